@@ -1,0 +1,104 @@
+package buildup.shared.document;
+
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Suggestion;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * What the readers of one run asked of its documents: a key present that nobody asked for is a mistake of the file.
+ * Only grows. Mappings are told apart by identity, since two pieces may be written alike.
+ */
+public final class Claims {
+
+    private static final int MOST_ECHOES_LISTED = 4;
+
+    record Opened(String path, SortedSet<String> asked) {}
+
+    private record Echoes(Mark first, Set<String> messages) {}
+
+    private final IdentityHashMap<Mapping, Opened> opened = new IdentityHashMap<>();
+    private final SortedSet<String> asked = new TreeSet<>();
+    private final Map<String, Echoes> echoes = new TreeMap<>();
+
+    Opened open(Mapping mapping, String path) {
+        return opened.computeIfAbsent(mapping, unopened -> new Opened(path, new TreeSet<>()));
+    }
+
+    void ask(Mapping mapping, String path, String key) {
+        open(mapping, path).asked().add(key);
+        asked.add(below(path, key));
+    }
+
+    static String below(String path, String key) {
+        return path.isEmpty() ? key : path + "." + key;
+    }
+
+    void echo(Mark mark, String message) {
+        echoes.computeIfAbsent(mark.file(), file -> new Echoes(mark, new LinkedHashSet<>()))
+                .messages()
+                .add(message);
+    }
+
+    /** Every key asked so far, with those above it: {@code pieces.name}, {@code space.wall.from}. */
+    public SortedSet<String> asked() {
+        return Collections.unmodifiableSortedSet(new TreeSet<>(asked));
+    }
+
+    /**
+     * A refusal for each key that nobody asked for, in every mapping that was opened as {@link Fields}, in the order of
+     * the file. What lies under such a key is not looked at. Call it when all readers are done.
+     */
+    public List<Notice> unclaimed(Document document) {
+        List<Notice> found = new ArrayList<>();
+        search(document.root(), found, Collections.newSetFromMap(new IdentityHashMap<>()));
+        return List.copyOf(found);
+    }
+
+    private void search(Node node, List<Notice> found, Set<Node> seen) {
+        if (!seen.add(node)) {
+            return; // an alias shows the same node again
+        }
+        if (node instanceof Sequence sequence) {
+            sequence.items().forEach(item -> search(item, found, seen));
+        } else if (node instanceof Mapping mapping) {
+            Opened by = opened.get(mapping);
+            for (Entry entry : mapping.entries()) {
+                if (by == null || by.asked().contains(entry.key().text())) {
+                    search(entry.value(), found, seen);
+                } else {
+                    found.add(unknown(entry.key(), by));
+                }
+            }
+        }
+    }
+
+    private static Notice unknown(Scalar key, Opened by) {
+        String where = by.path().isEmpty() ? "here" : "in '" + by.path() + "'";
+        return Notice.refusal("unknown-key", "No key is called '" + key.text() + "' " + where + ".")
+                .at(key.mark())
+                .cure(Suggestion.cure(key.text(), by.asked()));
+    }
+
+    /** One note for each file that holds sizes such as {@code 1-3/8}: how they were read, the first few by example. */
+    public List<Notice> ordinaryEchoes() {
+        return echoes.values().stream().map(Claims::collapsed).toList();
+    }
+
+    private static Notice collapsed(Echoes echoes) {
+        String listed = String.join(
+                ", ", echoes.messages().stream().limit(MOST_ECHOES_LISTED).toList());
+        int more = echoes.messages().size() - MOST_ECHOES_LISTED;
+        return Notice.note("ambiguous", listed + (more > 0 ? " and " + more + " more." : "."))
+                .at(echoes.first());
+    }
+}

@@ -1,0 +1,112 @@
+package buildup.shared.length;
+
+/**
+ * A signed length. Stored in inches; one inch is exactly 25.4 mm by definition (NIST Special Publication 811, 2008
+ * edition, Appendix B.8). Always finite, never minus zero. {@link #equals} is exact; compare computed lengths with
+ * {@link #near}.
+ */
+public final class Length implements Comparable<Length> {
+
+    public static final Length ZERO = new Length(0);
+
+    private static final double MILLIMETRES_PER_INCH = 25.4;
+
+    private final double inches;
+
+    private Length(double inches) {
+        if (!Double.isFinite(inches)) {
+            throw new IllegalArgumentException("A length must be finite, not " + inches);
+        }
+        this.inches = inches + 0.0; // turns -0.0 into 0.0
+    }
+
+    /**
+     * A length of so many inches.
+     *
+     * @throws IllegalArgumentException when not finite
+     */
+    public static Length inches(double inches) {
+        return new Length(inches);
+    }
+
+    /**
+     * A length of so many millimetres.
+     *
+     * @throws IllegalArgumentException when not finite
+     */
+    public static Length millimetres(double millimetres) {
+        return new Length(millimetres / MILLIMETRES_PER_INCH);
+    }
+
+    /** In inches, exactly as stored. */
+    public double toInches() {
+        return inches;
+    }
+
+    /** In millimetres, within one rounding of a double. */
+    public double toMillimetres() {
+        return inches * MILLIMETRES_PER_INCH;
+    }
+
+    public Length plus(Length other) {
+        return new Length(inches + other.inches);
+    }
+
+    public Length minus(Length other) {
+        return new Length(inches - other.inches);
+    }
+
+    public Length negated() {
+        return new Length(-inches);
+    }
+
+    public Length abs() {
+        return new Length(Math.abs(inches));
+    }
+
+    /**
+     * This length so many times.
+     *
+     * @throws IllegalArgumentException when the product is not finite
+     */
+    public Length times(double ratio) {
+        return new Length(inches * ratio);
+    }
+
+    public boolean isPositive() {
+        return inches > 0;
+    }
+
+    public boolean isNegative() {
+        return inches < 0;
+    }
+
+    public boolean isZero() {
+        return equals(ZERO);
+    }
+
+    /** Whether the two differ by at most {@code within}. */
+    public boolean near(Length other, Length within) {
+        return Math.abs(inches - other.inches) <= within.inches;
+    }
+
+    @Override
+    public int compareTo(Length other) {
+        return Double.compare(inches, other.inches);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Length length && Double.compare(inches, length.inches) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return Double.hashCode(inches);
+    }
+
+    @Override
+    public String toString() {
+        return inches + " in";
+    }
+}

@@ -1,0 +1,95 @@
+package buildup.shared.length;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Lengths as text. Digits, signs and points are the same under every default locale. */
+public final class LengthPrinter {
+
+    /** A printed fraction further than this from the true size is marked: far below what a tape or a rule shows. */
+    private static final double MARKED_FROM_INCHES = 1e-6;
+
+    /** A size this near to a step stands on it: above the rounding of some thousand additions, below any tool. */
+    private static final double ON_A_STEP_INCHES = 1e-9;
+
+    private LengthPrinter() {}
+
+    /**
+     * The nearest sixteenth of an inch, as {@code 6-5/8}, with {@code +} behind it when the true size is more and
+     * {@code -} when it is less; a size halfway goes away from zero.
+     */
+    public static String sixteenths(Length length) {
+        return fraction(length, 16);
+    }
+
+    /**
+     * As {@link #sixteenths}, to any step.
+     *
+     * @param denominator steps in an inch, at least 1
+     */
+    public static String fraction(Length length, int denominator) {
+        double inches = length.toInches();
+        long steps = Math.round(Math.abs(inches) * denominator);
+        double printed = Math.copySign((double) steps / denominator, inches);
+        String sign = inches < 0 && steps > 0 ? "-" : "";
+        return sign + mixed(steps, denominator) + mark(inches - printed);
+    }
+
+    private static String mark(double more) {
+        return Math.abs(more) <= MARKED_FROM_INCHES ? "" : more > 0 ? "+" : "-";
+    }
+
+    private static String mixed(long steps, int denominator) {
+        long whole = steps / denominator;
+        long rest = steps % denominator;
+        if (rest == 0) {
+            return Long.toString(whole);
+        }
+        long divisor = greatestCommonDivisor(rest, denominator);
+        String fraction = rest / divisor + "/" + denominator / divisor;
+        return whole == 0 ? fraction : whole + "-" + fraction;
+    }
+
+    private static long greatestCommonDivisor(long a, long b) {
+        return b == 0 ? a : greatestCommonDivisor(b, a % b);
+    }
+
+    /** Inches with exactly that many places, halves away from zero, never {@code -0}. */
+    public static String decimals(Length length, int places) {
+        return rounded(length.toInches(), places).toPlainString();
+    }
+
+    /** Millimetres within 0.05: {@code 38 mm} when a whole number is that near, else {@code 38.1 mm}. */
+    public static String millimetres(Length length) {
+        return trimmed(length.toMillimetres(), 1) + " mm";
+    }
+
+    /** The least multiple of the step that is not less; a length within 1e-9 in of a multiple is that multiple. */
+    public static Length roundUp(Length length, int denominator) {
+        return onStep(length, denominator, RoundingMode.CEILING);
+    }
+
+    /** The greatest multiple of the step that is not more; a length within 1e-9 in of a multiple is that multiple. */
+    public static Length roundDown(Length length, int denominator) {
+        return onStep(length, denominator, RoundingMode.FLOOR);
+    }
+
+    private static Length onStep(Length length, int denominator, RoundingMode mode) {
+        double steps = length.toInches() * denominator;
+        double nearest = Math.rint(steps);
+        double chosen = Math.abs(steps - nearest) <= ON_A_STEP_INCHES * denominator
+                ? nearest
+                : mode == RoundingMode.CEILING ? Math.ceil(steps) : Math.floor(steps);
+        return Length.inches(chosen / denominator);
+    }
+
+    /** A number with at most that many places and no zeros behind. */
+    static String trimmed(double number, int places) {
+        BigDecimal rounded = rounded(number, places).stripTrailingZeros();
+        return rounded.toPlainString();
+    }
+
+    private static BigDecimal rounded(double number, int places) {
+        return BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP);
+    }
+}

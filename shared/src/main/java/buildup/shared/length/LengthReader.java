@@ -1,0 +1,151 @@
+package buildup.shared.length;
+
+import buildup.shared.length.Reading.Bad;
+import buildup.shared.length.Reading.Echo;
+import buildup.shared.length.Reading.Good;
+import buildup.shared.text.Nearest;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads sizes as a shop writes them. A text is terms joined by {@code +} or {@code -} between blanks; a term is a size
+ * ({@code 1-3/8}, {@code 5'-6 1/2"}, {@code 38 mm}), a named length, or a share of a term ({@code 1/3 of height}).
+ */
+public final class LengthReader {
+
+    /** Longer texts are not sizes; keeps every later step short and every number a finite double. */
+    private static final int LONGEST_TEXT = 200;
+
+    private static final Pattern JOINT = Pattern.compile(" ([+-]) ");
+    private static final Pattern SHARE = Pattern.compile("([+-]?)(\\d+\\.?\\d*|\\.\\d+)(?:/(\\d+))?");
+
+    /** {@code 5' - 6"} and {@code 1 - 3/8}: often written for one size, yet here a difference. */
+    private static final Pattern SPACED_HYPHEN = Pattern.compile("\\d+ ?(?:'|ft) - \\d[^+]*|\\d+ - \\d+/\\d+[^+]*");
+
+    private static final Set<String> NO_NUMBERS = Set.of("nan", "inf", "infinity");
+
+    private final LengthUnit bareUnit;
+    private final SortedMap<String, Length> names;
+
+    /**
+     * @param bareUnit the unit of a number that names none
+     * @param names lengths that may be called by name
+     */
+    public LengthReader(LengthUnit bareUnit, Map<String, Length> names) {
+        this.bareUnit = bareUnit;
+        this.names = new TreeMap<>(names);
+    }
+
+    /** One term of a sum, as written. */
+    public record Term(boolean minus, String text) {}
+
+    /** The terms of a sum, in order; blanks are brought to one and dashes to plain minus signs. */
+    public static List<Term> terms(String text) {
+        String tidy = Spelling.tidy(text);
+        List<Term> terms = new ArrayList<>();
+        Matcher joint = JOINT.matcher(tidy);
+        boolean minus = false;
+        int from = 0;
+        while (joint.find()) {
+            terms.add(new Term(minus, tidy.substring(from, joint.start())));
+            minus = joint.group(1).equals("-");
+            from = joint.end();
+        }
+        terms.add(new Term(minus, tidy.substring(from)));
+        return List.copyOf(terms);
+    }
+
+    /** Reads a whole text; finite and at most 10,000 ft either way. */
+    public Reading read(String text) {
+        if (text.length() > LONGEST_TEXT) {
+            return notALength("A text of " + text.length() + " characters is not a length.");
+        }
+        List<Term> terms = terms(text);
+        Length sum = Length.ZERO;
+        Optional<Echo> echo = Optional.empty();
+        for (Term term : terms) {
+            Reading reading = term(term.text());
+            if (!(reading instanceof Good good)) {
+                return reading;
+            }
+            sum = term.minus() ? sum.minus(good.length()) : sum.plus(good.length());
+            echo = graver(echo, good.echo());
+        }
+        if (terms.size() == 2
+                && SPACED_HYPHEN.matcher(Spelling.plain(Spelling.tidy(text))).matches()) {
+            echo = graver(Optional.of(Literal.ambiguous(Spelling.tidy(text), sum)), echo);
+        }
+        return Literal.bounded(sum.toInches(), Spelling.tidy(text), echo);
+    }
+
+    private static Optional<Echo> graver(Optional<Echo> first, Optional<Echo> second) {
+        return first.filter(echo -> !echo.ordinary())
+                .or(() -> second.filter(echo -> !echo.ordinary()))
+                .or(() -> first)
+                .or(() -> second);
+    }
+
+    private Reading term(String term) {
+        if (term.isEmpty()) {
+            return notALength("No length is given.");
+        }
+        if (term.equals("+") || term.equals("-") || term.endsWith(" +") || term.endsWith(" -")) {
+            return notALength("'" + term + "' ends in a sign with nothing behind it.");
+        }
+        return named(term)
+                .or(() -> share(term))
+                .or(() -> Literal.read(term, bareUnit))
+                .orElseGet(() -> unknown(term));
+    }
+
+    private Optional<Reading> named(String term) {
+        Optional<Length> whole = Optional.ofNullable(names.get(term));
+        Optional<Length> signed =
+                Optional.ofNullable(names.get(term.substring(1).strip()));
+        return whole.or(() -> switch (term.charAt(0)) {
+                    case '-' -> signed.map(Length::negated);
+                    case '+' -> signed;
+                    default -> Optional.empty();
+                })
+                .map(length -> new Good(length, Optional.empty()));
+    }
+
+    private Optional<Reading> share(String term) {
+        int of = term.indexOf(" of ");
+        Matcher share = SHARE.matcher(of < 0 ? "" : Spelling.plain(term.substring(0, of)));
+        if (!share.matches()) {
+            return Optional.empty();
+        }
+        double divisor = share.group(3) == null ? 1 : Double.parseDouble(share.group(3));
+        if (divisor == 0) {
+            return Optional.of(notALength("'" + term + "' divides by zero."));
+        }
+        double ratio = Double.parseDouble(share.group(1) + share.group(2)) / divisor;
+        Reading whole = term(term.substring(of + " of ".length()));
+        return Optional.of(
+                whole instanceof Good good
+                        ? Literal.bounded(good.length().toInches() * ratio, term, good.echo())
+                        : whole);
+    }
+
+    private Reading unknown(String term) {
+        boolean isName = Character.isLetter(term.codePointAt(0)) && !NO_NUMBERS.contains(term.toLowerCase(Locale.ROOT));
+        if (!isName) {
+            return notALength("'" + term + "' is not a length.");
+        }
+        String cure = names.isEmpty() ? Literal.HOW_TO_WRITE : Nearest.cure(term, names.keySet());
+        return new Bad("unknown-name", "No length is called '" + term + "'.", cure);
+    }
+
+    private static Bad notALength(String message) {
+        return new Bad(Literal.NOT_A_LENGTH, message, Literal.HOW_TO_WRITE);
+    }
+}

@@ -1,0 +1,51 @@
+package buildup.shared.notice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SuggestionTest {
+
+    private static final List<String> KNOWN = List.of("frieze", "fascia", "crown", "cap-b", "bed", "lip");
+
+    @ParameterizedTest
+    @CsvSource({"freize,frieze", "friese,frieze", "cap-B,cap-b", "CROWN,crown", "crwn,crown", "lpi,lip", "beds,bed"})
+    void a_slip_of_the_finger_finds_the_name_that_was_meant(String asked, String meant) {
+        assertThat(Suggestion.nearest(asked, KNOWN)).contains(meant);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"architrave", "x", "dado", "''"})
+    void a_name_that_is_nothing_like_it_finds_none(String asked) {
+        assertThat(Suggestion.nearest(asked, KNOWN)).isEmpty();
+    }
+
+    @Test
+    void among_equals_the_first_in_alphabet_order_is_taken_whatever_the_order_given() {
+        assertThat(Suggestion.nearest("cap-x", List.of("cap-b", "cap-a"))).contains("cap-a");
+        assertThat(Suggestion.nearest("cap-x", List.of("cap-a", "cap-b"))).contains("cap-a");
+    }
+
+    @Test
+    void a_word_without_end_is_not_compared() {
+        assertThat(Suggestion.nearest("x".repeat(1_000_000), List.of("x".repeat(1_000_001))))
+                .isEmpty();
+    }
+
+    @Test
+    void the_cure_names_the_nearest_or_lists_what_is_known() {
+        assertThat(Suggestion.cure("crwn", KNOWN)).isEqualTo("Did you mean crown?");
+        assertThat(Suggestion.cure("dado", KNOWN)).isEqualTo("Known here: bed, cap-b, crown, fascia, frieze, lip.");
+        assertThat(Suggestion.cure("dado", List.of())).isEqualTo("Take it out.");
+        assertThat(Suggestion.cure(
+                        "dado",
+                        IntStream.range(10, 30).mapToObj(i -> "piece-" + i).toList()))
+                .isEqualTo(
+                        "Known here: piece-10, piece-11, piece-12, piece-13, piece-14, piece-15, piece-16, piece-17, "
+                                + "piece-18, piece-19, piece-20, piece-21 and 8 more.");
+    }
+}
