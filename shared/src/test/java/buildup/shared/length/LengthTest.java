@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LengthTest {
 
     // Source: NIST Special Publication 811, 2008 edition, Appendix B.8, "Factors for units listed alphabetically":
-    // inch (in) to metre 2.54 E-02, foot (ft) to metre 3.048 E-01, both printed bold, that is exact.
+    // inch (in) to metre 2.54 E-02, foot (ft) to metre 3.048 E-01, both printed bold, that is exact. Cited from memory.
     @Test
     void an_inch_is_25_point_4_millimetres_exactly_and_a_foot_304_point_8() {
         assertThat(Length.inches(1).toMillimetres()).isEqualTo(25.4);

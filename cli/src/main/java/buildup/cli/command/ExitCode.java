@@ -1,0 +1,15 @@
+package buildup.cli.command;
+
+/** What the program tells its caller when it ends. */
+public final class ExitCode {
+    /** Nothing to say, or notes only. */
+    public static final int CLEAN = 0;
+
+    /** The work is done, and something in it is a problem. */
+    public static final int PROBLEM = 1;
+
+    /** Refused, because a figure would be false; or the command line was not understood. */
+    public static final int REFUSED = 2;
+
+    private ExitCode() {}
+}

@@ -1,0 +1,272 @@
+package buildup.cli;
+
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideOutsideOfPackage;
+import static com.tngtech.archunit.core.domain.JavaModifier.SYNTHETIC;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noFields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethod;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.conditions.ArchConditions;
+import com.tngtech.archunit.lang.syntax.elements.ClassesShould;
+import java.util.AbstractCollection;
+import java.util.AbstractMap;
+import java.util.BitSet;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What each room of the house may hold, and whom it may know. */
+class ArchitectureTest {
+    private static final JavaClasses HOUSE = new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("buildup");
+
+    /** Fewer, and the rules would be looking past the house. */
+    private static final int FEWEST_CLASSES = 40;
+
+    /** The types that turn a number into a length or an angle, and back. */
+    private static final Set<String> MEASURES =
+            Set.of("buildup.shared.length.Length", "buildup.shared.length.LengthUnit", "buildup.shared.length.Angle");
+
+    /** {@code Type.method} of shared and catalog whose bare number is a density, a ratio or another plain number. */
+    private static final Set<String> PLAIN_NUMBERS =
+            Set.of("Wood.densityPerCubicFoot", "Wood.specificGravity", "Wood.radialChange", "Wood.tangentialChange");
+
+    private static final Set<Class<?>> CHANGEABLE = Set.of(
+            AbstractCollection.class,
+            AbstractMap.class,
+            StringBuilder.class,
+            AtomicInteger.class,
+            AtomicLong.class,
+            AtomicReference.class,
+            Random.class,
+            BitSet.class);
+
+    @Test
+    void the_rules_look_at_every_module() {
+        assertThat(HOUSE.size()).isGreaterThan(FEWEST_CLASSES);
+        assertThat(Stream.of("shared", "profiles", "catalog", "engine", "cli"))
+                .allSatisfy(module -> assertThat(HOUSE)
+                        .as(module)
+                        .anyMatch(type -> type.getPackageName().startsWith("buildup." + module)));
+    }
+
+    @Test
+    void a_module_stands_only_on_those_above_it() {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .layer("shared")
+                .definedBy("buildup.shared..")
+                .layer("profiles")
+                .definedBy("buildup.profiles..")
+                .layer("catalog")
+                .definedBy("buildup.catalog..")
+                .layer("engine")
+                .definedBy("buildup.engine..")
+                .layer("cli")
+                .definedBy("buildup.cli..")
+                .whereLayer("profiles")
+                .mayOnlyBeAccessedByLayers("catalog", "engine", "cli")
+                .whereLayer("catalog")
+                .mayOnlyBeAccessedByLayers("engine", "cli")
+                .whereLayer("engine")
+                .mayOnlyBeAccessedByLayers("cli")
+                .whereLayer("cli")
+                .mayNotBeAccessedByAnyLayer()
+                .because("data flows one way, so that a module can be read without those below it")
+                .check(HOUSE);
+    }
+
+    @Test
+    void no_two_packages_need_each_other() {
+        slices().matching("buildup.(**)")
+                .should()
+                .beFreeOfCycles()
+                .because("a package that can be understood alone can be mended alone")
+                .check(HOUSE);
+    }
+
+    @Test
+    void only_the_region_package_knows_the_overlay_library() {
+        outside("buildup.profiles.region..")
+                .dependOnClassesThat()
+                .resideInAPackage("org.locationtech.jts..")
+                .because("the library's defaults leave slits, and one place asks it in the way that does not")
+                .check(HOUSE);
+    }
+
+    @Test
+    void only_the_document_package_knows_yaml() {
+        outside("buildup.shared.document..")
+                .dependOnClassesThat()
+                .resideInAPackage("org.snakeyaml..")
+                .because("everyone else reads a Document, whose words know their line and column")
+                .check(HOUSE);
+    }
+
+    @Test
+    void only_the_solve_package_knows_a_solver() {
+        outside("buildup.engine.solve..")
+                .dependOnClassesThat()
+                .resideInAPackage("org.ojalgo..")
+                .because("a question says what it wants solved, not by whom")
+                .check(HOUSE);
+    }
+
+    @Test
+    void only_the_writers_know_the_picture_and_page_libraries() {
+        outside("buildup.cli.write..")
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.apache.batik..", "org.apache.xmlgraphics..", "org.apache.pdfbox..")
+                .because("the rest of the program knows a Scene or a Table, not a file format")
+                .check(HOUSE);
+    }
+
+    @Test
+    void only_the_commands_know_the_command_line() {
+        noClasses()
+                .that(resideOutsideOfPackage("buildup.cli.command..").and(not(Main.class)))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("picocli..")
+                .because("an answer does not depend on how it was asked for")
+                .check(HOUSE);
+    }
+
+    @Test
+    void nobody_who_computes_touches_a_file_or_a_console() {
+        noClasses()
+                .that(resideInAnyPackage("buildup.shared..", "buildup.profiles..", "buildup.engine.."))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("java.io..", "java.nio.file..", "java.nio.channels..", "java.net..")
+                .because("a computation that reaches nothing outside gives the same answer everywhere")
+                .check(HOUSE);
+    }
+
+    @Test
+    void only_the_front_door_holds_the_consoles() {
+        noClasses()
+                .that(not(Main.class))
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .orShould()
+                .accessField(System.class, "in")
+                .because("a command is given its streams, so that a test can hold the other end")
+                .check(HOUSE);
+    }
+
+    @Test
+    void the_clock_the_locale_and_the_machine_leave_no_mark_on_the_output() {
+        noClasses()
+                .should()
+                .callMethodWhere(describe("asks the clock or the machine", ArchitectureTest::asksTheMachine))
+                .because("the same input gives the same bytes, also tomorrow and on another machine")
+                .check(HOUSE);
+    }
+
+    @Test
+    void nothing_static_can_change() {
+        fields().that()
+                .areStatic()
+                .and()
+                .doNotHaveModifier(SYNTHETIC)
+                .should()
+                .beFinal()
+                .because("a second run in the same process gives what the first gave")
+                .check(HOUSE);
+        noFields()
+                .that()
+                .areStatic()
+                .and()
+                .doNotHaveModifier(SYNTHETIC)
+                .should()
+                .haveRawType(describe("is an array or a collection that can change", ArchitectureTest::canChange))
+                .because("a final field still lends out what it holds")
+                .check(HOUSE);
+    }
+
+    @Test
+    void where_documents_are_read_a_length_is_never_a_bare_number() {
+        noMethods()
+                .that()
+                .arePublic()
+                .and()
+                .areDeclaredInClassesThat(resideInAnyPackage("buildup.shared..", "buildup.catalog.."))
+                .and(describe("neither measure nor are named as plain numbers", method -> !isPlain(method)))
+                .should(ArchConditions.be(describe("given or giving a bare number", ArchitectureTest::hasBareNumber)))
+                .because("inches and millimetres meet here, and a bare number does not say which it is")
+                .check(HOUSE);
+    }
+
+    @Test
+    void every_plain_number_on_the_list_is_still_there() {
+        assertThat(HOUSE.stream()
+                        .flatMap(type -> type.getMethods().stream())
+                        .filter(ArchitectureTest::hasBareNumber)
+                        .map(ArchitectureTest::nameOf))
+                .containsAll(PLAIN_NUMBERS);
+    }
+
+    private static ClassesShould outside(String room) {
+        return noClasses().that(resideOutsideOfPackage(room)).should();
+    }
+
+    private static DescribedPredicate<JavaClass> not(Class<?> type) {
+        return describe("not " + type.getSimpleName(), other -> !other.isEquivalentTo(type));
+    }
+
+    private static boolean asksTheMachine(JavaMethodCall call) {
+        JavaClass owner = call.getTargetOwner();
+        String name = call.getName();
+        boolean withoutLocale =
+                call.getTarget().getRawParameterTypes().stream().noneMatch(type -> type.isEquivalentTo(Locale.class));
+        return (owner.isEquivalentTo(String.class)
+                        && Set.of("format", "formatted", "toLowerCase", "toUpperCase")
+                                .contains(name)
+                        && withoutLocale)
+                || name.equals("println")
+                || owner.isEquivalentTo(System.class)
+                        && Set.of("currentTimeMillis", "lineSeparator").contains(name)
+                || owner.getPackageName().equals("java.time") && name.equals("now");
+    }
+
+    private static boolean canChange(JavaClass type) {
+        return type.isArray() || CHANGEABLE.stream().anyMatch(type::isAssignableTo);
+    }
+
+    private static boolean isPlain(JavaMethod method) {
+        return MEASURES.contains(method.getOwner().getName()) || PLAIN_NUMBERS.contains(nameOf(method));
+    }
+
+    private static boolean hasBareNumber(JavaMethod method) {
+        return Stream.concat(Stream.of(method.getRawReturnType()), method.getRawParameterTypes().stream())
+                .anyMatch(type -> Stream.of(double.class, Double.class, float.class, OptionalDouble.class)
+                        .anyMatch(type::isEquivalentTo));
+    }
+
+    private static String nameOf(JavaMethod method) {
+        return method.getOwner().getSimpleName() + "." + method.getName();
+    }
+}
