@@ -1,0 +1,50 @@
+package buildup.profiles;
+
+import buildup.profiles.member.Sprung;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+
+/**
+ * A piece of trim as it is commonly fixed: its outline, back at x = 0 and lowest point at y = 0, and the stick that it
+ * is made from.
+ *
+ * @param name as it is asked for, size included ("cove-bed 1-1/4 x 1-3/8")
+ * @param kind the trade's word for it ("crown", "bed", "board")
+ */
+public record Profile(String name, String kind, Outline outline, Stick stick) {
+    /** What a profile is cut from. */
+    public sealed interface Stick permits Board, Milled, Spring {}
+
+    /** A plain board, which may be laid flat and ripped; inches. */
+    public record Board(double thickness, double width) implements Stick {}
+
+    /** A solid molding, as thick as it projects and as wide as it is high. */
+    public record Milled() implements Stick {}
+
+    /** A sprung molding, run flat. */
+    public record Spring(Sprung sprung) implements Stick {}
+
+    public static Profile board(String name, double thickness, double width) {
+        return new Profile(
+                name,
+                "board",
+                Outline.rectangle(new Box(0, 0, thickness, width)),
+                new Board(thickness, width));
+    }
+
+    /** Thickness of the stick, in. */
+    public double thickness() {
+        if (stick instanceof Board board) {
+            return board.thickness();
+        }
+        return stick instanceof Spring spring ? spring.sprung().thickness() : outline.box().width();
+    }
+
+    /** Width of the stick, in. */
+    public double width() {
+        if (stick instanceof Board board) {
+            return board.width();
+        }
+        return stick instanceof Spring spring ? spring.sprung().width() : outline.box().height();
+    }
+}

@@ -1,0 +1,51 @@
+package buildup.profiles.outline;
+
+import java.util.Collection;
+
+/** An upright rectangle: back and face are its least and greatest x, bottom and top its least and greatest y. */
+public record Box(double back, double bottom, double face, double top) {
+    public static Box of(Point a, Point b) {
+        return new Box(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
+    }
+
+    /** The box round all of {@code boxes}, which must hold at least one. */
+    public static Box around(Collection<Box> boxes) {
+        return boxes.stream().reduce(Box::with).orElseThrow(() -> new IllegalArgumentException("no box to go round"));
+    }
+
+    public Box with(Box other) {
+        return new Box(
+                Math.min(back, other.back),
+                Math.min(bottom, other.bottom),
+                Math.max(face, other.face),
+                Math.max(top, other.top));
+    }
+
+    public Box with(Point p) {
+        return with(of(p, p));
+    }
+
+    public Box grown(double by) {
+        return new Box(back - by, bottom - by, face + by, top + by);
+    }
+
+    /** Whether the two boxes come within {@code within} of each other. */
+    public boolean near(Box other, double within) {
+        return back <= other.face + within
+                && other.back <= face + within
+                && bottom <= other.top + within
+                && other.bottom <= top + within;
+    }
+
+    public boolean holds(Point p, double within) {
+        return p.x() >= back - within && p.x() <= face + within && p.y() >= bottom - within && p.y() <= top + within;
+    }
+
+    public double width() {
+        return face - back;
+    }
+
+    public double height() {
+        return top - bottom;
+    }
+}

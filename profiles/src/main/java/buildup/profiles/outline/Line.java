@@ -1,0 +1,65 @@
+package buildup.profiles.outline;
+
+import java.util.List;
+
+/** A straight segment. */
+public record Line(Point from, Point to) implements Segment {
+    @Override
+    public double length() {
+        return from.distance(to);
+    }
+
+    @Override
+    public Point at(double t) {
+        // the ends come back exactly: corners are compared across pieces
+        return t <= 0 ? from : t >= 1 ? to : from.towards(to, t);
+    }
+
+    @Override
+    public Point direction(double t) {
+        return to.minus(from).unit();
+    }
+
+    @Override
+    public double nearest(Point p) {
+        Point along = to.minus(from);
+        double square = along.dot(along);
+        return square > 0 ? Math.max(0, Math.min(1, p.minus(from).dot(along) / square)) : 0;
+    }
+
+    @Override
+    public Line reversed() {
+        return new Line(to, from);
+    }
+
+    @Override
+    public Line moved(Motion motion) {
+        return new Line(motion.apply(from), motion.apply(to));
+    }
+
+    @Override
+    public Line part(double start, double end) {
+        return new Line(at(start), at(end));
+    }
+
+    @Override
+    public Box box() {
+        return Box.of(from, to);
+    }
+
+    @Override
+    public List<Point> flattened(double chordError) {
+        return List.of(from, to);
+    }
+
+    @Override
+    public double twiceArea() {
+        return from.cross(to);
+    }
+
+    @Override
+    public Point moment() {
+        // triangle origin-from-to: area times its centroid
+        return from.plus(to).times(from.cross(to) / 6);
+    }
+}

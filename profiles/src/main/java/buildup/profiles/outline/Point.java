@@ -1,0 +1,69 @@
+package buildup.profiles.outline;
+
+/** A place in the section, or the step from one place to another: inches, x out from the wall, y up. */
+public record Point(double x, double y) {
+    public static final Point ORIGIN = new Point(0, 0);
+
+    /** The unit step in a direction given in radians counterclockwise from straight out. */
+    public static Point towards(double angle) {
+        return new Point(Math.cos(angle), Math.sin(angle));
+    }
+
+    public Point plus(Point step) {
+        return new Point(x + step.x, y + step.y);
+    }
+
+    public Point minus(Point other) {
+        return new Point(x - other.x, y - other.y);
+    }
+
+    public Point times(double factor) {
+        return new Point(x * factor, y * factor);
+    }
+
+    public double dot(Point other) {
+        return x * other.x + y * other.y;
+    }
+
+    /** Positive when {@code other} is counterclockwise from this step. */
+    public double cross(Point other) {
+        return x * other.y - y * other.x;
+    }
+
+    /** The step turned a quarter counterclockwise. */
+    public Point left() {
+        return new Point(-y, x);
+    }
+
+    /** The step turned a quarter clockwise. */
+    public Point right() {
+        return new Point(y, -x);
+    }
+
+    public double length() {
+        return Math.hypot(x, y);
+    }
+
+    public double distance(Point other) {
+        return Math.hypot(x - other.x, y - other.y);
+    }
+
+    /** This step at length one; the zero step stays as it is. */
+    public Point unit() {
+        double length = length();
+        return length > 0 ? times(1 / length) : this;
+    }
+
+    /** Direction in radians, in (-pi, pi]. */
+    public double angle() {
+        return Math.atan2(y, x);
+    }
+
+    public Point towards(Point other, double share) {
+        return new Point(x + (other.x - x) * share, y + (other.y - y) * share);
+    }
+
+    public boolean near(Point other, double within) {
+        return distance(other) <= within;
+    }
+}

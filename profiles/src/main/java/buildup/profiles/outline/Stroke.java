@@ -1,0 +1,16 @@
+package buildup.profiles.outline;
+
+/** A true segment of an outline with the name of the member that it belongs to. */
+public record Stroke(Segment segment, String member) {
+    public Stroke moved(Motion motion) {
+        return new Stroke(segment.moved(motion), member);
+    }
+
+    public Stroke reversed() {
+        return new Stroke(segment.reversed(), member);
+    }
+
+    public Stroke named(String name) {
+        return new Stroke(segment, name);
+    }
+}

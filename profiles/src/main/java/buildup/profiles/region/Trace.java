@@ -1,0 +1,191 @@
+package buildup.profiles.region;
+
+import buildup.profiles.outline.Crossings;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.locationtech.jts.algorithm.Orientation;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.LinearRing;
+import org.locationtech.jts.index.strtree.STRtree;
+
+/** Finds for each stretch of a ring of chords the true segment that it came from, and the true corners between them. */
+final class Trace {
+    /** How far a chord of a ring may lie from the chord that it came from: the noder's snap, on both ends. */
+    private static final double SAME_CHORD = 4 * Tolerance.SNAP;
+
+    /** How far welding and chords together may shift a corner. */
+    private static final double CORNER = 2 * Tolerance.TOUCHING;
+
+    private record Source(int outline, int stroke, Line chord) {}
+
+    /** A run of chords from one stroke, by the vertices at its ends. */
+    private record Run(Source source, Point from, Point to) {
+        Run upTo(Point end) {
+            return new Run(source, from, end);
+        }
+
+        boolean sameStroke(Run other) {
+            return source.outline == other.source.outline && source.stroke == other.source.stroke;
+        }
+
+        double length() {
+            return from.distance(to);
+        }
+    }
+
+    private final List<Outline> outlines;
+    private final Map<Line, Source> exact = new HashMap<>();
+    private final List<Source> sources = new ArrayList<>();
+    private final STRtree index = new STRtree();
+
+    Trace(List<Outline> outlines, List<Chords> chords) {
+        this.outlines = outlines;
+        for (Chords polygon : chords) {
+            for (int edge = 0; edge < polygon.size(); edge++) {
+                Line chord = new Line(polygon.vertices().get(edge), polygon.end(edge));
+                Source source = new Source(polygon.outline(), polygon.strokes().get(edge), chord);
+                exact.putIfAbsent(chord, source);
+                sources.add(source);
+                index.insert(envelope(chord, SAME_CHORD), source);
+            }
+        }
+    }
+
+    private static Envelope envelope(Line chord, double grown) {
+        Envelope envelope =
+                new Envelope(chord.from().x(), chord.to().x(), chord.from().y(), chord.to().y());
+        envelope.expandBy(grown);
+        return envelope;
+    }
+
+    Ring ring(LinearRing jtsRing, boolean outer, Point inside) {
+        List<Point> vertices = new ArrayList<>();
+        Coordinate[] coordinates = jtsRing.getCoordinates();
+        for (int i = 0; i + 1 < coordinates.length; i++) {
+            vertices.add(new Point(coordinates[i].getX(), coordinates[i].getY()));
+        }
+        if (Orientation.isCCW(coordinates) != outer) {
+            Collections.reverse(vertices);
+        }
+        List<Run> runs = withoutSlivers(runs(vertices));
+        List<Bound> bounds = new ArrayList<>();
+        for (int i = 0; i < runs.size(); i++) {
+            Run run = runs.get(i);
+            Segment whole = stroke(run.source);
+            Segment part = runs.size() == 1
+                    ? whole
+                    : between(
+                            whole,
+                            corner(runs.get(Math.floorMod(i - 1, runs.size())), run),
+                            corner(run, runs.get((i + 1) % runs.size())));
+            if (part.length() > 0) {
+                bounds.add(new Bound(run.source.outline, run.source.stroke, part));
+            }
+        }
+        return new Ring(bounds, inside);
+    }
+
+    private static Segment between(Segment whole, Point start, Point end) {
+        double a = endOr(whole.nearest(start), whole.length());
+        double b = endOr(whole.nearest(end), whole.length());
+        return whole.part(Math.min(a, b), b);
+    }
+
+    /** A place within the noder's snap of an end is that end, so that corners come back as they were given. */
+    private static double endOr(double t, double length) {
+        if (t * length <= Tolerance.SNAP) {
+            return 0;
+        }
+        return (1 - t) * length <= Tolerance.SNAP ? 1 : t;
+    }
+
+    private List<Run> runs(List<Point> vertices) {
+        List<Run> runs = new ArrayList<>();
+        for (int i = 0; i < vertices.size(); i++) {
+            Line chord = new Line(vertices.get(i), vertices.get((i + 1) % vertices.size()));
+            Run run = new Run(source(chord), chord.from(), chord.to());
+            Run last = runs.isEmpty() ? null : runs.get(runs.size() - 1);
+            if (last != null && last.sameStroke(run)) {
+                runs.set(runs.size() - 1, last.upTo(run.to));
+            } else {
+                runs.add(run);
+            }
+        }
+        if (runs.size() > 1 && runs.get(0).sameStroke(runs.get(runs.size() - 1))) {
+            Run first = runs.remove(0);
+            Run last = runs.remove(runs.size() - 1);
+            runs.add(last.upTo(first.to));
+        }
+        return runs;
+    }
+
+    /** A run thinner than touching off a longer stroke is where welded chords pass each other: no stretch of its own. */
+    private List<Run> withoutSlivers(List<Run> runs) {
+        List<Run> kept = new ArrayList<>(runs.stream()
+                .filter(run -> run.length() >= Tolerance.TOUCHING
+                        || stroke(run.source).length() < 2 * Tolerance.TOUCHING)
+                .toList());
+        if (kept.size() < 2) {
+            return runs;
+        }
+        for (int i = kept.size() - 1; i > 0; i--) {
+            if (kept.get(i).sameStroke(kept.get(i - 1))) {
+                kept.set(i - 1, kept.get(i - 1).upTo(kept.remove(i).to));
+            }
+        }
+        return kept;
+    }
+
+    private Source source(Line chord) {
+        Source hit = exact.get(chord);
+        if (hit != null) {
+            return hit;
+        }
+        Point middle = chord.at(0.5);
+        Point way = chord.direction(0);
+        @SuppressWarnings("unchecked")
+        List<Source> near = index.query(envelope(new Line(middle, middle), SAME_CHORD));
+        Optional<Source> best = best(near, middle, way);
+        return best.or(() -> best(sources, middle, way)).orElseThrow();
+    }
+
+    /** Nearest chord walked in the same sense; of equals the earliest outline. */
+    private static Optional<Source> best(List<Source> candidates, Point middle, Point way) {
+        return candidates.stream()
+                .filter(source -> source.chord.direction(0).dot(way) > 0.5)
+                .min(Comparator.<Source>comparingDouble(
+                                source -> Math.rint(source.chord.distance(middle) / Tolerance.SNAP))
+                        .thenComparingInt(Source::outline)
+                        .thenComparingInt(Source::stroke));
+    }
+
+    private Segment stroke(Source source) {
+        return outlines.get(source.outline).strokes().get(source.stroke).segment();
+    }
+
+    /** The true corner between two runs, near the vertex where their chords met. */
+    private Point corner(Run before, Run after) {
+        Segment a = stroke(before.source);
+        Segment b = stroke(after.source);
+        Point vertex = before.to;
+        if (before.source.outline == after.source.outline && a.to().near(b.from(), Tolerance.SNAP)
+                && a.to().near(vertex, CORNER)) {
+            return a.to();
+        }
+        return Crossings.of(a, b, CORNER).stream()
+                .filter(p -> p.near(vertex, CORNER))
+                .min(Comparator.comparingDouble(vertex::distance))
+                .orElse(vertex);
+    }
+}

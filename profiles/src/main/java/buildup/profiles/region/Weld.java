@@ -1,0 +1,140 @@
+package buildup.profiles.region;
+
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Envelope;
+
+/**
+ * Closes gaps and laps thinner than touching: a vertex of a later polygon goes to the nearest vertex of an earlier one,
+ * else onto its nearest edge; an earlier vertex near a later edge becomes a vertex of it. Nearer than coincident is left
+ * alone: the noder deals with that.
+ */
+final class Weld {
+    private Weld() {}
+
+    static List<Chords> weld(List<Chords> polygons) {
+        List<Chords> welded = new ArrayList<>();
+        List<Envelope> boxes = new ArrayList<>();
+        for (Chords later : polygons) {
+            Envelope box = later.envelope();
+            box.expandBy(Tolerance.TOUCHING);
+            List<Chords> near = new ArrayList<>();
+            for (int i = 0; i < welded.size(); i++) {
+                if (boxes.get(i).intersects(box)) {
+                    near.add(welded.get(i));
+                }
+            }
+            Chords moved = near.isEmpty() ? later : weld(later, near);
+            welded.add(moved);
+            boxes.add(moved.envelope());
+        }
+        return welded;
+    }
+
+    private static Chords weld(Chords later, List<Chords> earlier) {
+        Chords moved = inserted(movedVertices(later, earlier), earlier);
+        if (moved.equals(later)) {
+            return later;
+        }
+        Chords clean = withoutDoubles(moved);
+        // a feature thinner than touching may fold up: then the polygon stays as it was given
+        return clean.size() >= 3 && clean.polygon().isValid() ? clean : later;
+    }
+
+    private static Chords movedVertices(Chords later, List<Chords> earlier) {
+        List<Point> vertices = new ArrayList<>();
+        for (Point vertex : later.vertices()) {
+            vertices.add(target(vertex, earlier));
+        }
+        return new Chords(later.outline(), vertices, later.strokes());
+    }
+
+    private static Point target(Point vertex, List<Chords> earlier) {
+        Point corner = vertex;
+        double nearestCorner = Tolerance.TOUCHING;
+        Point foot = vertex;
+        double nearestFoot = Tolerance.TOUCHING;
+        for (Chords polygon : earlier) {
+            for (int edge = 0; edge < polygon.size(); edge++) {
+                Point a = polygon.vertices().get(edge);
+                Point b = polygon.end(edge);
+                if (away(vertex, a, b)) {
+                    continue;
+                }
+                if (vertex.distance(a) < nearestCorner) {
+                    nearestCorner = vertex.distance(a);
+                    corner = a;
+                }
+                Line line = new Line(a, b);
+                double distance = line.distance(vertex);
+                if (distance < nearestFoot) {
+                    nearestFoot = distance;
+                    foot = line.at(line.nearest(vertex));
+                }
+            }
+        }
+        if (nearestFoot <= Tolerance.COINCIDENT) {
+            return vertex;
+        }
+        return nearestCorner < Tolerance.TOUCHING ? corner : foot;
+    }
+
+    private static boolean away(Point p, Point a, Point b) {
+        double reach = Tolerance.TOUCHING;
+        return p.x() < Math.min(a.x(), b.x()) - reach
+                || p.x() > Math.max(a.x(), b.x()) + reach
+                || p.y() < Math.min(a.y(), b.y()) - reach
+                || p.y() > Math.max(a.y(), b.y()) + reach;
+    }
+
+    private static Chords inserted(Chords later, List<Chords> earlier) {
+        List<Point> vertices = new ArrayList<>();
+        List<Integer> strokes = new ArrayList<>();
+        for (int edge = 0; edge < later.size(); edge++) {
+            Line line = new Line(later.vertices().get(edge), later.end(edge));
+            vertices.add(line.from());
+            strokes.add(later.strokes().get(edge));
+            for (Point p : between(line, earlier)) {
+                vertices.add(p);
+                strokes.add(later.strokes().get(edge));
+            }
+        }
+        return new Chords(later.outline(), vertices, strokes);
+    }
+
+    /** Earlier vertices near the inside of an edge but not on it, in the order of the edge. */
+    private static List<Point> between(Line line, List<Chords> earlier) {
+        List<Point> found = new ArrayList<>();
+        for (Chords polygon : earlier) {
+            for (Point p : polygon.vertices()) {
+                if (away(p, line.from(), line.to())) {
+                    continue;
+                }
+                double distance = line.distance(p);
+                if (distance > Tolerance.COINCIDENT
+                        && distance < Tolerance.TOUCHING
+                        && !p.near(line.from(), Tolerance.TOUCHING)
+                        && !p.near(line.to(), Tolerance.TOUCHING)) {
+                    found.add(p);
+                }
+            }
+        }
+        found.sort((p, q) -> Double.compare(line.nearest(p), line.nearest(q)));
+        return found;
+    }
+
+    private static Chords withoutDoubles(Chords chords) {
+        List<Point> vertices = new ArrayList<>();
+        List<Integer> strokes = new ArrayList<>();
+        for (int i = 0; i < chords.size(); i++) {
+            if (!chords.vertices().get(i).near(chords.end(i), Tolerance.COINCIDENT)) {
+                vertices.add(chords.vertices().get(i));
+                strokes.add(chords.strokes().get(i));
+            }
+        }
+        return new Chords(chords.outline(), vertices, strokes);
+    }
+}
