@@ -1,0 +1,79 @@
+package buildup.engine.compose;
+
+import buildup.engine.stack.Stack;
+import buildup.profiles.region.Part;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The composed stack; the subject of every question.
+ *
+ * @param bodies the pieces in the order of putting up, then wall, floor and ceiling where they stand
+ * @param skin the union of all bodies: rings of true segments labeled by body ({@code Bound.outline}) and stroke
+ * @param members the room-side walk, part by part
+ * @param standing one for each piece of the bodies, same order
+ * @param parts the number of separate parts of the stack
+ */
+public record Section(
+        Stack stack,
+        List<Body> bodies,
+        List<Part> skin,
+        Totals totals,
+        List<Step> steps,
+        List<Member> members,
+        List<Reveal> reveals,
+        List<Contact> contacts,
+        List<Overlap> overlaps,
+        List<Hollow> voids,
+        List<Standing> standing,
+        int parts) {
+    public Section {
+        bodies = List.copyOf(bodies);
+        skin = List.copyOf(skin);
+        steps = List.copyOf(steps);
+        members = List.copyOf(members);
+        reveals = List.copyOf(reveals);
+        contacts = List.copyOf(contacts);
+        overlaps = List.copyOf(overlaps);
+        voids = List.copyOf(voids);
+        standing = List.copyOf(standing);
+    }
+
+    public Body body(int number) {
+        return bodies.get(number);
+    }
+
+    public String name(int number) {
+        return bodies.get(number).name();
+    }
+
+    /** The pieces, framing included, in the order of putting up. */
+    public List<Body> pieces() {
+        return bodies.stream().filter(Body::piece).toList();
+    }
+
+    /** Room left between the top of the stack and the ceiling; negative when it is too tall. */
+    public OptionalDouble ceilingLeft() {
+        OptionalDouble ceiling = stack.space().ceiling();
+        return ceiling.isPresent()
+                ? OptionalDouble.of(ceiling.getAsDouble() - totals.top())
+                : OptionalDouble.empty();
+    }
+
+    /** What is left of the projection allowed; negative when it stands out too far. */
+    public OptionalDouble projectionLeft() {
+        OptionalDouble allowed = stack.space().projection();
+        return allowed.isPresent()
+                ? OptionalDouble.of(allowed.getAsDouble() - totals.projection())
+                : OptionalDouble.empty();
+    }
+
+    /** The letter of a piece, A..Z, AA..; the number is its place among the bodies. */
+    public static String letter(int number) {
+        String letters = "";
+        for (int n = number; n >= 0; n = n / 26 - 1) {
+            letters = (char) ('A' + n % 26) + letters;
+        }
+        return letters;
+    }
+}

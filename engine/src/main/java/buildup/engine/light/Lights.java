@@ -1,0 +1,137 @@
+package buildup.engine.light;
+
+import buildup.engine.compose.Member;
+import buildup.engine.compose.Section;
+import buildup.engine.light.Band.Lit;
+import buildup.engine.stack.Light;
+import buildup.engine.view.Arrises;
+import buildup.engine.view.Surfaces;
+import buildup.engine.view.View;
+import buildup.engine.view.View.Stretch;
+import buildup.engine.view.View.Surface;
+import buildup.engine.view.Viewpoint;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Asks how each light falls on a section. */
+public final class Lights {
+    private final Section section;
+    private final List<Surface> surfaces;
+
+    private Lights(Section section) {
+        this.section = section;
+        this.surfaces = Surfaces.withoutFloorAndCeiling(section);
+    }
+
+    /** One answer for each light of the stack that can shine on it; the others are said. */
+    public static List<Lighting> of(Section section, Notices notices) {
+        return of(section, section.stack().lights(), notices);
+    }
+
+    /** One answer for each of {@code lights} that can shine on the section; the others are said. */
+    public static List<Lighting> of(Section section, List<Light> lights, Notices notices) {
+        Lights asked = new Lights(section);
+        List<Lighting> answers = new ArrayList<>();
+        for (Light light : lights) {
+            Optional<Notice> fault = fault(light, section);
+            fault.map(found -> light.mark().map(found::at).orElse(found)).ifPresent(notices::add);
+            if (fault.isEmpty()) {
+                answers.add(asked.lighting(light));
+            }
+        }
+        return List.copyOf(answers);
+    }
+
+    /** tan a = tan h / cos z; degrees. Meaningful for azimuths within 90 degrees of square. */
+    public static double sectionAngle(double altitude, double azimuth) {
+        return Math.toDegrees(Math.atan2(
+                Math.sin(Math.toRadians(altitude)),
+                Math.cos(Math.toRadians(altitude)) * Math.cos(Math.toRadians(azimuth))));
+    }
+
+    private static Optional<Notice> fault(Light light, Section section) {
+        if (light instanceof Light.Distant distant) {
+            return DistantLights.fault(distant);
+        }
+        Light.Lamp lamp = (Light.Lamp) light;
+        return section.bodies().stream()
+                .filter(body -> body.outline().holds(lamp.at()))
+                .map(body -> Notice.problem(
+                                "impossible-light-or-eye",
+                                "Lamp '" + lamp.name() + "' is inside the " + body.name() + ".")
+                        .cure("Hang it in the room: 'at: { distance: 60, height: floor + 80 }'."))
+                .findFirst();
+    }
+
+    private static Viewpoint viewpoint(Light light) {
+        return light instanceof Light.Distant distant
+                ? Viewpoint.FarAway.at(Math.toRadians(sectionAngle(distant.altitude(), distant.azimuth())))
+                : new Viewpoint.Near(((Light.Lamp) light).at());
+    }
+
+    private Lighting lighting(Light light) {
+        Viewpoint viewpoint = viewpoint(light);
+        View view = View.of(viewpoint, surfaces);
+        Arrises arrises = Arrises.of(viewpoint, section);
+        List<Band> bands = new ArrayList<>();
+        List<Shadow> shadows = new ArrayList<>();
+        Optional<SoftEdges> soft = light instanceof Light.Lamp lamp && lamp.width() > 0
+                ? Optional.of(SoftEdges.of(lamp, surfaces))
+                : Optional.empty();
+        for (int i = 0; i < section.members().size(); i++) {
+            List<Band> own = bands(i, view);
+            bands.addAll(own);
+            new Shadows(section.members().get(i), own, arrises, viewpoint, soft).addTo(shadows);
+        }
+        return new Lighting(
+                light,
+                light instanceof Light.Distant distant
+                        ? OptionalDouble.of(sectionAngle(distant.altitude(), distant.azimuth()))
+                        : OptionalDouble.empty(),
+                bands,
+                shadows);
+    }
+
+    private List<Band> bands(int number, View view) {
+        Member member = section.members().get(number);
+        List<Band> bands = new ArrayList<>();
+        for (Segment segment : member.segments()) {
+            double at = 0;
+            for (Stretch facing : view.facing(segment)) {
+                add(number, Lit.SHADE, segment, at, facing.start(), bands);
+                at = facing.start();
+                for (Stretch seen : view.seen(segment)) {
+                    if (seen.start() >= facing.start() - Tolerance.COINCIDENT
+                            && seen.end() <= facing.end() + Tolerance.COINCIDENT) {
+                        add(number, Lit.CAST, segment, at, seen.start(), bands);
+                        add(number, Lit.LIT, segment, seen.start(), seen.end(), bands);
+                        at = seen.end();
+                    }
+                }
+                add(number, Lit.CAST, segment, at, facing.end(), bands);
+                at = facing.end();
+            }
+            add(number, Lit.SHADE, segment, at, 1, bands);
+        }
+        return bands;
+    }
+
+    private static void add(int member, Lit lit, Segment segment, double start, double end, List<Band> out) {
+        if ((end - start) * segment.length() > Tolerance.SNAP) {
+            out.add(new Band(member, lit, segment.part(start, end)));
+        }
+    }
+
+    /** The first point of a band, moved inside by a hair: on the band whatever rounding does to its end. */
+    static Point inside(Segment segment, boolean atStart) {
+        double hair = Math.min(0.25, 1e-7 / segment.length());
+        return segment.at(atStart ? hair : 1 - hair);
+    }
+}

@@ -1,0 +1,85 @@
+package buildup.engine.light;
+
+import buildup.engine.compose.Member;
+import buildup.engine.light.Band.Lit;
+import buildup.engine.view.Arrises;
+import buildup.engine.view.Arrises.Arris;
+import buildup.engine.view.Viewpoint;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Gathers the dark bands of one member into shadows with their casters. */
+record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewpoint, Optional<SoftEdges> soft) {
+    void addTo(List<Shadow> out) {
+        int i = 0;
+        while (i < bands.size()) {
+            int start = i;
+            Lit lit = bands.get(start).lit();
+            while (i < bands.size() && bands.get(i).lit() == lit) {
+                i++;
+            }
+            if (lit == Lit.SHADE) {
+                out.add(shade(segments(start, i)));
+            } else if (lit == Lit.CAST) {
+                out.add(cast(start, i));
+            }
+        }
+    }
+
+    private List<Segment> segments(int start, int end) {
+        List<Segment> segments = new ArrayList<>();
+        bands.subList(start, end).forEach(band -> segments.add(band.segment()));
+        return segments;
+    }
+
+    private double share(List<Segment> dark) {
+        return dark.stream().mapToDouble(Segment::length).sum() / member.length();
+    }
+
+    private Shadow shade(List<Segment> dark) {
+        return new Shadow(
+                bands.get(0).member(),
+                Lit.SHADE,
+                dark,
+                Optional.empty(),
+                share(dark),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    /** The edge lies where the shadow meets light; a member dark from end to end has none. */
+    private Shadow cast(int start, int end) {
+        List<Segment> dark = segments(start, end);
+        boolean edgeAtStart = start > 0 && bands.get(start - 1).lit() == Lit.LIT;
+        boolean edgeAtEnd = !edgeAtStart && end < bands.size() && bands.get(end).lit() == Lit.LIT;
+        Segment first = dark.get(0);
+        Segment last = dark.get(dark.size() - 1);
+        boolean fromAbove = viewpoint.towards(first.from()).y() >= 0;
+        // seen from the light, keys fall along the walk: the start of a run has the greatest
+        boolean high = edgeAtStart || !edgeAtEnd && fromAbove;
+        Point near = high ? Lights.inside(first, true) : Lights.inside(last, false);
+        Point edge = high ? first.from() : last.to();
+        boolean edged = edgeAtStart || edgeAtEnd;
+        Point along = high ? first.direction(0) : last.direction(1);
+        Optional<Arris> arris = edged
+                ? arrises.casting(near, high)
+                : arrises.castingBeyond(near, new Line(near, near.plus(along)), high);
+        return new Shadow(
+                bands.get(0).member(),
+                Lit.CAST,
+                dark,
+                arris.map(Arris::body),
+                share(dark),
+                arris.map(found -> OptionalDouble.of(found.at().x() - edge.x())).orElse(OptionalDouble.empty()),
+                edged && arris.isPresent()
+                        ? OptionalDouble.of(arris.get().at().y() - edge.y())
+                        : OptionalDouble.empty(),
+                edged && soft.isPresent() ? soft.get().around(member, edge, high) : OptionalDouble.empty());
+    }
+}

@@ -1,0 +1,164 @@
+package buildup.engine.sight;
+
+import buildup.engine.compose.Body;
+import buildup.engine.compose.Member;
+import buildup.engine.compose.Section;
+import buildup.engine.sight.Coverage.Cure;
+import buildup.engine.stack.Eye;
+import buildup.engine.view.Surfaces;
+import buildup.engine.view.View;
+import buildup.engine.view.View.Stretch;
+import buildup.engine.view.View.Surface;
+import buildup.engine.view.Viewpoint;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthPrinter;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Asks what each eye of a stack sees. */
+public final class Eyes {
+    private final Section section;
+    private final List<Surface> surfaces;
+
+    private Eyes(Section section) {
+        this.section = section;
+        this.surfaces = Surfaces.solid(section);
+    }
+
+    /** One answer for each eye that stands in the room; an eye elsewhere is said, and so is raw wood that shows. */
+    public static List<Sighting> of(Section section, Notices notices) {
+        Eyes asked = new Eyes(section);
+        List<Sighting> answers = new ArrayList<>();
+        for (Eye eye : section.stack().eyes()) {
+            Optional<Notice> fault = fault(eye, section);
+            fault.ifPresent(notices::add);
+            if (fault.isEmpty()) {
+                answers.add(asked.sighting(eye));
+            }
+        }
+        RawWood.say(section, answers, notices);
+        return List.copyOf(answers);
+    }
+
+    /** What an eye at a place sees, with no words about it. */
+    static Sighting from(Section section, Eye eye) {
+        return new Eyes(section).sighting(eye);
+    }
+
+    static Optional<Notice> fault(Eye eye, Section section) {
+        Point at = new Point(eye.distance(), eye.height());
+        return section.bodies().stream()
+                .filter(body -> body.outline().holds(at))
+                .map(body -> Notice.problem(
+                                "impossible-light-or-eye",
+                                "Eye '" + eye.name() + "' (" + print(eye.distance()) + " out, " + print(eye.height())
+                                        + " up) is inside the " + body.name() + ".")
+                        .at(eye.mark())
+                        .cure("Stand it in the room: a distance of 72 and a height of floor + 60, say."))
+                .findFirst()
+                .or(() -> eye.distance() <= 0
+                        ? Optional.of(Notice.problem(
+                                        "impossible-light-or-eye",
+                                        "Eye '" + eye.name() + "' is behind the wall plane, at " + print(eye.distance())
+                                                + ".")
+                                .at(eye.mark())
+                                .cure("Give its distance out from the wall, as 72."))
+                        : Optional.empty());
+    }
+
+    private Sighting sighting(Eye eye) {
+        Viewpoint viewpoint = new Viewpoint.Near(new Point(eye.distance(), eye.height()));
+        View view = View.of(viewpoint, surfaces);
+        List<Seen> members = new ArrayList<>();
+        for (int i = 0; i < section.members().size(); i++) {
+            members.add(seen(i, view, eye));
+        }
+        List<Coverage> coverage = new ArrayList<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            if (section.body(i).nailer()) {
+                coverage.add(coverage(i, view, viewpoint));
+            }
+        }
+        return new Sighting(eye, members, coverage);
+    }
+
+    private Seen seen(int number, View view, Eye eye) {
+        Member member = section.members().get(number);
+        List<Segment> visible = new ArrayList<>();
+        member.segments().forEach(segment -> visible(view, segment, visible));
+        double seenHeight = visible.stream()
+                .mapToDouble(part -> Math.abs(onPicture(part.from(), eye) - onPicture(part.to(), eye)))
+                .sum();
+        return new Seen(number, visible, member.box().height(), seenHeight);
+    }
+
+    private static void visible(View view, Segment segment, List<Segment> out) {
+        for (Stretch stretch : view.seen(segment)) {
+            if ((stretch.end() - stretch.start()) * segment.length() > Tolerance.SNAP) {
+                out.add(segment.part(stretch.start(), stretch.end()));
+            }
+        }
+    }
+
+    /** Height at which the sight line to {@code p} passes the picture plane x = 0 (central projection). */
+    private static double onPicture(Point p, Eye eye) {
+        return eye.height() + (p.y() - eye.height()) * eye.distance() / (eye.distance() - p.x());
+    }
+
+    private Coverage coverage(int nailer, View view, Viewpoint viewpoint) {
+        double exposed = 0;
+        List<Segment> visible = new ArrayList<>();
+        for (Member member : section.members()) {
+            if (member.body() == nailer) {
+                exposed += member.length();
+                member.segments().forEach(segment -> visible(view, segment, visible));
+            }
+        }
+        return new Coverage(nailer, exposed, visible, cures(visible, view, viewpoint));
+    }
+
+    /** For each piece whose arris bounds what is seen: the height of that arris at which nothing is seen past it. */
+    private List<Cure> cures(List<Segment> visible, View view, Viewpoint viewpoint) {
+        List<Cure> cures = new ArrayList<>();
+        if (visible.size() != 1) {
+            return cures;
+        }
+        Segment shows = visible.get(0);
+        bounding(shows.from(), shows.to(), view, viewpoint, 1).ifPresent(cures::add);
+        bounding(shows.to(), shows.from(), view, viewpoint, -1).ifPresent(cures::add);
+        cures.sort(Comparator.comparingDouble(Cure::move));
+        return cures;
+    }
+
+    /** The cure by what hides the wood beyond {@code edge}, so that {@code far}, the other end, is hidden too. */
+    private Optional<Cure> bounding(Point edge, Point far, View view, Viewpoint viewpoint, int side) {
+        double beyond = viewpoint.key(edge) + side * HAIR;
+        return view.nearest(beyond)
+                .filter(met -> met.body() >= 0
+                        && section.body(met.body()).trim()
+                        && viewpoint.depth(met.at()) < viewpoint.depth(edge) - Tolerance.SNAP)
+                .map(met -> {
+                    Point eye = ((Viewpoint.Near) viewpoint).at();
+                    double to = eye.y() + (far.y() - eye.y()) * (eye.x() - met.at().x()) / (eye.x() - far.x());
+                    return new Cure(met.body(), met.at().y(), to);
+                });
+    }
+
+    /** A step beside a sight line, in radians: less than a thousandth of an inch at any distance in a room. */
+    private static final double HAIR = 1e-9;
+
+    static String print(double inches) {
+        return LengthPrinter.sixteenths(Length.inches(inches));
+    }
+
+    static String name(Body body) {
+        return "'" + body.name() + "'";
+    }
+}

@@ -1,0 +1,104 @@
+package buildup.engine.sight;
+
+import buildup.engine.compose.Body;
+import buildup.engine.compose.Member;
+import buildup.engine.compose.Section;
+import buildup.engine.sight.Coverage.Cure;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthPrinter;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Says which raw nailer an eye sees, from the worst eye, with the smallest change that hides it from all of them. */
+final class RawWood {
+    private RawWood() {}
+
+    private record View(Sighting sighting, Coverage coverage) {}
+
+    static void say(Section section, List<Sighting> sightings, Notices notices) {
+        for (int i = 0; i < section.bodies().size(); i++) {
+            int nailer = i;
+            List<View> views = sightings.stream()
+                    .flatMap(sighting -> sighting.coverage().stream()
+                            .filter(coverage -> coverage.body() == nailer)
+                            .map(coverage -> new View(sighting, coverage)))
+                    .filter(view -> view.coverage().seen() > Tolerance.TOUCHING)
+                    .toList();
+            views.stream()
+                    .max(Comparator.comparingDouble(view -> view.coverage().seen()))
+                    .map(worst -> shows(section, worst, views))
+                    .or(() -> unseen(section, nailer))
+                    .ifPresent(notices::add);
+        }
+    }
+
+    /** Raw wood on the room side that no eye of the stack sees: worth a word, since another eye may come. */
+    private static Optional<Notice> unseen(Section section, int nailer) {
+        Body body = section.body(nailer);
+        double exposed = section.members().stream()
+                .filter(member -> member.body() == nailer)
+                .mapToDouble(Member::length)
+                .sum();
+        if (!body.nailer() || exposed <= Tolerance.TOUCHING) {
+            return Optional.empty();
+        }
+        String who = section.stack().eyes().isEmpty() ? "no eye is given" : "no eye of the stack sees it";
+        return Optional.of(placed(
+                body,
+                Notice.note(
+                                "nailer-shows",
+                                Eyes.print(exposed) + " of raw " + Eyes.name(body) + " lies on the room side; " + who
+                                        + ".")
+                        .amount(Length.inches(exposed))
+                        .cure("Finish it, if someone may stand closer or lower.")));
+    }
+
+    private static Notice placed(Body body, Notice notice) {
+        return body.placed()
+                .map(placed -> notice.of(body.name()).at(placed.piece().mark()))
+                .orElse(notice);
+    }
+
+    private static Notice shows(Section section, View worst, List<View> views) {
+        Body body = section.body(worst.coverage().body());
+        double seen = worst.coverage().seen();
+        String cure = cure(worst, views)
+                .map(change -> "Finish it, or " + words(section, change) + ".")
+                .orElse("Finish it, or cover it.");
+        return placed(
+                body,
+                Notice.problem(
+                        "nailer-shows",
+                        "From '" + worst.sighting().eye().name() + "' you see " + Eyes.print(seen) + " of raw "
+                                + Eyes.name(body) + ".")
+                .amount(Length.inches(seen))
+                .cure(cure));
+    }
+
+    /** The smallest change at the worst eye, made large enough for every eye that sees the nailer. */
+    private static Optional<Cure> cure(View worst, List<View> views) {
+        return worst.coverage().cures().stream().findFirst().map(smallest -> {
+            boolean down = smallest.to() < smallest.from();
+            Stream<Double> needed = views.stream()
+                    .flatMap(view -> view.coverage().cures().stream())
+                    .filter(cure -> cure.body() == smallest.body() && cure.to() < cure.from() == down)
+                    .map(Cure::to);
+            double to = needed.reduce(smallest.to(), down ? Math::min : Math::max);
+            return new Cure(smallest.body(), smallest.from(), to);
+        });
+    }
+
+    private static String words(Section section, Cure cure) {
+        boolean down = cure.to() < cure.from();
+        Length to = Length.inches(cure.to());
+        Length safe = down ? LengthPrinter.roundDown(to, 16) : LengthPrinter.roundUp(to, 16);
+        return (down ? "drop " : "raise ") + Eyes.name(section.body(cure.body())) + " so that its "
+                + (down ? "lower" : "upper") + " arris comes to " + LengthPrinter.sixteenths(safe) + " (needs "
+                + LengthPrinter.decimals(to, 3) + ")";
+    }
+}

@@ -1,0 +1,212 @@
+package buildup.engine.stack;
+
+import buildup.catalog.Catalog;
+import buildup.catalog.Wood;
+import buildup.catalog.words.WalkReader;
+import buildup.profiles.Profile;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Rip;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Node;
+import buildup.shared.document.Scalar;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthPrinter;
+import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads one entry of {@code pieces:}. */
+final class PieceReader {
+    /** Wider trim than this is more likely a size in millimetres: 60 in, wider than any board and most sheets. */
+    private static final double WIDEST_TRIM = 60;
+
+    private static final List<String> RESERVED = List.of("wall", "floor", "ceiling", "datum", "touch");
+
+    private final Catalog catalog;
+    private final String boardList;
+    private final LengthReader lengths;
+    private final RuleReader rules;
+    private final Optional<Wood> commonWood;
+    private final Notices notices;
+
+    PieceReader(
+            Catalog catalog,
+            String boardList,
+            LengthReader lengths,
+            RuleReader rules,
+            Optional<Wood> commonWood,
+            Notices notices) {
+        this.catalog = catalog;
+        this.boardList = boardList;
+        this.lengths = lengths;
+        this.rules = rules;
+        this.commonWood = commonWood;
+        this.notices = notices;
+    }
+
+    Optional<Piece> read(Fields unnamed, int number) {
+        String name = unnamed.text("name").map(PieceReader::asInRules).orElse("");
+        Fields fields = unnamed.about(name.isEmpty() ? "piece " + number : name);
+        boolean named = nameIsSound(fields, name, number);
+        Kind kind = kind(fields, name);
+        Optional<Wood> wood = fields.scalar("wood")
+                .flatMap(scalar -> catalog.wood(scalar, notices))
+                .or(() -> commonWood);
+        Optional<Drawn> drawn = drawn(fields, name, kind);
+        Shaping shaping = shaping(fields);
+        Optional<Shaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
+        Rules placed = rules(fields);
+        Optional<Scalar> fixed = fields.scalar("fixed").filter(scalar -> !scalar.text().isBlank());
+        if (!named || shaped.isEmpty() || wood.isEmpty()) {
+            return Optional.empty();
+        }
+        Piece piece = new Piece(
+                name,
+                kind,
+                shaped.get().outline(),
+                shaped.get().stock(),
+                wood.get(),
+                placed,
+                shaped.get().flippedOver(),
+                fixed,
+                fields.mark());
+        sizeIsLikely(piece);
+        return Optional.of(piece);
+    }
+
+    /** Rules are read with single blanks and plain hyphens: so is the name that they call. */
+    private static String asInRules(String name) {
+        StringBuilder text = new StringBuilder();
+        for (LengthReader.Term term : LengthReader.terms(name)) {
+            text.append(text.isEmpty() ? "" : term.minus() ? " - " : " + ").append(term.text());
+        }
+        return text.toString();
+    }
+
+    private boolean nameIsSound(Fields fields, String name, int number) {
+        String fault = "";
+        if (name.isEmpty()) {
+            fault = "Piece " + number + " has no name.";
+        } else if (RESERVED.contains(name)) {
+            fault = "'" + name + "' is a place of the room, not a name for a piece.";
+        } else if (name.contains(".") || name.contains(" + ") || name.contains(" - ")) {
+            fault = "The name '" + name + "' holds a dot, ' + ' or ' - ', which rules use.";
+        } else if (name.length() > 60) {
+            fault = "The name of piece " + number + " is " + name.length() + " characters long.";
+        }
+        if (!fault.isEmpty()) {
+            notices.add(Notice.refusal("not-a-name", fault)
+                    .at(fields.mark("name"))
+                    .of(name)
+                    .cure("Give it a short name of its own, as 'name: frieze'."));
+        }
+        return fault.isEmpty();
+    }
+
+    private Kind kind(Fields fields, String name) {
+        Optional<Scalar> word = fields.scalar("kind");
+        for (Kind kind : Kind.values()) {
+            if (word.isEmpty() || kind.word().equals(word.get().text())) {
+                return kind;
+            }
+        }
+        notices.add(Notice.refusal("unknown-name", "No kind of piece is called '" + word.get().text() + "'.")
+                .at(word.get().mark())
+                .of(name)
+                .cure("Write trim, nailer or framing."));
+        return Kind.TRIM;
+    }
+
+    /** A profile as drawn, with its stick. */
+    record Drawn(Outline outline, Optional<Profile> profile, Stock stock) {}
+
+    private Optional<Drawn> drawn(Fields fields, String name, Kind kind) {
+        Optional<Scalar> call = fields.scalar("profile");
+        Optional<Node> words = fields.node("section");
+        if (call.isPresent() == words.isPresent()) {
+            String fault = call.isPresent() ? "has both a profile and a section" : "has neither profile nor section";
+            notices.add(Notice.refusal("no-outline", "'" + name + "' " + fault + ".")
+                    .at(fields.mark())
+                    .of(name)
+                    .cure("Give 'profile: NAME SIZE', or 'section: [words]' for a one-off."));
+            return Optional.empty();
+        }
+        if (words.isPresent()) {
+            return WalkReader
+                    .read(words.get(), lengths, name, notices)
+                    .map(outline -> oneOff(outline, kind));
+        }
+        return catalog.profile(call.get(), boardList, lengths, notices).map(PieceReader::ofCatalog);
+    }
+
+    private static Drawn oneOff(Outline outline, Kind kind) {
+        Box box = outline.box();
+        boolean rips = kind != Kind.TRIM && outline.isRectangle();
+        return new Drawn(
+                outline,
+                Optional.empty(),
+                new Stock("section", "section", box.width(), box.height(), rips, false, false));
+    }
+
+    private static Drawn ofCatalog(Profile profile) {
+        boolean board = profile.stick() instanceof Profile.Board;
+        return new Drawn(
+                profile.outline(),
+                Optional.of(profile),
+                new Stock(
+                        profile.name(), profile.kind(), profile.thickness(), profile.width(), board, board, false));
+    }
+
+    private static Shaping shaping(Fields fields) {
+        Map<Rip.Side, Double> rip = new LinkedHashMap<>();
+        fields.fields("rip").ifPresent(sides -> {
+            for (Rip.Side side : Rip.Side.values()) {
+                sides.length(side.name().toLowerCase(Locale.ROOT))
+                        .ifPresent(amount -> rip.put(side, amount.toInches()));
+            }
+        });
+        return new Shaping(
+                rip, fields.scalar("lay"), fields.angle("turn"), fields.angle("spring"), fields.scalar("flip"));
+    }
+
+    private Rules rules(Fields fields) {
+        Map<String, Rule> byMember = new LinkedHashMap<>();
+        fields.mapping("at").ifPresent(mapping -> mapping.entries().forEach(entry -> {
+            if (entry.value() instanceof Scalar scalar) {
+                rules.rule(fields, scalar, Optional.empty())
+                        .ifPresent(rule -> byMember.put(entry.key().text(), rule));
+            } else {
+                notices.add(Notice.refusal("not-a-place", "'at' holds more than a place.")
+                        .at(entry.value().mark())
+                        .cure("Write 'at: { MEMBER: PLACE }'."));
+            }
+        }));
+        return new Rules(
+                rules.rule(fields, "back", Axis.OUT),
+                rules.rule(fields, "face", Axis.OUT),
+                rules.rule(fields, "bottom", Axis.UP),
+                rules.rule(fields, "top", Axis.UP),
+                byMember);
+    }
+
+    private void sizeIsLikely(Piece piece) {
+        double most = Math.max(piece.shape().box().width(), piece.shape().box().height());
+        if (piece.kind() != Kind.FRAMING && most > WIDEST_TRIM) {
+            Length size = Length.inches(most);
+            notices.add(Notice.problem(
+                            "mm-read-as-inches",
+                            "'" + piece.name() + "' is " + LengthPrinter.decimals(size, 1) + " in across. As inches that is "
+                                    + LengthPrinter.sixteenths(Length.inches(Math.rint(most / 6) / 2)) + " ft of molding: mm?")
+                    .at(piece.mark())
+                    .of(piece.name())
+                    .amount(size)
+                    .cure("Write the unit, as '114.3 mm', or 'units: mm' for the file."));
+        }
+    }
+}
