@@ -1,0 +1,123 @@
+package buildup.catalog;
+
+import buildup.catalog.BoardList.Dressed;
+import buildup.catalog.words.SizeText;
+import buildup.catalog.words.Speaker;
+import buildup.profiles.Profile;
+import buildup.shared.length.Length;
+import buildup.shared.notice.Mark;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Looks boards up in the lists of nominal sizes. */
+record BoardCounter(Lists lists) {
+
+    /** A board this near to a thickness is taken for it: planing and sanding take as much. */
+    private static final Length SAME_THICKNESS = Length.inches(1.0 / 64);
+
+    private static final String UNKNOWN = "unknown-name";
+
+    /** The board of a nominal size. */
+    Optional<Profile> nominal(String text, Mark mark, String boardList, Speaker speaker) {
+        Optional<BoardList> list = list(boardList, mark, speaker);
+        List<String> parts = SizeText.split(text);
+        List<Length> sizes = parts.stream()
+                .map(BoardReader::nominal)
+                .flatMap(Optional::stream)
+                .toList();
+        if (parts.size() != 2 || sizes.size() != 2) {
+            speaker.refuse(
+                    UNKNOWN,
+                    "'" + text + "' is not a board size.",
+                    mark,
+                    "Write it as 1x4, or as board 3/4 x 3-1/2 for a true size.");
+            return Optional.empty();
+        }
+        return list.flatMap(found -> board(text, sizes.get(0), sizes.get(1), found, mark, speaker));
+    }
+
+    private Optional<BoardList> list(String name, Mark mark, Speaker speaker) {
+        Optional<BoardList> list = lists.boardList(name);
+        if (list.isEmpty()) {
+            Map<String, String> known = new TreeMap<>();
+            lists.boards().keySet().forEach(one -> known.put(one, ""));
+            speaker.refuse(UNKNOWN, "No board list is called '" + name + "'.", mark, NearNames.cure(name, known));
+        }
+        return list;
+    }
+
+    private static Optional<Profile> board(
+            String text, Length thick, Length wide, BoardList list, Mark mark, Speaker speaker) {
+        Optional<Dressed> thickness = list.thickness(thick);
+        Optional<Length> width =
+                list.widths().isEmpty() ? Optional.of(wide) : list.width(wide).map(Dressed::dressed);
+        if (thickness.isEmpty() || width.isEmpty()) {
+            speaker.refuse(
+                    UNKNOWN,
+                    "The " + list.name() + " list has no " + text + ".",
+                    mark,
+                    "Take " + nearest(thick, wide, list) + ", or write board " + Sizes.text(List.of(thick, wide))
+                            + " for a true size.");
+            return Optional.empty();
+        }
+        return Optional.of(Profile.board(
+                text + " (" + list.name() + ")",
+                thickness.get().dressed().toInches(),
+                width.get().toInches()));
+    }
+
+    /** The listed sizes on either side of one that is not, as the trade writes them. */
+    private static String nearest(Length thick, Length wide, BoardList list) {
+        List<Dressed> thicknesses = beside(list.thicknesses(), thick);
+        List<Dressed> widths = beside(list.widths(), wide);
+        return thicknesses.stream()
+                .flatMap(t -> widths.isEmpty()
+                        ? Stream.of(label(t, Optional.empty()))
+                        : widths.stream().map(w -> label(t, Optional.of(w))))
+                .collect(Collectors.joining(" or "));
+    }
+
+    private static List<Dressed> beside(List<Dressed> sizes, Length nominal) {
+        List<Dressed> same = sizes.stream()
+                .filter(size -> size.nominal().near(nominal, Sizes.SAME))
+                .toList();
+        if (!same.isEmpty()) {
+            return same;
+        }
+        Optional<Dressed> below = sizes.stream()
+                .filter(size -> size.nominal().compareTo(nominal) < 0)
+                .max(Comparator.comparing(Dressed::nominal));
+        Optional<Dressed> above = sizes.stream()
+                .filter(size -> size.nominal().compareTo(nominal) > 0)
+                .min(Comparator.comparing(Dressed::nominal));
+        return Stream.concat(below.stream(), above.stream()).toList();
+    }
+
+    private static String label(Dressed thickness, Optional<Dressed> width) {
+        return width.map(w -> thickness.label() + "x" + w.label() + " ("
+                        + Sizes.text(List.of(thickness.dressed(), w.dressed())) + ")")
+                .orElseGet(() -> thickness.label() + " (" + Sizes.text(thickness.dressed()) + " thick)");
+    }
+
+    Optional<String> stockFor(Length thickness, Length width, String boardList) {
+        Optional<BoardList> list = lists.boardList(boardList);
+        Optional<Dressed> thick = list.map(BoardList::thicknesses).orElse(List.of()).stream()
+                .filter(size -> size.dressed().near(thickness, SAME_THICKNESS))
+                .min(Comparator.comparing(
+                        size -> size.dressed().minus(thickness).abs()));
+        if (thick.isEmpty() || list.isEmpty() || list.get().widths().isEmpty()) {
+            return thick.map(size -> label(size, Optional.empty()));
+        }
+        return list.get().widths().stream()
+                .filter(size -> !size.seldom())
+                .filter(size -> size.nominal().compareTo(thick.get().nominal()) >= 0)
+                .filter(size -> size.dressed().plus(Sizes.SAME).compareTo(width) >= 0)
+                .min(Comparator.comparing(Dressed::dressed))
+                .map(size -> label(thick.get(), Optional.of(size)));
+    }
+}

@@ -1,0 +1,82 @@
+package buildup.catalog;
+
+import buildup.catalog.BoardList.Dressed;
+import buildup.shared.document.Entry;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Mapping;
+import buildup.shared.document.Scalar;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.length.Reading;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the entries under {@code boards:}. */
+final class BoardReader {
+
+    /** Nominal sizes are names, and inches in any file. */
+    private static final LengthReader NOMINAL = new LengthReader(LengthUnit.INCH, Map.of());
+
+    private final Notices notices;
+
+    BoardReader(Notices notices) {
+        this.notices = notices;
+    }
+
+    Optional<BoardList> read(Fields fields, String name) {
+        List<Length> seldom = new ArrayList<>();
+        fields.scalars("seldom").forEach(text -> nominal(text).ifPresent(seldom::add));
+        List<Dressed> thicknesses = sizes(fields, "thickness", List.of());
+        List<Dressed> widths = sizes(fields, "width", seldom);
+        String about = fields.text("about").orElse("");
+        if (!fields.has("thickness")) {
+            notices.add(Notice.refusal("missing-key", "Board list " + name + " has no thickness.")
+                    .at(fields.mark())
+                    .cure("Add 'thickness: { 1: 3/4 }', nominal to dressed."));
+        }
+        return thicknesses.isEmpty() ? Optional.empty() : Optional.of(new BoardList(name, about, thicknesses, widths));
+    }
+
+    private List<Dressed> sizes(Fields fields, String key, List<Length> seldom) {
+        Optional<Mapping> mapping = fields.mapping(key);
+        List<Dressed> sizes = new ArrayList<>();
+        for (Entry entry : mapping.map(Mapping::entries).orElse(List.of())) {
+            Fields inside = fields.fields(mapping.orElseThrow(), key);
+            Optional<Length> dressed = inside.length(entry.key().text());
+            Optional<Length> nominal = nominal(entry.key());
+            if (dressed.isPresent() && nominal.isPresent()) {
+                Length named = nominal.get();
+                sizes.add(new Dressed(entry.key().text(), named, dressed.get(), holds(seldom, named)));
+            }
+        }
+        sizes.sort(Comparator.comparing(Dressed::nominal));
+        return sizes;
+    }
+
+    private static boolean holds(List<Length> sizes, Length size) {
+        return sizes.stream().anyMatch(one -> one.near(size, Sizes.SAME));
+    }
+
+    private Optional<Length> nominal(Scalar text) {
+        Optional<Length> size = nominal(text.text());
+        if (size.isEmpty()) {
+            notices.add(Notice.refusal("not-a-length", "'" + text.text() + "' is not a nominal size.")
+                    .at(text.mark())
+                    .cure("Write it as 1, 5/4 or 2."));
+        }
+        return size;
+    }
+
+    /** A nominal size in inches: {@code 1}, {@code 5/4}, {@code 1-1/4}. */
+    static Optional<Length> nominal(String text) {
+        return NOMINAL.read(text) instanceof Reading.Good good && good.length().isPositive()
+                ? Optional.of(good.length())
+                : Optional.empty();
+    }
+}

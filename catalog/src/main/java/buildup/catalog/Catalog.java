@@ -1,0 +1,163 @@
+package buildup.catalog;
+
+import buildup.catalog.words.SizeText;
+import buildup.catalog.words.Speaker;
+import buildup.profiles.Profile;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.document.Scalar;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Notices;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The lists of the shop: profile families, boards, woods. Immutable. */
+public final class Catalog {
+
+    /** The board list that a stack takes when it names none. */
+    public static final String USUAL_BOARDS = "softwood";
+
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+
+    /** What of a call is taken for the name when no profile is called so: all up to the first number. */
+    private static final Pattern UNKNOWN_NAME = Pattern.compile("(.+?)(?: [-+.]?[\\d\\u00BC-\\u00BE].*)?");
+
+    /** A call that begins with a number asks for a board by its nominal size. */
+    private static final Pattern NOMINAL = Pattern.compile("[-+.]?[\\d\\u00BC-\\u00BE\\u2150-\\u215E]");
+
+    private final Lists lists;
+
+    private Catalog(Lists lists) {
+        this.lists = lists;
+    }
+
+    /** The lists that come with the program, read from its own resources. */
+    public static Catalog builtIn() {
+        Lists all = new Lists(Map.of(), Map.of(), Map.of());
+        for (String file : List.of("profiles.yaml", "boards.yaml", "woods.yaml")) {
+            all = all.with(Lists.builtIn(
+                    DocumentReader.read(file, resource(file), new Notices()).orElseThrow()));
+        }
+        return new Catalog(all);
+    }
+
+    private static byte[] resource(String file) {
+        try (InputStream in = Catalog.class.getResourceAsStream(file)) {
+            if (in == null) {
+                throw new IllegalStateException("resource " + file + " is missing");
+            }
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /**
+     * This catalog with a user's own lists, entries of the same name replaced. Everything wrong with the file, keys
+     * that mean nothing included, is added to {@code notices}; entries without fault are taken.
+     */
+    public Catalog with(Document own, Claims claims, Notices notices) {
+        Lists more = Lists.read(own, claims, notices);
+        notices.addAll(claims.unclaimed(own));
+        return new Catalog(lists.with(more));
+    }
+
+    /**
+     * The profile that a piece asks for: {@code board 3/4 x 5-1/2}, a nominal size ({@code 1x4}), or a family by its
+     * sizes ({@code cove-bed 1-1/4 x 1-3/8}). One size of two is the width, the thickness then being the usual one; no
+     * size at all takes the only usual one. Empty with at least one refusal when there is no such profile.
+     *
+     * @param boardList the list from which nominal sizes are taken
+     * @param lengths reads the sizes, named ones included
+     */
+    public Optional<Profile> profile(Scalar call, String boardList, LengthReader lengths, Notices notices) {
+        String text = BLANKS.matcher(call.text()).replaceAll(" ").strip();
+        String low = text.toLowerCase(Locale.ROOT);
+        Speaker speaker = new Speaker(text, notices);
+        if (NOMINAL.matcher(text).lookingAt()) {
+            return new BoardCounter(lists).nominal(text, call.mark(), boardList, speaker);
+        }
+        Optional<String> name = lists.names().stream()
+                .filter(known -> low.equals(known.toLowerCase(Locale.ROOT))
+                        || low.startsWith(known.toLowerCase(Locale.ROOT) + " "))
+                .max((a, b) -> a.length() - b.length());
+        if (name.isEmpty()) {
+            unknown(text, call, speaker);
+            return Optional.empty();
+        }
+        String behind = text.substring(name.get().length()).strip();
+        List<String> asked = behind.isEmpty() ? List.of() : SizeText.split(behind);
+        List<Length> sizes = new ArrayList<>();
+        asked.forEach(size -> speaker.length(size, lengths, call.mark()).ifPresent(sizes::add));
+        if (sizes.size() < asked.size()) {
+            return Optional.empty();
+        }
+        Order order = new Order(text, sizes, call.mark(), speaker);
+        Optional<Shape> shape = lists.shape(name.get());
+        return shape.isEmpty()
+                ? order.board()
+                : order.complete(shape.get().family()).flatMap(full -> full.draw(shape.get()));
+    }
+
+    private void unknown(String text, Scalar call, Speaker speaker) {
+        Matcher name = UNKNOWN_NAME.matcher(text);
+        String asked = name.matches() ? name.group(1) : text;
+        Map<String, String> kinds = new TreeMap<>(Map.of(Lists.BOARD, Lists.BOARD));
+        families().forEach(family -> kinds.put(family.name(), family.kind()));
+        speaker.refuse(
+                "unknown-name",
+                asked.isEmpty() ? "No profile is named." : "No profile is called '" + asked + "'.",
+                call.mark(),
+                NearNames.cure(asked, kinds));
+    }
+
+    /** A wood by its name, capitals and blanks for hyphens allowed; empty with a refusal when it is not listed. */
+    public Optional<Wood> wood(Scalar name, Notices notices) {
+        String asked = BLANKS.matcher(name.text().strip()).replaceAll("-").toLowerCase(Locale.ROOT);
+        Optional<Wood> wood = lists.wood(name.text().strip()).or(() -> lists.wood(asked));
+        if (wood.isEmpty()) {
+            Map<String, String> known = new TreeMap<>();
+            lists.woods().keySet().forEach(one -> known.put(one, ""));
+            new Speaker(name.text(), notices)
+                    .refuse(
+                            "unknown-name",
+                            "No wood is called '" + name.text() + "'.",
+                            name.mark(),
+                            NearNames.cure(asked, known) + " Or list your own, with its density, under 'woods:' in a"
+                                    + " catalog file.");
+        }
+        return wood;
+    }
+
+    /**
+     * The narrowest listed board from which a piece can be ripped: of its thickness within 1/64, at least as wide, and
+     * commonly sold; as {@code 1x8 (3/4 x 7-1/4)}. Empty when there is none, or no such list.
+     */
+    public Optional<String> stockFor(Length thickness, Length width, String boardList) {
+        return new BoardCounter(lists).stockFor(thickness, width, boardList);
+    }
+
+    /** All families, built-in ones first. */
+    public List<Family> families() {
+        return Lists.all(lists.shapes()).stream().map(Shape::family).toList();
+    }
+
+    public List<BoardList> boardLists() {
+        return Lists.all(lists.boards());
+    }
+
+    public List<Wood> woods() {
+        return Lists.all(lists.woods());
+    }
+}

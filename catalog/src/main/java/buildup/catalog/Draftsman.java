@@ -1,0 +1,111 @@
+package buildup.catalog;
+
+import buildup.catalog.Shape.Derived;
+import buildup.catalog.words.Speaker;
+import buildup.catalog.words.WalkReader;
+import buildup.profiles.Profile;
+import buildup.profiles.member.Sprung;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Soundness;
+import buildup.profiles.outline.Stroke;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Draws one family in one size. */
+record Draftsman(Shape shape, Order order) {
+
+    Optional<Profile> profile() {
+        Notices said = new Notices();
+        Optional<Profile> profile = drawn(said);
+        for (Notice notice : said.sorted()) {
+            if (!shape.builtIn()) {
+                order.speaker().notices().add(notice);
+            } else if (notice.level() == Level.REFUSAL) {
+                // the words are tested, so it is the size that does not fit them
+                order.refuse(notice, shape.family());
+                return Optional.empty();
+            }
+        }
+        return profile;
+    }
+
+    private Optional<Profile> drawn(Notices said) {
+        Speaker speaker = new Speaker(shape.family().name(), said);
+        Optional<LengthReader> lengths = lengths(speaker);
+        if (lengths.isEmpty()) {
+            return Optional.empty();
+        }
+        return shape.family().spring().isPresent()
+                ? sprung(shape.family().spring().get(), lengths.get(), speaker)
+                : shape.words()
+                        .flatMap(words -> WalkReader.read(words, lengths.get(), speaker.owner(), said))
+                        .map(outline -> profile(outline, new Profile.Milled()));
+    }
+
+    private Profile profile(Outline outline, Profile.Stick stick) {
+        return new Profile(order.text(), shape.family().kind(), outline, stick);
+    }
+
+    /** The sizes by name, and what follows from them. */
+    private Optional<LengthReader> lengths(Speaker speaker) {
+        Map<String, Length> names = new LinkedHashMap<>();
+        for (int i = 0; i < order.sizes().size(); i++) {
+            names.put(shape.family().sizes().get(i), order.sizes().get(i));
+        }
+        for (Derived derived : shape.derived()) {
+            Optional<Length> length = speaker.length(
+                    derived.text().text(),
+                    new LengthReader(shape.unit(), names),
+                    derived.text().mark());
+            if (length.isEmpty()) {
+                return Optional.empty();
+            }
+            names.put(derived.name(), length.get());
+        }
+        return Optional.of(new LengthReader(shape.unit(), names));
+    }
+
+    private Optional<Profile> sprung(Family.Spring spring, LengthReader lengths, Speaker speaker) {
+        return shape.words()
+                .map(words -> WalkReader.face(words, lengths, speaker.owner(), speaker.notices()))
+                .orElse(Optional.of(List.of()))
+                .flatMap(face -> held(spring, face, speaker));
+    }
+
+    private Optional<Profile> held(Family.Spring spring, List<Stroke> face, Speaker speaker) {
+        try {
+            Sprung stick = new Sprung(
+                    spring.angle().toDegrees(),
+                    order.sizes().get(1).toInches(),
+                    order.sizes().get(0).toInches(),
+                    spring.wallEdge().toInches(),
+                    spring.ceilingEdge().toInches());
+            Outline outline = stick.withFace(face);
+            if (stick.holds(face) && Soundness.faults(outline.strokes()).isEmpty()) {
+                return Optional.of(profile(outline, new Profile.Spring(stick)));
+            }
+            refuse(
+                    "The face does not fit a stick of " + Sizes.text(order.sizes()) + ".",
+                    "Keep its words within the thickness and the width.",
+                    speaker);
+        } catch (IllegalArgumentException doesNotHold) {
+            // which sizes make a stick is known to the geometry alone
+            refuse(
+                    "A stick of " + Sizes.text(order.sizes()) + " does not hold: " + doesNotHold.getMessage() + ".",
+                    "Take a wider or a thinner one.",
+                    speaker);
+        }
+        return Optional.empty();
+    }
+
+    private void refuse(String message, String cure, Speaker speaker) {
+        speaker.refuse("not-a-size", message, order.mark(), cure);
+    }
+}

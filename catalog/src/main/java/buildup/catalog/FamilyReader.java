@@ -1,0 +1,127 @@
+package buildup.catalog;
+
+import buildup.catalog.Shape.Derived;
+import buildup.catalog.words.SizeText;
+import buildup.shared.document.Entry;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Node;
+import buildup.shared.document.Scalar;
+import buildup.shared.length.Angle;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the entries under {@code profiles:}; their words stay unread. */
+final class FamilyReader {
+
+    private static final List<String> STICK = List.of("thickness", "width");
+    private static final Length USUAL_EDGE = Length.inches(0.25);
+
+    private final LengthUnit unit;
+    private final boolean builtIn;
+    private final Notices notices;
+
+    FamilyReader(LengthUnit unit, boolean builtIn, Notices notices) {
+        this.unit = unit;
+        this.builtIn = builtIn;
+        this.notices = notices;
+    }
+
+    Optional<Shape> read(Fields plain, String name) {
+        Fields fields = plain.about(name);
+        String kind = fields.text("kind").orElse("trim");
+        String about = fields.text("about").orElse("");
+        Optional<Fields> sprung = fields.fields("sprung");
+        Optional<Family.Spring> spring = sprung.flatMap(inside -> spring(inside, name));
+        Optional<Node> face = sprung.flatMap(inside -> inside.node("face"));
+        Optional<Node> words = fields.node("words");
+        List<Derived> derived = derived(fields);
+        List<String> named = fields.scalars("sizes").stream().map(Scalar::text).toList();
+        List<String> sizes = named.isEmpty() ? STICK : named;
+        List<List<Length>> usual = usual(fields, sizes);
+        if (sprung.isPresent() == words.isPresent()) {
+            refuse(
+                    name,
+                    "Profile " + name + (words.isPresent() ? " has both words and 'sprung:'." : " has no words."),
+                    fields.mark(),
+                    words.isPresent() ? "Put the words under 'sprung:' as 'face:'." : "Add 'words: [...]'.");
+            return Optional.empty();
+        }
+        if (sprung.isEmpty()) {
+            return Optional.of(new Shape(
+                    new Family(name, kind, about, sizes, usual, Optional.empty()), derived, words, unit, builtIn));
+        }
+        if (!sizes.equals(STICK)) {
+            refuse(
+                    name,
+                    "A sprung profile has the sizes thickness and width.",
+                    fields.mark("sizes"),
+                    "Write 'sizes: [thickness, width]'.");
+            return Optional.empty();
+        }
+        return spring.map(held -> new Shape(
+                new Family(name, kind, about, sizes, usual, Optional.of(held)), derived, face, unit, builtIn));
+    }
+
+    private Optional<Family.Spring> spring(Fields sprung, String name) {
+        Optional<Angle> angle = sprung.angle("spring");
+        if (!sprung.has("spring")) {
+            notices.add(Notice.refusal("missing-key", "A sprung profile needs its spring.")
+                    .at(sprung.mark())
+                    .of(name)
+                    .cure("Add 'spring: 38', the angle between its back and the wall."));
+        }
+        Optional<Angle> upright = angle.filter(a -> a.toDegrees() > 0 && a.toDegrees() < 90);
+        if (angle.isPresent() && upright.isEmpty()) {
+            notices.add(Notice.refusal("not-an-angle", "A spring lies between 0 and 90 degrees.")
+                    .at(sprung.mark("spring"))
+                    .of(name)
+                    .cure("Give the angle between back and wall, as 38."));
+        }
+        Length wall = sprung.has("wall-edge") ? sprung.length("wall-edge").orElse(USUAL_EDGE) : USUAL_EDGE;
+        Length ceiling =
+                sprung.has("ceiling-edge") ? sprung.length("ceiling-edge").orElse(USUAL_EDGE) : USUAL_EDGE;
+        return upright.map(a -> new Family.Spring(a, wall, ceiling));
+    }
+
+    private static List<Derived> derived(Fields fields) {
+        List<Derived> all = new ArrayList<>();
+        fields.mapping("let").ifPresent(mapping -> {
+            Fields let = fields.fields(mapping, "let");
+            for (Entry entry : mapping.entries()) {
+                String name = entry.key().text();
+                let.scalar(name).ifPresent(text -> all.add(new Derived(name, text)));
+            }
+        });
+        return List.copyOf(all);
+    }
+
+    private List<List<Length>> usual(Fields fields, List<String> sizes) {
+        List<List<Length>> all = new ArrayList<>();
+        for (Scalar text : fields.scalars("usual")) {
+            List<Length> read = new ArrayList<>();
+            SizeText.split(text.text())
+                    .forEach(size ->
+                            fields.readLength(new Scalar(size, text.mark())).ifPresent(read::add));
+            if (read.size() == sizes.size()) {
+                all.add(read);
+            } else {
+                refuse(
+                        fields.text("name").orElse(""),
+                        "'" + text.text() + "' is not " + String.join(" x ", sizes) + ".",
+                        text.mark(),
+                        "Give one length for each of the sizes.");
+            }
+        }
+        return all;
+    }
+
+    private void refuse(String name, String message, Mark mark, String cure) {
+        notices.add(Notice.refusal("wrong-shape", message).at(mark).of(name).cure(cure));
+    }
+}

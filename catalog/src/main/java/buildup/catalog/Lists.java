@@ -1,0 +1,147 @@
+package buildup.catalog;
+
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Mapping;
+import buildup.shared.document.Node;
+import buildup.shared.document.Sequence;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.function.Supplier;
+
+/** Entries of catalog files, by name in the order of the file; each is read from its text when it is asked for. */
+record Lists(
+        Map<String, Supplier<Shape>> shapes,
+        Map<String, Supplier<BoardList>> boards,
+        Map<String, Supplier<Wood>> woods) {
+
+    /** The word that asks for a plain board; no profile may take it. */
+    static final String BOARD = "board";
+
+    /** The lists of a file that is known to hold no fault; nothing but names is looked at. */
+    static Lists builtIn(Document document) {
+        Notices none = new Notices();
+        FamilyReader families = new FamilyReader(LengthUnit.INCH, true, none);
+        return new Lists(
+                unread(document, "profiles", families::read),
+                unread(document, "boards", new BoardReader(none)::read),
+                unread(document, "woods", new WoodReader(none)::read));
+    }
+
+    private static <T> Map<String, Supplier<T>> unread(
+            Document document, String key, BiFunction<Fields, String, Optional<T>> reader) {
+        Map<String, Supplier<T>> all = new LinkedHashMap<>();
+        if (document.root().get(key).orElse(document.root()) instanceof Sequence list) {
+            for (Node item : list.items()) {
+                Document entry = new Document(document.file(), (Mapping) item);
+                String name = fields(entry).text("name").orElseThrow();
+                all.put(name, () -> reader.apply(fields(entry), name).orElseThrow());
+            }
+        }
+        return all;
+    }
+
+    private static Fields fields(Document document) {
+        return Fields.of(document, new Claims(), new Notices(), new LengthReader(LengthUnit.INCH, Map.of()));
+    }
+
+    /** The lists of a user's file, read at once so that all its faults are said. */
+    static Lists read(Document document, Claims claims, Notices notices) {
+        Fields plain = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
+        LengthUnit unit = unit(plain, notices);
+        Fields fields = plain.withReader(new LengthReader(unit, Map.of()));
+        return new Lists(
+                named(fields, "profiles", new FamilyReader(unit, false, notices)::read, notices),
+                named(fields, "boards", new BoardReader(notices)::read, notices),
+                named(fields, "woods", new WoodReader(notices)::read, notices));
+    }
+
+    /** These lists with more, which replace entries of the same name. */
+    Lists with(Lists more) {
+        return new Lists(merged(shapes, more.shapes), merged(boards, more.boards), merged(woods, more.woods));
+    }
+
+    private static <T> Map<String, T> merged(Map<String, T> first, Map<String, T> second) {
+        Map<String, T> all = new LinkedHashMap<>(first);
+        all.putAll(second);
+        return all;
+    }
+
+    Optional<Shape> shape(String name) {
+        return Optional.ofNullable(shapes.get(name)).map(Supplier::get);
+    }
+
+    Optional<BoardList> boardList(String name) {
+        return Optional.ofNullable(boards.get(name)).map(Supplier::get);
+    }
+
+    Optional<Wood> wood(String name) {
+        return Optional.ofNullable(woods.get(name)).map(Supplier::get);
+    }
+
+    static <T> List<T> all(Map<String, Supplier<T>> entries) {
+        return entries.values().stream().map(Supplier::get).toList();
+    }
+
+    /** Every name that a call for a profile may begin with. */
+    Set<String> names() {
+        Set<String> all = new LinkedHashSet<>(shapes.keySet());
+        all.add(BOARD);
+        return all;
+    }
+
+    private static LengthUnit unit(Fields fields, Notices notices) {
+        Optional<String> asked = fields.text("units");
+        Optional<LengthUnit> unit = asked.flatMap(LengthUnit::named);
+        if (asked.isPresent() && unit.isEmpty()) {
+            notices.add(Notice.refusal("unknown-name", "No unit is called '" + asked.get() + "'.")
+                    .at(fields.mark("units"))
+                    .cure("Write in, mm, cm or ft."));
+        }
+        return unit.orElse(LengthUnit.INCH);
+    }
+
+    private static <T> Map<String, Supplier<T>> named(
+            Fields file, String key, BiFunction<Fields, String, Optional<T>> reader, Notices notices) {
+        Map<String, Supplier<T>> all = new LinkedHashMap<>();
+        for (Fields fields : file.list(key)) {
+            String name = fields.text("name").map(String::strip).orElse("");
+            Optional<Notice> fault = fault(name, all.containsKey(name));
+            fault.ifPresent(notice -> notices.add(notice.at(fields.mark("name"))));
+            // an entry under a bad name is still read, so that all its faults are said in one run
+            Optional<T> entry = reader.apply(fields, name.isEmpty() ? key : name);
+            if (fault.isEmpty()) {
+                entry.ifPresent(value -> all.put(name, () -> value));
+            }
+        }
+        return all;
+    }
+
+    private static Optional<Notice> fault(String name, boolean taken) {
+        if (name.isEmpty()) {
+            return Optional.of(
+                    Notice.refusal("missing-key", "An entry has no name.").cure("Add 'name:'."));
+        }
+        if (taken) {
+            return Optional.of(Notice.refusal("same-name-twice", "'" + name + "' is there twice.")
+                    .of(name)
+                    .cure("Call one " + name + "-2."));
+        }
+        boolean usable = !Character.isDigit(name.charAt(0)) && !name.equals(BOARD) && !name.contains(" x ");
+        return usable
+                ? Optional.empty()
+                : Optional.of(Notice.refusal("unusable-name", "'" + name + "' reads as a board or a size.")
+                        .of(name)
+                        .cure("Begin the name with a letter, and do not call it board."));
+    }
+}

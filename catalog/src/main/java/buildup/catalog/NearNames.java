@@ -1,0 +1,50 @@
+package buildup.catalog;
+
+import buildup.shared.notice.Suggestion;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+
+/** The cure for a name that the catalog does not hold. */
+final class NearNames {
+
+    /** More guesses than this are a list, not a guess. */
+    private static final int MOST_GUESSES = 8;
+
+    private NearNames() {}
+
+    /**
+     * One sentence: what there is of the kind asked for, else the name that was probably mistyped, else those that hold
+     * the word asked for, else what is known.
+     *
+     * @param kinds known names, each with its kind
+     */
+    static String cure(String asked, Map<String, String> kinds) {
+        String low = asked.toLowerCase(Locale.ROOT);
+        List<String> ofKind = matching(kinds, name -> low.equals(kinds.get(name)));
+        List<String> mistyped =
+                Suggestion.nearest(low, kinds.keySet()).map(List::of).orElse(List.of());
+        List<String> holding = low.isEmpty() ? List.of() : matching(kinds, name -> name.contains(low));
+        return Stream.of(ofKind, mistyped, holding)
+                .filter(names -> !names.isEmpty())
+                .findFirst()
+                .map(NearNames::question)
+                .orElseGet(() -> Suggestion.cure(asked, kinds.keySet()));
+    }
+
+    private static List<String> matching(Map<String, String> kinds, Predicate<String> chosen) {
+        return kinds.keySet().stream()
+                .filter(chosen)
+                .sorted()
+                .limit(MOST_GUESSES)
+                .toList();
+    }
+
+    private static String question(List<String> names) {
+        return names.size() == 1
+                ? "Did you mean " + names.get(0) + "?"
+                : "Did you mean one of " + String.join(", ", names) + "?";
+    }
+}

@@ -1,0 +1,42 @@
+package buildup.catalog.words;
+
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.Reading;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.Optional;
+
+/**
+ * Says what is wrong with one piece or profile.
+ *
+ * @param owner as messages call it
+ */
+public record Speaker(String owner, Notices notices) {
+
+    public void refuse(String code, String message, Mark mark, String cure) {
+        add(Notice.refusal(code, message).at(mark).cure(cure));
+    }
+
+    public void note(String code, String message, Mark mark, String cure) {
+        add(Notice.note(code, message).at(mark).cure(cure));
+    }
+
+    /** A length, or a refusal; how it was read is said only where it could be meant otherwise. */
+    public Optional<Length> length(String text, LengthReader lengths, Mark mark) {
+        Reading reading = lengths.read(text);
+        if (reading instanceof Reading.Good good) {
+            good.echo().filter(echo -> !echo.ordinary()).ifPresent(echo -> note(echo.code(), echo.message(), mark, ""));
+            return Optional.of(good.length());
+        }
+        if (reading instanceof Reading.Bad bad) {
+            refuse(bad.code(), bad.message(), mark, bad.cure());
+        }
+        return Optional.empty();
+    }
+
+    private void add(Notice notice) {
+        notices.add(notice.of(owner));
+    }
+}
