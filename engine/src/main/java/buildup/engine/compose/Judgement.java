@@ -92,16 +92,17 @@ final class Judgement {
     }
 
     private void hangingSupport(Standing standing, Body body) {
-        String hanging = String.join(
-                " and ", standing.hanging().stream().distinct().map(section::name).toList());
+        List<String> names =
+                standing.hanging().stream().distinct().map(section::name).toList();
+        String hanging = String.join(" and ", names);
+        String only = names.size() == 1 ? "which only hangs by its fastenings. " : "which only hang by their fastenings. ";
         String counted = standing.bearing().isEmpty()
                 ? "Nothing else carries it."
                 : "Counting " + sides(standing) + " alone: " + print(width(standing)) + ".";
         add(
                 Notice.note(
                                 "support-that-only-hangs",
-                                "'" + body.name() + "' bears on " + hanging + ", which only hangs by its fastenings. "
-                                        + counted)
+                                "'" + body.name() + "' bears on " + hanging + ", " + only + counted)
                         .amount(Length.inches(width(standing)))
                         .cure("Give " + hanging + " something to stand on, or trust the rest."),
                 body);

@@ -57,46 +57,44 @@ public final class Lights {
     }
 
     private static Optional<Notice> fault(Light light, Section section) {
-        if (light instanceof Light.Distant distant) {
-            return DistantLights.fault(distant);
+        if (light instanceof Light.Lamp lamp) {
+            return section.bodies().stream()
+                    .filter(body -> body.outline().holds(lamp.at()))
+                    .map(body -> Notice.problem(
+                                    "impossible-light-or-eye",
+                                    "Lamp '" + lamp.name() + "' is inside the " + body.name() + ".")
+                            .cure("Hang it in the room: 'at: { distance: 60, height: floor + 80 }'."))
+                    .findFirst();
         }
-        Light.Lamp lamp = (Light.Lamp) light;
-        return section.bodies().stream()
-                .filter(body -> body.outline().holds(lamp.at()))
-                .map(body -> Notice.problem(
-                                "impossible-light-or-eye",
-                                "Lamp '" + lamp.name() + "' is inside the " + body.name() + ".")
-                        .cure("Hang it in the room: 'at: { distance: 60, height: floor + 80 }'."))
-                .findFirst();
-    }
-
-    private static Viewpoint viewpoint(Light light) {
-        return light instanceof Light.Distant distant
-                ? Viewpoint.FarAway.at(Math.toRadians(sectionAngle(distant.altitude(), distant.azimuth())))
-                : new Viewpoint.Near(((Light.Lamp) light).at());
+        return light instanceof Light.Sun sun
+                ? Sunlight.fault(sun)
+                : DistantLights.fault((Light.Distant) light);
     }
 
     private Lighting lighting(Light light) {
-        Viewpoint viewpoint = viewpoint(light);
+        if (light instanceof Light.Lamp lamp) {
+            Viewpoint viewpoint = new Viewpoint.Near(lamp.at());
+            Optional<SoftEdges> soft =
+                    lamp.width() > 0 ? Optional.of(SoftEdges.of(lamp, surfaces)) : Optional.empty();
+            return lighting(light, OptionalDouble.empty(), viewpoint, soft);
+        }
+        Light.Distant distant = light instanceof Light.Sun sun ? Sunlight.distant(sun) : (Light.Distant) light;
+        double angle = sectionAngle(distant.altitude(), distant.azimuth());
+        Viewpoint viewpoint = Viewpoint.FarAway.at(Math.toRadians(angle));
+        return lighting(light, OptionalDouble.of(angle), viewpoint, Optional.empty());
+    }
+
+    private Lighting lighting(Light light, OptionalDouble angle, Viewpoint viewpoint, Optional<SoftEdges> soft) {
         View view = View.of(viewpoint, surfaces);
         Arrises arrises = Arrises.of(viewpoint, section);
         List<Band> bands = new ArrayList<>();
         List<Shadow> shadows = new ArrayList<>();
-        Optional<SoftEdges> soft = light instanceof Light.Lamp lamp && lamp.width() > 0
-                ? Optional.of(SoftEdges.of(lamp, surfaces))
-                : Optional.empty();
         for (int i = 0; i < section.members().size(); i++) {
             List<Band> own = bands(i, view);
             bands.addAll(own);
             new Shadows(section.members().get(i), own, arrises, viewpoint, soft).addTo(shadows);
         }
-        return new Lighting(
-                light,
-                light instanceof Light.Distant distant
-                        ? OptionalDouble.of(sectionAngle(distant.altitude(), distant.azimuth()))
-                        : OptionalDouble.empty(),
-                bands,
-                shadows);
+        return new Lighting(light, angle, bands, shadows);
     }
 
     private List<Band> bands(int number, View view) {

@@ -47,9 +47,19 @@ public final class Eyes {
         return List.copyOf(answers);
     }
 
-    /** What an eye at a place sees, with no words about it. */
-    static Sighting from(Section section, Eye eye) {
-        return new Eyes(section).sighting(eye);
+    /** Ready to be asked for many eyes. */
+    static Eyes asked(Section section) {
+        return new Eyes(section);
+    }
+
+    /** One row for each nailer. */
+    List<Coverage> coverage(Eye eye) {
+        Viewpoint viewpoint = viewpoint(eye);
+        return coverage(View.of(viewpoint, surfaces), viewpoint);
+    }
+
+    private static Viewpoint viewpoint(Eye eye) {
+        return new Viewpoint.Near(new Point(eye.distance(), eye.height()));
     }
 
     static Optional<Notice> fault(Eye eye, Section section) {
@@ -74,19 +84,23 @@ public final class Eyes {
     }
 
     private Sighting sighting(Eye eye) {
-        Viewpoint viewpoint = new Viewpoint.Near(new Point(eye.distance(), eye.height()));
+        Viewpoint viewpoint = viewpoint(eye);
         View view = View.of(viewpoint, surfaces);
         List<Seen> members = new ArrayList<>();
         for (int i = 0; i < section.members().size(); i++) {
             members.add(seen(i, view, eye));
         }
+        return new Sighting(eye, members, coverage(view, viewpoint));
+    }
+
+    private List<Coverage> coverage(View view, Viewpoint viewpoint) {
         List<Coverage> coverage = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
             if (section.body(i).nailer()) {
                 coverage.add(coverage(i, view, viewpoint));
             }
         }
-        return new Sighting(eye, members, coverage);
+        return coverage;
     }
 
     private Seen seen(int number, View view, Eye eye) {

@@ -142,7 +142,12 @@ final class PieceReader {
                     .read(words.get(), lengths, name, notices)
                     .map(outline -> oneOff(outline, kind));
         }
-        return catalog.profile(call.get(), boardList, lengths, notices).map(PieceReader::ofCatalog);
+        // the catalog speaks of the profile; here it is the piece that the user looks for
+        Notices said = new Notices();
+        Optional<Drawn> drawn =
+                catalog.profile(call.get(), boardList, lengths, said).map(PieceReader::ofCatalog);
+        said.sorted().forEach(notice -> notices.add(notice.of(name)));
+        return drawn;
     }
 
     private static Drawn oneOff(Outline outline, Kind kind) {

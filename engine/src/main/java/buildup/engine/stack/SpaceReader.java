@@ -1,8 +1,6 @@
 package buildup.engine.stack;
 
-import buildup.profiles.outline.Point;
 import buildup.shared.document.Fields;
-import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -11,16 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Reads the room: floor, ceiling, wall, eyes and lights. */
+/** Reads the room: floor, ceiling, wall and eyes. */
 final class SpaceReader {
-    /**
-     * The draughtsman's light: over the left shoulder along the diagonal of a cube, so that its ray stands at 45 degrees
-     * in plan, elevation and section; true altitude atan(1/sqrt 2). Radford's Cyclopedia of Construction, vol. 1,
-     * "Shades and Shadows".
-     */
-    static final Light DRAUGHTSMAN =
-            new Light.Distant("draughtsman", Math.toDegrees(Math.atan(Math.sqrt(0.5))), 45, Optional.empty());
-
     private SpaceReader() {}
 
     static Space space(Optional<Fields> fields, Notices notices) {
@@ -87,50 +77,6 @@ final class SpaceReader {
             }
         }
         return eyes;
-    }
-
-    static List<Light> lights(Fields root, RuleReader levels, Notices notices) {
-        if (!root.has("lights")) {
-            return List.of(DRAUGHTSMAN);
-        }
-        List<Light> lights = new ArrayList<>();
-        for (Fields light : root.list("lights")) {
-            String name = light.text("name").orElse("light " + (lights.size() + 1));
-            Optional<Fields> at = light.fields("at");
-            (at.isPresent() ? lamp(name, light, at.get(), levels, notices) : distant(name, light, notices))
-                    .ifPresent(lights::add);
-        }
-        return lights;
-    }
-
-    private static Optional<Light> lamp(
-            String name, Fields light, Fields at, RuleReader levels, Notices notices) {
-        OptionalDouble distance = inches(at.length("distance"));
-        OptionalDouble height = levels.level(at, "height", Axis.UP);
-        double width = light.length("width").map(Length::toInches).orElse(0.0);
-        if (!at.has("distance") || !at.has("height")) {
-            notices.add(Notice.problem("impossible-light-or-eye", "Light '" + name + "' has no place.")
-                    .at(at.mark())
-                    .cure("Give distance (from the wall plane) and height, as 'floor + 80'."));
-        }
-        return distance.isPresent() && height.isPresent()
-                ? Optional.of(new Light.Lamp(
-                        name,
-                        new Point(distance.getAsDouble(), height.getAsDouble()),
-                        width,
-                        Optional.of(light.mark())))
-                : Optional.empty();
-    }
-
-    private static Optional<Light> distant(String name, Fields light, Notices notices) {
-        Optional<Angle> altitude = light.angle("altitude");
-        double azimuth = light.angle("azimuth").map(Angle::toDegrees).orElse(0.0);
-        if (altitude.isEmpty() && !light.has("altitude")) {
-            notices.add(Notice.problem("impossible-light-or-eye", "Light '" + name + "' has no altitude.")
-                    .at(light.mark())
-                    .cure("Give 'altitude:' in degrees over the horizon, or 'at:' for a lamp."));
-        }
-        return altitude.map(angle -> new Light.Distant(name, angle.toDegrees(), azimuth, Optional.of(light.mark())));
     }
 
     static OptionalDouble inches(Optional<Length> length) {

@@ -1,7 +1,10 @@
 package buildup.engine.stack;
 
+import buildup.shared.document.Fields;
 import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Notices;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A stack document, read.
@@ -17,6 +20,11 @@ public record Stack(
         List<Light> lights,
         List<Piece> pieces,
         LengthReader lengths) {
+    /** Reads a height of a question's own block: a length over the datum, or from floor or ceiling. */
+    public OptionalDouble level(Fields fields, String key, Notices notices) {
+        return new RuleReader(space.floor(), space.ceiling(), notices).level(fields, key, Axis.UP);
+    }
+
     public Stack {
         eyes = List.copyOf(eyes);
         lights = List.copyOf(lights);

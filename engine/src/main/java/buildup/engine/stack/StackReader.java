@@ -55,7 +55,7 @@ public final class StackReader {
                 boardList,
                 space,
                 SpaceReader.eyes(root, rules, notices),
-                SpaceReader.lights(root, rules, notices),
+                new LightReader(rules, notices).read(root),
                 pieces(root, pieces, notices),
                 lengths);
     }

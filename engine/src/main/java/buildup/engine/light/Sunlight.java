@@ -1,0 +1,91 @@
+package buildup.engine.light;
+
+import buildup.engine.compose.Section;
+import buildup.engine.stack.Light;
+import buildup.engine.sun.SunHour;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthPrinter;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Sunlight on a wall: the sun's bearing less the bearing that the wall faces is the azimuth off square. Whoever stands
+ * before the wall has bearings that grow to the left hand, so that the azimuth is positive from the left.
+ */
+public final class Sunlight {
+    /** Dark inches of each member of the walk at one hour. */
+    public record Hour(double hour, double altitude, double azimuth, List<Double> dark) {
+        public Hour {
+            dark = List.copyOf(dark);
+        }
+    }
+
+    private Sunlight() {}
+
+    /** The light that the sun is at its hour. */
+    public static Light.Distant distant(Light.Sun sun) {
+        SunHour.Place place = sun.hour().place();
+        return new Light.Distant(sun.name(), place.altitude(), off(place.bearing(), sun.faces()), sun.mark());
+    }
+
+    /** How far a bearing is clockwise of another, -180 to 180 degrees. */
+    private static double off(double bearing, double from) {
+        return Math.IEEEremainder(bearing - from, 360);
+    }
+
+    static Optional<Notice> fault(Light.Sun sun) {
+        SunHour.Place place = sun.hour().place();
+        String when = "The sun of light '" + sun.name() + "' (" + sun.hour().day() + ", hour "
+                + degrees(sun.hour().hour()) + ")";
+        if (place.altitude() <= 0) {
+            return Optional.of(
+                    say(when + " is " + degrees(-place.altitude()) + "° under the horizon.", "Take an hour of the day."));
+        }
+        if (sun.window().isPresent()
+                && Math.abs(off(place.bearing(), sun.window().getAsDouble())) >= 90) {
+            return Optional.of(say(
+                    when + " stands at bearing " + degrees(place.bearing())
+                            + "° and does not come in by a window that looks to "
+                            + degrees(sun.window().getAsDouble()) + "°.",
+                    "Take another hour, or another window."));
+        }
+        return DistantLights.fault(distant(sun));
+    }
+
+    private static Notice say(String message, String cure) {
+        return Notice.problem("impossible-light-or-eye", message).cure(cure);
+    }
+
+    private static String degrees(double value) {
+        return LengthPrinter.decimals(Length.inches(value), 1);
+    }
+
+    /** The whole hours of the light's day at which the sun shines on the section, morning to evening. */
+    public static List<Hour> day(Section section, Light.Sun sun) {
+        List<Hour> hours = new ArrayList<>();
+        for (int hour = 0; hour < 24; hour++) {
+            Light.Sun then = new Light.Sun(
+                    sun.name(), sun.hour().at(hour), sun.faces(), sun.window(), sun.mark());
+            for (Lighting lighting : Lights.of(section, List.of(then), new Notices())) {
+                Light.Distant distant = distant(then);
+                hours.add(new Hour(hour, distant.altitude(), distant.azimuth(), dark(section, lighting)));
+            }
+        }
+        return hours;
+    }
+
+    private static List<Double> dark(Section section, Lighting lighting) {
+        List<Double> dark = new ArrayList<>();
+        for (int i = 0; i < section.members().size(); i++) {
+            int member = i;
+            dark.add(lighting.shadows().stream()
+                    .filter(shadow -> shadow.member() == member)
+                    .mapToDouble(Shadow::dark)
+                    .sum());
+        }
+        return dark;
+    }
+}
