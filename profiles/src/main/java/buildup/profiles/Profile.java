@@ -18,7 +18,7 @@ public record Profile(String name, String kind, Outline outline, Stick stick) {
     /** A plain board, which may be laid flat and ripped; inches. */
     public record Board(double thickness, double width) implements Stick {}
 
-    /** A solid molding, as thick as it projects and as wide as it is high. */
+    /** A solid molding, run from a stick as large as its box. */
     public record Milled() implements Stick {}
 
     /** A sprung molding, run flat. */
@@ -26,25 +26,26 @@ public record Profile(String name, String kind, Outline outline, Stick stick) {
 
     public static Profile board(String name, double thickness, double width) {
         return new Profile(
-                name,
-                "board",
-                Outline.rectangle(new Box(0, 0, thickness, width)),
-                new Board(thickness, width));
+                name, "board", Outline.rectangle(new Box(0, 0, thickness, width)), new Board(thickness, width));
     }
 
-    /** Thickness of the stick, in. */
+    /** Thickness of the stick, in; of a solid molding, which may lie flat, the lesser of its two sizes. */
     public double thickness() {
         if (stick instanceof Board board) {
             return board.thickness();
         }
-        return stick instanceof Spring spring ? spring.sprung().thickness() : outline.box().width();
+        return stick instanceof Spring spring
+                ? spring.sprung().thickness()
+                : Math.min(outline.box().width(), outline.box().height());
     }
 
-    /** Width of the stick, in. */
+    /** Width of the stick, in; of a solid molding the greater of its two sizes. */
     public double width() {
         if (stick instanceof Board board) {
             return board.width();
         }
-        return stick instanceof Spring spring ? spring.sprung().width() : outline.box().height();
+        return stick instanceof Spring spring
+                ? spring.sprung().width()
+                : Math.max(outline.box().width(), outline.box().height());
     }
 }

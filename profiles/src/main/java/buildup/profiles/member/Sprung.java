@@ -33,8 +33,8 @@ public record Sprung(double spring, double width, double thickness, double wallE
             throw new IllegalArgumentException("stick of " + thickness + " x " + width);
         }
         if (!(wallEdge >= 0 && wallEdge <= thickness && ceilingEdge >= 0 && ceilingEdge <= thickness)) {
-            throw new IllegalArgumentException("square edges " + wallEdge + ", " + ceilingEdge
-                    + " do not fit a thickness of " + thickness);
+            throw new IllegalArgumentException(
+                    "square edges " + wallEdge + ", " + ceilingEdge + " do not fit a thickness of " + thickness);
         }
         if (wallFlatTop(spring, thickness, wallEdge) >= drop(spring, width, ceilingEdge)) {
             throw new IllegalArgumentException("thickness " + thickness + " leaves no back on a face of " + width);
@@ -65,7 +65,9 @@ public record Sprung(double spring, double width, double thickness, double wallE
         face.forEach(stroke -> strokes.add(stroke.moved(held)));
         Point lower = held.apply(Point.ORIGIN);
         Point upper = held.apply(new Point(0, width));
-        Point end = strokes.isEmpty() ? lower : strokes.get(strokes.size() - 1).segment().to();
+        Point end = strokes.isEmpty()
+                ? lower
+                : strokes.get(strokes.size() - 1).segment().to();
         strokes.add(new Stroke(new Line(end, upper), "face"));
         Point inward = new Point(-cos(), sin());
         Point ceilingStart = new Point(upper.x() - ceilingEdge * cos(), drop());
@@ -110,7 +112,9 @@ public record Sprung(double spring, double width, double thickness, double wallE
         double slack = Tolerance.COINCIDENT;
         return face.stream().map(Stroke::segment).allMatch(segment -> {
             Box box = segment.box();
-            return box.bottom() >= -slack && box.top() <= width + slack && box.face() <= slack
+            return box.bottom() >= -slack
+                    && box.top() <= width + slack
+                    && box.face() <= slack
                     && box.back() >= -thickness - slack;
         });
     }

@@ -2,6 +2,7 @@ package buildup.profiles.outline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Where the curves of two true segments meet; closed forms of line and circle. */
 public final class Crossings {
@@ -21,6 +22,11 @@ public final class Crossings {
             }
         }
         return met;
+    }
+
+    /** Where the endless lines through two segments meet; nothing when they are parallel. */
+    public static Optional<Point> ofLines(Line a, Line b) {
+        return lines(a, b).stream().findFirst();
     }
 
     private static List<Point> curves(Segment a, Segment b) {

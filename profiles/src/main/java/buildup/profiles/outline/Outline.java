@@ -56,7 +56,9 @@ public final class Outline {
     }
 
     private static double twiceArea(List<Stroke> strokes) {
-        return strokes.stream().mapToDouble(stroke -> stroke.segment().twiceArea()).sum();
+        return strokes.stream()
+                .mapToDouble(stroke -> stroke.segment().twiceArea())
+                .sum();
     }
 
     private static List<Stroke> reversed(List<Stroke> strokes) {
@@ -96,7 +98,8 @@ public final class Outline {
     }
 
     public Outline moved(Motion motion) {
-        List<Stroke> moved = strokes.stream().map(stroke -> stroke.moved(motion)).toList();
+        List<Stroke> moved =
+                strokes.stream().map(stroke -> stroke.moved(motion)).toList();
         return new Outline(motion.mirrors() ? reversed(moved) : moved);
     }
 
@@ -134,8 +137,7 @@ public final class Outline {
         for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
             Point a = ring.get(i);
             Point b = ring.get(j);
-            if (a.y() > p.y() != b.y() > p.y()
-                    && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
+            if (a.y() > p.y() != b.y() > p.y() && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
                 inside = !inside;
             }
         }
@@ -145,9 +147,11 @@ public final class Outline {
     /** Whether the outline is four level and upright lines. */
     public boolean isRectangle() {
         return strokes.size() == 4
-                && strokes.stream().allMatch(stroke -> stroke.segment() instanceof Line line
-                        && (Tolerance.same(line.from().x(), line.to().x())
-                                || Tolerance.same(line.from().y(), line.to().y())));
+                && strokes.stream()
+                        .allMatch(stroke -> stroke.segment() instanceof Line line
+                                && (Tolerance.same(line.from().x(), line.to().x())
+                                        || Tolerance.same(
+                                                line.from().y(), line.to().y())));
     }
 
     @Override

@@ -64,7 +64,7 @@ public final class Rip {
             split(stroke, level, pieces);
         }
         int start = 0;
-        while (start < pieces.size() && !comesDown(pieces.get(start), level)) {
+        while (start < pieces.size() && !(isBelow(pieces.get(start), level) && parts(pieces, start - 1, level))) {
             start++;
         }
         if (start == pieces.size()) {
@@ -76,7 +76,7 @@ public final class Rip {
             Stroke piece = pieces.get((start + k) % pieces.size());
             if (isBelow(piece, level)) {
                 running.add(piece);
-                if (isOn(piece.segment().to(), level) && ends(piece, pieces.get((start + k + 1) % pieces.size()), level)) {
+                if (parts(pieces, start + k, level)) {
                     chains.add(new Chain(List.copyOf(running)));
                     running.clear();
                 }
@@ -108,22 +108,19 @@ public final class Rip {
     }
 
     /**
-     * Whether a chain ends between two pieces that meet on the cut: where the walk goes on over it, and where a hollow
-     * reaches up to it, so that what is left parts there; not on the tip of a point that just reaches it.
+     * Whether what is left parts after this piece: where the walk passes the cut, and where a hollow just reaches up to
+     * it, but not on the tip of a point that just reaches it.
      */
-    private static boolean ends(Stroke piece, Stroke next, double level) {
-        Point tip = piece.segment().to();
-        Point up = tip.minus(piece.segment().at(0.5));
-        Point down = next.segment().at(0.5).minus(tip);
-        return !isBelow(next, level) || up.cross(down) < 0;
-    }
-
-    private static boolean comesDown(Stroke stroke, double level) {
-        return isBelow(stroke, level) && isOn(stroke.segment().from(), level);
-    }
-
-    private static boolean isOn(Point p, double level) {
-        return Math.abs(p.y() - level) <= 2 * Tolerance.COINCIDENT;
+    private static boolean parts(List<Stroke> pieces, int index, double level) {
+        Stroke before = pieces.get(Math.floorMod(index, pieces.size()));
+        Stroke after = pieces.get(Math.floorMod(index + 1, pieces.size()));
+        Point tip = before.segment().to();
+        if (Math.abs(tip.y() - level) > 2 * Tolerance.COINCIDENT) {
+            return false;
+        }
+        Point up = tip.minus(before.segment().at(0.5));
+        Point down = after.segment().at(0.5).minus(tip);
+        return !isBelow(before, level) || !isBelow(after, level) || up.cross(down) < 0;
     }
 
     /** Closes chains along the cut: from where one ends, inward to the next start on its left. */
@@ -144,7 +141,8 @@ public final class Rip {
                         .max(Comparator.comparingDouble(Chain::start))
                         .orElse(null);
                 Point end = ring.get(ring.size() - 1).segment().to();
-                Point to = (next == null ? ring : next.strokes()).get(0).segment().from();
+                Point to =
+                        (next == null ? ring : next.strokes()).get(0).segment().from();
                 if (!end.near(to, Tolerance.COINCIDENT)) {
                     ring.add(new Stroke(new Line(end, to), cut));
                 }

@@ -36,7 +36,10 @@ public final class Soundness {
         if (doubled > 0) {
             faults.add(new Doubled(doubled));
         }
-        double area = walk.stream().mapToDouble(stroke -> stroke.segment().twiceArea()).sum() / 2;
+        double area = walk.stream()
+                        .mapToDouble(stroke -> stroke.segment().twiceArea())
+                        .sum()
+                / 2;
         if (Math.abs(area) <= Tolerance.COINCIDENT) {
             faults.add(new NoArea());
             return faults;

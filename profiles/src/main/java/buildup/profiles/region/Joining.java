@@ -17,6 +17,7 @@ import org.locationtech.jts.geom.Polygonal;
 import org.locationtech.jts.geom.TopologyException;
 import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.operation.union.UnionStrategy;
 
@@ -92,7 +93,7 @@ public final class Joining {
         GeometryCollection all = Chords.FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
         double sum = polygons.stream().mapToDouble(Polygon::getArea).sum();
         try {
-            Geometry union = overlay(all, Chords.FACTORY.createPolygon(), OverlayNG.UNION);
+            Geometry union = snapped(all, Chords.FACTORY.createPolygon(), OverlayNG.UNION);
             // overlaps can also leave loose lines, or polygons that lie on each other: neither is a region
             boolean region = union instanceof Polygonal && union.isValid();
             return region && Math.abs(union.getArea() - sum) <= AREA_SLACK ? Optional.of(union) : Optional.empty();
@@ -101,7 +102,16 @@ public final class Joining {
         }
     }
 
-    private static Geometry overlay(Geometry a, Geometry b, int operation) {
+    /** Snapped; where the snapped edges contradict each other, by the library's own ladder, which may leave slits. */
+    static Geometry overlay(Geometry a, Geometry b, int operation) {
+        try {
+            return snapped(a, b, operation);
+        } catch (TopologyException first) {
+            return OverlayNGRobust.overlay(a, b, operation);
+        }
+    }
+
+    private static Geometry snapped(Geometry a, Geometry b, int operation) {
         return OverlayNG.overlay(a, b, operation, null, new SnappingNoder(Tolerance.SNAP));
     }
 
@@ -110,7 +120,9 @@ public final class Joining {
         List<Lap> laps = new ArrayList<>();
         for (int i = 0; i < polygons.size(); i++) {
             for (int j = i + 1; j < polygons.size(); j++) {
-                if (polygons.get(i).getEnvelopeInternal().intersects(polygons.get(j).getEnvelopeInternal())) {
+                if (polygons.get(i)
+                        .getEnvelopeInternal()
+                        .intersects(polygons.get(j).getEnvelopeInternal())) {
                     laps(i, j, laps);
                 }
             }
@@ -130,7 +142,8 @@ public final class Joining {
                 }
             }
         }
-        found.sort(Comparator.comparingDouble((Lap lap) -> lap.at().y()).thenComparingDouble(lap -> lap.at().x()));
+        found.sort(Comparator.comparingDouble((Lap lap) -> lap.at().y())
+                .thenComparingDouble(lap -> lap.at().x()));
         out.addAll(found);
     }
 
@@ -160,7 +173,8 @@ public final class Joining {
                 holes.add(new Part.Hole(traced, wide));
             }
         }
-        holes.sort(Comparator.comparingDouble((Part.Hole hole) -> hole.ring().inside().y())
+        holes.sort(Comparator.comparingDouble(
+                        (Part.Hole hole) -> hole.ring().inside().y())
                 .thenComparingDouble(hole -> hole.ring().inside().x()));
         return new Part(trace.ring(polygon.getExteriorRing(), true, inside(polygon)), holes);
     }

@@ -13,7 +13,8 @@ public record Part(Ring outer, List<Hole> holes) {
 
     /** Area of the wood in square inches, holes taken off. */
     public double area() {
-        return outer.area() - holes.stream().mapToDouble(hole -> hole.ring().area()).sum();
+        return outer.area()
+                - holes.stream().mapToDouble(hole -> hole.ring().area()).sum();
     }
 
     /** Length of all boundaries, in. */

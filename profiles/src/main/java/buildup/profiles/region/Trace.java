@@ -12,7 +12,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -29,24 +28,19 @@ final class Trace {
 
     private record Source(int outline, int stroke, Line chord) {}
 
-    /** A run of chords from one stroke, by the vertices at its ends. */
-    private record Run(Source source, Point from, Point to) {
-        Run upTo(Point end) {
-            return new Run(source, from, end);
+    /** A run of chords from one stroke, by the vertices at its ends and its length. */
+    private record Run(Source source, Point from, Point to, double length) {
+        Run with(Run next) {
+            return new Run(source, from, next.to, length + next.length);
         }
 
         boolean sameStroke(Run other) {
             return source.outline == other.source.outline && source.stroke == other.source.stroke;
         }
-
-        double length() {
-            return from.distance(to);
-        }
     }
 
     private final List<Outline> outlines;
     private final Map<Line, Source> exact = new HashMap<>();
-    private final List<Source> sources = new ArrayList<>();
     private final STRtree index = new STRtree();
 
     Trace(List<Outline> outlines, List<Chords> chords) {
@@ -56,15 +50,14 @@ final class Trace {
                 Line chord = new Line(polygon.vertices().get(edge), polygon.end(edge));
                 Source source = new Source(polygon.outline(), polygon.strokes().get(edge), chord);
                 exact.putIfAbsent(chord, source);
-                sources.add(source);
                 index.insert(envelope(chord, SAME_CHORD), source);
             }
         }
     }
 
     private static Envelope envelope(Line chord, double grown) {
-        Envelope envelope =
-                new Envelope(chord.from().x(), chord.to().x(), chord.from().y(), chord.to().y());
+        Envelope envelope = new Envelope(
+                chord.from().x(), chord.to().x(), chord.from().y(), chord.to().y());
         envelope.expandBy(grown);
         return envelope;
     }
@@ -114,37 +107,36 @@ final class Trace {
         List<Run> runs = new ArrayList<>();
         for (int i = 0; i < vertices.size(); i++) {
             Line chord = new Line(vertices.get(i), vertices.get((i + 1) % vertices.size()));
-            Run run = new Run(source(chord), chord.from(), chord.to());
-            Run last = runs.isEmpty() ? null : runs.get(runs.size() - 1);
-            if (last != null && last.sameStroke(run)) {
-                runs.set(runs.size() - 1, last.upTo(run.to));
+            runs.add(new Run(source(chord), chord.from(), chord.to(), chord.length()));
+        }
+        return merged(runs);
+    }
+
+    /** Neighbours from one stroke as one run, also across the start of the ring. */
+    private static List<Run> merged(List<Run> runs) {
+        List<Run> merged = new ArrayList<>();
+        for (Run run : runs) {
+            int last = merged.size() - 1;
+            if (last >= 0 && merged.get(last).sameStroke(run)) {
+                merged.set(last, merged.get(last).with(run));
             } else {
-                runs.add(run);
+                merged.add(run);
             }
         }
-        if (runs.size() > 1 && runs.get(0).sameStroke(runs.get(runs.size() - 1))) {
-            Run first = runs.remove(0);
-            Run last = runs.remove(runs.size() - 1);
-            runs.add(last.upTo(first.to));
+        int last = merged.size() - 1;
+        if (last > 0 && merged.get(last).sameStroke(merged.get(0))) {
+            merged.set(0, merged.remove(last).with(merged.get(0)));
         }
-        return runs;
+        return merged;
     }
 
     /** A run thinner than touching off a longer stroke is where welded chords pass each other: no stretch of its own. */
     private List<Run> withoutSlivers(List<Run> runs) {
-        List<Run> kept = new ArrayList<>(runs.stream()
-                .filter(run -> run.length() >= Tolerance.TOUCHING
-                        || stroke(run.source).length() < 2 * Tolerance.TOUCHING)
+        List<Run> kept = merged(runs.stream()
+                .filter(run ->
+                        run.length() >= Tolerance.TOUCHING || stroke(run.source).length() < 2 * Tolerance.TOUCHING)
                 .toList());
-        if (kept.size() < 2) {
-            return runs;
-        }
-        for (int i = kept.size() - 1; i > 0; i--) {
-            if (kept.get(i).sameStroke(kept.get(i - 1))) {
-                kept.set(i - 1, kept.get(i - 1).upTo(kept.remove(i).to));
-            }
-        }
-        return kept;
+        return kept.size() < 2 ? runs : kept;
     }
 
     private Source source(Line chord) {
@@ -156,18 +148,16 @@ final class Trace {
         Point way = chord.direction(0);
         @SuppressWarnings("unchecked")
         List<Source> near = index.query(envelope(new Line(middle, middle), SAME_CHORD));
-        Optional<Source> best = best(near, middle, way);
-        return best.or(() -> best(sources, middle, way)).orElseThrow();
+        return near.stream().min(nearest(middle, way)).orElseThrow();
     }
 
-    /** Nearest chord walked in the same sense; of equals the earliest outline. */
-    private static Optional<Source> best(List<Source> candidates, Point middle, Point way) {
-        return candidates.stream()
-                .filter(source -> source.chord.direction(0).dot(way) > 0.5)
-                .min(Comparator.<Source>comparingDouble(
-                                source -> Math.rint(source.chord.distance(middle) / Tolerance.SNAP))
-                        .thenComparingInt(Source::outline)
-                        .thenComparingInt(Source::stroke));
+    /** A chord that passes there before others, then one walked in the same sense, the nearest, the earliest. */
+    private static Comparator<Source> nearest(Point middle, Point way) {
+        return Comparator.<Source>comparingDouble(source -> Math.floor(source.chord.distance(middle) / SAME_CHORD))
+                .thenComparing(source -> source.chord.direction(0).dot(way) < 0.5)
+                .thenComparingDouble(source -> Math.rint(source.chord.distance(middle) / Tolerance.SNAP))
+                .thenComparingInt(Source::outline)
+                .thenComparingInt(Source::stroke);
     }
 
     private Segment stroke(Source source) {
@@ -179,7 +169,8 @@ final class Trace {
         Segment a = stroke(before.source);
         Segment b = stroke(after.source);
         Point vertex = before.to;
-        if (before.source.outline == after.source.outline && a.to().near(b.from(), Tolerance.SNAP)
+        if (before.source.outline == after.source.outline
+                && a.to().near(b.from(), Tolerance.SNAP)
                 && a.to().near(vertex, CORNER)) {
             return a.to();
         }

@@ -31,7 +31,8 @@ record Envelope(List<Span> spans) {
             double middle = (from + to) / 2;
             // pieces of one outline do not cross, so the one outermost halfway is so on the whole stretch
             pieces.stream()
-                    .filter(piece -> piece.left().x() < middle && middle < piece.right().x())
+                    .filter(piece ->
+                            piece.left().x() < middle && middle < piece.right().x())
                     .max(Comparator.comparing((Piece piece) -> piece.height(middle), outermost))
                     .ifPresent(piece -> spans.add(new Span(from, to, piece)));
         }
@@ -60,7 +61,8 @@ record Envelope(List<Span> spans) {
         List<Double> jumps = new ArrayList<>(List.of(spans.get(0).from()));
         for (int i = 0; i + 1 < spans.size(); i++) {
             double x = spans.get(i).to();
-            double step = spans.get(i + 1).piece().height(x) - spans.get(i).piece().height(x);
+            double step =
+                    spans.get(i + 1).piece().height(x) - spans.get(i).piece().height(x);
             if (Math.abs(step) > Tolerance.TOUCHING) {
                 jumps.add(x);
             }

@@ -5,6 +5,7 @@ import buildup.profiles.member.Way;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -25,6 +26,8 @@ final class Stacks {
         TURNED,
         /** Turned, and each piece off by up to 1e-7. */
         JITTERED,
+        /** Turned, and each piece off by up to 1/600, so that neighbours gape or lap by up to 1/300. */
+        NEARLY,
         /** Thirds, each piece sunk into the one below by 0.01 to 0.05. */
         OVERLAPPING
     }
@@ -36,6 +39,7 @@ final class Stacks {
 
     static final int PER_COLUMN = 6;
     static final double JITTER = 1e-7;
+    static final double NEAR = 1.0 / 600;
 
     private final Random random;
 
@@ -53,7 +57,7 @@ final class Stacks {
 
     private Stack stack(Kind kind) {
         double unit = kind == Kind.THIRDS || kind == Kind.OVERLAPPING ? 1.0 / 30 : 0.1;
-        boolean turned = kind == Kind.TURNED || kind == Kind.JITTERED;
+        boolean turned = kind == Kind.TURNED || kind == Kind.JITTERED || kind == Kind.NEARLY;
         Motion turn = turned ? Motion.turn(random.nextDouble() * 360) : Motion.NONE;
         double line = steps(unit, 1, 20);
         List<Outline> pieces = new ArrayList<>();
@@ -66,7 +70,9 @@ final class Stacks {
                 int number = pieces.size();
                 double depth = kind == Kind.OVERLAPPING && i > 0 ? 0.01 + 0.04 * random.nextDouble() : 0;
                 pieces.add(drawn.moved(column == 0 ? Motion.NONE : back(drawn))
-                        .moved(Motion.shift(line, heights[column] - depth).then(turn).then(jitter(kind))));
+                        .moved(Motion.shift(line, heights[column] - depth)
+                                .then(turn)
+                                .then(jitter(kind))));
                 perimeter += drawn.perimeter();
                 if (i > 0) {
                     double width = Math.min(topWidth(pieces, number - 1, turn), bottomWidth(drawn));
@@ -75,8 +81,13 @@ final class Stacks {
                 heights[column] += drawn.box().height() - depth;
             }
         }
+        if (Math.abs(heights[0] - heights[1]) < 0.01) {
+            // two tops nearer than touching would be welded level, and the perimeter no longer be the one built in
+            return stack(kind);
+        }
         double overlap = sunk.stream().mapToDouble(s -> s.width() * s.depth()).sum();
-        double inner = sunk.stream().mapToDouble(s -> 2 * (s.width() + s.depth())).sum();
+        double inner =
+                sunk.stream().mapToDouble(s -> 2 * (s.width() + s.depth())).sum();
         return new Stack(
                 pieces,
                 pieces.stream().mapToDouble(Outline::area).sum() - overlap,
@@ -87,7 +98,10 @@ final class Stacks {
     /** End for end, its back where it was but for the last digits. */
     private static Motion back(Outline drawn) {
         double width = drawn.box().face();
-        return Motion.ENDS.then(Motion.shift(width / 3, 0)).then(Motion.shift(0.1 - width / 3, 0)).then(Motion.shift(-0.1, 0));
+        return Motion.ENDS
+                .then(Motion.shift(width / 3, 0))
+                .then(Motion.shift(0.1 - width / 3, 0))
+                .then(Motion.shift(-0.1, 0));
     }
 
     private static double bottomWidth(Outline drawn) {
@@ -99,9 +113,9 @@ final class Stacks {
     }
 
     private Motion jitter(Kind kind) {
-        return kind == Kind.JITTERED
-                ? Motion.shift(JITTER * (2 * random.nextDouble() - 1), JITTER * (2 * random.nextDouble() - 1))
-                : Motion.NONE;
+        double most = kind == Kind.JITTERED ? JITTER : kind == Kind.NEARLY ? NEAR : 0;
+        Point off = Point.towards(2 * Math.PI * random.nextDouble()).times(most * random.nextDouble());
+        return Motion.shift(off.x(), off.y());
     }
 
     private double steps(double unit, int least, int most) {
@@ -145,7 +159,8 @@ final class Stacks {
         for (int i = 0; i < count; i++) {
             Motion place = Motion.shift(random.nextInt(64) / 16.0, random.nextInt(96) / 16.0);
             if (random.nextInt(4) == 0) {
-                place = Motion.shift(random.nextDouble() / 256, random.nextDouble() / 256).then(place);
+                place = Motion.shift(random.nextDouble() / 256, random.nextDouble() / 256)
+                        .then(place);
             }
             double[] angles = {0, 0, 0, 90, 180, 7.3, 45, 360 * random.nextDouble()};
             Motion turn = Motion.turn(angles[random.nextInt(angles.length)]);

@@ -1,0 +1,55 @@
+package buildup.profiles.region;
+
+import static buildup.profiles.region.UnionTest.bead;
+import static buildup.profiles.region.UnionTest.board;
+import static buildup.profiles.region.UnionTest.lines;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Overlaps of pairs, by area, depth and place. */
+class LapsTest {
+    private static final double EXACT = 1e-9;
+
+    @Test
+    void laps_are_told_with_area_depth_and_place() {
+        Joining joining = Joining.of(List.of(board(0, 0, 4, 1), board(1, 0.75, 2, 3), board(3.5, 0.5, 6, 2)));
+        assertThat(joining.laps())
+                .satisfiesExactly(
+                        lap -> {
+                            assertThat(List.of(lap.first(), lap.second())).containsExactly(0, 1);
+                            assertThat(lap.area()).isCloseTo(0.25, within(EXACT));
+                            assertThat(lap.depth()).isCloseTo(0.25, within(EXACT));
+                            assertThat(new Box(1, 0.75, 2, 1).holds(lap.at(), 0))
+                                    .isTrue();
+                        },
+                        lap -> {
+                            assertThat(List.of(lap.first(), lap.second())).containsExactly(0, 2);
+                            assertThat(lap.area()).isCloseTo(0.25, within(EXACT));
+                            assertThat(lap.depth()).isCloseTo(0.5, within(EXACT));
+                        });
+    }
+
+    @Test
+    void two_separate_laps_of_one_pair_are_two_rows() {
+        Outline fork = lines(0, 0, 3, 0, 3, 2, 2, 2, 2, 1, 1, 1, 1, 2, 0, 2);
+        assertThat(Joining.of(List.of(fork, board(-1, 1.5, 4, 2.5))).laps())
+                .hasSize(2)
+                .allSatisfy(lap -> assertThat(lap.area()).isCloseTo(0.5, within(EXACT)));
+    }
+
+    @Test
+    void a_lap_with_an_arc_is_measured_on_the_arc() {
+        // a half disc of radius 1/2 let 1/4 deep into a board: a circular segment
+        Lap lap = Joining.of(List.of(board(-2, -2, 2, 0), bead(0, 0.25, 0.5)))
+                .laps()
+                .get(0);
+        double sweep = 2 * Math.acos(0.5);
+        assertThat(lap.area()).isCloseTo(0.125 * (sweep - Math.sin(sweep)), within(EXACT));
+        assertThat(lap.depth()).isCloseTo(0.25, within(EXACT));
+    }
+}

@@ -1,0 +1,96 @@
+package buildup.profiles.region;
+
+import static buildup.profiles.region.UnionTest.bead;
+import static buildup.profiles.region.UnionTest.board;
+import static buildup.profiles.region.UnionTest.lines;
+import static buildup.profiles.region.UnionTest.trough;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.profiles.member.Walk;
+import buildup.profiles.member.Way;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Tolerance;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What lies nearer than touching is joined; what does not, is not. */
+class WeldTest {
+    private static final double EXACT = 1e-9;
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1.0 / 512, -1.0 / 512})
+    void a_bead_that_nearly_fits_its_hollow_fills_it(double more) {
+        Part part = UnionTest.only(UnionTest.union(trough(0.75), bead(0, 0, 0.75 + more)));
+        assertThat(part.holes()).isEmpty();
+        // figures stay those of the outlines as given: off by less than the thin crescent
+        assertThat(part.area()).isCloseTo(8, within(Math.PI * 0.75 / 512));
+        assertThat(part.perimeter()).isCloseTo(12, within(4 * Tolerance.TOUCHING));
+    }
+
+    @Test
+    void a_gap_or_lap_under_touching_is_closed_and_the_figures_stay() {
+        for (double gap : List.of(1.0 / 300, -1.0 / 300, 1.0 / 1024)) {
+            Joining joining = Joining.of(List.of(board(0, 0, 1, 2), board(1 + gap, 0, 2, 2)));
+            Part part = UnionTest.only(joining.union());
+            assertThat(part.outer().box()).isEqualTo(new Box(0, 0, 2, 2));
+            assertThat(part.outer().bounds()).hasSize(6);
+            assertThat(part.outer().length()).isCloseTo(8 - 2 * Math.max(gap, 0), within(EXACT));
+            assertThat(part.area()).isCloseTo(4, within(2 * Math.abs(gap)));
+            assertThat(joining.laps()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_gap_over_touching_stays_open_and_a_lap_over_touching_is_told() {
+        assertThat(UnionTest.union(board(0, 0, 1, 2), board(1 + 1.0 / 200, 0, 2, 2))
+                        .parts())
+                .hasSize(2);
+        Joining lapped = Joining.of(List.of(board(0, 0, 1, 2), board(1 - 1.0 / 200, 0, 2, 2)));
+        assertThat(lapped.laps()).singleElement().satisfies(lap -> {
+            assertThat(lap.area()).isCloseTo(2.0 / 200, within(EXACT));
+            assertThat(lap.depth()).isCloseTo(1.0 / 200, within(EXACT));
+        });
+    }
+
+    @Test
+    void features_thinner_than_touching_stay() {
+        Outline quirked = lines(0, 0, 1, 0, 1, 0.5, 0.9, 0.5, 0.9, 0.5 + 1.0 / 300, 1, 0.5 + 1.0 / 300, 1, 1, 0, 1);
+        Part alone = UnionTest.only(UnionTest.union(quirked));
+        assertThat(alone.area()).isCloseTo(quirked.area(), within(EXACT));
+        assertThat(alone.outer().bounds()).hasSize(8);
+        Part beside = UnionTest.only(UnionTest.union(board(-1, 0, 0, 1), quirked));
+        assertThat(beside.area()).isCloseTo(1 + quirked.area(), within(EXACT));
+    }
+
+    @Test
+    void a_quirk_that_a_board_closes_becomes_a_hole_that_is_not_wide() {
+        Outline quirked = lines(0, 0, 1, 0, 1, 0.5, 0.9, 0.5, 0.9, 0.5 + 1.0 / 300, 1, 0.5 + 1.0 / 300, 1, 1, 0, 1);
+        Part part = UnionTest.only(UnionTest.union(quirked, board(1, 0, 2, 1)));
+        assertThat(part.holes()).allSatisfy(hole -> assertThat(hole.wide()).isFalse());
+        assertThat(part.area()).isCloseTo(2 - 0.1 / 300, within(EXACT));
+    }
+
+    @Test
+    void a_cusp_that_lies_along_an_edge_is_welded_shut() {
+        // a torus standing on a step: the air between them is a cusp, and the earlier board ends in its line
+        Walk walk = new Walk();
+        walk.straight(Way.OUT, 1.5, "bottom");
+        walk.straight(Way.UP, 0.5, "face");
+        walk.straight(Way.IN, 0.125, "step");
+        walk.ovolo(Way.UP, 0.5, Way.OUT, 0.5, "ovolo");
+        walk.levelToBack();
+        Outline molding = Outline.closed(walk.close());
+        for (double degrees : List.of(0.0, 45.0, 7.3, 200.0)) {
+            Motion turn = Motion.turn(degrees);
+            Outline first = board(1.2, 0.2, 2.5, 0.5).moved(turn);
+            Joining.Joined joined =
+                    Joining.of(List.of(first, molding.moved(turn))).union();
+            assertThat(joined.area()).isCloseTo(molding.area() + 1.3 * 0.3 - 0.3 * 0.3, within(0.001));
+        }
+    }
+}
