@@ -33,6 +33,11 @@ record Chords(int outline, List<Point> vertices, List<Integer> strokes) {
         return vertices.size();
     }
 
+    /** Whether a vertex is where two strokes meet, and not one of a curve. */
+    boolean isCorner(int vertex) {
+        return !strokes.get(vertex).equals(strokes.get(Math.floorMod(vertex - 1, strokes.size())));
+    }
+
     Point end(int edge) {
         return vertices.get((edge + 1) % vertices.size());
     }

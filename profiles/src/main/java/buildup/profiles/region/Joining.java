@@ -52,7 +52,7 @@ public final class Joining {
         for (int i = 0; i < outlines.size(); i++) {
             raw.add(Chords.of(i, outlines.get(i)));
         }
-        this.chords = Weld.weld(raw);
+        this.chords = Weld.weld(raw, this.outlines);
         this.polygons = chords.stream().map(Chords::polygon).toList();
     }
 

@@ -1,21 +1,34 @@
 package buildup.profiles.region;
 
+import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Envelope;
 
 /**
- * Closes gaps and laps thinner than touching: a vertex of a later polygon goes to the nearest vertex of an earlier one,
- * else onto its nearest edge; an earlier vertex near a later edge becomes a vertex of it. Nearer than coincident is left
- * alone: the noder deals with that.
+ * Closes gaps and laps thinner than touching: a corner of a later polygon goes to the nearest vertex of an earlier one,
+ * else onto its nearest edge; an earlier corner near a later edge becomes a vertex of it. The chords of an arc are left
+ * alone, so that a hollow that runs out tangent to its neighbour keeps its length, unless an arc of the other outline
+ * lies in it or round it. Nearer than coincident is left to the noder.
  */
 final class Weld {
-    private Weld() {}
+    private final List<Outline> outlines;
 
-    static List<Chords> weld(List<Chords> polygons) {
+    private Weld(List<Outline> outlines) {
+        this.outlines = outlines;
+    }
+
+    /** @param polygons of {@code outlines}, in the same order */
+    static List<Chords> weld(List<Chords> polygons, List<Outline> outlines) {
+        return new Weld(outlines).weld(polygons);
+    }
+
+    private List<Chords> weld(List<Chords> polygons) {
         List<Chords> welded = new ArrayList<>();
         List<Envelope> boxes = new ArrayList<>();
         for (Chords later : polygons) {
@@ -34,7 +47,7 @@ final class Weld {
         return welded;
     }
 
-    private static Chords weld(Chords later, List<Chords> earlier) {
+    private Chords weld(Chords later, List<Chords> earlier) {
         Chords moved = inserted(movedVertices(later, earlier), earlier);
         if (moved.equals(later)) {
             return later;
@@ -44,12 +57,33 @@ final class Weld {
         return clean.size() >= 3 && clean.polygon().isValid() ? clean : later;
     }
 
-    private static Chords movedVertices(Chords later, List<Chords> earlier) {
+    private Chords movedVertices(Chords later, List<Chords> earlier) {
         List<Point> vertices = new ArrayList<>();
-        for (Point vertex : later.vertices()) {
-            vertices.add(target(vertex, earlier));
+        for (int i = 0; i < later.size(); i++) {
+            Point vertex = later.vertices().get(i);
+            vertices.add(welds(later, i, earlier) ? target(vertex, earlier) : vertex);
         }
         return new Chords(later.outline(), vertices, later.strokes());
+    }
+
+    private boolean welds(Chords polygon, int vertex, List<Chords> others) {
+        return polygon.isCorner(vertex)
+                || segment(polygon, vertex) instanceof Arc arc
+                        && others.stream().anyMatch(other -> liesAlong(arc, other));
+    }
+
+    private Segment segment(Chords polygon, int edge) {
+        return outlines.get(polygon.outline())
+                .strokes()
+                .get(polygon.strokes().get(edge))
+                .segment();
+    }
+
+    private boolean liesAlong(Arc arc, Chords other) {
+        return outlines.get(other.outline()).strokes().stream()
+                .anyMatch(stroke -> stroke.segment() instanceof Arc near
+                        && near.center().near(arc.center(), Tolerance.TOUCHING)
+                        && Math.abs(near.radius() - arc.radius()) <= Tolerance.TOUCHING);
     }
 
     private static Point target(Point vertex, List<Chords> earlier) {
@@ -90,14 +124,14 @@ final class Weld {
                 || p.y() > Math.max(a.y(), b.y()) + reach;
     }
 
-    private static Chords inserted(Chords later, List<Chords> earlier) {
+    private Chords inserted(Chords later, List<Chords> earlier) {
         List<Point> vertices = new ArrayList<>();
         List<Integer> strokes = new ArrayList<>();
         for (int edge = 0; edge < later.size(); edge++) {
             Line line = new Line(later.vertices().get(edge), later.end(edge));
             vertices.add(line.from());
             strokes.add(later.strokes().get(edge));
-            for (Point p : between(line, earlier)) {
+            for (Point p : between(line, later, earlier)) {
                 vertices.add(p);
                 strokes.add(later.strokes().get(edge));
             }
@@ -106,11 +140,12 @@ final class Weld {
     }
 
     /** Earlier vertices near the inside of an edge but not on it, in the order of the edge. */
-    private static List<Point> between(Line line, List<Chords> earlier) {
+    private List<Point> between(Line line, Chords later, List<Chords> earlier) {
         List<Point> found = new ArrayList<>();
         for (Chords polygon : earlier) {
-            for (Point p : polygon.vertices()) {
-                if (away(p, line.from(), line.to())) {
+            for (int i = 0; i < polygon.size(); i++) {
+                Point p = polygon.vertices().get(i);
+                if (away(p, line.from(), line.to()) || !welds(polygon, i, List.of(later))) {
                     continue;
                 }
                 double distance = line.distance(p);
