@@ -86,7 +86,8 @@ public final class Backings {
         Piece piece = body.placed().orElseThrow().piece();
         if (piece.stock().board() && piece.stock().lying()) {
             return body.outline().strokes().stream()
-                    .filter(stroke -> stroke.member().equals("top") || stroke.member().equals("bottom"))
+                    .filter(stroke ->
+                            stroke.member().equals("top") || stroke.member().equals("bottom"))
                     .map(Stroke::segment)
                     .filter(Line.class::isInstance)
                     .map(Line.class::cast)
@@ -97,8 +98,10 @@ public final class Backings {
                 .map(Member::segments)
                 .flatMap(List::stream)
                 .toList();
-        List<Line> straight =
-                shown.stream().filter(Line.class::isInstance).map(Line.class::cast).toList();
+        List<Line> straight = shown.stream()
+                .filter(Line.class::isInstance)
+                .map(Line.class::cast)
+                .toList();
         return straight.isEmpty()
                 ? shown.stream()
                         .filter(Arc.class::isInstance)
@@ -146,9 +149,7 @@ public final class Backings {
     private Outline withoutCovering(int target) {
         Outline outline = section.body(target).outline();
         boolean wall = !section.body(target).piece();
-        return wall
-                ? outline.moved(Motion.shift(-section.stack().space().wall().covering(), 0))
-                : outline;
+        return wall ? outline.moved(Motion.shift(-section.stack().space().wall().covering(), 0)) : outline;
     }
 
     /** The part of an interval, on which both heights run straight, where the gap behind the piece is within reach. */

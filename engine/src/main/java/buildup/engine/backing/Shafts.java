@@ -19,10 +19,7 @@ record Shafts(List<Point> ring) {
     static List<Double> breaks(Shafts a, Shafts b, double length) {
         List<Double> breaks = new ArrayList<>(List.of(0.0, length));
         for (Shafts shafts : List.of(a, b)) {
-            shafts.ring.stream()
-                    .map(Point::x)
-                    .filter(x -> x > 0 && x < length)
-                    .forEach(breaks::add);
+            shafts.ring.stream().map(Point::x).filter(x -> x > 0 && x < length).forEach(breaks::add);
         }
         return breaks.stream().sorted().toList();
     }

@@ -183,10 +183,7 @@ public final class Composer {
     }
 
     private Optional<Box> box(Predicate<Body> which) {
-        return bodies.stream()
-                .filter(which)
-                .map(body -> body.outline().box())
-                .reduce(Box::with);
+        return bodies.stream().filter(which).map(body -> body.outline().box()).reduce(Box::with);
     }
 
     private List<Step> steps() {

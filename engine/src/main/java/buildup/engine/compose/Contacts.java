@@ -64,7 +64,8 @@ final class Contacts {
                 }
             }
         }
-        contacts.sort(Comparator.comparingDouble((Contact contact) -> rounded(contact.at().y()))
+        contacts.sort(Comparator.comparingDouble(
+                        (Contact contact) -> rounded(contact.at().y()))
                 .thenComparingDouble(contact -> rounded(contact.at().x())));
         return contacts;
     }
@@ -99,8 +100,8 @@ final class Contacts {
         if (Math.abs(first) > Tolerance.TOUCHING || Math.abs(last) > Tolerance.TOUCHING) {
             return Optional.empty();
         }
-        return Optional.of(new Stretch(
-                a.part(start / length, end / length), Math.abs(first) > Math.abs(last) ? first : last));
+        return Optional.of(
+                new Stretch(a.part(start / length, end / length), Math.abs(first) > Math.abs(last) ? first : last));
     }
 
     /** Signed distance from line a, at {@code along}, to line b, square to a: positive away from a's wood. */
@@ -131,8 +132,7 @@ final class Contacts {
         if ((end - start) * a.length() <= Tolerance.TOUCHING) {
             return Optional.empty();
         }
-        return Optional.of(
-                new Stretch(a.part(start, end), a.counterclockwise() ? larger : -larger));
+        return Optional.of(new Stretch(a.part(start, end), a.counterclockwise() ? larger : -larger));
     }
 
     private static boolean startsBefore(Arc a, Arc b) {
@@ -145,7 +145,7 @@ final class Contacts {
         return t >= 0 && t <= 1;
     }
 
-    /** Stretches that go on in one line are one. */
+    /** Stretches that go on in one line, or round one centre, are one. */
     private static List<Stretch> merged(List<Stretch> stretches) {
         List<Stretch> merged = new ArrayList<>(stretches);
         boolean changed = true;
@@ -170,10 +170,22 @@ final class Contacts {
                 && second.segment instanceof Line b
                 && a.to().near(b.from(), Tolerance.TOUCHING)
                 && Math.abs(a.direction(0).cross(b.direction(0))) <= Tolerance.SAME_DIRECTION) {
-            double gap = Math.abs(first.gap) >= Math.abs(second.gap) ? first.gap : second.gap;
-            return Optional.of(new Stretch(new Line(a.from(), b.to()), gap));
+            return Optional.of(new Stretch(new Line(a.from(), b.to()), wider(first, second)));
+        }
+        if (first.segment instanceof Arc a
+                && second.segment instanceof Arc b
+                && a.to().near(b.from(), Tolerance.TOUCHING)
+                && a.counterclockwise() == b.counterclockwise()
+                && a.center().near(b.center(), Tolerance.SNAP)
+                && Math.abs(a.radius() - b.radius()) <= Tolerance.SNAP) {
+            Arc whole = new Arc(a.from(), b.to(), a.center(), a.counterclockwise());
+            return Optional.of(new Stretch(whole, wider(first, second)));
         }
         return Optional.empty();
+    }
+
+    private static double wider(Stretch first, Stretch second) {
+        return Math.abs(first.gap) >= Math.abs(second.gap) ? first.gap : second.gap;
     }
 
     /** Puts the pair in the order in which the first carries, or else backs, the second. */

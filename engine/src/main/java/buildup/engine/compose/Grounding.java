@@ -64,9 +64,10 @@ final class Grounding {
     }
 
     private boolean backIsFlatOnStanding(int piece) {
-        return contacts.stream().anyMatch(contact -> contact.b() == piece
-                && contact.facing().filter(Facing.BACKS::equals).isPresent()
-                && bodies.get(contact.a()).standing());
+        return contacts.stream()
+                .anyMatch(contact -> contact.b() == piece
+                        && contact.facing().filter(Facing.BACKS::equals).isPresent()
+                        && bodies.get(contact.a()).standing());
     }
 
     private static boolean isBearing(Contact contact) {
@@ -93,9 +94,7 @@ final class Grounding {
     private static Bearing bearing(Contact contact) {
         Point from = contact.from();
         Point to = contact.to();
-        return from.x() <= to.x()
-                ? new Bearing(contact.a(), from, to)
-                : new Bearing(contact.a(), to, from);
+        return from.x() <= to.x() ? new Bearing(contact.a(), from, to) : new Bearing(contact.a(), to, from);
     }
 
     /** The name of the standing body that a fixed piece's back lies on, if it does. */

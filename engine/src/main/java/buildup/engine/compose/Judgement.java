@@ -43,9 +43,10 @@ final class Judgement {
             Body other = later.equals(first) ? section.body(overlap.b()) : first;
             add(
                     Notice.problem(
-                            "overlap",
-                            "'" + later.name() + "' cuts " + print(overlap.depth()) + " into " + quoted(other) + " ("
-                                    + LengthPrinter.decimals(Length.inches(overlap.area()), 2) + " sq in).")
+                                    "overlap",
+                                    "'" + later.name() + "' cuts " + print(overlap.depth()) + " into " + quoted(other)
+                                            + " (" + LengthPrinter.decimals(Length.inches(overlap.area()), 2)
+                                            + " sq in).")
                             .amount(Length.inches(overlap.depth()))
                             .cure("Rabbet it, or move it " + safe(overlap.depth()) + "."),
                     later);
@@ -95,7 +96,8 @@ final class Judgement {
         List<String> names =
                 standing.hanging().stream().distinct().map(section::name).toList();
         String hanging = String.join(" and ", names);
-        String only = names.size() == 1 ? "which only hangs by its fastenings. " : "which only hang by their fastenings. ";
+        String only =
+                names.size() == 1 ? "which only hangs by its fastenings. " : "which only hang by their fastenings. ";
         String counted = standing.bearing().isEmpty()
                 ? "Nothing else carries it."
                 : "Counting " + sides(standing) + " alone: " + print(width(standing)) + ".";
@@ -154,8 +156,8 @@ final class Judgement {
     private void floating(int number, Body body) {
         OptionalDouble below = section.bodies().stream()
                 .filter(other -> !other.equals(body))
-                .flatMapToDouble(other ->
-                        Travel.meeting(body.outline(), List.of(other.outline()), Direction.DOWN).stream())
+                .flatMapToDouble(
+                        other -> Travel.meeting(body.outline(), List.of(other.outline()), Direction.DOWN).stream())
                 .filter(fall -> fall < 0)
                 .max();
         Notice notice;
@@ -196,8 +198,8 @@ final class Judgement {
             double over = -out.getAsDouble();
             notices.add(Notice.problem(
                             "projects-too-far",
-                            "The stack projects " + print(section.totals().projection()) + ", "
-                                    + print(over) + " more than allowed.")
+                            "The stack projects " + print(section.totals().projection()) + ", " + print(over)
+                                    + " more than allowed.")
                     .amount(Length.inches(over))
                     .cure("Bring it back " + safe(over) + "."));
         }
@@ -211,7 +213,9 @@ final class Judgement {
                 .filter(Body::trim)
                 .filter(body -> body.placed()
                         .map(Placed::piece)
-                        .map(piece -> piece.rips() && piece.stock().board() && !piece.stock().lying())
+                        .map(piece -> piece.rips()
+                                && piece.stock().board()
+                                && !piece.stock().lying())
                         .orElse(false))
                 .filter(body -> body.outline().box().height() > over + 1)
                 .max(Comparator.comparingDouble(
@@ -225,9 +229,7 @@ final class Judgement {
             Optional<String> kind = piece.stock().downIsNarrow();
             if (kind.isPresent() && !piece.flippedOver() && widensDownward(body.outline())) {
                 add(
-                        Notice.problem(
-                                        "upside-down",
-                                        "'" + body.name() + "': the " + kind.get() + " widens downward.")
+                        Notice.problem("upside-down", "'" + body.name() + "': the " + kind.get() + " widens downward.")
                                 .cure("If you mean it, say 'flip: over'; otherwise turn it the other way."),
                         body);
             }
@@ -263,6 +265,7 @@ final class Judgement {
 
     private void add(Notice notice, Body body) {
         Optional<Placed> placed = body.placed();
-        notices.add(placed.map(found -> notice.of(found.name()).at(found.piece().mark())).orElse(notice));
+        notices.add(placed.map(found -> notice.of(found.name()).at(found.piece().mark()))
+                .orElse(notice));
     }
 }

@@ -46,14 +46,12 @@ final class Reveals {
             Optional<Line> back = run(walked(members, i, -1), way);
             if (back.isPresent()) {
                 Line run = back.get();
-                return Optional.of(
-                        new Reveal(before.body(), after.body(), run.length(), along, joint, run.to(), step));
+                return Optional.of(new Reveal(before.body(), after.body(), run.length(), along, joint, run.to(), step));
             }
             Optional<Line> on = run(walked(members, i + 1, 1), way);
             if (on.isPresent()) {
                 Line run = on.get();
-                return Optional.of(
-                        new Reveal(after.body(), before.body(), run.length(), along, joint, run.to(), step));
+                return Optional.of(new Reveal(after.body(), before.body(), run.length(), along, joint, run.to(), step));
             }
             return Optional.of(new Reveal(before.body(), after.body(), 0, along, joint, joint, step));
         }

@@ -54,9 +54,13 @@ final class RoomSide {
             if (!body.piece() && !path.isEmpty() && !body.name().equals("floor")) {
                 break;
             }
-            if (body.inStack() && own.contains(bound.outline())) {
+            if (own.contains(bound.outline())) {
+                // framing may cover the level up to its end
+                if (!path.isEmpty() && bound.segment().from().near(end, Tolerance.SNAP)) {
+                    break;
+                }
                 path.add(bound);
-                if (reaches(bound.segment(), end)) {
+                if (bound.segment().to().near(end, Tolerance.SNAP)) {
                     break;
                 }
             }
@@ -90,13 +94,20 @@ final class RoomSide {
         return cut;
     }
 
-    /** Where the ring leaves solid wall, framing or floor below the part; else the wall-side end of its lowest level. */
+    /**
+     * Where the ring leaves solid wall, framing or floor that reaches below the part; else the wall-side end of its
+     * lowest level. Framing that does not reach below is only met on the way.
+     */
     private int start(List<Bound> ring, List<Integer> own) {
+        double bottom = own.stream()
+                .mapToDouble(body -> bodies.get(body).outline().box().bottom())
+                .min()
+                .orElseThrow();
         int best = -1;
         Point lowest = new Point(0, 0);
         for (int i = 0; i < ring.size(); i++) {
             Body before = bodies.get(ring.get(Math.floorMod(i - 1, ring.size())).outline());
-            boolean leaves = before.standing() && !before.name().equals("ceiling");
+            boolean leaves = before.standing() && before.outline().box().bottom() < bottom - Tolerance.SNAP;
             Point at = ring.get(i).segment().from();
             if (leaves && own.contains(ring.get(i).outline()) && (best < 0 || lower(at, lowest))) {
                 best = i;
@@ -108,7 +119,8 @@ final class RoomSide {
         }
         Point low = wallSideEnd(ring, own, false);
         for (int i = 0; i < ring.size(); i++) {
-            if (own.contains(ring.get(i).outline()) && ring.get(i).segment().from().near(low, Tolerance.SNAP)) {
+            if (own.contains(ring.get(i).outline())
+                    && ring.get(i).segment().from().near(low, Tolerance.SNAP)) {
                 return i;
             }
         }
@@ -142,10 +154,6 @@ final class RoomSide {
         return segment.flattened(Tolerance.CHORD);
     }
 
-    private static boolean reaches(Segment segment, Point end) {
-        return segment.to().near(end, Tolerance.SNAP);
-    }
-
     /** One row for each run of one member of one piece. */
     private void members(List<Bound> path, int part, List<Member> out) {
         int i = 0;
@@ -157,7 +165,10 @@ final class RoomSide {
             while (i < path.size()
                     && path.get(i).outline() == body
                     && member(path.get(i)).equals(member)
-                    && (segments.isEmpty() || follows(segments.get(segments.size() - 1), path.get(i).segment()))) {
+                    && (segments.isEmpty()
+                            || follows(
+                                    segments.get(segments.size() - 1),
+                                    path.get(i).segment()))) {
                 segments.add(path.get(i).segment());
                 i++;
             }
@@ -174,7 +185,11 @@ final class RoomSide {
     }
 
     private String member(Bound bound) {
-        return bodies.get(bound.outline()).outline().strokes().get(bound.stroke()).member();
+        return bodies.get(bound.outline())
+                .outline()
+                .strokes()
+                .get(bound.stroke())
+                .member();
     }
 
     private double projection(int body) {

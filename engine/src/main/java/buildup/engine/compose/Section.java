@@ -55,9 +55,7 @@ public record Section(
     /** Room left between the top of the stack and the ceiling; negative when it is too tall. */
     public OptionalDouble ceilingLeft() {
         OptionalDouble ceiling = stack.space().ceiling();
-        return ceiling.isPresent()
-                ? OptionalDouble.of(ceiling.getAsDouble() - totals.top())
-                : OptionalDouble.empty();
+        return ceiling.isPresent() ? OptionalDouble.of(ceiling.getAsDouble() - totals.top()) : OptionalDouble.empty();
     }
 
     /** What is left of the projection allowed; negative when it stands out too far. */

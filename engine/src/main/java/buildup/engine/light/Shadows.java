@@ -48,8 +48,8 @@ record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewp
                 dark,
                 Optional.empty(),
                 share(dark),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 OptionalDouble.empty());
     }
 
@@ -76,10 +76,8 @@ record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewp
                 dark,
                 arris.map(Arris::body),
                 share(dark),
-                arris.map(found -> OptionalDouble.of(found.at().x() - edge.x())).orElse(OptionalDouble.empty()),
-                edged && arris.isPresent()
-                        ? OptionalDouble.of(arris.get().at().y() - edge.y())
-                        : OptionalDouble.empty(),
+                arris.map(Arris::at),
+                edged ? Optional.of(edge) : Optional.empty(),
                 edged && soft.isPresent() ? soft.get().around(member, edge, high) : OptionalDouble.empty());
     }
 }

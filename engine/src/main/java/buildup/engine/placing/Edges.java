@@ -37,11 +37,14 @@ public final class Edges {
             return Optional.empty();
         }
         Optional<Straight> first = axis(lines.get(0));
-        boolean oneLine = lines.stream().allMatch(line -> first.equals(axis(line))
-                || axis(line).isPresent()
-                        && first.isPresent()
-                        && axis(line).get().axis() == first.get().axis()
-                        && Tolerance.same(axis(line).get().coordinate(), first.get().coordinate()));
+        boolean oneLine = lines.stream()
+                .allMatch(line -> first.equals(axis(line))
+                        || axis(line).isPresent()
+                                && first.isPresent()
+                                && axis(line).get().axis() == first.get().axis()
+                                && Tolerance.same(
+                                        axis(line).get().coordinate(),
+                                        first.get().coordinate()));
         return oneLine ? first : Optional.empty();
     }
 
@@ -59,7 +62,8 @@ public final class Edges {
     public static List<String> names(Outline shape) {
         List<String> names = new ArrayList<>(List.of("back", "face", "bottom", "top"));
         shape.members().stream()
-                .filter(member -> !names.contains(member) && straight(shape, member).isPresent())
+                .filter(member ->
+                        !names.contains(member) && straight(shape, member).isPresent())
                 .forEach(names::add);
         return names;
     }

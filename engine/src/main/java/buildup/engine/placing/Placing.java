@@ -9,19 +9,17 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
 import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import buildup.shared.notice.Suggestion;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Resolves the rules of a stack. Each axis of each piece is found on its own, so that a piece may hang by its top on one
@@ -39,14 +37,13 @@ public final class Placing {
     }
 
     private final Stack stack;
-    private final Notices notices;
+    private final Faults faults;
     private final Map<String, Integer> byName = new HashMap<>();
     private final Map<Node, Optional<Span>> found = new HashMap<>();
-    private final Deque<Node> underWay = new ArrayDeque<>();
 
     private Placing(Stack stack, Notices notices) {
         this.stack = stack;
-        this.notices = notices;
+        this.faults = new Faults(stack.pieces(), notices);
         for (int i = 0; i < stack.pieces().size(); i++) {
             byName.put(stack.pieces().get(i).name(), i);
         }
@@ -58,6 +55,8 @@ public final class Placing {
         List<Placed> placed = new ArrayList<>();
         for (int i = 0; i < stack.pieces().size(); i++) {
             Piece piece = stack.pieces().get(i);
+            placing.settle(new Node(i, Axis.OUT));
+            placing.settle(new Node(i, Axis.UP));
             placing.outline(i).ifPresent(outline -> placed.add(new Placed(piece, outline)));
         }
         return List.copyOf(placed);
@@ -77,85 +76,114 @@ public final class Placing {
         return piece.shape().moved(Motion.shift(x.low - box.back(), y.low - box.bottom()));
     }
 
+    /** What was found for a node; it must be settled, or part of a circle. */
     private Optional<Span> span(Node node) {
-        Optional<Span> known = found.get(node);
-        if (known != null) {
-            return known;
-        }
-        if (underWay.contains(node)) {
-            circle(node);
-            return Optional.empty();
-        }
-        underWay.push(node);
-        Optional<Span> span = resolve(node);
-        underWay.pop();
-        // a circle met below may already have settled this node as placeless
-        found.putIfAbsent(node, span);
-        return found.get(node);
+        return found.getOrDefault(node, Optional.empty());
     }
 
-    /** Says a circle once and settles all in it as placeless. */
-    private void circle(Node node) {
-        List<String> names = new ArrayList<>();
-        for (Node on : underWay) {
-            names.add(0, stack.pieces().get(on.piece).name());
-            found.put(on, Optional.empty());
-            if (on.equals(node)) {
+    /** A node under way, and what it still waits for. */
+    private record Waiting(Node node, Iterator<Node> needs) {}
+
+    /** Finds all that a node leans on, then the node itself; in a loop, for chains of rules may be long. */
+    private void settle(Node start) {
+        Deque<Waiting> path = new ArrayDeque<>();
+        path.push(new Waiting(start, needs(start).iterator()));
+        while (!path.isEmpty()) {
+            Waiting last = path.element();
+            if (found.containsKey(last.node)) {
+                path.pop();
+            } else if (last.needs.hasNext()) {
+                Node next = last.needs.next();
+                if (path.stream().anyMatch(on -> on.node.equals(next))) {
+                    circle(path, next);
+                } else if (!found.containsKey(next)) {
+                    path.push(new Waiting(next, needs(next).iterator()));
+                }
+            } else {
+                found.put(last.node, resolve(last.node));
+            }
+        }
+    }
+
+    /** Says a circle and settles all in it as placeless. */
+    private void circle(Deque<Waiting> path, Node node) {
+        List<Piece> ring = new ArrayList<>();
+        for (Waiting on : path) {
+            ring.add(0, stack.pieces().get(on.node.piece));
+            found.put(on.node, Optional.empty());
+            if (on.node.equals(node)) {
                 break;
             }
         }
-        names.add(names.get(0));
-        List<String> steps = new ArrayList<>();
-        for (int i = 0; i + 1 < names.size(); i++) {
-            if (!names.get(i).equals(names.get(i + 1))) {
-                steps.add(names.get(i) + " is placed on " + names.get(i + 1));
+        faults.circle(ring, mark(ring.get(0), node.axis));
+    }
+
+    /** The nodes that the rules of a node lean on. */
+    private List<Node> needs(Node node) {
+        Piece piece = stack.pieces().get(node.piece);
+        List<Rule> rules = new ArrayList<>();
+        piece.rules().low(node.axis).ifPresent(rules::add);
+        piece.rules().high(node.axis).ifPresent(rules::add);
+        memberRules(piece, node.axis).forEach(member -> rules.add(member.rule));
+        List<Node> needs = new ArrayList<>();
+        for (Rule rule : rules) {
+            if (rule instanceof Rule.ByEdge byEdge) {
+                target(byEdge)
+                        .filter(index -> Edges.straight(
+                                        stack.pieces().get(index).shape(), byEdge.edge())
+                                .filter(edge -> edge.axis() == node.axis)
+                                .isPresent())
+                        .ifPresent(index -> needs.add(new Node(index, node.axis)));
+            } else if (rule instanceof Rule.Touch && !piece.rules().touchTwice()) {
+                needs.add(new Node(node.piece, node.axis.other()));
+                for (int other : before(node.piece)) {
+                    needs.add(new Node(other, Axis.OUT));
+                    needs.add(new Node(other, Axis.UP));
+                }
             }
         }
-        Piece first = stack.pieces().get(node.piece);
-        String message = steps.isEmpty() ? first.name() + " is placed on itself" : String.join(", ", steps);
-        refuse(
-                "circular-or-missing-placing",
-                message + ".",
-                mark(first, node.axis),
-                first.name(),
-                "Place one of them on the wall, the floor or the datum.");
+        return needs;
+    }
+
+    private Optional<Integer> target(Rule.ByEdge rule) {
+        return Optional.ofNullable(byName.get(rule.piece()));
     }
 
     private static Mark mark(Piece piece, Axis axis) {
-        return rule(piece, axis, true)
-                .or(() -> rule(piece, axis, false))
+        return piece.rules()
+                .low(axis)
+                .or(() -> piece.rules().high(axis))
                 .map(Rule::mark)
                 .orElse(piece.mark());
-    }
-
-    private static Optional<Rule> rule(Piece piece, Axis axis, boolean low) {
-        return axis == Axis.OUT
-                ? low ? piece.rules().back() : piece.rules().face()
-                : low ? piece.rules().bottom() : piece.rules().top();
     }
 
     private Optional<Span> resolve(Node node) {
         Piece piece = stack.pieces().get(node.piece);
         Axis axis = node.axis;
-        Optional<Rule> low = rule(piece, axis, true);
-        Optional<Rule> high = rule(piece, axis, false);
+        Optional<Rule> low = piece.rules().low(axis);
+        Optional<Rule> high = piece.rules().high(axis);
         List<MemberRule> byMember = memberRules(piece, axis);
         int rules = (low.isPresent() ? 1 : 0) + (high.isPresent() ? 1 : 0) + byMember.size();
-        Span own = new Span(axis.low(piece.shape().box()), axis.high(piece.shape().box()));
+        Span own =
+                new Span(axis.low(piece.shape().box()), axis.high(piece.shape().box()));
         if (rules == 0) {
-            refuse(
-                    "circular-or-missing-placing",
-                    "'" + piece.name() + "' has no place: nothing says " + axis.measure() + ".",
-                    piece.mark(),
-                    piece.name(),
-                    "Give '" + axis.low() + ":' or '" + axis.high() + ":'.");
+            // a member that is not there, which has been said, may have been meant for this axis
+            if (piece.rules().members().stream()
+                    .allMatch(member -> Edges.straight(piece.shape(), member).isPresent())) {
+                faults.missing(piece, axis);
+            }
             return Optional.empty();
         }
         if (rules == 2 && low.isPresent() && high.isPresent()) {
             return ripped(piece, axis, low.get(), high.get(), own);
         }
         if (rules > 1) {
-            doubled(piece, axis, byMember.isEmpty() ? mark(piece, axis) : byMember.get(0).rule.mark());
+            faults.doubled(
+                    piece,
+                    axis,
+                    byMember.isEmpty()
+                            ? mark(piece, axis)
+                            : byMember.get(0).rule.mark());
             return Optional.empty();
         }
         if (!byMember.isEmpty()) {
@@ -178,9 +206,8 @@ public final class Placing {
         piece.rules().byMember().forEach((member, rule) -> {
             Optional<Edges.Straight> straight = Edges.straight(piece.shape(), member);
             if (straight.isEmpty()) {
-                if (axis == Axis.OUT) {
-                    unknownEdge(piece, member, rule.mark(), piece.name());
-                }
+                // found on either axis; the same notice is kept once
+                faults.unknownEdge(piece, member, rule.mark(), piece);
             } else if (straight.get().axis() == axis) {
                 rules.add(new MemberRule(rule, straight.get().coordinate()));
             }
@@ -190,7 +217,7 @@ public final class Placing {
 
     private Optional<Span> ripped(Piece piece, Axis axis, Rule low, Rule high, Span own) {
         if (low instanceof Rule.Touch || high instanceof Rule.Touch || !piece.rips()) {
-            doubled(piece, axis, high.mark());
+            faults.doubled(piece, axis, high.mark());
             return Optional.empty();
         }
         Optional<Double> from = at(low, piece, axis);
@@ -200,44 +227,21 @@ public final class Placing {
         }
         double size = to.get() - from.get();
         if (size <= Tolerance.TOUCHING) {
-            refuse(
-                    "thickness-zero-or-negative",
-                    "'" + piece.name() + "' is left " + print(size) + " between its " + axis.low() + " and its "
-                            + axis.high() + ".",
-                    high.mark(),
-                    piece.name(),
-                    "Move one of the two, or take it out.");
+            faults.nothingLeft(piece, axis, size, high.mark());
             return Optional.empty();
         }
         double stock = own.high - own.low;
         if (piece.stock().board() && size > stock + Tolerance.TOUCHING) {
-            notices.add(Notice.problem(
-                            "board-too-small",
-                            "'" + piece.name() + "' needs " + print(size) + ", but " + piece.stock().name() + " gives "
-                                    + print(stock) + ".")
-                    .at(high.mark())
-                    .of(piece.name())
-                    .amount(Length.inches(size - stock))
-                    .cure("Take a larger board, or glue one up."));
+            faults.tooSmall(piece, size, stock, high.mark());
         }
         return Optional.of(new Span(from.get(), to.get()));
-    }
-
-    private void doubled(Piece piece, Axis axis, Mark mark) {
-        refuse(
-                "doubled-rule",
-                "'" + piece.name() + "' has two rules for " + axis.measure()
-                        + "; only a board or plain blocking is ripped to fit.",
-                mark,
-                piece.name(),
-                "Keep '" + axis.low() + ":' or '" + axis.high() + ":'.");
     }
 
     /** The coordinate that a rule other than touch names. */
     private Optional<Double> at(Rule rule, Piece piece, Axis axis) {
         if (rule instanceof Rule.Level level) {
             if (level.axis().isPresent() && level.axis().get() != axis) {
-                wrongAxis("A place of the room", rule, piece, axis);
+                faults.wrongAxis("A place of the room", rule, piece, axis);
                 return Optional.empty();
             }
             return Optional.of(level.at());
@@ -245,145 +249,76 @@ public final class Placing {
         if (rule instanceof Rule.ByEdge byEdge) {
             return edge(byEdge, piece, axis);
         }
-        refuse(
-                "not-a-place",
-                "'" + piece.name() + "' touches by back, bottom or top alone.",
-                rule.mark(),
-                piece.name(),
-                "Give a place here, as 'frieze.top'.");
+        if (rule instanceof Rule.Unread) {
+            return Optional.empty();
+        }
+        faults.touchElsewhere(piece, rule.mark());
         return Optional.empty();
     }
 
     private Optional<Double> edge(Rule.ByEdge rule, Piece asking, Axis axis) {
-        Integer index = byName.get(rule.piece());
-        if (index == null) {
-            unknownPiece(rule, asking);
+        Optional<Integer> index = target(rule);
+        if (index.isEmpty()) {
+            faults.unknownPiece(rule, asking);
             return Optional.empty();
         }
-        Piece target = stack.pieces().get(index);
+        Piece target = stack.pieces().get(index.get());
         Optional<Edges.Straight> straight = Edges.straight(target.shape(), rule.edge());
         if (straight.isEmpty()) {
-            unknownEdge(target, rule.edge(), rule.mark(), asking.name());
+            faults.unknownEdge(target, rule.edge(), rule.mark(), asking);
             return Optional.empty();
         }
         if (straight.get().axis() != axis) {
-            wrongAxis("'" + rule.piece() + "." + rule.edge() + "'", rule, asking, axis);
+            faults.wrongAxis("'" + rule.piece() + "." + rule.edge() + "'", rule, asking, axis);
             return Optional.empty();
         }
-        largeReveal(rule, asking, target, axis);
+        faults.largeReveal(rule, asking, target, axis);
         Span own = new Span(
                 axis.low(target.shape().box()), axis.high(target.shape().box()));
         double coordinate = straight.get().coordinate();
-        return span(new Node(index, axis)).map(span -> {
+        return span(new Node(index.get(), axis)).map(span -> {
             // a ripped board's far edge has moved: measure from the nearer of its own two edges
             boolean atHigh = Tolerance.same(coordinate, own.high);
             return (atHigh ? span.high : span.low + coordinate - own.low) + rule.offset();
         });
     }
 
-    private void wrongAxis(String place, Rule rule, Piece asking, Axis axis) {
-        refuse(
-                "not-a-place",
-                place + " is " + axis.other().measure() + ", not " + axis.measure() + ".",
-                rule.mark(),
-                asking.name(),
-                "Name a " + axis.low() + " or a " + axis.high() + ".");
-    }
-
-    private void largeReveal(Rule.ByEdge rule, Piece asking, Piece target, Axis axis) {
-        double size = axis.high(target.shape().box()) - axis.low(target.shape().box());
-        boolean inward = rule.edge().equals(axis.high()) && rule.offset() < 0
-                || rule.edge().equals(axis.low()) && rule.offset() > 0;
-        if (inward && !target.rips() && Math.abs(rule.offset()) > size + Tolerance.TOUCHING) {
-            notices.add(Notice.problem(
-                            "reveal-larger-than-its-piece",
-                            "'" + asking.name() + "' stands " + print(Math.abs(rule.offset())) + " from the "
-                                    + rule.edge() + " of '" + target.name() + "', which is only " + print(size) + ".")
-                    .at(rule.mark())
-                    .of(asking.name())
-                    .amount(Length.inches(Math.abs(rule.offset()) - size))
-                    .cure("Measure from its other edge, or make it less than " + print(size) + "."));
-        }
-    }
-
-    private void unknownPiece(Rule.ByEdge rule, Piece asking) {
-        List<String> names = stack.pieces().stream().map(Piece::name).toList();
-        String cure = Suggestion.nearest(rule.piece(), names)
-                .map(near -> "Did you mean " + near + " (" + described(near) + ")? There are " + (names.size() - 1)
-                        + " others.")
-                .orElseGet(() -> Suggestion.cure(rule.piece(), names));
-        refuse("unknown-name", "No piece called '" + rule.piece() + "'.", rule.mark(), asking.name(), cure);
-    }
-
-    private String described(String name) {
-        Piece piece = stack.pieces().get(byName.get(name));
-        Box box = piece.shape().box();
-        return print(box.width()) + " out x " + print(box.height()) + " up";
-    }
-
-    private void unknownEdge(Piece target, String edge, Mark mark, String asking) {
-        refuse(
-                "unknown-name",
-                "'" + target.name() + "' has no one straight, level or upright edge called '" + edge + "'.",
-                mark,
-                asking,
-                Suggestion.cure(edge, Edges.names(target.shape())));
-    }
-
     private Optional<Span> touching(Node node, Piece piece, boolean low, Span own, Rule.Touch touch) {
         Axis axis = node.axis;
         if (axis == Axis.OUT && !low) {
-            refuse(
-                    "not-a-place",
-                    "A face touches nothing: pieces come in from the room.",
-                    touch.mark(),
-                    piece.name(),
-                    "Write 'back: touch'.");
+            faults.touchingFace(piece, touch.mark());
             return Optional.empty();
         }
-        if (rule(piece, axis.other(), true).or(() -> rule(piece, axis.other(), false)).orElse(null)
-                instanceof Rule.Touch) {
-            refuse(
-                    "not-a-place",
-                    "'" + piece.name() + "' has two touches: it would never stop in the same place.",
-                    touch.mark(),
-                    piece.name(),
-                    "Give one of them a place.");
+        if (piece.rules().touchTwice()) {
+            faults.twoTouches(piece, touch.mark());
             return Optional.empty();
         }
         Optional<Span> across = span(new Node(node.piece, axis.other()));
-        if (across.isEmpty()) {
+        Optional<List<Outline>> inTheWay = across.flatMap(known -> inTheWay(node.piece));
+        if (inTheWay.isEmpty()) {
             return Optional.empty();
         }
         Outline shape = axis == Axis.UP ? moved(piece, across.get(), own) : moved(piece, own, across.get());
-        Optional<Double> shift = Touching.shift(shape, axis, low, stack.space(), inTheWay(node.piece));
+        Optional<Double> shift = Touching.shift(shape, axis, low, stack.space(), inTheWay.get());
         if (shift.isEmpty()) {
-            refuse(
-                    "circular-or-missing-placing",
-                    "'" + piece.name() + "' meets nothing on its way.",
-                    touch.mark(),
-                    piece.name(),
-                    "Give '" + (low ? axis.low() : axis.high()) + ":' a place.");
+            faults.meetsNothing(piece, low ? axis.low() : axis.high(), touch.mark());
         }
         return shift.map(own::shifted);
     }
 
-    /** Earlier pieces and all framing. */
-    private List<Outline> inTheWay(int piece) {
-        List<Outline> outlines = new ArrayList<>();
-        for (int i = 0; i < stack.pieces().size(); i++) {
-            if (i < piece || i > piece && stack.pieces().get(i).kind() == Kind.FRAMING) {
-                outline(i).ifPresent(outlines::add);
-            }
-        }
-        return outlines;
+    /** Numbers of the earlier pieces and of all framing. */
+    private List<Integer> before(int piece) {
+        return IntStream.range(0, stack.pieces().size())
+                .filter(i -> i < piece || i > piece && stack.pieces().get(i).kind() == Kind.FRAMING)
+                .boxed()
+                .toList();
     }
 
-    private void refuse(String code, String message, Mark mark, String piece, String cure) {
-        notices.add(Notice.refusal(code, message).at(mark).of(piece).cure(cure));
-    }
-
-    private static String print(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
+    /** Earlier pieces and all framing; nothing when one of them has no place, for it might have been met. */
+    private Optional<List<Outline>> inTheWay(int piece) {
+        List<Integer> before = before(piece);
+        List<Outline> outlines =
+                before.stream().flatMap(i -> outline(i).stream()).toList();
+        return outlines.size() == before.size() ? Optional.of(outlines) : Optional.empty();
     }
 }

@@ -15,7 +15,8 @@ public record Surroundings(Optional<Outline> wall, Optional<Outline> floor, Opti
         Space.Wall wall = space.wall();
         return new Surroundings(
                 wall.solid()
-                        ? Optional.of(box(-far, wall.from().orElse(-far), 0, wall.to().orElse(far)))
+                        ? Optional.of(
+                                box(-far, wall.from().orElse(-far), 0, wall.to().orElse(far)))
                         : Optional.empty(),
                 space.floor().isPresent()
                         ? Optional.of(box(-far, -far, far, space.floor().getAsDouble()))

@@ -29,12 +29,14 @@ final class Touching {
         double wallTop = space.wall().to().orElse(Surroundings.BEYOND_ALL);
         double wallBottom = space.wall().from().orElse(-Surroundings.BEYOND_ALL);
         return switch (direction) {
-            case DOWN -> both(
-                    room.floor(),
-                    room.wall().filter(wall -> wallTop < space.ceiling().orElse(Surroundings.BEYOND_ALL)));
-            case UP -> both(
-                    room.ceiling(),
-                    room.wall().filter(wall -> wallBottom > space.floor().orElse(-Surroundings.BEYOND_ALL)));
+            case DOWN ->
+                both(
+                        room.floor(),
+                        room.wall().filter(wall -> wallTop < space.ceiling().orElse(Surroundings.BEYOND_ALL)));
+            case UP ->
+                both(
+                        room.ceiling(),
+                        room.wall().filter(wall -> wallBottom > space.floor().orElse(-Surroundings.BEYOND_ALL)));
             case BACK -> room.wall().stream();
         };
     }

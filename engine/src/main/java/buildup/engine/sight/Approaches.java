@@ -3,6 +3,7 @@ package buildup.engine.sight;
 import buildup.engine.compose.Section;
 import buildup.engine.sight.Approach.Showing;
 import buildup.engine.stack.Eye;
+import buildup.engine.stack.Stack;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.length.Length;
@@ -26,38 +27,58 @@ public final class Approaches {
 
     private Approaches() {}
 
+    /** A straight way of an eye, as the document gives it. */
+    public record Way(String name, Eye from, Eye to) {}
+
     /**
-     * One answer for each entry of {@code approach:}.
+     * The ways under {@code approach:}.
      *
      * @param root the document, read with the stack's lengths
      */
-    public static List<Approach> of(Section section, Fields root, Notices notices) {
-        List<Approach> answers = new ArrayList<>();
+    public static List<Way> read(Stack stack, Fields root, Notices notices) {
+        List<Way> ways = new ArrayList<>();
         for (Fields entry : root.list("approach")) {
-            String name = entry.text("name").orElse("approach " + (answers.size() + 1));
-            Optional<Eye> from = entry.fields("from").flatMap(fields -> eye(name, fields, section, notices));
-            Optional<Eye> to = entry.fields("to").flatMap(fields -> eye(name, fields, section, notices));
+            String name = entry.text("name").orElse("approach " + (ways.size() + 1));
+            Optional<Eye> from = entry.fields("from").flatMap(fields -> eye(name, fields, stack, notices));
+            Optional<Eye> to = entry.fields("to").flatMap(fields -> eye(name, fields, stack, notices));
             if (from.isPresent() && to.isPresent()) {
-                answers.add(follow(section, name, from.get(), to.get()));
+                ways.add(new Way(name, from.get(), to.get()));
             } else if (!entry.has("from") || !entry.has("to")) {
-                notices.add(Notice.problem("impossible-light-or-eye", "Approach '" + name + "' has no way.")
-                        .at(entry.mark())
-                        .cure("Give 'from:' and 'to:', each with distance and height."));
+                notices.add(noWay(name, entry));
+            }
+        }
+        return List.copyOf(ways);
+    }
+
+    private static Optional<Eye> eye(String name, Fields fields, Stack stack, Notices notices) {
+        Optional<Length> distance = fields.length("distance");
+        OptionalDouble height = stack.level(fields, "height", notices);
+        // what is given and cannot be read has been refused already
+        if (!fields.has("distance") || !fields.has("height")) {
+            notices.add(noWay(name, fields));
+        }
+        return distance.isPresent() && height.isPresent()
+                ? Optional.of(new Eye(name, distance.get().toInches(), height.getAsDouble(), fields.mark()))
+                : Optional.empty();
+    }
+
+    /** One answer for each way that begins and ends in the room; the others are said. */
+    public static List<Approach> of(Section section, List<Way> ways, Notices notices) {
+        List<Approach> answers = new ArrayList<>();
+        for (Way way : ways) {
+            Optional<Notice> fault = Eyes.fault(way.from(), section).or(() -> Eyes.fault(way.to(), section));
+            fault.ifPresent(notices::add);
+            if (fault.isEmpty()) {
+                answers.add(follow(section, way.name(), way.from(), way.to()));
             }
         }
         return List.copyOf(answers);
     }
 
-    private static Optional<Eye> eye(String name, Fields fields, Section section, Notices notices) {
-        Optional<Length> distance = fields.length("distance");
-        OptionalDouble height = section.stack().level(fields, "height", notices);
-        if (distance.isEmpty() || height.isEmpty()) {
-            return Optional.empty();
-        }
-        Eye eye = new Eye(name, distance.get().toInches(), height.getAsDouble(), fields.mark());
-        Optional<Notice> fault = Eyes.fault(eye, section);
-        fault.ifPresent(notices::add);
-        return fault.isPresent() ? Optional.empty() : Optional.of(eye);
+    private static Notice noWay(String name, Fields fields) {
+        return Notice.problem("impossible-light-or-eye", "Approach '" + name + "' has no way.")
+                .at(fields.mark())
+                .cure("Give 'from:' and 'to:', each with distance and height.");
     }
 
     private static Approach follow(Section section, String name, Eye from, Eye to) {

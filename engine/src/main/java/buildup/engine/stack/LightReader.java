@@ -101,10 +101,8 @@ final class LightReader {
             say("The sun of light '" + name + "' cannot be placed.", "Give " + fault + ".", light);
             return Optional.empty();
         }
-        SunHour when = new SunHour(
-                latitude.get().toDegrees(), longitude, day.get(), hour.getAsDouble(), offset);
-        return Optional.of(
-                new Light.Sun(name, when, faces.get().toDegrees(), window, Optional.of(light.mark())));
+        SunHour when = new SunHour(latitude.get().toDegrees(), longitude, day.get(), hour.getAsDouble(), offset);
+        return Optional.of(new Light.Sun(name, when, faces.get().toDegrees(), window, Optional.of(light.mark())));
     }
 
     private static OptionalDouble degrees(Optional<Angle> angle) {
@@ -112,6 +110,7 @@ final class LightReader {
     }
 
     private void say(String message, String cure, Fields at) {
-        notices.add(Notice.problem("impossible-light-or-eye", message).at(at.mark()).cure(cure));
+        notices.add(
+                Notice.problem("impossible-light-or-eye", message).at(at.mark()).cure(cure));
     }
 }

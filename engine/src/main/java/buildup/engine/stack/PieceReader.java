@@ -61,8 +61,9 @@ final class PieceReader {
         Optional<Drawn> drawn = drawn(fields, name, kind);
         Shaping shaping = shaping(fields);
         Optional<Shaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
-        Rules placed = rules(fields);
-        Optional<Scalar> fixed = fields.scalar("fixed").filter(scalar -> !scalar.text().isBlank());
+        Rules placed = rules(fields, rules.about(name));
+        Optional<Scalar> fixed =
+                fields.scalar("fixed").filter(scalar -> !scalar.text().isBlank());
         if (!named || shaped.isEmpty() || wood.isEmpty()) {
             return Optional.empty();
         }
@@ -116,7 +117,9 @@ final class PieceReader {
                 return kind;
             }
         }
-        notices.add(Notice.refusal("unknown-name", "No kind of piece is called '" + word.get().text() + "'.")
+        notices.add(Notice.refusal(
+                        "unknown-name",
+                        "No kind of piece is called '" + word.get().text() + "'.")
                 .at(word.get().mark())
                 .of(name)
                 .cure("Write trim, nailer or framing."));
@@ -138,9 +141,7 @@ final class PieceReader {
             return Optional.empty();
         }
         if (words.isPresent()) {
-            return WalkReader
-                    .read(words.get(), lengths, name, notices)
-                    .map(outline -> oneOff(outline, kind));
+            return WalkReader.read(words.get(), lengths, name, notices).map(outline -> oneOff(outline, kind));
         }
         // the catalog speaks of the profile; here it is the piece that the user looks for
         Notices said = new Notices();
@@ -164,8 +165,7 @@ final class PieceReader {
         return new Drawn(
                 profile.outline(),
                 Optional.of(profile),
-                new Stock(
-                        profile.name(), profile.kind(), profile.thickness(), profile.width(), board, board, false));
+                new Stock(profile.name(), profile.kind(), profile.thickness(), profile.width(), board, board, false));
     }
 
     private static Shaping shaping(Fields fields) {
@@ -180,34 +180,38 @@ final class PieceReader {
                 rip, fields.scalar("lay"), fields.angle("turn"), fields.angle("spring"), fields.scalar("flip"));
     }
 
-    private Rules rules(Fields fields) {
+    private Rules rules(Fields fields, RuleReader reader) {
         Map<String, Rule> byMember = new LinkedHashMap<>();
-        fields.mapping("at").ifPresent(mapping -> mapping.entries().forEach(entry -> {
-            if (entry.value() instanceof Scalar scalar) {
-                rules.rule(fields, scalar, Optional.empty())
-                        .ifPresent(rule -> byMember.put(entry.key().text(), rule));
-            } else {
-                notices.add(Notice.refusal("not-a-place", "'at' holds more than a place.")
-                        .at(entry.value().mark())
-                        .cure("Write 'at: { MEMBER: PLACE }'."));
-            }
-        }));
+        fields.mapping("at")
+                .ifPresent(mapping -> mapping.entries().forEach(entry -> {
+                    if (entry.value() instanceof Scalar scalar) {
+                        byMember.put(entry.key().text(), reader.rule(fields, scalar, Optional.empty()));
+                    } else {
+                        notices.add(Notice.refusal("not-a-place", "'at' holds more than a place.")
+                                .at(entry.value().mark())
+                                .cure("Write 'at: { MEMBER: PLACE }'."));
+                    }
+                }));
         return new Rules(
-                rules.rule(fields, "back", Axis.OUT),
-                rules.rule(fields, "face", Axis.OUT),
-                rules.rule(fields, "bottom", Axis.UP),
-                rules.rule(fields, "top", Axis.UP),
+                reader.rule(fields, "back", Axis.OUT),
+                reader.rule(fields, "face", Axis.OUT),
+                reader.rule(fields, "bottom", Axis.UP),
+                reader.rule(fields, "top", Axis.UP),
                 byMember);
     }
 
     private void sizeIsLikely(Piece piece) {
         double most = Math.max(piece.shape().box().width(), piece.shape().box().height());
-        if (piece.kind() != Kind.FRAMING && most > WIDEST_TRIM) {
+        boolean ofCatalog = !piece.stock().board() && !piece.stock().profileKind().equals("section");
+        // the catalog has judged its own profiles
+        if (piece.kind() != Kind.FRAMING && !ofCatalog && most > WIDEST_TRIM) {
             Length size = Length.inches(most);
             notices.add(Notice.problem(
                             "mm-read-as-inches",
-                            "'" + piece.name() + "' is " + LengthPrinter.decimals(size, 1) + " in across. As inches that is "
-                                    + LengthPrinter.sixteenths(Length.inches(Math.rint(most / 6) / 2)) + " ft of molding: mm?")
+                            "'" + piece.name() + "' is " + LengthPrinter.decimals(size, 1)
+                                    + " in across. As inches that is "
+                                    + LengthPrinter.sixteenths(Length.inches(Math.rint(most / 6) / 2))
+                                    + " ft of molding: mm?")
                     .at(piece.mark())
                     .of(piece.name())
                     .amount(size)

@@ -4,7 +4,7 @@ import buildup.shared.notice.Mark;
 import java.util.Optional;
 
 /** Where one edge of a piece goes. Offsets are inches, positive out or up. */
-public sealed interface Rule permits Rule.Level, Rule.ByEdge, Rule.Touch {
+public sealed interface Rule permits Rule.Level, Rule.ByEdge, Rule.Touch, Rule.Unread {
     Mark mark();
 
     /**
@@ -19,4 +19,7 @@ public sealed interface Rule permits Rule.Level, Rule.ByEdge, Rule.Touch {
 
     /** Moved until it meets something. */
     record Touch(Mark mark) implements Rule {}
+
+    /** A rule that was refused as it was read: it places nothing, and that has been said. */
+    record Unread(Mark mark) implements Rule {}
 }

@@ -4,6 +4,7 @@ import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.Optional;
@@ -17,16 +18,31 @@ final class RuleReader {
     private final OptionalDouble floor;
     private final OptionalDouble ceiling;
     private final Notices notices;
+    private final Optional<String> piece;
 
     RuleReader(OptionalDouble floor, OptionalDouble ceiling, Notices notices) {
+        this(floor, ceiling, notices, Optional.empty());
+    }
+
+    private RuleReader(OptionalDouble floor, OptionalDouble ceiling, Notices notices, Optional<String> piece) {
         this.floor = floor;
         this.ceiling = ceiling;
         this.notices = notices;
+        this.piece = piece;
     }
 
-    /** The rule under a key; nothing when the key is absent or what stands there was refused. */
+    /** The same, its notices naming the piece from now on. */
+    RuleReader about(String name) {
+        return new RuleReader(floor, ceiling, notices, Optional.of(name));
+    }
+
+    /** The rule under a key; nothing when the key is absent. */
     Optional<Rule> rule(Fields fields, String key, Axis axis) {
-        return fields.scalar(key).flatMap(scalar -> rule(fields, scalar, Optional.of(axis)));
+        return fields.has(key)
+                ? Optional.of(fields.scalar(key)
+                        .map(scalar -> rule(fields, scalar, Optional.of(axis)))
+                        .orElse(new Rule.Unread(fields.mark(key))))
+                : Optional.empty();
     }
 
     /** A level that no piece decides: a landmark or a length, with offsets. */
@@ -35,18 +51,20 @@ final class RuleReader {
         if (rule.isPresent() && rule.get() instanceof Rule.Level level) {
             return OptionalDouble.of(level.at());
         }
-        rule.ifPresent(other -> notices.add(Notice.refusal(
-                        "not-a-length", "'" + key + "' cannot hang on a piece here.")
-                .at(other.mark())
-                .cure("Give a length" + (axis == Axis.UP ? ", or floor + a length." : "."))));
+        rule.filter(other -> !(other instanceof Rule.Unread))
+                .ifPresent(other -> refuse(
+                        "not-a-length",
+                        other.mark(),
+                        "'" + key + "' cannot hang on a piece here.",
+                        "Give a length" + (axis == Axis.UP ? ", or floor + a length." : ".")));
         return OptionalDouble.empty();
     }
 
     /** @param axis of the edge; empty when the member that is placed decides it later */
-    Optional<Rule> rule(Fields fields, Scalar scalar, Optional<Axis> axis) {
+    Rule rule(Fields fields, Scalar scalar, Optional<Axis> axis) {
         String text = scalar.text().trim();
         if (text.equals("touch")) {
-            return Optional.of(new Rule.Touch(scalar.mark()));
+            return new Rule.Touch(scalar.mark());
         }
         Optional<Reference> base = Optional.empty();
         double offset = 0;
@@ -55,7 +73,7 @@ final class RuleReader {
             Optional<Reference> reference = reference(term.text());
             if (reference.isPresent()) {
                 if (base.isPresent() || term.minus()) {
-                    refuse(scalar, "'" + text + "' measures from more than one place or from the far side of one.");
+                    notAPlace(scalar, "'" + text + "' measures from more than one place or from the far side of one.");
                     sound = false;
                 }
                 base = reference;
@@ -66,43 +84,46 @@ final class RuleReader {
             double inches = length.map(Length::toInches).orElse(0.0);
             offset += term.minus() ? -inches : inches;
         }
-        return sound ? rule(scalar, base, offset, axis) : Optional.empty();
+        return sound ? rule(scalar, base, offset, axis) : new Rule.Unread(scalar.mark());
     }
 
-    private Optional<Rule> rule(Scalar scalar, Optional<Reference> base, double offset, Optional<Axis> axis) {
+    private Rule rule(Scalar scalar, Optional<Reference> base, double offset, Optional<Axis> axis) {
         if (base.isEmpty()) {
-            return Optional.of(new Rule.Level(offset, Optional.empty(), scalar.mark()));
+            return new Rule.Level(offset, Optional.empty(), scalar.mark());
         }
         Reference reference = base.get();
         if (reference.edge().isPresent()) {
-            return Optional.of(
-                    new Rule.ByEdge(reference.name(), reference.edge().get(), offset, scalar.mark()));
+            return new Rule.ByEdge(reference.name(), reference.edge().get(), offset, scalar.mark());
         }
         String landmark = reference.name();
         if (axis.isPresent() && !axis.get().landmarks().contains(landmark)) {
-            refuse(scalar, "'" + landmark + "' is not " + axis.get().measure() + ".");
-            return Optional.empty();
+            notAPlace(scalar, "'" + landmark + "' is not " + axis.get().measure() + ".");
+            return new Rule.Unread(scalar.mark());
         }
-        OptionalDouble level =
-                switch (landmark) {
-                    case "floor" -> floor;
-                    case "ceiling" -> ceiling;
-                    default -> OptionalDouble.of(0);
-                };
+        OptionalDouble level = switch (landmark) {
+            case "floor" -> floor;
+            case "ceiling" -> ceiling;
+            default -> OptionalDouble.of(0);
+        };
         if (level.isEmpty()) {
-            notices.add(Notice.refusal("unknown-name", "This space has no " + landmark + ".")
-                    .at(scalar.mark())
-                    .cure("Give 'space: { " + landmark + ": HEIGHT }'."));
-            return Optional.empty();
+            refuse(
+                    "unknown-name",
+                    scalar.mark(),
+                    "This space has no " + landmark + ".",
+                    "Give 'space: { " + landmark + ": HEIGHT }'.");
+            return new Rule.Unread(scalar.mark());
         }
         Axis own = Axis.OUT.landmarks().contains(landmark) ? Axis.OUT : Axis.UP;
-        return Optional.of(new Rule.Level(level.getAsDouble() + offset, Optional.of(own), scalar.mark()));
+        return new Rule.Level(level.getAsDouble() + offset, Optional.of(own), scalar.mark());
     }
 
-    private void refuse(Scalar scalar, String message) {
-        notices.add(Notice.refusal("not-a-place", message)
-                .at(scalar.mark())
-                .cure("Write one place and lengths, as 'frieze.top + 1/4'."));
+    private void notAPlace(Scalar scalar, String message) {
+        refuse("not-a-place", scalar.mark(), message, "Write one place and lengths, as 'frieze.top + 1/4'.");
+    }
+
+    private void refuse(String code, Mark mark, String message, String cure) {
+        Notice notice = Notice.refusal(code, message).at(mark).cure(cure);
+        notices.add(piece.map(notice::of).orElse(notice));
     }
 
     private record Reference(String name, Optional<String> edge) {}

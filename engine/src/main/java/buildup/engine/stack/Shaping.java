@@ -87,8 +87,8 @@ record Shaping(
                 return Optional.empty();
             }
             Box box = shaped.outline().box();
-            return Optional.of(new Shaped(
-                    Outline.rectangle(new Box(0, 0, box.height(), box.width())), stock.laid(), false));
+            return Optional.of(
+                    new Shaped(Outline.rectangle(new Box(0, 0, box.height(), box.width())), stock.laid(), false));
         }
         return Optional.of(turn.map(angle -> turned(shaped, angle)).orElse(shaped));
     }
@@ -167,8 +167,7 @@ record Shaping(
 
     private static Shaped moved(Shaped shaped, Motion motion) {
         Outline moved = shaped.outline().moved(motion);
-        return new Shaped(
-                shaped.stock().board() ? asItSits(moved) : moved, shaped.stock(), shaped.flippedOver());
+        return new Shaped(shaped.stock().board() ? asItSits(moved) : moved, shaped.stock(), shaped.flippedOver());
     }
 
     /** A board's members are named for the way they face as it sits. */

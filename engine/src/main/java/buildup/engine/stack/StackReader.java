@@ -64,7 +64,8 @@ public final class StackReader {
         Optional<Scalar> word = root.scalar("units");
         Optional<LengthUnit> unit = word.flatMap(scalar -> LengthUnit.named(scalar.text()));
         if (word.isPresent() && unit.isEmpty()) {
-            notices.add(Notice.refusal("unknown-name", "No unit is called '" + word.get().text() + "'.")
+            notices.add(Notice.refusal(
+                            "unknown-name", "No unit is called '" + word.get().text() + "'.")
                     .at(word.get().mark())
                     .cure("Write in, ft, mm or cm."));
         }
@@ -91,7 +92,9 @@ public final class StackReader {
 
     private static Optional<Wood> commonWood(Fields root, Catalog catalog, Notices notices) {
         Optional<Scalar> named = root.scalar("wood");
-        if (named.isEmpty()) {
+        boolean everyPieceNames =
+                root.list("pieces").stream().allMatch(piece -> piece.has("wood") || framing(piece));
+        if (named.isEmpty() && !everyPieceNames) {
             notices.add(Notice.note("wood-not-named", "No wood is named: weights are for " + DEFAULT_WOOD + ".")
                     .at(root.mark())
                     .cure("Write 'wood: NAME'."));
@@ -99,8 +102,14 @@ public final class StackReader {
         return catalog.wood(named.orElse(new Scalar(DEFAULT_WOOD, root.mark())), notices);
     }
 
+    private static boolean framing(Fields piece) {
+        return piece.text("kind").filter(Kind.FRAMING.word()::equals).isPresent();
+    }
+
     private static List<Piece> pieces(Fields root, PieceReader reader, Notices notices) {
-        int count = root.node("pieces").orElse(null) instanceof Sequence list ? list.items().size() : 0;
+        int count = root.node("pieces").orElse(null) instanceof Sequence list
+                ? list.items().size()
+                : 0;
         if (count > MOST_PIECES) {
             notices.add(Notice.refusal(
                             "too-many-pieces",
@@ -132,13 +141,14 @@ public final class StackReader {
     /** What a piece is said to be fixed to must be there, if only as an entry that was refused. */
     private static void fixedToSomething(List<Piece> pieces, List<Fields> entries, Notices notices) {
         List<String> known = Stream.concat(
-                        Stream.of("wall", "floor", "ceiling"), entries.stream().flatMap(entry -> entry.text("name").stream()))
+                        Stream.of("wall", "floor", "ceiling"),
+                        entries.stream().flatMap(entry -> entry.text("name").stream()))
                 .toList();
         for (Piece piece : pieces) {
             Optional<Scalar> unknown = piece.fixed()
                     .filter(to -> !known.contains(to.text()) || to.text().equals(piece.name()));
-            unknown.ifPresent(to -> notices.add(
-                    Notice.refusal("unknown-name", "No piece called '" + to.text() + "' to be fixed to.")
+            unknown.ifPresent(to ->
+                    notices.add(Notice.refusal("unknown-name", "No piece called '" + to.text() + "' to be fixed to.")
                             .at(to.mark())
                             .of(piece.name())
                             .cure(Suggestion.cure(to.text(), known))));

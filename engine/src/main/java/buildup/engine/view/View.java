@@ -66,26 +66,24 @@ public final class View {
         int j = 0;
         double at = Double.NEGATIVE_INFINITY;
         while (i < a.size() || j < b.size()) {
-            Front fa = i < a.size() ? a.get(i) : null;
-            Front fb = j < b.size() ? b.get(j) : null;
-            double lowA = fa == null ? Double.POSITIVE_INFINITY : Math.max(at, fa.low);
-            double lowB = fb == null ? Double.POSITIVE_INFINITY : Math.max(at, fb.low);
+            double lowA = i < a.size() ? Math.max(at, a.get(i).low) : Double.POSITIVE_INFINITY;
+            double lowB = j < b.size() ? Math.max(at, b.get(j).low) : Double.POSITIVE_INFINITY;
+            double highA = i < a.size() ? a.get(i).high : Double.POSITIVE_INFINITY;
+            double highB = j < b.size() ? b.get(j).high : Double.POSITIVE_INFINITY;
             double start = Math.min(lowA, lowB);
-            boolean inA = fa != null && lowA <= start;
-            boolean inB = fb != null && lowB <= start;
-            double end = Math.min(
-                    fa == null ? Double.POSITIVE_INFINITY : inA ? fa.high : lowA,
-                    fb == null ? Double.POSITIVE_INFINITY : inB ? fb.high : lowB);
+            boolean inA = lowA <= start;
+            boolean inB = lowB <= start;
+            double end = Math.min(inA ? highA : lowA, inB ? highB : lowB);
             if (inA && inB) {
-                nearer(fa.sweep, fb.sweep, start, end, out);
+                nearer(a.get(i).sweep, b.get(j).sweep, start, end, out);
             } else {
-                add(inA ? fa.sweep : fb.sweep, start, end, out);
+                add(inA ? a.get(i).sweep : b.get(j).sweep, start, end, out);
             }
             at = end;
-            if (fa != null && fa.high <= end) {
+            if (highA <= end) {
                 i++;
             }
-            if (fb != null && fb.high <= end) {
+            if (highB <= end) {
                 j++;
             }
         }
@@ -96,25 +94,23 @@ public final class View {
         if (end - start <= Sweep.EDGE_ON) {
             return;
         }
-        double inset = (end - start) / 1024;
-        double first = a.depth(start + inset) - b.depth(start + inset);
-        double last = a.depth(end - inset) - b.depth(end - inset);
-        double crossing = Double.NaN;
-        if (first * last < 0 && Math.max(Math.abs(first), Math.abs(last)) > SAME_DEPTH) {
-            for (Point p : Crossings.of(a.segment(), b.segment(), Tolerance.SNAP)) {
-                double key = a.view().key(p);
-                if (key > start && key < end) {
-                    crossing = key;
-                }
-            }
+        List<Double> cuts = cuts(a, b, start, end);
+        for (int i = 0; i + 1 < cuts.size(); i++) {
+            double middle = (cuts.get(i) + cuts.get(i + 1)) / 2;
+            add(a.depth(middle) <= b.depth(middle) ? a : b, cuts.get(i), cuts.get(i + 1), out);
         }
-        if (Double.isNaN(crossing)) {
-            double middle = (start + end) / 2;
-            add(a.depth(middle) <= b.depth(middle) ? a : b, start, end, out);
-        } else {
-            add(first <= 0 ? a : b, start, crossing, out);
-            add(first <= 0 ? b : a, crossing, end, out);
-        }
+    }
+
+    /** The keys from start to end between which neither of two stretches passes the other: two arcs may do so twice. */
+    private static List<Double> cuts(Sweep a, Sweep b, double start, double end) {
+        List<Double> cuts = new ArrayList<>(List.of(start));
+        Crossings.of(a.segment(), b.segment(), Tolerance.SNAP).stream()
+                .map(a.view()::key)
+                .filter(key -> key > start && key < end)
+                .sorted()
+                .forEach(cuts::add);
+        cuts.add(end);
+        return cuts;
     }
 
     private static void add(Sweep sweep, double start, double end, List<Front> out) {
@@ -151,7 +147,7 @@ public final class View {
     private void seen(Sweep sweep, List<Stretch> out) {
         double at = sweep.high();
         // keys fall along the walk, so the fronts are taken from the highest down
-        for (int i = lastBelow(sweep.high()); i >= 0 && at > sweep.low(); i--) {
+        for (int i = lastFrom(sweep.high()); i >= 0 && at > sweep.low(); i--) {
             Front front = fronts.get(i);
             if (front.high < at) {
                 show(sweep, Math.max(front.high, sweep.low()), at, out);
@@ -171,18 +167,11 @@ public final class View {
         if (high - low <= Sweep.EDGE_ON) {
             return;
         }
-        double inset = (high - low) / 1024;
-        boolean freeLow = sweep.depth(low + inset) <= front.depth(low + inset) + SAME_DEPTH;
-        boolean freeHigh = sweep.depth(high - inset) <= front.depth(high - inset) + SAME_DEPTH;
-        if (freeLow && freeHigh) {
-            show(sweep, low, high, out);
-        } else if (freeLow != freeHigh) {
-            for (Point p : Crossings.of(sweep.segment(), front.segment(), Tolerance.SNAP)) {
-                double key = sweep.view().key(p);
-                if (key > low && key < high) {
-                    show(sweep, freeLow ? low : key, freeLow ? key : high, out);
-                    return;
-                }
+        List<Double> cuts = cuts(sweep, front, low, high);
+        for (int i = cuts.size() - 2; i >= 0; i--) {
+            double middle = (cuts.get(i) + cuts.get(i + 1)) / 2;
+            if (sweep.depth(middle) <= front.depth(middle) + SAME_DEPTH) {
+                show(sweep, cuts.get(i), cuts.get(i + 1), out);
             }
         }
     }
@@ -193,12 +182,13 @@ public final class View {
         }
     }
 
-    private int lastBelow(double key) {
+    /** The last front that begins at a key or below it; -1 when none does. */
+    private int lastFrom(double key) {
         int low = 0;
         int high = fronts.size() - 1;
         while (low <= high) {
             int middle = (low + high) >>> 1;
-            if (fronts.get(middle).low < key) {
+            if (fronts.get(middle).low <= key) {
                 low = middle + 1;
             } else {
                 high = middle - 1;
@@ -228,7 +218,7 @@ public final class View {
 
     /** What the ray of a key meets first. */
     public Optional<Met> nearest(double key) {
-        int i = lastBelow(key);
+        int i = lastFrom(key);
         if (i < 0 || fronts.get(i).high < key) {
             return Optional.empty();
         }
