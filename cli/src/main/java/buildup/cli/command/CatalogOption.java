@@ -1,15 +1,16 @@
 package buildup.cli.command;
 
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 import picocli.CommandLine.Option;
 
 /** The shop's own lists, which every command takes. */
 final class CatalogOption {
-    /** The file with the shop's own lists; empty for the lists that come with the program. */
+    /** Files with the shop's own lists, added to those that come with the program; a later one goes before. */
     @Option(
             names = "--catalog",
             paramLabel = "FILE",
-            description = "The shop's own lists of profiles, boards and woods.")
-    Optional<Path> file = Optional.empty();
+            description = "The shop's own lists of profiles, boards and woods; may be repeated.")
+    List<Path> files = new ArrayList<>();
 }

@@ -1,6 +1,24 @@
 package buildup.cli.command;
 
+import buildup.cli.drawing.ElevationDrawing;
+import buildup.cli.drawing.RaysDrawing;
+import buildup.cli.drawing.SectionDrawing;
+import buildup.cli.report.Answer;
+import buildup.cli.report.NoticeText;
+import buildup.cli.scene.Scene;
+import buildup.cli.write.PdfWriter;
+import buildup.cli.write.PngWriter;
+import buildup.cli.write.ShippedFont;
+import buildup.cli.write.SvgWriter;
+import buildup.engine.light.Lighting;
+import buildup.engine.stack.Light;
+import buildup.shared.length.Angle;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -28,6 +46,9 @@ final class DrawCommand implements Callable<Integer> {
         pdf,
         dxf
     }
+
+    /** Fine enough to print, and a sheet still opens on a telephone. */
+    private static final int PNG_DOTS_PER_INCH = 150;
 
     private final Streams streams;
 
@@ -64,6 +85,74 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return NotThereYet.say(streams, "draw");
+        if (view != View.section && view != View.elevation && view != View.rays) {
+            return NotThereYet.say(streams, "draw --view " + view);
+        }
+        Optional<Format> wanted = format.or(this::byEnding);
+        if (wanted.equals(Optional.of(Format.dxf))) {
+            return NotThereYet.say(streams, "draw --to dxf");
+        }
+        Notices notices = new Notices();
+        InputFiles files = new InputFiles(streams, notices);
+        Answer answer = new StackLoader(files, notices, lights(notices)).load(stack, catalog.files);
+        if (wanted.isEmpty()) {
+            notices.add(Notice.refusal("unknown-format", "The ending of " + output + " names no kind of picture.")
+                    .cure("Let it end in .svg, .png or .pdf, or give --to."));
+        } else {
+            answer.known().ifPresent(known -> draw(answer, known, wanted.get(), files.read(), notices));
+        }
+        streams.err().print(NoticeText.write(notices.sorted(), answer.file()));
+        return notices.exitCode();
+    }
+
+    private void draw(Answer answer, Answer.Known known, Format wanted, List<Path> inputs, Notices notices) {
+        ShippedFont font = ShippedFont.load();
+        scene(known, font, notices)
+                .map(scene -> switch (wanted) {
+                    case svg, dxf -> SvgWriter.write(scene, answer.unit());
+                    case png -> PngWriter.write(scene, font, PNG_DOTS_PER_INCH);
+                    case pdf -> PdfWriter.write(scene, font);
+                })
+                .ifPresent(bytes -> OutputFile.write(output, bytes, inputs, notices));
+    }
+
+    private Optional<Scene> scene(Answer.Known known, ShippedFont font, Notices notices) {
+        if (view == View.section) {
+            return SectionDrawing.of(known.section(), font, page, notices);
+        }
+        if (known.lights().isEmpty()) {
+            notices.add(Notice.refusal("impossible-light-or-eye", "No light shines on the stack: nothing to shade.")
+                    .cure("Give one that does, as --light 35.264,45."));
+            return Optional.empty();
+        }
+        Lighting first = known.lights().get(0);
+        return Optional.of(
+                view == View.elevation
+                        ? ElevationDrawing.of(known.section(), first, font)
+                        : RaysDrawing.of(known.section(), first, known.sights(), font));
+    }
+
+    /** The light of the command line, in place of those of the stack. */
+    private Optional<List<Light>> lights(Notices notices) {
+        if (light.isEmpty()) {
+            return Optional.empty();
+        }
+        String[] parts = light.get().split(",", -1);
+        Optional<Angle> altitude = Angle.read(parts[0].strip());
+        Optional<Angle> azimuth = parts.length > 1 ? Angle.read(parts[1].strip()) : Optional.of(Angle.degrees(0));
+        if (parts.length > 2 || altitude.isEmpty() || azimuth.isEmpty()) {
+            notices.add(Notice.refusal("not-an-angle", "'" + light.get() + "' is not an altitude and an azimuth.")
+                    .cure("Write two angles in degrees, as --light 35.264,45."));
+            return Optional.empty();
+        }
+        return Optional.of(List.of(new Light.Distant(
+                "as asked", altitude.get().toDegrees(), azimuth.get().toDegrees(), Optional.empty())));
+    }
+
+    private Optional<Format> byEnding() {
+        String name = String.valueOf(output.getFileName()).toLowerCase(Locale.ROOT);
+        return Arrays.stream(Format.values())
+                .filter(one -> name.endsWith("." + one))
+                .findFirst();
     }
 }

@@ -1,5 +1,20 @@
 package buildup.cli.command;
 
+import buildup.catalog.Catalog;
+import buildup.cli.report.CatalogReport;
+import buildup.cli.report.NoticeText;
+import buildup.cli.report.ProfileReport;
+import buildup.profiles.Profile;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.Scalar;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -19,6 +34,9 @@ final class ProfileCommand implements Callable<Integer> {
         json,
         svg
     }
+
+    /** What messages call the words of the command line. */
+    private static final String WORDS = "NAME";
 
     private final Streams streams;
 
@@ -40,6 +58,70 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return NotThereYet.say(streams, "profile");
+        if (nearest) {
+            return NotThereYet.say(streams, "profile --nearest");
+        }
+        Notices notices = new Notices();
+        Claims claims = new Claims();
+        Catalog lists = lists(claims, notices);
+        Optional<Profile> profile = name.flatMap(called -> profile(called, lists, notices));
+        if (name.isEmpty() && format == Format.svg) {
+            notices.add(Notice.refusal("no-profile", "A picture is drawn of one profile.")
+                    .cure("Name it, with its sizes."));
+        }
+        notices.addAll(claims.ordinaryEchoes());
+        if (!notices.refused()) {
+            answer(lists, profile, notices);
+        } else if (format == Format.json) {
+            streams.out().print(ProfileReport.refusal(name.orElse(""), notices.sorted()));
+        }
+        if (format != Format.json) {
+            streams.err().print(NoticeText.write(notices.sorted(), WORDS));
+        }
+        return notices.exitCode();
+    }
+
+    private Catalog lists(Claims claims, Notices notices) {
+        InputFiles files = new InputFiles(streams, notices);
+        Catalog lists = Catalog.builtIn();
+        for (Path path : catalog.files) {
+            Optional<Document> own = files.file(InputFiles.Kind.CATALOG, path);
+            lists = own.isPresent() ? lists.with(own.get(), claims, notices) : lists;
+        }
+        return lists;
+    }
+
+    /** The profile that a word of the command line asks for; what is said of it has no place in a file. */
+    private static Optional<Profile> profile(String called, Catalog lists, Notices notices) {
+        Notices said = new Notices();
+        Optional<Profile> profile = lists.profile(
+                new Scalar(called, new Mark(WORDS, 1, 1)),
+                Catalog.USUAL_BOARDS,
+                new LengthReader(LengthUnit.INCH, Map.of()),
+                said);
+        said.sorted()
+                .forEach(notice -> notices.add(new Notice(
+                        notice.level(),
+                        notice.code(),
+                        Optional.empty(),
+                        notice.piece(),
+                        notice.amount(),
+                        notice.message(),
+                        notice.cure())));
+        return profile;
+    }
+
+    private void answer(Catalog lists, Optional<Profile> profile, Notices notices) {
+        switch (format) {
+            case text ->
+                streams.out().print(profile.map(ProfileReport::text).orElseGet(() -> CatalogReport.text(lists)));
+            case json ->
+                streams.out()
+                        .print(profile.map(one -> ProfileReport.json(one, notices.sorted()))
+                                .orElseGet(() -> CatalogReport.json(lists, notices.sorted())));
+            case svg ->
+                profile.flatMap(one -> new ProfilePicture(lists).svg(one, name.orElseThrow(), notices))
+                        .ifPresent(svg -> streams.out().print(svg));
+        }
     }
 }

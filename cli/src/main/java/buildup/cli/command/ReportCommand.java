@@ -1,6 +1,13 @@
 package buildup.cli.command;
 
+import buildup.cli.report.Answer;
+import buildup.cli.report.JsonReport;
+import buildup.cli.report.NoticeText;
+import buildup.cli.report.TextReport;
+import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -48,6 +55,48 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return NotThereYet.say(streams, "report");
+        if (format == Format.html) {
+            return NotThereYet.say(streams, "report --format html");
+        }
+        if (other.isPresent()) {
+            return NotThereYet.say(streams, "report of two stacks");
+        }
+        Notices notices = new Notices();
+        InputFiles files = new InputFiles(streams, notices);
+        Answer answer = new StackLoader(files, notices).load(stack, catalog.files);
+        if (answer.known().isPresent() && written(answer, files.read(), notices)) {
+            return say(answer);
+        }
+        return refuse(answer.refused(notices.sorted()));
+    }
+
+    /** Writes to the file that was asked for; without one all is well so far. */
+    private boolean written(Answer answer, List<Path> inputs, Notices notices) {
+        return output.isEmpty()
+                || OutputFile.write(output.get(), report(answer).getBytes(StandardCharsets.UTF_8), inputs, notices);
+    }
+
+    private int say(Answer answer) {
+        if (output.isEmpty()) {
+            streams.out().print(report(answer));
+        }
+        if (format == Format.text) {
+            streams.err().print(NoticeText.write(answer.notices(), answer.file()));
+        }
+        return answer.exitCode();
+    }
+
+    /** What was refused is said where it is sure to be seen; a file from before stays as it was. */
+    private int refuse(Answer answer) {
+        if (format == Format.json) {
+            streams.out().print(report(answer));
+        } else {
+            streams.err().print(NoticeText.write(answer.notices(), answer.file()));
+        }
+        return answer.exitCode();
+    }
+
+    private String report(Answer answer) {
+        return format == Format.json ? JsonReport.write(answer) : TextReport.write(answer);
     }
 }

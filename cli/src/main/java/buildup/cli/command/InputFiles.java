@@ -1,0 +1,148 @@
+package buildup.cli.command;
+
+import buildup.shared.document.Document;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Reads the documents of one run, and remembers which files they came from. Faults become refusals. */
+final class InputFiles {
+    /** The name by which messages call standard input. */
+    static final String STANDARD_INPUT = "stdin";
+
+    /** A folder may hold any number of files; so many are looked at for a name like the one that is missing. */
+    private static final int MOST_NAMES = 10_000;
+
+    private final Streams streams;
+    private final Notices notices;
+    private final List<Path> read = new ArrayList<>();
+
+    InputFiles(Streams streams, Notices notices) {
+        this.streams = streams;
+        this.notices = notices;
+    }
+
+    /** What kind of document is asked for: what it is called, and the code of the refusal when it cannot be had. */
+    enum Kind {
+        STACK("stack", "no-stack"),
+        CATALOG("catalog", "no-catalog");
+
+        private final String word;
+        private final String code;
+
+        Kind(String word, String code) {
+            this.word = word;
+            this.code = code;
+        }
+    }
+
+    /** The stack document that a word of the command line names; {@code -} is standard input. */
+    Optional<Document> stack(String word) {
+        if (word.equals("-")) {
+            return document(Kind.STACK, STANDARD_INPUT, streams::in);
+        }
+        try {
+            return file(Kind.STACK, Path.of(word));
+        } catch (InvalidPathException wrong) {
+            return refused(Kind.STACK, "'" + word + "' is not the name of a file.", "Name a stack document.");
+        }
+    }
+
+    /** A document in a file. */
+    Optional<Document> file(Kind kind, Path path) {
+        if (Files.isDirectory(path)) {
+            return refused(kind, path + " is a folder, not a file.", among(path, ""));
+        }
+        if (Files.notExists(path)) {
+            return refused(kind, "There is no file " + path + ".", among(folder(path), nameOf(path)));
+        }
+        try {
+            if (Files.isRegularFile(path) && Files.size(path) > DocumentReader.GREATEST_BYTES) {
+                return tooLarge(kind, nameOf(path), Files.size(path) / DocumentReader.GREATEST_BYTES + " MiB");
+            }
+            read.add(path);
+            return document(kind, nameOf(path), () -> Files.newInputStream(path));
+        } catch (IOException unreadable) {
+            return unreadable(kind, path.toString());
+        }
+    }
+
+    /** The files read so far. */
+    List<Path> read() {
+        return List.copyOf(read);
+    }
+
+    /** How messages call what a word of the command line names. */
+    static String nameOf(String word) {
+        return word.equals("-") ? STANDARD_INPUT : word.substring(word.lastIndexOf('/') + 1);
+    }
+
+    private interface Source {
+        InputStream open() throws IOException;
+    }
+
+    private Optional<Document> document(Kind kind, String name, Source source) {
+        byte[] bytes;
+        try (InputStream in = source.open()) {
+            bytes = in.readNBytes(DocumentReader.GREATEST_BYTES + 1);
+        } catch (IOException unreadable) {
+            return unreadable(kind, name);
+        }
+        return bytes.length > DocumentReader.GREATEST_BYTES
+                ? tooLarge(kind, name, "more than 1 MiB")
+                : DocumentReader.read(name, bytes, notices);
+    }
+
+    private Optional<Document> tooLarge(Kind kind, String name, String size) {
+        notices.add(Notice.refusal("file-too-large", name + " holds " + size + "; a " + kind.word + " may hold 1 MiB.")
+                .cure("Is it the right file?"));
+        return Optional.empty();
+    }
+
+    private Optional<Document> unreadable(Kind kind, String name) {
+        return refused(kind, name + " cannot be read.", "Look at its permissions.");
+    }
+
+    private Optional<Document> refused(Kind kind, String message, String cure) {
+        notices.add(Notice.refusal(kind.code, message).cure(cure));
+        return Optional.empty();
+    }
+
+    private static Path folder(Path path) {
+        return Optional.ofNullable(path.getParent()).orElse(Path.of(""));
+    }
+
+    /** The last part of the path: messages are the same from whatever folder the program is run. */
+    private static String nameOf(Path path) {
+        return Optional.ofNullable(path.getFileName()).map(Path::toString).orElse(path.toString());
+    }
+
+    /** The documents in a folder, the one with the nearest name if any is near. */
+    private static String among(Path folder, String asked) {
+        Set<String> names = new TreeSet<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+            for (Path file : files) {
+                String name = nameOf(file);
+                if (names.size() < MOST_NAMES && (name.endsWith(".yaml") || name.endsWith(".yml"))) {
+                    names.add(name);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException unlistable) {
+            return "Is it the right folder?";
+        }
+        return names.isEmpty() ? "Is it the right folder?" : Suggestion.cure(asked, names);
+    }
+}

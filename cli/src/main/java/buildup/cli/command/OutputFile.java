@@ -1,0 +1,111 @@
+package buildup.cli.command;
+
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Writes an answer to a file: whole or not at all. It is written beside the file and then moved to its place, so that
+ * whatever was there survives a failure. Faults become refusals.
+ */
+final class OutputFile {
+    private static final int MOST_TRIES = 100;
+
+    private final Path path;
+    private final Notices notices;
+
+    private OutputFile(Path path, Notices notices) {
+        this.path = path;
+        this.notices = notices;
+    }
+
+    /**
+     * Writes the bytes.
+     *
+     * @param inputs files that must not be overwritten
+     * @return whether they are there now; if not, a refusal says why
+     */
+    static boolean write(Path path, byte[] bytes, List<Path> inputs, Notices notices) {
+        OutputFile file = new OutputFile(path, notices);
+        Path folder = Optional.ofNullable(path.getParent()).orElse(Path.of(""));
+        try {
+            if (!Files.isDirectory(folder)) {
+                return file.refused("output-folder-absent", "There is no folder " + folder + ".", "Make it first.");
+            }
+            if (Files.isDirectory(path)) {
+                return file.refused("output-not-writable", path + " is a folder.", "Name a file in it.");
+            }
+            for (Path input : inputs) {
+                if (Files.exists(path) && Files.isSameFile(path, input)) {
+                    return file.refused(
+                            "output-not-writable", path + " is what the answer comes from.", "Name another file.");
+                }
+            }
+            return file.put(bytes);
+        } catch (IOException unwritable) {
+            return file.unwritable();
+        }
+    }
+
+    private boolean put(byte[] bytes) throws IOException {
+        if (!Files.exists(path)) {
+            moveInto(path, bytes);
+        } else if (!Files.isWritable(path)) {
+            return unwritable();
+        } else if (Files.isRegularFile(path)) {
+            // a link keeps pointing where it points
+            moveInto(path.toRealPath(), bytes);
+        } else {
+            // a pipe or a device cannot be moved over
+            Files.write(path, bytes, StandardOpenOption.WRITE);
+        }
+        return true;
+    }
+
+    private static void moveInto(Path place, byte[] bytes) throws IOException {
+        Path beside = beside(place);
+        try {
+            try (OutputStream out = Files.newOutputStream(beside, StandardOpenOption.WRITE)) {
+                out.write(bytes);
+            }
+            try {
+                Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
+            } catch (AtomicMoveNotSupportedException plainly) {
+                Files.move(beside, place, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } finally {
+            Files.deleteIfExists(beside);
+        }
+    }
+
+    /** A new file in the same folder, with the rights that the user's new files have. */
+    private static Path beside(Path place) throws IOException {
+        for (int i = 1; ; i++) {
+            try {
+                return Files.createFile(place.resolveSibling("." + place.getFileName() + "." + i + ".part"));
+            } catch (FileAlreadyExistsException taken) {
+                if (i == MOST_TRIES) {
+                    throw taken;
+                }
+            }
+        }
+    }
+
+    private boolean unwritable() {
+        return refused("output-not-writable", path + " cannot be written.", "Name a file where you may write.");
+    }
+
+    private boolean refused(String code, String message, String cure) {
+        notices.add(Notice.refusal(code, message).cure(cure));
+        return false;
+    }
+}

@@ -1,0 +1,71 @@
+package buildup.cli.command;
+
+import buildup.catalog.Catalog;
+import buildup.cli.drawing.SectionDrawing;
+import buildup.cli.write.ShippedFont;
+import buildup.cli.write.SvgWriter;
+import buildup.engine.compose.Composer;
+import buildup.engine.compose.Section;
+import buildup.engine.placing.Placing;
+import buildup.engine.stack.Stack;
+import buildup.engine.stack.StackReader;
+import buildup.profiles.Profile;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.Entry;
+import buildup.shared.document.Mapping;
+import buildup.shared.document.Node;
+import buildup.shared.document.Scalar;
+import buildup.shared.document.Sequence;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/** Draws one profile as a stack of one piece, on a plane with nothing behind it. */
+record ProfilePicture(Catalog catalog) {
+    private static final Mark NOWHERE = new Mark("", 1, 1);
+
+    /**
+     * The picture as SVG.
+     *
+     * @param call the words by which the catalog gives the profile
+     * @param notices told when it is too large to draw; what nails or carries it is nobody's question here
+     */
+    Optional<String> svg(Profile profile, String call, Notices notices) {
+        Notices unsaid = new Notices();
+        Stack alone = StackReader.read(alone(profile.name(), call), catalog, new Claims(), unsaid);
+        Section section = Composer.compose(alone, Placing.place(alone, unsaid), unsaid);
+        return SectionDrawing.of(section, ShippedFont.load(), Optional.empty(), notices)
+                .map(scene -> new String(SvgWriter.write(scene, LengthUnit.INCH), StandardCharsets.UTF_8));
+    }
+
+    private static Document alone(String title, String call) {
+        Mapping piece = new Mapping(
+                List.of(
+                        entry("name", text("profile")),
+                        entry("profile", text(call)),
+                        entry("back", text("0")),
+                        entry("bottom", text("0"))),
+                NOWHERE);
+        Mapping wall = new Mapping(List.of(entry("solid", text("no"))), NOWHERE);
+        return new Document(
+                title,
+                new Mapping(
+                        List.of(
+                                entry("title", text(title)),
+                                entry("space", new Mapping(List.of(entry("wall", wall)), NOWHERE)),
+                                entry("pieces", new Sequence(List.of(piece), NOWHERE))),
+                        NOWHERE));
+    }
+
+    private static Entry entry(String key, Node value) {
+        return new Entry(text(key), value);
+    }
+
+    private static Scalar text(String text) {
+        return new Scalar(text, NOWHERE);
+    }
+}

@@ -1,0 +1,30 @@
+package buildup.cli.report;
+
+import buildup.engine.placing.Placed;
+import buildup.engine.stack.Kind;
+import buildup.shared.length.Length;
+import java.util.Optional;
+
+/** What a piece is cut from. */
+final class Blank {
+    private Blank() {}
+
+    /**
+     * The board of the document's list from which a board or plain blocking is ripped; the profile itself for a
+     * molding; nothing when no listed board is large enough, for a one-off, and for framing, which is there already.
+     */
+    static Optional<String> stock(Placed placed, Answer.Known known) {
+        var stock = placed.piece().stock();
+        if (placed.piece().kind() == Kind.FRAMING) {
+            return Optional.empty();
+        }
+        if (stock.rips()) {
+            return known.catalog()
+                    .stockFor(
+                            Length.inches(placed.blankThickness()),
+                            Length.inches(placed.blankWidth()),
+                            known.section().stack().boardList());
+        }
+        return Optional.of(stock.name()).filter(name -> !stock.profileKind().equals("section"));
+    }
+}

@@ -1,0 +1,33 @@
+package buildup.cli.report;
+
+import buildup.cli.table.Display;
+import buildup.cli.table.Table;
+import buildup.cli.table.TextTable;
+import java.util.List;
+
+/** Everything known of one stack as text: the summary, then table by table, then a word of caution. */
+public final class TextReport {
+    /** Columns that a text report never exceeds. */
+    static final int WIDTH = 80;
+
+    static final String CAUTION = "A bench check for trim, not engineering: where strength, fire or work overhead is"
+            + " touched, local code, makers' labels and a licensed person decide.";
+
+    private TextReport() {}
+
+    /** The report; nothing when no figures are known. Notices are in it by their number and in short. */
+    public static String write(Answer answer) {
+        return answer.known().map(known -> write(answer, known)).orElse("");
+    }
+
+    private static String write(Answer answer, Answer.Known known) {
+        StringBuilder text = new StringBuilder(Summary.write(answer, known));
+        List<Table> tables = new SectionTables(known, new Printed(answer.unit())).all();
+        tables.stream()
+                .filter(table -> !table.rows().isEmpty())
+                .forEach(table -> text.append('\n').append(TextTable.write(table, WIDTH)));
+        text.append('\n');
+        Display.wrap(CAUTION, WIDTH).forEach(line -> text.append(line).append('\n'));
+        return text.toString();
+    }
+}

@@ -1,0 +1,10 @@
+/**
+ * Answers as reports. {@link buildup.cli.report.TextReport} says of one stack what a carpenter needs first, first;
+ * {@link buildup.cli.report.JsonReport} says all of it to other programs, as {@code report.schema.json} beside this
+ * package describes; {@link buildup.cli.report.ProfileReport} tells of the catalog. Nothing is computed here that the
+ * engine does not say.
+ */
+@NullMarked
+package buildup.cli.report;
+
+import org.jspecify.annotations.NullMarked;

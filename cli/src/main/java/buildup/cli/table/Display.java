@@ -1,0 +1,126 @@
+package buildup.cli.table;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Text as a terminal shows it: in columns, of which a letter takes one, an East Asian wide letter two and a combining
+ * mark none (Unicode Standard Annex #11, East Asian Width; the wide blocks only).
+ */
+public final class Display {
+    private record Range(int first, int last) {}
+
+    /** Blocks whose letters are wide or fullwidth in UAX #11, and pictographs, which terminals draw as wide. */
+    private static final List<Range> WIDE = List.of(
+            new Range(0x1100, 0x115F),
+            new Range(0x2E80, 0x303E),
+            new Range(0x3041, 0xA4CF),
+            new Range(0xA960, 0xA97F),
+            new Range(0xAC00, 0xD7A3),
+            new Range(0xF900, 0xFAFF),
+            new Range(0xFE10, 0xFE19),
+            new Range(0xFE30, 0xFE6F),
+            new Range(0xFF00, 0xFF60),
+            new Range(0xFFE0, 0xFFE6),
+            new Range(0x16FE0, 0x18AFF),
+            new Range(0x1B000, 0x1B2FF),
+            new Range(0x1F300, 0x1F64F),
+            new Range(0x1F680, 0x1F6FF),
+            new Range(0x1F900, 0x1F9FF),
+            new Range(0x1FA70, 0x1FAFF),
+            new Range(0x20000, 0x3FFFD));
+
+    private Display() {}
+
+    /** Columns that the text takes. */
+    public static int width(String text) {
+        return text.codePoints().map(Display::width).sum();
+    }
+
+    private static int width(int letter) {
+        return switch (Character.getType(letter)) {
+            case Character.NON_SPACING_MARK, Character.ENCLOSING_MARK, Character.FORMAT -> 0;
+            default -> WIDE.stream().anyMatch(range -> range.first <= letter && letter <= range.last) ? 2 : 1;
+        };
+    }
+
+    /**
+     * The text in one line, with nothing in it that steers a terminal: control characters and line breaks become
+     * blanks, and marks that turn the writing direction of what follows, and halves of letters, are left out.
+     */
+    public static String plain(String text) {
+        StringBuilder plain = new StringBuilder();
+        text.codePoints()
+                .filter(letter -> !turnsOrBroken(letter))
+                .forEach(letter -> plain.appendCodePoint(steers(letter) ? ' ' : letter));
+        return plain.toString();
+    }
+
+    private static boolean steers(int letter) {
+        return switch (Character.getType(letter)) {
+            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
+            default -> false;
+        };
+    }
+
+    private static boolean turnsOrBroken(int letter) {
+        return (letter >= 0x202A && letter <= 0x202E)
+                || (letter >= 0x2066 && letter <= 0x2069)
+                || Character.getType(letter) == Character.SURROGATE;
+    }
+
+    /**
+     * The plain text in lines no wider than that, broken at blanks, or within a word that is wider by itself. A
+     * no-break space (U+00A0) keeps its neighbours together where it can and is written as a blank.
+     */
+    public static List<String> wrap(String text, int width) {
+        return lines(text, width).stream()
+                .map(line -> line.replace('\u00A0', ' '))
+                .toList();
+    }
+
+    private static List<String> lines(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : plain(text).strip().split(" +", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (width(longer) <= width) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line);
+            }
+            List<String> parts = broken(word, width);
+            lines.addAll(parts.subList(0, parts.size() - 1));
+            line = parts.get(parts.size() - 1);
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    /** A word in parts no wider than that; marks stay with their letter. */
+    private static List<String> broken(String word, int width) {
+        List<String> parts = new ArrayList<>();
+        StringBuilder part = new StringBuilder();
+        int taken = 0;
+        for (int letter : word.codePoints().toArray()) {
+            int own = width(letter);
+            if (taken + own > width && taken > 0) {
+                parts.add(part.toString());
+                part.setLength(0);
+                taken = 0;
+            }
+            part.appendCodePoint(letter);
+            taken += own;
+        }
+        parts.add(part.toString());
+        return parts;
+    }
+
+    /** The text with blanks behind it up to the width. */
+    static String padded(String text, int width, Table.Align align) {
+        String blanks = " ".repeat(Math.max(0, width - width(text)));
+        return align == Table.Align.LEFT ? text + blanks : blanks + text;
+    }
+}

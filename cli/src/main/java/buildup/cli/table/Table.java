@@ -1,0 +1,40 @@
+package buildup.cli.table;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A table.
+ *
+ * @param title one line over it
+ * @param rows each with a cell for each column
+ */
+public record Table(String title, List<Column> columns, List<List<Cell>> rows) {
+    /** On which side a column's cells line up. */
+    public enum Align {
+        LEFT,
+        RIGHT
+    }
+
+    /** A column and the words over it. */
+    public record Column(String heading, Align align) {}
+
+    public Table {
+        columns = List.copyOf(columns);
+        rows = rows.stream().map(List::copyOf).toList();
+        for (List<Cell> row : rows) {
+            if (row.size() != columns.size()) {
+                throw new IllegalArgumentException("row of " + row.size() + " cells in " + columns.size() + " columns");
+            }
+        }
+    }
+
+    /** Columns from their headings; one that begins with {@code >} lines up on the right. */
+    public static List<Column> columns(String... headings) {
+        return Arrays.stream(headings)
+                .map(heading -> heading.startsWith(">")
+                        ? new Column(heading.substring(1), Align.RIGHT)
+                        : new Column(heading, Align.LEFT))
+                .toList();
+    }
+}

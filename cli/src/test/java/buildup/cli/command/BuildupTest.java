@@ -1,0 +1,153 @@
+package buildup.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Callable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+class BuildupTest {
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+    private final Streams streams = Streams.of(new ByteArrayInputStream(new byte[0]), out, err);
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "watch x.yaml --beside y.yaml",
+                "new",
+                "cuts x --format csv",
+                "trace --help",
+                "quote o",
+                "search s"
+            })
+    void a_command_that_is_not_there_yet_says_so_whatever_it_is_given(String line) {
+        String name = line.split(" ")[0];
+        assertThat(run(line.split(" "))).isEqualTo(ExitCode.REFUSED);
+        assertThat(said()).isEqualTo(name + " is not there yet\n");
+        assertThat(answered()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"report", "draw", "profile"})
+    void every_command_has_its_help(String name) {
+        assertThat(run(name, "--help")).isEqualTo(ExitCode.CLEAN);
+        assertThat(answered()).startsWith("Usage: buildup " + name).doesNotContain("\r");
+        assertThat(said()).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"report", "draw", "profile"})
+    void every_command_takes_the_shops_own_lists(String name) {
+        run(name, "--help");
+        assertThat(answered()).contains("--catalog=FILE");
+    }
+
+    @Test
+    void the_help_lists_the_commands() {
+        assertThat(run("--help")).isEqualTo(ExitCode.CLEAN);
+        assertThat(answered())
+                .contains("report", "draw", "profile", "watch", "new", "cuts", "trace", "quote", "search");
+    }
+
+    @Test
+    void the_version_is_told() {
+        assertThat(run("--version")).isEqualTo(ExitCode.CLEAN);
+        assertThat(answered()).startsWith("buildup ");
+    }
+
+    @Test
+    void no_command_at_all_is_a_usage_error() {
+        assertThat(run()).isEqualTo(ExitCode.REFUSED);
+        assertThat(said()).contains("buildup --help");
+    }
+
+    @Test
+    void a_misspelt_command_is_answered_with_the_nearest() {
+        assertThat(run("reprot", "x.yaml")).isEqualTo(ExitCode.REFUSED);
+        assertThat(said()).contains("reprot").contains("did you mean").contains("report");
+        assertThat(answered()).isEmpty();
+    }
+
+    @Test
+    void an_unknown_option_points_to_the_help_of_its_command() {
+        assertThat(run("report", "x.yaml", "--loud")).isEqualTo(ExitCode.REFUSED);
+        assertThat(said()).contains("--loud").contains("buildup report --help");
+    }
+
+    @Test
+    void an_unknown_form_names_the_known_ones() {
+        assertThat(run("report", "x.yaml", "--format", "xml")).isEqualTo(ExitCode.REFUSED);
+        assertThat(said()).contains("text, json, html").contains("xml");
+    }
+
+    @Test
+    void a_missing_stack_is_asked_for_by_name() {
+        assertThat(run("report")).isEqualTo(ExitCode.REFUSED);
+        assertThat(said()).contains("STACK");
+    }
+
+    @Test
+    void a_word_that_starts_with_an_at_sign_is_a_word() {
+        assertThat(run("@no-such-file")).isEqualTo(ExitCode.REFUSED);
+        assertThat(said()).contains("@no-such-file");
+    }
+
+    @Test
+    void a_fault_inside_is_one_line_without_a_trace() {
+        assertThat(runFaulty(() -> {
+                    throw new IllegalStateException("two\nlines");
+                }))
+                .isEqualTo(ExitCode.REFUSED);
+        assertThat(said())
+                .matches("buildup: something went wrong inside: java.lang.IllegalStateException: two lines"
+                        + " at BuildupTest.java:\\d+; please report\n");
+    }
+
+    @Test
+    void an_overflowing_stack_inside_is_one_line_too() {
+        assertThat(runFaulty(() -> {
+                    throw new StackOverflowError();
+                }))
+                .isEqualTo(ExitCode.REFUSED);
+        assertThat(said()).startsWith("buildup: something went wrong inside").hasLineCount(1);
+    }
+
+    @Test
+    void text_goes_out_as_utf_8() {
+        assertThat(run("tür")).isEqualTo(ExitCode.REFUSED);
+        assertThat(said()).contains("tür");
+    }
+
+    private int run(String... words) {
+        return Buildup.run(streams, words);
+    }
+
+    private int runFaulty(Callable<Integer> fault) {
+        CommandLine line = Buildup.commandLine(streams);
+        line.addSubcommand("faulty", new Faulty(fault));
+        return Buildup.run(line, streams, "faulty");
+    }
+
+    private String answered() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private String said() {
+        return err.toString(StandardCharsets.UTF_8);
+    }
+
+    @Command
+    private record Faulty(Callable<Integer> fault) implements Callable<Integer> {
+        @Override
+        public Integer call() throws Exception {
+            return fault.call();
+        }
+    }
+}

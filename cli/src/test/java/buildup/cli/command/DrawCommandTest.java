@@ -1,0 +1,87 @@
+package buildup.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.Ran;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DrawCommandTest {
+    private static final String STACK = Ran.demo("reading-room-cornice.yaml").toString();
+
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @CsvSource({"a.svg, <?xml", "a.SVG, <?xml", "a.png, \u0089PNG", "a.pdf, %PDF-"})
+    void a_picture_is_of_the_kind_that_its_file_says(String name, String start) throws IOException {
+        assertThat(drawn(name)).startsWith(start);
+    }
+
+    @Test
+    void the_kind_may_be_given_apart() throws IOException {
+        assertThat(drawn("picture", "--to", "svg")).startsWith("<?xml").contains("Reading-room bookcase cornice");
+    }
+
+    @Test
+    void an_ending_that_says_nothing_is_refused() {
+        Path out = folder.resolve("a.foo");
+        Ran ran = Ran.of("draw", STACK, "-o", out.toString());
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err())
+                .startsWith("refusal  reading-room-cornice.yaml  The ending of " + out
+                        + " names no kind of picture. Let it" + " end in .svg, .png or .pdf, or give --to.\n");
+        assertThat(out).doesNotExist();
+    }
+
+    @Test
+    void an_unknown_page_is_answered_with_the_nearest() {
+        Ran ran = Ran.of(
+                "draw", STACK, "--page", "lettre", "-o", folder.resolve("a.svg").toString());
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).contains("No page is called 'lettre'. Did you mean letter?");
+    }
+
+    @Test
+    void a_refused_stack_leaves_the_old_picture() throws IOException {
+        Path out = Files.writeString(folder.resolve("a.svg"), "old");
+        Ran ran = Ran.with("title: Nothing\n".getBytes(StandardCharsets.UTF_8), "draw", "-", "-o", out.toString());
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).startsWith("refusal  stdin:1:1  The stack holds no pieces");
+        assertThat(Ran.read(out)).isEqualTo("old");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "--view elevation",
+                "--view rays",
+                "--view steps",
+                "--view plan",
+                "--view sticks",
+                "--to dxf",
+                "--light 30,45"
+            })
+    void what_is_not_there_yet_says_so(String options) {
+        String[] words = ("draw stack.yaml -o a.svg " + options).split(" ");
+        String name = options.startsWith("--light") ? "--light" : options;
+        assertThat(Ran.of(words)).isEqualTo(new Ran(ExitCode.REFUSED, "", "draw " + name + " is not there yet\n"));
+    }
+
+    private String drawn(String name, String... options) throws IOException {
+        Path out = folder.resolve(name);
+        String[] words = new String[options.length + 4];
+        System.arraycopy(new String[] {"draw", STACK, "-o", out.toString()}, 0, words, 0, 4);
+        System.arraycopy(options, 0, words, 4, options.length);
+        Ran ran = Ran.of(words);
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        return Files.readString(out, StandardCharsets.ISO_8859_1);
+    }
+}

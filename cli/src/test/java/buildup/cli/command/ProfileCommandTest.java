@@ -1,0 +1,118 @@
+package buildup.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.cli.Ran;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class ProfileCommandTest {
+    @Test
+    void without_a_name_it_tells_what_the_catalog_holds() {
+        Ran ran = Ran.of("profile");
+        assertThat(ran.code()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).contains("PROFILES", "cove-bed", "BOARDS", "softwood", "WOODS", "yellow-poplar");
+        assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void what_the_catalog_holds_is_told_to_programs_too() {
+        JsonNode json =
+                new JsonMapper().readTree(Ran.of("profile", "--format", "json").out());
+        assertThat(json.propertyNames()).containsExactly("profiles", "boards", "woods", "notices");
+        JsonNode crown = json.get("profiles")
+                .valueStream()
+                .filter(one -> one.get("name").stringValue().equals("plain-crown"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(crown.at("/spring/angle").doubleValue()).isEqualTo(38);
+        assertThat(crown.at("/usual/0/width").doubleValue()).isEqualTo(2.25);
+    }
+
+    @Test
+    void a_profile_is_told_member_by_member() {
+        Ran ran = Ran.of("profile", "cove-bed 1-1/4 x 1-3/8");
+        assertThat(ran.code()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.out()).startsWith("""
+                cove-bed 1-1/4 x 1-3/8
+                kind                    bed
+                thickness of the stick  1-1/4
+                width of the stick      1-3/8
+                height as fixed         1-3/8
+                projection as fixed     1-1/4
+                """).contains("cove    arc         1  1-9/16+");
+    }
+
+    /** Drop w cos S + b sin S and projection w sin S + a cos S: plane trigonometry, done apart with a = b = 1/4. */
+    @Test
+    void a_sprung_profile_is_told_with_its_drop_and_projection() {
+        JsonNode json = new JsonMapper()
+                .readTree(Ran.of("profile", "plain-crown 3-1/4", "--format", "json")
+                        .out());
+        assertThat(json.at("/spring/drop").doubleValue()).isCloseTo(2.7150, within(5e-5));
+        assertThat(json.at("/spring/projection").doubleValue()).isCloseTo(2.1979, within(5e-5));
+        assertThat(json.propertyNames())
+                .containsExactly(
+                        "name",
+                        "kind",
+                        "thickness",
+                        "width",
+                        "height",
+                        "projection",
+                        "area",
+                        "spring",
+                        "members",
+                        "notices");
+    }
+
+    @Test
+    void a_mistyped_profile_is_answered_with_the_nearest() {
+        assertThat(Ran.of("profile", "plain-crwn 3-1/4"))
+                .isEqualTo(new Ran(
+                        ExitCode.REFUSED,
+                        "",
+                        "refusal  NAME  plain-crwn 3-1/4: No profile is called 'plain-crwn'. Did you mean"
+                                + " plain-crown?\n"));
+        assertThat(Ran.of("profile", "plain-crwn", "--format", "json").out()).contains("\"unknown-name\"");
+    }
+
+    @Test
+    void the_shops_own_profiles_are_told_too(@TempDir Path folder) throws IOException {
+        Path own = Files.writeString(folder.resolve("own.yaml"), """
+                profiles:
+                  - name: stub
+                    kind: bed
+                    about: A stub
+                    sizes: [projection, height]
+                    words: [out projection, up height]
+                """);
+        Ran ran = Ran.of("profile", "stub 1 x 2", "--catalog", own.toString());
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.out()).contains("area, sq in             2.000");
+    }
+
+    @Test
+    void what_is_not_there_yet_says_so() {
+        assertThat(Ran.of("profile", "cove", "--nearest"))
+                .isEqualTo(new Ran(ExitCode.REFUSED, "", "profile --nearest is not there yet\n"));
+    }
+
+    @Test
+    void a_picture_is_drawn_of_one_profile() {
+        Ran ran = Ran.of("profile", "cyma-crown 3-5/8", "--format", "svg");
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.out()).startsWith("<?xml").contains("title>cyma-crown 3-5/8</");
+        assertThat(Ran.of("profile", "--format", "svg"))
+                .isEqualTo(new Ran(
+                        ExitCode.REFUSED,
+                        "",
+                        "refusal  NAME  A picture is drawn of one profile. Name it, with its sizes.\n"));
+    }
+}

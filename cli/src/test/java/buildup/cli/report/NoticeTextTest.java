@@ -1,0 +1,59 @@
+package buildup.cli.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class NoticeTextTest {
+    @Test
+    void a_notice_is_level_place_piece_message_and_cure() {
+        Notice notice = Notice.problem("overlap", "'soffit' cuts 1/8 into 'fascia'.")
+                .at(new Mark("room.yaml", 12, 5))
+                .of("soffit")
+                .cure("Move it 1/8.");
+        assertThat(text(notice)).isEqualTo("problem  room.yaml:12:5  soffit: cuts 1/8 into 'fascia'. Move it 1/8.\n");
+    }
+
+    @Test
+    void what_is_alike_for_many_pieces_is_said_once() {
+        assertThat(text(hangs("bed", 3), hangs("fascia", 4), hangs("crown", 5)))
+                .isEqualTo("note  room.yaml:3:1  bed, fascia, crown: hangs on its fastenings. Nail it.\n");
+    }
+
+    @Test
+    void two_refusals_at_two_places_are_two_lines() {
+        Notice first = Notice.refusal("not-a-length", "'x' is not a length.").of("bed");
+        assertThat(text(first.at(new Mark("room.yaml", 3, 9)), first.at(new Mark("room.yaml", 3, 20))))
+                .isEqualTo("""
+                        refusal  room.yaml:3:9  bed: 'x' is not a length.
+                        refusal  room.yaml:3:20  bed: 'x' is not a length.
+                        """);
+    }
+
+    @Test
+    void a_notice_without_a_place_is_about_the_file() {
+        assertThat(text(Notice.problem("too-tall", "The stack is 12-1/4 in a space of 12.")))
+                .isEqualTo("problem  room.yaml  The stack is 12-1/4 in a space of 12.\n");
+    }
+
+    @Test
+    void a_name_cannot_forge_a_line_or_steer_the_terminal() {
+        assertThat(text(hangs("bed\nrefusal  x\u001B[2J", 3)).lines())
+                .hasSize(1)
+                .allMatch(line -> !line.contains("\u001B"));
+    }
+
+    private static Notice hangs(String piece, int line) {
+        return Notice.note("hangs-on-its-fastenings", "'" + piece + "' hangs on its fastenings.")
+                .at(new Mark("room.yaml", line, 1))
+                .of(piece)
+                .cure("Nail it.");
+    }
+
+    private static String text(Notice... notices) {
+        return NoticeText.write(List.of(notices), "room.yaml");
+    }
+}

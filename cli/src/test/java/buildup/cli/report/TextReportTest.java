@@ -1,0 +1,123 @@
+package buildup.cli.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.Ran;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class TextReportTest {
+    private static final int SEEDS = 150;
+
+    @Test
+    void the_report_of_a_small_stack_reads_as_it_should() throws IOException {
+        Ran ran = Ran.of("report", Ran.stack("wainscot-cap.yaml").toString());
+        Files.createDirectories(Path.of("target/golden"));
+        Files.writeString(Path.of("target/golden/wainscot-cap.txt"), ran.out());
+        assertThat(ran.out())
+                .as("also in target/golden/wainscot-cap.txt")
+                .isEqualTo(Ran.read(Path.of("src/test/resources/golden/wainscot-cap.txt")));
+        assertThat(ran.code()).isZero();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"reading-room-cornice.yaml", "reading-room-door-head.yaml"})
+    void the_demo_stacks_have_no_problem_and_fit_the_page(String demo) {
+        Ran ran = Ran.of("report", Ran.demo(demo).toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).startsWith("No problems, ");
+        fits(demo, ran.out());
+    }
+
+    @Test
+    void any_stack_fits_a_page_of_80_columns_and_its_summary_a_telephone_of_48() {
+        int reports = 0;
+        for (long seed = 0; seed < SEEDS; seed++) {
+            Ran ran = Ran.report(RandomStacks.of(seed));
+            assertThat(ran.code()).as("seed %d: %s", seed, ran.err()).isBetween(0, 1);
+            fits("seed " + seed, ran.out());
+            reports++;
+        }
+        assertThat(reports).isEqualTo(SEEDS);
+    }
+
+    @Test
+    void what_is_wrong_stands_first() {
+        Ran ran = Ran.report("""
+                title: Two in one place
+                wood: yellow-poplar
+                space: { ceiling: 5, projection: 1/2 }
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }
+                  - { name: bed, profile: board 3/4 x 2, back: 1/2, bottom: 4 }
+                """);
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out()).startsWith("""
+                5 problems, 1 note.
+                  overlap: bed, frieze
+                  too tall
+                  projects too far
+
+                Two in one place
+
+                Height           6
+                Projection       1-1/4
+                Bottom to top    0 to 6
+                Under ceiling    1 too much
+                Projection left  3/4 too much
+                """);
+    }
+
+    @Test
+    void a_stack_in_millimetres_is_answered_in_millimetres() {
+        Ran ran = Ran.report("""
+                title: Metric
+                units: mm
+                wood: yellow-poplar
+                pieces:
+                  - { name: frieze, profile: board 19 x 140, back: wall, bottom: 0 }
+                """);
+        assertThat(ran.out())
+                .contains("Height           140 mm\n", "Projection       19 mm\n", "Sizes in millimetres.");
+    }
+
+    @Test
+    void the_report_defers_to_code_label_and_licence() {
+        assertThat(Ran.of("report", Ran.stack("wainscot-cap.yaml").toString()).out())
+                .endsWith("""
+
+                        A bench check for trim, not engineering: where strength, fire or work overhead
+                        is touched, local code, makers' labels and a licensed person decide.
+                        """);
+    }
+
+    private static void fits(String which, String report) {
+        List<String> lines = report.lines().toList();
+        int tables = lines.indexOf(lines.stream()
+                .filter(line -> line.startsWith("PIECES"))
+                .findFirst()
+                .orElseThrow());
+        assertThat(lines)
+                .as(which)
+                .allSatisfy(line -> assertThat(columns(line)).as(line).isLessThanOrEqualTo(80));
+        assertThat(lines.subList(0, tables))
+                .as(which)
+                .allSatisfy(line -> assertThat(columns(line)).as(line).isLessThanOrEqualTo(48));
+    }
+
+    /** Counted otherwise than by the program: by script. */
+    private static int columns(String line) {
+        return line.codePoints()
+                .map(letter -> switch (Character.UnicodeScript.of(letter)) {
+                    case HAN, HIRAGANA, KATAKANA, HANGUL -> 2;
+                    case INHERITED -> 0;
+                    default -> letter > 0xFFFF ? 2 : 1;
+                })
+                .sum();
+    }
+}
