@@ -106,7 +106,7 @@ record Order(String text, List<Length> sizes, Mark mark, Speaker speaker) {
         String feet = LengthPrinter.fraction(size.times(1.0 / 12), 2).replaceAll("[-+]$", "");
         speaker.notices()
                 .add(Notice.problem(
-                                "missing-unit",
+                                "mm-read-as-inches",
                                 "A " + family.kind() + " of " + inches + ": as inches that is " + feet
                                         + " ft of molding.")
                         .at(mark)

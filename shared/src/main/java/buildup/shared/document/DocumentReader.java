@@ -22,7 +22,8 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  */
 public final class DocumentReader {
 
-    static final int GREATEST_BYTES = 1 << 20;
+    /** A larger file is refused unread. */
+    public static final int GREATEST_BYTES = 1 << 20;
 
     private static final LoadSettings SETTINGS =
             LoadSettings.builder().setCodePointLimit(GREATEST_BYTES + 1).build();
