@@ -1,0 +1,64 @@
+package buildup.cli.drawing;
+
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.TextMeasure;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Lines of 4 in, one each way: a printer that scales does not always scale both alike. */
+final class FullSize {
+    static final double LENGTH = 4;
+    private static final String WORDS = "Full size only if this line is 4 in";
+    private static final double END = 0.09;
+    private static final double INCH = 0.045;
+    private static final double STEP = 0.05;
+
+    private FullSize() {}
+
+    static Group upright(TextMeasure measure) {
+        return new Group("full-size-upright", items(measure, Run.UPRIGHT, 0, 0));
+    }
+
+    /** The upright one where nothing else lies within the picture's box, as far right and down as can be. */
+    static Optional<Group> within(Box picture, Clearances clearances, TextMeasure measure) {
+        Group line = upright(measure);
+        Box own = line.box();
+        for (double face = picture.face(); face - own.width() > picture.back(); face -= STEP) {
+            for (double bottom = picture.bottom(); bottom + own.height() < picture.top(); bottom += STEP) {
+                Box place = new Box(face - own.width(), bottom, face, bottom + own.height());
+                if (clearances.isFree(place.grown(STEP))) {
+                    clearances.addText(place);
+                    return Optional.of(line.moved(place.back() - own.back(), place.bottom() - own.bottom()));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** @param start the left end */
+    static List<Item> level(TextMeasure measure, Point start) {
+        return items(measure, Run.LEVEL, start.x(), start.y());
+    }
+
+    private static List<Item> items(TextMeasure measure, Run run, double along, double across) {
+        List<Segment> lines = new ArrayList<>();
+        lines.add(run.line(along, along + LENGTH, across));
+        for (int inch = 0; inch <= LENGTH; inch++) {
+            double half = inch % 4 == 0 ? END : INCH;
+            lines.add(run.other().line(across - half, across + half, along + inch));
+        }
+        double aside = END + 0.08 + Drafting.TEXT * Label.CAPITALS / 2;
+        Point middle = run.point(along + LENGTH / 2, run == Run.LEVEL ? across + aside : across - aside);
+        return List.of(
+                new Path(lines, false, LineStyle.CHECK),
+                Label.centred(measure, WORDS, middle, Drafting.TEXT, run == Run.UPRIGHT));
+    }
+}

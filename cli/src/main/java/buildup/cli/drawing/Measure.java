@@ -1,0 +1,57 @@
+package buildup.cli.drawing;
+
+import buildup.profiles.outline.Point;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A distance to be dimensioned.
+ *
+ * @param from, to the two places; the lesser along the run first where it is laid
+ * @param letter of the piece that it is a size of
+ * @param wordings from long to short; the first that fits is taken
+ * @param words the same in a sentence, for when the picture has no room for it
+ */
+record Measure(
+        Run run, Where where, Point from, Point to, Optional<String> letter, List<String> wordings, String words) {
+    /** Where its line may lie. */
+    enum Where {
+        /** As near as can be, in the open. */
+        NEAR,
+        /** In the row of lines on the room side. */
+        LANE,
+        /** Over or under the whole stack. */
+        OUTSIDE
+    }
+
+    Measure {
+        wordings = List.copyOf(wordings);
+    }
+
+    /** The same with its places in order. */
+    Measure ordered() {
+        return start() <= end() ? this : new Measure(run, where, to, from, letter, wordings, words);
+    }
+
+    double start() {
+        return run.along(from);
+    }
+
+    double end() {
+        return run.along(to);
+    }
+
+    double length() {
+        return end() - start();
+    }
+
+    /** Whether both say the same distance between the same two levels. */
+    boolean spans(Measure other) {
+        double same = 1e-6;
+        return run == other.run && Math.abs(start() - other.start()) < same && Math.abs(end() - other.end()) < same;
+    }
+
+    Measure in(Where other) {
+        return new Measure(run, other, from, to, letter, wordings, words);
+    }
+}

@@ -1,0 +1,59 @@
+package buildup.cli.scene;
+
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A pattern within a closed ring.
+ *
+ * @param home the point from which the lines of the pattern are counted; it moves with the picture
+ */
+public record Hatch(List<Segment> ring, Pattern pattern, Point home) implements Item {
+    /** A hatch line may end this far from the edge, in: a fraction of the width of any outline. */
+    private static final double CHORD = 0.002;
+
+    public Hatch {
+        ring = List.copyOf(ring);
+    }
+
+    @Override
+    public Hatch moved(double right, double up) {
+        Motion shift = Motion.shift(right, up);
+        return new Hatch(Path.moved(ring, shift), pattern, shift.apply(home));
+    }
+
+    @Override
+    public Box box() {
+        return Path.box(ring);
+    }
+
+    /** The lines of the pattern, cut to the ring. */
+    public List<Line> lines() {
+        List<Line> lines = new ArrayList<>(lines(pattern.angle()));
+        if (pattern.crossed()) {
+            lines.addAll(lines(pattern.angle() + 90));
+        }
+        return List.copyOf(lines);
+    }
+
+    private List<Line> lines(double angle) {
+        Motion level = Motion.shift(-home.x(), -home.y()).then(Motion.turn(-angle));
+        Motion back = Motion.turn(angle).then(Motion.shift(home.x(), home.y()));
+        Ring laid = Ring.of(Path.moved(ring, level), CHORD);
+        double spacing = pattern.spacing();
+        List<Line> lines = new ArrayList<>();
+        long last = (long) Math.floor(laid.box().top() / spacing);
+        for (long row = (long) Math.ceil(laid.box().bottom() / spacing); row <= last; row++) {
+            double y = row * spacing;
+            for (Ring.Span span : laid.level(y)) {
+                lines.add(new Line(new Point(span.from(), y), new Point(span.to(), y)).moved(back));
+            }
+        }
+        return lines;
+    }
+}

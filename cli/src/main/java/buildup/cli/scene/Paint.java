@@ -1,0 +1,7 @@
+package buildup.cli.scene;
+
+/** What an area is filled with. */
+public sealed interface Paint permits Tone, Grey {
+    /** 0xRRGGBB. */
+    int rgb();
+}

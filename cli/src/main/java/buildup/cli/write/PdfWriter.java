@@ -1,0 +1,150 @@
+package buildup.cli.write;
+
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Hatch;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.Tone;
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.awt.Color;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import org.apache.pdfbox.util.Matrix;
+
+/** Writes a scene as PDF: one page at exactly 1:1, which asks to be printed unscaled, with the font in it. */
+public final class PdfWriter {
+    private static final double POINTS_PER_INCH = 72;
+
+    /** Any fixed number will do; without one the file would carry the time of day. */
+    private static final long DOCUMENT_ID = 1;
+
+    private final PDPageContentStream page;
+    private final PDType0Font embedded;
+    private final ShippedFont font;
+
+    private PdfWriter(PDPageContentStream page, PDType0Font embedded, ShippedFont font) {
+        this.page = page;
+        this.embedded = embedded;
+        this.font = font;
+    }
+
+    public static byte[] write(Scene scene, ShippedFont font) {
+        try (PDDocument document = new PDDocument();
+                InputStream file = ShippedFont.open()) {
+            document.setDocumentId(DOCUMENT_ID);
+            document.getDocumentInformation().setTitle(scene.title());
+            document.getDocumentInformation().setSubject(scene.description());
+            PDViewerPreferences preferences =
+                    new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
+            preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+            document.getDocumentCatalog().setViewerPreferences(preferences);
+            PDPage sheet = new PDPage(new PDRectangle(
+                    (float) (scene.width() * POINTS_PER_INCH), (float) (scene.height() * POINTS_PER_INCH)));
+            document.addPage(sheet);
+            PDType0Font embedded = PDType0Font.load(document, file, true);
+            try (PDPageContentStream page = new PDPageContentStream(document, sheet)) {
+                new PdfWriter(page, embedded, font).draw(scene);
+            }
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            document.save(out, CompressParameters.NO_COMPRESSION);
+            return out.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void draw(Scene scene) throws IOException {
+        page.transform(Matrix.getScaleInstance((float) POINTS_PER_INCH, (float) POINTS_PER_INCH));
+        page.setLineJoinStyle(1);
+        for (Item item : scene.leaves()) {
+            draw(item);
+        }
+    }
+
+    private void draw(Item item) throws IOException {
+        if (item instanceof Area area) {
+            page.setNonStrokingColor(new Color(area.tone().rgb()));
+            trace(area.ring(), true);
+            page.fill();
+        } else if (item instanceof Path path) {
+            pen(path.style().tone(), path.style().width(), path.style().dash());
+            trace(path.segments(), path.closed());
+            page.stroke();
+        } else if (item instanceof Hatch hatch) {
+            pen(Tone.INK, hatch.pattern().width(), hatch.pattern().dash());
+            trace(hatch.lines(), false);
+            page.stroke();
+        } else if (item instanceof Label label) {
+            write(label);
+        }
+    }
+
+    private void pen(Tone tone, double width, List<Double> dash) throws IOException {
+        page.setStrokingColor(new Color(tone.rgb()));
+        page.setLineWidth((float) width);
+        float[] pattern = new float[dash.size()];
+        for (int i = 0; i < pattern.length; i++) {
+            pattern[i] = dash.get(i).floatValue();
+        }
+        page.setLineDashPattern(pattern, 0);
+    }
+
+    private void write(Label label) throws IOException {
+        Point start = label.start();
+        page.setNonStrokingColor(new Color(Tone.INK.rgb()));
+        page.beginText();
+        page.setFont(embedded, (float) label.size());
+        page.setTextMatrix(
+                label.upright()
+                        ? new Matrix(0, 1, -1, 0, (float) start.x(), (float) start.y())
+                        : Matrix.getTranslateInstance((float) start.x(), (float) start.y()));
+        page.showText(font.drawable(label.text()));
+        page.endText();
+    }
+
+    private void trace(List<? extends Segment> segments, boolean closed) throws IOException {
+        Optional<Point> at = Optional.empty();
+        for (Segment segment : segments) {
+            Point from = segment.from();
+            if (at.isEmpty() || !Joins.meet(at.get(), from)) {
+                page.moveTo((float) from.x(), (float) from.y());
+            }
+            if (segment instanceof Arc arc && Math.abs(arc.sweep()) > 0) {
+                for (Curve curve : Curve.along(arc)) {
+                    curve(curve);
+                }
+            } else {
+                page.lineTo((float) segment.to().x(), (float) segment.to().y());
+            }
+            at = Optional.of(segment.to());
+        }
+        if (closed) {
+            page.closePath();
+        }
+    }
+
+    private void curve(Curve curve) throws IOException {
+        page.curveTo(
+                (float) curve.first().x(),
+                (float) curve.first().y(),
+                (float) curve.second().x(),
+                (float) curve.second().y(),
+                (float) curve.to().x(),
+                (float) curve.to().y());
+    }
+}
