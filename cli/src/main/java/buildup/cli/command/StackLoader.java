@@ -6,10 +6,10 @@ import buildup.engine.backing.Backings;
 import buildup.engine.compose.Composer;
 import buildup.engine.compose.Section;
 import buildup.engine.light.Lights;
-import buildup.engine.sight.Approaches;
-import buildup.engine.sight.Eyes;
 import buildup.engine.placing.Placed;
 import buildup.engine.placing.Placing;
+import buildup.engine.sight.Approaches;
+import buildup.engine.sight.Eyes;
 import buildup.engine.stack.Kind;
 import buildup.engine.stack.Light;
 import buildup.engine.stack.Stack;
@@ -79,8 +79,8 @@ final class StackLoader {
     private Answer answer(Document document, Catalog catalog) {
         Stack stack = StackReader.read(document, catalog, claims, notices);
         List<Placed> placed = placed(stack);
-        List<Approaches.Way> ways = Approaches.read(
-                stack, root(document, claims, notices).withReader(stack.lengths()), notices);
+        List<Approaches.Way> ways =
+                Approaches.read(stack, root(document, claims, notices).withReader(stack.lengths()), notices);
         notices.addAll(claims.unclaimed(document));
         Optional<Answer.Known> known = Optional.empty();
         if (!notices.refused()) {

@@ -90,7 +90,9 @@ public final class JsonReport {
                 .put("eyes", section.stack().eyes().stream().map(this::eye).toList())
                 .put("coverage", known.sights().stream().flatMap(this::coverage).toList());
         if (!known.approaches().isEmpty()) {
-            json.put("approach", known.approaches().stream().flatMap(this::approach).toList());
+            json.put(
+                    "approach",
+                    known.approaches().stream().flatMap(this::approach).toList());
         }
     }
 
@@ -116,21 +118,23 @@ public final class JsonReport {
     }
 
     private Stream<Json> coverage(Sighting sighting) {
-        return sighting.coverage().stream().map(coverage -> new Json()
-                .put("piece", section.name(coverage.body()))
-                .put("eye", sighting.eye().name())
-                .put("exposed", coverage.exposed())
-                .put("seen", coverage.seen())
-                .put("hiddenShare", coverage.hiddenShare()));
+        return sighting.coverage().stream()
+                .map(coverage -> new Json()
+                        .put("piece", section.name(coverage.body()))
+                        .put("eye", sighting.eye().name())
+                        .put("exposed", coverage.exposed())
+                        .put("seen", coverage.seen())
+                        .put("hiddenShare", coverage.hiddenShare()));
     }
 
     private Stream<Json> approach(Approach approach) {
-        return approach.showing().stream().map(showing -> new Json()
-                .put("name", approach.name())
-                .put("piece", section.name(showing.body()))
-                .put("exposed", showing.exposed())
-                .put("firstShows", showing.first())
-                .put("mostSeen", showing.most()));
+        return approach.showing().stream()
+                .map(showing -> new Json()
+                        .put("name", approach.name())
+                        .put("piece", section.name(showing.body()))
+                        .put("exposed", showing.exposed())
+                        .put("firstShows", showing.first())
+                        .put("mostSeen", showing.most()));
     }
 
     private static Json totals(Totals totals) {

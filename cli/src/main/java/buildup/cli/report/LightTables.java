@@ -51,8 +51,7 @@ final class LightTables {
                                 Cell.of(lighting.light().name()),
                                 Cell.of(from(lighting.light())),
                                 lighting.sectionAngle().isPresent()
-                                        ? Printed.figure(
-                                                lighting.sectionAngle().getAsDouble(), 2)
+                                        ? Printed.figure(lighting.sectionAngle().getAsDouble(), 2)
                                         : Cell.EMPTY))
                         .toList());
     }
@@ -111,7 +110,8 @@ final class LightTables {
 
     private Table shadows(Lighting lighting) {
         return new Table(
-                "DARK STRETCHES, " + lighting.light().name() + "; depth: from the casting arris down to the shadow's edge",
+                "DARK STRETCHES, " + lighting.light().name()
+                        + "; depth: from the casting arris down to the shadow's edge",
                 Table.columns("on", "member", "how", ">dark", ">share", "by", ">overhang", ">depth"),
                 lighting.shadows().stream().map(this::row).toList());
     }
@@ -145,8 +145,8 @@ final class LightTables {
         for (int i = 0; i < section.members().size(); i++) {
             Member member = section.members().get(i);
             int number = i;
-            boolean neverLit = hours.stream()
-                    .allMatch(hour -> hour.dark().get(number) > member.length() - Tolerance.TOUCHING);
+            boolean neverLit =
+                    hours.stream().allMatch(hour -> hour.dark().get(number) > member.length() - Tolerance.TOUCHING);
             if (!neverLit) {
                 List<Cell> row = new ArrayList<>(List.of(Cell.of(section.name(member.body()) + " " + member.member())));
                 hours.forEach(hour -> row.add(printed.cell(hour.dark().get(number))));
@@ -154,7 +154,8 @@ final class LightTables {
             }
         }
         return new Table(
-                "THE SUN'S DAY, " + sun.name() + ", " + sun.hour().day() + ": how much is dark of each member that is ever lit",
+                "THE SUN'S DAY, " + sun.name() + ", " + sun.hour().day()
+                        + ": how much is dark of each member that is ever lit",
                 Table.columns(heads.toArray(new String[0])),
                 rows);
     }

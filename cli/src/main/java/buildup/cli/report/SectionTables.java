@@ -30,16 +30,8 @@ final class SectionTables {
     }
 
     List<Table> all() {
-        List<Table> tables = new ArrayList<>(List.of(
-                pieces(),
-                places(),
-                holds(),
-                steps(),
-                members(),
-                reveals(),
-                contacts(),
-                overlaps(),
-                voids()));
+        List<Table> tables = new ArrayList<>(
+                List.of(pieces(), places(), holds(), steps(), members(), reveals(), contacts(), overlaps(), voids()));
         tables.addAll(new LightTables(known, printed).all());
         tables.addAll(new SightTables(known, printed).all());
         return tables;

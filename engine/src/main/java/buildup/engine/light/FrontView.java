@@ -76,11 +76,9 @@ public final class FrontView {
         if (light instanceof Light.Lamp lamp) {
             towards = lamp.at().minus(segment.at(t)).unit();
         } else {
-            Light.Distant distant =
-                    light instanceof Light.Sun sun ? Sunlight.distant(sun) : (Light.Distant) light;
+            Light.Distant distant = light instanceof Light.Sun sun ? Sunlight.distant(sun) : (Light.Distant) light;
             double altitude = Math.toRadians(distant.altitude());
-            towards = new Point(
-                    Math.cos(altitude) * Math.cos(Math.toRadians(distant.azimuth())), Math.sin(altitude));
+            towards = new Point(Math.cos(altitude) * Math.cos(Math.toRadians(distant.azimuth())), Math.sin(altitude));
         }
         return Math.max(0, outward.dot(towards));
     }

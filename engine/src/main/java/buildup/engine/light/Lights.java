@@ -66,16 +66,13 @@ public final class Lights {
                             .cure("Hang it in the room: 'at: { distance: 60, height: floor + 80 }'."))
                     .findFirst();
         }
-        return light instanceof Light.Sun sun
-                ? Sunlight.fault(sun)
-                : DistantLights.fault((Light.Distant) light);
+        return light instanceof Light.Sun sun ? Sunlight.fault(sun) : DistantLights.fault((Light.Distant) light);
     }
 
     private Lighting lighting(Light light) {
         if (light instanceof Light.Lamp lamp) {
             Viewpoint viewpoint = new Viewpoint.Near(lamp.at());
-            Optional<SoftEdges> soft =
-                    lamp.width() > 0 ? Optional.of(SoftEdges.of(lamp, surfaces)) : Optional.empty();
+            Optional<SoftEdges> soft = lamp.width() > 0 ? Optional.of(SoftEdges.of(lamp, surfaces)) : Optional.empty();
             return lighting(light, OptionalDouble.empty(), viewpoint, soft);
         }
         Light.Distant distant = light instanceof Light.Sun sun ? Sunlight.distant(sun) : (Light.Distant) light;

@@ -57,8 +57,7 @@ record SoftEdges(View left, View right) {
         for (Segment segment : member.segments()) {
             for (Stretch seen : view.seen(segment)) {
                 double t = lightFirst ? seen.end() : seen.start();
-                boolean inner = t * segment.length() > Tolerance.SNAP
-                        && (1 - t) * segment.length() > Tolerance.SNAP;
+                boolean inner = t * segment.length() > Tolerance.SNAP && (1 - t) * segment.length() > Tolerance.SNAP;
                 if (inner) {
                     edges.add(walked + t * segment.length());
                 }

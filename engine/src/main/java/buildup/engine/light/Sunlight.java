@@ -41,8 +41,8 @@ public final class Sunlight {
         String when = "The sun of light '" + sun.name() + "' (" + sun.hour().day() + ", hour "
                 + degrees(sun.hour().hour()) + ")";
         if (place.altitude() <= 0) {
-            return Optional.of(
-                    say(when + " is " + degrees(-place.altitude()) + "° under the horizon.", "Take an hour of the day."));
+            return Optional.of(say(
+                    when + " is " + degrees(-place.altitude()) + "° under the horizon.", "Take an hour of the day."));
         }
         if (sun.window().isPresent()
                 && Math.abs(off(place.bearing(), sun.window().getAsDouble())) >= 90) {
@@ -67,8 +67,7 @@ public final class Sunlight {
     public static List<Hour> day(Section section, Light.Sun sun) {
         List<Hour> hours = new ArrayList<>();
         for (int hour = 0; hour < 24; hour++) {
-            Light.Sun then = new Light.Sun(
-                    sun.name(), sun.hour().at(hour), sun.faces(), sun.window(), sun.mark());
+            Light.Sun then = new Light.Sun(sun.name(), sun.hour().at(hour), sun.faces(), sun.window(), sun.mark());
             for (Lighting lighting : Lights.of(section, List.of(then), new Notices())) {
                 Light.Distant distant = distant(then);
                 hours.add(new Hour(hour, distant.altitude(), distant.azimuth(), dark(section, lighting)));

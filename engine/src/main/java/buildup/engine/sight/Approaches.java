@@ -117,8 +117,7 @@ public final class Approaches {
         double shown = (double) step / STEPS;
         while (shown - hidden > NARROWED) {
             double middle = (hidden + shown) / 2;
-            boolean shows =
-                    eyes.coverage(between(from, to, middle)).get(row).seen() > Tolerance.TOUCHING;
+            boolean shows = eyes.coverage(between(from, to, middle)).get(row).seen() > Tolerance.TOUCHING;
             hidden = shows ? hidden : middle;
             shown = shows ? middle : shown;
         }

@@ -160,7 +160,8 @@ public final class Eyes {
                         && viewpoint.depth(met.at()) < viewpoint.depth(edge) - Tolerance.SNAP)
                 .map(met -> {
                     Point eye = ((Viewpoint.Near) viewpoint).at();
-                    double to = eye.y() + (far.y() - eye.y()) * (eye.x() - met.at().x()) / (eye.x() - far.x());
+                    double to =
+                            eye.y() + (far.y() - eye.y()) * (eye.x() - met.at().x()) / (eye.x() - far.x());
                     return new Cure(met.body(), met.at().y(), to);
                 });
     }

@@ -73,11 +73,11 @@ final class RawWood {
         return placed(
                 body,
                 Notice.problem(
-                        "nailer-shows",
-                        "From '" + worst.sighting().eye().name() + "' you see " + Eyes.print(seen) + " of raw "
-                                + Eyes.name(body) + ".")
-                .amount(Length.inches(seen))
-                .cure(cure));
+                                "nailer-shows",
+                                "From '" + worst.sighting().eye().name() + "' you see " + Eyes.print(seen) + " of raw "
+                                        + Eyes.name(body) + ".")
+                        .amount(Length.inches(seen))
+                        .cure(cure));
     }
 
     /** The smallest change at the worst eye, made large enough for every eye that sees the nailer. */

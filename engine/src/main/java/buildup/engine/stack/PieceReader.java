@@ -202,7 +202,8 @@ final class PieceReader {
 
     private void sizeIsLikely(Piece piece) {
         double most = Math.max(piece.shape().box().width(), piece.shape().box().height());
-        boolean ofCatalog = !piece.stock().board() && !piece.stock().profileKind().equals("section");
+        boolean ofCatalog =
+                !piece.stock().board() && !piece.stock().profileKind().equals("section");
         // the catalog has judged its own profiles
         if (piece.kind() != Kind.FRAMING && !ofCatalog && most > WIDEST_TRIM) {
             Length size = Length.inches(most);

@@ -92,8 +92,7 @@ public final class StackReader {
 
     private static Optional<Wood> commonWood(Fields root, Catalog catalog, Notices notices) {
         Optional<Scalar> named = root.scalar("wood");
-        boolean everyPieceNames =
-                root.list("pieces").stream().allMatch(piece -> piece.has("wood") || framing(piece));
+        boolean everyPieceNames = root.list("pieces").stream().allMatch(piece -> piece.has("wood") || framing(piece));
         if (named.isEmpty() && !everyPieceNames) {
             notices.add(Notice.note("wood-not-named", "No wood is named: weights are for " + DEFAULT_WOOD + ".")
                     .at(root.mark())

@@ -15,8 +15,7 @@ import org.shredzone.commons.suncalc.SunPosition;
  * @param hour 0 to 24: sun time (the sun is due south or north at 12), or clock time when {@code utcOffset} is given
  * @param utcOffset hours of the clock ahead of UTC
  */
-public record SunHour(
-        double latitude, OptionalDouble longitude, LocalDate day, double hour, OptionalDouble utcOffset) {
+public record SunHour(double latitude, OptionalDouble longitude, LocalDate day, double hour, OptionalDouble utcOffset) {
     private static final double SECONDS = 3600;
 
     /** The sun's true altitude over the level and its bearing clockwise from north, degrees; refraction left out. */
@@ -27,9 +26,7 @@ public record SunHour(
     }
 
     public Place place() {
-        return utcOffset.isPresent()
-                ? place(utc(hour - utcOffset.getAsDouble()), longitude.orElse(0))
-                : bySunTime();
+        return utcOffset.isPresent() ? place(utc(hour - utcOffset.getAsDouble()), longitude.orElse(0)) : bySunTime();
     }
 
     private ZonedDateTime utc(double hours) {
@@ -37,8 +34,7 @@ public record SunHour(
     }
 
     private Place place(ZonedDateTime when, double east) {
-        SunPosition position =
-                SunPosition.compute().on(when).at(latitude, east).execute();
+        SunPosition position = SunPosition.compute().on(when).at(latitude, east).execute();
         return new Place(position.getTrueAltitude(), position.getAzimuth());
     }
 
@@ -53,8 +49,7 @@ public record SunHour(
 
     /** The sun's hour angle at longitude 0, degrees: its bearing as seen from the north pole, where they are one. */
     private static double hourAngle(ZonedDateTime when) {
-        double bearing =
-                SunPosition.compute().on(when).at(90, 0).execute().getAzimuth();
+        double bearing = SunPosition.compute().on(when).at(90, 0).execute().getAzimuth();
         return bearing - 180;
     }
 }

@@ -27,17 +27,14 @@ public final class Arrises {
 
         boolean inFrontOf(double key, double depth) {
             return sweeps.stream()
-                    .anyMatch(sweep -> sweep.low() < key
-                            && key < sweep.high()
-                            && sweep.depth(key) < depth - Tolerance.SNAP);
+                    .anyMatch(sweep ->
+                            sweep.low() < key && key < sweep.high() && sweep.depth(key) < depth - Tolerance.SNAP);
         }
 
         Arris arris(boolean high) {
             Sweep sweep = high ? sweeps.get(0) : sweeps.get(sweeps.size() - 1);
             return new Arris(
-                    body,
-                    sweep.segment().at(high ? sweep.start() : sweep.end()),
-                    high ? sweep.high() : sweep.low());
+                    body, sweep.segment().at(high ? sweep.start() : sweep.end()), high ? sweep.high() : sweep.low());
         }
     }
 
@@ -135,7 +132,10 @@ public final class Arrises {
         for (Run run : runs) {
             if (run.low() < key && key < run.high() && run.inFrontOf(key, depth)) {
                 Arris arris = run.arris(high);
-                if (best.isEmpty() || (high ? arris.key() > best.get().key() : arris.key() < best.get().key())) {
+                if (best.isEmpty()
+                        || (high
+                                ? arris.key() > best.get().key()
+                                : arris.key() < best.get().key())) {
                     best = Optional.of(arris);
                 }
             }

@@ -109,8 +109,7 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
             double reach = segment.box().face() - at.x();
             if (reach > 0 && segment.box().bottom() <= at.y() && segment.box().top() >= at.y()) {
                 Line seam = new Line(at, at.plus(new Point(reach + 1, 0)));
-                Crossings.of(segment, seam, Tolerance.COINCIDENT)
-                        .forEach(p -> seams.add(segment.nearest(p)));
+                Crossings.of(segment, seam, Tolerance.COINCIDENT).forEach(p -> seams.add(segment.nearest(p)));
             }
             return seams;
         }

@@ -32,9 +32,7 @@ class AmbientTest {
     void a_face_in_a_corner_of_two_equal_walls_loses_what_the_other_stands_in_the_way_of() {
         double side = 4;
         Section corner = Drawn.section(
-                false,
-                Outline.rectangle(new Box(-1, -side, 0, 0)),
-                Outline.rectangle(new Box(-1, 0, side, 1)));
+                false, Outline.rectangle(new Box(-1, -side, 0, 0)), Outline.rectangle(new Box(-1, 0, side, 1)));
         Segment face = new Line(Drawn.at(0, -side), Drawn.at(0, 0));
         List<Double> places = List.of(0.05, 0.25, 0.5, 0.75, 0.95);
         List<Double> shares = Ambient.of(corner).along(face, places);
@@ -48,8 +46,8 @@ class AmbientTest {
 
     @Test
     void the_underside_of_a_shelf_sees_all_that_a_level_face_can() {
-        Section shelf = Drawn.section(
-                false, Outline.rectangle(new Box(-1, -4, 0, 0)), Outline.rectangle(new Box(-1, 0, 4, 1)));
+        Section shelf =
+                Drawn.section(false, Outline.rectangle(new Box(-1, -4, 0, 0)), Outline.rectangle(new Box(-1, 0, 4, 1)));
         Segment bottom = new Line(Drawn.at(0, 0), Drawn.at(4, 0));
         assertThat(Ambient.of(shelf).along(bottom, List.of(0.5))).allMatch(share -> share > 1 - 1e-9);
     }

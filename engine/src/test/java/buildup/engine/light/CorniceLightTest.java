@@ -79,7 +79,9 @@ class CorniceLightTest {
         Shone light = Shone.distant(CORNICE.section(), 40, 60);
         Shadow frieze = light.shadow("frieze", "face");
         assertThat(frieze.share()).isCloseTo(1, within(1e-9));
-        assertThat(light.caster("frieze", "face")).as("also of a face dark from end to end").isEqualTo("fascia");
+        assertThat(light.caster("frieze", "face"))
+                .as("also of a face dark from end to end")
+                .isEqualTo("fascia");
         assertThat(frieze.depth()).as("the edge falls beyond the face").isEmpty();
         assertThat(frieze.overhang()).hasValueCloseTo(3.5, within(1e-9));
         assertThat(light.caster("bead", "face")).isEqualTo("fascia");

@@ -47,7 +47,8 @@ class FrontViewTest {
                 assertThat(strips.get(i + 1).low().y())
                         .as("strip " + (i + 1))
                         .isCloseTo(strips.get(i).high().y(), within(1e-6));
-                assertThat(strips.get(i).high().y()).isGreaterThan(strips.get(i).low().y());
+                assertThat(strips.get(i).high().y())
+                        .isGreaterThan(strips.get(i).low().y());
             }
             assertThat(strips.get(strips.size() - 1).high().y()).isCloseTo(10.811, within(0.0005));
         }
@@ -80,7 +81,8 @@ class FrontViewTest {
 
     @Test
     void a_quirk_is_darker_than_the_face_beside_it() {
-        Bench quirked = Bench.loose("name: board, section: [out 1, up 2, quirk 1/4 x 1/2, up 2], back: wall, bottom: datum");
+        Bench quirked =
+                Bench.loose("name: board, section: [out 1, up 2, quirk 1/4 x 1/2, up 2], back: wall, bottom: datum");
         List<Strip> strips = strips(quirked.section(), distant(35.264, 45));
         Predicate<Strip> inQuirk = strip -> strip.low().x() < 0.75;
         double brightestInside =
@@ -96,7 +98,8 @@ class FrontViewTest {
     @Test
     void what_lies_in_shadow_is_darker_than_the_same_face_in_the_light() {
         List<Strip> frieze = strips(CORNICE, distant(35.264, 45)).stream()
-                .filter(strip -> CORNICE.name(CORNICE.members().get(strip.member()).body())
+                .filter(strip -> CORNICE.name(
+                                CORNICE.members().get(strip.member()).body())
                         .equals("frieze"))
                 .toList();
         double lit = frieze.stream()
@@ -114,8 +117,7 @@ class FrontViewTest {
 
     @Test
     void the_sun_tones_as_the_distant_light_that_it_is_at_its_hour() {
-        SunHour hour = new SunHour(
-                40, OptionalDouble.empty(), LocalDate.of(2025, 12, 21), 14, OptionalDouble.empty());
+        SunHour hour = new SunHour(40, OptionalDouble.empty(), LocalDate.of(2025, 12, 21), 14, OptionalDouble.empty());
         Light.Sun sun = new Light.Sun("sun", hour, 180, OptionalDouble.empty(), Optional.empty());
         List<Double> bySun = strips(CORNICE, sun).stream().map(Strip::tone).toList();
         List<Double> byLight =

@@ -21,9 +21,7 @@ class LampTest {
     /** A face p0 from 30 below the shelf p1 to 30 above it. */
     private static Section shelf(double overhang) {
         return Drawn.section(
-                false,
-                Outline.rectangle(new Box(-1, -30, 0, 30)),
-                Outline.rectangle(new Box(0, 0, overhang, THICK)));
+                false, Outline.rectangle(new Box(-1, -30, 0, 30)), Outline.rectangle(new Box(0, 0, overhang, THICK)));
     }
 
     @ParameterizedTest
@@ -90,7 +88,9 @@ class LampTest {
         assertThat(faces.get(0).overhang()).hasValueCloseTo(5.5, EXACT);
         assertThat(faces.get(0).depth()).as("the edge is above the arris").hasValueCloseTo(THICK - edge, EXACT);
         assertThat(lamp.shadow("p1", "top").kind()).isEqualTo(Band.Lit.SHADE);
-        assertThat(lamp.length("p1", "bottom", Band.Lit.LIT)).as("the underside is lit").isCloseTo(5.5, EXACT);
+        assertThat(lamp.length("p1", "bottom", Band.Lit.LIT))
+                .as("the underside is lit")
+                .isCloseTo(5.5, EXACT);
         double soft = (THICK + 20) * 5.5 / (40 - 3 - 5.5) - (THICK + 20) * 5.5 / (40 + 3 - 5.5);
         assertThat(faces.get(0).soft()).hasValueCloseTo(soft, EXACT);
     }

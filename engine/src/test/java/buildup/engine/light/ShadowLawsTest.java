@@ -30,8 +30,8 @@ class ShadowLawsTest {
     @Test
     void they_are_so_on_a_hundred_random_sections_and_shadows_are_just_what_is_not_lit() {
         for (long seed = 0; seed < 100; seed++) {
-            Section section = Drawn.section(
-                    false, new RandomScene(seed).bodies().toArray(Outline[]::new));
+            Section section =
+                    Drawn.section(false, new RandomScene(seed).bodies().toArray(Outline[]::new));
             coversEveryMember(section, Shone.at(section, 1 + seed % 88), "seed " + seed);
             coversEveryMember(section, Shone.lamp(section, 60, 40 - seed, 3), "seed " + seed + ", lamp");
         }
@@ -53,7 +53,9 @@ class ShadowLawsTest {
                     .filter(shadow -> shadow.member() == member)
                     .mapToDouble(Shadow::dark)
                     .sum();
-            assertThat(bands).as(where + ", member " + i).isCloseTo(members.get(i).length(), within(1e-5));
+            assertThat(bands)
+                    .as(where + ", member " + i)
+                    .isCloseTo(members.get(i).length(), within(1e-5));
             assertThat(shadows).as(where + ", member " + i).isCloseTo(dark, within(1e-9));
         }
     }
@@ -69,8 +71,8 @@ class ShadowLawsTest {
     void casters_stand_so_on_random_sections_whose_pieces_do_not_overlap() {
         int sound = 0;
         for (long seed = 0; seed < 300; seed++) {
-            Section section = Drawn.section(
-                    false, new RandomScene(seed).bodies().toArray(Outline[]::new));
+            Section section =
+                    Drawn.section(false, new RandomScene(seed).bodies().toArray(Outline[]::new));
             if (section.overlaps().isEmpty()) {
                 sound++;
                 castersStandOnTheRay(section, 3 + (int) seed * 7 % 84, "seed " + seed);
@@ -128,7 +130,9 @@ class ShadowLawsTest {
                 assertThat(worst).as("%s degrees, %s in", angle, far).isLessThanOrEqualTo(before / 5 + 1e-9);
                 before = worst;
             }
-            assertThat(worst(parallel, lamp(angle, 1e6))).as("%s degrees", angle).isLessThan(2e-4);
+            assertThat(worst(parallel, lamp(angle, 1e6)))
+                    .as("%s degrees", angle)
+                    .isLessThan(2e-4);
         }
     }
 
@@ -140,8 +144,7 @@ class ShadowLawsTest {
         double worst = 0;
         for (Member member : CORNICE.members()) {
             String piece = CORNICE.name(member.body());
-            worst = Math.max(
-                    worst, Math.abs(a.dark(piece, member.member()) - b.dark(piece, member.member())));
+            worst = Math.max(worst, Math.abs(a.dark(piece, member.member()) - b.dark(piece, member.member())));
         }
         return worst;
     }

@@ -101,8 +101,12 @@ class ShadowOraclesTest {
     void a_cavetto_is_wholly_dark_and_leaves_the_wall_below_lit(double r) {
         Shone light = under45(wall(-r), cavetto(r));
         assertThat(light.dark("p1", "m0")).isCloseTo(r * Math.PI / 2, EXACT);
-        assertThat(light.length("p1", "m0", Band.Lit.SHADE)).as("turned away above 45").isCloseTo(r * Math.PI / 4, EXACT);
-        assertThat(light.shadows("p0", "face")).as("the ray from the top edge meets its upper end").isEmpty();
+        assertThat(light.length("p1", "m0", Band.Lit.SHADE))
+                .as("turned away above 45")
+                .isCloseTo(r * Math.PI / 4, EXACT);
+        assertThat(light.shadows("p0", "face"))
+                .as("the ray from the top edge meets its upper end")
+                .isEmpty();
     }
 
     @ParameterizedTest
@@ -111,10 +115,13 @@ class ShadowOraclesTest {
         Shone light = under45(wall(-r), ovolo(r));
         List<Band> bands = light.bands("p1", "m0");
         assertThat(bands).extracting(Band::lit).containsExactly(Band.Lit.SHADE, Band.Lit.LIT);
-        assertThat(bands.get(1).segment().from().near(at(r / ROOT, -r / ROOT), 1e-9)).isTrue();
+        assertThat(bands.get(1).segment().from().near(at(r / ROOT, -r / ROOT), 1e-9))
+                .isTrue();
         assertThat(edge(light)).isCloseTo(-r * ROOT, EXACT);
         assertThat(light.shadow("p0", "face").dark()).isCloseTo(0.41421 * r, within(1e-5 * r));
-        assertThat(light.shadow("p0", "face").overhang()).as("of the tangent point").hasValueCloseTo(r / ROOT, EXACT);
+        assertThat(light.shadow("p0", "face").overhang())
+                .as("of the tangent point")
+                .hasValueCloseTo(r / ROOT, EXACT);
     }
 
     @ParameterizedTest
@@ -123,7 +130,8 @@ class ShadowOraclesTest {
         Shone light = under45(wall(-r), halfRound(r));
         List<Band> bands = light.bands("p1", "m0");
         assertThat(bands).extracting(Band::lit).containsExactly(Band.Lit.SHADE, Band.Lit.LIT);
-        assertThat(bands.get(0).segment().to().near(at(r / ROOT, -r / ROOT), 1e-9)).isTrue();
+        assertThat(bands.get(0).segment().to().near(at(r / ROOT, -r / ROOT), 1e-9))
+                .isTrue();
         assertThat(edge(light)).isCloseTo(-r * ROOT, EXACT);
     }
 
@@ -141,7 +149,8 @@ class ShadowOraclesTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.25, 0.5, 1, 2.5})
     void a_scotia_under_a_lip_as_far_out_as_it_is_high_is_wholly_dark(double r) {
-        // between two fillets a quarter r above and a quarter 2r below it; the lip as far beyond the foot as all is high
+        // between two fillets a quarter r above and a quarter 2r below it; the lip as far beyond the foot as all is
+        // high
         double fillet = 0.125;
         double head = fillet;
         double foot = -3 * r - fillet;

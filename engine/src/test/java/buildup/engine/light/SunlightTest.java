@@ -75,7 +75,8 @@ class SunlightTest {
 
     @Test
     void an_hour_s_dark_inches_are_those_of_its_light() {
-        Hour noon = Sunlight.day(CORNICE, sun(LocalDate.of(2025, 12, 21), 12, 180)).get(4);
+        Hour noon =
+                Sunlight.day(CORNICE, sun(LocalDate.of(2025, 12, 21), 12, 180)).get(4);
         Shone light = Shone.distant(CORNICE, noon.altitude(), noon.azimuth());
         int frieze = 3;
         assertThat(CORNICE.name(CORNICE.members().get(frieze).body())).isEqualTo("frieze");
@@ -89,7 +90,10 @@ class SunlightTest {
     void a_window_lets_the_sun_in_for_its_own_hours_only() {
         Light.Sun all = sun(LocalDate.of(2025, 12, 21), 12, 180);
         Light.Sun east = new Light.Sun("sun", all.hour(), 180, OptionalDouble.of(90), Optional.empty());
-        assertThat(Sunlight.day(CORNICE, east)).extracting(Hour::hour).doesNotContain(12.5, 13.0, 16.0).contains(8.0, 11.0);
+        assertThat(Sunlight.day(CORNICE, east))
+                .extracting(Hour::hour)
+                .doesNotContain(12.5, 13.0, 16.0)
+                .contains(8.0, 11.0);
     }
 
     @Test
@@ -105,7 +109,8 @@ class SunlightTest {
 
     @Test
     void a_day_that_no_calendar_has_is_refused() {
-        for (String day : List.of("31 June", "June 21", "21 Juno", "21", "2025-13-01", "29 February", "0 May", "summer")) {
+        for (String day :
+                List.of("31 June", "June 21", "21 Juno", "21", "2025-13-01", "29 February", "0 May", "summer")) {
             assertThat(Shone.said("lights:\n  - { name: l, latitude: 40, hour: 15, faces: 180, day: " + day + " }"))
                     .as(day)
                     .singleElement()
@@ -125,7 +130,8 @@ class SunlightTest {
     @Test
     void an_hour_that_no_day_has_is_refused() {
         for (String hour : List.of("25", "24:30", "15:60", "-1", "noon", "3 pm", "15:5")) {
-            assertThat(Shone.said("lights:\n  - { name: l, latitude: 40, day: 21 June, faces: 180, hour: '" + hour + "' }"))
+            assertThat(Shone.said(
+                            "lights:\n  - { name: l, latitude: 40, day: 21 June, faces: 180, hour: '" + hour + "' }"))
                     .as(hour)
                     .singleElement()
                     .satisfies(notice -> assertThat(notice.cure()).isEqualTo("Give 'hour:' as 15 or 15:30."));

@@ -43,8 +43,7 @@ class ApproachTest {
 
     @Test
     void the_soffit_of_the_reference_cornice_first_shows_from_183_in() {
-        Showing soffit =
-                only(CORNICE, "distance: 240, height: floor + 60", "distance: 24, height: floor + 60");
+        Showing soffit = only(CORNICE, "distance: 240, height: floor + 60", "distance: 24, height: floor + 60");
         // the lip's back arris (3.5, 6) blocks 0.25 (d - 3.5) / 30 of the 1.5 of soffit
         assertThat(soffit.first()).hasValueCloseTo(3.5 + (1.5 - LEAST) * 30 / 0.25, NEAR);
         assertThat(soffit.exposed()).isCloseTo(1.5, within(1e-9));
@@ -53,7 +52,8 @@ class ApproachTest {
 
     @Test
     void a_lip_at_5_and_a_quarter_hides_it_to_47_in() {
-        String text = CORNICE.replace("board 3/4 x 2, back: soffit.face, bottom: soffit.bottom - 1/4",
+        String text = CORNICE.replace(
+                "board 3/4 x 2, back: soffit.face, bottom: soffit.bottom - 1/4",
                 "board 3/4 x 2-3/4, back: soffit.face, bottom: soffit.bottom - 1");
         Showing soffit = only(text, "distance: 240, height: floor + 60", "distance: 24, height: floor + 60");
         assertThat(soffit.first()).hasValueCloseTo(3.5 + (1.5 - LEAST) * 29.25, NEAR);
@@ -61,8 +61,7 @@ class ApproachTest {
 
     @Test
     void a_way_that_ends_short_of_the_first_showing_never_shows_it() {
-        Showing soffit =
-                only(CORNICE, "distance: 240, height: floor + 60", "distance: 190, height: floor + 60");
+        Showing soffit = only(CORNICE, "distance: 240, height: floor + 60", "distance: 190, height: floor + 60");
         assertThat(soffit.first()).isEmpty();
         assertThat(soffit.most()).isZero();
     }
@@ -83,15 +82,13 @@ class ApproachTest {
         // d = 240 - 216 s, h = 8 - 32 s; seen when 0.25 (d - 3.5) / (6 - h) is under 1.5
         double reach = 1.5 - LEAST;
         double share = (0.25 * 236.5 + 2 * reach) / (32 * reach + 0.25 * 216);
-        Showing soffit =
-                only(CORNICE, "distance: 240, height: floor + 92", "distance: 24, height: floor + 60");
+        Showing soffit = only(CORNICE, "distance: 240, height: floor + 92", "distance: 24, height: floor + 60");
         assertThat(soffit.first()).hasValueCloseTo(240 - 216 * share, NEAR);
     }
 
     @Test
     void what_shows_from_the_start_first_shows_there() {
-        Showing soffit =
-                only(CORNICE, "distance: 100, height: floor + 60", "distance: 24, height: floor + 60");
+        Showing soffit = only(CORNICE, "distance: 100, height: floor + 60", "distance: 24, height: floor + 60");
         assertThat(soffit.first()).hasValueCloseTo(100.0, within(1e-9));
     }
 
@@ -115,8 +112,8 @@ class ApproachTest {
         assertThat(Sights.approaches(TRAY, block, notices)).isEmpty();
         assertThat(notices.sorted())
                 .singleElement()
-                .satisfies(said -> assertThat(said.message())
-                        .isEqualTo("Eye 'approach 1' (1 out, 1/2 up) is inside the shelf."));
+                .satisfies(said ->
+                        assertThat(said.message()).isEqualTo("Eye 'approach 1' (1 out, 1/2 up) is inside the shelf."));
     }
 
     @Test

@@ -71,7 +71,8 @@ class CorniceSightTest {
     @Test
     void a_lip_dropped_by_the_cure_hides_all_of_it_from_both() {
         String text = Bench.resource("/reference-cornice.yaml")
-                .replace("board 3/4 x 2, back: soffit.face, bottom: soffit.bottom - 1/4",
+                .replace(
+                        "board 3/4 x 2, back: soffit.face, bottom: soffit.bottom - 1/4",
                         "board 3/4 x 2-3/4, back: soffit.face, bottom: soffit.bottom - 1");
         Sights dropped = Sights.of(text + Sights.EYES);
         assertThat(dropped.coverage("standing", "soffit").seen()).isZero();
@@ -101,7 +102,9 @@ class CorniceSightTest {
             assertThat(part.from().y()).as("the bed hides below").isCloseTo(6.4676, NEAR);
             assertThat(part.to().y()).as("the lip's back arris hides above").isCloseTo(6.6569, NEAR);
         });
-        assertThat(rail.hiddenShare()).as("64.8 % would be the lip's front arris").isCloseTo(0.874, NEAR);
+        assertThat(rail.hiddenShare())
+                .as("64.8 % would be the lip's front arris")
+                .isCloseTo(0.874, NEAR);
     }
 
     @Test

@@ -11,8 +11,7 @@ import org.junit.jupiter.api.Test;
 /** Heights as they look, and eyes that stand where none can. */
 class SightTest {
     private static final String ROOM = Bench.head("space: { floor: -84, ceiling: 24, wall: { solid: yes } }");
-    private static final String SHELF =
-            "name: shelf, profile: board 3/4 x 5-1/2, lay: flat, back: wall, bottom: datum";
+    private static final String SHELF = "name: shelf, profile: board 3/4 x 5-1/2, lay: flat, back: wall, bottom: datum";
     /** A shelf of raw wood between a fascia, a taller back and a board under it: seen from above alone. */
     private static final String[] TRAY = {
         "name: under, profile: board 3/4 x 3-1/2, lay: flat, back: wall, top: datum",
@@ -83,7 +82,8 @@ class SightTest {
 
     @Test
     void raw_wood_that_nothing_stands_before_can_only_be_finished_or_covered() {
-        Sights bare = eye("name: e, distance: 72, height: -40", SHELF.replace("name: shelf", "name: shelf, kind: nailer"));
+        Sights bare =
+                eye("name: e, distance: 72, height: -40", SHELF.replace("name: shelf", "name: shelf, kind: nailer"));
         assertThat(bare.said().cure()).isEqualTo("Finish it, or cover it.");
     }
 
@@ -99,7 +99,9 @@ class SightTest {
     void an_eye_in_the_wood_is_said_and_left_out() {
         Sights shelf = eye("name: e, distance: 2-1/2, height: 1/2", SHELF);
         assertThat(shelf.sightings()).isEmpty();
-        said(shelf.said(), "Eye 'e' (2-1/2 out, 1/2 up) is inside the shelf.",
+        said(
+                shelf.said(),
+                "Eye 'e' (2-1/2 out, 1/2 up) is inside the shelf.",
                 "Stand it in the room: a distance of 72 and a height of floor + 60, say.");
     }
 

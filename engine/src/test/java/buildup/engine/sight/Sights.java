@@ -15,8 +15,7 @@ import java.util.List;
 
 /** The eyes of a stack document, asked by names. */
 final class Sights {
-    static final String EYES =
-            """
+    static final String EYES = """
             eyes:
               - { name: standing, distance: 72, height: floor + 60 }
               - { name: seated, distance: 72, height: floor + 46 }
@@ -47,8 +46,7 @@ final class Sights {
         String text = stack + block;
         Document document = DocumentReader.read("stack.yaml", text.getBytes(StandardCharsets.UTF_8), notices)
                 .orElseThrow();
-        Fields root =
-                Fields.of(document, new Claims(), notices, bench.stack().lengths());
+        Fields root = Fields.of(document, new Claims(), notices, bench.stack().lengths());
         return Approaches.of(bench.section(), Approaches.read(bench.stack(), root, notices), notices);
     }
 

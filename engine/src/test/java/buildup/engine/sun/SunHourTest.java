@@ -107,7 +107,6 @@ class SunHourTest {
     @Test
     void another_hour_of_the_same_day_keeps_place_and_clock() {
         SunHour noon = new SunHour(40, OptionalDouble.of(-75), JUNE, 12, OptionalDouble.of(-5));
-        assertThat(noon.at(15))
-                .isEqualTo(new SunHour(40, OptionalDouble.of(-75), JUNE, 15, OptionalDouble.of(-5)));
+        assertThat(noon.at(15)).isEqualTo(new SunHour(40, OptionalDouble.of(-75), JUNE, 15, OptionalDouble.of(-5)));
     }
 }

@@ -69,9 +69,7 @@ public final class NaiveView {
 
     /** Direction of the sight line through a point, towards the viewpoint. */
     private Point wayFrom(Point p) {
-        return view instanceof Viewpoint.Near near
-                ? near.at().minus(p).unit()
-                : ((Viewpoint.FarAway) view).direction();
+        return view instanceof Viewpoint.Near near ? near.at().minus(p).unit() : ((Viewpoint.FarAway) view).direction();
     }
 
     /** Where a sight line only touches an arc, as t: spoke square to the sight line. */
@@ -89,10 +87,7 @@ public final class NaiveView {
             angles.add(Math.atan2(direction.x(), -direction.y()));
             angles.add(Math.atan2(-direction.x(), direction.y()));
         }
-        return angles.stream()
-                .map(arc::atAngle)
-                .filter(t -> t > 0 && t < 1)
-                .toList();
+        return angles.stream().map(arc::atAngle).filter(t -> t > 0 && t < 1).toList();
     }
 
     private boolean free(Point p) {

@@ -22,12 +22,11 @@ public final class RandomScene {
         List<Outline> bodies = new ArrayList<>();
         int count = 1 + random.nextInt(4);
         for (int i = 0; i < count; i++) {
-            Outline own =
-                    switch (random.nextInt(4)) {
-                        case 0 -> zigzag();
-                        case 1 -> box();
-                        default -> molding();
-                    };
+            Outline own = switch (random.nextInt(4)) {
+                case 0 -> zigzag();
+                case 1 -> box();
+                default -> molding();
+            };
             bodies.add(moved(own, i == 0 ? own : bodies.get(i - 1)));
         }
         return bodies;
@@ -37,7 +36,8 @@ public final class RandomScene {
     private Outline moved(Outline own, Outline before) {
         if (random.nextInt(3) == 0) {
             Box box = before.box();
-            return own.moved(Motion.shift(box.back() - own.box().back(), box.top() - own.box().bottom()));
+            return own.moved(Motion.shift(
+                    box.back() - own.box().back(), box.top() - own.box().bottom()));
         }
         return own.moved(Motion.shift(between(-4, 4), between(-4, 4)));
     }

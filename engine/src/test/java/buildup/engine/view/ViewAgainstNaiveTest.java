@@ -38,7 +38,8 @@ class ViewAgainstNaiveTest {
             assertThat(seen)
                     .as(where)
                     .allMatch(part -> facing.stream()
-                            .anyMatch(whole -> whole.start() <= part.start() + 1e-9 && part.end() <= whole.end() + 1e-9));
+                            .anyMatch(
+                                    whole -> whole.start() <= part.start() + 1e-9 && part.end() <= whole.end() + 1e-9));
         }
     }
 

@@ -50,8 +50,7 @@ class ViewTest {
     @Test
     void a_nearer_box_hides_its_height_of_the_one_behind() {
         View view = view(RIGHT, box(0, 0, 1, 4), box(2, 1, 3, 2));
-        assertThat(view.seen(new Line(at(1, 0), at(1, 4))))
-                .containsExactly(new Stretch(0, 0.25), new Stretch(0.5, 1));
+        assertThat(view.seen(new Line(at(1, 0), at(1, 4)))).containsExactly(new Stretch(0, 0.25), new Stretch(0.5, 1));
         assertThat(view.facing(new Line(at(1, 0), at(1, 4)))).containsExactly(new Stretch(0, 1));
     }
 
@@ -131,7 +130,8 @@ class ViewTest {
         Outline[] boxes = {box(0, 0, 1, 4), box(2, 1, 3, 2), box(2.5, 0.5, 4, 1.5), box(-2, 3, 5, 3.5)};
         Line face = new Line(at(1, 0), at(1, 4));
         List<Stretch> seen = view(RIGHT, boxes).seen(face);
-        assertThat(view(RIGHT, boxes[3], boxes[2], boxes[1], boxes[0]).seen(face)).isEqualTo(seen);
+        assertThat(view(RIGHT, boxes[3], boxes[2], boxes[1], boxes[0]).seen(face))
+                .isEqualTo(seen);
         assertThat(seen).containsExactly(new Stretch(0, 0.125), new Stretch(0.5, 0.75), new Stretch(0.875, 1));
     }
 
@@ -143,7 +143,9 @@ class ViewTest {
             Point way = ray.to().minus(ray.from());
             assertThat(way.length()).isCloseTo(1, EXACT);
             assertThat(Math.abs(p.minus(ray.from()).cross(way))).isCloseTo(0, EXACT);
-            assertThat(view.towards(p).plus(way).length()).as("rays run away from the viewpoint").isCloseTo(0, EXACT);
+            assertThat(view.towards(p).plus(way).length())
+                    .as("rays run away from the viewpoint")
+                    .isCloseTo(0, EXACT);
         }
     }
 
@@ -165,7 +167,8 @@ class ViewTest {
     void no_arris_casts_where_nothing_stands_between() {
         Arrises arrises = Arrises.of(RIGHT, Drawn.section(false, box(0, 0, 1, 4)));
         assertThat(arrises.casting(at(1, 2), true)).isEmpty();
-        assertThat(arrises.castingBeyond(at(1, 2), new Line(at(1, 2), at(1, 3)), true)).isEmpty();
+        assertThat(arrises.castingBeyond(at(1, 2), new Line(at(1, 2), at(1, 3)), true))
+                .isEmpty();
     }
 
     @Test

@@ -79,7 +79,11 @@ public final class Outline {
     /** Exact area in square inches (Green's theorem over the true segments). */
     public double area() {
         // measured from a corner of its own: an outline far from the origin loses no digits
-        return twiceArea(atHome().strokes) / 2;
+        Motion home = Motion.shift(-box.back(), -box.bottom());
+        return strokes.stream()
+                        .mapToDouble(stroke -> stroke.segment().moved(home).twiceArea())
+                        .sum()
+                / 2;
     }
 
     public Point centroid() {
