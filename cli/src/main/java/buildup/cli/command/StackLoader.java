@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -74,6 +75,11 @@ final class StackLoader {
             return new Answer(name, name, LengthUnit.INCH, Optional.empty(), notices.sorted());
         }
         return answer(document.get(), catalog);
+    }
+
+    /** Every key that this run asked its documents for. */
+    SortedSet<String> asked() {
+        return claims.asked();
     }
 
     private Answer answer(Document document, Catalog catalog) {

@@ -20,6 +20,7 @@ import buildup.engine.sight.Sighting;
 import buildup.engine.stack.Eye;
 import buildup.engine.stack.Light;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
@@ -45,11 +46,14 @@ public final class JsonReport {
 
     /** The report; title and notices alone when no figures are known. */
     public static String write(Answer answer) {
+        return object(answer).written() + "\n";
+    }
+
+    /** The same as an object, to be put into another. */
+    public static Json object(Answer answer) {
         Json json = new Json().put("title", answer.title());
         answer.known().ifPresent(known -> new JsonReport(known).figures(json));
-        return json.put("notices", notices(answer.notices(), Optional.of(answer.file())))
-                        .written()
-                + "\n";
+        return json.put("notices", notices(answer.notices(), Optional.of(answer.file())));
     }
 
     /** @param file what is named where a notice has no place of its own */
@@ -89,6 +93,7 @@ public final class JsonReport {
                 .put("shadows", known.lights().stream().flatMap(this::shadows).toList())
                 .put("eyes", section.stack().eyes().stream().map(this::eye).toList())
                 .put("coverage", known.sights().stream().flatMap(this::coverage).toList());
+        json.put("seen", known.sights().stream().flatMap(this::seen).toList());
         if (!known.approaches().isEmpty()) {
             json.put(
                     "approach",
@@ -125,6 +130,21 @@ public final class JsonReport {
                         .put("exposed", coverage.exposed())
                         .put("seen", coverage.seen())
                         .put("hiddenShare", coverage.hiddenShare()));
+    }
+
+    private Stream<Json> seen(Sighting sighting) {
+        return sighting.members().stream()
+                .filter(seen -> seen.length() > Tolerance.TOUCHING)
+                .map(seen -> new Json()
+                        .put(
+                                "piece",
+                                section.name(
+                                        section.members().get(seen.member()).body()))
+                        .put("member", section.members().get(seen.member()).member())
+                        .put("eye", sighting.eye().name())
+                        .put("length", seen.length())
+                        .put("trueHeight", seen.trueHeight())
+                        .put("seenHeight", seen.seenHeight()));
     }
 
     private Stream<Json> approach(Approach approach) {

@@ -39,6 +39,7 @@ class JsonReportTest {
             "shadows",
             "eyes",
             "coverage",
+            "seen",
             "notices");
 
     @Test

@@ -6,6 +6,8 @@ import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
+import buildup.shared.document.Mapping;
+import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
 import buildup.shared.document.Sequence;
 import buildup.shared.length.Length;
@@ -92,7 +94,8 @@ public final class StackReader {
 
     private static Optional<Wood> commonWood(Fields root, Catalog catalog, Notices notices) {
         Optional<Scalar> named = root.scalar("wood");
-        boolean everyPieceNames = root.list("pieces").stream().allMatch(piece -> piece.has("wood") || framing(piece));
+        boolean everyPieceNames = root.node("pieces").orElse(root.mapping()) instanceof Sequence pieces
+                && pieces.items().stream().allMatch(StackReader::needsNoCommonWood);
         if (named.isEmpty() && !everyPieceNames) {
             notices.add(Notice.note("wood-not-named", "No wood is named: weights are for " + DEFAULT_WOOD + ".")
                     .at(root.mark())
@@ -101,8 +104,11 @@ public final class StackReader {
         return catalog.wood(named.orElse(new Scalar(DEFAULT_WOOD, root.mark())), notices);
     }
 
-    private static boolean framing(Fields piece) {
-        return piece.text("kind").filter(Kind.FRAMING.word()::equals).isPresent();
+    private static boolean needsNoCommonWood(Node entry) {
+        return entry instanceof Mapping piece
+                && (piece.get("wood").isPresent()
+                        || piece.get("kind").orElse(piece) instanceof Scalar kind
+                                && kind.text().equals(Kind.FRAMING.word()));
     }
 
     private static List<Piece> pieces(Fields root, PieceReader reader, Notices notices) {

@@ -1,0 +1,126 @@
+package buildup.cli.command;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.Ran;
+import buildup.shared.notice.Notices;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the README says is so. */
+class ReadmeTest {
+    private static final String README = Ran.read(Path.of("../README.md"));
+
+    /** Every key of the language, in as many entries as it takes. */
+    private static final String EVERY_KEY = """
+            title: All keys
+            units: in
+            wood: yellow-poplar
+            boards: softwood
+            catalog: none.yaml
+            sizes: { lap: 1/2 }
+            space: { floor: -84, ceiling: 12, projection: 8, wall: { from: -84, to: 12, solid: yes, covering: 1/2 } }
+            eyes: [{ name: standing, distance: 72, height: floor + 60 }]
+            approach:
+              - { name: door, from: { distance: 140, height: 0 }, to: { distance: 24, height: 0 } }
+            lights:
+              - { name: far, altitude: 30, azimuth: 20 }
+              - { name: lamp, at: { distance: 40, height: 0 }, width: 4 }
+              - { name: sun, latitude: 42, longitude: -71, day: 21 June, hour: 15, utc-offset: -5, faces: 180, window: 180 }
+            pieces:
+              - { name: a, kind: trim, profile: board 3/4 x 3, wood: red-oak, rip: { top: lap, bottom: 1/8, back: 1/16, face: 1/16 }, back: wall, bottom: 0, fixed: wall }
+              - { name: b, section: [out 1, up 1], lay: flat, turn: 90, spring: 38, flip: over, face: wall + 1, top: a.top }
+              - { name: c, profile: board 1 x 1, at: { top: a.bottom }, back: wall }
+            """;
+
+    private static SortedSet<String> listed() {
+        String keys = README.substring(README.indexOf("### Keys"), README.indexOf("## What the figures mean"));
+        SortedSet<String> listed = new TreeSet<>();
+        for (String row : keys.lines().filter(line -> line.startsWith("| `")).toList()) {
+            Matcher key = Pattern.compile("`([^`]+)`").matcher(row.substring(0, row.indexOf(" |", 2)));
+            while (key.find()) {
+                listed.add(key.group(1));
+            }
+        }
+        return listed;
+    }
+
+    /** The keys asked for that hold a value themselves; what stands below a named length or an own edge is its user's. */
+    private static SortedSet<String> asked() {
+        Notices notices = new Notices();
+        Streams streams = Streams.of(
+                new ByteArrayInputStream(EVERY_KEY.getBytes(UTF_8)),
+                new ByteArrayOutputStream(),
+                new ByteArrayOutputStream());
+        StackLoader loader = new StackLoader(new InputFiles(streams, notices), notices);
+        loader.load("-", List.of());
+        SortedSet<String> asked = loader.asked();
+        return asked.stream()
+                .map(key -> key.startsWith("sizes.") ? "sizes" : key)
+                .filter(key -> asked.stream().noneMatch(other -> other.startsWith(key + ".")) || key.equals("sizes"))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void every_key_that_a_stack_may_hold_is_in_the_list_and_no_other() {
+        assertThat(listed()).isEqualTo(asked());
+    }
+
+    @Test
+    void a_key_that_stands_nowhere_in_the_list_is_refused_with_the_nearest_one_that_does() {
+        Ran ran = Ran.report("tittle: x\npieces: [{ name: a, profile: board 1 x 1, back: wall, bottom: 0 }]\n");
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).isEqualTo("refusal  stdin:1:1  No key is called 'tittle' here. Did you mean title?\n");
+    }
+
+    @Test
+    void the_example_of_the_stack_language_reports_clean() {
+        String example = README.substring(README.indexOf("title: Reading-room bookcase cornice"));
+        Ran ran = Ran.report(example.substring(0, example.indexOf("```")));
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+    }
+
+    @Test
+    void every_demo_reports_clean() {
+        for (String demo : List.of("cornice", "door-head", "wainscot-cap")) {
+            Ran ran =
+                    Ran.of("report", Ran.demo("reading-room-" + demo + ".yaml").toString());
+            assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        }
+    }
+
+    @Test
+    void the_words_of_the_table_draw() {
+        for (String words : List.of(
+                "out 1, up 3/4, fillet 1/8, chamfer 1/4 x 1/2",
+                "out 1/4, cove 1/2 x 3/8, ovolo 1/2",
+                "out 1/4, cyma recta 1 x 3/4, cyma reversa 1 x 3/4",
+                "out 1, scotia 3/4 x 1/4, up 1/4",
+                "out 1, up 1/4, bead 1/4, torus 1/2, astragal 1/4, up 1/4",
+                "out 1, bead up 3/4",
+                "out 1, up 1/2, quirk 1/16 x 1/8, up 2",
+                "out 1/2, drip 1/4 x 1/4, out 1/2, up 1",
+                "out 3/4, rabbet 3/8 x 3/4, up 1/4",
+                "out 1, up to 2")) {
+            Ran ran = Ran.report("pieces: [{ name: a, section: [" + words + "], back: wall, bottom: 0 }]\n");
+            assertThat(ran.code()).as(words + ran.err()).isLessThan(ExitCode.REFUSED);
+        }
+    }
+
+    @Test
+    void the_picture_of_the_readme_is_the_one_that_its_first_command_draws(@TempDir Path folder) {
+        Path drawn = folder.resolve("cornice.svg");
+        Ran.of("draw", Ran.demo("reading-room-cornice.yaml").toString(), "-o", drawn.toString());
+        assertThat(Ran.read(drawn)).isEqualTo(Ran.read(Ran.demo("reading-room-cornice.svg")));
+    }
+}
