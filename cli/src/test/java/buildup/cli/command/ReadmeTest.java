@@ -78,7 +78,8 @@ class ReadmeTest {
 
     @Test
     void a_key_that_stands_nowhere_in_the_list_is_refused_with_the_nearest_one_that_does() {
-        Ran ran = Ran.report("tittle: x\npieces: [{ name: a, profile: board 1 x 1, back: wall, bottom: 0 }]\n");
+        Ran ran = Ran.report(
+                "tittle: x\nwood: red-oak\npieces: [{ name: a, profile: board 1 x 1, back: wall, bottom: 0 }]\n");
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(ran.err()).isEqualTo("refusal  stdin:1:1  No key is called 'tittle' here. Did you mean title?\n");
     }

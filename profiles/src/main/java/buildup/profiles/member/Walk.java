@@ -73,18 +73,19 @@ public final class Walk {
         quarter(vertical, height / 2, level, width / 2, !hollowFirst, name);
     }
 
-    /** Bead, torus: a half round of that diameter standing on the line the walk is on. */
+    /** Bead, torus: a half round of that diameter standing on the line the walk is on, and going on along it. */
     public void halfRound(double diameter, String name) {
         require(diameter, "diameter");
-        Point end = at.plus(heading.times(diameter));
+        Point along = heading;
+        Point end = at.plus(along.times(diameter));
         arcTo(end, at.towards(end, 0.5), true, name);
+        heading = along;
     }
 
     /** As {@link #halfRound(double, String)}, on a line in a direction that the words name. */
     public void halfRound(Way along, double diameter, String name) {
         heading = along.unit();
         halfRound(diameter, name);
-        heading = along.unit();
     }
 
     /** Astragal: a half round between two fillets that stand out from the line the walk is on. */
