@@ -1,0 +1,176 @@
+package buildup.engine.support;
+
+import buildup.engine.compose.Body;
+import buildup.engine.compose.Composer;
+import buildup.engine.compose.Section;
+import buildup.engine.compose.Standing;
+import buildup.engine.compose.Standing.Bearing;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Single-piece statics: weight and loads of a group against the level bearing below it, moments about the end that it
+ * would tip over.
+ */
+final class Balances {
+    /** A nail stands this far under the top of an upright back, in: common practice, no source. */
+    private static final double UNDER_TOP = 0.25;
+
+    /** An edge thinner than this is nailed in its middle, in: common practice, no source. */
+    private static final double THIN = 1;
+
+    private final Section section;
+    private final LoadPath path;
+    private final List<Load> loads;
+
+    Balances(Section section, LoadPath path, List<Load> loads) {
+        this.section = section;
+        this.path = path;
+        this.loads = loads;
+    }
+
+    /** Each piece that bears on something grounded, with all whose weight goes through it. */
+    Optional<Balance> ofPiece(int body) {
+        Standing standing = standing(body);
+        return section.body(body).inStack()
+                ? balance(body, false, path.through(body), standing.bearing(), List.of(body))
+                : Optional.empty();
+    }
+
+    /** What stands on a body: the pieces that bear on it, with all whose weight goes through any of them. */
+    Optional<Balance> onCarrier(int carrier) {
+        List<Bearing> bearing = new ArrayList<>();
+        List<Integer> lowest = new ArrayList<>();
+        Set<Integer> group = new LinkedHashSet<>();
+        for (Standing standing : section.standing()) {
+            List<Bearing> own = standing.bearing().stream()
+                    .filter(one -> one.on() == carrier)
+                    .toList();
+            boolean elsewhere = standing.bearing().stream().anyMatch(one -> one.on() != carrier);
+            if (!own.isEmpty() && !elsewhere && !standing.fixed()) {
+                bearing.addAll(own);
+                lowest.add(standing.body());
+            }
+        }
+        for (int i = 0; i < section.bodies().size(); i++) {
+            int piece = i;
+            if (section.body(i).inStack() && lowest.stream().anyMatch(low -> restsThrough(piece, low))) {
+                group.add(i);
+            }
+        }
+        return balance(carrier, true, List.copyOf(group), bearing, lowest);
+    }
+
+    private boolean restsThrough(int piece, int low) {
+        List<Integer> open = new ArrayList<>(List.of(piece));
+        Set<Integer> seen = new LinkedHashSet<>();
+        while (!open.isEmpty()) {
+            int next = open.remove(0);
+            if (next == low) {
+                return true;
+            }
+            if (seen.add(next)) {
+                open.addAll(path.restsOn(next));
+            }
+        }
+        return false;
+    }
+
+    private Standing standing(int body) {
+        return section.standing().stream()
+                .filter(one -> one.body() == body)
+                .findFirst()
+                .orElse(new Standing(body, true, false, List.of(), List.of()));
+    }
+
+    private Optional<Balance> balance(
+            int body, boolean carrier, List<Integer> group, List<Bearing> bearing, List<Integer> lowest) {
+        if (bearing.isEmpty() || group.isEmpty()) {
+            return Optional.empty();
+        }
+        double back = bearing.stream().mapToDouble(one -> one.from().x()).min().orElseThrow();
+        double face = bearing.stream().mapToDouble(one -> one.to().x()).max().orElseThrow();
+        double level = bearing.stream().mapToDouble(one -> one.from().y()).max().orElseThrow();
+        double weight = 0;
+        double moment = 0;
+        for (int piece : group) {
+            double own = Composer.weightPerFoot(section.body(piece));
+            weight += own;
+            moment += own * section.body(piece).outline().centroid().x();
+        }
+        double load = 0;
+        double loadMoment = 0;
+        for (Load one : loads) {
+            if (group.contains(one.body())) {
+                load += one.poundsPerFoot();
+                loadMoment += one.poundsPerFoot() * one.out();
+            }
+        }
+        double resultant = moment / weight;
+        double loaded = (moment + loadMoment) / (weight + load);
+        boolean forward = loaded > face;
+        boolean backward = loaded < back;
+        double overturning = forward
+                ? moment + loadMoment - (weight + load) * face
+                : backward ? (weight + load) * back - moment - loadMoment : 0;
+        Point holdAt = holdAt(lowest);
+        Point downAt = downAt(lowest, forward);
+        double arm = holdAt.y() - level;
+        double reach = forward ? face - downAt.x() : downAt.x() - back;
+        boolean tips = overturning > 0;
+        return Optional.of(new Balance(
+                body,
+                carrier,
+                group,
+                back,
+                face,
+                weight,
+                resultant,
+                load,
+                loaded,
+                overturning,
+                tips && arm > Tolerance.TOUCHING ? OptionalDouble.of(overturning / arm) : OptionalDouble.empty(),
+                holdAt,
+                tips && reach > Tolerance.TOUCHING ? OptionalDouble.of(overturning / reach) : OptionalDouble.empty(),
+                downAt));
+    }
+
+    /** On the back of the rearmost of the lowest pieces. */
+    private Point holdAt(List<Integer> lowest) {
+        Box box = rearmost(lowest);
+        double under = box.height() < THIN ? box.height() / 2 : UNDER_TOP;
+        return new Point(box.back(), box.top() - under);
+    }
+
+    /** Half an inch inside the end of the lowest pieces on the side that would rise. */
+    private Point downAt(List<Integer> lowest, boolean forward) {
+        Box all = Box.around(lowest.stream()
+                .map(section::body)
+                .map(Body::outline)
+                .map(outline -> outline.box())
+                .toList());
+        double in = Math.min(DOWN_IN, all.width() / 2);
+        return new Point(forward ? all.back() + in : all.face() - in, all.top());
+    }
+
+    /** How far from the end of a board a nail is driven down, in: common practice, no source. */
+    private static final double DOWN_IN = 0.5;
+
+    private Box rearmost(List<Integer> lowest) {
+        Box best = section.body(lowest.get(0)).outline().box();
+        for (int piece : lowest) {
+            Box box = section.body(piece).outline().box();
+            if (box.back() < best.back()) {
+                best = box;
+            }
+        }
+        return best;
+    }
+}

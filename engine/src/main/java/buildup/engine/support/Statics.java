@@ -1,0 +1,144 @@
+package buildup.engine.support;
+
+import buildup.engine.compose.Composer;
+import buildup.engine.compose.Contact;
+import buildup.engine.compose.Section;
+import buildup.engine.solve.LinearProgram;
+import buildup.engine.solve.LinearProgram.Solution;
+import buildup.engine.solve.LinearProgram.Term;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The whole stack at once, for a foot of run: every piece of the stack a rigid body in equilibrium (two forces and one
+ * moment), contacts that push square to themselves and never pull or rub, fasteners that pull along their axis and hold
+ * across it up to their allowable values. The user's loads grow by one factor; weights stay. The greatest factor that
+ * still has an equilibrium is the lower-bound theorem's answer (plastic limit analysis: a distribution of forces that
+ * keeps all limits proves the load; common statics, no source).
+ */
+final class Statics {
+    /** A factor beyond which nobody asks: the loads do not matter. */
+    static final double NO_LIMIT = 1e4;
+
+    /** A force that acts on two bodies, one way on the first and the other way on the second. */
+    private record Force(String name, int on, int against, Point at, Point way, double most) {}
+
+    private final Section section;
+    private final List<Load> loads;
+    private final List<Force> forces;
+
+    private Statics(Section section, List<Load> loads, List<Force> forces) {
+        this.section = section;
+        this.loads = loads;
+        this.forces = forces;
+    }
+
+    static Statics of(Section section, List<Load> loads, List<Joint> joints) {
+        List<Force> forces = new ArrayList<>();
+        for (Contact contact : section.contacts()) {
+            contact.stretch().ifPresent(stretch -> pushes(section, contact, stretch, forces));
+        }
+        for (Joint joint : joints) {
+            Point across = joint.axis().left();
+            forces.add(new Force(
+                    joint.name(), joint.outer(), joint.inner(), joint.at(), joint.axis(), joint.withdrawal()));
+            forces.add(new Force(joint.name(), joint.outer(), joint.inner(), joint.at(), across, joint.lateral()));
+            forces.add(new Force(
+                    joint.name(), joint.outer(), joint.inner(), joint.at(), across.times(-1), joint.lateral()));
+        }
+        return new Statics(section, loads, forces);
+    }
+
+    /** A straight contact pushes at its ends (any spread of pressure is a mixture of these), an arc at its middle too. */
+    private static void pushes(Section section, Contact contact, Segment stretch, List<Force> out) {
+        String name = section.name(contact.a()) + " on " + section.name(contact.b());
+        List<Double> places = stretch instanceof Line ? List.of(0.0, 1.0) : List.of(0.0, 0.5, 1.0);
+        for (double t : places) {
+            // the stretch is walked with a's wood on its left
+            Point outward = stretch.direction(t).right();
+            out.add(new Force(name, contact.b(), contact.a(), stretch.at(t), outward, Double.POSITIVE_INFINITY));
+        }
+    }
+
+    /** What governs, and the factor itself; nothing when there is no equilibrium even without the loads. */
+    record Limit(double factor, String governs) {}
+
+    Optional<Limit> limit() {
+        Optional<Double> factor = factor(forces);
+        return factor.map(found -> new Limit(found, found >= NO_LIMIT ? "" : governing(found)));
+    }
+
+    /** The factor with a force left out, for the laws that tests hold. */
+    private Optional<Double> factor(List<Force> given) {
+        LinearProgram program = new LinearProgram();
+        int factor = program.atLeastZero(NO_LIMIT);
+        List<Integer> numbers = new ArrayList<>();
+        given.forEach(force -> numbers.add(program.atLeastZero(force.most)));
+        for (int body = 0; body < section.bodies().size(); body++) {
+            if (section.body(body).inStack()) {
+                equations(program, body, given, numbers, factor);
+            }
+        }
+        Optional<Solution> solution = program.greatest(factor);
+        return solution.map(found -> found.value(factor));
+    }
+
+    private void equations(LinearProgram program, int body, List<Force> given, List<Integer> numbers, int factor) {
+        Point centroid = section.body(body).outline().centroid();
+        double weight = Composer.weightPerFoot(section.body(body));
+        List<Term> across = new ArrayList<>();
+        List<Term> up = new ArrayList<>();
+        List<Term> turning = new ArrayList<>();
+        for (int i = 0; i < given.size(); i++) {
+            Force force = given.get(i);
+            int sign = force.on == body ? 1 : force.against == body ? -1 : 0;
+            if (sign != 0) {
+                Point way = force.way.times(sign);
+                across.add(new Term(numbers.get(i), way.x()));
+                up.add(new Term(numbers.get(i), way.y()));
+                turning.add(new Term(numbers.get(i), force.at.minus(centroid).cross(way)));
+            }
+        }
+        for (Load load : loads) {
+            if (load.body() == body) {
+                up.add(new Term(factor, -load.poundsPerFoot()));
+                turning.add(new Term(factor, -(load.out() - centroid.x()) * load.poundsPerFoot()));
+            }
+        }
+        program.equation(across, 0);
+        program.equation(up, weight);
+        program.equation(turning, 0);
+    }
+
+    /** The contact or fastener of which a little more helps most: a limit raised, or an end of contact moved out. */
+    private String governing(double factor) {
+        String best = "";
+        double most = factor * 1e-6;
+        for (int i = 0; i < forces.size(); i++) {
+            for (Force more : more(forces.get(i))) {
+                List<Force> changed = new ArrayList<>(forces);
+                changed.set(i, more);
+                double gain = factor(changed).orElse(factor) - factor;
+                if (gain > most * (1 + 1e-9)) {
+                    most = gain;
+                    best = more.name;
+                }
+            }
+        }
+        return best;
+    }
+
+    private static List<Force> more(Force force) {
+        if (Double.isFinite(force.most)) {
+            return List.of(new Force(force.name, force.on, force.against, force.at, force.way, force.most * 1.01));
+        }
+        Point along = force.way.left().times(1.0 / 64);
+        return List.of(
+                new Force(force.name, force.on, force.against, force.at.plus(along), force.way, force.most),
+                new Force(force.name, force.on, force.against, force.at.minus(along), force.way, force.most));
+    }
+}

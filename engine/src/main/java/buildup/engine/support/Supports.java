@@ -1,0 +1,93 @@
+package buildup.engine.support;
+
+import buildup.engine.compose.Section;
+import buildup.engine.support.Support.Verdict;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthPrinter;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Asks what holds a section. */
+public final class Supports {
+    private Supports() {}
+
+    /**
+     * @param joints the fasteners where they hold, empty while none are given
+     * @param notices told what tips: a note while no fastenings are given, else a problem
+     */
+    public static Support of(Section section, List<Loads.Wanted> wanted, List<Joint> joints, Notices notices) {
+        List<Load> loads = Loads.on(section, wanted, notices);
+        LoadPath path = LoadPath.of(section, joints);
+        Balances asked = new Balances(section, path, loads);
+        List<Balance> balances = new ArrayList<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            asked.ofPiece(i).ifPresent(balances::add);
+            asked.onCarrier(i).ifPresent(balances::add);
+        }
+        Optional<Verdict> whole =
+                joints.isEmpty() ? Optional.empty() : Optional.of(verdict(section, loads, joints, notices));
+        if (joints.isEmpty()) {
+            balances.stream()
+                    .filter(balance -> balance.carrier() && !balance.stands())
+                    .forEach(balance -> notices.add(needsHolding(section, balance)));
+        }
+        return new Support(balances, path, loads, whole);
+    }
+
+    private static Verdict verdict(Section section, List<Load> loads, List<Joint> joints, Notices notices) {
+        Optional<Statics.Limit> limit = Statics.of(section, loads, joints).limit();
+        if (limit.isEmpty()) {
+            notices.add(Notice.problem(
+                            "tips", "The stack does not stand by its contacts and fastenings, friction left out.")
+                    .cure("Fasten what hangs, or bring the weight back over its bearing."));
+            return new Verdict(false, 0, "");
+        }
+        double factor = limit.get().factor();
+        if (loads.isEmpty() || factor >= Statics.NO_LIMIT) {
+            return new Verdict(true, Double.POSITIVE_INFINITY, "");
+        }
+        if (factor < 1) {
+            notices.add(Notice.problem(
+                            "load-too-much",
+                            "The stack takes only " + decimals(factor, 2) + " of the loads; "
+                                    + limit.get().governs() + " governs.")
+                    .cure("Strengthen that, or take load off."));
+        }
+        return new Verdict(true, factor, limit.get().governs());
+    }
+
+    private static Notice needsHolding(Section section, Balance balance) {
+        boolean forward = balance.loaded() > balance.bearingFace();
+        String beyond = decimals(-balance.margin(), 3);
+        String pull = balance.holdBack().isPresent()
+                ? " Held back " + decimals(balance.holdBack().getAsDouble(), 2) + " lb a foot at "
+                        + print(balance.holdAt().y()) + " up, it stands."
+                : balance.holdDown().isPresent()
+                        ? " Held down " + decimals(balance.holdDown().getAsDouble(), 2) + " lb a foot at "
+                                + print(balance.downAt().x()) + " out, it stands."
+                        : "";
+        String name = section.name(balance.body());
+        Notice notice = Notice.note(
+                        "needs-holding",
+                        "What stands on '" + name + "' leans " + (forward ? "out" : "back") + " " + beyond
+                                + " past its bearing." + pull)
+                .of(name)
+                .amount(Length.inches(-balance.margin()))
+                .cure("Give the fastenings that hold it, or bring its weight back.");
+        return section.body(balance.body())
+                .placed()
+                .map(placed -> notice.at(placed.piece().mark()))
+                .orElse(notice);
+    }
+
+    private static String decimals(double value, int places) {
+        return LengthPrinter.decimals(Length.inches(value), places);
+    }
+
+    private static String print(double inches) {
+        return LengthPrinter.sixteenths(Length.inches(inches));
+    }
+}
