@@ -106,8 +106,9 @@ class CatalogTest {
     void millimetres_read_as_inches_are_a_problem() {
         assertThat(asked.profile("quarter-round 114.3 x 114.3").thickness()).isEqualTo(114.3);
         assertThat(asked.said())
-                .containsExactly("PROBLEM mm-read-as-inches stack.yaml:7:3 A quarter round of 114.3: as inches that is 9-1/2"
-                        + " ft of molding. | Write mm behind it if millimetres are meant.");
+                .containsExactly(
+                        "PROBLEM mm-read-as-inches stack.yaml:7:3 A quarter round of 114.3: as inches that is 9-1/2"
+                                + " ft of molding. | Write mm behind it if millimetres are meant.");
     }
 
     @Test

@@ -51,6 +51,11 @@ record Measure(
         return run == other.run && Math.abs(start() - other.start()) < same && Math.abs(end() - other.end()) < same;
     }
 
+    /** The same on a picture drawn to that scale. */
+    Measure scaled(double scale) {
+        return new Measure(run, where, from.times(scale), to.times(scale), letter, wordings, words);
+    }
+
     Measure in(Where other) {
         return new Measure(run, other, from, to, letter, wordings, words);
     }

@@ -12,21 +12,29 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 
 /** What is dimensioned: each reveal, each step from piece to piece, the height of each piece that shows, the whole. */
 final class Measures {
     private final Section section;
     private final View view;
+    private final DoubleFunction<String> size;
     private final List<Measure> measures = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    private Measures(Section section, View view) {
+    private Measures(Section section, View view, DoubleFunction<String> size) {
         this.section = section;
         this.view = view;
+        this.size = size;
     }
 
     static Measures of(Section section, View view) {
-        Measures measures = new Measures(section, view);
+        return of(section, view, Drafting::shop);
+    }
+
+    /** @param size how a size in inches is written */
+    static Measures of(Section section, View view, DoubleFunction<String> size) {
+        Measures measures = new Measures(section, view, size);
         section.reveals().forEach(measures::reveal);
         measures.steps();
         measures.heights();
@@ -51,12 +59,12 @@ final class Measures {
     }
 
     private void near(Run run, Point p, Point q, String words) {
-        String size = Drafting.shop(Math.abs(run.along(p) - run.along(q)));
-        add(new Measure(run, Measure.Where.NEAR, p, q, Optional.empty(), List.of(size), words));
+        String between = size.apply(Math.abs(run.along(p) - run.along(q)));
+        add(new Measure(run, Measure.Where.NEAR, p, q, Optional.empty(), List.of(between), words));
     }
 
     private void reveal(Reveal reveal) {
-        String words = Section.letter(reveal.piece()) + " shows " + Drafting.shop(reveal.amount()) + " past "
+        String words = Section.letter(reveal.piece()) + " shows " + size.apply(reveal.amount()) + " past "
                 + letter(reveal.over());
         switch (reveal.along()) {
             case LEVEL -> near(Run.LEVEL, reveal.at(), reveal.to(), words);
@@ -84,7 +92,7 @@ final class Measures {
                         Run.LEVEL,
                         outermost(before.body(), row.from()),
                         outermost(row.body(), row.from()),
-                        letter(row.body()) + " stands " + Drafting.shop(Math.abs(step))
+                        letter(row.body()) + " stands " + size.apply(Math.abs(step))
                                 + (step > 0 ? " out from " : " back from ") + letter(before.body()));
             }
         }
@@ -125,15 +133,15 @@ final class Measures {
             Box box = body.outline().box();
             boolean whole = box.height() > view.stack().height() - Tolerance.TOUCHING;
             if (!whole && (body.trim() || body.nailer() && showing.contains(i))) {
-                String size = Drafting.shop(box.height());
+                String high = size.apply(box.height());
                 add(new Measure(
                         Run.UPRIGHT,
                         Measure.Where.LANE,
                         new Point(box.face(), box.bottom()),
                         new Point(box.face(), box.top()),
                         Optional.of(Section.letter(i)),
-                        List.of(size),
-                        Section.letter(i) + " is " + size + " high"));
+                        List.of(high),
+                        Section.letter(i) + " is " + high + " high"));
             }
         }
     }
@@ -149,8 +157,8 @@ final class Measures {
     }
 
     private void whole(Run run, Point from, Point to, String what) {
-        String size = Drafting.shop(run.along(to) - run.along(from));
-        String words = what + " " + size;
-        add(new Measure(run, Measure.Where.OUTSIDE, from, to, Optional.empty(), List.of(words, size), words));
+        String between = size.apply(run.along(to) - run.along(from));
+        String words = what + " " + between;
+        add(new Measure(run, Measure.Where.OUTSIDE, from, to, Optional.empty(), List.of(words, between), words));
     }
 }

@@ -19,8 +19,9 @@ import java.util.stream.Stream;
  *
  * @param window all that is shown lies in it
  * @param stack box of the stack, framing left out
+ * @param scale inches of the picture to an inch of wood
  */
-record View(Box window, Box stack, List<Shown> shown) {
+record View(Box window, Box stack, List<Shown> shown, double scale) {
     /** What begins farther than this from the stack's box is not shown. */
     private static final double NEAR = 1.25;
 
@@ -57,7 +58,16 @@ record View(Box window, Box stack, List<Shown> shown) {
     }
 
     /** A closed part: its edges as drawn, and those where it goes on beyond the picture. */
-    record Part(List<Segment> ring, List<Segment> edges, List<Line> breaks, Ring chords) {}
+    record Part(List<Segment> ring, List<Segment> edges, List<Line> breaks, Ring chords) {
+        Part scaled(double by) {
+            List<Segment> smaller = Scale.of(ring, by);
+            return new Part(
+                    smaller,
+                    Scale.of(edges, by),
+                    breaks.stream().map(line -> Scale.of(line, by)).toList(),
+                    Ring.of(smaller, CHORD));
+        }
+    }
 
     static View of(Section section) {
         Box stack = Box.around(section.bodies().stream()
@@ -82,7 +92,18 @@ record View(Box window, Box stack, List<Shown> shown) {
                 shown.add(new Shown(i, body, parts(body.outline(), window)));
             }
         }
-        return new View(window, stack, shown);
+        return new View(window, stack, shown, 1);
+    }
+
+    /** The same, drawn to another scale. */
+    View scaled(double by) {
+        List<Shown> smaller = shown.stream()
+                .map(one -> new Shown(
+                        one.number(),
+                        one.body(),
+                        one.parts().stream().map(part -> part.scaled(by)).toList()))
+                .toList();
+        return new View(Scale.of(window, by), Scale.of(stack, by), smaller, scale * by);
     }
 
     /** How far a body that runs on without end is followed. */

@@ -70,10 +70,23 @@ final class Wood {
 
     private static final double OFFSET = 0.061;
 
-    private final List<Item> areas = new ArrayList<>();
-    private final List<Item> hatches = new ArrayList<>();
-    private final List<Item> edges = new ArrayList<>();
+    private final List<Layer> layers = new ArrayList<>();
+    private final List<Item> plaster = new ArrayList<>();
+    private final List<Item> plasterEdges = new ArrayList<>();
     private final List<Line> breaks = new ArrayList<>();
+
+    /**
+     * What is drawn of one body.
+     *
+     * @param number of the body in the section
+     */
+    record Layer(int number, List<Item> areas, List<Item> hatches, List<Item> edges) {
+        Layer {
+            areas = List.copyOf(areas);
+            hatches = List.copyOf(hatches);
+            edges = List.copyOf(edges);
+        }
+    }
 
     /** What stood there first lies lowest, then blocking, then trim. */
     static Wood of(Section section, View view) {
@@ -85,7 +98,7 @@ final class Wood {
                 .sorted(Comparator.comparingInt(
                         (View.Shown shown) -> -Look.of(shown.body()).ordinal()))
                 .forEach(shown -> wood.add(shown, ids.get(shown.number())));
-        double covering = section.stack().space().wall().covering();
+        double covering = section.stack().space().wall().covering() * view.scale();
         if (covering > 0) {
             view.shown().stream()
                     .filter(shown -> Look.of(shown.body()) == Look.ROOM
@@ -100,6 +113,9 @@ final class Wood {
         Look look = Look.of(body);
         // neighbours' hatches do not run on in one another
         Point home = new Point(OFFSET * shown.number(), 0);
+        List<Item> areas = new ArrayList<>();
+        List<Item> hatches = new ArrayList<>();
+        List<Item> edges = new ArrayList<>();
         int count = 0;
         for (View.Part part : shown.parts()) {
             count++;
@@ -111,6 +127,7 @@ final class Wood {
             edges.add(look.edge(part.edges(), part.breaks().isEmpty()));
             part.breaks().forEach(line -> breaks.addAll(broken(line)));
         }
+        layers.add(new Layer(shown.number(), areas, hatches, edges));
     }
 
     private static String title(View.Shown shown) {
@@ -129,7 +146,7 @@ final class Wood {
                 List<Segment> ring =
                         strip.strokes().stream().map(Stroke::segment).toList();
                 List<Item> fill = Look.COVERING.fill(Optional.empty(), Optional.empty(), ring, Point.ORIGIN);
-                edges.add(
+                plasterEdges.add(
                         0,
                         Look.COVERING.edge(
                                 List.of(new Line(
@@ -138,8 +155,7 @@ final class Wood {
                                         new Point(
                                                 strip.box().back(), strip.box().top()))),
                                 false));
-                hatches.add(fill.get(0));
-                hatches.add(fill.get(1));
+                plaster.addAll(fill);
             }
         }
     }
@@ -163,19 +179,34 @@ final class Wood {
         return zigzag;
     }
 
+    /** What is drawn of each body, the lowest first. */
+    List<Layer> layers() {
+        return List.copyOf(layers);
+    }
+
     List<Item> areas() {
-        return List.copyOf(areas);
+        return layers.stream().flatMap(layer -> layer.areas().stream()).toList();
     }
 
     List<Item> hatches() {
-        return List.copyOf(hatches);
+        return Stream.concat(layers.stream().flatMap(layer -> layer.hatches().stream()), plaster.stream())
+                .toList();
     }
 
     List<Item> edges() {
-        return breaks.isEmpty()
-                ? List.copyOf(edges)
-                : Stream.concat(edges.stream(), Stream.of(new Path(List.copyOf(breaks), false, LineStyle.BREAK)))
-                        .toList();
+        List<Item> edges = new ArrayList<>(plasterEdges);
+        layers.forEach(layer -> edges.addAll(layer.edges()));
+        edges.addAll(breakLines());
+        return List.copyOf(edges);
+    }
+
+    /** Area, hatch and edge of plaster or wallboard. */
+    List<Item> covering() {
+        return Stream.concat(plaster.stream(), plasterEdges.stream()).toList();
+    }
+
+    List<Item> breakLines() {
+        return breaks.isEmpty() ? List.of() : List.of(new Path(List.copyOf(breaks), false, LineStyle.BREAK));
     }
 
     List<Line> breaks() {

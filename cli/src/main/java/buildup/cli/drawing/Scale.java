@@ -1,0 +1,30 @@
+package buildup.cli.drawing;
+
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Segment;
+import java.util.List;
+
+/** Makes what is drawn larger or smaller, seen from the origin. */
+final class Scale {
+    private Scale() {}
+
+    static Box of(Box box, double by) {
+        return new Box(box.back() * by, box.bottom() * by, box.face() * by, box.top() * by);
+    }
+
+    static Line of(Line line, double by) {
+        return new Line(line.from().times(by), line.to().times(by));
+    }
+
+    static List<Segment> of(List<Segment> segments, double by) {
+        return segments.stream().map(segment -> of(segment, by)).toList();
+    }
+
+    private static Segment of(Segment segment, double by) {
+        return segment instanceof Arc arc
+                ? new Arc(arc.from().times(by), arc.to().times(by), arc.center().times(by), arc.counterclockwise())
+                : of((Line) segment, by);
+    }
+}

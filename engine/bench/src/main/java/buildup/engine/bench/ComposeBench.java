@@ -1,0 +1,109 @@
+package buildup.engine.bench;
+
+import buildup.catalog.Catalog;
+import buildup.engine.compose.Composer;
+import buildup.engine.compose.Section;
+import buildup.engine.placing.Placed;
+import buildup.engine.placing.Placing;
+import buildup.engine.stack.Stack;
+import buildup.engine.stack.StackReader;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.notice.Notices;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.noding.snap.SnappingNoder;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.union.UnionStrategy;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** A section with all its first figures, against the bare union of its polygons by a cascade of snapped overlays. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+// much code takes long to warm up
+@Warmup(iterations = 20, time = 500, timeUnit = TimeUnit.MILLISECONDS)
+public class ComposeBench {
+    private static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private static final UnionStrategy CASCADE = new UnionStrategy() {
+        @Override
+        public Geometry union(Geometry a, Geometry b) {
+            return OverlayNG.overlay(a, b, OverlayNG.UNION, null, new SnappingNoder(Tolerance.SNAP));
+        }
+
+        @Override
+        public boolean isFloatingPrecision() {
+            return true;
+        }
+    };
+
+    private Stack stack;
+    private List<Placed> placed;
+    private List<Polygon> polygons;
+
+    @Setup
+    public void read() throws IOException {
+        Notices notices = new Notices();
+        Document document = DocumentReader.read("twelve-pieces.yaml", text(), notices)
+                .orElseThrow(() -> new IllegalStateException(notices.sorted().toString()));
+        stack = StackReader.read(document, Catalog.builtIn(), new Claims(), notices);
+        placed = Placing.place(stack, notices);
+        Section section = Composer.compose(stack, placed, notices);
+        polygons =
+                section.bodies().stream().map(body -> polygon(body.outline())).toList();
+        boolean sound =
+                placed.size() == 12 && !notices.refused() && section.overlaps().isEmpty();
+        double apart = union().getArea()
+                - polygons.stream().mapToDouble(Polygon::getArea).sum();
+        if (!sound || Math.abs(apart) > 1e-3) {
+            throw new IllegalStateException("area apart by " + apart + ", " + notices.sorted());
+        }
+    }
+
+    private static byte[] text() throws IOException {
+        try (InputStream in = ComposeBench.class.getResourceAsStream("/twelve-pieces.yaml")) {
+            return in.readAllBytes();
+        }
+    }
+
+    private static Polygon polygon(Outline outline) {
+        List<Coordinate> ring = new ArrayList<>();
+        for (Point p : outline.flattened(Tolerance.CHORD)) {
+            ring.add(new Coordinate(p.x(), p.y()));
+        }
+        ring.add(ring.get(0).copy());
+        return FACTORY.createPolygon(ring.toArray(Coordinate[]::new));
+    }
+
+    @Benchmark
+    public Section compose() {
+        return Composer.compose(stack, placed, new Notices());
+    }
+
+    @Benchmark
+    public Geometry union() {
+        UnaryUnionOp op = new UnaryUnionOp(polygons, FACTORY);
+        op.setUnionFunction(CASCADE);
+        return op.union();
+    }
+}

@@ -1,0 +1,63 @@
+package buildup.engine.bench;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
+
+/** Runs all benchmarks and prints what each comparison comes to. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] arguments) throws RunnerException {
+        boolean careful = arguments.length > 0 && arguments[0].equals("long");
+        Collection<RunResult> results = new Runner(new OptionsBuilder()
+                        .include("buildup.engine.bench")
+                        .forks(careful ? 3 : 1)
+                        .measurementIterations(careful ? 40 : 12)
+                        .measurementTime(TimeValue.milliseconds(250))
+                        .build())
+                .run();
+        Map<String, Double> compose = new TreeMap<>();
+        Map<Integer, Double> sweep = new TreeMap<>();
+        Map<Integer, Double> naive = new TreeMap<>();
+        for (RunResult result : results) {
+            String name = result.getPrimaryResult().getLabel();
+            // the best of the samples: what else the machine does only ever adds
+            double score = result.getPrimaryResult().getStatistics().getMin();
+            String segments = result.getParams().getParam("segments");
+            if (segments == null) {
+                compose.put(name, score);
+            } else {
+                (name.equals("sweep") ? sweep : naive).put(Integer.parseInt(segments), score);
+            }
+        }
+        print(
+                "%ncompose %.0f us, bare union %.0f us: %.2f times the union",
+                compose.get("compose"), compose.get("union"), compose.get("compose") / compose.get("union"));
+        print("%nsegments   sweep us   growth   every us   growth   every/sweep");
+        double lastSweep = Double.NaN;
+        double lastNaive = Double.NaN;
+        for (int n : sweep.keySet()) {
+            print(
+                    "%8d %10.0f %8.2f %10.0f %8.2f %13.1f",
+                    n,
+                    sweep.get(n),
+                    sweep.get(n) / lastSweep,
+                    naive.get(n),
+                    naive.get(n) / lastNaive,
+                    naive.get(n) / sweep.get(n));
+            lastSweep = sweep.get(n);
+            lastNaive = naive.get(n);
+        }
+    }
+
+    private static void print(String format, Object... values) {
+        System.out.println(String.format(Locale.ROOT, format, values));
+    }
+}
