@@ -28,8 +28,7 @@ import java.util.OptionalDouble;
 
 /** Outlines and sections made straight from coordinates, for figures that no stack document draws. */
 public final class Drawn {
-    private static final Wood WOOD =
-            new Wood("wood", "", 0.42, 29.35, OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+    private static final Wood WOOD = new Wood("wood", "", 0.42, 29.35, OptionalDouble.empty(), OptionalDouble.empty());
 
     private Drawn() {}
 
