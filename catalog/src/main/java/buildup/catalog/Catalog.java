@@ -9,7 +9,9 @@ import buildup.shared.document.DocumentReader;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -22,7 +24,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The lists of the shop: profile families, boards, woods. Immutable. */
+/** The lists of the shop: profile families, boards, woods, fasteners and their tools. Immutable. */
 public final class Catalog {
 
     /** The board list that a stack takes when it names none. */
@@ -44,8 +46,8 @@ public final class Catalog {
 
     /** The lists that come with the program, read from its own resources. */
     public static Catalog builtIn() {
-        Lists all = new Lists(Map.of(), Map.of(), Map.of());
-        for (String file : List.of("profiles.yaml", "boards.yaml", "woods.yaml")) {
+        Lists all = new Lists(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        for (String file : List.of("profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml")) {
             all = all.with(Lists.builtIn(
                     DocumentReader.read(file, resource(file), new Notices()).orElseThrow()));
         }
@@ -70,7 +72,19 @@ public final class Catalog {
     public Catalog with(Document own, Claims claims, Notices notices) {
         Lists more = Lists.read(own, claims, notices);
         notices.addAll(claims.unclaimed(own));
-        return new Catalog(lists.with(more));
+        Lists all = lists.with(more);
+        for (Fastener fastener : Lists.all(more.fasteners())) {
+            if (all.tool(fastener.tool()).isEmpty()) {
+                notices.add(Notice.refusal(
+                                "unknown-name",
+                                "'" + fastener.name() + "' is driven by '" + fastener.tool() + "', which is no tool"
+                                        + " known.")
+                        .at(own.root().mark())
+                        .of(fastener.name())
+                        .cure(Suggestion.cure(fastener.tool(), all.tools().keySet())));
+            }
+        }
+        return new Catalog(all);
     }
 
     /**
@@ -141,6 +155,21 @@ public final class Catalog {
     }
 
     /**
+     * The nail or screw that a fastening asks for: {@code 15 ga x 2-1/2}, {@code 8d finish}, {@code screw 8 x 2}. Empty
+     * with a refusal when it is not listed; a length in which it is not sold is a problem.
+     *
+     * @param lengths reads the length, named ones included
+     */
+    public Optional<Fastener.Cut> fastener(Scalar call, LengthReader lengths, Notices notices) {
+        return new FastenerCounter(lists, notices).cut(call, lengths);
+    }
+
+    /** The tool that drives a fastener; absent when no list holds it. */
+    public Optional<Tool> tool(Fastener fastener) {
+        return lists.tool(fastener.tool());
+    }
+
+    /**
      * The narrowest listed board from which a piece can be ripped: of its thickness within 1/64, at least as wide, and
      * commonly sold; as {@code 1x8 (3/4 x 7-1/4)}. Empty when there is none, or no such list.
      */
@@ -159,5 +188,14 @@ public final class Catalog {
 
     public List<Wood> woods() {
         return Lists.all(lists.woods());
+    }
+
+    /** In the order in which the shop reaches for them, own ones last. */
+    public List<Fastener> fasteners() {
+        return Lists.all(lists.fasteners());
+    }
+
+    public List<Tool> tools() {
+        return Lists.all(lists.tools());
     }
 }

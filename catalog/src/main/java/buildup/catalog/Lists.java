@@ -23,7 +23,12 @@ import java.util.function.Supplier;
 record Lists(
         Map<String, Supplier<Shape>> shapes,
         Map<String, Supplier<BoardList>> boards,
-        Map<String, Supplier<Wood>> woods) {
+        Map<String, Supplier<Wood>> woods,
+        Map<String, Supplier<Fastener>> fasteners,
+        Map<String, Supplier<Tool>> tools) {
+
+    /** Fasteners are called by gauge and penny, so their names may begin with a digit. */
+    private static final String FASTENERS = "fasteners";
 
     /** The word that asks for a plain board; no profile may take it. */
     static final String BOARD = "board";
@@ -35,7 +40,9 @@ record Lists(
         return new Lists(
                 unread(document, "profiles", families::read),
                 unread(document, "boards", new BoardReader(none)::read),
-                unread(document, "woods", new WoodReader(none)::read));
+                unread(document, "woods", new WoodReader(none)::read),
+                unread(document, "fasteners", new FastenerReader(none)::fastener),
+                unread(document, "tools", new FastenerReader(none)::tool));
     }
 
     private static <T> Map<String, Supplier<T>> unread(
@@ -63,12 +70,19 @@ record Lists(
         return new Lists(
                 named(fields, "profiles", new FamilyReader(unit, false, notices)::read, notices),
                 named(fields, "boards", new BoardReader(notices)::read, notices),
-                named(fields, "woods", new WoodReader(notices)::read, notices));
+                named(fields, "woods", new WoodReader(notices)::read, notices),
+                named(fields, FASTENERS, new FastenerReader(notices)::fastener, notices),
+                named(fields, "tools", new FastenerReader(notices)::tool, notices));
     }
 
     /** These lists with more, which replace entries of the same name. */
     Lists with(Lists more) {
-        return new Lists(merged(shapes, more.shapes), merged(boards, more.boards), merged(woods, more.woods));
+        return new Lists(
+                merged(shapes, more.shapes),
+                merged(boards, more.boards),
+                merged(woods, more.woods),
+                merged(fasteners, more.fasteners),
+                merged(tools, more.tools));
     }
 
     private static <T> Map<String, T> merged(Map<String, T> first, Map<String, T> second) {
@@ -87,6 +101,14 @@ record Lists(
 
     Optional<Wood> wood(String name) {
         return Optional.ofNullable(woods.get(name)).map(Supplier::get);
+    }
+
+    Optional<Fastener> fastener(String name) {
+        return Optional.ofNullable(fasteners.get(name)).map(Supplier::get);
+    }
+
+    Optional<Tool> tool(String name) {
+        return Optional.ofNullable(tools.get(name)).map(Supplier::get);
     }
 
     static <T> List<T> all(Map<String, Supplier<T>> entries) {
@@ -116,7 +138,7 @@ record Lists(
         Map<String, Supplier<T>> all = new LinkedHashMap<>();
         for (Fields fields : file.list(key)) {
             String name = fields.text("name").map(String::strip).orElse("");
-            Optional<Notice> fault = fault(name, all.containsKey(name));
+            Optional<Notice> fault = fault(name, all.containsKey(name), key.equals(FASTENERS));
             fault.ifPresent(notice -> notices.add(notice.at(fields.mark("name"))));
             // an entry under a bad name is still read, so that all its faults are said in one run
             Optional<T> entry = reader.apply(fields, name.isEmpty() ? key : name);
@@ -127,7 +149,7 @@ record Lists(
         return all;
     }
 
-    private static Optional<Notice> fault(String name, boolean taken) {
+    private static Optional<Notice> fault(String name, boolean taken, boolean digits) {
         if (name.isEmpty()) {
             return Optional.of(
                     Notice.refusal("missing-key", "An entry has no name.").cure("Add 'name:'."));
@@ -137,7 +159,7 @@ record Lists(
                     .of(name)
                     .cure("Call one " + name + "-2."));
         }
-        boolean usable = !Character.isDigit(name.charAt(0)) && !name.equals(BOARD) && !name.contains(" x ");
+        boolean usable = (digits || !Character.isDigit(name.charAt(0))) && !name.equals(BOARD) && !name.contains(" x ");
         return usable
                 ? Optional.empty()
                 : Optional.of(Notice.refusal("unusable-name", "'" + name + "' reads as a board or a size.")

@@ -1,5 +1,6 @@
 package buildup.catalog;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -11,6 +12,7 @@ import java.util.OptionalDouble;
  * @param densityPerCubicFoot weight at 12 % moisture content, lb/ft³
  * @param radialChange C_R, change of size across a quartersawn face, share per 1 % moisture content, within 6 to 14 %
  * @param tangentialChange C_T, the same across a flatsawn face
+ * @param group what tables of strength call it; absent when the list does not say
  */
 public record Wood(
         String name,
@@ -18,7 +20,15 @@ public record Wood(
         double specificGravity,
         double densityPerCubicFoot,
         OptionalDouble radialChange,
-        OptionalDouble tangentialChange) {
+        OptionalDouble tangentialChange,
+        Optional<Group> group) {
+    /** The groups in which strength is published. */
+    public enum Group {
+        SOFTWOOD,
+        HARDWOOD,
+        /** Fiberboard and the like, which have no grain. */
+        PANEL
+    }
 
     /** Moisture content at which density is given, %. */
     private static final double MOISTURE = 12;

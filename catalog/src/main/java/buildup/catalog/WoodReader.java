@@ -4,6 +4,8 @@ import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -31,6 +33,7 @@ final class WoodReader {
         OptionalDouble tangential = number(fields, "tangential", 0.02);
         OptionalDouble gravity = number(fields, "specific-gravity", 1.5);
         OptionalDouble density = density(fields);
+        Optional<Wood.Group> group = group(fields);
         if (gravity.isEmpty() && density.isEmpty()) {
             if (!fields.has("specific-gravity") && !fields.has("density")) {
                 refuse(
@@ -44,7 +47,22 @@ final class WoodReader {
         }
         double weight = density.orElseGet(() -> Wood.density(gravity.orElseThrow()));
         return Optional.of(new Wood(
-                name, about, gravity.orElseGet(() -> Wood.specificGravity(weight)), weight, radial, tangential));
+                name, about, gravity.orElseGet(() -> Wood.specificGravity(weight)), weight, radial, tangential, group));
+    }
+
+    private Optional<Wood.Group> group(Fields fields) {
+        Optional<Scalar> word = fields.scalar("group");
+        Optional<Wood.Group> group = word.flatMap(text -> Arrays.stream(Wood.Group.values())
+                .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(text.text()))
+                .findFirst());
+        if (word.isPresent() && group.isEmpty()) {
+            notices.add(Notice.refusal(
+                            "unknown-name",
+                            "No group of woods is called '" + word.get().text() + "'.")
+                    .at(word.get().mark())
+                    .cure("Write softwood, hardwood or panel."));
+        }
+        return group;
     }
 
     private OptionalDouble density(Fields fields) {

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -74,12 +75,23 @@ public final class Composer {
      * @param placed at least one piece that is not framing
      */
     public static Section compose(Stack stack, List<Placed> placed, Notices notices) {
-        Section section = new Composer(stack, placed).section();
-        Judgement.of(section, notices);
+        Section section = new Composer(stack, placed).section(Optional.empty());
+        Judgement.ofShape(section, notices);
+        Judgement.ofStanding(section, false, notices);
         return section;
     }
 
-    private Section section() {
+    /**
+     * The same of a stack whose fastenings are given: they decide what is fixed, so nothing is yet, and what stands is
+     * judged when they are known ({@link Section#heldBy}).
+     */
+    public static Section composeFastened(Stack stack, List<Placed> placed, Notices notices) {
+        Section section = new Composer(stack, placed).section(Optional.of(Set.of()));
+        Judgement.ofShape(section, notices);
+        return section;
+    }
+
+    private Section section(Optional<Set<Integer>> held) {
         Joining.Joined joined = joining.union();
         List<Part> skin = joined.parts().stream().map(this::byBody).toList();
         List<Overlap> overlaps = joined.overlapping() ? overlaps() : List.of();
@@ -97,7 +109,7 @@ public final class Composer {
                 contacts,
                 overlaps,
                 voids(skin),
-                Grounding.of(bodies, contacts),
+                Grounding.of(bodies, contacts, held),
                 parts.size());
     }
 

@@ -7,6 +7,7 @@ import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Says what is grounded: framing, floor and solid wall; a piece that stands on something grounded; a piece whose back
@@ -18,19 +19,26 @@ final class Grounding {
 
     private final List<Body> bodies;
     private final List<Contact> contacts;
+    private final Optional<Set<Integer>> held;
     private final boolean[] grounded;
     private final boolean[] fixed;
 
-    private Grounding(List<Body> bodies, List<Contact> contacts) {
+    private Grounding(List<Body> bodies, List<Contact> contacts, Optional<Set<Integer>> held) {
         this.bodies = bodies;
         this.contacts = contacts;
+        this.held = held;
         this.grounded = new boolean[bodies.size()];
         this.fixed = new boolean[bodies.size()];
     }
 
-    /** One row for each piece, in order. */
-    static List<Standing> of(List<Body> bodies, List<Contact> contacts) {
-        Grounding grounding = new Grounding(bodies, contacts);
+    /**
+     * One row for each piece, in order.
+     *
+     * @param held the pieces that fastenings hold to what stands; absent while none are given, and a back that lies flat
+     *     there counts instead
+     */
+    static List<Standing> of(List<Body> bodies, List<Contact> contacts, Optional<Set<Integer>> held) {
+        Grounding grounding = new Grounding(bodies, contacts, held);
         grounding.settle();
         List<Standing> standing = new ArrayList<>();
         for (int i = 0; i < bodies.size(); i++) {
@@ -44,7 +52,10 @@ final class Grounding {
     private void settle() {
         for (int i = 0; i < bodies.size(); i++) {
             Body body = bodies.get(i);
-            fixed[i] = body.inStack() && (saidToBeFixed(body) || backIsFlatOnStanding(i));
+            int piece = i;
+            fixed[i] = body.inStack()
+                    && (saidToBeFixed(body)
+                            || held.map(nailed -> nailed.contains(piece)).orElseGet(() -> backIsFlatOnStanding(piece)));
             grounded[i] = body.standing() && !body.name().equals("ceiling") || fixed[i];
         }
         boolean changed = true;

@@ -28,12 +28,22 @@ final class Judgement {
         this.notices = notices;
     }
 
-    static void of(Section section, Notices notices) {
+    /** Overlaps, the room, pieces upside down. */
+    static void ofShape(Section section, Notices notices) {
         Judgement judgement = new Judgement(section, notices);
         judgement.overlaps();
-        section.standing().forEach(judgement::standing);
         judgement.fit();
         judgement.upsideDown();
+    }
+
+    /** Pieces that hang, or that nothing carries; and, while no fastenings are given, what counts as fixed. */
+    static void ofStanding(Section section, boolean fastened, Notices notices) {
+        Judgement judgement = new Judgement(section, notices);
+        for (Standing standing : section.standing()) {
+            if (!fastened || !standing.fixed()) {
+                judgement.standing(standing);
+            }
+        }
     }
 
     private void overlaps() {

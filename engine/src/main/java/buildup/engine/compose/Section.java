@@ -2,8 +2,11 @@ package buildup.engine.compose;
 
 import buildup.engine.stack.Stack;
 import buildup.profiles.region.Part;
+import buildup.shared.notice.Notices;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * The composed stack; the subject of every question.
@@ -37,6 +40,30 @@ public record Section(
         overlaps = List.copyOf(overlaps);
         voids = List.copyOf(voids);
         standing = List.copyOf(standing);
+    }
+
+    /**
+     * The same section, what stands in it decided by fastenings.
+     *
+     * @param held the pieces that fastenings hold to framing or solid wall
+     * @param notices told what hangs or is carried by nothing
+     */
+    public Section heldBy(Set<Integer> held, Notices notices) {
+        Section decided = new Section(
+                stack,
+                bodies,
+                skin,
+                totals,
+                steps,
+                members,
+                reveals,
+                contacts,
+                overlaps,
+                voids,
+                Grounding.of(bodies, contacts, Optional.of(held)),
+                parts);
+        Judgement.ofStanding(decided, true, notices);
+        return decided;
     }
 
     public Body body(int number) {

@@ -46,8 +46,15 @@ public final class LinearProgram {
         equations.add(new Equation(List.copyOf(terms), sum));
     }
 
-    /** The solution in which a variable is greatest; nothing when the equations contradict each other. */
+    /**
+     * The solution in which a variable is greatest; nothing when the equations contradict each other.
+     *
+     * @throws IllegalArgumentException if that variable has no limit: there might be no greatest
+     */
     public Optional<Solution> greatest(int variable) {
+        if (Double.isInfinite(unknowns.get(variable).most)) {
+            throw new IllegalArgumentException("variable " + variable + " has no limit");
+        }
         ExpressionsBasedModel model = new ExpressionsBasedModel();
         List<Variable> variables = new ArrayList<>();
         for (int i = 0; i < unknowns.size(); i++) {

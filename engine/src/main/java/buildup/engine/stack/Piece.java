@@ -19,6 +19,7 @@ public record Piece(
         Outline shape,
         Stock stock,
         Wood wood,
+        Grain grain,
         Rules rules,
         boolean flippedOver,
         Optional<Scalar> fixed,

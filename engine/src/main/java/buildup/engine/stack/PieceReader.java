@@ -58,6 +58,7 @@ final class PieceReader {
         Optional<Wood> wood = fields.scalar("wood")
                 .flatMap(scalar -> catalog.wood(scalar, notices))
                 .or(() -> commonWood);
+        Grain grain = grain(fields, name);
         Optional<Drawn> drawn = drawn(fields, name, kind);
         Shaping shaping = shaping(fields);
         Optional<Shaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
@@ -73,6 +74,7 @@ final class PieceReader {
                 shaped.get().outline(),
                 shaped.get().stock(),
                 wood.get(),
+                grain,
                 placed,
                 shaped.get().flippedOver(),
                 fixed,
@@ -124,6 +126,20 @@ final class PieceReader {
                 .of(name)
                 .cure("Write trim, nailer or framing."));
         return Kind.TRIM;
+    }
+
+    private Grain grain(Fields fields, String name) {
+        Optional<Scalar> word = fields.scalar("grain");
+        Optional<Grain> grain = word.flatMap(scalar -> Grain.named(scalar.text()));
+        if (word.isPresent() && grain.isEmpty()) {
+            notices.add(Notice.refusal(
+                            "unknown-name",
+                            "No way of the grain is called '" + word.get().text() + "'.")
+                    .at(word.get().mark())
+                    .of(name)
+                    .cure("Write run, out or up."));
+        }
+        return grain.orElse(Grain.RUN);
     }
 
     /** A profile as drawn, with its stick. */

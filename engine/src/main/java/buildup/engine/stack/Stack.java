@@ -4,6 +4,7 @@ import buildup.shared.document.Fields;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Notices;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -23,6 +24,11 @@ public record Stack(
     /** Reads a height of a question's own block: a length over the datum, or from floor or ceiling. */
     public OptionalDouble level(Fields fields, String key, Notices notices) {
         return new RuleReader(space.floor(), space.ceiling(), notices).level(fields, key, Axis.UP);
+    }
+
+    /** Reads a rule of a question's own block: a place on an axis, which may hang on an edge of a piece. */
+    public Optional<Rule> rule(Fields fields, String key, Axis axis, Notices notices) {
+        return new RuleReader(space.floor(), space.ceiling(), notices).rule(fields, key, axis);
     }
 
     public Stack {

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param carrier whether {@code body} carries the group (else it is the lowest of it)
  * @param group all pieces of the group
  * @param bearingBack, bearingFace outer ends of the level bearing on grounded bodies, x, in
+ * @param level height of the bearing, in
  * @param weight of the group, pounds per foot of run
  * @param resultant x of the group's weight, in
  * @param load user loads on the group, pounds per foot
@@ -26,6 +27,7 @@ public record Balance(
         List<Integer> group,
         double bearingBack,
         double bearingFace,
+        double level,
         double weight,
         double resultant,
         double load,

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * Single-piece statics: weight and loads of a group against the level bearing below it, moments about the end that it
@@ -26,14 +28,20 @@ final class Balances {
     /** An edge thinner than this is nailed in its middle, in: common practice, no source. */
     private static final double THIN = 1;
 
+    /** How far from the end of a board a nail is driven down, in: common practice, no source. */
+    private static final double DOWN_IN = 0.5;
+
     private final Section section;
     private final LoadPath path;
     private final List<Load> loads;
+    private final Set<Integer> nailed;
 
-    Balances(Section section, LoadPath path, List<Load> loads) {
+    /** @param nailed pieces that fastenings hold: whether those suffice against leaning is asked of them later */
+    Balances(Section section, LoadPath path, List<Load> loads, Set<Integer> nailed) {
         this.section = section;
         this.path = path;
         this.loads = loads;
+        this.nailed = nailed;
     }
 
     /** Each piece that bears on something grounded, with all whose weight goes through it. */
@@ -44,43 +52,73 @@ final class Balances {
                 : Optional.empty();
     }
 
-    /** What stands on a body: the pieces that bear on it, with all whose weight goes through any of them. */
-    Optional<Balance> onCarrier(int carrier) {
-        List<Bearing> bearing = new ArrayList<>();
-        List<Integer> lowest = new ArrayList<>();
-        Set<Integer> group = new LinkedHashSet<>();
-        for (Standing standing : section.standing()) {
-            List<Bearing> own = standing.bearing().stream()
-                    .filter(one -> one.on() == carrier)
+    /**
+     * What stands on a body: the pieces that bear on it alone, with all whose weight goes through any of them; one balance
+     * for each lot that nothing ties to the others.
+     */
+    List<Balance> onCarrier(int carrier) {
+        List<Integer> lowest = section.standing().stream()
+                .filter(standing -> !standing.fixed() || nailed.contains(standing.body()))
+                .filter(standing -> !standing.bearing().isEmpty())
+                .filter(standing -> standing.bearing().stream().allMatch(one -> one.on() == carrier))
+                .map(Standing::body)
+                .toList();
+        List<Integer> carried = IntStream.range(0, section.bodies().size())
+                .filter(piece -> section.body(piece).inStack() && onlyThrough(piece, lowest))
+                .boxed()
+                .toList();
+        List<Balance> balances = new ArrayList<>();
+        for (List<Integer> group : tied(carried)) {
+            List<Integer> low = group.stream().filter(lowest::contains).toList();
+            List<Bearing> bearing = low.stream()
+                    .flatMap(one -> standing(one).bearing().stream())
                     .toList();
-            boolean elsewhere = standing.bearing().stream().anyMatch(one -> one.on() != carrier);
-            if (!own.isEmpty() && !elsewhere && !standing.fixed()) {
-                bearing.addAll(own);
-                lowest.add(standing.body());
-            }
+            balance(carrier, true, group, bearing, low).ifPresent(balances::add);
         }
-        for (int i = 0; i < section.bodies().size(); i++) {
-            int piece = i;
-            if (section.body(i).inStack() && lowest.stream().anyMatch(low -> restsThrough(piece, low))) {
-                group.add(i);
-            }
-        }
-        return balance(carrier, true, List.copyOf(group), bearing, lowest);
+        return balances;
     }
 
-    private boolean restsThrough(int piece, int low) {
+    /** Whether every way of a piece to the ground passes one of these. */
+    private boolean onlyThrough(int piece, List<Integer> lowest) {
         List<Integer> open = new ArrayList<>(List.of(piece));
         Set<Integer> seen = new LinkedHashSet<>();
+        boolean met = false;
         while (!open.isEmpty()) {
             int next = open.remove(0);
-            if (next == low) {
-                return true;
-            }
-            if (seen.add(next)) {
+            if (lowest.contains(next)) {
+                met = true;
+            } else if (path.restsOn(next).isEmpty()) {
+                return false;
+            } else if (seen.add(next)) {
                 open.addAll(path.restsOn(next));
             }
         }
-        return false;
+        return met;
+    }
+
+    /** The pieces in lots: those that touch, or of which one rests on the other, tip together. */
+    private List<List<Integer>> tied(List<Integer> pieces) {
+        List<List<Integer>> lots = new ArrayList<>();
+        Set<Integer> left = new LinkedHashSet<>(pieces);
+        while (!left.isEmpty()) {
+            List<Integer> open = new ArrayList<>(List.of(left.iterator().next()));
+            Set<Integer> lot = new TreeSet<>();
+            while (!open.isEmpty()) {
+                int next = open.remove(0);
+                if (left.remove(next)) {
+                    lot.add(next);
+                    left.stream().filter(other -> tie(next, other)).forEach(open::add);
+                }
+            }
+            lots.add(List.copyOf(lot));
+        }
+        return lots;
+    }
+
+    private boolean tie(int one, int other) {
+        return path.restsOn(one).contains(other)
+                || path.restsOn(other).contains(one)
+                || section.contacts().stream().anyMatch(contact -> contact.length() > 0 && contact.between(one, other));
     }
 
     private Standing standing(int body) {
@@ -131,6 +169,7 @@ final class Balances {
                 group,
                 back,
                 face,
+                level,
                 weight,
                 resultant,
                 load,
@@ -159,9 +198,6 @@ final class Balances {
         double in = Math.min(DOWN_IN, all.width() / 2);
         return new Point(forward ? all.back() + in : all.face() - in, all.top());
     }
-
-    /** How far from the end of a board a nail is driven down, in: common practice, no source. */
-    private static final double DOWN_IN = 0.5;
 
     private Box rearmost(List<Integer> lowest) {
         Box best = section.body(lowest.get(0)).outline().box();

@@ -4,14 +4,19 @@ import buildup.engine.compose.Contact;
 import buildup.engine.compose.Contact.Facing;
 import buildup.engine.compose.Section;
 import buildup.engine.compose.Standing;
+import buildup.shared.document.Scalar;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
- * How weight goes to the ground. A piece rests on what it bears on and is grounded, else on what it is fixed to, else on
- * what it hangs on: the pieces it is fastened to, or that back it, or that it lies on though they hang themselves.
+ * How weight goes to the ground. A piece rests on what it bears on and is grounded, else on what the document fixes it to,
+ * else on what it hangs on: the pieces it is fastened to, or that back it, or that are fastened to it, or that it lies on
+ * though they hang themselves. Pieces that hang on one another in a circle hang on nothing.
  */
 public final class LoadPath {
     private final Section section;
@@ -23,7 +28,7 @@ public final class LoadPath {
     }
 
     /** @param joints fasteners, empty while none are given */
-    static LoadPath of(Section section, List<Joint> joints) {
+    static LoadPath of(Section section, List<Tie> joints) {
         LoadPath path = new LoadPath(section);
         for (int i = 0; i < section.bodies().size(); i++) {
             path.rests.add(path.restsOn(i, joints));
@@ -32,13 +37,16 @@ public final class LoadPath {
         return path;
     }
 
-    private Set<Integer> restsOn(int number, List<Joint> joints) {
+    private Set<Integer> restsOn(int number, List<Tie> joints) {
         Set<Integer> on = new LinkedHashSet<>();
         if (section.body(number).standing()) {
             return on;
         }
         Standing standing = standing(number);
         standing.bearing().forEach(bearing -> on.add(bearing.on()));
+        if (on.isEmpty()) {
+            fixedTo(section, number).ifPresent(on::add);
+        }
         if (on.isEmpty()) {
             joints.stream().filter(joint -> joint.outer() == number).forEach(joint -> on.add(joint.inner()));
         }
@@ -48,6 +56,9 @@ public final class LoadPath {
                             && contact.length() > 0
                             && contact.facing().filter(Facing.BACKS::equals).isPresent())
                     .forEach(contact -> on.add(contact.a()));
+        }
+        if (on.isEmpty()) {
+            joints.stream().filter(joint -> joint.inner() == number).forEach(joint -> on.add(joint.outer()));
         }
         if (on.isEmpty()) {
             on.addAll(standing.hanging());
@@ -60,6 +71,18 @@ public final class LoadPath {
                     .forEach(on::add);
         }
         return on;
+    }
+
+    /** The body that the document fixes a piece to; nothing when it is a part of the room that does not stand. */
+    static Optional<Integer> fixedTo(Section section, int piece) {
+        Optional<String> name = section.body(piece)
+                .placed()
+                .flatMap(placed -> placed.piece().fixed())
+                .map(Scalar::text);
+        return IntStream.range(0, section.bodies().size())
+                .boxed()
+                .filter(other -> name.filter(section.name(other)::equals).isPresent())
+                .findFirst();
     }
 
     private Standing standing(int number) {
@@ -97,6 +120,11 @@ public final class LoadPath {
                 }
             }
         }
+        for (int i = 0; i < n; i++) {
+            if (!reaches(i, body -> rests.get(body).isEmpty())) {
+                through.set(i, Set.of(i));
+            }
+        }
     }
 
     /** What a body rests on, directly. */
@@ -117,11 +145,17 @@ public final class LoadPath {
 
     /** Whether the path from a body reaches something that stands. */
     public boolean reachesGround(int body) {
+        return reaches(
+                body,
+                next -> section.body(next).standing() && !section.name(next).equals("ceiling"));
+    }
+
+    private boolean reaches(int body, IntPredicate end) {
         Set<Integer> seen = new LinkedHashSet<>();
         List<Integer> open = new ArrayList<>(List.of(body));
         while (!open.isEmpty()) {
             int next = open.remove(0);
-            if (section.body(next).standing() && !section.name(next).equals("ceiling")) {
+            if (end.test(next)) {
                 return true;
             }
             if (seen.add(next)) {

@@ -34,14 +34,17 @@ public final class Loads {
     /** The entries under {@code loads:}. */
     public static List<Wanted> read(Stack stack, Fields root, Notices notices) {
         List<Wanted> loads = new ArrayList<>();
+        int number = 0;
         for (Fields entry : root.list("loads")) {
-            String name = entry.text("name").orElse("load " + (loads.size() + 1));
+            number++;
+            String name = entry.text("name").orElse("load " + number);
             Optional<String> piece = entry.text("on");
             OptionalDouble out = entry.length("out")
                     .map(Length::toInches)
                     .map(OptionalDouble::of)
                     .orElse(OptionalDouble.empty());
-            OptionalDouble pounds = entry.text("load").map(Loads::pounds).orElse(OptionalDouble.empty());
+            Optional<String> amount = entry.text("load");
+            OptionalDouble pounds = amount.map(Loads::pounds).orElse(OptionalDouble.empty());
             List<String> names = stack.pieces().stream().map(one -> one.name()).toList();
             if (piece.isEmpty() || !names.contains(piece.get())) {
                 notices.add(Notice.refusal(
@@ -52,7 +55,10 @@ public final class Loads {
                         .at(entry.mark())
                         .cure(Suggestion.cure(piece.orElse(""), names)));
             } else if (pounds.isEmpty()) {
-                notices.add(Notice.refusal("not-a-load", "Load '" + name + "' says no load.")
+                notices.add(Notice.refusal(
+                                "not-a-load",
+                                amount.map(asked -> "Load '" + name + "': '" + asked + "' is not a load.")
+                                        .orElse("Load '" + name + "' says no load."))
                         .at(entry.mark())
                         .cure("Write 'load: 20 lb/ft' (or N/m)."));
             } else if (out.isEmpty() && !entry.has("out")) {

@@ -15,8 +15,9 @@ public record Support(List<Balance> balances, LoadPath path, List<Load> loads, O
     /**
      * The whole stack as rigid bodies.
      *
-     * @param stands whether there is an equilibrium at all
-     * @param factor the greatest by which all user loads may grow together; infinite when they do not matter
+     * @param stands whether the weights alone have an equilibrium
+     * @param factor the greatest by which all user loads may grow together; infinite when they do not matter, 0 when the
+     *     stack does not stand
      * @param governs the contact or fastener of which a little more would help most; empty when there is none
      */
     public record Verdict(boolean stands, double factor, String governs) {}

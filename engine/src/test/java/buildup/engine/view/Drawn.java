@@ -4,6 +4,7 @@ import buildup.catalog.Wood;
 import buildup.engine.compose.Composer;
 import buildup.engine.compose.Section;
 import buildup.engine.placing.Placed;
+import buildup.engine.stack.Grain;
 import buildup.engine.stack.Kind;
 import buildup.engine.stack.Piece;
 import buildup.engine.stack.Rules;
@@ -28,7 +29,8 @@ import java.util.OptionalDouble;
 
 /** Outlines and sections made straight from coordinates, for figures that no stack document draws. */
 public final class Drawn {
-    private static final Wood WOOD = new Wood("wood", "", 0.42, 29.35, OptionalDouble.empty(), OptionalDouble.empty());
+    private static final Wood WOOD =
+            new Wood("wood", "", 0.42, 29.35, OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
 
     private Drawn() {}
 
@@ -105,6 +107,7 @@ public final class Drawn {
                         false,
                         false),
                 WOOD,
+                Grain.RUN,
                 new Rules(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Map.of()),
                 false,
                 Optional.empty(),

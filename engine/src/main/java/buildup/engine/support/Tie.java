@@ -12,4 +12,4 @@ import buildup.profiles.outline.Point;
  * @param axis unit direction from head to point
  * @param withdrawal, lateral allowable pounds per foot of run, along the axis and across it
  */
-public record Joint(String name, int outer, int inner, Point at, Point axis, double withdrawal, double lateral) {}
+public record Tie(String name, int outer, int inner, Point at, Point axis, double withdrawal, double lateral) {}

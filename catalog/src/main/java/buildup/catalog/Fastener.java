@@ -1,0 +1,60 @@
+package buildup.catalog;
+
+import buildup.shared.length.Length;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A nail or a screw in the lengths in which it is sold.
+ *
+ * @param about one line for a list
+ * @param diameter of the shank; of a screw over the threads
+ * @param root of a screw, at the foot of the threads; absent for a nail
+ * @param head diameter of the head; the shank's own when there is none
+ * @param lengths as sold, in rising order
+ * @param tool name of what drives it
+ */
+public record Fastener(
+        String name,
+        String about,
+        Kind kind,
+        Length diameter,
+        Optional<Length> root,
+        Length head,
+        List<Length> lengths,
+        String tool) {
+    /** Nails hold by friction, screws by their threads. */
+    public enum Kind {
+        NAIL,
+        SCREW
+    }
+
+    /** A fastener of one length, as a stack asks for it. */
+    public record Cut(Fastener fastener, Length length) {
+        /** As the trade calls it: {@code 15 ga x 2-1/2}, {@code 8d finish}. */
+        public String call() {
+            return fastener.lengths().size() == 1 && fastener.lengths().get(0).near(length, Sizes.SAME)
+                    ? fastener.name()
+                    : fastener.name() + " x " + Sizes.text(length);
+        }
+
+        /** The same fastener in another length. */
+        public Cut of(Length other) {
+            return new Cut(fastener, other);
+        }
+    }
+
+    public Fastener {
+        lengths = List.copyOf(lengths);
+    }
+
+    /** Every length in which it is sold. */
+    public List<Cut> cuts() {
+        return lengths.stream().map(length -> new Cut(this, length)).toList();
+    }
+
+    /** Whether nothing but friction keeps the near piece on it. */
+    public boolean headless() {
+        return head.compareTo(diameter.times(1.2)) < 0;
+    }
+}

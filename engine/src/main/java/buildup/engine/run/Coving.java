@@ -1,0 +1,167 @@
+package buildup.engine.run;
+
+import buildup.engine.stack.Stack;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.document.Fields;
+import buildup.shared.length.Length;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A cove run over the table-saw blade along a fence that is clamped at an angle to it.
+ *
+ * <p>With blade radius R, final depth d, cove width W and kerf k: the chord of the blade at the table is
+ * L = 2 sqrt(2 R d - d^2). A thin blade wants sin(angle) = W / L. A blade with a kerf cuts wider: with b = L/2 and
+ * w = W/2, w = b sin(angle) + (k/2) cos(angle), so angle = atan2(w, F) - atan2(k/2, b), F = sqrt(b^2 + k^2/4 - w^2).
+ * The hollow is a part of an ellipse with half-axes R sin(angle), level, and R, upright.
+ *
+ * @param name of the cove
+ * @param diameter of the blade, in
+ * @param kerf width of the cut, 0 for a thin blade, in
+ */
+public record Coving(String name, double width, double depth, double diameter, double kerf) {
+    /** What a pass takes: about 1/16, as shop articles on coving have it. */
+    public static final double PASS = 1.0 / 16;
+
+    /** The blade and the kerf when none is given: the common ten-inch table saw. */
+    static final double USUAL_BLADE = 10;
+
+    static final double USUAL_KERF = 0.125;
+
+    /** So much of a blade's radius is under the arbor's washers and the table: shop practice, no source. */
+    private static final double MOST_OF_RADIUS = 0.7;
+
+    public static final String CAUTION =
+            "A cove over the blade: clamp a fence before and one behind the stick, take about 1/16 a pass, keep the blade"
+                    + " under wood, push with blocks and never with hands, use every guard that can stay on. Some makers"
+                    + " forbid it: the saw's manual decides.";
+
+    /** Length of the blade's slot in the plane of the table at full depth, in. */
+    public double chord() {
+        return 2 * Math.sqrt(2 * radius() * depth - depth * depth);
+    }
+
+    private double radius() {
+        return diameter / 2;
+    }
+
+    /** Angle of the fence from the plane of the blade, kerf counted, degrees. */
+    public double angle() {
+        double b = chord() / 2;
+        double w = width / 2;
+        double half = kerf / 2;
+        double f = Math.sqrt(Math.max(0, b * b + half * half - w * w));
+        return Math.toDegrees(Math.atan2(w, f) - Math.atan2(half, b));
+    }
+
+    /** Passes at {@link #PASS} each. */
+    public int passes() {
+        return (int) Math.ceil(depth / PASS - Tolerance.COINCIDENT);
+    }
+
+    /** Radius of the hollow at its deepest, in: R sin^2(angle). */
+    public double bottomRadius() {
+        double sin = Math.sin(Math.toRadians(angle()));
+        return radius() * sin * sin;
+    }
+
+    /** Radius of the circular arc of the same width and depth, in: what a scraper is ground to. */
+    public double circularRadius() {
+        return (width * width / 4 + depth * depth) / (2 * depth);
+    }
+
+    /** Height of the hollow over the table so far from its middle, thin blade, in; 0 beyond its edge. */
+    public double heightAt(double fromMiddle) {
+        double across = fromMiddle / (radius() * Math.sin(Math.toRadians(angle())));
+        return Math.max(0, radius() * Math.sqrt(Math.max(0, 1 - across * across)) - (radius() - depth));
+    }
+
+    /** Area of the hollow, thin blade, sq in. */
+    public double area() {
+        double r = radius();
+        double segment = r * r * Math.acos((r - depth) / r) - (r - depth) * chord() / 2;
+        return Math.sin(Math.toRadians(angle())) * segment;
+    }
+
+    /** The entries under {@code coving:}; one that no blade cuts is refused and left out. */
+    public static List<Coving> read(Stack stack, Fields root, Notices notices) {
+        List<Coving> covings = new ArrayList<>();
+        for (Fields entry : root.withReader(stack.lengths()).list("coving")) {
+            String name = entry.text("name").orElse("cove " + (covings.size() + 1));
+            Optional<Double> width = size(entry, "width", notices);
+            Optional<Double> depth = size(entry, "depth", notices);
+            Optional<Double> blade = entry.has("blade") ? size(entry, "blade", notices) : Optional.of(USUAL_BLADE);
+            Optional<Double> kerf = entry.has("kerf")
+                    ? entry.length("kerf").map(Length::toInches).filter(found -> notNegative(found, entry, notices))
+                    : Optional.of(USUAL_KERF);
+            if (width.isPresent() && depth.isPresent() && blade.isPresent() && kerf.isPresent()) {
+                Coving coving = new Coving(name, width.get(), depth.get(), blade.get(), kerf.get());
+                Optional<Notice> fault = coving.fault(entry.mark());
+                fault.ifPresent(notices::add);
+                if (fault.isEmpty()) {
+                    covings.add(coving);
+                }
+            }
+        }
+        return List.copyOf(covings);
+    }
+
+    private static Optional<Double> size(Fields entry, String key, Notices notices) {
+        Optional<Double> size = entry.length(key).map(Length::toInches);
+        if (!entry.has(key)) {
+            notices.add(Notice.refusal("missing-key", "A cove over the blade says no " + key + ".")
+                    .at(entry.mark())
+                    .cure("Add '" + key + ":'."));
+        }
+        if (size.filter(inches -> inches <= 0).isPresent()) {
+            notices.add(Notice.refusal(
+                            "thickness-zero-or-negative",
+                            "The " + key + " of a cove over the blade is " + Wording.near(size.get()) + ".")
+                    .at(entry.mark(key))
+                    .cure("Give it more than nothing."));
+            return Optional.empty();
+        }
+        return size;
+    }
+
+    private static boolean notNegative(double kerf, Fields entry, Notices notices) {
+        if (kerf < 0) {
+            notices.add(Notice.refusal("negative-kerf", "A kerf is not " + Wording.near(kerf) + " wide.")
+                    .at(entry.mark("kerf"))
+                    .cure("Measure the cut, as 1/8; 0 stands for a blade without width."));
+        }
+        return kerf >= 0;
+    }
+
+    private Optional<Notice> fault(Mark mark) {
+        if (depth > MOST_OF_RADIUS * radius()) {
+            return Optional.of(Notice.refusal(
+                            "cove-beyond-the-blade",
+                            "'" + name + "' is " + Wording.near(depth) + " deep; a " + Wording.near(diameter)
+                                    + " blade does not stand that far out of the table.")
+                    .at(mark)
+                    .amount(Length.inches(depth - MOST_OF_RADIUS * radius()))
+                    .cure("Keep it under " + Wording.atMost(MOST_OF_RADIUS * radius()) + ", or take a larger blade."));
+        }
+        if (width > chord()) {
+            double half = width / 2;
+            boolean reachable = half < radius();
+            double needed = reachable ? radius() - Math.sqrt(radius() * radius() - half * half) : 0;
+            return Optional.of(Notice.refusal(
+                            "cove-beyond-the-blade",
+                            "'" + name + "' is " + Wording.near(width) + " wide; at that depth the blade is "
+                                    + Wording.atMost(chord()) + " long.")
+                    .at(mark)
+                    .amount(Length.inches(width - chord()))
+                    .cure(
+                            reachable && needed <= MOST_OF_RADIUS * radius()
+                                    ? "Make it " + Wording.atLeast(needed) + " deep, or narrower."
+                                    : "Take a larger blade, or run it in two stands."));
+        }
+        return Optional.empty();
+    }
+}

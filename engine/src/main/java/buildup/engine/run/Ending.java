@@ -1,0 +1,32 @@
+package buildup.engine.run;
+
+import buildup.shared.notice.Mark;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/**
+ * How a run ends.
+ *
+ * @param corner of a run that dies: the angle between its wall and the one that it dies on, through the room, degrees
+ * @param lean of the wall that it dies on: how far it comes forward over the run for every inch of height
+ * @param casing how far the casing that it butts stands out from the wall, in
+ * @param room how much free wall goes on past a return, in
+ */
+public record Ending(Kind kind, double corner, double lean, OptionalDouble casing, OptionalDouble room, Mark mark) {
+    /** The ways in which a run ends. */
+    public enum Kind {
+        /** Turned back to its own wall, square: the plan's length is that of the wall behind, and the courses pass it. */
+        RETURN,
+        /** Runs up against another wall. */
+        DIE,
+        /** Runs up against a casing. */
+        BUTT,
+        /** Stops, its end showing. */
+        SQUARE;
+
+        /** The word of the plan. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+}
