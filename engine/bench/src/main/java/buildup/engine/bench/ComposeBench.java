@@ -3,16 +3,25 @@ package buildup.engine.bench;
 import buildup.catalog.Catalog;
 import buildup.engine.compose.Composer;
 import buildup.engine.compose.Section;
+import buildup.engine.fixing.Fastening;
+import buildup.engine.fixing.Fixed;
+import buildup.engine.fixing.Fixing;
+import buildup.engine.fixing.Proposal;
 import buildup.engine.placing.Placed;
 import buildup.engine.placing.Placing;
 import buildup.engine.stack.Stack;
 import buildup.engine.stack.StackReader;
+import buildup.engine.support.Loads;
+import buildup.engine.support.Support;
+import buildup.engine.support.Supports;
+import buildup.engine.support.Ties;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
+import buildup.shared.document.Fields;
 import buildup.shared.notice.Notices;
 import java.io.IOException;
 import java.io.InputStream;
@@ -36,7 +45,10 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** A section with all its first figures, against the bare union of its polygons by a cascade of snapped overlays. */
+/**
+ * A section with all its first figures, against the bare union of its polygons by a cascade of snapped overlays, and beside
+ * it what holds that section: five rows of nails, the statics of the whole, and where nails could go.
+ */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -60,17 +72,26 @@ public class ComposeBench {
     private Stack stack;
     private List<Placed> placed;
     private List<Polygon> polygons;
+    private Catalog catalog;
+    private Section fastened;
+    private List<Fastening> nails;
+    private List<Loads.Wanted> loads;
 
     @Setup
     public void read() throws IOException {
         Notices notices = new Notices();
         Document document = DocumentReader.read("twelve-pieces.yaml", text(), notices)
                 .orElseThrow(() -> new IllegalStateException(notices.sorted().toString()));
-        stack = StackReader.read(document, Catalog.builtIn(), new Claims(), notices);
+        catalog = Catalog.builtIn();
+        stack = StackReader.read(document, catalog, new Claims(), notices);
         placed = Placing.place(stack, notices);
         Section section = Composer.compose(stack, placed, notices);
         polygons =
                 section.bodies().stream().map(body -> polygon(body.outline())).toList();
+        Fields root = Fields.of(document, new Claims(), notices, stack.lengths());
+        nails = Fixing.read(stack, root, catalog, notices);
+        loads = Loads.read(stack, root, notices);
+        fastened = Composer.composeFastened(stack, placed, notices);
         boolean sound =
                 placed.size() == 12 && !notices.refused() && section.overlaps().isEmpty();
         double apart = union().getArea()
@@ -98,6 +119,19 @@ public class ComposeBench {
     @Benchmark
     public Section compose() {
         return Composer.compose(stack, placed, new Notices());
+    }
+
+    @Benchmark
+    public Support hold() {
+        Notices notices = new Notices();
+        List<Fixed> fixed = Fixing.of(fastened, nails, List.of(), List.of(), catalog, notices);
+        Section held = fastened.heldBy(Ties.heldToStanding(fastened, fixed), notices);
+        return Supports.of(held, loads, Ties.of(fixed), notices);
+    }
+
+    @Benchmark
+    public List<Proposal> propose() {
+        return Fixing.propose(fastened, List.of(), List.of(), catalog);
     }
 
     @Benchmark

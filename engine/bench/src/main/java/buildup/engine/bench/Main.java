@@ -40,6 +40,12 @@ public final class Main {
         print(
                 "%ncompose %.0f us, bare union %.0f us: %.2f times the union",
                 compose.get("compose"), compose.get("union"), compose.get("compose") / compose.get("union"));
+        print(
+                "what holds it %.0f us: %.2f times composing; proposing nails %.0f us: %.1f times",
+                compose.get("hold"),
+                compose.get("hold") / compose.get("compose"),
+                compose.get("propose"),
+                compose.get("propose") / compose.get("compose"));
         print("%nsegments   sweep us   growth   every us   growth   every/sweep");
         double lastSweep = Double.NaN;
         double lastNaive = Double.NaN;
