@@ -42,9 +42,16 @@ public final class OutsideTool {
         return new Run(process.exitValue(), Files.readString(said, StandardCharsets.UTF_8));
     }
 
-    private static void require(String name) {
-        boolean there = Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
-                .anyMatch(folder -> new File(folder, name).canExecute());
+    /** Skips or fails the test where the program is missing. */
+    public static void require(String name) {
+        require(
+                name,
+                Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator))
+                        .anyMatch(folder -> new File(folder, name).canExecute()));
+    }
+
+    /** The same for what is no program on the path. */
+    public static void require(String name, boolean there) {
         if ("1".equals(System.getenv("BUILDUP_REQUIRE_TOOLS"))) {
             assertThat(there).as(name + " is installed").isTrue();
         }

@@ -94,14 +94,15 @@ final class Dimensioner {
                 .mapToObj(k -> FIRST + k * STEP)
                 .flatMap(off -> Stream.of(low - off, high + off, lowest - off, highest + off));
         Stream<Double> used = places.kept().stream().filter(l -> l.run() == run).map(Laid::level);
-        return Stream.concat(used, steps)
+        List<Double> levels = Stream.concat(used, steps)
                 .filter(level -> level < low - FIRST + STEP || level > high + FIRST - STEP)
-                .flatMap(level -> places.at(
-                        measure,
-                        level,
-                        level < low ? away(low - level, lowest - level) : away(level - high, level - highest)))
-                .filter(l -> l.cost() < TOO_FAR)
-                .min(Comparator.comparingDouble(Laid::cost));
+                .toList();
+        Optional<Laid> best = Optional.empty();
+        for (double level : levels) {
+            double far = level < low ? away(low - level, lowest - level) : away(level - high, level - highest);
+            best = places.better(best, measure, level, far, TOO_FAR);
+        }
+        return best;
     }
 
     private static double away(double fromPlace, double fromEdge) {
@@ -126,8 +127,8 @@ final class Dimensioner {
 
     private void lane(Measure measure, double first) {
         IntStream.range(0, MOST_LANES)
-                .mapToObj(lane ->
-                        places.at(measure, first + lane * Drafting.LANE, 0).min(Comparator.comparingDouble(Laid::cost)))
+                .mapToObj(lane -> places.better(
+                        Optional.empty(), measure, first + lane * Drafting.LANE, 0, Double.POSITIVE_INFINITY))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .ifPresentOrElse(places::keep, () -> leftOut.add(measure));
@@ -145,14 +146,18 @@ final class Dimensioner {
         Run run = measure.run();
         double high = run.other().most(run == Run.UPRIGHT ? all : view.stack());
         double low = run.other().least(view.stack());
-        Stream<Double> levels = IntStream.range(0, MOST_LANES)
+        List<Double> levels = IntStream.range(0, MOST_LANES)
                 .boxed()
                 .flatMap(k -> run == Run.UPRIGHT
                         ? Stream.of(high + Drafting.LANE + k * STEP)
-                        : Stream.of(high + Drafting.LANE + k * STEP, low - Drafting.LANE - k * STEP));
-        levels.flatMap(level -> places.at(measure, level, level > high ? level - high : low - level))
-                .min(Comparator.comparingDouble(Laid::cost))
-                .ifPresentOrElse(places::keep, () -> leftOut.add(measure));
+                        : Stream.of(high + Drafting.LANE + k * STEP, low - Drafting.LANE - k * STEP))
+                .toList();
+        Optional<Laid> best = Optional.empty();
+        for (double level : levels) {
+            double far = level > high ? level - high : low - level;
+            best = places.better(best, measure, level, far, Double.POSITIVE_INFINITY);
+        }
+        best.ifPresentOrElse(places::keep, () -> leftOut.add(measure));
     }
 
     /** Everything laid, extension lines broken at all texts on the picture. */

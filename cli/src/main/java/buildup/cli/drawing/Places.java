@@ -4,10 +4,10 @@ import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Tries dimensions on places of the picture: which are free, and how well they read there. */
@@ -29,6 +29,9 @@ final class Places {
 
     /** What an inch of extension line costs at a dimension of the whole. */
     private static final double LONG = 0.05;
+
+    /** What a place in a row with others saves. */
+    private static final double IN_ROW = 0.12;
 
     private final View view;
     private final Clearances clearances;
@@ -62,29 +65,48 @@ final class Places {
     }
 
     /**
-     * Every way to set the dimension at a level that meets nothing.
+     * The better of what is known and the best way to set the dimension at a level without meeting anything; of equally
+     * good ones the one known.
      *
      * @param distance of the level from what is measured
+     * @param most what a way may cost at most
      */
-    Stream<Laid> at(Measure measure, double level, double distance) {
-        return IntStream.range(0, measure.wordings().size()).boxed().flatMap(wording -> {
+    Optional<Laid> better(Optional<Laid> known, Measure measure, double level, double distance, double most) {
+        Optional<Laid> best = known;
+        for (int wording = 0; wording < measure.wordings().size(); wording++) {
+            double cost = distance + 0.3 * wording;
+            if (hopeless(cost, best, most)) {
+                continue;
+            }
             Caption caption =
                     Caption.of(text, measure.letter(), measure.wordings().get(wording));
-            double cost = distance + 0.3 * wording;
             double spare = measure.length() - caption.width() - 2 * Drafting.AIR - 0.16;
-            List<Optional<Laid>> found = new ArrayList<>();
             double middle = (measure.start() + measure.end()) / 2;
             if (spare > 0) {
                 for (double shift : List.of(0.0, -0.5, 0.5, -0.25, 0.25)) {
-                    found.add(inside(measure, caption, level, middle + shift * spare, cost + Math.abs(shift) * 0.3));
+                    double shifted = cost + Math.abs(shift) * 0.3;
+                    if (!hopeless(shifted, best, most)) {
+                        best = cheaper(best, inside(measure, caption, level, middle + shift * spare, shifted), most);
+                    }
                 }
             } else if (wording == measure.wordings().size() - 1) {
                 double reach = ASIDE + caption.width() / 2;
-                found.add(beside(measure, caption, level, measure.end() + reach, cost + 0.25));
-                found.add(beside(measure, caption, level, measure.start() - reach, cost + 0.27));
+                best = cheaper(best, beside(measure, caption, level, measure.end() + reach, cost + 0.25), most);
+                best = cheaper(best, beside(measure, caption, level, measure.start() - reach, cost + 0.27), most);
             }
-            return found.stream().flatMap(Optional::stream);
-        });
+        }
+        return best;
+    }
+
+    /** Whether something with that cost before it is tried cannot come out best; trying is what takes the time. */
+    private static boolean hopeless(double cost, Optional<Laid> best, double most) {
+        return cost - IN_ROW - Tolerance.COINCIDENT > best.map(Laid::cost).orElse(most);
+    }
+
+    private static Optional<Laid> cheaper(Optional<Laid> known, Optional<Laid> found, double most) {
+        return found.filter(laid -> laid.cost() < most)
+                .filter(laid -> known.isEmpty() || laid.cost() < known.get().cost())
+                .or(() -> known);
     }
 
     private Optional<Laid> inside(Measure measure, Caption caption, double level, double textAt, double cost) {
@@ -107,16 +129,17 @@ final class Places {
     private Optional<Laid> judged(
             Measure measure, Caption caption, double textAt, Line whole, List<Line> drawn, double cost) {
         double level = measure.run().across(whole.from());
-        List<Line> extensions = extensions(measure, level);
-        Laid laid = new Laid(measure, caption, textAt, whole, drawn, extensions, 0);
-        Box box = laid.textBox();
+        Laid bare = new Laid(measure, caption, textAt, whole, drawn, List.of(), 0);
+        Box box = bare.textBox();
         if (!clearances.takesText(box)
                 || !clearances.takesLine(whole)
-                || !laid.ticks().allMatch(clearances::takesLine)
+                || !bare.ticks().allMatch(clearances::takesLine)
                 || clearances.isBeside(whole, APART)
                 || clearances.throughWood(whole) > SLIGHT) {
             return Optional.empty();
         }
+        List<Line> extensions = extensions(measure, level);
+        Laid laid = new Laid(measure, caption, textAt, whole, drawn, extensions, 0);
         double wood = extensions.stream().mapToDouble(clearances::throughWood).sum();
         if (measure.where() == Measure.Where.NEAR && wood > (measure.run() == Run.LEVEL ? MOST_WOOD : SLIGHT)) {
             return Optional.empty();
@@ -132,7 +155,7 @@ final class Places {
                 + (measure.where() == Measure.Where.OUTSIDE ? LONG * length(extensions) : 0)
                 + Math.max(0, box.face() - view.stack().face()) * (measure.where() == Measure.Where.NEAR ? 0.5 : 0)
                 + (isOnExtension(measure, level) ? 0.3 : 0)
-                - (isInRow(measure, level) ? 0.12 : 0);
+                - (isInRow(measure, level) ? IN_ROW : 0);
         return Optional.of(laid.costing(sum));
     }
 

@@ -33,15 +33,15 @@ import java.util.function.DoubleFunction;
  * and in millimetres, to be shown one at a time.
  *
  * @param scene with the groups {@code hatch-N}, {@code edge-N}, {@code piece-N} (the areas) and {@code letter-N} of the
- *     body number N, {@code dimensions-in} and {@code dimensions-mm}
+ *     body number N, {@code voids} and {@code void-words}, {@code dimensions-in} and {@code dimensions-mm}
  * @param origin of the section on the sheet, in from the lower left corner
  * @param scale inches of the sheet to an inch of wood
  */
 public record ScreenDrawing(Scene scene, Point origin, double scale) {
     /** The sheet's share for the stack itself, in: with letters as on every sheet, a telephone shows them legibly. */
-    private static final double WIDEST = 3.6;
+    private static final double WIDEST = 3.1;
 
-    private static final double HIGHEST = 4.4;
+    private static final double HIGHEST = 3.9;
     private static final double MARGIN = 0.08;
 
     /** Grid lines nearer than this to each other only grey the paper, in. */
@@ -67,14 +67,20 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         Lettering metric = lettering(section, whole, view, wood, voids, measure, ScreenDrawing::millimetres);
         List<Item> items = new ArrayList<>();
         grid(view, scale).ifPresent(items::add);
-        voids.forEach(ring ->
-                items.add(new Area(Optional.empty(), Optional.of("void"), List.copyOf(ring.chords()), Tone.PAPER)));
-        wood.layers().forEach(layer -> items.add(new Group("piece-" + layer.number(), layer.areas())));
-        wood.layers().forEach(layer -> items.add(new Group("hatch-" + layer.number(), layer.hatches())));
+        List<Item> air = voids.stream()
+                .<Item>map(
+                        ring -> new Area(Optional.empty(), Optional.of("void"), List.copyOf(ring.chords()), Tone.PAPER))
+                .toList();
+        group("voids", air).ifPresent(items::add);
+        wood.layers()
+                .forEach(
+                        layer -> group("piece-" + layer.number(), layer.areas()).ifPresent(items::add));
+        wood.layers()
+                .forEach(layer ->
+                        group("hatch-" + layer.number(), layer.hatches()).ifPresent(items::add));
         items.addAll(wood.covering());
-        wood.layers().stream()
-                .filter(layer -> !layer.edges().isEmpty())
-                .forEach(layer -> items.add(new Group("edge-" + layer.number(), layer.edges())));
+        wood.layers()
+                .forEach(layer -> group("edge-" + layer.number(), layer.edges()).ifPresent(items::add));
         items.addAll(wood.breakLines());
         plane(view, inches.texts()).ifPresent(items::add);
         items.addAll(inches.letters());
@@ -123,12 +129,14 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         }
         Tags words = new Tags(clearances, measure, view.window());
         voids.forEach(ring -> words.word("void", ring));
-        tags.put("voids", words);
+        tags.put("void-words", words);
         // those that found no room in their piece go outside when all others have theirs
         List<Item> letters = new ArrayList<>();
         tags.forEach((id, own) -> group(id, own.items()).ifPresent(letters::add));
         Dimensioner dimensioner = new Dimensioner(view, clearances, measure);
+        // the heights of single pieces stand in the tables: their lanes would take the width that letters need
         dimensioner.lay(Measures.of(section, whole, size).list().stream()
+                .filter(one -> one.where() != Measure.Where.LANE)
                 .map(one -> one.scaled(view.scale()))
                 .toList());
         return new Lettering(letters, dimensioner.items(), clearances.texts());

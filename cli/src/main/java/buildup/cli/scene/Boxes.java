@@ -18,6 +18,13 @@ public final class Boxes {
 
     /** Whether the straight line between two points passes through the inside of a box. */
     public static boolean crosses(Box box, Point a, Point b) {
+        // most lines lie wholly to one side, and this is asked very often
+        if (Math.max(a.x(), b.x()) <= box.back()
+                || Math.min(a.x(), b.x()) >= box.face()
+                || Math.max(a.y(), b.y()) <= box.bottom()
+                || Math.min(a.y(), b.y()) >= box.top()) {
+            return false;
+        }
         double[] stretch = inside(box, a, b);
         return stretch[0] < stretch[1];
     }

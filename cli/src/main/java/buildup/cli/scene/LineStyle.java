@@ -35,6 +35,14 @@ public enum LineStyle {
     RAY(0.012, Tone.INK, 0.1, 0.05),
     /** From an eye past what hides to what shows. */
     SIGHT(0.012, Tone.INK, 0.25, 0.05, 0.02, 0.05),
+    /** Wood that lies on wood and carries it. */
+    BEARING(0.06, Tone.INK),
+    /** The line in which a weight falls. */
+    FALL(0.016, Tone.INK),
+    /** A nail or screw. */
+    NAIL(0.03, Tone.INK),
+    /** Where one could go. */
+    COULD(0.03, Tone.INK, 0.08, 0.06),
     /** Where one member of a front view ends and the next begins. */
     ARRIS(0.012, Tone.INK);
 

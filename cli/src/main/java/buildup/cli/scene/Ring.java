@@ -51,6 +51,9 @@ public record Ring(List<Point> points, Box box) {
     }
 
     private List<Span> spans(double at, boolean level) {
+        if (at < (level ? box.bottom() : box.back()) || at >= (level ? box.top() : box.face())) {
+            return List.of();
+        }
         List<Double> crossings = new ArrayList<>();
         for (int i = 0, j = points.size() - 1; i < points.size(); j = i++) {
             Point a = points.get(j);

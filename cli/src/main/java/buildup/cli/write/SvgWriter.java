@@ -11,9 +11,6 @@ import buildup.cli.scene.Scene;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Point;
 import buildup.shared.length.LengthUnit;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +18,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.xml.XMLConstants;
 import org.apache.batik.dom.GenericDOMImplementation;
-import org.apache.batik.dom.util.DOMUtilities;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -68,12 +64,8 @@ public final class SvgWriter {
         add(root, worded("desc", scene.description()));
         addAll(root, scene.items());
         root.appendChild(document.createTextNode("\n"));
-        StringWriter out = new StringWriter();
-        try {
-            DOMUtilities.writeNode(root, out);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        StringBuilder out = new StringBuilder();
+        Markup.write(root, out);
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + out + "\n";
     }
 

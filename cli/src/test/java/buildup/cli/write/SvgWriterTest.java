@@ -269,4 +269,11 @@ class SvgWriterTest {
                         Tone.TRIM));
         valid(svg(new Scene("", "", 3, 3, items)));
     }
+
+    @Test
+    void a_letter_beyond_the_first_65536_is_written_as_it_is() throws Exception {
+        String yaml = Drawn.ONE.replace("title: One piece", "title: \"wood \uD83E\uDEB5 & <more>\"");
+        String svg = svg(Drawn.of(yaml).scene());
+        assertThat(svg).contains("<title>wood \uD83E\uDEB5 &amp; &lt;more&gt;</title>");
+    }
 }

@@ -1,0 +1,187 @@
+package buildup.cli.drawing;
+
+import buildup.cli.drawing.PlanPlaces.Place;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.run.Corner;
+import buildup.engine.run.Course;
+import buildup.engine.run.Fit;
+import buildup.engine.run.Frame;
+import buildup.engine.run.Job;
+import buildup.engine.run.Opening;
+import buildup.engine.run.Run;
+import buildup.engine.run.Stretch;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+
+/** The plan of a job from above: each run whole, and below it every kind of corner and end with all its courses. */
+public final class PlanDrawing {
+    /** A run's share of the sheet, in. */
+    private static final double WIDEST = 8.5;
+
+    private static final double HIGHEST = 5;
+
+    /** Thickness of a wall on the sheet, in. */
+    private static final double WALL = 0.14;
+
+    private static final double GAP = 0.45;
+    private static final double MARGIN = 0.3;
+
+    private final Job job;
+    private final TextMeasure measure;
+    private final List<Place> places;
+
+    private PlanDrawing(Job job, TextMeasure measure) {
+        this.job = job;
+        this.measure = measure;
+        this.places = PlanPlaces.of(job);
+    }
+
+    /** @param job with at least one run */
+    public static Scene of(Job job, TextMeasure measure) {
+        return new PlanDrawing(job, measure).scene();
+    }
+
+    private Scene scene() {
+        List<Item> items = new ArrayList<>();
+        Group legend = new Group("legend", legend());
+        items.add(legend);
+        double top = legend.box().bottom() - GAP;
+        for (int run = 0; run < job.plan().runs().size(); run++) {
+            Block block = Block.of(whole(run));
+            items.add(block.at(0, top));
+            top -= block.height() + GAP;
+        }
+        double left = 0;
+        double lowest = top;
+        for (Block block : details()) {
+            if (left > 0 && left + block.width() > WIDEST + 1.5) {
+                left = 0;
+                top = lowest - GAP;
+            }
+            items.add(block.at(left, top));
+            left += block.width() + GAP;
+            lowest = Math.min(lowest, top - block.height());
+        }
+        String title = job.section().stack().title();
+        return Sheets.around(
+                title + ", plan",
+                "Plan of " + job.plan().runs().size()
+                        + " runs from above, the room below the wall, with every course at " + "every corner.",
+                items,
+                MARGIN);
+    }
+
+    private List<Item> legend() {
+        return new Legend(measure, Drafting.TEXT)
+                .title(job.section().stack().title())
+                .text(
+                        "Plan from above: the wall hatched, the room on the other side of the courses. Lengths are those"
+                                + " of the wall, in inches; names of courses stand with their projections. Thin lines: blocking.")
+                .items();
+    }
+
+    /** One of each kind, in the order of their numbers. */
+    private List<Block> details() {
+        int kinds = places.stream().mapToInt(Place::number).max().orElse(0);
+        return IntStream.rangeClosed(1, kinds)
+                .mapToObj(number -> places.stream()
+                        .filter(place -> place.number() == number)
+                        .findFirst()
+                        .orElseThrow())
+                .map(place -> Block.of(new PlanDetail(job, place, measure).group("place-" + place.number())))
+                .toList();
+    }
+
+    /** A run, its longest stretch level. */
+    private Group whole(int number) {
+        Run run = job.plan().runs().get(number);
+        double turn = Math.toDegrees(longest(number).along().angle());
+        Motion level = Motion.turn(-turn);
+        Box extent = extent(number, level);
+        double scale = Math.min(1, Math.min(WIDEST / extent.width(), HIGHEST / extent.height()));
+        UnaryOperator<Point> onto = p -> level.apply(p).times(scale);
+        PlanShape shape = new PlanShape(job, onto, Scale.of(extent, scale).grown(1));
+        List<Item> items = new ArrayList<>(shape.walls(number, WALL / scale));
+        items.addAll(shape.courses(number, false));
+        for (int i = 0; i < run.stretches().size(); i++) {
+            items.addAll(words(run.stretches().get(i), job.frames().get(number).get(i), onto, scale));
+        }
+        double aside = (WALL + 1.6 * Drafting.SMALL_RING) / scale;
+        for (Place place : places) {
+            if (place.run() == number) {
+                items.addAll(ring(place, onto, aside));
+            }
+        }
+        Box drawn = Box.around(items.stream().map(Item::box).toList());
+        Point title = new Point(drawn.back(), drawn.top() + 2 * Drafting.TEXT);
+        String text = run.name() + ", drawn 1 : " + Math.max(1, Math.round(1 / scale));
+        items.add(Label.of(measure, text, title, 1.2 * Drafting.TEXT, Label.Anchor.START));
+        return new Group("run-" + (number + 1), items);
+    }
+
+    private Frame longest(int number) {
+        List<Stretch> stretches = job.plan().runs().get(number).stretches();
+        int longest = 0;
+        for (int i = 1; i < stretches.size(); i++) {
+            if (stretches.get(i).length() > stretches.get(longest).length()) {
+                longest = i;
+            }
+        }
+        return job.frames().get(number).get(longest);
+    }
+
+    private Box extent(int number, Motion level) {
+        List<Stretch> stretches = job.plan().runs().get(number).stretches();
+        List<Box> boxes = new ArrayList<>();
+        for (int i = 0; i < stretches.size(); i++) {
+            Frame frame = job.frames().get(number).get(i);
+            boxes.add(Box.of(
+                    level.apply(frame.at(0, 0)),
+                    level.apply(frame.at(stretches.get(i).length(), 0))));
+        }
+        job.fits().stream()
+                .filter(fit -> fit.run() == number)
+                .map(Fit::outline)
+                .flatMap(List::stream)
+                .map(level::apply)
+                .forEach(p -> boxes.add(Box.of(p, p)));
+        return Box.around(boxes);
+    }
+
+    /** Name and length of a stretch, and names of its openings, behind its wall. */
+    private List<Item> words(Stretch stretch, Frame frame, UnaryOperator<Point> onto, double scale) {
+        List<Item> items = new ArrayList<>();
+        double behind = -(WALL + 3.6 * Drafting.SMALL_RING) / scale;
+        Point along = onto.apply(frame.at(1, 0)).minus(onto.apply(frame.at(0, 0)));
+        boolean upright = Math.abs(along.y()) > Math.abs(along.x());
+        String name = stretch.name() + " " + Drafting.shop(stretch.length());
+        items.add(Label.centred(
+                measure, name, onto.apply(frame.at(stretch.length() / 2, behind)), Drafting.TEXT, upright));
+        double before = face() + 0.9 * Drafting.TEXT / scale;
+        for (Opening opening : stretch.openings()) {
+            Point at = onto.apply(frame.at((opening.from() + opening.to()) / 2, before / 2));
+            items.add(Label.centred(measure, opening.name(), at, Drafting.TEXT, upright));
+        }
+        return items;
+    }
+
+    private double face() {
+        return job.courses().stream().mapToDouble(Course::face).max().orElse(0);
+    }
+
+    /** Its number in a ring behind the wall, where the backs of two walls meet. */
+    private List<Item> ring(Place place, UnaryOperator<Point> onto, double aside) {
+        double past = place.corner().map(Corner::slope).orElse(0.0);
+        Point at = onto.apply(place.frame().at(-past * aside, -aside));
+        return Caption.ringed(measure, String.valueOf(place.number()), at, false);
+    }
+}

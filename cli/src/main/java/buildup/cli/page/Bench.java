@@ -1,0 +1,119 @@
+package buildup.cli.page;
+
+import buildup.cli.drawing.ElevationDrawing;
+import buildup.cli.drawing.ScreenDrawing;
+import buildup.cli.report.Answer;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.TextMeasure;
+import buildup.cli.table.Html;
+import buildup.cli.write.SvgWriter;
+import buildup.engine.compose.Section;
+import buildup.engine.compose.Step;
+import buildup.shared.length.LengthUnit;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The drawings with what moves them: light, steps, and the card of the piece that is chosen. */
+record Bench(Answer.Known known, String key, TextMeasure measure) {
+    private static final String NO_SCRIPTS = "<noscript><p class=\"small\">This browser runs no scripts: the front is"
+            + " shown in the first light of the stack, and light and steps cannot be moved.</p></noscript>\n";
+
+    private static final String SECTION_CAPTION = "<figcaption><ul class=\"key scripted\">"
+            + sample("lit", "lit")
+            + sample("shade", "turned away from the light")
+            + sample("cast", "in cast shadow")
+            + sample("sun", "ray past a casting edge")
+            + "</ul>Seen from the end of the run, the room on the right. Grid in whole inches.</figcaption>";
+
+    private static final String FRONT_CAPTION = "<figcaption><ul class=\"key\">"
+            + sample("hatched", "in cast shadow")
+            + sample("dashed", "turned away from the light")
+            + "</ul>The front of a length of the run, both ends returned.</figcaption>";
+
+    private static final String DARK = Stream.of("on", "member", "how", "dark", "of", "by")
+            .map(head -> "<th role=\"columnheader\" scope=\"col\">" + head + "</th>")
+            .collect(Collectors.joining(
+                    "",
+                    "<thead role=\"rowgroup\"><tr role=\"row\">",
+                    "</tr></thead><tbody role=\"rowgroup\"></tbody>"));
+
+    private static String sample(String kind, String meaning) {
+        return "<li><span class=\"sample " + kind + "\"></span>" + meaning + "</li>";
+    }
+
+    String html(ScreenDrawing drawing) {
+        return "<section class=\"bench\" aria-labelledby=\"" + key + "-bench\">\n<h2 id=\"" + key
+                + "-bench\">Section and front</h2>\n" + NO_SCRIPTS
+                + "<div class=\"controls\">\n" + new Lamplight(known, key).html() + steps() + "</div>\n"
+                + "<div class=\"pictures\">\n"
+                + figure("section", svg(drawing.scene()), SECTION_CAPTION)
+                + "<div class=\"card scripted\" id=\"" + key
+                + "-card\" aria-live=\"polite\"><p>Touch a piece in the section,"
+                + " or its name in the list of pieces, to see it in both.</p></div>\n"
+                + figure("front", front(), FRONT_CAPTION)
+                + "</div>\n<section class=\"dark scripted\" aria-labelledby=\"" + key + "-dark\"><h3 id=\"" + key
+                + "-dark\">Dark under this light</h3>\n<table role=\"table\" aria-labelledby=\"" + key + "-dark\">"
+                + DARK
+                + "</table></section>\n</section>\n";
+    }
+
+    private static String figure(String kind, String svg, String caption) {
+        return "<figure class=\"" + kind + "\"><div class=\"drawing\">" + svg + "</div>\n" + caption + "</figure>\n";
+    }
+
+    private String steps() {
+        List<Step> steps = known.section().steps();
+        StringBuilder html = new StringBuilder("<div class=\"steps scripted\" role=\"group\" aria-labelledby=\"" + key
+                + "-steps\">\n<h3 id=\"" + key + "-steps\">Step by step</h3>\n<ol>\n");
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            html.append("<li><button type=\"button\" class=\"step\" id=\"" + key + "-step-" + (i + 1)
+                    + "\" aria-pressed=\"" + (i == steps.size() - 1) + "\" data-in=\"" + says(i, step, LengthUnit.INCH)
+                    + "\" data-mm=\"" + says(i, step, LengthUnit.MILLIMETRE) + "\"><b>" + (i + 1) + "</b> "
+                    + Html.name(known.section().name(step.body())) + "</button></li>\n");
+        }
+        return html + "</ol>\n<p class=\"stepsays\"></p>\n</div>\n";
+    }
+
+    private String says(int number, Step step, LengthUnit unit) {
+        var printed = unit == LengthUnit.INCH ? Figures.INCHES : Figures.MILLIMETRES;
+        Section section = known.section();
+        return Html.text("Step " + (number + 1) + " of " + section.steps().size() + ", " + section.name(step.body())
+                + ": height " + printed.size(step.height()) + ", projection " + printed.size(step.projection())
+                + ", top at " + printed.size(step.top()));
+    }
+
+    private String front() {
+        return known.lights().stream()
+                .findFirst()
+                .map(first -> svg(ElevationDrawing.of(known.section(), first, measure)))
+                .orElse("");
+    }
+
+    /** The picture as it stands within a page, its ids beginning with the key. */
+    private String svg(Scene scene) {
+        Scene named = new Scene(
+                scene.title(),
+                scene.description(),
+                scene.width(),
+                scene.height(),
+                scene.items().stream().map(this::named).toList());
+        String file = new String(SvgWriter.write(named, LengthUnit.INCH), StandardCharsets.UTF_8);
+        return file.substring(file.indexOf("<svg")).strip();
+    }
+
+    private Item named(Item item) {
+        if (item instanceof Group group) {
+            return new Group(
+                    key + "-" + group.id(),
+                    group.items().stream().map(this::named).toList());
+        }
+        return item instanceof Area area ? new Area(Optional.empty(), area.title(), area.ring(), area.tone()) : item;
+    }
+}

@@ -1,0 +1,61 @@
+package buildup.cli.page;
+
+import buildup.cli.report.Answer;
+import buildup.cli.report.NoticeText;
+import buildup.cli.report.NoticeText.Said;
+import buildup.cli.table.Html;
+import buildup.shared.notice.Level;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What comes first: whose stack it is, and what is the matter with it, worst first. */
+record Heading(Answer answer, String key) {
+    String html() {
+        List<Said> said = NoticeText.said(answer.notices(), answer.file());
+        List<Said> graver =
+                said.stream().filter(one -> one.level() != Level.NOTE).toList();
+        List<Said> notes =
+                said.stream().filter(one -> one.level() == Level.NOTE).toList();
+        return "<header class=\"head\">\n<h1 id=\"" + key + "-title\">" + Html.name(title())
+                + "</h1>\n<p class=\"file\">"
+                + Html.name(answer.file()) + "</p>\n</header>\n"
+                + "<section class=\"warnings\" aria-labelledby=\"" + key + "-warnings\">\n<h2 id=\"" + key
+                + "-warnings\">" + counted(graver) + "</h2>\n" + list(graver) + notes(notes) + "</section>\n";
+    }
+
+    private String title() {
+        return answer.title().isBlank() ? "Untitled stack" : answer.title();
+    }
+
+    private static String counted(List<Said> graver) {
+        boolean refused = graver.stream().anyMatch(one -> one.level() == Level.REFUSAL);
+        int count = graver.size();
+        return refused
+                ? "Refused: no figures, since they would be false"
+                : count == 0 ? "No problems" : count == 1 ? "1 problem" : count + " problems";
+    }
+
+    private static String notes(List<Said> notes) {
+        return notes.isEmpty()
+                ? ""
+                : "<details" + (notes.size() > 3 ? "" : " open") + "><summary>"
+                        + (notes.size() == 1 ? "1 note" : notes.size() + " notes") + "</summary>\n" + list(notes)
+                        + "</details>\n";
+    }
+
+    private static String list(List<Said> said) {
+        return said.isEmpty()
+                ? ""
+                : said.stream()
+                        .map(Heading::item)
+                        .collect(Collectors.joining("", "<ul class=\"notices\">\n", "</ul>\n"));
+    }
+
+    private static String item(Said said) {
+        String word = NoticeText.word(said.level());
+        String pieces = said.pieces().stream().map(Html::name).collect(Collectors.joining(", "));
+        return "<li class=\"" + word + "\"><span class=\"level\">" + word + "</span> "
+                + (pieces.isEmpty() ? "" : "<strong>" + pieces + ":</strong> ") + Html.text(said.sentence())
+                + " <span class=\"place\">" + Html.name(said.place()) + "</span></li>\n";
+    }
+}

@@ -1,0 +1,159 @@
+package buildup.cli.page;
+
+import buildup.cli.drawing.ScreenDrawing;
+import buildup.cli.report.Answer;
+import buildup.engine.compose.Composer;
+import buildup.engine.compose.Member;
+import buildup.engine.compose.Section;
+import buildup.engine.compose.Step;
+import buildup.engine.placing.Placed;
+import buildup.engine.view.Surfaces;
+import buildup.engine.view.View.Surface;
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Segment;
+import buildup.shared.notice.Notices;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * What the page's script works with, as JSON (RFC 8259) without a character that could end the script it stands in:
+ *
+ * <ul>
+ *   <li>{@code origin, height, scale}: where the section lies on its drawing, in inches of the sheet
+ *   <li>{@code box}: of the whole stack
+ *   <li>{@code names}: of all bodies by number; {@code letters}: of the pieces, which come first; {@code framing}: the
+ *       numbers of those that are there from the beginning
+ *   <li>{@code stages}: one for each step, the last of them the whole: {@code piece}, the last put up; {@code members},
+ *       the walk as {@code [body, name, segments]}; {@code surfaces}, all that can stand in the way of light, as
+ *       {@code [body, segment]}
+ * </ul>
+ *
+ * <p>A segment is {@code [x, y, x, y]}, an arc with {@code x, y} of its centre and 1 for counterclockwise or 0 behind.
+ */
+final class StackData {
+    /** Far finer than any tolerance of the light, so that the script decides as the program does. */
+    private static final int DECIMALS = 9;
+
+    private final Section whole;
+    private final Map<String, Integer> numbers = new LinkedHashMap<>();
+
+    private StackData(Section whole) {
+        this.whole = whole;
+        for (int i = 0; i < whole.bodies().size(); i++) {
+            numbers.put(whole.name(i), i);
+        }
+    }
+
+    static String of(Answer.Known known, ScreenDrawing drawing) {
+        return new StackData(known.section()).json(drawing);
+    }
+
+    private String json(ScreenDrawing drawing) {
+        Box box = whole.bodies().stream()
+                .filter(body -> body.inStack())
+                .map(body -> body.outline().box())
+                .reduce(Box::with)
+                .orElseThrow();
+        List<Integer> framing =
+                pieces().boxed().filter(number -> whole.body(number).framing()).toList();
+        return "{\"origin\":" + numbers(drawing.origin().x(), drawing.origin().y()) + ",\"height\":"
+                + number(drawing.scene().height()) + ",\"scale\":" + number(drawing.scale()) + ",\n\"box\":{\"face\":"
+                + number(box.face()) + ",\"bottom\":" + number(box.bottom()) + ",\"top\":" + number(box.top())
+                + "},\n\"names\":" + list(whole.bodies(), body -> text(body.name())) + ",\n\"letters\":"
+                + list(pieces().boxed().toList(), number -> text(Section.letter(number))) + ",\n\"framing\":"
+                + list(framing, String::valueOf) + ",\n\"stages\":" + list(whole.steps(), this::stage) + "}";
+    }
+
+    private IntStream pieces() {
+        return IntStream.range(0, whole.pieces().size());
+    }
+
+    private String stage(Step step) {
+        Section section = upTo(step.body());
+        return "\n{\"piece\":" + step.body() + ",\"members\":"
+                + list(section.members(), member -> member(section, member)) + ",\n\"surfaces\":"
+                + list(Surfaces.withoutFloorAndCeiling(section), surface -> surface(section, surface)) + "}";
+    }
+
+    /** The section as it stands when that piece is up: the framing and the pieces to that one. */
+    private Section upTo(int last) {
+        List<Placed> placed = new ArrayList<>();
+        boolean all = true;
+        for (int number : pieces().toArray()) {
+            if (number <= last || whole.body(number).framing()) {
+                placed.add(whole.body(number).placed().orElseThrow());
+            } else {
+                all = false;
+            }
+        }
+        // what is wrong with half a stack is no news
+        return all ? whole : Composer.compose(whole.stack(), placed, new Notices());
+    }
+
+    private String member(Section section, Member member) {
+        return "\n[" + number(section, member.body()) + "," + text(member.member()) + ","
+                + list(member.segments(), StackData::segment) + "]";
+    }
+
+    private String surface(Section section, Surface surface) {
+        return "\n[" + number(section, surface.body()) + "," + segment(surface.segment()) + "]";
+    }
+
+    /** A body's number in the whole stack. */
+    private int number(Section section, int body) {
+        return numbers.getOrDefault(section.name(body), -1);
+    }
+
+    private static String segment(Segment segment) {
+        return segment instanceof Arc arc && Math.abs(arc.sweep()) > 0
+                ? numbers(
+                        arc.from().x(),
+                        arc.from().y(),
+                        arc.to().x(),
+                        arc.to().y(),
+                        arc.center().x(),
+                        arc.center().y(),
+                        arc.counterclockwise() ? 1 : 0)
+                : numbers(
+                        segment.from().x(),
+                        segment.from().y(),
+                        segment.to().x(),
+                        segment.to().y());
+    }
+
+    private static <T> String list(List<T> items, Function<T, String> written) {
+        return items.stream().map(written).collect(Collectors.joining(",", "[", "]"));
+    }
+
+    private static String numbers(double... numbers) {
+        return Arrays.stream(numbers).mapToObj(StackData::number).collect(Collectors.joining(",", "[", "]"));
+    }
+
+    private static String number(double number) {
+        return new BigDecimal(number)
+                .setScale(DECIMALS, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /** A string in which everything but plain letters, figures and blanks is written by its number. */
+    private static String text(String text) {
+        StringBuilder quoted = new StringBuilder("\"");
+        for (char c : text.toCharArray()) {
+            boolean plain =
+                    c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == ' ' || c == '-';
+            String hex = Integer.toHexString(c);
+            quoted.append(plain ? String.valueOf(c) : "\\u" + "0".repeat(4 - hex.length()) + hex);
+        }
+        return quoted.append('"').toString();
+    }
+}

@@ -1,0 +1,63 @@
+package buildup.cli.page;
+
+import buildup.cli.report.Answer;
+import buildup.cli.report.SectionTables;
+import buildup.cli.report.TextReport;
+import buildup.cli.table.Html;
+import buildup.cli.table.HtmlTable;
+import buildup.cli.table.Table;
+import buildup.engine.compose.Section;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Every table of the report that has rows, and the way to each. */
+record Tables(Answer.Known known, String key) {
+    String html() {
+        List<Table> inches = new SectionTables(known, Figures.INCHES).all();
+        List<Table> metric = new SectionTables(known, Figures.MILLIMETRES).all();
+        Map<String, Integer> numbers = numbers(known.section());
+        StringBuilder way = new StringBuilder();
+        StringBuilder html = new StringBuilder();
+        for (int i = 0; i < inches.size(); i++) {
+            if (!inches.get(i).rows().isEmpty()) {
+                String id = key + "-table-" + (i + 1);
+                Title title = Title.of(inches.get(i).title());
+                way.append("<li><a href=\"#" + id + "\">" + Html.text(title.head()) + "</a></li>\n");
+                html.append("<section class=\"table\"><h3 id=\"" + id + "\">" + Html.text(title.head()) + "</h3>\n");
+                if (!title.rest().isEmpty()) {
+                    html.append("<p class=\"small\">" + Html.text(title.rest()) + "</p>\n");
+                }
+                html.append(HtmlTable.write(inches.get(i), metric.get(i), id, numbers) + "</section>\n");
+            }
+        }
+        return "<section class=\"tables\" aria-labelledby=\"" + key + "-tables\">\n<h2 id=\"" + key
+                + "-tables\">All tables</h2>\n<nav aria-labelledby=\"" + key + "-tables\"><ul>\n" + way
+                + "</ul></nav>\n"
+                + html + "</section>\n<footer><p>" + Html.text(TextReport.CAUTION) + "</p></footer>\n";
+    }
+
+    /** Numbers of the pieces by their names. */
+    static Map<String, Integer> numbers(Section section) {
+        Map<String, Integer> numbers = new LinkedHashMap<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            if (section.body(i).piece()) {
+                numbers.put(section.name(i), i);
+            }
+        }
+        return numbers;
+    }
+
+    /** A title is a few words, often in capitals, and then how to read the table. */
+    private record Title(String head, String rest) {
+        static Title of(String title) {
+            int end = title.length();
+            for (String mark : List.of("; ", ": ", " in the order", " along the")) {
+                int at = title.indexOf(mark);
+                end = at > 0 ? Math.min(end, at) : end;
+            }
+            String rest = title.substring(end).replaceFirst("^[;:]", "").strip();
+            return new Title(title.substring(0, end), rest);
+        }
+    }
+}

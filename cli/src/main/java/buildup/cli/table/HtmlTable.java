@@ -1,0 +1,95 @@
+package buildup.cli.table;
+
+import buildup.cli.table.Table.Align;
+import buildup.cli.table.Table.Column;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Writes a table for a web page, its sizes in inches and in millimetres. The roles are spelled out, since a narrow page
+ * lays the cells of a row one after the other, and browsers then forget that they were a table.
+ */
+public final class HtmlTable {
+    /** Headings of columns in which something is called by its name. */
+    private static final Set<String> NAMED = Set.of("piece", "nailer", "on", "over", "by");
+
+    private final Table inches;
+    private final Table millimetres;
+    private final Map<String, Integer> numbers;
+    private final StringBuilder html = new StringBuilder();
+
+    private HtmlTable(Table inches, Table millimetres, Map<String, Integer> numbers) {
+        this.inches = inches;
+        this.millimetres = millimetres;
+        this.numbers = numbers;
+    }
+
+    /**
+     * The table without its title, which stands over it.
+     *
+     * @param inches, millimetres the same table in both units
+     * @param labelledBy the id of what stands over it
+     * @param numbers of what is called by name: a row bears the number of the first that it names, as
+     *     {@code data-piece}
+     */
+    public static String write(Table inches, Table millimetres, String labelledBy, Map<String, Integer> numbers) {
+        return new HtmlTable(inches, millimetres, numbers).table(labelledBy);
+    }
+
+    private String table(String labelledBy) {
+        html.append("<table role=\"table\" aria-labelledby=\"" + Html.text(labelledBy) + "\">\n");
+        head();
+        html.append("<tbody role=\"rowgroup\">\n");
+        for (int i = 0; i < inches.rows().size(); i++) {
+            row(inches.rows().get(i), millimetres.rows().get(i));
+        }
+        return html.append("</tbody>\n</table>\n").toString();
+    }
+
+    private void head() {
+        html.append("<thead role=\"rowgroup\">\n<tr role=\"row\">");
+        for (Column column : inches.columns()) {
+            html.append(
+                    column.heading().isEmpty()
+                            ? "<td role=\"cell\"></td>"
+                            : "<th role=\"columnheader\" scope=\"col\"" + side(column) + ">"
+                                    + Html.text(column.heading()) + "</th>");
+        }
+        html.append("</tr>\n</thead>\n");
+    }
+
+    private void row(List<Cell> cells, List<Cell> metric) {
+        OptionalInt naming = IntStream.range(0, cells.size())
+                .filter(i -> names(i) && numbers.containsKey(cells.get(i).text()))
+                .findFirst();
+        html.append("<tr role=\"row\"");
+        naming.ifPresent(
+                i -> html.append(" data-piece=\"" + numbers.get(cells.get(i).text()) + "\""));
+        html.append(">");
+        for (int i = 0; i < cells.size(); i++) {
+            Column column = inches.columns().get(i);
+            boolean head = naming.isPresent() && naming.getAsInt() == i;
+            html.append((head ? "<th role=\"rowheader\" scope=\"row\"" : "<td role=\"cell\"") + side(column));
+            if (!column.heading().isEmpty()) {
+                html.append(" data-head=\"" + Html.text(column.heading()) + "\"");
+            }
+            html.append(">" + content(i, cells.get(i), metric.get(i)) + (head ? "</th>" : "</td>"));
+        }
+        html.append("</tr>\n");
+    }
+
+    private String content(int column, Cell cell, Cell metric) {
+        return names(column) && !cell.text().isEmpty() ? Html.name(cell.text()) : Html.both(cell.text(), metric.text());
+    }
+
+    private boolean names(int column) {
+        return NAMED.contains(inches.columns().get(column).heading());
+    }
+
+    private static String side(Column column) {
+        return column.align() == Align.RIGHT ? " class=\"right\"" : "";
+    }
+}

@@ -1,0 +1,92 @@
+// True segments, as the program holds them: inches, x out from the wall, y up; t is the share of the length walked.
+
+// Nearer than this, two computed lengths are one, in.
+const COINCIDENT = 1e-9;
+const TURN = 2 * Math.PI;
+
+const plus = (a, b, times = 1) => ({ x: a.x + b.x * times, y: a.y + b.y * times });
+const minus = (a, b) => ({ x: a.x - b.x, y: a.y - b.y });
+const dot = (a, b) => a.x * b.x + a.y * b.y;
+const cross = (a, b) => a.x * b.y - a.y * b.x;
+const distance = (a, b) => Math.hypot(a.x - b.x, a.y - b.y);
+const direction = (angle) => ({ x: Math.cos(angle), y: Math.sin(angle) });
+const angleOf = (p) => Math.atan2(p.y, p.x);
+
+// [x, y, x, y] is a line from one place to the other; with centre and sense behind it, an arc.
+function segmentOf(numbers) {
+    const from = { x: numbers[0], y: numbers[1] };
+    const to = { x: numbers[2], y: numbers[3] };
+    return numbers.length === 4 ? lineOf(from, to) : arcOf(from, to, { x: numbers[4], y: numbers[5] }, numbers[6] === 1);
+}
+
+function lineOf(from, to) {
+    const length = distance(from, to);
+    const way = length > 0 ? { x: (to.x - from.x) / length, y: (to.y - from.y) / length } : { x: 0, y: 0 };
+    return {
+        from,
+        to,
+        length,
+        straight: true,
+        // the ends come back exactly, so that neighbours share them
+        at: (t) => (t <= 0 ? from : t >= 1 ? to : plus(from, minus(to, from), t)),
+        direction: () => way,
+        part: (start, end) => lineOf(plus(from, minus(to, from), start), plus(from, minus(to, from), end)),
+    };
+}
+
+function arcOf(from, to, center, counterclockwise) {
+    const radius = distance(center, from);
+    const startAngle = angleOf(minus(from, center));
+    // how far round from the start, in the walk's own sense, a direction lies: 0 to a full turn
+    const walkedTo = (angle) => {
+        const turn = (counterclockwise ? angle - startAngle : startAngle - angle) % TURN;
+        return turn < 0 ? turn + TURN : turn;
+    };
+    const whole = walkedTo(angleOf(minus(to, center)));
+    const sense = counterclockwise ? 1 : -1;
+    const at = (t) => (t <= 0 ? from : t >= 1 ? to : plus(center, direction(startAngle + sense * t * whole), radius));
+    return {
+        from,
+        to,
+        center,
+        radius,
+        counterclockwise,
+        length: radius * whole,
+        straight: false,
+        at,
+        direction: (t) => {
+            const spoke = direction(startAngle + sense * t * whole);
+            return { x: -sense * spoke.y, y: sense * spoke.x };
+        },
+        // the t at which a direction from the centre is met; outside 0 to 1 when it is not on the arc
+        atAngle: (angle) => {
+            const walked = walkedTo(angle);
+            const past = walked - whole;
+            return past > 0 && TURN - walked < past ? (walked - TURN) / whole : walked / whole;
+        },
+        part: (start, end) => arcOf(at(start), at(end), center, counterclockwise),
+    };
+}
+
+const near = (a, b, within) => distance(a, b) <= within;
+
+// Places along a segment no farther apart than that, its ends included.
+function placesAlong(segment, apart) {
+    const count = Math.max(1, Math.ceil(segment.length / apart));
+    return Array.from({ length: count + 1 }, (_, i) => segment.at(i / count));
+}
+
+// Six decimals are far finer than a screen, and short.
+const number = (value) => String(Number(value.toFixed(6)));
+
+// The d of a path; y is up, so the picture it lies in is turned over.
+function pathOf(segment) {
+    const start = `M${number(segment.from.x)} ${number(segment.from.y)}`;
+    const end = `${number(segment.to.x)} ${number(segment.to.y)}`;
+    if (segment.straight) {
+        return `${start} L${end}`;
+    }
+    const large = segment.length > Math.PI * segment.radius ? 1 : 0;
+    const radius = number(segment.radius);
+    return `${start} A${radius} ${radius} 0 ${large} ${segment.counterclockwise ? 1 : 0} ${end}`;
+}
