@@ -19,6 +19,12 @@ public record Corner(boolean inside, double angle) {
         return inside ? angle - 180 : 180 - angle;
     }
 
+    /** How far a course goes on past the walls' own corner for every inch of projection; negative inside. */
+    public double slope() {
+        double slope = 1 / Math.tan(Math.toRadians(angle / 2));
+        return inside ? -slope : slope;
+    }
+
     /** Whether it was meant to be square and is not. */
     public boolean outOfSquare() {
         double off = Math.abs(angle - 90);

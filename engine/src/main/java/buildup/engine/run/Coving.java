@@ -58,6 +58,11 @@ public record Coving(String name, double width, double depth, double diameter, d
         return Math.toDegrees(Math.atan2(w, f) - Math.atan2(half, b));
     }
 
+    /** The same, cut by a blade without width. */
+    public Coving thin() {
+        return new Coving(name, width, depth, diameter, 0);
+    }
+
     /** Passes at {@link #PASS} each. */
     public int passes() {
         return (int) Math.ceil(depth / PASS - Tolerance.COINCIDENT);

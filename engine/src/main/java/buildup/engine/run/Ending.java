@@ -13,6 +13,16 @@ import java.util.OptionalDouble;
  * @param room how much free wall goes on past a return, in
  */
 public record Ending(Kind kind, double corner, double lean, OptionalDouble casing, OptionalDouble room, Mark mark) {
+    /** What the run does here. */
+    public String words() {
+        return switch (kind) {
+            case RETURN -> "returned to the wall";
+            case DIE -> "dies on a wall at " + Wording.degrees(corner);
+            case BUTT -> "butts a casing";
+            case SQUARE -> "cut square";
+        };
+    }
+
     /** The ways in which a run ends. */
     public enum Kind {
         /** Turned back to its own wall, square: the plan's length is that of the wall behind, and the courses pass it. */

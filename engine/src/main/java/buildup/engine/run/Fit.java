@@ -84,6 +84,20 @@ public record Fit(
         return meeting(hand).setting(course, hand);
     }
 
+    /** A sprung stick held against the fence as it stands on the wall, upside down; none for others or a square cut. */
+    public Optional<Saw.Setting> nested(Hand hand) {
+        Meeting meeting = meeting(hand);
+        return course.sprung() && !meeting.isSquare()
+                ? Optional.of(Saw.nested(meeting.plane(), course.spring(), hand))
+                : Optional.empty();
+    }
+
+    /** Whether an end is to be fitted to a wall that may not be true. */
+    public boolean meetsWall(Hand hand) {
+        return meeting(hand).kind() == EndCut.Kind.BUTT
+                && meeting(hand).against().startsWith("the wall");
+    }
+
     /** What of its face length is there because a corner is out of square. */
     public double fromSquare() {
         return leftMeeting.pastSquare(course.face()) + rightMeeting.pastSquare(course.face());

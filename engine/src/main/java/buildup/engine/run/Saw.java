@@ -92,17 +92,18 @@ public final class Saw {
         return setting(flat, swing, edge, keep, "flat, face up, " + edge + " edge at the fence");
     }
 
-    /** How the stick stands against the fence for a cut at one of its ends; a sprung one upside down. */
+    /** How the stick stands against the fence for a cut at one of its ends; one that leans out stands upside down. */
     public static Setting nested(double corner, double spring, Hand end) {
-        boolean sprung = Math.abs(spring) > Corner.SQUARE_WITHIN && Math.abs(spring) < 90 - Corner.SQUARE_WITHIN;
-        if (!sprung) {
-            boolean lies = Math.abs(spring) > 1;
-            return lies
-                    ? level(corner, end, "top up, back edge at the fence", "back")
-                    : level(corner, end, "upright, back at the fence", "back");
+        if (Math.abs(spring) < Corner.SQUARE_WITHIN) {
+            return level(corner, end, "upright, back at the fence", "back");
         }
-        Hand other = end == Hand.LEFT ? Hand.RIGHT : Hand.LEFT;
-        return level(corner, other, "upside down, wall flat at the fence, ceiling flat on the table", "bottom");
+        if (Math.abs(spring) > 90 - Corner.SQUARE_WITHIN) {
+            return level(corner, end, "top up, back edge at the fence", "back");
+        }
+        String sides = ", wall side at the fence, ceiling side on the table";
+        return spring > 0
+                ? level(corner, end == Hand.LEFT ? Hand.RIGHT : Hand.LEFT, "upside down" + sides, "bottom")
+                : level(corner, end, "right way up" + sides, "top");
     }
 
     /** A plain miter: an outside corner leaves the room side long. */

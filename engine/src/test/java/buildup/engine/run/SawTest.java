@@ -132,7 +132,7 @@ class SawTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {38, 45, 52, 0, 90})
+    @ValueSource(doubles = {38, 45, 52, 0, 90, -38})
     void against_the_fence_the_blade_stands_in_the_plane_of_the_corner(double spring) {
         for (double corner : new double[] {30, 60, 89, 90, 120, 150, 210, 240, 270, 300}) {
             for (Hand hand : Hand.values()) {
@@ -181,7 +181,7 @@ class SawTest {
         assertThat(Saw.flat(90, 38, Hand.RIGHT).words())
                 .isEqualTo("flat, face up, bottom edge at the fence; miter 31.6° left, bevel 33.9°; keep the right");
         assertThat(Saw.nested(270, 38, Hand.LEFT).words())
-                .isEqualTo("upside down, wall flat at the fence, ceiling flat on the table; miter 45° left, bevel 0°;"
+                .isEqualTo("upside down, wall side at the fence, ceiling side on the table; miter 45° left, bevel 0°;"
                         + " keep the left");
     }
 

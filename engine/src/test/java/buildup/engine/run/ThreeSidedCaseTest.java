@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.run.Saw.Hand;
+import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -88,6 +89,40 @@ class ThreeSidedCaseTest {
         assertThat(end.miter()).isZero();
         assertThat(end.bevel()).isZero();
         assertThat(end.words()).isEqualTo("square, against the wall");
+    }
+
+    @Test
+    void a_crown_may_be_held_against_the_fence_and_a_board_always_is() {
+        assertThat(CASE.fit("crown", "front").nested(Hand.LEFT).orElseThrow().miter())
+                .isCloseTo(45, within(1e-9));
+        assertThat(CASE.fit("crown", "left side").nested(Hand.LEFT)).isEmpty();
+        assertThat(CASE.fit("frieze", "front").nested(Hand.LEFT)).isEmpty();
+        assertThat(CASE.fit("crown", "front").setting(Hand.LEFT).orElseThrow().miter())
+                .isCloseTo(31.62, within(0.005));
+        assertThat(CASE.fit("crown", "left side").setting(Hand.LEFT)).isEmpty();
+    }
+
+    @Test
+    void an_end_at_a_wall_is_known_for_scribing() {
+        assertThat(CASE.fit("cap", "left side").meetsWall(Hand.LEFT)).isTrue();
+        assertThat(CASE.fit("cap", "left side").meetsWall(Hand.RIGHT)).isFalse();
+    }
+
+    @Test
+    void corners_and_ends_are_called_by_their_names() {
+        assertThat(new Corner(true, 135).words()).isEqualTo("inside 135°");
+        assertThat(new Corner(true, 135).slope()).isCloseTo(-new Corner(false, 135).slope(), within(1e-12));
+        assertThat(List.of("return", "die", "butt", "square").stream()
+                        .map(end -> Planned.of(
+                                Planned.CORNICE,
+                                "plan: [{ left: " + end + ", right: square, stretches: [{ length: 40 }] }]\n"))
+                        .map(planned -> planned.plan()
+                                .runs()
+                                .get(0)
+                                .left()
+                                .orElseThrow()
+                                .words()))
+                .containsExactly("returned to the wall", "dies on a wall at 90°", "butts a casing", "cut square");
     }
 
     @Test
