@@ -164,6 +164,29 @@ class ArchitectureTest {
     }
 
     @Test
+    void only_the_commands_and_the_watch_know_files_by_their_names() {
+        noClasses()
+                .that(resideOutsideOfPackage("buildup.cli.command.."))
+                // it waits for files to change, and so must name them to the file system
+                .and(resideOutsideOfPackage("buildup.cli.watch.."))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage("java.nio.file..")
+                .because("what is answered does not depend on where a document lies")
+                .check(HOUSE);
+    }
+
+    @Test
+    void only_the_watch_speaks_to_the_network() {
+        outside("buildup.cli.watch..")
+                .dependOnClassesThat(resideInAnyPackage("com.sun.net.httpserver..", "java.net..")
+                        // a port that is taken is told by the command that was given it
+                        .and(not(java.net.BindException.class)))
+                .because("who is let in is decided in one place")
+                .check(HOUSE);
+    }
+
+    @Test
     void only_the_front_door_holds_the_consoles() {
         noClasses()
                 .that(not(Main.class))

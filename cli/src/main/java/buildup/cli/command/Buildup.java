@@ -39,6 +39,8 @@ public final class Buildup {
         CommandLine line = new CommandLine(new Buildup())
                 .addSubcommand(new ReportCommand(streams))
                 .addSubcommand(new DrawCommand(streams))
+                .addSubcommand(new WatchCommand(streams))
+                .addSubcommand(new NewCommand(streams))
                 .addSubcommand(new ProfileCommand(streams));
         NotThereYet.addTo(line, streams);
         line.getCommandSpec().version(version());

@@ -1,6 +1,8 @@
 package buildup.cli.command;
 
 import buildup.cli.drawing.ElevationDrawing;
+import buildup.cli.drawing.HoldsDrawing;
+import buildup.cli.drawing.PlanDrawing;
 import buildup.cli.drawing.RaysDrawing;
 import buildup.cli.drawing.SectionDrawing;
 import buildup.cli.report.Answer;
@@ -34,6 +36,7 @@ final class DrawCommand implements Callable<Integer> {
         section,
         elevation,
         rays,
+        holds,
         steps,
         plan,
         sticks
@@ -85,7 +88,7 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (view != View.section && view != View.elevation && view != View.rays) {
+        if (view == View.steps || view == View.sticks) {
             return NotThereYet.say(streams, "draw --view " + view);
         }
         Optional<Format> wanted = format.or(this::byEnding);
@@ -119,6 +122,17 @@ final class DrawCommand implements Callable<Integer> {
     private Optional<Scene> scene(Answer.Known known, ShippedFont font, Notices notices) {
         if (view == View.section) {
             return SectionDrawing.of(known.section(), font, page, notices);
+        }
+        if (view == View.holds) {
+            return Optional.of(
+                    HoldsDrawing.of(known.section(), known.support(), known.fixed(), known.proposals(), font));
+        }
+        if (view == View.plan) {
+            if (known.job().isEmpty()) {
+                notices.add(Notice.refusal("no-plan", "The stack holds no plan: there is no corner to draw.")
+                        .cure("Add one, as 'plan: [{ left: return, right: return, stretches: [{ length: 96 }] }]'."));
+            }
+            return known.job().map(job -> PlanDrawing.of(job, font));
         }
         if (known.lights().isEmpty()) {
             notices.add(Notice.refusal("impossible-light-or-eye", "No light shines on the stack: nothing to shade.")

@@ -29,6 +29,7 @@ final class InputFiles {
     private final Streams streams;
     private final Notices notices;
     private final List<Path> read = new ArrayList<>();
+    private final List<Path> asked = new ArrayList<>();
 
     InputFiles(Streams streams, Notices notices) {
         this.streams = streams;
@@ -63,6 +64,7 @@ final class InputFiles {
 
     /** A document in a file. */
     Optional<Document> file(Kind kind, Path path) {
+        asked.add(path);
         if (Files.isDirectory(path)) {
             return refused(kind, path + " is a folder, not a file.", among(path, ""));
         }
@@ -83,6 +85,11 @@ final class InputFiles {
     /** The files read so far. */
     List<Path> read() {
         return List.copyOf(read);
+    }
+
+    /** The files asked for so far, also those that are not there. */
+    List<Path> asked() {
+        return List.copyOf(asked);
     }
 
     /** How messages call what a word of the command line names. */

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -36,10 +37,10 @@ final class OutputFile {
      */
     static boolean write(Path path, byte[] bytes, List<Path> inputs, Notices notices) {
         OutputFile file = new OutputFile(path, notices);
-        Path folder = Optional.ofNullable(path.getParent()).orElse(Path.of(""));
+        Path folder = file.folder();
         try {
             if (!Files.isDirectory(folder)) {
-                return file.refused("output-folder-absent", "There is no folder " + folder + ".", "Make it first.");
+                return file.folderAbsent();
             }
             if (Files.isDirectory(path)) {
                 return file.refused("output-not-writable", path + " is a folder.", "Name a file in it.");
@@ -51,6 +52,25 @@ final class OutputFile {
                 }
             }
             return file.put(bytes);
+        } catch (IOException unwritable) {
+            return file.unwritable();
+        }
+    }
+
+    /**
+     * Writes the bytes where there is no file yet.
+     *
+     * @return whether they are there now; if not, a refusal says why
+     */
+    static boolean writeNew(Path path, byte[] bytes, Notices notices) {
+        OutputFile file = new OutputFile(path, notices);
+        try {
+            Files.write(path, bytes, StandardOpenOption.CREATE_NEW);
+            return true;
+        } catch (FileAlreadyExistsException taken) {
+            return file.refused("output-exists", path + " is there already.", "Name a file that is not there yet.");
+        } catch (NoSuchFileException absent) {
+            return file.folderAbsent();
         } catch (IOException unwritable) {
             return file.unwritable();
         }
@@ -98,6 +118,14 @@ final class OutputFile {
                 }
             }
         }
+    }
+
+    private Path folder() {
+        return Optional.ofNullable(path.getParent()).orElse(Path.of(""));
+    }
+
+    private boolean folderAbsent() {
+        return refused("output-folder-absent", "There is no folder " + folder() + ".", "Make it first.");
     }
 
     private boolean unwritable() {

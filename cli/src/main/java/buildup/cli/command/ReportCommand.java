@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.page.Page;
 import buildup.cli.report.Answer;
 import buildup.cli.report.JsonReport;
 import buildup.cli.report.NoticeText;
@@ -55,11 +56,8 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (format == Format.html) {
-            return NotThereYet.say(streams, "report --format html");
-        }
         if (other.isPresent()) {
-            return NotThereYet.say(streams, "report of two stacks");
+            return new TwoStacks(streams, format, output, catalog.files).report(stack, other.get());
         }
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
@@ -80,7 +78,7 @@ final class ReportCommand implements Callable<Integer> {
         if (output.isEmpty()) {
             streams.out().print(report(answer));
         }
-        if (format == Format.text) {
+        if (format != Format.json) {
             streams.err().print(NoticeText.write(answer.notices(), answer.file()));
         }
         return answer.exitCode();
@@ -97,6 +95,10 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private String report(Answer answer) {
-        return format == Format.json ? JsonReport.write(answer) : TextReport.write(answer);
+        return switch (format) {
+            case text -> TextReport.write(answer);
+            case json -> JsonReport.write(answer);
+            case html -> Page.of(answer);
+        };
     }
 }

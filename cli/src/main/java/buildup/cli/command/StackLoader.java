@@ -2,14 +2,8 @@ package buildup.cli.command;
 
 import buildup.catalog.Catalog;
 import buildup.cli.report.Answer;
-import buildup.engine.backing.Backings;
-import buildup.engine.compose.Composer;
-import buildup.engine.compose.Section;
-import buildup.engine.light.Lights;
 import buildup.engine.placing.Placed;
 import buildup.engine.placing.Placing;
-import buildup.engine.sight.Approaches;
-import buildup.engine.sight.Eyes;
 import buildup.engine.stack.Kind;
 import buildup.engine.stack.Light;
 import buildup.engine.stack.Stack;
@@ -85,20 +79,10 @@ final class StackLoader {
     private Answer answer(Document document, Catalog catalog) {
         Stack stack = StackReader.read(document, catalog, claims, notices);
         List<Placed> placed = placed(stack);
-        List<Approaches.Way> ways =
-                Approaches.read(stack, root(document, claims, notices).withReader(stack.lengths()), notices);
+        Asking asking =
+                new Asking(stack, catalog, root(document, claims, notices).withReader(stack.lengths()), notices);
         notices.addAll(claims.unclaimed(document));
-        Optional<Answer.Known> known = Optional.empty();
-        if (!notices.refused()) {
-            Section section = Composer.compose(stack, placed, notices);
-            known = Optional.of(new Answer.Known(
-                    section,
-                    Backings.of(section, notices),
-                    Lights.of(section, lights.orElse(stack.lights()), notices),
-                    Eyes.of(section, notices),
-                    Approaches.of(section, ways, notices),
-                    catalog));
-        }
+        Optional<Answer.Known> known = notices.refused() ? Optional.empty() : Optional.of(asking.about(placed, lights));
         notices.addAll(claims.ordinaryEchoes());
         return new Answer(document.file(), stack.title(), unit(document), known, notices.sorted());
     }

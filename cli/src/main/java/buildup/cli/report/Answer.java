@@ -3,9 +3,15 @@ package buildup.cli.report;
 import buildup.catalog.Catalog;
 import buildup.engine.backing.Backing;
 import buildup.engine.compose.Section;
+import buildup.engine.fixing.Fixed;
+import buildup.engine.fixing.Proposal;
 import buildup.engine.light.Lighting;
+import buildup.engine.run.Coving;
+import buildup.engine.run.Job;
 import buildup.engine.sight.Approach;
 import buildup.engine.sight.Sighting;
+import buildup.engine.support.Pull;
+import buildup.engine.support.Support;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import java.util.List;
@@ -28,6 +34,12 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Known>
      * @param lights one for each light that can shine on it
      * @param sights one for each eye that stands in the room
      * @param approaches one for each way of an eye
+     * @param fixed one for each fastening of the document
+     * @param proposals places where its pieces could be fastened
+     * @param support what holds it
+     * @param pulls what fastenings must hold against leaning
+     * @param job the section along the plan; absent when the document holds none
+     * @param covings coves to be run over the table-saw blade
      * @param catalog the lists from which it was read
      */
     public record Known(
@@ -36,12 +48,22 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Known>
             List<Lighting> lights,
             List<Sighting> sights,
             List<Approach> approaches,
+            List<Fixed> fixed,
+            List<Proposal> proposals,
+            Support support,
+            List<Pull> pulls,
+            Optional<Job> job,
+            List<Coving> covings,
             Catalog catalog) {
         public Known {
             backings = List.copyOf(backings);
             lights = List.copyOf(lights);
             sights = List.copyOf(sights);
             approaches = List.copyOf(approaches);
+            fixed = List.copyOf(fixed);
+            proposals = List.copyOf(proposals);
+            pulls = List.copyOf(pulls);
+            covings = List.copyOf(covings);
         }
     }
 

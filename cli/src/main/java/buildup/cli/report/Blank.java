@@ -6,14 +6,14 @@ import buildup.shared.length.Length;
 import java.util.Optional;
 
 /** What a piece is cut from. */
-final class Blank {
+public final class Blank {
     private Blank() {}
 
     /**
      * The board of the document's list from which a board or plain blocking is ripped; the profile itself for a
      * molding; nothing when no listed board is large enough, for a one-off, and for framing, which is there already.
      */
-    static Optional<String> stock(Placed placed, Answer.Known known) {
+    public static Optional<String> stock(Placed placed, Answer.Known known) {
         var stock = placed.piece().stock();
         if (placed.piece().kind() == Kind.FRAMING) {
             return Optional.empty();

@@ -15,50 +15,50 @@ import java.util.stream.Collectors;
  * absent is left out, so nothing is ever null. Numbers have at most six decimals, rounded half away from zero, and no
  * zeros behind.
  */
-final class Json {
+public final class Json {
     private static final int DECIMALS = 6;
 
     /** Values as written, nested objects and lists already indented for this object. */
     private final Map<String, String> values = new LinkedHashMap<>();
 
-    Json put(String key, String text) {
+    public Json put(String key, String text) {
         return raw(key, quoted(text));
     }
 
-    Json put(String key, boolean truth) {
+    public Json put(String key, boolean truth) {
         return raw(key, Boolean.toString(truth));
     }
 
-    Json put(String key, double number) {
+    public Json put(String key, double number) {
         return raw(key, number(number));
     }
 
-    Json put(String key, OptionalDouble number) {
+    public Json put(String key, OptionalDouble number) {
         return number.isPresent() ? put(key, number.getAsDouble()) : this;
     }
 
-    Json put(String key, Optional<String> text) {
+    public Json put(String key, Optional<String> text) {
         return text.map(there -> put(key, there)).orElse(this);
     }
 
     /** A point, as {@code [x, y]}. */
-    Json put(String key, Point point) {
+    public Json put(String key, Point point) {
         return raw(key, "[" + number(point.x()) + ", " + number(point.y()) + "]");
     }
 
-    Json put(String key, Json object) {
+    public Json put(String key, Json object) {
         return raw(key, object.written());
     }
 
-    Json put(String key, List<Json> objects) {
+    public Json put(String key, List<Json> objects) {
         return raw(key, block("[", objects.stream().map(Json::written).toList(), "]"));
     }
 
-    Json texts(String key, List<String> texts) {
+    public Json texts(String key, List<String> texts) {
         return raw(key, texts.stream().map(Json::quoted).collect(Collectors.joining(", ", "[", "]")));
     }
 
-    Json numbers(String key, List<Double> numbers) {
+    public Json numbers(String key, List<Double> numbers) {
         return raw(key, numbers.stream().map(Json::number).collect(Collectors.joining(", ", "[", "]")));
     }
 
@@ -68,7 +68,7 @@ final class Json {
     }
 
     /** The object over several lines, two blanks deeper for each level, without a line break at the end. */
-    String written() {
+    public String written() {
         return block(
                 "{",
                 values.entrySet().stream()

@@ -93,6 +93,9 @@ public final class JsonReport {
                 .put("shadows", known.lights().stream().flatMap(this::shadows).toList())
                 .put("eyes", section.stack().eyes().stream().map(this::eye).toList())
                 .put("coverage", known.sights().stream().flatMap(this::coverage).toList());
+        json.put("support", new SupportJson(known).support())
+                .put("nails", new SupportJson(known).nails())
+                .put("proposals", new SupportJson(known).proposals());
         json.put("seen", known.sights().stream().flatMap(this::seen).toList());
         if (!known.approaches().isEmpty()) {
             json.put(

@@ -20,12 +20,22 @@ public final class NoticeText {
      */
     private record Alike(Level level, String code, Optional<Mark> only, String sentence, String cure) {}
 
-    private static final class Line {
-        private final String place;
-        private final Set<String> pieces = new LinkedHashSet<>();
+    /**
+     * What is said of some pieces in the same words.
+     *
+     * @param place where the first of them is written
+     * @param pieces that it is about; none when it is about the whole
+     * @param sentence with its cure
+     */
+    public record Said(Level level, String place, List<String> pieces, String sentence) {
+        public Said {
+            pieces = List.copyOf(pieces);
+        }
 
-        Line(String place) {
-            this.place = place;
+        private Said of(List<String> more) {
+            Set<String> all = new LinkedHashSet<>(pieces);
+            all.addAll(more);
+            return new Said(level, place, List.copyOf(all), sentence);
         }
     }
 
@@ -39,25 +49,41 @@ public final class NoticeText {
      * @param file what is said to be the place of a notice that has none
      */
     public static String write(List<Notice> notices, String file) {
-        Map<Alike, Line> lines = new LinkedHashMap<>();
-        for (Notice notice : notices) {
-            Line line = lines.computeIfAbsent(
-                    alike(notice),
-                    first -> new Line(notice.mark().map(Mark::toString).orElse(file)));
-            notice.piece().filter(piece -> !piece.isEmpty()).ifPresent(line.pieces::add);
-        }
         StringBuilder text = new StringBuilder();
-        lines.forEach((alike, line) -> text.append(word(alike.level()))
-                .append("  ")
-                .append(Display.plain(line.place))
-                .append("  ")
-                .append(Display.plain(sentence(alike, line.pieces)))
-                .append('\n'));
+        said(notices, file)
+                .forEach(said -> text.append(word(said.level()))
+                        .append("  ")
+                        .append(Display.plain(said.place()))
+                        .append("  ")
+                        .append(Display.plain(
+                                said.pieces().isEmpty()
+                                        ? said.sentence()
+                                        : String.join(", ", said.pieces()) + ": " + said.sentence()))
+                        .append('\n'));
         return text.toString();
     }
 
+    /** The same before it is written as lines. */
+    public static List<Said> said(List<Notice> notices, String file) {
+        Map<Alike, Said> said = new LinkedHashMap<>();
+        for (Notice notice : notices) {
+            Alike alike = alike(notice);
+            Said first = said.getOrDefault(
+                    alike,
+                    new Said(
+                            alike.level(),
+                            notice.mark().map(Mark::toString).orElse(file),
+                            List.of(),
+                            (alike.sentence() + " " + alike.cure()).strip()));
+            List<String> piece =
+                    notice.piece().filter(name -> !name.isEmpty()).stream().toList();
+            said.put(alike, first.of(piece));
+        }
+        return List.copyOf(said.values());
+    }
+
     /** The word for a level. */
-    static String word(Level level) {
+    public static String word(Level level) {
         return level.name().toLowerCase(Locale.ROOT);
     }
 
@@ -78,10 +104,5 @@ public final class NoticeText {
             return message.substring(subject.length() + 1).strip();
         }
         return message;
-    }
-
-    private static String sentence(Alike alike, Set<String> pieces) {
-        String subject = pieces.isEmpty() ? "" : String.join(", ", pieces) + ": ";
-        return (subject + alike.sentence() + " " + alike.cure()).strip();
     }
 }

@@ -18,20 +18,22 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /** The tables of one stack, in the order of a report; some without rows. */
-final class SectionTables {
+public final class SectionTables {
     private final Section section;
     private final Answer.Known known;
     private final Printed printed;
 
-    SectionTables(Answer.Known known, Printed printed) {
+    public SectionTables(Answer.Known known, Printed printed) {
         this.section = known.section();
         this.known = known;
         this.printed = printed;
     }
 
-    List<Table> all() {
+    public List<Table> all() {
         List<Table> tables = new ArrayList<>(
                 List.of(pieces(), places(), holds(), steps(), members(), reveals(), contacts(), overlaps(), voids()));
+        tables.addAll(new SupportTables(known, printed).all());
+        tables.addAll(new NailTables(known, printed).all());
         tables.addAll(new LightTables(known, printed).all());
         tables.addAll(new SightTables(known, printed).all());
         return tables;

@@ -20,8 +20,8 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** The head of a text report: what a carpenter wants to know at the saw, narrow enough for a telephone. */
-final class Summary {
+/** The head of a report: what a carpenter wants to know at the saw; as text, narrow enough for a telephone. */
+public final class Summary {
     /** Columns that a telephone shows of a message in a fixed-width letter. */
     static final int WIDTH = 48;
 
@@ -32,24 +32,34 @@ final class Summary {
     private final List<Sighting> sights;
     private final List<Notice> notices;
     private final Printed printed;
+    private final List<Row> rows = new ArrayList<>();
     private final StringBuilder text = new StringBuilder();
 
-    private Summary(Answer answer, Answer.Known known) {
+    /** A figure and what it is called. */
+    public record Row(String label, String value) {}
+
+    private Summary(Answer answer, Answer.Known known, Printed printed) {
         this.section = known.section();
         this.backings = known.backings();
         this.sights = known.sights();
         this.notices = answer.notices();
-        this.printed = new Printed(answer.unit());
+        this.printed = printed;
+        totals();
+        weakest();
+    }
+
+    /** The figures of the whole; the same labels in every unit. */
+    public static List<Row> rows(Answer answer, Answer.Known known, Printed printed) {
+        return List.copyOf(new Summary(answer, known, printed).rows);
     }
 
     static String write(Answer answer, Answer.Known known) {
-        Summary summary = new Summary(answer, known);
+        Summary summary = new Summary(answer, known, new Printed(answer.unit()));
         summary.notices();
         summary.text.append('\n');
         summary.lines(answer.title(), "");
         summary.text.append('\n');
-        summary.totals();
-        summary.weakest();
+        summary.rows.forEach(summary::line);
         summary.text.append('\n');
         summary.lines(summary.printed.legend(), "");
         return summary.text.toString();
@@ -173,9 +183,13 @@ final class Summary {
     }
 
     private void row(String label, String value) {
-        List<String> lines = Display.wrap(value, WIDTH - LABEL);
+        rows.add(new Row(label, value));
+    }
+
+    private void line(Row row) {
+        List<String> lines = Display.wrap(row.value(), WIDTH - LABEL);
         for (int i = 0; i < lines.size(); i++) {
-            String head = i == 0 ? label : "";
+            String head = i == 0 ? row.label() : "";
             text.append((head + " ".repeat(LABEL - head.length()) + lines.get(i)).stripTrailing())
                     .append('\n');
         }

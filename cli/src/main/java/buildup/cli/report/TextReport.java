@@ -8,10 +8,11 @@ import java.util.List;
 /** Everything known of one stack as text: the summary, then table by table, then a word of caution. */
 public final class TextReport {
     /** Columns that a text report never exceeds. */
-    static final int WIDTH = 80;
+    public static final int WIDTH = 80;
 
-    static final String CAUTION = "A bench check for trim, not engineering: where strength, fire or work overhead is"
-            + " touched, local code, makers' labels and a licensed person decide.";
+    public static final String CAUTION =
+            "A bench check for trim, not engineering: where strength, fire or work overhead is"
+                    + " touched, local code, makers' labels and a licensed person decide.";
 
     private TextReport() {}
 

@@ -59,10 +59,36 @@ class DrawCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--view steps", "--view plan", "--view sticks", "--to dxf"})
+    @ValueSource(strings = {"--view steps", "--view sticks", "--to dxf"})
     void what_is_not_there_yet_says_so(String options) {
         String[] words = ("draw stack.yaml -o a.svg " + options).split(" ");
         assertThat(Ran.of(words)).isEqualTo(new Ran(ExitCode.REFUSED, "", "draw " + options + " is not there yet\n"));
+    }
+
+    @Test
+    void a_plan_is_drawn_where_the_stack_holds_one() throws IOException {
+        Path out = folder.resolve("plan.svg");
+        String plan = "plan: [{ name: case, left: die, right: return, stretches: [{ name: front, length: 96 }] }]\n";
+        Ran ran = Ran.with(
+                (Ran.read(Path.of(STACK)) + plan).getBytes(StandardCharsets.UTF_8),
+                "draw",
+                "-",
+                "--view",
+                "plan",
+                "-o",
+                out.toString());
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        assertThat(Ran.read(out)).contains("front 96").contains("right end: returned to the wall");
+    }
+
+    @Test
+    void a_plan_that_is_not_there_is_asked_for() {
+        Path out = folder.resolve("plan.svg");
+        Ran ran = Ran.of("draw", STACK, "--view", "plan", "-o", out.toString());
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err())
+                .contains("The stack holds no plan: there is no corner to draw. Add one, as 'plan: [{ left: return,");
+        assertThat(out).doesNotExist();
     }
 
     private String drawn(String name, String... options) throws IOException {

@@ -37,8 +37,21 @@ class ReadmeTest {
               - { name: far, altitude: 30, azimuth: 20 }
               - { name: lamp, at: { distance: 40, height: 0 }, width: 4 }
               - { name: sun, latitude: 42, longitude: -71, day: 21 June, hour: 15, utc-offset: -5, faces: 180, window: 180 }
+            plan:
+              - name: case
+                left: { end: die, corner: 90, plumb: { out: 1/8, over: 96 } }
+                right: { end: die, plumb: { out: 1/8, over: 96 } }
+                inside: miter
+                grain: a
+                stretches:
+                  - { name: front, length: 96, corner: inside 90, plumb: { out: 1/8, over: 96 } }
+                  - { name: side, length: 40, openings: [{ name: door, from: 10, to: 30, ends: butt, casing: 3/4 }] }
+            coving: [{ name: c, width: 3, depth: 3/4, blade: 10, kerf: 1/8 }]
+            loads: [{ name: hand, on: a, out: 1/2, load: 20 lb/ft }]
+            fastenings:
+              - { name: n, piece: a, use: 15 ga x 2, at: { out: 1/2, up: 1 }, angle: 0, spacing: 16, per: 2, after: a }
             pieces:
-              - { name: a, kind: trim, profile: board 3/4 x 3, wood: red-oak, rip: { top: lap, bottom: 1/8, back: 1/16, face: 1/16 }, back: wall, bottom: 0, fixed: wall }
+              - { name: a, kind: trim, grain: run, profile: board 3/4 x 3, wood: red-oak, rip: { top: lap, bottom: 1/8, back: 1/16, face: 1/16 }, back: wall, bottom: 0, fixed: wall }
               - { name: b, section: [out 1, up 1], lay: flat, turn: 90, spring: 38, flip: over, face: wall + 1, top: a.top }
               - { name: c, profile: board 1 x 1, at: { top: a.bottom }, back: wall }
             """;

@@ -143,14 +143,6 @@ class ReportCommandTest {
     }
 
     @Test
-    void what_is_not_there_yet_says_so() {
-        assertThat(Ran.of("report", stack.toString(), stack.toString()))
-                .isEqualTo(new Ran(ExitCode.REFUSED, "", "report of two stacks is not there yet\n"));
-        assertThat(Ran.of("report", stack.toString(), "--format", "html"))
-                .isEqualTo(new Ran(ExitCode.REFUSED, "", "report --format html is not there yet\n"));
-    }
-
-    @Test
     void a_catalog_beside_the_stack_is_found_by_its_name() throws IOException {
         Files.writeString(folder.resolve("own.yaml"), "woods:\n  - { name: bog-oak, density: 60 }\n");
         Files.writeString(stack, "catalog: own.yaml\n" + SOUND.replace("yellow-poplar", "bog-oak"));

@@ -39,6 +39,9 @@ class JsonReportTest {
             "shadows",
             "eyes",
             "coverage",
+            "support",
+            "nails",
+            "proposals",
             "seen",
             "notices");
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Random;
 
 /** Stacks as nobody would build them, in names of many scripts; the same for the same seed. */
-final class RandomStacks {
+public final class RandomStacks {
     private static final List<String> NAMES = List.of(
             "frieze",
             "飾り縁",
@@ -27,7 +27,7 @@ final class RandomStacks {
 
     private RandomStacks() {}
 
-    static String of(long seed) {
+    public static String of(long seed) {
         Random random = new Random(seed);
         StringBuilder yaml = new StringBuilder(
                         "title: \"" + "A stack of chance ".repeat(random.nextInt(8)) + seed + "\"\n")

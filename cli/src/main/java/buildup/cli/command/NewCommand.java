@@ -1,0 +1,68 @@
+package buildup.cli.command;
+
+import buildup.cli.report.NoticeText;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code new}: a stack to start from. */
+@Command(name = "new", mixinStandardHelpOptions = true, description = "Writes a commented stack to start from.")
+final class NewCommand implements Callable<Integer> {
+    private static final List<String> STARTERS = List.of("cornice", "door-head", "cap");
+
+    private final Streams streams;
+
+    @Parameters(
+            index = "0",
+            arity = "0..1",
+            defaultValue = "cornice",
+            paramLabel = "STARTER",
+            description = "cornice, door-head or cap (default: cornice).")
+    private String starter = "";
+
+    @Option(
+            names = "-o",
+            paramLabel = "FILE",
+            description = "Where to write (default: standard output); nothing is written over.")
+    private Optional<Path> output = Optional.empty();
+
+    NewCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        Notices notices = new Notices();
+        if (!STARTERS.contains(starter)) {
+            notices.add(Notice.refusal("unknown-name", "There is no '" + starter + "' to start from.")
+                    .cure(Suggestion.cure(starter, STARTERS)));
+        } else if (output.isPresent()) {
+            OutputFile.writeNew(output.get(), stack(), notices);
+        } else {
+            streams.out().print(new String(stack(), StandardCharsets.UTF_8));
+        }
+        streams.err().print(NoticeText.write(notices.sorted(), "new"));
+        return notices.exitCode();
+    }
+
+    private byte[] stack() {
+        String name = "/buildup/cli/new/" + starter + ".yaml";
+        try (InputStream in = Objects.requireNonNull(NewCommand.class.getResourceAsStream(name), name)) {
+            return in.readAllBytes();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+}

@@ -1,0 +1,109 @@
+package buildup.cli.command;
+
+import buildup.cli.compare.Comparison;
+import buildup.cli.compare.ComparisonHtml;
+import buildup.cli.compare.ComparisonJson;
+import buildup.cli.compare.ComparisonText;
+import buildup.cli.page.Page;
+import buildup.cli.page.PageParts;
+import buildup.cli.report.Answer;
+import buildup.cli.report.NoticeText;
+import buildup.cli.write.ShippedFont;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** {@code report} of two stacks beside each other. */
+record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> output, List<Path> catalogs) {
+    /** One of the two, with what was said of it and where it came from. */
+    private record Loaded(Answer answer, List<Path> files) {}
+
+    /** Reports both; the worst notice of either decides the exit code. */
+    int report(String stack, String other) {
+        Loaded a = load(stack);
+        Loaded b = stack.equals("-") && other.equals("-") ? twice() : load(other);
+        if (a.answer().known().isEmpty() || b.answer().known().isEmpty()) {
+            return refuse(a.answer(), b.answer());
+        }
+        String report = written(a.answer(), b.answer());
+        if (output.isEmpty()) {
+            streams.out().print(report);
+        } else {
+            Notices notices = new Notices();
+            List<Path> inputs =
+                    Stream.of(a, b).flatMap(one -> one.files().stream()).toList();
+            if (!OutputFile.write(output.get(), report.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
+                return refuse(a.answer().refused(notices.sorted()), b.answer());
+            }
+        }
+        if (format != ReportCommand.Format.json) {
+            say(a.answer(), b.answer());
+        }
+        return exitCode(a.answer(), b.answer());
+    }
+
+    private Loaded load(String word) {
+        Notices notices = new Notices();
+        InputFiles files = new InputFiles(streams, notices);
+        return new Loaded(new StackLoader(files, notices).load(word, catalogs), files.read());
+    }
+
+    private static Loaded twice() {
+        String name = InputFiles.STANDARD_INPUT;
+        Answer answer = new Answer(
+                name,
+                name,
+                LengthUnit.INCH,
+                Optional.empty(),
+                List.of(Notice.refusal("no-stack", "Standard input cannot be both stacks.")
+                        .cure("Give one of them as a file.")));
+        return new Loaded(answer, List.of());
+    }
+
+    private String written(Answer a, Answer b) {
+        return switch (format) {
+            case text -> Comparison.of(a, b).map(ComparisonText::write).orElse("");
+            case json -> ComparisonJson.write(a, b);
+            case html -> page(a, b);
+        };
+    }
+
+    private static String page(Answer a, Answer b) {
+        ShippedFont font = ShippedFont.load();
+        String differences = Comparison.of(a, b).map(ComparisonHtml::beside).orElse("");
+        return Page.of(
+                List.of(PageParts.of(a, "a", font), PageParts.of(b, "b", font)),
+                new Page.Above(differences, List.of()),
+                Optional.empty());
+    }
+
+    private int refuse(Answer a, Answer b) {
+        if (format == ReportCommand.Format.json) {
+            streams.out().print(ComparisonJson.write(a, b));
+        } else {
+            say(a, b);
+        }
+        return exitCode(a, b);
+    }
+
+    /** Their files may have the same name: each line says which of the two it is about. */
+    private void say(Answer a, Answer b) {
+        say("A  ", a);
+        say("B  ", b);
+    }
+
+    private void say(String which, Answer answer) {
+        NoticeText.write(answer.notices(), answer.file())
+                .lines()
+                .forEach(line -> streams.err().print(which + line + "\n"));
+    }
+
+    private static int exitCode(Answer a, Answer b) {
+        return Math.max(a.exitCode(), b.exitCode());
+    }
+}

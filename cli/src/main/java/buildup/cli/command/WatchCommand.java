@@ -1,0 +1,139 @@
+package buildup.cli.command;
+
+import buildup.cli.report.Answer;
+import buildup.cli.report.NoticeText;
+import buildup.cli.watch.Follower;
+import buildup.cli.watch.PageServer;
+import buildup.cli.watch.Watch;
+import buildup.cli.write.ShippedFont;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.io.IOException;
+import java.net.BindException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code watch}: a page in the browser that follows a stack's file. */
+@Command(
+        name = "watch",
+        mixinStandardHelpOptions = true,
+        description = "Shows a stack, or two beside each other, in a browser of this machine, and follows every save.")
+final class WatchCommand implements Callable<Integer> {
+    private static final int LAST_PORT = 65535;
+
+    private final Streams streams;
+
+    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document.")
+    private String stack = "";
+
+    @Option(names = "--beside", paramLabel = "OTHER", description = "A second stack, set beside the first.")
+    private Optional<String> beside = Optional.empty();
+
+    @Option(names = "--port", paramLabel = "PORT", description = "Where to listen (default: any that is free).")
+    private int port;
+
+    @Mixin
+    private final CatalogOption catalog = new CatalogOption();
+
+    WatchCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Notices notices = new Notices();
+        List<String> words = Stream.concat(Stream.of(stack), beside.stream()).toList();
+        List<Path> files = words.stream().flatMap(word -> file(word, notices)).toList();
+        if (port < 0 || port > LAST_PORT) {
+            notices.add(Notice.refusal("unknown-port", "There is no port " + port + ".")
+                    .cure("Leave --port out, or give one from 1024 to " + LAST_PORT + "."));
+        }
+        if (!notices.refused()) {
+            follow(words, files, notices);
+        }
+        streams.err().print(NoticeText.write(notices.sorted(), InputFiles.nameOf(stack)));
+        return notices.exitCode();
+    }
+
+    /** The file to follow; it must be there at first. */
+    private Stream<Path> file(String word, Notices notices) {
+        if (word.equals("-")) {
+            notices.add(Notice.refusal("no-stack", "Standard input cannot be followed.")
+                    .cure("Name a stack document."));
+            return Stream.empty();
+        }
+        try {
+            Path path = Path.of(word);
+            if (!Files.isRegularFile(path)) {
+                // says why, and what else is there
+                new InputFiles(streams, notices).file(InputFiles.Kind.STACK, path);
+            }
+            return Stream.of(path);
+        } catch (InvalidPathException wrong) {
+            new InputFiles(streams, notices).stack(word);
+            return Stream.empty();
+        }
+    }
+
+    private void follow(List<String> words, List<Path> files, Notices notices) throws IOException {
+        Follower<List<Answer>> follower = new Follower<>(() -> read(words), files);
+        Watch watch = new Watch(follower.first(), ShippedFont.load());
+        try (PageServer server = PageServer.open(watch.board(), port)) {
+            streams.out().print("The page: " + server.address() + "\nIt follows every save. Ctrl-C ends it.\n");
+            streams.flush();
+            Thread ending = new Thread(() -> end(server));
+            Runtime.getRuntime().addShutdownHook(ending);
+            try {
+                follower.run(watch::take);
+            } finally {
+                Runtime.getRuntime().removeShutdownHook(ending);
+            }
+        } catch (BindException taken) {
+            notices.add(Notice.refusal("port-taken", "Port " + port + " is taken, or may not be used.")
+                    .cure("Leave --port out, or give another."));
+        }
+    }
+
+    /** Ctrl-C is how this command is meant to end, so it ends well; left alone, Java would call it a failure. */
+    private void end(PageServer server) {
+        server.close();
+        streams.flush();
+        Runtime.getRuntime().halt(ExitCode.CLEAN);
+    }
+
+    private Follower.Reading<List<Answer>> read(List<String> words) {
+        List<Answer> answers = new ArrayList<>();
+        List<Path> files = new ArrayList<>();
+        for (String word : words) {
+            Notices notices = new Notices();
+            InputFiles input = new InputFiles(streams, notices);
+            answers.add(answer(word, input, notices));
+            files.addAll(input.asked());
+        }
+        return new Follower.Reading<>(
+                answers, answers.stream().allMatch(one -> one.known().isPresent()), files);
+    }
+
+    /** A fault inside is told on the page, and the next save is another try. */
+    private Answer answer(String word, InputFiles input, Notices notices) {
+        try {
+            return new StackLoader(input, notices).load(word, catalog.files);
+        } catch (RuntimeException | StackOverflowError fault) {
+            String name = InputFiles.nameOf(word);
+            notices.add(Notice.refusal("went-wrong", "Something went wrong inside: " + fault + ".")
+                    .cure("Please report it."));
+            return new Answer(name, name, LengthUnit.INCH, Optional.empty(), notices.sorted());
+        }
+    }
+}

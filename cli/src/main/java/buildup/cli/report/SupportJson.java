@@ -1,0 +1,122 @@
+package buildup.cli.report;
+
+import buildup.engine.compose.Section;
+import buildup.engine.fixing.Fixed;
+import buildup.engine.fixing.Grip;
+import buildup.engine.support.Balance;
+import buildup.engine.support.Support;
+import java.util.List;
+import java.util.Locale;
+
+/** What carries and what holds, for other programs; pounds, pounds per foot of run, inches, degrees. */
+final class SupportJson {
+    private final Section section;
+    private final Answer.Known known;
+
+    SupportJson(Answer.Known known) {
+        this.section = known.section();
+        this.known = known;
+    }
+
+    Json support() {
+        Support support = known.support();
+        Json json = new Json()
+                .put("balances", support.balances().stream().map(this::balance).toList())
+                .put(
+                        "loads",
+                        support.loads().stream()
+                                .map(load -> new Json()
+                                        .put("name", load.name())
+                                        .put("on", section.name(load.body()))
+                                        .put("out", load.out())
+                                        .put("poundsPerFoot", load.poundsPerFoot()))
+                                .toList());
+        support.whole().ifPresent(verdict -> {
+            Json whole = new Json().put("stands", verdict.stands());
+            if (Double.isFinite(verdict.factor())) {
+                whole.put("factor", verdict.factor());
+            }
+            json.put("whole", verdict.governs().isEmpty() ? whole : whole.put("governs", verdict.governs()));
+        });
+        return json;
+    }
+
+    private Json balance(Balance balance) {
+        return new Json()
+                .put("piece", section.name(balance.body()))
+                .put("carrier", balance.carrier())
+                .texts("group", balance.group().stream().map(section::name).toList())
+                .put("bearingFrom", balance.bearingBack())
+                .put("bearingTo", balance.bearingFace())
+                .put("weight", balance.weight())
+                .put("resultant", balance.resultant())
+                .put("load", balance.load())
+                .put("loaded", balance.loaded())
+                .put("margin", balance.margin())
+                .put("middleThirdMargin", balance.middleThirdMargin())
+                .put("overturning", balance.overturning())
+                .put("holdBack", balance.holdBack())
+                .put("holdDown", balance.holdDown());
+    }
+
+    List<Json> proposals() {
+        return known.proposals().stream()
+                .map(proposal -> nail(proposal.fixed()).put("reason", proposal.reason()))
+                .toList();
+    }
+
+    List<Json> nails() {
+        return known.fixed().stream().map(this::nail).toList();
+    }
+
+    private Json nail(Fixed fixed) {
+        return new Json()
+                .put("name", fixed.fastening().name())
+                .put("piece", section.name(fixed.piece()))
+                .put("use", fixed.fastening().use().call())
+                .put("head", fixed.head())
+                .put("point", fixed.point())
+                .put("spent", fixed.spent())
+                .put("bite", fixed.bite())
+                .put("design", fixed.design())
+                .put("test", fixed.test())
+                .put("allowable", fixed.allowable())
+                .put("edge", fixed.edge())
+                .put("holds", fixed.holds())
+                .put("reach", fixed.reach().free())
+                .put(
+                        "crossings",
+                        fixed.drive().crossings().stream()
+                                .map(crossing -> new Json()
+                                        .put(
+                                                "through",
+                                                crossing.body().isPresent()
+                                                        ? section.name(
+                                                                crossing.body().getAsInt())
+                                                        : crossing.stuff()
+                                                                .name()
+                                                                .toLowerCase(Locale.ROOT))
+                                        .put("length", crossing.length()))
+                                .toList())
+                .put("grips", fixed.grips().stream().map(this::grip).toList())
+                .put(
+                        "joints",
+                        fixed.joints().stream()
+                                .map(joint -> new Json()
+                                        .put("near", section.name(joint.near()))
+                                        .put("far", section.name(joint.far()))
+                                        .put("withdrawalPerFoot", joint.withdrawalPerFoot())
+                                        .put("lateralPerFoot", joint.lateralPerFoot()))
+                                .toList());
+    }
+
+    private Json grip(Grip grip) {
+        return new Json()
+                .put("in", section.name(grip.body()))
+                .put("bite", grip.bite())
+                .put("gravity", grip.gravity())
+                .put("design", grip.design())
+                .put("test", grip.test())
+                .put("factor", grip.factor());
+    }
+}

@@ -1,0 +1,158 @@
+package buildup.cli.watch;
+
+import com.sun.net.httpserver.Headers;
+import com.sun.net.httpserver.HttpExchange;
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
+import java.util.stream.Stream;
+
+/**
+ * Shows the newest page of a board to browsers on this machine. Three things are there: the page; the stream of its
+ * versions (server-sent events, WHATWG HTML, section 9.2), by which an open page learns that there is a newer one; and
+ * the newest parts, which it then asks for.
+ */
+public final class PageServer implements AutoCloseable {
+    /** Name of the stream of versions, beside the page. */
+    static final String EVENTS = "events";
+
+    /** Name of what is new. */
+    static final String PARTS = "parts";
+
+    /** Pages open at a time; each holds a thread. */
+    private static final int MOST_STREAMS = 24;
+
+    private static final int MOST_THREADS = MOST_STREAMS + 8;
+
+    /** After so long without news a line is sent anyway: it tells both ends that the other is still there. */
+    private static final long HEARTBEAT_MS = 5_000;
+
+    private final Board board;
+    private final HttpServer server;
+    private final Door door;
+    private final ExecutorService threads;
+    private final Semaphore streams = new Semaphore(MOST_STREAMS);
+
+    private PageServer(Board board, HttpServer server) {
+        this.board = board;
+        this.server = server;
+        this.door = new Door(server.getAddress().getPort(), Door.freshToken());
+        this.threads = Executors.newFixedThreadPool(MOST_THREADS, work -> {
+            Thread thread = new Thread(work, "page");
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+
+    /**
+     * Opens the server.
+     *
+     * @param port 0 for any that is free
+     * @throws java.net.BindException when the port is taken or may not be used
+     */
+    public static PageServer open(Board board, int port) throws IOException {
+        // a page and its head leave in two parcels; the second must not wait for the first to be confirmed
+        System.setProperty("sun.net.httpserver.nodelay", "true");
+        // seconds; who begins to ask and does not end holds a thread no longer
+        System.setProperty("sun.net.httpserver.maxReqTime", "10");
+        HttpServer http =
+                HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), port), 0);
+        PageServer server = new PageServer(board, http);
+        http.setExecutor(server.threads);
+        http.createContext("/", server::answer);
+        http.start();
+        return server;
+    }
+
+    /** Where the page is. */
+    public String address() {
+        return door.address();
+    }
+
+    @Override
+    public void close() {
+        threads.shutdownNow();
+        server.stop(0);
+    }
+
+    private void answer(HttpExchange request) throws IOException {
+        try (request) {
+            Headers headers = request.getResponseHeaders();
+            headers.set("Cache-Control", "no-store");
+            headers.set("X-Content-Type-Options", "nosniff");
+            headers.set("X-Frame-Options", "DENY");
+            // beside the page's own policy, which names what may run in it; this one holds for every answer
+            headers.set(
+                    "Content-Security-Policy",
+                    "default-src 'none'; style-src 'unsafe-inline'; script-src 'unsafe-inline'; connect-src 'self';"
+                            + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'");
+            headers.set("Referrer-Policy", "no-referrer");
+            headers.set("Cross-Origin-Resource-Policy", "same-origin");
+            headers.set("Cross-Origin-Opener-Policy", "same-origin");
+            Optional<String> name = Stream.of("", PARTS, EVENTS)
+                    .filter(one -> door.isFor(request, one))
+                    .findFirst();
+            if (name.isEmpty() || !door.isFromHere(request)) {
+                // one answer for all of it: who does not know the address learns nothing about it
+                request.sendResponseHeaders(404, -1);
+            } else if (!request.getRequestMethod().equals("GET")) {
+                headers.set("Allow", "GET");
+                request.sendResponseHeaders(405, -1);
+            } else if (name.get().equals(EVENTS)) {
+                stream(request);
+            } else {
+                Board.Shown shown = board.shown();
+                boolean page = name.get().isEmpty();
+                send(
+                        request,
+                        page ? "text/html" : "application/json",
+                        page
+                                ? shown.picture().document(shown.version())
+                                : shown.picture().exchange(shown.version()));
+            }
+        }
+    }
+
+    private static void send(HttpExchange request, String type, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        request.getResponseHeaders().set("Content-Type", type + "; charset=utf-8");
+        request.sendResponseHeaders(200, bytes.length);
+        request.getResponseBody().write(bytes);
+    }
+
+    private void stream(HttpExchange request) throws IOException {
+        if (!streams.tryAcquire()) {
+            request.sendResponseHeaders(503, -1);
+            return;
+        }
+        try {
+            versions(request);
+        } finally {
+            streams.release();
+        }
+    }
+
+    private void versions(HttpExchange request) throws IOException {
+        request.getResponseHeaders().set("Content-Type", "text/event-stream; charset=utf-8");
+        request.sendResponseHeaders(200, 0);
+        OutputStream out = request.getResponseBody();
+        long known = 0;
+        try {
+            while (true) {
+                long version = board.awaitOther(known, HEARTBEAT_MS).version();
+                out.write(("data: " + version + "\n\n").getBytes(StandardCharsets.UTF_8));
+                out.flush();
+                known = version;
+            }
+        } catch (InterruptedException closing) {
+            Thread.currentThread().interrupt();
+        }
+    }
+}

@@ -1,0 +1,125 @@
+package buildup.cli.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.command.Answers;
+import buildup.cli.report.Printed;
+import buildup.shared.length.LengthUnit;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class ChangeWordsTest {
+    /**
+     * The chair's eye is 6 below the soffit and 5 out from the fascia's inner arris, so a lip of L hides the soffit as
+     * far as 5 L / (6 - L) in from the fascia (similar triangles): 1 with a lip of 1, 1-1/4 with one of 1.2.
+     */
+    private static final String SHELF = """
+            title: Shelf over the reading-room window
+            wood: yellow-poplar
+            space: { wall: { solid: no } }
+            sizes: { lip: 1, out: 1 }
+            eyes: [ { name: chair, distance: 9, height: 0 } ]
+            pieces:
+              - { name: case, kind: framing, section: [out 4, up 12], face: wall, top: 8 }
+              - { name: soffit, kind: nailer, profile: board 3/4 x 4, lay: flat, back: wall, bottom: 6 }
+              - { name: fascia, profile: board 3/4 x 3, back: soffit.face, bottom: soffit.bottom - lip, top: 8 }
+              - { name: cap, profile: board 3/4 x 7-1/4, lay: flat, back: wall, face: fascia.face + out, bottom: 8 }
+            """;
+
+    @Test
+    void nothing_is_said_of_a_stack_that_stays_as_it_was() {
+        assertThat(inches(SHELF, SHELF)).isEmpty();
+    }
+
+    @Test
+    void the_projection_is_told_first_as_it_was_and_as_it_is() {
+        assertThat(inches(SHELF.replace("out: 1 ", "out: 1-7/8 "), SHELF.replace("out: 1 ", "out: 1-9/16 ")))
+                .startsWith("projection 6-5/8 -> 6-5/16");
+    }
+
+    @Test
+    void raw_wood_that_is_hidden_or_laid_bare_is_told_with_the_eye() {
+        String deeper = SHELF.replace("lip: 1,", "lip: 1.2,");
+        assertThat(inches(SHELF, deeper)).contains("1/4 of raw soffit now hidden from the chair eye");
+        assertThat(inches(deeper, SHELF)).contains("1/4 more of raw soffit now shows to the chair eye");
+    }
+
+    @Test
+    void pieces_that_move_together_are_one_phrase_and_a_ripped_one_tells_its_edges() {
+        String higher = SHELF.replace("top: 8 }\n  - { name: soffit", "top: 8-1/4 }\n  - { name: soffit")
+                .replace("bottom: 6 }", "bottom: 6-1/4 }")
+                .replace("bottom: 8 }", "bottom: 8-1/4 }");
+        assertThat(inches(SHELF, higher))
+                .contains("case, soffit, cap: up 1/4", "fascia: bottom 5 -> 5-1/4")
+                .doesNotContain("height 3-3/4 -> 3-3/4");
+    }
+
+    @Test
+    void a_piece_that_comes_goes_or_is_of_something_else_is_told() {
+        String more = SHELF + "  - { name: lath, profile: board 1/4 x 1, back: fascia.face, top: fascia.top }\n";
+        assertThat(inches(SHELF, more)).contains("new piece: lath");
+        assertThat(inches(more, SHELF)).contains("piece gone: lath");
+        assertThat(inches(SHELF, SHELF.replace("name: fascia,", "name: fascia, wood: white-oak,")))
+                .contains("fascia: yellow-poplar -> white-oak");
+    }
+
+    @Test
+    void a_nail_that_is_moved_or_another_is_told() {
+        String nailed = SHELF + "fastenings:\n  - { piece: cap, use: 15 ga x 2-1/2, at: { out: fascia.face - 3/8 } }\n";
+        assertThat(inches(nailed, nailed.replace("x 2-1/2", "x 2")))
+                .contains("nail 1 in cap: 15 ga x 2-1/2 -> 15 ga x 2", "nail 1 in cap: bite 1-3/4 -> 1-1/4");
+        assertThat(inches(nailed, nailed.replace("face - 3/8", "face - 1/2")))
+                .contains("nail 1 in cap: out 4-3/8 -> 4-1/4");
+        assertThat(inches(SHELF, nailed)).contains("new: nail 1 in cap");
+    }
+
+    @Test
+    void a_new_problem_is_told_and_one_that_is_gone_too() {
+        String sunk = SHELF.replace("bottom: 8 }", "bottom: 7-3/4 }");
+        assertThat(inches(SHELF, sunk)).contains("new problem: overlap, cap 1/4");
+        assertThat(inches(sunk, SHELF)).contains("problem gone: overlap, cap");
+    }
+
+    @Test
+    void sizes_that_would_be_printed_alike_are_told_in_decimals() {
+        assertThat(inches(SHELF.replace("out: 1 ", "out: 1.01 "), SHELF.replace("out: 1 ", "out: 1.02 ")))
+                .startsWith("projection 5.760 -> 5.770");
+    }
+
+    @Test
+    void millimetres_say_the_same_phrases() {
+        Comparison comparison = compared(SHELF, SHELF.replace("lip: 1, out: 1 ", "lip: 1.2, out: 1-1/4 "));
+        List<String> metric = ChangeWords.of(comparison, new Printed(LengthUnit.MILLIMETRE));
+        assertThat(metric)
+                .hasSameSizeAs(ChangeWords.of(comparison, new Printed(LengthUnit.INCH)))
+                .contains("projection 146 mm -> 152.4 mm", "fascia: bottom 127 mm -> 121.9 mm");
+    }
+
+    @Test
+    void of_very_much_the_first_is_told_and_how_much_more_there_is() {
+        StringBuilder laths = new StringBuilder(SHELF);
+        for (int i = 0; i < 20; i++) {
+            laths.append("  - { name: lath ").append(i).append(", profile: board 1/4 x 1, back: 20, bottom: ");
+            laths.append(2 * i).append(" }\n");
+        }
+        List<String> words = inches(SHELF, laths.toString());
+        assertThat(words.stream().filter(said -> said.startsWith("new piece")))
+                .hasSize(5)
+                .startsWith("new piece: lath 0");
+        assertThat(words).contains("and 15 more of the pieces");
+    }
+
+    @Test
+    void what_no_phrase_is_for_is_at_least_counted() {
+        String other = SHELF.replace("height: 0 }", "height: 0.001 }");
+        assertThat(inches(SHELF, other)).isNotEmpty();
+    }
+
+    private static List<String> inches(String a, String b) {
+        return ChangeWords.of(compared(a, b), new Printed(LengthUnit.INCH));
+    }
+
+    private static Comparison compared(String a, String b) {
+        return Comparison.of(Answers.of(a), Answers.of(b)).orElseThrow();
+    }
+}

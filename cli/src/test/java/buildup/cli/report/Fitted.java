@@ -1,0 +1,37 @@
+package buildup.cli.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.catalog.Catalog;
+import buildup.engine.compose.Composer;
+import buildup.engine.compose.Section;
+import buildup.engine.placing.Placing;
+import buildup.engine.run.Coving;
+import buildup.engine.run.Job;
+import buildup.engine.run.Plan;
+import buildup.engine.run.Runs;
+import buildup.engine.stack.Stack;
+import buildup.engine.stack.StackReader;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.document.Fields;
+import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** A stack document taken round the corners of its plan. */
+public record Fitted(Job job, List<Coving> covings) {
+    public static Fitted of(String yaml) {
+        Notices notices = new Notices();
+        Document document = DocumentReader.read("stack.yaml", yaml.getBytes(StandardCharsets.UTF_8), notices)
+                .orElseThrow();
+        Stack stack = StackReader.read(document, Catalog.builtIn(), new Claims(), notices);
+        Section section = Composer.compose(stack, Placing.place(stack, notices), notices);
+        Fields root = Fields.of(document, new Claims(), notices, stack.lengths());
+        Job job = Runs.of(section, Plan.read(stack, root, notices), notices);
+        List<Coving> covings = Coving.read(stack, root, notices);
+        assertThat(notices.refused()).as(notices.sorted().toString()).isFalse();
+        return new Fitted(job, covings);
+    }
+}
