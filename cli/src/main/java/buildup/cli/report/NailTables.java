@@ -121,10 +121,27 @@ final class NailTables {
     }
 
     private Table proposals() {
+        List<List<Cell>> rows = new ArrayList<>();
+        firstOfEach().forEach(proposal -> rows.add(proposal(proposal)));
+        for (int i = 0; i < section.bodies().size(); i++) {
+            int piece = i;
+            boolean none = known.proposals().stream()
+                    .noneMatch(proposal -> proposal.fixed().piece() == piece);
+            if (section.body(i).trim() && none) {
+                rows.add(List.of(
+                        Cell.of(section.name(i)),
+                        Cell.EMPTY,
+                        Cell.EMPTY,
+                        Cell.EMPTY,
+                        Cell.EMPTY,
+                        Cell.EMPTY,
+                        Cell.of("no spot found that bites enough and can be reached")));
+            }
+        }
         return new Table(
                 "WHERE A NAIL COULD GO, 16 apart; each passes the checks of a nail that is given",
                 Table.columns("piece", "use", ">out", ">up", ">tilt", ">bite", "why there"),
-                firstOfEach().stream().map(this::proposal).toList());
+                rows);
     }
 
     /** The best for each piece. */

@@ -8,6 +8,7 @@ import buildup.engine.compose.Section;
 import buildup.engine.compose.Standing;
 import buildup.engine.compose.Totals;
 import buildup.engine.sight.Sighting;
+import buildup.engine.support.Balance;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
@@ -30,6 +31,7 @@ public final class Summary {
     private final Section section;
     private final List<Backing> backings;
     private final List<Sighting> sights;
+    private final List<Balance> balances;
     private final List<Notice> notices;
     private final Printed printed;
     private final List<Row> rows = new ArrayList<>();
@@ -42,6 +44,7 @@ public final class Summary {
         this.section = known.section();
         this.backings = known.backings();
         this.sights = known.sights();
+        this.balances = known.support().balances();
         this.notices = answer.notices();
         this.printed = printed;
         totals();
@@ -129,6 +132,7 @@ public final class Summary {
                         printed.size(overlap.depth()) + ", " + section.name(overlap.a()) + " and "
                                 + section.name(overlap.b())));
         narrowestBearing();
+        names("Leans", leaning());
         List<String> hanging = section.standing().stream()
                 .filter(standing -> section.body(standing.body()).inStack() && !standing.grounded())
                 .map(standing -> section.name(standing.body()))
@@ -144,6 +148,14 @@ public final class Summary {
         section.voids().stream()
                 .max(Comparator.comparingDouble(Hollow::area))
                 .ifPresent(hollow -> row("Largest void", Printed.decimals(hollow.area(), 2) + " sq in"));
+    }
+
+    /** What stands on another piece and falls past its bearing; what holds it back is told further down. */
+    private List<String> leaning() {
+        return balances.stream()
+                .filter(balance -> balance.carrier() && !balance.stands())
+                .map(balance -> printed.size(-balance.margin()) + " past " + section.name(balance.body()))
+                .toList();
     }
 
     private void narrowestBearing() {
