@@ -14,7 +14,7 @@ class HoldsTest {
     @Test
     void the_report_says_by_itself_whether_the_backband_carries_what_stands_on_it() {
         Ran ran = Ran.of("report", NAILED);
-        assertThat(ran.code()).isEqualTo(ExitCode.PROBLEMS);
+        assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
         assertThat(ran.out())
                 .contains("WHAT CARRIES WHAT", "NAILS AGAINST LEANING", "NAILS AND SCREWS", "FORMULAS")
                 .containsPattern("backband  top nails +10\\.04 +7\\.45 +7/16 +0\\.864  fails")
