@@ -34,15 +34,7 @@ record SectionSheets(Answer.Known known, Section section) {
     static final String REVEALS = "reveals";
 
     List<Sheet> all() {
-        return List.of(
-                totals(),
-                stock(),
-                blanks(),
-                places(),
-                holds(),
-                steps(),
-                members(),
-                reveals());
+        return List.of(totals(), stock(), blanks(), places(), holds(), steps(), members(), reveals());
     }
 
     private Sheet totals() {

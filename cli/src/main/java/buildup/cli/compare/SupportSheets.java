@@ -92,10 +92,7 @@ record SupportSheets(Answer.Known known, Section section) {
                                 List.of(
                                         section.name(pull.balance().body()),
                                         pull.fixed().fastening().name()),
-                                List.of(
-                                        Figure.of(pull.needed()),
-                                        Figure.of(pull.allowable()),
-                                        Figure.of(pull.bite()))))
+                                List.of(Figure.of(pull.needed()), Figure.of(pull.allowable()), Figure.of(pull.bite()))))
                         .toList());
     }
 }
