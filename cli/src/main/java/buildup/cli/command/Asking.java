@@ -39,6 +39,7 @@ final class Asking {
     private final Notices notices;
     private final List<Approaches.Way> ways;
     private final List<Fastening> fastenings;
+    private final boolean nailing;
     private final List<Loads.Wanted> loads;
     private final Plan plan;
     private final List<Coving> covings;
@@ -49,6 +50,7 @@ final class Asking {
         this.catalog = catalog;
         this.notices = notices;
         this.ways = Approaches.read(stack, root, notices);
+        this.nailing = root.has("fastenings");
         this.fastenings = Fixing.read(stack, root, catalog, notices);
         this.loads = Loads.read(stack, root, notices);
         this.plan = Plan.read(stack, root, notices);
@@ -72,7 +74,8 @@ final class Asking {
                 seen,
                 Approaches.of(section, ways, notices),
                 fixed,
-                Fixing.propose(section, lit, seen, catalog),
+                // a search: run for whoever has come to the nails, also with an empty list of them
+                nailing ? Fixing.propose(section, lit, seen, catalog) : List.of(),
                 support,
                 Pulls.of(section, support, fixed, notices),
                 plan.isEmpty() ? Optional.empty() : Optional.of(Runs.of(section, plan, notices)),

@@ -122,6 +122,9 @@ final class NailTables {
 
     private Table proposals() {
         List<List<Cell>> rows = new ArrayList<>();
+        if (known.proposals().isEmpty() && known.fixed().isEmpty()) {
+            return new Table("", List.of(), rows);
+        }
         firstOfEach().forEach(proposal -> rows.add(proposal(proposal)));
         for (int i = 0; i < section.bodies().size(); i++) {
             int piece = i;
