@@ -5,7 +5,6 @@ import buildup.catalog.words.Speaker;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
-import buildup.shared.document.DocumentReader;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
@@ -15,6 +14,7 @@ import buildup.shared.notice.Suggestion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -48,18 +48,17 @@ public final class Catalog {
     public static Catalog builtIn() {
         Lists all = new Lists(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
         for (String file : List.of("profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml")) {
-            all = all.with(Lists.builtIn(
-                    DocumentReader.read(file, resource(file), new Notices()).orElseThrow()));
+            all = all.with(Lists.builtIn(Chapters.of(file, resource(file))));
         }
         return new Catalog(all);
     }
 
-    private static byte[] resource(String file) {
+    private static String resource(String file) {
         try (InputStream in = Catalog.class.getResourceAsStream(file)) {
             if (in == null) {
                 throw new IllegalStateException("resource " + file + " is missing");
             }
-            return in.readAllBytes();
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

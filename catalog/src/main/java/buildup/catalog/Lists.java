@@ -3,9 +3,6 @@ package buildup.catalog;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Fields;
-import buildup.shared.document.Mapping;
-import buildup.shared.document.Node;
-import buildup.shared.document.Sequence;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
@@ -34,27 +31,23 @@ record Lists(
     static final String BOARD = "board";
 
     /** The lists of a file that is known to hold no fault; nothing but names is looked at. */
-    static Lists builtIn(Document document) {
+    static Lists builtIn(Chapters file) {
         Notices none = new Notices();
         FamilyReader families = new FamilyReader(LengthUnit.INCH, true, none);
         return new Lists(
-                unread(document, "profiles", families::read),
-                unread(document, "boards", new BoardReader(none)::read),
-                unread(document, "woods", new WoodReader(none)::read),
-                unread(document, "fasteners", new FastenerReader(none)::fastener),
-                unread(document, "tools", new FastenerReader(none)::tool));
+                unread(file, "profiles", families::read),
+                unread(file, "boards", new BoardReader(none)::read),
+                unread(file, "woods", new WoodReader(none)::read),
+                unread(file, "fasteners", new FastenerReader(none)::fastener),
+                unread(file, "tools", new FastenerReader(none)::tool));
     }
 
     private static <T> Map<String, Supplier<T>> unread(
-            Document document, String key, BiFunction<Fields, String, Optional<T>> reader) {
+            Chapters file, String key, BiFunction<Fields, String, Optional<T>> reader) {
         Map<String, Supplier<T>> all = new LinkedHashMap<>();
-        if (document.root().get(key).orElse(document.root()) instanceof Sequence list) {
-            for (Node item : list.items()) {
-                Document entry = new Document(document.file(), (Mapping) item);
-                String name = fields(entry).text("name").orElseThrow();
-                all.put(name, () -> reader.apply(fields(entry), name).orElseThrow());
-            }
-        }
+        file.under(key)
+                .forEach((name, entry) -> all.put(
+                        name, () -> reader.apply(fields(entry.get()), name).orElseThrow()));
         return all;
     }
 
