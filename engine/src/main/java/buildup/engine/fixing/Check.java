@@ -12,12 +12,9 @@ public record Check(Rule rule, double has, double needs) {
         TWELVE_DIAMETERS("bite beyond the piece of 12 diameters", "rule of thumb, seen in print", true),
         SIX_DIAMETERS(
                 "at least 6 diameters of bite for any lateral value",
-                "NDS 2018, 12.1.5.6 and 12.1.6.4, in a transcription",
+                "NDS 2018, 12.1.5.6 and 12.1.6.4, as quoted",
                 true),
-        TEN_DIAMETERS(
-                "10 diameters of bite for the full lateral value",
-                "NDS 2018, Table 12N note 3, in a transcription",
-                true),
+        TEN_DIAMETERS("10 diameters of bite for the full lateral value", "NDS 2018, Table 12N note 3, as quoted", true),
         FOURTEEN_DIAMETERS(
                 "14 diameters of bite in light wood for the full lateral value",
                 "allowable loads before 1991, in a construction handbook",
