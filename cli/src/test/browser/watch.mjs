@@ -239,7 +239,11 @@ async function stop(watch, page) {
 
 async function start(...words) {
     const watch = spawn(java, [...program, 'watch', stack, ...words], { stdio: ['ignore', 'pipe', 'inherit'] });
-    const [said] = await once(watch.stdout, 'data');
+    const failed = once(watch, 'exit').then(([code]) => {
+        throw new Error(`watch ended with ${code}`);
+    });
+    failed.catch(() => {});
+    const [said] = await Promise.race([once(watch.stdout, 'data'), failed]);
     return { process: watch, address: String(said).match(/http:\S+/)[0] };
 }
 

@@ -90,11 +90,11 @@ final class WatchCommand implements Callable<Integer> {
         Follower<List<Answer>> follower = new Follower<>(() -> read(words), files);
         Watch watch = new Watch(follower.first(), ShippedFont.load());
         try (PageServer server = PageServer.open(watch.board(), port)) {
-            streams.out().print("The page: " + server.address() + "\nIt follows every save. Ctrl-C ends it.\n");
-            streams.flush();
             Thread ending = new Thread(() -> end(server));
             Runtime.getRuntime().addShutdownHook(ending);
             try {
+                streams.out().print("The page: " + server.address() + "\nIt follows every save. Ctrl-C ends it.\n");
+                streams.flush();
                 follower.run(watch::take);
             } finally {
                 Runtime.getRuntime().removeShutdownHook(ending);
