@@ -10,6 +10,7 @@ import buildup.engine.sticks.Limit;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.io.Console;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -69,7 +70,9 @@ final class CutsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ProgressBar bar = new ProgressBar(streams.err(), System.console() != null, System::nanoTime, seconds);
+        // the terminal itself: a bar has no place in a file, to which errors may go
+        ProgressBar bar =
+                new ProgressBar(Optional.ofNullable(System.console()).map(Console::writer), System::nanoTime, seconds);
         Cuts first = cuts(stack, bar);
         List<Cuts> all = other.isEmpty()
                 ? List.of(first)

@@ -2,6 +2,7 @@ package buildup.cli.command;
 
 import buildup.engine.solve.StickSearch;
 import java.io.PrintWriter;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 
 /**
@@ -14,8 +15,7 @@ final class ProgressBar implements StickSearch.Watch {
     private static final int WIDTH = 30;
     private static final int WHOLE = 100;
 
-    private final PrintWriter terminal;
-    private final boolean shown;
+    private final Optional<PrintWriter> terminal;
     private final LongSupplier clock;
     private final long began;
     private final long most;
@@ -23,13 +23,12 @@ final class ProgressBar implements StickSearch.Watch {
     private boolean cut;
 
     /**
-     * @param shown whether someone sits there
+     * @param terminal at which someone sits; absent when nobody does
      * @param clock counts nanoseconds
      * @param seconds after which the search ends
      */
-    ProgressBar(PrintWriter terminal, boolean shown, LongSupplier clock, long seconds) {
+    ProgressBar(Optional<PrintWriter> terminal, LongSupplier clock, long seconds) {
         this.terminal = terminal;
-        this.shown = shown;
         this.clock = clock;
         this.began = clock.getAsLong();
         this.most = seconds > Long.MAX_VALUE / SECOND ? Long.MAX_VALUE : seconds * SECOND;
@@ -38,7 +37,7 @@ final class ProgressBar implements StickSearch.Watch {
     @Override
     public boolean goOn(long steps, long mostSteps) {
         long taken = clock.getAsLong() - began;
-        if (shown && taken > PATIENCE) {
+        if (taken > PATIENCE) {
             show(Math.min(WHOLE, WHOLE * steps / Math.max(1, mostSteps)));
         }
         cut = cut || taken > most;
@@ -49,17 +48,22 @@ final class ProgressBar implements StickSearch.Watch {
         if (percent != last) {
             last = percent;
             int done = (int) (WIDTH * percent / WHOLE);
-            terminal.print("\rsearching [" + "=".repeat(done) + " ".repeat(WIDTH - done) + "] " + percent + " %");
-            terminal.flush();
+            print("\rsearching [" + "=".repeat(done) + " ".repeat(WIDTH - done) + "] " + percent + " %");
         }
     }
 
     /** Wipes the bar away. */
     void end() {
         if (last >= 0) {
-            terminal.print("\r" + " ".repeat(WIDTH + 20) + "\r");
-            terminal.flush();
+            print("\r" + " ".repeat(WIDTH + 20) + "\r");
         }
+    }
+
+    private void print(String words) {
+        terminal.ifPresent(out -> {
+            out.print(words);
+            out.flush();
+        });
     }
 
     /** Whether a search ended because of the time. */

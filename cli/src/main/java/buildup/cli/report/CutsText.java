@@ -55,7 +55,7 @@ public final class CutsText {
         List<Table.Column> columns = List.of();
         for (Cuts cuts : all) {
             Optional<Table> pieces = cuts.known()
-                    .flatMap(Cuts.Known::list)
+                    .map(known -> known.list().orElseGet(() -> CutList.withoutStock(known.job())))
                     .map(list -> StickTables.pieces(list, cuts.answer().title()));
             columns = pieces.map(Table::columns).orElse(columns);
             pieces.ifPresent(table -> rows.addAll(table.rows()));

@@ -167,10 +167,10 @@ final class StickTables {
                         Cell.of(rip.wood()),
                         Cell.EMPTY,
                         Cell.EMPTY,
-                        Cell.of(known(rip.aim(), rip.over()) + ", of all ways to rip"))));
+                        Cell.of(known(rip.aim(), rip.over())))));
         return new Table(
-                "HOW GOOD IT IS: each lot by itself; then boards that are ripped first, against any way to rip them",
-                Table.columns("lot", "wood", ">pieces", ">sticks or strips", "what is known"),
+                "HOW GOOD IT IS: each lot by itself; then the boards that are ripped, against any other way to rip them",
+                Table.columns("lot", "wood", ">pieces", ">sticks, strips", "what is known"),
                 rows);
     }
 
@@ -179,7 +179,7 @@ final class StickTables {
         if (lot.missing()) {
             return "sticks are missing";
         }
-        return known(lot.aim(), lot.over()) + (lot.ripped() ? ", by strips" : "");
+        return (lot.ripped() ? "strips: " : "") + known(lot.aim(), lot.over());
     }
 
     private static String known(Shop.Aim aim, long over) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ProgressBarTest {
@@ -13,7 +14,7 @@ class ProgressBarTest {
     private long now = 5;
 
     private ProgressBar bar(boolean terminal, long seconds) {
-        return new ProgressBar(new PrintWriter(shown), terminal, () -> now, seconds);
+        return new ProgressBar(Optional.of(new PrintWriter(shown)).filter(writer -> terminal), () -> now, seconds);
     }
 
     @Test

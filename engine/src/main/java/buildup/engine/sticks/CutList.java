@@ -4,6 +4,7 @@ import buildup.engine.run.Job;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,17 +41,29 @@ public record CutList(
     /** Lays out the cuts of a job, with notices for what no stick is listed, long or wide enough for. */
     public static CutList of(Job job, Shop shop, Limit limit, Notices notices) {
         Lots.Sorted sorted = Lots.of(job, shop, notices);
-        Layout layout = new Layout(shop, limit, notices);
-        sorted.lots().forEach(layout::lay);
-        List<Stick> sticks = layout.sticks();
+        Desk desk = new Desk(limit);
+        List<Layout.Laid> laid = Group.of(sorted.lots()).stream()
+                .map(group -> Layout.best(shop, desk, group, notices))
+                .toList();
+        List<Stick> sticks = laid.stream()
+                .flatMap(one -> one.sticks().stream())
+                .sorted(Comparator.comparingInt((Stick stick) -> shop.supplies().indexOf(stick.supply()))
+                        .thenComparing(Stick::origin)
+                        .thenComparing(Stick::length, Comparator.reverseOrder()))
+                .toList();
         return new CutList(
                 shop,
                 sorted.wanted(),
                 sorted.without(),
-                layout.plans(),
-                RipPlan.of(sorted.lots(), layout.plans(), sticks),
+                laid.stream().flatMap(one -> one.plans().stream()).toList(),
+                laid.stream().flatMap(one -> one.rip().stream()).toList(),
                 sticks,
                 joints(sorted.wanted(), sticks));
+    }
+
+    /** The pieces of a job that names no stock: all of them without a stick. */
+    public static CutList withoutStock(Job job) {
+        return of(job, Shop.NONE, Limit.usual(), new Notices());
     }
 
     private static Map<Joint, Integer> joints(List<Piece> wanted, List<Stick> sticks) {

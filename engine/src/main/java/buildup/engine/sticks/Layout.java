@@ -2,7 +2,7 @@ package buildup.engine.sticks;
 
 import buildup.engine.solve.StickPlan;
 import buildup.engine.solve.StickProblem;
-import buildup.engine.solve.StickSearch;
+import buildup.engine.sticks.Share.Rip;
 import buildup.engine.sticks.Shop.Aim;
 import buildup.engine.sticks.Stick.Origin;
 import buildup.shared.notice.Notice;
@@ -15,7 +15,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** Lays lots out on sticks, one after another: what one has taken from the shop's own wood the next cannot have. */
+/**
+ * Lays the lots of a group out on sticks, one after another: what one has taken from the shop's own wood the next cannot
+ * have. How the lots share the price of a board decides which boards they choose, so several ways are tried.
+ */
 final class Layout {
     /** What a missing stick is taken to cost, so that none is missing where any other way is left: hundredths. */
     private static final long MISSING = 100_000_000;
@@ -23,9 +26,15 @@ final class Layout {
     /** What a bought stick counts when the number of sticks is to be least; strips of a board share it. */
     private static final long ONE_STICK = 1000;
 
+    /** The ways to share that are tried where equal shares are not known to be the best. */
+    private static final List<Share> OTHER_SHARES =
+            List.of(new Share.Dual(0), new Share.Dual(1), new Share.Dual(2), new Share.Dual(3));
+
     private final Shop shop;
-    private final Limit limit;
-    private final Notices notices;
+    private final Desk desk;
+    private final Group group;
+    private final Share share;
+    private final Notices notices = new Notices();
     private final Map<Kind, Integer> taken = new HashMap<>();
     private final Map<Kind, List<Stick.Strip>> strips = new LinkedHashMap<>();
     private final List<LotPlan> plans = new ArrayList<>();
@@ -37,27 +46,74 @@ final class Layout {
      */
     private record Kind(Supply supply, int length, Origin origin) {}
 
-    /** A kind as a lot sees it: so many strips from each, so many in all, at such a price each. */
-    private record Offer(Kind kind, int each, int most, long price) {}
+    /** A kind as a lot sees it: so many strips in all, at such a price each. */
+    private record Offer(Kind kind, int most, long price) {}
 
-    Layout(Shop shop, Limit limit, Notices notices) {
+    private Layout(Shop shop, Desk desk, Group group, Share share) {
         this.shop = shop;
-        this.limit = limit;
-        this.notices = notices;
+        this.desk = desk;
+        this.group = group;
+        this.share = share;
     }
 
-    List<LotPlan> plans() {
-        return List.copyOf(plans);
+    /**
+     * What a group takes.
+     *
+     * @param sticks boards filled with strips side by side
+     * @param rip how good it is, where boards are ripped and nothing is missing
+     */
+    record Laid(List<LotPlan> plans, List<Stick> sticks, Optional<RipPlan> rip, List<Notice> notices) {
+        Laid {
+            plans = List.copyOf(plans);
+            sticks = List.copyOf(sticks);
+            notices = List.copyOf(notices);
+        }
+
+        private long missing() {
+            return sticks.stream()
+                    .filter(stick -> stick.origin() == Origin.MISSING)
+                    .count();
+        }
     }
 
-    void lay(Lot lot) {
+    /** The best of the ways to lay a group out, with its notices. */
+    static Laid best(Shop shop, Desk desk, Group group, Notices notices) {
+        Aim aim = group.aim(shop);
+        Laid best = new Layout(shop, desk, group, new Share.Equal()).lay();
+        for (Share share : OTHER_SHARES) {
+            if (best.rip().filter(rip -> rip.over() > 0).isPresent()) {
+                Laid other = new Layout(shop, desk, group, share).lay();
+                best = better(other, best, aim) ? other : best;
+            }
+        }
+        notices.addAll(best.notices());
+        return best;
+    }
+
+    private static boolean better(Laid a, Laid b, Aim aim) {
+        return Comparator.comparingLong(Laid::missing)
+                        .thenComparingLong(one -> aim.taken(one.sticks()))
+                        .thenComparingInt(one -> one.sticks().size())
+                        .compare(a, b)
+                < 0;
+    }
+
+    private Laid lay() {
+        group.lots().forEach(this::lay);
+        List<Stick> sticks = sticks();
+        boolean ripped =
+                plans.stream().anyMatch(LotPlan::ripped) && plans.stream().noneMatch(LotPlan::missing);
+        Optional<RipPlan> rip = ripped ? Optional.of(new RipBound(shop, desk, group).over(sticks)) : Optional.empty();
+        return new Laid(plans, sticks, rip, notices.sorted());
+    }
+
+    private void lay(Lot lot) {
         Aim aim = aim(lot);
-        List<Offer> offers = offers(lot, aim);
-        List<Integer> lengths = lot.bundles().stream().map(Bundle::length).toList();
-        Optional<StickPlan> found = StickSearch.solve(problem(lengths, offers), limit.steps(), limit.watch());
+        List<Offer> offers = new ArrayList<>(offers(lot, aim));
+        Optional<StickPlan> found = desk.plan(problem(lot, offers));
         if (found.isEmpty() || found.get().price() >= MISSING) {
-            offers.add(new Offer(longest(lot), 1, StickProblem.NO_END, MISSING));
-            found = StickSearch.solve(problem(lengths, offers), limit.steps(), limit.watch());
+            offers.add(new Offer(longest(lot), StickProblem.NO_END, MISSING));
+            found = desk.plan(problem(lot, offers));
         }
         StickPlan plan = found.orElseThrow();
         Map<Kind, Integer> used = new LinkedHashMap<>();
@@ -71,13 +127,14 @@ final class Layout {
             ripped |= strip.ripped();
             strips.computeIfAbsent(kind, key -> new ArrayList<>()).add(strip);
         }
-        used.forEach((kind, count) -> taken.merge(kind, divided(count, each(lot, kind.supply())), Integer::sum));
+        used.forEach((kind, count) ->
+                taken.merge(kind, divided(count, rip(lot, kind.supply()).each()), Integer::sum));
         plans.add(plan(lot, aim, plan, ripped, used.containsKey(longest(lot))));
     }
 
-    private StickProblem problem(List<Integer> lengths, List<Offer> offers) {
+    private StickProblem problem(Lot lot, List<Offer> offers) {
         return new StickProblem(
-                lengths,
+                lot.bundles().stream().map(Bundle::length).toList(),
                 offers.stream()
                         .map(offer ->
                                 new StickProblem.Stick(shop.usable(offer.kind().length()), offer.price(), offer.most()))
@@ -93,41 +150,35 @@ final class Layout {
     }
 
     private Aim aim(Lot lot) {
-        boolean priced = lot.source().supplies().stream().allMatch(Supply::priced);
-        if (!priced && shop.aim().equals(Optional.of(Aim.CHEAPEST))) {
+        if (!lot.priced() && shop.aim().equals(Optional.of(Aim.CHEAPEST))) {
             notices.add(Notice.problem(
                             "price-missing",
                             "Not every stick for " + lot.source().name()
                                     + " has a price: the fewest are taken, not the cheapest.")
                     .cure("Add 'price:', and 'per: foot', 'board-foot' or 'stick'."));
         }
-        return priced ? shop.aim().orElse(Aim.CHEAPEST) : Aim.FEWEST;
+        return lot.aim(shop);
     }
 
     private List<Offer> offers(Lot lot, Aim aim) {
         List<Offer> offers = new ArrayList<>();
         for (Supply supply : lot.source().supplies()) {
-            int each = each(lot, supply);
-            Map<Integer, Integer> lying = new LinkedHashMap<>();
-            supply.onHand().forEach(own -> lying.merge(own.length(), own.count(), Integer::sum));
-            lying.forEach((length, count) -> {
+            Rip rip = rip(lot, supply);
+            supply.lying().forEach((length, count) -> {
                 Kind kind = new Kind(supply, length, Origin.ON_HAND);
-                offers.add(new Offer(kind, each, each * (count - taken.getOrDefault(kind, 0)), 0));
+                offers.add(new Offer(kind, rip.each() * (count - taken.getOrDefault(kind, 0)), 0));
             });
             for (int length : supply.buy()) {
                 long price = aim == Aim.CHEAPEST ? supply.price(length) : ONE_STICK;
                 offers.add(new Offer(
-                        new Kind(supply, length, Origin.BOUGHT), each, StickProblem.NO_END, (price + each - 1) / each));
+                        new Kind(supply, length, Origin.BOUGHT), StickProblem.NO_END, share.charge(rip, price)));
             }
         }
         return offers;
     }
 
-    /** Strips that a board gives. */
-    private int each(Lot lot, Supply supply) {
-        int width = Fine.offered(supply.width());
-        int strip = Math.min(width, lot.source().strip());
-        return (width + shop.ripKerf()) / (strip + shop.ripKerf());
+    private Rip rip(Lot lot, Supply supply) {
+        return Rip.of(lot.source().strip(), Fine.offered(supply.width()), shop.ripKerf());
     }
 
     private static int divided(int count, int each) {
@@ -183,8 +234,7 @@ final class Layout {
                 plan.steps());
     }
 
-    /** The sticks of all lots, boards filled with strips side by side, in the order of the shop. */
-    List<Stick> sticks() {
+    private List<Stick> sticks() {
         List<Stick> sticks = new ArrayList<>();
         strips.forEach((kind, own) -> {
             List<List<Stick.Strip>> boards = boards(kind, own);
@@ -194,9 +244,6 @@ final class Layout {
                 missing(kind, boards.size());
             }
         });
-        sticks.sort(Comparator.comparingInt((Stick stick) -> shop.supplies().indexOf(stick.supply()))
-                .thenComparing(Stick::origin)
-                .thenComparing(Stick::length, Comparator.reverseOrder()));
         return sticks;
     }
 
@@ -213,10 +260,7 @@ final class Layout {
         int width = Fine.offered(kind.supply().width());
         List<Integer> widths = own.stream().map(Stick.Strip::width).toList();
         StickProblem.Stick board = new StickProblem.Stick(width, 1, StickProblem.NO_END);
-        return StickSearch.solve(new StickProblem(widths, List.of(board), shop.ripKerf()), limit.steps(), limit.watch())
-                .orElseThrow()
-                .sticks()
-                .stream()
+        return desk.plan(new StickProblem(widths, List.of(board), shop.ripKerf())).orElseThrow().sticks().stream()
                 .map(side -> side.pieces().stream().map(own::get).toList())
                 .toList();
     }

@@ -26,10 +26,22 @@ public record Shop(
         Optional<Aim> aim,
         List<Supply> supplies,
         Map<Joint, Long> joints) {
+    /** A shop without wood. */
+    static final Shop NONE = new Shop(0, 0, 0, 0, Optional.empty(), List.of(), Map.of());
+
     /** What is to be least. */
     public enum Aim {
         CHEAPEST,
-        FEWEST
+        FEWEST;
+
+        /** Hundredths, or sticks that are bought. */
+        long taken(List<Stick> sticks) {
+            return this == CHEAPEST
+                    ? sticks.stream().mapToLong(Stick::price).sum()
+                    : sticks.stream()
+                            .filter(stick -> stick.origin() == Stick.Origin.BOUGHT)
+                            .count();
+        }
     }
 
     public Shop {

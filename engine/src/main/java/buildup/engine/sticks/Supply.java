@@ -1,7 +1,9 @@
 package buildup.engine.sticks;
 
 import buildup.shared.notice.Mark;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 
 /**
@@ -72,6 +74,13 @@ public record Supply(
     /** Whether a bought stick has a price, or none can be bought. */
     boolean priced() {
         return buy.isEmpty() || rate.isPresent();
+    }
+
+    /** How many lie there of each length, in the order in which they are listed. */
+    Map<Integer, Integer> lying() {
+        Map<Integer, Integer> lying = new LinkedHashMap<>();
+        onHand.forEach(own -> lying.merge(own.length(), own.count(), Integer::sum));
+        return lying;
     }
 
     int longest() {

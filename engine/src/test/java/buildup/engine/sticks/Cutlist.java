@@ -77,6 +77,12 @@ record Cutlist(Job job, Optional<Shop> shop, Optional<CutList> list, List<Notice
                 .map(lie -> lie.piece().id())
                 .toList();
         assertThat(ids).doesNotHaveDuplicates();
+        assertThat(list.pieces().stream()
+                        .map(Piece::id)
+                        .filter(id -> ids.stream().noneMatch(own -> own.startsWith(id))))
+                .as("pieces without a stick")
+                .containsExactlyElementsOf(
+                        list.without().stream().map(Piece::id).toList());
     }
 
     CutList cutList() {
