@@ -179,7 +179,7 @@ final class StickTables {
         if (lot.missing()) {
             return "sticks are missing";
         }
-        return (lot.ripped() ? "strips: " : "") + known(lot.aim(), lot.over());
+        return lot.ripped() ? "ripped: see below" : known(lot.aim(), lot.over());
     }
 
     private static String known(Shop.Aim aim, long over) {

@@ -42,11 +42,11 @@ public record CutList(
     public static CutList of(Job job, Shop shop, Limit limit, Notices notices) {
         Lots.Sorted sorted = Lots.of(job, shop, notices);
         Desk desk = new Desk(limit);
-        List<Layout.Laid> laid = Group.of(sorted.lots()).stream()
-                .map(group -> Layout.best(shop, desk, group, notices))
+        List<Ripping.Ripped> laid = Group.of(sorted.lots()).stream()
+                .map(group -> Ripping.of(shop, desk, group, notices))
                 .toList();
         List<Stick> sticks = laid.stream()
-                .flatMap(one -> one.sticks().stream())
+                .flatMap(one -> one.laid().sticks().stream())
                 .sorted(Comparator.comparingInt((Stick stick) -> shop.supplies().indexOf(stick.supply()))
                         .thenComparing(Stick::origin)
                         .thenComparing(Stick::length, Comparator.reverseOrder()))
@@ -55,8 +55,8 @@ public record CutList(
                 shop,
                 sorted.wanted(),
                 sorted.without(),
-                laid.stream().flatMap(one -> one.plans().stream()).toList(),
-                laid.stream().flatMap(one -> one.rip().stream()).toList(),
+                laid.stream().flatMap(one -> one.laid().plans().stream()).toList(),
+                laid.stream().flatMap(one -> one.plan().stream()).toList(),
                 sticks,
                 joints(sorted.wanted(), sticks));
     }

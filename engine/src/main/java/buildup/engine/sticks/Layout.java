@@ -17,7 +17,7 @@ import java.util.Optional;
 
 /**
  * Lays the lots of a group out on sticks, one after another: what one has taken from the shop's own wood the next cannot
- * have. How the lots share the price of a board decides which boards they choose, so several ways are tried.
+ * have.
  */
 final class Layout {
     /** What a missing stick is taken to cost, so that none is missing where any other way is left: hundredths. */
@@ -26,14 +26,11 @@ final class Layout {
     /** What a bought stick counts when the number of sticks is to be least; strips of a board share it. */
     private static final long ONE_STICK = 1000;
 
-    /** The ways to share that are tried where equal shares are not known to be the best. */
-    private static final List<Share> OTHER_SHARES =
-            List.of(new Share.Dual(0), new Share.Dual(1), new Share.Dual(2), new Share.Dual(3));
-
     private final Shop shop;
     private final Desk desk;
     private final Group group;
     private final Share share;
+    private final Map<Lot, Kind> only;
     private final Notices notices = new Notices();
     private final Map<Kind, Integer> taken = new HashMap<>();
     private final Map<Kind, List<Stick.Strip>> strips = new LinkedHashMap<>();
@@ -44,67 +41,49 @@ final class Layout {
      *
      * @param length of the whole stick, 64ths
      */
-    private record Kind(Supply supply, int length, Origin origin) {}
+    record Kind(Supply supply, int length, Origin origin) {}
 
     /** A kind as a lot sees it: so many strips in all, at such a price each. */
     private record Offer(Kind kind, int most, long price) {}
 
-    private Layout(Shop shop, Desk desk, Group group, Share share) {
+    /**
+     * @param share what of a board's price a strip is charged
+     * @param only for some lots the one kind of stick that may be bought
+     */
+    Layout(Shop shop, Desk desk, Group group, Share share, Map<Lot, Kind> only) {
         this.shop = shop;
         this.desk = desk;
         this.group = group;
         this.share = share;
+        this.only = Map.copyOf(only);
     }
 
     /**
      * What a group takes.
      *
      * @param sticks boards filled with strips side by side
-     * @param rip how good it is, where boards are ripped and nothing is missing
      */
-    record Laid(List<LotPlan> plans, List<Stick> sticks, Optional<RipPlan> rip, List<Notice> notices) {
+    record Laid(List<LotPlan> plans, List<Stick> sticks, List<Notice> notices) {
         Laid {
             plans = List.copyOf(plans);
             sticks = List.copyOf(sticks);
             notices = List.copyOf(notices);
         }
 
-        private long missing() {
+        long missing() {
             return sticks.stream()
                     .filter(stick -> stick.origin() == Origin.MISSING)
                     .count();
         }
-    }
 
-    /** The best of the ways to lay a group out, with its notices. */
-    static Laid best(Shop shop, Desk desk, Group group, Notices notices) {
-        Aim aim = group.aim(shop);
-        Laid best = new Layout(shop, desk, group, new Share.Equal()).lay();
-        for (Share share : OTHER_SHARES) {
-            if (best.rip().filter(rip -> rip.over() > 0).isPresent()) {
-                Laid other = new Layout(shop, desk, group, share).lay();
-                best = better(other, best, aim) ? other : best;
-            }
+        boolean ripped() {
+            return plans.stream().anyMatch(LotPlan::ripped);
         }
-        notices.addAll(best.notices());
-        return best;
     }
 
-    private static boolean better(Laid a, Laid b, Aim aim) {
-        return Comparator.comparingLong(Laid::missing)
-                        .thenComparingLong(one -> aim.taken(one.sticks()))
-                        .thenComparingInt(one -> one.sticks().size())
-                        .compare(a, b)
-                < 0;
-    }
-
-    private Laid lay() {
+    Laid lay() {
         group.lots().forEach(this::lay);
-        List<Stick> sticks = sticks();
-        boolean ripped =
-                plans.stream().anyMatch(LotPlan::ripped) && plans.stream().noneMatch(LotPlan::missing);
-        Optional<RipPlan> rip = ripped ? Optional.of(new RipBound(shop, desk, group).over(sticks)) : Optional.empty();
-        return new Laid(plans, sticks, rip, notices.sorted());
+        return new Laid(plans, sticks(), notices.sorted());
     }
 
     private void lay(Lot lot) {
@@ -169,9 +148,11 @@ final class Layout {
                 offers.add(new Offer(kind, rip.each() * (count - taken.getOrDefault(kind, 0)), 0));
             });
             for (int length : supply.buy()) {
-                long price = aim == Aim.CHEAPEST ? supply.price(length) : ONE_STICK;
-                offers.add(new Offer(
-                        new Kind(supply, length, Origin.BOUGHT), StickProblem.NO_END, share.charge(rip, price)));
+                Kind kind = new Kind(supply, length, Origin.BOUGHT);
+                if (only.getOrDefault(lot, kind).equals(kind)) {
+                    long price = aim == Aim.CHEAPEST ? supply.price(length) : ONE_STICK;
+                    offers.add(new Offer(kind, StickProblem.NO_END, share.charge(rip, price)));
+                }
             }
         }
         return offers;

@@ -9,8 +9,9 @@ package buildup.engine.sticks;
  * @param pieces how many
  * @param sticks how many sticks, or strips, they take
  * @param aim what was made least
- * @param over how much more this may take than the least possible: hundredths when the aim is the price, else sticks or
- *     strips to be bought; 0 is proved
+ * @param over how much more this may take than the least possible: hundredths when the aim is the price, else sticks to
+ *     be bought; 0 is proved. Of what is ripped it tells of the strips alone, at the boards chosen; the {@link RipPlan}
+ *     tells of the boards
  * @param missing whether some of its pieces wait for sticks that are nowhere
  * @param ended whether the search came to its own end
  * @param steps that it took

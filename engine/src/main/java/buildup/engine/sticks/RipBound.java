@@ -32,15 +32,14 @@ final class RipBound {
         this.aim = group.aim(shop);
     }
 
-    /** How far sticks on which the group is laid out can be over the least. */
-    RipPlan over(List<Stick> sticks) {
-        long taken = aim.taken(sticks);
+    /** The least that the group can take, in the unit of its aim; no more than {@code taken}, which some way takes. */
+    long least(long taken) {
         long least = Math.max(byArea(), byLongest());
         for (int steps = 0; steps <= MOST_STEPS && payable(least, taken) < taken; steps++) {
-            least = Math.max(least, byShares(new Share.Dual(steps)));
+            Share.Dual share = new Share.Dual(steps);
+            least = Math.max(least, Math.max(byShares(share, 0), byShares(share, rate())));
         }
-        least = payable(least, taken);
-        return new RipPlan(group.first().thickness(), group.first().wood(), aim, Math.max(0, taken - least));
+        return payable(least, taken);
     }
 
     private long price(Supply supply, int length) {
@@ -50,7 +49,7 @@ final class RipBound {
     /** The least that whole boards can come to when they come to at least so much, as far as {@code taken}. */
     private long payable(long least, long taken) {
         if (taken > MOST_PAID) {
-            return least;
+            return Math.min(least, taken);
         }
         boolean[] paid = new boolean[(int) taken + 1];
         paid[0] = true;
@@ -94,20 +93,36 @@ final class RipBound {
                         .orElse(0);
     }
 
-    private long byShares(Share.Dual share) {
+    /**
+     * Every lot by itself, at the least. All lots may then take the same board on hand; one that is charged for them, and
+     * given back what all that lie there are worth, takes them as if it had to share (Lagrange's multipliers: any charge
+     * gives a bound).
+     *
+     * @param rate charge for a square inch on hand
+     */
+    private long byShares(Share.Dual share, double rate) {
         long parts = group.lots().stream()
-                .mapToLong(lot -> desk.least(problem(lot, share)).orElse(0L))
+                .mapToLong(lot -> desk.least(problem(lot, share, rate)).orElse(0L))
                 .sum();
-        return (parts + PARTS - 1) / PARTS;
+        long given = group.supplies().stream()
+                .flatMap(supply -> supply.lying().entrySet().stream()
+                        .map(own -> own.getValue() * worth(supply, own.getKey(), rate)))
+                .mapToLong(worth -> worth)
+                .sum();
+        return Math.max(0, (parts - given + PARTS - 1) / PARTS);
     }
 
-    private StickProblem problem(Lot lot, Share.Dual share) {
+    private static long worth(Supply supply, int length, double rate) {
+        return (long) (PARTS * rate * supply.width() * Fine.inches(length));
+    }
+
+    private StickProblem problem(Lot lot, Share.Dual share, double rate) {
         List<StickProblem.Stick> sticks = new ArrayList<>();
         for (Supply supply : lot.source().supplies()) {
             Share.Rip rip = Share.Rip.of(lot.source().strip(), Fine.offered(supply.width()), shop.ripKerf());
             supply.lying()
-                    .forEach((length, count) ->
-                            sticks.add(new StickProblem.Stick(shop.usable(length), 0, rip.each() * count)));
+                    .forEach((length, count) -> sticks.add(new StickProblem.Stick(
+                            shop.usable(length), share.least(rip, worth(supply, length, rate)), rip.each() * count)));
             for (int length : supply.buy()) {
                 sticks.add(new StickProblem.Stick(
                         shop.usable(length), share.least(rip, PARTS * price(supply, length)), StickProblem.NO_END));
@@ -122,13 +137,17 @@ final class RipBound {
                         .mapToDouble(own -> supply.width() * Fine.inches(own.length()) * own.count()))
                 .sum();
         double wanted = group.lots().stream().mapToDouble(RipBound::area).sum();
-        double share = group.supplies().stream()
+        // a whole number of hundredths or of boards; what the last digits of a sum may be off is let go
+        return (long) Math.ceil(Math.max(0, wanted - lying) * rate() - 1e-6);
+    }
+
+    /** The least that a square inch of bought board costs. */
+    private double rate() {
+        return group.supplies().stream()
                 .flatMapToDouble(supply -> supply.buy().stream()
                         .mapToDouble(length -> price(supply, length) / (supply.width() * Fine.inches(length))))
                 .min()
                 .orElse(0);
-        // a whole number of hundredths or of boards; what the last digits of a sum may be off is let go
-        return (long) Math.ceil(Math.max(0, wanted - lying) * share - 1e-6);
     }
 
     private static double area(Lot lot) {
