@@ -89,8 +89,7 @@ public record Oval(Point from, Point to, Point center, Point u, Point v, double 
 
     @Override
     public Oval moved(Affine map) {
-        return new Oval(
-                map.apply(from), map.apply(to), map.apply(center), map.step(u), map.step(v), start, sweep);
+        return new Oval(map.apply(from), map.apply(to), map.apply(center), map.step(u), map.step(v), start, sweep);
     }
 
     /**

@@ -17,8 +17,12 @@ public record Spline(int degree, List<Point> controls, List<Double> weights, Lis
     /** Higher degrees are for ship's hulls. */
     public static final int HIGHEST_DEGREE = 9;
 
+    /** More are no profile, and would cost more than they show. */
+    public static final int MOST_CONTROLS = 1_000;
+
     private static final int CHORDS_PER_SPAN = 4;
-    private static final int MOST_HALVINGS = 10;
+    /** From the fewest chords of a span to 256 times as many; the chord error asked for needs far fewer. */
+    private static final int MOST_HALVINGS = 8;
 
     public Spline {
         controls = List.copyOf(controls);
@@ -35,11 +39,15 @@ public record Spline(int degree, List<Point> controls, List<Double> weights, Lis
         if (controls.size() <= degree) {
             faults.add("it has " + controls.size() + " control points, too few for its degree");
         }
+        if (controls.size() > MOST_CONTROLS) {
+            faults.add("it has " + controls.size() + " control points, and " + MOST_CONTROLS + " can be read");
+        }
         if (weights.size() != controls.size() || weights.stream().anyMatch(weight -> !(weight > 0))) {
             faults.add("its weights are not one above 0 for each control point");
         }
         if (knots.size() != controls.size() + degree + 1) {
-            faults.add("it has " + knots.size() + " knots for " + controls.size() + " control points of degree " + degree);
+            faults.add(
+                    "it has " + knots.size() + " knots for " + controls.size() + " control points of degree " + degree);
         } else if (IntStream.range(1, knots.size()).anyMatch(i -> knots.get(i) < knots.get(i - 1))
                 || faults.isEmpty() && !(knots.get(controls.size()) > knots.get(degree))) {
             faults.add("its knots do not rise");
@@ -71,7 +79,9 @@ public record Spline(int degree, List<Point> controls, List<Double> weights, Lis
         for (int i = 0; i <= degree; i++) {
             int control = span - degree + i;
             double weight = weights.get(control);
-            d[i] = new double[] {controls.get(control).x() * weight, controls.get(control).y() * weight, weight};
+            d[i] = new double[] {
+                controls.get(control).x() * weight, controls.get(control).y() * weight, weight
+            };
         }
         for (int round = 1; round <= degree; round++) {
             for (int i = degree; i >= round; i--) {
@@ -113,17 +123,18 @@ public record Spline(int degree, List<Point> controls, List<Double> weights, Lis
     @Override
     public List<Point> points(double chordError) {
         List<Point> points = new ArrayList<>(List.of(from()));
-        for (int i = degree; i < controls.size() && points.size() <= MOST_CHORDS; i++) {
+        int fewest = Math.max(CHORDS_PER_SPAN, FEWEST_CHORDS / spans() + 1);
+        for (int i = degree; i < controls.size(); i++) {
             if (knots.get(i + 1) > knots.get(i)) {
-                points.addAll(span(knots.get(i), knots.get(i + 1), chordError));
+                points.addAll(span(knots.get(i), knots.get(i + 1), fewest, chordError));
             }
         }
         return points;
     }
 
     /** The points of one span after its first. */
-    private List<Point> span(double low, double high, double chordError) {
-        int chords = Math.max(CHORDS_PER_SPAN, FEWEST_CHORDS / Math.max(1, controls.size() - degree));
+    private List<Point> span(double low, double high, int fewest, double chordError) {
+        int chords = fewest;
         for (int halving = 0; halving < MOST_HALVINGS && strays(low, high, chords, chordError); halving++) {
             chords *= 2;
         }
@@ -134,13 +145,20 @@ public record Spline(int degree, List<Point> controls, List<Double> weights, Lis
         return points;
     }
 
+    private int spans() {
+        return (int) IntStream.range(degree, controls.size())
+                .filter(i -> knots.get(i + 1) > knots.get(i))
+                .count();
+    }
+
+    /** Whether it leaves its chords by more than half of what it may, at quarters: between them it goes little farther. */
     private boolean strays(double low, double high, int chords, double chordError) {
         double step = (high - low) / chords;
         for (int i = 0; i < chords; i++) {
             Point a = place(low + i * step);
             Point b = place(low + (i + 1) * step);
             for (int quarter = 1; quarter < 4; quarter++) {
-                if (distance(place(low + (i + quarter / 4.0) * step), a, b) > chordError) {
+                if (distance(place(low + (i + quarter / 4.0) * step), a, b) > chordError / 2) {
                     return true;
                 }
             }

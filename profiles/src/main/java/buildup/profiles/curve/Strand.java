@@ -32,6 +32,11 @@ public record Strand(List<Curve> curves, boolean closed) {
         return Box.around(places);
     }
 
+    /** How many points {@link #points} gives, at most. */
+    public long most(double chordError) {
+        return 1 + curves.stream().mapToLong(curve -> curve.chords(chordError)).sum();
+    }
+
     /** Points on the curves; where it is closed, the first does not come again at the end. */
     public List<Point> points(double chordError) {
         List<Point> points = new ArrayList<>(List.of(curves.get(0).from()));
