@@ -13,10 +13,11 @@ import java.util.stream.IntStream;
  * One entity of a DXF file with its numbers.
  *
  * @param name what stands under group code 2
+ * @param layer what stands under group code 8
  * @param pairs in the order of the file
  * @param fault what is wrong with its numbers, in a sentence
  */
-record DxfEntity(String type, int line, String name, List<Pair> pairs, Optional<String> fault) {
+record DxfEntity(String type, int line, String name, String layer, List<Pair> pairs, Optional<String> fault) {
     /** A number under its group code; a class, for a record's numbers would be open to everyone. */
     static final class Pair {
         private final int code;
@@ -36,11 +37,21 @@ record DxfEntity(String type, int line, String name, List<Pair> pairs, Optional<
         }
     }
 
-    static final Set<String> DRAWN =
-            Set.of("LINE", "ARC", "CIRCLE", "ELLIPSE", "LWPOLYLINE", "POLYLINE", "VERTEX", "SPLINE", "INSERT", "BLOCK");
+    static final Set<String> DRAWN = Set.of(
+            "LINE",
+            "ARC",
+            "CIRCLE",
+            "ELLIPSE",
+            "LWPOLYLINE",
+            "POLYLINE",
+            "VERTEX",
+            "SPLINE",
+            "INSERT",
+            "BLOCK",
+            "LAYER");
 
     private static final Set<Integer> WANTED =
-            Set.of(10, 20, 11, 21, 40, 41, 42, 44, 45, 50, 51, 60, 67, 70, 71, 72, 73, 74, 210, 220, 230);
+            Set.of(10, 20, 11, 21, 40, 41, 42, 44, 45, 50, 51, 60, 62, 67, 70, 71, 72, 73, 74, 210, 220, 230);
     private static final int MOST_PAIRS = 8 * Limits.MOST_POINTS;
 
     DxfEntity {
@@ -53,10 +64,13 @@ record DxfEntity(String type, int line, String name, List<Pair> pairs, Optional<
         List<Pair> pairs = new ArrayList<>();
         Optional<String> fault = Optional.empty();
         String name = "";
+        String layer = "";
         for (Optional<Tag> tag = tags.peek(); tag.isPresent() && tag.get().code() != 0; tag = tags.peek()) {
             Tag one = tags.take().orElseThrow();
             if (kept && one.code() == 2) {
                 name = one.value();
+            } else if (kept && one.code() == 8) {
+                layer = one.value();
             }
             if (!kept || !WANTED.contains(one.code())) {
                 continue;
@@ -70,7 +84,7 @@ record DxfEntity(String type, int line, String name, List<Pair> pairs, Optional<
                 throw Plot.tooMany(source);
             }
         }
-        return new DxfEntity(head.value(), head.line(), name, pairs, fault);
+        return new DxfEntity(head.value(), head.line(), name, layer, pairs, fault);
     }
 
     boolean has(int code) {

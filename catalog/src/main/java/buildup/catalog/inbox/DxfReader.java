@@ -4,6 +4,7 @@ import buildup.catalog.inbox.DxfTags.Tag;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -18,6 +19,9 @@ final class DxfReader {
     /** Marks that belong to something else, and end it. */
     private static final Set<String> SILENT = Set.of("SEQEND", "ENDBLK", "ATTRIB", "VERTEX", "VIEWPORT");
 
+    /** What belongs elsewhere, and draws nothing where it stands alone. */
+    private static final Set<String> LOOSE = Set.of("VERTEX", "BLOCK", "LAYER");
+
     /** Bits of a block's flags: it lies in a file of its own. */
     private static final int FOREIGN = 4 | 8;
 
@@ -27,6 +31,7 @@ final class DxfReader {
     private final Source source;
     private final DxfTags tags;
     private final Map<String, DxfBlock> blocks = new HashMap<>();
+    private final Set<String> dark = new HashSet<>();
     private final DxfBlock drawing;
     private final Map<String, Integer> left = new TreeMap<>();
     private OptionalInt unit = OptionalInt.empty();
@@ -78,6 +83,8 @@ final class DxfReader {
             header();
         } else if (name.equals("ENTITIES")) {
             entities(drawing);
+        } else if (name.equals("TABLES")) {
+            layers();
         } else if (name.equals("BLOCKS")) {
             blocks();
         }
@@ -110,6 +117,19 @@ final class DxfReader {
         }
     }
 
+    /** Notes the layers that are frozen (bit 1) or switched off (a negative colour). */
+    private void layers() throws Refused {
+        while (!atEndOf("ENDSEC")) {
+            Tag tag = tags.take().orElseThrow();
+            if (tag.is(0, "LAYER")) {
+                DxfEntity layer = DxfEntity.read(tag, tags, source);
+                if ((layer.flag(70, 1) || layer.number(62, 0) < 0) && dark.size() < Limits.MOST_INSERTS) {
+                    dark.add(key(layer.name()));
+                }
+            }
+        }
+    }
+
     private void blocks() throws Refused {
         while (!atEndOf("ENDSEC")) {
             Tag tag = tags.take().orElseThrow();
@@ -135,13 +155,13 @@ final class DxfReader {
 
     private void entity(DxfEntity entity, DxfBlock into) throws Refused {
         List<DxfEntity> vertices = entity.type().equals("POLYLINE") ? vertices() : List.of();
-        if (!DxfEntity.DRAWN.contains(entity.type()) || entity.type().equals("VERTEX")) {
+        if (!DxfEntity.DRAWN.contains(entity.type()) || LOOSE.contains(entity.type())) {
             if (!SILENT.contains(entity.type())) {
                 count(entity.type());
             }
             return;
         }
-        if (entity.unseen()) {
+        if (entity.unseen() || dark.contains(key(entity.layer()))) {
             count("hidden");
             return;
         }

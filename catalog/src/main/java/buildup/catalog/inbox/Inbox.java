@@ -72,8 +72,7 @@ public final class Inbox {
         String marked = decoded(content, head);
         String text = marked.substring(marked.startsWith("\uFEFF") ? 1 : 0, end(marked));
         for (int i = 0; i < text.length(); i++) {
-            if (isBinary(text.charAt(i))
-                    && !(text.charAt(i) == '\u001a' && text.substring(i + 1).isBlank())) {
+            if (isBinary(text.charAt(i))) {
                 throw source.refused(
                         "binary-file",
                         name + " is not a text file: byte " + (int) text.charAt(i) + " stands in it.",

@@ -234,6 +234,16 @@ class DxfReaderTest {
         assertThat(read.said()).contains("1 HATCH, 2 TEXT, 2 hidden");
     }
 
+    @Test
+    void what_lies_on_a_layer_that_is_off_or_frozen_is_hidden() {
+        String layers = "0 SECTION 2 TABLES 0 TABLE 2 LAYER 70 3 0 LAYER 2 Grid 70 0 62 -8 0 LAYER 2 cold 70 1 62 7"
+                + " 0 LAYER 2 wood 70 0 62 7 0 ENDTAB 0 ENDSEC ";
+        String lines = "0 SECTION 2 ENTITIES 0 LINE 8 GRID 11 1 0 LINE 8 cold 11 2 0 LINE 8 wood 11 3 0 ENDSEC 0 EOF";
+        Inboxed read = Inboxed.of(pairs(layers + lines), "a.dxf");
+        assertThat(read.points()).containsExactly(p(0, 0), p(3, 0));
+        assertThat(read.said()).contains("2 hidden");
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
