@@ -63,11 +63,7 @@ public final class DxfWriter {
                             layer,
                             tables.lineType(path.style().dash())));
         } else if (item instanceof Hatch hatch) {
-            path(
-                    hatch.lines(),
-                    false,
-                    DxfLayer.HATCH,
-                    tables.lineType(hatch.pattern().dash()));
+            hatch(hatch, over);
         } else if (item instanceof Label label) {
             label(label);
         } else if (item instanceof Area area && area.tone() == Tone.INK) {
