@@ -1,9 +1,15 @@
 package buildup.cli.command;
 
 import buildup.catalog.Catalog;
+import buildup.cli.drawing.NearestDrawing;
 import buildup.cli.report.CatalogReport;
+import buildup.cli.report.NearestReport;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.ProfileReport;
+import buildup.cli.write.ShippedFont;
+import buildup.cli.write.SvgWriter;
+import buildup.engine.nearest.Freedom;
+import buildup.engine.nearest.Neighbours;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
@@ -13,10 +19,13 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -38,6 +47,11 @@ final class ProfileCommand implements Callable<Integer> {
     /** What messages call the words of the command line. */
     private static final String WORDS = "NAME";
 
+    private static final int MOST_NEIGHBOURS = 5;
+
+    /** What stands behind the name of a family. */
+    private static final Pattern SIZES = Pattern.compile(" [0-9].*$");
+
     private final Streams streams;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "A profile (default: all of them).")
@@ -45,6 +59,12 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Option(names = "--nearest", description = "Tell which others come nearest to it.")
     private boolean nearest;
+
+    @Option(names = "--any-turn", description = "With --nearest: at any angle, not in quarter turns alone.")
+    private boolean anyTurn;
+
+    @Option(names = "--any-size", description = "With --nearest: larger or smaller too.")
+    private boolean anySize;
 
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
@@ -58,19 +78,22 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (nearest) {
-            return NotThereYet.say(streams, "profile --nearest");
-        }
         Notices notices = new Notices();
         Claims claims = new Claims();
         Catalog lists = lists(claims, notices);
         Optional<Profile> profile = name.flatMap(called -> profile(called, lists, notices));
-        if (name.isEmpty() && format == Format.svg) {
-            notices.add(Notice.refusal("no-profile", "A picture is drawn of one profile.")
+        if (name.isEmpty() && (nearest || format == Format.svg)) {
+            notices.add(Notice.refusal(
+                            "no-profile",
+                            nearest
+                                    ? "What comes nearest is asked of one profile."
+                                    : "A picture is drawn of one profile.")
                     .cure("Name it, with its sizes."));
         }
         notices.addAll(claims.ordinaryEchoes());
-        if (!notices.refused()) {
+        if (!notices.refused() && nearest) {
+            profile.ifPresent(one -> answerNearest(lists, one, notices));
+        } else if (!notices.refused()) {
             answer(lists, profile, notices);
         } else if (format == Format.json) {
             streams.out().print(ProfileReport.refusal(name.orElse(""), notices.sorted()));
@@ -123,5 +146,34 @@ final class ProfileCommand implements Callable<Integer> {
                 profile.flatMap(one -> new ProfilePicture(lists).svg(one, name.orElseThrow(), notices))
                         .ifPresent(svg -> streams.out().print(svg));
         }
+    }
+
+    private void answerNearest(Catalog lists, Profile profile, Notices notices) {
+        List<Profile> others = Neighbours.usual(lists).stream()
+                .filter(other -> !isItself(other, profile))
+                .toList();
+        Neighbours found = Neighbours.of(profile, others, new Freedom(anyTurn, anySize), MOST_NEIGHBOURS);
+        switch (format) {
+            case text -> streams.out().print(NearestReport.text(profile.name(), found));
+            case json -> streams.out().print(NearestReport.json(profile.name(), found, notices.sorted()));
+            case svg ->
+                found.use()
+                        .or(() -> found.list().stream().findFirst())
+                        .map(one -> NearestDrawing.of(profile.name(), found, one, ShippedFont.load()))
+                        .ifPresentOrElse(
+                                scene -> streams.out()
+                                        .print(new String(
+                                                SvgWriter.write(scene, LengthUnit.INCH), StandardCharsets.UTF_8)),
+                                () -> notices.add(Notice.refusal("no-profile", "The catalog holds no other profile.")
+                                        .cure("Give one more with --catalog.")));
+        }
+    }
+
+    /** Whether it is the profile asked about, of the same family and size, whatever way the size was asked for. */
+    private static boolean isItself(Profile other, Profile asked) {
+        return other.outline().equals(asked.outline())
+                && SIZES.matcher(other.name())
+                        .replaceFirst("")
+                        .equals(SIZES.matcher(asked.name()).replaceFirst(""));
     }
 }

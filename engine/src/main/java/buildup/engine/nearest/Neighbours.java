@@ -57,7 +57,7 @@ public record Neighbours(Outline wanted, List<Neighbour> list) {
             if (!freedom.scale() && unlike(wanted, stick.outline()) > limit) {
                 break;
             }
-            places.add(new Search(outline, wanted, stick.outline(), freedom).best());
+            places.add(new Search(outline, wanted, stick.outline(), freedom, limit).best());
             laid.add(stick);
             limit = places.stream()
                     .map(Search.Laid::apart)

@@ -13,15 +13,20 @@ import java.util.stream.Stream;
 /**
  * Lays one outline onto another so that the area in one of the two alone is least: from the best of a few plain places
  * (edges flush, middles together) downhill by ever smaller steps.
+ *
+ * @param limit what is farther apart is not asked for, sq in
  */
-record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom) {
+record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom, double limit) {
     /** Steps are halved down to this, in: the area then is out by less than a thousandth of a square inch per foot. */
     private static final double FINEST = 1e-6;
 
     /** How far the angle is stepped where any turn may be. */
     private static final int DEGREES = 5;
 
-    /** Poses whose plain place is worse than the best by this factor are not followed. */
+    /** The same where turn or size are free too: no plane is set by them. */
+    private static final double FREE = 1e-4;
+
+    /** Poses whose plain place is worse than the best, or than the limit, by this factor are not followed. */
     private static final double WORTH = 2;
 
     private static final int MOST_FOLLOWED = 3;
@@ -36,7 +41,7 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         List<Laid> starts = poses().map(this::start)
                 .sorted(Comparator.comparingDouble(Laid::apart))
                 .toList();
-        double follow = WORTH * starts.get(0).apart();
+        double follow = WORTH * Math.min(limit, starts.get(0).apart());
         Laid best = starts.get(0);
         for (Laid start : starts.subList(0, Math.min(MOST_FOLLOWED, starts.size()))) {
             if (start.apart() <= follow && start.apart() > GAIN) {
@@ -64,6 +69,9 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
     private Stream<Pose> sizes(Pose pose) {
         Box own = pose.apply(stick).box();
         Box asked = wanted.box();
+        if (pose.turn() % 90 != 0) {
+            return Stream.of(new Pose(pose.over(), pose.turn(), Math.sqrt(wanted.area() / stick.area()), pose.shift()));
+        }
         return DoubleStream.of(
                         1,
                         Math.sqrt(wanted.area() / stick.area()),
@@ -77,7 +85,7 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         Outline there = pose.apply(stick);
         Difference laid = Difference.from(there);
         Laid best = new Laid(pose, Double.POSITIVE_INFINITY);
-        for (Point step : plain(outline, there)) {
+        for (Point step : pose.turn() % 90 == 0 ? plain(outline, there) : middle(outline, there)) {
             double apart = wanted.to(laid.shifted(step.x(), step.y()));
             if (apart < best.apart() - GAIN) {
                 best = new Laid(pose.shifted(step), apart);
@@ -89,17 +97,19 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
     private static List<Point> plain(Outline wanted, Outline laid) {
         Box a = wanted.box();
         Box b = laid.box();
-        Point middle = wanted.centroid().minus(laid.centroid());
         double out = (a.back() + a.face() - b.back() - b.face()) / 2;
         double up = (a.bottom() + a.top() - b.bottom() - b.top()) / 2;
-        List<Point> places = new ArrayList<>();
+        List<Point> places = new ArrayList<>(middle(wanted, laid));
         for (double dx : List.of(a.back() - b.back(), a.face() - b.face(), out)) {
             for (double dy : List.of(a.bottom() - b.bottom(), a.top() - b.top(), up)) {
                 places.add(new Point(dx, dy));
             }
         }
-        places.add(middle);
         return places;
+    }
+
+    private static List<Point> middle(Outline wanted, Outline laid) {
+        return List.of(wanted.centroid().minus(laid.centroid()));
     }
 
     private Laid downhill(Laid start) {
@@ -108,7 +118,7 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         double step = Math.min(box.width(), box.height()) / 8;
         Pose still = start.pose();
         Difference laid = Difference.from(still.apply(stick));
-        while (step > FINEST) {
+        while (step > (freedom.anyTurn() || freedom.scale() ? FREE : FINEST)) {
             Laid from = best;
             if (!from.pose().sameBut(still)) {
                 still = from.pose();
