@@ -19,6 +19,7 @@ import buildup.engine.sight.Eyes;
 import buildup.engine.sight.Sighting;
 import buildup.engine.stack.Light;
 import buildup.engine.stack.Stack;
+import buildup.engine.sticks.Shop;
 import buildup.engine.support.Loads;
 import buildup.engine.support.Pulls;
 import buildup.engine.support.Support;
@@ -43,6 +44,7 @@ final class Asking {
     private final List<Loads.Wanted> loads;
     private final Plan plan;
     private final List<Coving> covings;
+    private final Optional<Shop> shop;
 
     /** @param root the document, read with the stack's lengths */
     Asking(Stack stack, Catalog catalog, Fields root, Notices notices) {
@@ -55,6 +57,7 @@ final class Asking {
         this.loads = Loads.read(stack, root, notices);
         this.plan = Plan.read(stack, root, notices);
         this.covings = Coving.read(stack, root, notices);
+        this.shop = Shop.read(stack, root, catalog, notices);
     }
 
     /** @param lights to shine in place of those of the stack */
@@ -80,6 +83,7 @@ final class Asking {
                 Pulls.of(section, support, fixed, notices),
                 plan.isEmpty() ? Optional.empty() : Optional.of(Runs.of(section, plan, notices)),
                 covings,
+                shop,
                 catalog);
     }
 }

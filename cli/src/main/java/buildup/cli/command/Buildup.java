@@ -41,6 +41,7 @@ public final class Buildup {
                 .addSubcommand(new DrawCommand(streams))
                 .addSubcommand(new WatchCommand(streams))
                 .addSubcommand(new NewCommand(streams))
+                .addSubcommand(new CutsCommand(streams))
                 .addSubcommand(new ProfileCommand(streams));
         NotThereYet.addTo(line, streams);
         line.getCommandSpec().version(version());

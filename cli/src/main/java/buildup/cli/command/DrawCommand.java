@@ -5,7 +5,9 @@ import buildup.cli.drawing.HoldsDrawing;
 import buildup.cli.drawing.PlanDrawing;
 import buildup.cli.drawing.RaysDrawing;
 import buildup.cli.drawing.SectionDrawing;
+import buildup.cli.drawing.SticksDrawing;
 import buildup.cli.report.Answer;
+import buildup.cli.report.Cuts;
 import buildup.cli.report.NoticeText;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.PdfWriter;
@@ -14,6 +16,7 @@ import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
 import buildup.engine.light.Lighting;
 import buildup.engine.stack.Light;
+import buildup.engine.sticks.Limit;
 import buildup.shared.length.Angle;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -88,7 +91,7 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (view == View.steps || view == View.sticks) {
+        if (view == View.steps) {
             return NotThereYet.say(streams, "draw --view " + view);
         }
         Optional<Format> wanted = format.or(this::byEnding);
@@ -110,7 +113,7 @@ final class DrawCommand implements Callable<Integer> {
 
     private void draw(Answer answer, Answer.Known known, Format wanted, List<Path> inputs, Notices notices) {
         ShippedFont font = ShippedFont.load();
-        scene(known, font, notices)
+        scene(answer, known, font, notices)
                 .map(scene -> switch (wanted) {
                     case svg, dxf -> SvgWriter.write(scene, answer.unit());
                     case png -> PngWriter.write(scene, font, PNG_DOTS_PER_INCH);
@@ -119,7 +122,7 @@ final class DrawCommand implements Callable<Integer> {
                 .ifPresent(bytes -> OutputFile.write(output, bytes, inputs, notices));
     }
 
-    private Optional<Scene> scene(Answer.Known known, ShippedFont font, Notices notices) {
+    private Optional<Scene> scene(Answer answer, Answer.Known known, ShippedFont font, Notices notices) {
         if (view == View.section) {
             return SectionDrawing.of(known.section(), font, page, notices);
         }
@@ -134,6 +137,9 @@ final class DrawCommand implements Callable<Integer> {
             }
             return known.job().map(job -> PlanDrawing.of(job, font));
         }
+        if (view == View.sticks) {
+            return sticks(answer, font, notices);
+        }
         if (known.lights().isEmpty()) {
             notices.add(Notice.refusal("impossible-light-or-eye", "No light shines on the stack: nothing to shade.")
                     .cure("Give one that does, as --light 35.264,45."));
@@ -144,6 +150,14 @@ final class DrawCommand implements Callable<Integer> {
                 view == View.elevation
                         ? ElevationDrawing.of(known.section(), first, font)
                         : RaysDrawing.of(known.section(), first, known.sights(), font));
+    }
+
+    private static Optional<Scene> sticks(Answer answer, ShippedFont font, Notices notices) {
+        return Cuts.of(answer, Limit.usual(), notices)
+                .known()
+                .flatMap(cuts -> cuts.list()
+                        .filter(list -> !list.pieces().isEmpty())
+                        .map(list -> SticksDrawing.of(cuts.job(), list, font)));
     }
 
     /** The light of the command line, in place of those of the stack. */

@@ -10,6 +10,7 @@ import buildup.engine.run.Coving;
 import buildup.engine.run.Job;
 import buildup.engine.sight.Approach;
 import buildup.engine.sight.Sighting;
+import buildup.engine.sticks.Shop;
 import buildup.engine.support.Pull;
 import buildup.engine.support.Support;
 import buildup.shared.length.LengthUnit;
@@ -40,6 +41,7 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Known>
      * @param pulls what fastenings must hold against leaning
      * @param job the section along the plan; absent when the document holds none
      * @param covings coves to be run over the table-saw blade
+     * @param shop the wood and the saws to cut with; absent when the document holds no stock
      * @param catalog the lists from which it was read
      */
     public record Known(
@@ -54,6 +56,7 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Known>
             List<Pull> pulls,
             Optional<Job> job,
             List<Coving> covings,
+            Optional<Shop> shop,
             Catalog catalog) {
         public Known {
             backings = List.copyOf(backings);

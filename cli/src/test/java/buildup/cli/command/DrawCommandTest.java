@@ -59,7 +59,7 @@ class DrawCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--view steps", "--view sticks", "--to dxf"})
+    @ValueSource(strings = {"--view steps", "--to dxf"})
     void what_is_not_there_yet_says_so(String options) {
         String[] words = ("draw stack.yaml -o a.svg " + options).split(" ");
         assertThat(Ran.of(words)).isEqualTo(new Ran(ExitCode.REFUSED, "", "draw " + options + " is not there yet\n"));

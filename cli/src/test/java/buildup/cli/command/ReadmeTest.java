@@ -46,6 +46,14 @@ class ReadmeTest {
                 stretches:
                   - { name: front, length: 96, corner: inside 90, plumb: { out: 1/8, over: 96 } }
                   - { name: side, length: 40, openings: [{ name: door, from: 10, to: 30, ends: butt, casing: 3/4 }] }
+            stock:
+              kerf: 1/8
+              rip-kerf: 1/8
+              trim: 1/2
+              offcut: 12
+              aim: fewest
+              sticks: [{ of: 1x4, wood: red-oak, buy: 8', on-hand: 3 x 61, price: 1.20, per: foot }]
+              joints: { miter: 1, cope: 1, return: 1, butt: 1, square: 1, scarf: 1 }
             coving: [{ name: c, width: 3, depth: 3/4, blade: 10, kerf: 1/8 }]
             loads: [{ name: hand, on: a, out: 1/2, load: 20 lb/ft }]
             fastenings:
@@ -106,7 +114,7 @@ class ReadmeTest {
 
     @Test
     void every_demo_reports_clean() {
-        for (String demo : List.of("cornice", "door-head", "wainscot-cap")) {
+        for (String demo : List.of("cornice", "door-head", "wainscot-cap", "case")) {
             Ran ran =
                     Ran.of("report", Ran.demo("reading-room-" + demo + ".yaml").toString());
             assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);

@@ -99,12 +99,14 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         Box b = laid.box();
         double out = (a.back() + a.face() - b.back() - b.face()) / 2;
         double up = (a.bottom() + a.top() - b.bottom() - b.top()) / 2;
-        List<Point> places = new ArrayList<>(middle(wanted, laid));
+        List<Point> places = new ArrayList<>();
         for (double dx : List.of(a.back() - b.back(), a.face() - b.face(), out)) {
             for (double dy : List.of(a.bottom() - b.bottom(), a.top() - b.top(), up)) {
                 places.add(new Point(dx, dy));
             }
         }
+        // last, so that of two places as good the one with flush edges is taken
+        places.addAll(middle(wanted, laid));
         return places;
     }
 

@@ -46,6 +46,13 @@ public final class Main {
                 compose.get("hold") / compose.get("compose"),
                 compose.get("propose"),
                 compose.get("propose") / compose.get("compose"));
+        print(
+                "sticks of 6 courses, 120 pieces: %.1f ms by course, %.1f ms from five lengths, %.1f ms as one lot;"
+                        + " first fit decreasing %.4f ms",
+                compose.get("search") / 1000,
+                compose.get("searchOfFiveLengths") / 1000,
+                compose.get("searchAsOne") / 1000,
+                compose.get("firstFitDecreasing") / 1000);
         print("%nsegments   sweep us   growth   every us   growth   every/sweep");
         double lastSweep = Double.NaN;
         double lastNaive = Double.NaN;

@@ -1,0 +1,129 @@
+package buildup.cli.command;
+
+import buildup.cli.report.Answer;
+import buildup.cli.report.Cuts;
+import buildup.cli.report.CutsJson;
+import buildup.cli.report.CutsText;
+import buildup.cli.report.NoticeText;
+import buildup.engine.solve.StickSearch;
+import buildup.engine.sticks.Limit;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.io.Console;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code cuts}: lengths round the corners, saw settings, sticks to buy and what they cost. */
+@Command(
+        name = "cuts",
+        mixinStandardHelpOptions = true,
+        description = "Tells lengths round the corners, saw settings, sticks to take and their cost.")
+final class CutsCommand implements Callable<Integer> {
+    /** The forms in which cuts are written. */
+    enum Format {
+        text,
+        json,
+        csv
+    }
+
+    private final Streams streams;
+
+    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
+    private String stack = "";
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "OTHER",
+            description = "A second stack, set beside the first.")
+    private Optional<String> other = Optional.empty();
+
+    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
+    private Format format = Format.text;
+
+    @Option(
+            names = "--steps",
+            paramLabel = "COUNT",
+            description = "Steps of the search for each lot of sticks (default: 20000000, a few seconds);"
+                    + " the same number gives the same answer every time.")
+    private long steps = StickSearch.USUAL_STEPS;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "COUNT",
+            description = "End all searching after so many seconds; the answer may then differ from run to run.")
+    private long seconds = Long.MAX_VALUE;
+
+    @Mixin
+    private final CatalogOption catalog = new CatalogOption();
+
+    CutsCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        // the terminal itself: a bar has no place in a file, to which errors may go
+        ProgressBar bar =
+                new ProgressBar(Optional.ofNullable(System.console()).map(Console::writer), System::nanoTime, seconds);
+        Cuts first = cuts(stack, bar);
+        List<Cuts> all = other.isEmpty()
+                ? List.of(first)
+                : List.of(first, stack.equals("-") && other.get().equals("-") ? twice() : cuts(other.get(), bar));
+        bar.end();
+        if (format == Format.json || all.stream().allMatch(one -> one.known().isPresent())) {
+            streams.out().print(written(all));
+        }
+        if (format != Format.json) {
+            say(all);
+        }
+        return all.stream().mapToInt(one -> one.answer().exitCode()).max().orElse(0);
+    }
+
+    private Cuts cuts(String word, ProgressBar bar) {
+        Notices notices = new Notices();
+        Answer answer = new StackLoader(new InputFiles(streams, notices), notices).load(word, catalog.files);
+        Cuts cuts = Cuts.of(answer, new Limit(Math.max(1, steps), bar), notices);
+        if (bar.cut()) {
+            notices.add(Notice.note(
+                            "ended-by-time",
+                            "The search was ended after " + seconds + " s: another run may give other sticks.")
+                    .cure("Limit it with --steps for the same answer every time."));
+            return cuts.told(notices.sorted());
+        }
+        return cuts;
+    }
+
+    private static Cuts twice() {
+        String name = InputFiles.STANDARD_INPUT;
+        Notice twice = Notice.refusal("no-stack", "Standard input cannot be both stacks.")
+                .cure("Give one of them as a file.");
+        return new Cuts(new Answer(name, name, LengthUnit.INCH, Optional.empty(), List.of(twice)), Optional.empty());
+    }
+
+    private String written(List<Cuts> all) {
+        boolean two = all.size() == 2;
+        return switch (format) {
+            case text -> two ? CutsText.beside(all.get(0), all.get(1)) : CutsText.write(all.get(0));
+            case json -> two ? CutsJson.write(all.get(0), all.get(1)) : CutsJson.write(all.get(0));
+            case csv -> CutsText.csv(all);
+        };
+    }
+
+    private void say(List<Cuts> all) {
+        for (int i = 0; i < all.size(); i++) {
+            String which = all.size() == 1 ? "" : i == 0 ? "A  " : "B  ";
+            Stream<String> lines = NoticeText.write(
+                            all.get(i).answer().notices(), all.get(i).answer().file())
+                    .lines();
+            lines.forEach(line -> streams.err().print(which + line + "\n"));
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package buildup.cli.table;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/**
+ * Writes a table for a spreadsheet: RFC 4180, its lines ended by CR LF, the headings in the first. A cell with a figure
+ * holds the figure, not its printed form.
+ */
+public final class Csv {
+    private static final String LINE_END = "\r\n";
+
+    /** Enough for a 64th of an inch, exactly. */
+    private static final int DECIMALS = 6;
+
+    private Csv() {}
+
+    /** Headings and rows; the title is left out. */
+    public static String write(Table table) {
+        StringBuilder text = new StringBuilder();
+        line(text, table.columns().stream().map(Table.Column::heading).toList());
+        table.rows().forEach(row -> line(text, row.stream().map(Csv::cell).toList()));
+        return text.toString();
+    }
+
+    private static String cell(Cell cell) {
+        return cell.value().isEmpty()
+                ? Display.plain(cell.text())
+                : number(cell.value().getAsDouble());
+    }
+
+    private static String number(double value) {
+        String fixed = String.format(Locale.ROOT, "%." + DECIMALS + "f", value + 0.0);
+        return fixed.replaceFirst("\\.?0+$", "");
+    }
+
+    private static void line(StringBuilder text, List<String> cells) {
+        text.append(cells.stream().map(Csv::quoted).collect(Collectors.joining(",")))
+                .append(LINE_END);
+    }
+
+    private static String quoted(String cell) {
+        return cell.chars().anyMatch(letter -> letter == ',' || letter == '"')
+                ? '"' + cell.replace("\"", "\"\"") + '"'
+                : cell;
+    }
+}

@@ -1,0 +1,222 @@
+package buildup.cli.command;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.Ran;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+
+class CutsCommandTest {
+    private static final String DEMO = Ran.demo("reading-room-case.yaml").toString();
+
+    private static final String RAIL = """
+            title: Rail
+            wood: yellow-poplar
+            space: { wall: { solid: yes } }
+            plan:
+              - { name: hall, left: square, right: square, stretches: [{ name: "long, wall", length: 200 }] }
+              - { name: room, left: return, right: square, stretches: [{ name: short, length: 40 }] }
+            pieces: [{ name: rail, profile: board 3/4 x 3-1/2, back: wall, bottom: datum }]
+            """;
+
+    private static final String STOCK = """
+            stock: { sticks: [{ of: 1x4, buy: [8', 12'], price: 1.25 }], joints: { return: 6 } }
+            """;
+
+    private static Ran cuts(String document, String... options) {
+        List<String> words = new ArrayList<>(List.of("cuts", "-"));
+        words.addAll(List.of(options));
+        return Ran.with(document.getBytes(UTF_8), words.toArray(String[]::new));
+    }
+
+    @Test
+    void the_demo_is_told_from_lengths_to_cost() {
+        Ran ran = Ran.of("cuts", DEMO);
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.out())
+                .contains("LENGTHS along the stick", "SAW, blade tilted", "STICKS TO TAKE", "STICK BY STICK")
+                .contains("WOOD: ", "HOW GOOD IT IS", "COST: ", "least price, proved")
+                .contains("Cut short pieces from a long stick");
+        assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
+    }
+
+    @Test
+    void the_same_stack_gives_the_same_bytes() {
+        for (String format : List.of("text", "json", "csv")) {
+            assertThat(Ran.of("cuts", DEMO, "--format", format).out())
+                    .isNotEmpty()
+                    .isEqualTo(Ran.of("cuts", DEMO, "--format", format).out());
+        }
+    }
+
+    @Test
+    void a_piece_that_is_too_long_a_return_and_a_rest_are_told() {
+        Ran ran = cuts(RAIL + STOCK);
+        assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
+        assertThat(ran.err()).contains("rail: on hall: long, wall is 200 long", "scarf it");
+        assertThat(ran.out()).contains("A1a", "A1b", "scarf", "return", "6.00");
+    }
+
+    @Test
+    void a_spreadsheet_gets_a_row_for_each_piece_with_as_many_cells_as_headings() {
+        String csv = cuts(RAIL + STOCK, "--format", "csv").out();
+        List<List<String>> rows = parsed(csv);
+        assertThat(csv).endsWith("\r\n");
+        assertThat(rows).hasSize(1 + 4);
+        assertThat(rows).allSatisfy(row -> assertThat(row).hasSize(rows.get(0).size()));
+        assertThat(rows.get(0)).startsWith("stack", "piece", "course", "stretch", "part", "length in");
+        assertThat(rows).anySatisfy(row -> assertThat(row).contains("hall: long, wall", "scarf", "1x4 (softwood)"));
+    }
+
+    /** A reader of RFC 4180 of its own: cells between commas, quoted ones with their quotes doubled. */
+    private static List<List<String>> parsed(String csv) {
+        List<List<String>> rows = new ArrayList<>();
+        List<String> row = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < csv.length(); i++) {
+            char letter = csv.charAt(i);
+            if (letter == '"' && quoted && i + 1 < csv.length() && csv.charAt(i + 1) == '"') {
+                cell.append('"');
+                i++;
+            } else if (letter == '"') {
+                quoted = !quoted;
+            } else if (!quoted && (letter == ',' || letter == '\r')) {
+                row.add(cell.toString());
+                cell.setLength(0);
+                if (letter == '\r') {
+                    assertThat(csv.charAt(++i)).isEqualTo('\n');
+                    rows.add(row);
+                    row = new ArrayList<>();
+                }
+            } else {
+                cell.append(letter);
+            }
+        }
+        return rows;
+    }
+
+    @Test
+    void programs_get_what_the_schema_says() {
+        for (String json : List.of(
+                Ran.of("cuts", DEMO, "--format", "json").out(),
+                cuts(RAIL + STOCK, "--format", "json").out(),
+                cuts(RAIL, "--format", "json").out(),
+                cuts(RAIL + "stock: { sticks: [{ of: 1x6, on-hand: 60 }] }\n", "--format", "json")
+                        .out(),
+                cuts("title: x\n", "--format", "json").out())) {
+            assertThat(faults(json)).as(json).isEmpty();
+        }
+        assertThat(faults("{ \"title\": 1 }")).isNotEmpty();
+    }
+
+    private static List<String> faults(String json) {
+        try (InputStream in =
+                Objects.requireNonNull(CutsCommand.class.getResourceAsStream("/buildup/cli/cuts.schema.json"))) {
+            Schema schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(new String(in.readAllBytes(), UTF_8));
+            return schema.validate(json, InputFormat.JSON).stream()
+                    .map(Object::toString)
+                    .toList();
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void two_stacks_are_set_beside_each_other() {
+        Ran ran = cuts(RAIL + STOCK, DEMO);
+        assertThat(ran.out()).contains("A: Rail", "B: Reading-room", "WHAT THEY TAKE", "B less A", "together");
+        assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
+        assertThat(ran.err()).contains("A  problem", "B  note");
+        Ran json = cuts(RAIL + STOCK, DEMO, "--format", "json");
+        assertThat(json.out()).contains("\"a\": {", "\"b\": {");
+        assertThat(parsed(cuts(RAIL + STOCK, DEMO, "--format", "csv").out()))
+                .hasSizeGreaterThan(20)
+                .anySatisfy(row -> assertThat(row).contains("Rail"));
+    }
+
+    @Test
+    void standard_input_cannot_be_both() {
+        Ran ran = cuts(RAIL + STOCK, "-");
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).contains("Standard input cannot be both");
+        assertThat(ran.out()).isEmpty();
+    }
+
+    @Test
+    void a_stack_without_a_plan_has_nothing_to_cut() {
+        Ran ran = cuts(RAIL.replaceAll("(?m)^(plan:|  - \\{ name: (hall|room)).*\\n", ""));
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).contains("The stack holds no plan");
+        assertThat(ran.out()).isEmpty();
+    }
+
+    @Test
+    void a_stack_without_stock_has_lengths_and_no_sticks() {
+        Ran ran = cuts(RAIL);
+        assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
+        assertThat(ran.err()).contains("No stock is given: lengths are known, sticks are not.");
+        assertThat(ran.out()).contains("LENGTHS").doesNotContain("STICKS TO TAKE");
+        assertThat(parsed(cuts(RAIL, "--format", "csv").out()))
+                .as("pieces with their lengths and cuts, and no sticks")
+                .hasSize(4)
+                .anySatisfy(row -> assertThat(row).contains("A1", "200", "square"));
+        assertThat(cuts(RAIL, DEMO).out()).contains("A: Rail").doesNotContain("WHAT THEY TAKE");
+    }
+
+    @Test
+    void a_stack_that_is_refused_gives_no_cuts() {
+        Ran ran = cuts(RAIL + "stock: { kerf: -1/8 }\n");
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).contains("refusal", "The kerf is -1/8. A saw takes no less than nothing.");
+        assertThat(ran.out()).isEmpty();
+    }
+
+    @Test
+    void sticks_are_missing_and_pieces_without_a_stick_are_told() {
+        Ran few = cuts(RAIL + "stock: { sticks: [{ of: 1x6, on-hand: 60 }] }\n");
+        assertThat(few.err()).contains("do not hold all pieces");
+        assertThat(few.out()).contains("to find", "sticks are missing");
+        Ran none = cuts(RAIL + "stock: { kerf: 1/8 }\n");
+        assertThat(none.out()).contains("NO STICK FOR", "wood, as far as it has prices");
+        assertThat(parsed(
+                        cuts(RAIL + "stock: { kerf: 1/8 }\n", "--format", "csv").out()))
+                .hasSize(4);
+    }
+
+    @Test
+    void a_limit_of_time_says_that_another_run_may_differ() {
+        StringBuilder walls = new StringBuilder();
+        for (int i = 0; i < 40; i++) {
+            walls.append("  - { name: w")
+                    .append(i)
+                    .append(", left: square, right: square, stretches: [{ length: ")
+                    .append(7 + (i * 7919 % 1301) / 16.0)
+                    .append(" }] }\n");
+        }
+        String document =
+                RAIL.replaceAll("(?m)^  - \\{ name: (hall|room).*\\n", "").replace("plan:\n", "plan:\n" + walls);
+        String stock = "stock: { sticks: [{ of: 1x4, buy: [8', 10', 12', 14', 16'], price: 1.25 }] }\n";
+        Ran ran = cuts(document + stock, "--seconds", "0");
+        assertThat(ran.code()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.err()).contains("The search was ended after 0 s: another run may give other sticks.");
+        assertThat(ran.out()).contains("STICKS TO TAKE");
+        assertThat(cuts(document + stock, "--steps", "1").err()).doesNotContain("another run");
+    }
+
+    @Test
+    void a_file_that_is_not_there_is_refused() {
+        assertThat(Ran.of("cuts", "no-such.yaml").code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(Ran.of("cuts", DEMO, "--format", "xml").err()).contains("text, json, csv");
+    }
+}

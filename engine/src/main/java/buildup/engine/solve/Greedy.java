@@ -1,0 +1,107 @@
+package buildup.engine.solve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * First plans, piece by piece, the longest first, each into the first stick that has room (first fit decreasing) or
+ * into the fullest that has (best fit decreasing); then every stick is taken as cheap as its pieces allow.
+ */
+final class Greedy {
+    private final Bins bins;
+
+    private Greedy(Bins bins) {
+        this.bins = bins;
+    }
+
+    /** The cheapest of several such plans; nothing when the sticks that there are do not hold the pieces. */
+    static Optional<List<Load>> plan(Bins bins) {
+        return new Greedy(bins).cheapest();
+    }
+
+    static long cost(Bins bins, List<Load> loads) {
+        return loads.stream().mapToLong(load -> bins.costs[load.kind()]).sum();
+    }
+
+    private Optional<List<Load>> cheapest() {
+        List<List<Integer>> orders = new ArrayList<>();
+        List<Integer> byPrice = IntStream.range(0, bins.kinds.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(kind -> (double) bins.costs[kind] / bins.rooms[kind]))
+                .toList();
+        orders.add(byPrice);
+        for (int first = 0; first < bins.kinds.length; first++) {
+            List<Integer> order = new ArrayList<>(byPrice);
+            order.remove((Integer) first);
+            order.add(0, first);
+            orders.add(order);
+        }
+        return orders.stream()
+                .flatMap(order -> IntStream.range(0, 2).mapToObj(way -> packed(order, way == 0)))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingLong(loads -> cost(bins, loads)));
+    }
+
+    private Optional<List<Load>> packed(List<Integer> order, boolean first) {
+        List<Load> loads = new ArrayList<>();
+        List<Integer> left = new ArrayList<>();
+        int[] stock = bins.most.clone();
+        for (int type = 0; type < bins.types(); type++) {
+            for (int piece = 0; piece < bins.counts[type]; piece++) {
+                int at = place(left, bins.widths[type], first);
+                if (at < 0) {
+                    Optional<Integer> kind = opened(order, stock, bins.widths[type]);
+                    if (kind.isEmpty()) {
+                        return Optional.empty();
+                    }
+                    stock[kind.get()]--;
+                    at = loads.size();
+                    loads.add(new Load(kind.get(), new int[bins.types()]));
+                    left.add(bins.rooms[kind.get()]);
+                }
+                loads.get(at).counts()[type]++;
+                left.set(at, left.get(at) - bins.widths[type]);
+            }
+        }
+        return Optional.of(cheaper(loads, stock));
+    }
+
+    private static int place(List<Integer> left, int width, boolean first) {
+        int best = -1;
+        for (int i = 0; i < left.size(); i++) {
+            if (left.get(i) >= width && (best < 0 || left.get(i) < left.get(best))) {
+                best = i;
+                if (first) {
+                    return best;
+                }
+            }
+        }
+        return best;
+    }
+
+    private Optional<Integer> opened(List<Integer> order, int[] stock, int width) {
+        return order.stream()
+                .filter(kind -> stock[kind] > 0 && bins.rooms[kind] >= width)
+                .findFirst();
+    }
+
+    private List<Load> cheaper(List<Load> loads, int[] stock) {
+        List<Load> cheaper = new ArrayList<>();
+        for (Load load : loads) {
+            int taken = load.taken(bins);
+            int kind = IntStream.range(0, bins.kinds.length)
+                    .filter(other -> stock[other] > 0 && bins.rooms[other] >= taken)
+                    .filter(other -> bins.costs[other] < bins.costs[load.kind()])
+                    .boxed()
+                    .min(Comparator.comparingLong(other -> bins.costs[other]))
+                    .orElse(load.kind());
+            stock[load.kind()]++;
+            stock[kind]--;
+            cheaper.add(new Load(kind, load.counts()));
+        }
+        return cheaper;
+    }
+}

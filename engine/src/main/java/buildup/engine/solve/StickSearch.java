@@ -1,0 +1,140 @@
+package buildup.engine.solve;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One-dimensional cutting stock, exactly: the least price, then the fewest sticks. A first plan is made piece by piece,
+ * a bound is proved by a linear program, and what lies between is searched: first among plans that cost no more than
+ * the bound, then among ever dearer ones, so that the bound rises while the best plan falls. A search that comes to its
+ * limit gives the best plan found and the bound reached.
+ */
+public final class StickSearch {
+    /** Steps of a search that nobody limits otherwise: a few seconds. */
+    public static final long USUAL_STEPS = 20_000_000;
+
+    /** Of the steps still to go, the share after which a search among cheap plans gives way to one among more. */
+    private static final int SHARE = 4;
+
+    /** Of all steps, the share spent on fewer sticks when the price is known to be the least. */
+    private static final int SHARE_FOR_FEWER = 20;
+
+    /** Of what lies between bound and best plan, the part by which the search first goes beyond the bound. */
+    private static final int FIRST_PART = 16;
+
+    /** Told now and then how the search goes. */
+    public interface Watch {
+        /** @return whether to go on; what was found so far is kept */
+        boolean goOn(long steps, long mostSteps);
+    }
+
+    private final Bins bins;
+    private final long mostSteps;
+    private final Watch watch;
+    private List<Load> best;
+    private long cost;
+    private long least;
+    private long steps;
+    private long until;
+    private boolean stopped;
+
+    private StickSearch(Bins bins, List<Load> first, long mostSteps, Watch watch) {
+        this.bins = bins;
+        this.mostSteps = mostSteps;
+        this.watch = watch;
+        this.best = first;
+        this.cost = Greedy.cost(bins, first);
+    }
+
+    /** As {@link #solve(StickProblem, long, Watch)}, within the usual steps: the same answer every time. */
+    public static Optional<StickPlan> solve(StickProblem problem) {
+        return solve(problem, USUAL_STEPS, (steps, most) -> true);
+    }
+
+    /**
+     * The best plan found.
+     *
+     * @param mostSteps after which the search ends; the same number gives the same answer
+     * @param watch may end it earlier
+     * @return nothing when the sticks were not seen to hold the pieces: when one is too long, or sticks are too few
+     */
+    public static Optional<StickPlan> solve(StickProblem problem, long mostSteps, Watch watch) {
+        if (problem.pieces().isEmpty()) {
+            return Optional.of(new StickPlan(List.of(), 0, 0, 0, true, 0));
+        }
+        Bins bins = Bins.of(problem);
+        return Greedy.plan(bins).map(first -> new StickSearch(bins, first, mostSteps, watch).plan());
+    }
+
+    private StickPlan plan() {
+        until = mostSteps;
+        StickBound bound = StickBound.of(bins, best, cost, () -> goesOn(0));
+        least = Math.min(cost, bins.roundedUp(StickBound.cost(bound.total())));
+        if (cost > least && !bins.large()) {
+            search(bound);
+        }
+        boolean cheapest = bins.price(cost) == bins.price(least);
+        return new StickPlan(
+                cutUp(bins, best),
+                bins.price(cost),
+                bins.price(least),
+                cheapest ? bins.sticks(least) : bins.fewest(),
+                cost == least,
+                steps);
+    }
+
+    private void search(StickBound bound) {
+        StickTree tree = new StickTree(bins, bound, best, this::goesOn);
+        long wider = Math.max(1, (cost - least) / FIRST_PART);
+        long within = bins.samePrice(least);
+        while (cost > least && !stopped && steps < mostSteps) {
+            boolean cheapest = bins.price(cost) == bins.price(least);
+            long all = bins.roundedDown(cost);
+            long target = cheapest ? all : Math.min(within, all);
+            until = steps + allotted(cheapest, target == all);
+            boolean looked = tree.search(target, least);
+            best = tree.best();
+            cost = tree.bestCost();
+            steps = tree.steps();
+            if (looked) {
+                least = Math.min(cost, bins.roundedUp(target + 1));
+            } else if (cheapest) {
+                break;
+            }
+            within = Math.max(bins.samePrice(least), within + wider);
+            wider *= 2;
+        }
+    }
+
+    private long allotted(boolean cheapest, boolean all) {
+        long left = mostSteps - steps;
+        if (cheapest) {
+            return Math.min(left, mostSteps / SHARE_FOR_FEWER);
+        }
+        return all ? left : left / SHARE;
+    }
+
+    private boolean goesOn(long taken) {
+        stopped = stopped || !watch.goOn(taken, mostSteps);
+        return !stopped && taken < until;
+    }
+
+    private static List<StickPlan.CutUp> cutUp(Bins bins, List<Load> loads) {
+        List<Deque<Integer>> members = new ArrayList<>();
+        bins.members.forEach(own -> members.add(new ArrayDeque<>(own)));
+        List<StickPlan.CutUp> sticks = new ArrayList<>();
+        for (Load load : loads) {
+            List<Integer> pieces = new ArrayList<>();
+            for (int type = 0; type < bins.types(); type++) {
+                for (int i = 0; i < load.counts()[type]; i++) {
+                    pieces.add(members.get(type).remove());
+                }
+            }
+            sticks.add(new StickPlan.CutUp(bins.kinds[load.kind()], pieces));
+        }
+        return sticks;
+    }
+}

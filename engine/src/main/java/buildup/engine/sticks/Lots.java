@@ -1,0 +1,222 @@
+package buildup.engine.sticks;
+
+import buildup.engine.compose.Section;
+import buildup.engine.run.Course;
+import buildup.engine.run.Fit;
+import buildup.engine.run.Job;
+import buildup.engine.run.Saw.Hand;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Sorts the cuts of a job by what they come from; splices what no stick reaches, glues up what no board is wide for. */
+final class Lots {
+    /** What tells one lot from another. */
+    private record Key(List<Supply> supplies, int strip, String wood) {}
+
+    private record Open(Source source, List<Piece> pieces) {}
+
+    private final Job job;
+    private final Shop shop;
+    private final Notices notices;
+    private final Map<Key, Open> open = new LinkedHashMap<>();
+    private final List<Piece> without = new ArrayList<>();
+    private final List<Piece> all = new ArrayList<>();
+    private final Set<String> said = new LinkedHashSet<>();
+
+    private Lots(Job job, Shop shop, Notices notices) {
+        this.job = job;
+        this.shop = shop;
+        this.notices = notices;
+    }
+
+    /**
+     * The lots of a job.
+     *
+     * @param wanted every piece as it goes up, before it is spliced or glued up
+     * @param without those for which no stick is listed
+     */
+    record Sorted(List<Lot> lots, List<Piece> wanted, List<Piece> without) {}
+
+    static Sorted of(Job job, Shop shop, Notices notices) {
+        Lots lots = new Lots(job, shop, notices);
+        lots.sort();
+        List<Lot> sorted = new ArrayList<>();
+        lots.open.forEach((key, one) -> sorted.add(new Lot(
+                one.source(),
+                key.wood(),
+                lots.bundles(one.pieces(), shop.usable(one.source().longest())))));
+        return new Sorted(List.copyOf(sorted), List.copyOf(lots.all), List.copyOf(lots.without));
+    }
+
+    private void sort() {
+        Map<Integer, Integer> numbers = new TreeMap<>();
+        for (Fit fit : job.fits()) {
+            Course course = fit.course();
+            int number = numbers.merge(course.body(), 1, Integer::sum);
+            Piece piece = new Piece(
+                    Section.letter(course.body()) + number,
+                    course.name(),
+                    job.plan().runs().size() == 1
+                            ? fit.stretch()
+                            : job.plan().runs().get(fit.run()).name() + ": " + fit.stretch(),
+                    "",
+                    course.body(),
+                    Math.max(1, Fine.needed(fit.longPoint())),
+                    End.of(fit, Hand.LEFT),
+                    End.of(fit, Hand.RIGHT),
+                    fit.grainGroup());
+            all.add(piece);
+            sort(piece, course);
+        }
+    }
+
+    private void sort(Piece piece, Course course) {
+        var placed = job.section().body(course.body()).placed().orElseThrow().piece();
+        String wood = placed.wood().name();
+        Optional<Source> found = Source.of(course, placed.stock().profileKind(), wood, shop);
+        if (found.isEmpty()) {
+            without.add(piece);
+            noStock(course, wood);
+            return;
+        }
+        Source source = found.get();
+        if (!reaches(piece, course, source)) {
+            without.add(piece);
+            notices.add(tooLong(piece, shop.usable(source.longest())).cure("List a longer stick."));
+            return;
+        }
+        gluedUp(course, source);
+        List<Piece> into = open.computeIfAbsent(
+                        new Key(source.supplies(), source.strip(), wood), key -> new Open(source, new ArrayList<>()))
+                .pieces();
+        for (Piece part : parts(piece, course, source)) {
+            for (int ply = 1; ply <= source.plies(); ply++) {
+                into.add(source.plies() == 1 ? part : part.ply(ply, source.plies()));
+            }
+        }
+    }
+
+    private void noStock(Course course, String wood) {
+        once(
+                course.stock() + " of " + wood,
+                Notice.problem(
+                                "no-stock",
+                                "'" + course.name() + "': no stick is listed for " + course.stock() + " of " + wood
+                                        + ".")
+                        .of(course.name())
+                        .cure("Add it under 'stock:', as '{ of: " + (course.plain() ? "1x6" : course.stock())
+                                + ", buy: [8', 12'] }'."));
+    }
+
+    private void gluedUp(Course course, Source source) {
+        if (source.plies() == 1) {
+            return;
+        }
+        String layers = source.layers() == 1 ? "" : source.layers() + " layers";
+        String strips = source.strips() == 1 ? "" : source.strips() + " strips " + Fine.print(source.strip()) + " wide";
+        String both = layers + (layers.isEmpty() || strips.isEmpty() ? "" : ", each of ") + strips;
+        once(
+                "glue " + course.body(),
+                Notice.note(
+                                "glue-up",
+                                "'" + course.name() + "' is larger than any board listed: it is glued up from " + both
+                                        + ".")
+                        .of(course.name()));
+    }
+
+    private void once(String what, Notice notice) {
+        if (said.add(what)) {
+            notices.add(notice);
+        }
+    }
+
+    /** Whether a stick holds it, or parts of it that are worth splicing. */
+    private boolean reaches(Piece piece, Course course, Source source) {
+        int longest = shop.usable(source.longest());
+        return piece.length() <= longest || longest >= 4 * Math.max(overlap(course), Fine.PER_INCH);
+    }
+
+    private static int overlap(Course course) {
+        return course.trim() ? Fine.needed(course.thickness()) : 0;
+    }
+
+    /** The piece itself, or its parts where no stick is as long. */
+    private List<Piece> parts(Piece piece, Course course, Source source) {
+        int longest = shop.usable(source.longest());
+        if (piece.length() <= longest) {
+            return List.of(piece);
+        }
+        Splice splice = Splice.of(piece, longest, overlap(course), course.body() % 2 == 0);
+        String joint = overlap(course) == 0 ? "butt it" : "scarf it";
+        List<String> places = splice.places().stream().map(Fine::print).toList();
+        notices.add(tooLong(piece, longest)
+                .cure("Here it is spliced: " + joint + " " + String.join(" and ", places)
+                        + " from its left end, over something solid."));
+        return splice.parts();
+    }
+
+    private static Notice tooLong(Piece piece, int longest) {
+        return Notice.problem(
+                        "longer-than-any-stick",
+                        "'" + piece.course() + "' on " + piece.stretch() + " is " + Fine.print(piece.length())
+                                + " long; the longest stick gives " + Fine.print(longest) + ".")
+                .of(piece.course())
+                .amount(Fine.length(piece.length() - longest));
+    }
+
+    /** Pieces of a group stay together as far as a stick reaches; of glued-up ones each ply runs round on its own. */
+    private List<Bundle> bundles(List<Piece> pieces, int longest) {
+        Map<String, List<Piece>> groups = new LinkedHashMap<>();
+        for (Piece piece : pieces) {
+            groups.computeIfAbsent(
+                            piece.group()
+                                    .map(name -> "g " + name + piece.plyMark())
+                                    .orElse("p " + piece.id()),
+                            name -> new ArrayList<>())
+                    .add(piece);
+        }
+        List<Bundle> bundles = new ArrayList<>();
+        groups.values().forEach(group -> bundles.addAll(joined(group, longest)));
+        return bundles;
+    }
+
+    private List<Bundle> joined(List<Piece> group, int longest) {
+        List<Bundle> bundles = new ArrayList<>();
+        Bundle last = Bundle.of(group.get(0));
+        for (Piece piece : group.subList(1, group.size())) {
+            Piece before = last.pieces().get(last.pieces().size() - 1);
+            List<Piece> pieces = new ArrayList<>(last.pieces());
+            List<Integer> gaps = new ArrayList<>(last.gaps());
+            pieces.add(piece);
+            gaps.add(Bundle.gap(before, piece, shop.kerf()));
+            Bundle longer = new Bundle(pieces, gaps);
+            if (longer.length() > longest) {
+                grainBreaks(before, piece, longer, longest);
+                bundles.add(last);
+                longer = Bundle.of(piece);
+            }
+            last = longer;
+        }
+        bundles.add(last);
+        return bundles;
+    }
+
+    private void grainBreaks(Piece before, Piece after, Bundle wanted, int longest) {
+        notices.add(Notice.problem(
+                        "grain-broken",
+                        "'" + before.course() + "': its grain cannot run round from " + before.stretch() + " to "
+                                + after.stretch() + ": that takes " + Fine.print(wanted.length())
+                                + " of one stick, and the longest gives " + Fine.print(longest) + ".")
+                .of(before.course())
+                .amount(Fine.length(wanted.length() - longest))
+                .cure("List a longer stick, or let the grain break at that corner."));
+    }
+}

@@ -1,0 +1,141 @@
+package buildup.engine.sticks;
+
+import buildup.catalog.Catalog;
+import buildup.engine.stack.Kind;
+import buildup.engine.stack.Piece;
+import buildup.engine.stack.Stack;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Scalar;
+import buildup.shared.length.Length;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Reads {@code stock:}. */
+final class ShopReader {
+    private static final double USUAL_KERF = 0.125;
+    private static final double WIDEST_KERF = 1;
+    private static final double MOST_TRIM = 24;
+
+    /** Shorter rests are firewood in most shops: common practice, no source. */
+    private static final double USUAL_OFFCUT = 12;
+
+    private static final double LONGEST_OFFCUT = 1200;
+    private static final Pattern MONEY = Pattern.compile("(\\d{1,7})(?:\\.(\\d{1,4}))?");
+
+    private final Stack stack;
+    private final Fields fields;
+    private final Notices notices;
+    private final SupplyReader supplies;
+
+    ShopReader(Stack stack, Catalog catalog, Fields fields, Notices notices) {
+        this.stack = stack;
+        this.fields = fields;
+        this.notices = notices;
+        this.supplies = new SupplyReader(stack, catalog, this, notices);
+    }
+
+    Shop read() {
+        int kerf = size("kerf", USUAL_KERF, WIDEST_KERF, "negative-kerf", "A saw takes no less than nothing.");
+        int ripKerf = fields.has("rip-kerf")
+                ? size("rip-kerf", USUAL_KERF, WIDEST_KERF, "negative-kerf", "A saw takes no less than nothing.")
+                : kerf;
+        int trim = size("trim", 0, MOST_TRIM, "not-a-size", "Write what comes off each end of a stick, as 1/2.");
+        int offcut = size(
+                "offcut", USUAL_OFFCUT, LONGEST_OFFCUT, "not-a-size", "Write the shortest rest worth keeping, as 24.");
+        Optional<Shop.Aim> aim = word("aim", Shop.Aim.values());
+        Map<Joint, Long> joints = fields.fields("joints").map(this::joints).orElse(Map.of());
+        List<Supply> read = supplies.read(fields, trim);
+        return new Shop(kerf, ripKerf, trim, offcut, aim, read, joints);
+    }
+
+    private int size(String key, double usual, double most, String negative, String cure) {
+        Optional<Double> size = fields.length(key).map(Length::toInches);
+        if (size.filter(inches -> inches < 0).isPresent()) {
+            refuse(negative, "The " + key + " is " + Fine.print(Fine.needed(size.get())) + ".", fields.mark(key), cure);
+        } else if (size.filter(inches -> inches > most).isPresent()) {
+            refuse(
+                    "not-a-size",
+                    "The " + key + " is " + Fine.print(Fine.needed(size.get())) + ", more than "
+                            + Fine.print(Fine.needed(most)) + ".",
+                    fields.mark(key),
+                    "Write mm behind it if millimetres are meant.");
+        } else {
+            return Fine.needed(size.orElse(usual));
+        }
+        return Fine.needed(usual);
+    }
+
+    private <T extends Enum<T>> Optional<T> word(String key, T[] values) {
+        Optional<Scalar> said = fields.scalar(key).filter(text -> !text.text().isBlank());
+        List<String> known = Stream.of(values)
+                .map(value -> value.name().toLowerCase(Locale.ROOT))
+                .toList();
+        if (said.filter(text -> !known.contains(text.text())).isPresent()) {
+            refuse(
+                    "unknown-name",
+                    "'" + said.get().text() + "' is no " + key + ".",
+                    said.get().mark(),
+                    Suggestion.cure(said.get().text(), known));
+        }
+        return said.filter(text -> known.contains(text.text())).map(text -> values[known.indexOf(text.text())]);
+    }
+
+    private Map<Joint, Long> joints(Fields rates) {
+        Map<Joint, Long> joints = new EnumMap<>(Joint.class);
+        for (Joint joint : Joint.values()) {
+            money(rates, joint.word())
+                    .ifPresent(price -> joints.put(joint, Math.round((double) price / Supply.RATE_PER_HUNDREDTH)));
+        }
+        return joints;
+    }
+
+    /** A price in ten-thousandths. */
+    OptionalLong money(Fields from, String key) {
+        Optional<Scalar> text = from.scalar(key).filter(scalar -> !scalar.text().isBlank());
+        if (text.isEmpty()) {
+            return OptionalLong.empty();
+        }
+        Matcher money = MONEY.matcher(text.get().text().strip());
+        if (!money.matches()) {
+            refuse(
+                    "not-a-price",
+                    "'" + text.get().text() + "' is not a price.",
+                    text.get().mark(),
+                    "Write a plain number, as 3.20.");
+            return OptionalLong.empty();
+        }
+        String part = money.group(2) == null ? "" : money.group(2);
+        return OptionalLong.of(Long.parseLong(money.group(1) + part + "0".repeat(4 - part.length())));
+    }
+
+    /** The wood of an entry: its own, else the one wood that all pieces are of. */
+    Optional<Scalar> wood(Fields entry, Consumer<Mark> missing) {
+        Optional<Scalar> own = entry.scalar("wood").filter(text -> !text.text().isBlank());
+        List<String> woods = stack.pieces().stream()
+                .filter(piece -> piece.kind() != Kind.FRAMING)
+                .map(Piece::wood)
+                .map(wood -> wood.name())
+                .distinct()
+                .toList();
+        if (own.isEmpty() && woods.size() != 1) {
+            missing.accept(entry.mark());
+        }
+        return own.or(() -> woods.size() == 1 ? Optional.of(new Scalar(woods.get(0), entry.mark())) : Optional.empty());
+    }
+
+    void refuse(String code, String message, Mark mark, String cure) {
+        notices.add(Notice.refusal(code, message).at(mark).cure(cure));
+    }
+}
