@@ -24,7 +24,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The lists of the shop: profile families, boards, woods, fasteners and their tools. Immutable. */
+/** The lists of the shop: profile families, boards, woods, fasteners and their tools, cutters and heads. Immutable. */
 public final class Catalog {
 
     /** The board list that a stack takes when it names none. */
@@ -46,8 +46,8 @@ public final class Catalog {
 
     /** The lists that come with the program, read from its own resources. */
     public static Catalog builtIn() {
-        Lists all = new Lists(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
-        for (String file : List.of("profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml")) {
+        Lists all = new Lists(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        for (String file : List.of("profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml", "cutters.yaml")) {
             all = all.with(Lists.builtIn(Chapters.of(file, resource(file))));
         }
         return new Catalog(all);
@@ -196,5 +196,15 @@ public final class Catalog {
 
     public List<Tool> tools() {
         return Lists.all(lists.tools());
+    }
+
+    /** Bits and blades, in the order in which the shop reaches for them, own ones last. */
+    public List<Cutter> cutters() {
+        return Lists.all(lists.cutters());
+    }
+
+    /** Heads for ground knives, own ones last. */
+    public List<Head> heads() {
+        return Lists.all(lists.heads());
     }
 }

@@ -22,7 +22,9 @@ record Lists(
         Map<String, Supplier<BoardList>> boards,
         Map<String, Supplier<Wood>> woods,
         Map<String, Supplier<Fastener>> fasteners,
-        Map<String, Supplier<Tool>> tools) {
+        Map<String, Supplier<Tool>> tools,
+        Map<String, Supplier<Cutter>> cutters,
+        Map<String, Supplier<Head>> heads) {
 
     /** Fasteners are called by gauge and penny, so their names may begin with a digit. */
     private static final String FASTENERS = "fasteners";
@@ -39,7 +41,9 @@ record Lists(
                 unread(file, "boards", new BoardReader(none)::read),
                 unread(file, "woods", new WoodReader(none)::read),
                 unread(file, "fasteners", new FastenerReader(none)::fastener),
-                unread(file, "tools", new FastenerReader(none)::tool));
+                unread(file, "tools", new FastenerReader(none)::tool),
+                unread(file, "cutters", new CutterReader(none)::cutter),
+                unread(file, "heads", new CutterReader(none)::head));
     }
 
     private static <T> Map<String, Supplier<T>> unread(
@@ -65,7 +69,9 @@ record Lists(
                 named(fields, "boards", new BoardReader(notices)::read, notices),
                 named(fields, "woods", new WoodReader(notices)::read, notices),
                 named(fields, FASTENERS, new FastenerReader(notices)::fastener, notices),
-                named(fields, "tools", new FastenerReader(notices)::tool, notices));
+                named(fields, "tools", new FastenerReader(notices)::tool, notices),
+                named(fields, "cutters", new CutterReader(notices)::cutter, notices),
+                named(fields, "heads", new CutterReader(notices)::head, notices));
     }
 
     /** These lists with more, which replace entries of the same name. */
@@ -75,7 +81,9 @@ record Lists(
                 merged(boards, more.boards),
                 merged(woods, more.woods),
                 merged(fasteners, more.fasteners),
-                merged(tools, more.tools));
+                merged(tools, more.tools),
+                merged(cutters, more.cutters),
+                merged(heads, more.heads));
     }
 
     private static <T> Map<String, T> merged(Map<String, T> first, Map<String, T> second) {
