@@ -103,7 +103,7 @@ class ProfileCommandTest {
         Ran ran = Ran.of("profile", "cove 3/4 x 3/4", "--nearest");
         assertThat(ran.code()).isEqualTo(ExitCode.CLEAN);
         assertThat(ran.out())
-                .startsWith("cove 1 x 1: ")
+                .startsWith("cove-bed 3/4 x 3/4: Run it from this one")
                 .contains("NEAREST to cove 3/4 x 3/4", "cove 11/16 x 11/16", "what to do")
                 .doesNotContain("\ncove 3/4 x 3/4");
         assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
@@ -133,7 +133,7 @@ class ProfileCommandTest {
         Ran ran = Ran.of("profile", "cove 3/4 x 3/4", "--nearest", "--format", "svg");
         assertThat(ran.out())
                 .startsWith("<?xml")
-                .contains("id=\"wanted\"", "id=\"nearest\"", "Drawn 4 times full size.");
+                .contains("id=\"wanted\"", "id=\"nearest\"", "Drawn 5 times full size.");
     }
 
     @Test
