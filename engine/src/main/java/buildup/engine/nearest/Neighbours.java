@@ -3,7 +3,6 @@ package buildup.engine.nearest;
 import buildup.catalog.Catalog;
 import buildup.catalog.Family;
 import buildup.profiles.Profile;
-import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.region.Difference;
 import buildup.shared.document.Scalar;
@@ -41,11 +40,11 @@ public record Neighbours(Outline wanted, List<Neighbour> list) {
      * @param most how many are wanted, at least 1
      */
     public static Neighbours of(Profile profile, List<Profile> stock, Freedom freedom, int most) {
-        Outline outline = asRun(profile);
+        Outline outline = profile.asRun();
         Difference wanted = Difference.from(outline);
         List<Stick> sticks = stock.stream()
                 .filter(one -> !(one.stick() instanceof Profile.Board))
-                .map(one -> new Stick(one, asRun(one)))
+                .map(one -> new Stick(one, one.asRun()))
                 .sorted(Comparator.comparingDouble(stick -> unlike(wanted, stick.outline())))
                 .toList();
         List<Neighbour> found = new ArrayList<>();
@@ -91,13 +90,6 @@ public record Neighbours(Outline wanted, List<Neighbour> list) {
                 gap.most(),
                 gap.at(),
                 new Advising(wanted, stick.outline(), place.pose(), gap).advice());
-    }
-
-    /** Its outline flat on its back; only a sprung molding is drawn in another way. */
-    private static Outline asRun(Profile profile) {
-        return profile.stick() instanceof Profile.Spring spring
-                ? profile.outline().moved(Motion.turn(spring.sprung().spring()))
-                : profile.outline();
     }
 
     /** The first that the wanted profile can be made of. */
