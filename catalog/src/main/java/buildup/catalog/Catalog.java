@@ -20,11 +20,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** The lists of the shop: profile families, boards, woods, fasteners and their tools. Immutable. */
+/**
+ * The lists of the shop: profile families, boards, woods, fasteners and their tools, cutters and heads, mills and
+ * their rates. Immutable.
+ */
 public final class Catalog {
 
     /** The board list that a stack takes when it names none. */
@@ -46,8 +50,9 @@ public final class Catalog {
 
     /** The lists that come with the program, read from its own resources. */
     public static Catalog builtIn() {
-        Lists all = new Lists(Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
-        for (String file : List.of("profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml")) {
+        Lists all = new Lists(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        for (String file :
+                List.of("profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml", "cutters.yaml", "rates.yaml")) {
             all = all.with(Lists.builtIn(Chapters.of(file, resource(file))));
         }
         return new Catalog(all);
@@ -196,5 +201,41 @@ public final class Catalog {
 
     public List<Tool> tools() {
         return Lists.all(lists.tools());
+    }
+
+    /** Bits and blades, in the order in which the shop reaches for them, own ones last. */
+    public List<Cutter> cutters() {
+        return Lists.all(lists.cutters());
+    }
+
+    /** Heads for ground knives, own ones last. */
+    public List<Head> heads() {
+        return Lists.all(lists.heads());
+    }
+
+    /** How a mill cuts its blanks; empty with a refusal when no list holds one of that name. */
+    public Optional<Mill> mill(Scalar name, Notices notices) {
+        return known(
+                name, "mill", lists.mill(name.text().strip()), lists.mills().keySet(), notices);
+    }
+
+    /** What a mill asks; empty with a refusal when no list holds rates of that name. */
+    public Optional<Rates> rates(Scalar name, Notices notices) {
+        return known(
+                name,
+                "list of rates",
+                lists.rates(name.text().strip()),
+                lists.rates().keySet(),
+                notices);
+    }
+
+    private static <T> Optional<T> known(
+            Scalar name, String what, Optional<T> found, Set<String> all, Notices notices) {
+        if (found.isEmpty()) {
+            notices.add(Notice.refusal("unknown-name", "No " + what + " is called '" + name.text() + "'.")
+                    .at(name.mark())
+                    .cure(Suggestion.cure(name.text(), all)));
+        }
+        return found;
     }
 }

@@ -22,7 +22,11 @@ record Lists(
         Map<String, Supplier<BoardList>> boards,
         Map<String, Supplier<Wood>> woods,
         Map<String, Supplier<Fastener>> fasteners,
-        Map<String, Supplier<Tool>> tools) {
+        Map<String, Supplier<Tool>> tools,
+        Map<String, Supplier<Cutter>> cutters,
+        Map<String, Supplier<Head>> heads,
+        Map<String, Supplier<Mill>> mills,
+        Map<String, Supplier<Rates>> rates) {
 
     /** Fasteners are called by gauge and penny, so their names may begin with a digit. */
     private static final String FASTENERS = "fasteners";
@@ -39,7 +43,11 @@ record Lists(
                 unread(file, "boards", new BoardReader(none)::read),
                 unread(file, "woods", new WoodReader(none)::read),
                 unread(file, "fasteners", new FastenerReader(none)::fastener),
-                unread(file, "tools", new FastenerReader(none)::tool));
+                unread(file, "tools", new FastenerReader(none)::tool),
+                unread(file, "cutters", new CutterReader(none)::cutter),
+                unread(file, "heads", new CutterReader(none)::head),
+                unread(file, "mills", new RatesReader(none)::mill),
+                unread(file, "rates", new RatesReader(none)::rates));
     }
 
     private static <T> Map<String, Supplier<T>> unread(
@@ -65,7 +73,11 @@ record Lists(
                 named(fields, "boards", new BoardReader(notices)::read, notices),
                 named(fields, "woods", new WoodReader(notices)::read, notices),
                 named(fields, FASTENERS, new FastenerReader(notices)::fastener, notices),
-                named(fields, "tools", new FastenerReader(notices)::tool, notices));
+                named(fields, "tools", new FastenerReader(notices)::tool, notices),
+                named(fields, "cutters", new CutterReader(notices)::cutter, notices),
+                named(fields, "heads", new CutterReader(notices)::head, notices),
+                named(fields, "mills", new RatesReader(notices)::mill, notices),
+                named(fields, "rates", new RatesReader(notices)::rates, notices));
     }
 
     /** These lists with more, which replace entries of the same name. */
@@ -75,7 +87,11 @@ record Lists(
                 merged(boards, more.boards),
                 merged(woods, more.woods),
                 merged(fasteners, more.fasteners),
-                merged(tools, more.tools));
+                merged(tools, more.tools),
+                merged(cutters, more.cutters),
+                merged(heads, more.heads),
+                merged(mills, more.mills),
+                merged(rates, more.rates));
     }
 
     private static <T> Map<String, T> merged(Map<String, T> first, Map<String, T> second) {
@@ -102,6 +118,14 @@ record Lists(
 
     Optional<Tool> tool(String name) {
         return Optional.ofNullable(tools.get(name)).map(Supplier::get);
+    }
+
+    Optional<Mill> mill(String name) {
+        return Optional.ofNullable(mills.get(name)).map(Supplier::get);
+    }
+
+    Optional<Rates> rates(String name) {
+        return Optional.ofNullable(rates.get(name)).map(Supplier::get);
     }
 
     static <T> List<T> all(Map<String, Supplier<T>> entries) {

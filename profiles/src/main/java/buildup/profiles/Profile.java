@@ -2,6 +2,7 @@ package buildup.profiles;
 
 import buildup.profiles.member.Sprung;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 
 /**
@@ -47,5 +48,12 @@ public record Profile(String name, String kind, Outline outline, Stick stick) {
         return stick instanceof Spring spring
                 ? spring.sprung().width()
                 : Math.max(outline.box().width(), outline.box().height());
+    }
+
+    /** The outline as it is run: flat on its back; only a sprung molding is drawn in another way. */
+    public Outline asRun() {
+        return stick instanceof Spring spring
+                ? outline.moved(Motion.turn(spring.sprung().spring()))
+                : outline;
     }
 }

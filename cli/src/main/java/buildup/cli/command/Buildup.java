@@ -42,7 +42,8 @@ public final class Buildup {
                 .addSubcommand(new WatchCommand(streams))
                 .addSubcommand(new NewCommand(streams))
                 .addSubcommand(new CutsCommand(streams))
-                .addSubcommand(new ProfileCommand(streams));
+                .addSubcommand(new ProfileCommand(streams))
+                .addSubcommand(new QuoteCommand(streams));
         NotThereYet.addTo(line, streams);
         line.getCommandSpec().version(version());
         for (CommandLine command : line.getSubcommands().values()) {

@@ -38,27 +38,43 @@ final class InputFiles {
 
     /** What kind of document is asked for: what it is called, and the code of the refusal when it cannot be had. */
     enum Kind {
-        STACK("stack", "no-stack"),
-        CATALOG("catalog", "no-catalog");
+        STACK("a", "stack", "no-stack"),
+        CATALOG("a", "catalog", "no-catalog"),
+        ORDER("an", "order", "no-order");
 
+        private final String article;
         private final String word;
         private final String code;
 
-        Kind(String word, String code) {
+        Kind(String article, String word, String code) {
+            this.article = article;
             this.word = word;
             this.code = code;
+        }
+
+        /** What messages call it. */
+        String word() {
+            return word;
         }
     }
 
     /** The stack document that a word of the command line names; {@code -} is standard input. */
     Optional<Document> stack(String word) {
+        return named(Kind.STACK, word);
+    }
+
+    /** The document that a word of the command line names; {@code -} is standard input. */
+    Optional<Document> named(Kind kind, String word) {
         if (word.equals("-")) {
-            return document(Kind.STACK, STANDARD_INPUT, streams::in);
+            return document(kind, STANDARD_INPUT, streams::in);
         }
         try {
-            return file(Kind.STACK, Path.of(word));
+            return file(kind, Path.of(word));
         } catch (InvalidPathException wrong) {
-            return refused(Kind.STACK, "'" + word + "' is not the name of a file.", "Name a stack document.");
+            return refused(
+                    kind,
+                    "'" + word + "' is not the name of a file.",
+                    "Name " + kind.article + " " + kind.word + " document.");
         }
     }
 
@@ -114,7 +130,9 @@ final class InputFiles {
     }
 
     private Optional<Document> tooLarge(Kind kind, String name, String size) {
-        notices.add(Notice.refusal("file-too-large", name + " holds " + size + "; a " + kind.word + " may hold 1 MiB.")
+        notices.add(Notice.refusal(
+                        "file-too-large",
+                        name + " holds " + size + "; " + kind.article + " " + kind.word + " may hold 1 MiB.")
                 .cure("Is it the right file?"));
         return Optional.empty();
     }

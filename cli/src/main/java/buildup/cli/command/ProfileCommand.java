@@ -1,11 +1,17 @@
 package buildup.cli.command;
 
 import buildup.catalog.Catalog;
+import buildup.cli.drawing.NearestDrawing;
 import buildup.cli.report.CatalogReport;
+import buildup.cli.report.NearestReport;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.ProfileReport;
+import buildup.cli.scene.Scene;
 import buildup.cli.write.DxfWriter;
+import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
+import buildup.engine.nearest.Freedom;
+import buildup.engine.nearest.Neighbours;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
@@ -16,9 +22,11 @@ import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,6 +49,11 @@ final class ProfileCommand implements Callable<Integer> {
     /** What messages call the words of the command line. */
     private static final String WORDS = "NAME";
 
+    private static final int MOST_NEIGHBOURS = 5;
+
+    /** What stands behind the name of a family. */
+    private static final Pattern SIZES = Pattern.compile(" [0-9].*$");
+
     private final Streams streams;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "A profile (default: all of them).")
@@ -48,6 +61,12 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Option(names = "--nearest", description = "Tell which others come nearest to it.")
     private boolean nearest;
+
+    @Option(names = "--any-turn", description = "With --nearest: at any angle, not in quarter turns alone.")
+    private boolean anyTurn;
+
+    @Option(names = "--any-size", description = "With --nearest: larger or smaller too.")
+    private boolean anySize;
 
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
@@ -61,19 +80,22 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (nearest) {
-            return NotThereYet.say(streams, "profile --nearest");
-        }
         Notices notices = new Notices();
         Claims claims = new Claims();
         Catalog lists = lists(claims, notices);
         Optional<Profile> profile = name.flatMap(called -> profile(called, lists, notices));
-        if (name.isEmpty() && (format == Format.svg || format == Format.dxf)) {
-            notices.add(Notice.refusal("no-profile", "A picture is drawn of one profile.")
+        if (name.isEmpty() && (nearest || format == Format.svg || format == Format.dxf)) {
+            notices.add(Notice.refusal(
+                            "no-profile",
+                            nearest
+                                    ? "What comes nearest is asked of one profile."
+                                    : "A picture is drawn of one profile.")
                     .cure("Name it, with its sizes."));
         }
         notices.addAll(claims.ordinaryEchoes());
-        if (!notices.refused()) {
+        if (!notices.refused() && nearest) {
+            profile.ifPresent(one -> answerNearest(lists, one, notices));
+        } else if (!notices.refused()) {
             answer(lists, profile, notices);
         } else if (format == Format.json) {
             streams.out().print(ProfileReport.refusal(name.orElse(""), notices.sorted()));
@@ -124,10 +146,41 @@ final class ProfileCommand implements Callable<Integer> {
                                 .orElseGet(() -> CatalogReport.json(lists, notices.sorted())));
             case svg, dxf ->
                 profile.flatMap(one -> new ProfilePicture(lists).scene(one, name.orElseThrow(), notices))
-                        .map(scene ->
-                                format == Format.svg ? SvgWriter.write(scene, LengthUnit.INCH) : DxfWriter.write(scene))
+                        .map(this::written)
                         // as they are: a DXF file has letters of its own
                         .ifPresent(streams::send);
         }
+    }
+
+    private byte[] written(Scene scene) {
+        return format == Format.svg ? SvgWriter.write(scene, LengthUnit.INCH) : DxfWriter.write(scene);
+    }
+
+    private void answerNearest(Catalog lists, Profile profile, Notices notices) {
+        List<Profile> others = Neighbours.usual(lists).stream()
+                .filter(other -> !isItself(other, profile))
+                .toList();
+        Neighbours found = Neighbours.of(profile, others, new Freedom(anyTurn, anySize), MOST_NEIGHBOURS);
+        switch (format) {
+            case text -> streams.out().print(NearestReport.text(profile.name(), found));
+            case json -> streams.out().print(NearestReport.json(profile.name(), found, notices.sorted()));
+            case svg, dxf ->
+                found.use()
+                        .or(() -> found.list().stream().findFirst())
+                        .map(one -> NearestDrawing.of(profile.name(), found, one, ShippedFont.load()))
+                        .map(this::written)
+                        .ifPresentOrElse(
+                                streams::send,
+                                () -> notices.add(Notice.refusal("no-profile", "The catalog holds no other profile.")
+                                        .cure("Give one more with --catalog.")));
+        }
+    }
+
+    /** Whether it is the profile asked about, of the same family and size, whatever way the size was asked for. */
+    private static boolean isItself(Profile other, Profile asked) {
+        return other.outline().equals(asked.outline())
+                && SIZES.matcher(other.name())
+                        .replaceFirst("")
+                        .equals(SIZES.matcher(asked.name()).replaceFirst(""));
     }
 }

@@ -11,28 +11,21 @@ import buildup.engine.stack.StackReader;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Fields;
-import buildup.shared.document.Scalar;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Reads, places and composes one stack with the catalogs that it and the command line name. */
 final class StackLoader {
-    /** Not beside the stack: an absolute name of any system, or a step out of the folder. */
-    private static final Pattern ELSEWHERE =
-            Pattern.compile("[/\\\\~].*|[A-Za-z]:.*|(?:.*[/\\\\])?\\.\\.(?:[/\\\\].*)?");
-
     private final InputFiles files;
     private final Notices notices;
     private final Optional<List<Light>> lights;
@@ -57,13 +50,7 @@ final class StackLoader {
      */
     Answer load(String word, List<Path> catalogs) {
         Optional<Document> document = files.stack(word);
-        Catalog catalog = Catalog.builtIn();
-        if (document.isPresent()) {
-            catalog = own(document.get(), word, catalog);
-        }
-        for (Path path : catalogs) {
-            catalog = with(catalog, path);
-        }
+        Catalog catalog = new CatalogFiles(files, claims, notices).of(InputFiles.Kind.STACK, document, word, catalogs);
         if (document.isEmpty()) {
             String name = InputFiles.nameOf(word);
             return new Answer(name, name, LengthUnit.INCH, Optional.empty(), notices.sorted());
@@ -124,43 +111,5 @@ final class StackLoader {
                 .text("units")
                 .flatMap(LengthUnit::named)
                 .orElse(LengthUnit.INCH);
-    }
-
-    /** The catalog files that the document names, which lie beside it. */
-    private Catalog own(Document document, String word, Catalog builtIn) {
-        Catalog catalog = builtIn;
-        List<Scalar> names = root(document, claims, notices).scalars("catalog");
-        Path folder = word.equals("-")
-                ? Path.of("")
-                : Optional.ofNullable(Path.of(word).getParent()).orElse(Path.of(""));
-        for (Scalar name : names.stream().distinct().toList()) {
-            Optional<Path> path = beside(folder, name.text().strip());
-            if (path.isPresent()) {
-                catalog = with(catalog, path.get());
-            } else {
-                notices.add(Notice.refusal(
-                                "catalog-elsewhere",
-                                "'" + name.text() + "' is not the name of a file beside the stack.")
-                        .at(name.mark())
-                        .cure("Put it beside the stack and give its name alone, or use --catalog."));
-            }
-        }
-        return catalog;
-    }
-
-    private static Optional<Path> beside(Path folder, String name) {
-        try {
-            return name.isEmpty() || ELSEWHERE.matcher(name).matches()
-                    ? Optional.empty()
-                    : Optional.of(folder.resolve(name));
-        } catch (InvalidPathException notAName) {
-            return Optional.empty();
-        }
-    }
-
-    private Catalog with(Catalog catalog, Path path) {
-        return files.file(InputFiles.Kind.CATALOG, path)
-                .map(document -> catalog.with(document, claims, notices))
-                .orElse(catalog);
     }
 }

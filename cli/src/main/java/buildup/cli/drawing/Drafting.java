@@ -35,4 +35,9 @@ final class Drafting {
     static String shop(double inches) {
         return LengthPrinter.sixteenths(Length.inches(inches));
     }
+
+    /** A size as a plane or a knife is set. */
+    static String decimals(double inches) {
+        return LengthPrinter.decimals(Length.inches(inches), 3);
+    }
 }

@@ -6,6 +6,8 @@ import java.util.List;
 public enum LineStyle {
     /** The edge of a piece of trim. */
     OUTLINE(0.02, Tone.INK),
+    /** The edge of another piece laid onto one. */
+    OTHER(0.016, Tone.INK, 0.09, 0.05),
     /** The edge of blocking, which nobody sees later. */
     NAILER(0.012, Tone.INK),
     /** The edge of what stood there before: framing, wall, floor, ceiling. */

@@ -99,9 +99,50 @@ class ProfileCommandTest {
     }
 
     @Test
-    void what_is_not_there_yet_says_so() {
-        assertThat(Ran.of("profile", "cove", "--nearest"))
-                .isEqualTo(new Ran(ExitCode.REFUSED, "", "profile --nearest is not there yet\n"));
+    void what_comes_nearest_is_told_with_what_the_bench_can_do() {
+        Ran ran = Ran.of("profile", "cove 3/4 x 3/4", "--nearest");
+        assertThat(ran.code()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.out())
+                .startsWith("cove-bed 3/4 x 3/4: Run it from this one")
+                .contains("NEAREST to cove 3/4 x 3/4", "cove 11/16 x 11/16", "what to do")
+                .doesNotContain("\ncove 3/4 x 3/4");
+        assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void a_profile_of_ones_own_is_compared_with_the_catalog(@TempDir Path folder) throws IOException {
+        Path own = folder.resolve("own.yaml");
+        Files.writeString(own, """
+                profiles:
+                  - name: shop-cove
+                    usual: [47/64 x 3/4]
+                    sizes: [projection, height]
+                    words: [out 1/8 as bottom, cove height - 1/8 x projection - 7/64, up to height as fillet]
+                """);
+        Ran ran = Ran.of("profile", "shop-cove", "--nearest", "--catalog", own.toString(), "--format", "json");
+        JsonNode json = new JsonMapper().readTree(ran.out());
+        assertThat(json.propertyNames()).containsExactly("name", "answer", "use", "nearest", "notices");
+        assertThat(json.get("nearest")).hasSize(5);
+        assertThat(json.at("/nearest/0/profile").stringValue()).isEqualTo("cove 3/4 x 3/4");
+        assertThat(json.at("/nearest/0/gap").doubleValue()).isLessThan(0.02);
+        assertThat(json.at("/use").stringValue()).isEqualTo("cove 3/4 x 3/4");
+    }
+
+    @Test
+    void the_nearest_is_drawn_over_the_profile() {
+        Ran ran = Ran.of("profile", "cove 3/4 x 3/4", "--nearest", "--format", "svg");
+        assertThat(ran.out())
+                .startsWith("<?xml")
+                .contains("id=\"wanted\"", "id=\"nearest\"", "Drawn 5 times full size.");
+    }
+
+    @Test
+    void the_nearest_of_nothing_is_refused() {
+        assertThat(Ran.of("profile", "--nearest"))
+                .isEqualTo(new Ran(
+                        ExitCode.REFUSED,
+                        "",
+                        "refusal  NAME  What comes nearest is asked of one profile. Name it, with its sizes.\n"));
     }
 
     @Test

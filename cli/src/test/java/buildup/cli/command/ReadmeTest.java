@@ -3,7 +3,11 @@ package buildup.cli.command;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.catalog.Catalog;
 import buildup.cli.Ran;
+import buildup.engine.quote.Order;
+import buildup.shared.document.Claims;
+import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Notices;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -64,8 +68,25 @@ class ReadmeTest {
               - { name: c, profile: board 1 x 1, at: { top: a.bottom }, back: wall }
             """;
 
-    private static SortedSet<String> listed() {
-        String keys = README.substring(README.indexOf("### Keys"), README.indexOf("## What the figures mean"));
+    /** The same of an order. */
+    private static final String EVERY_KEY_OF_AN_ORDER = """
+            title: All keys
+            units: in
+            boards: softwood
+            catalog: none.yaml
+            valid-until: then
+            rates: example
+            mill: usual
+            head: molder head
+            wood: red-oak
+            breaks: [100]
+            items:
+              - { name: a, wood: red-oak, profile: cove 3/4 x 3/4, feet: 1, lengths: 12', knife: new, waste: simple, finish: sanded }
+              - { name: b, section: [out 1, up 1], feet: 1 }
+            """;
+
+    private static SortedSet<String> listed(String from, String to) {
+        String keys = README.substring(README.indexOf(from), README.indexOf(to));
         SortedSet<String> listed = new TreeSet<>();
         for (String row : keys.lines().filter(line -> line.startsWith("| `")).toList()) {
             Matcher key = Pattern.compile("`([^`]+)`").matcher(row.substring(0, row.indexOf(" |", 2)));
@@ -94,7 +115,32 @@ class ReadmeTest {
 
     @Test
     void every_key_that_a_stack_may_hold_is_in_the_list_and_no_other() {
-        assertThat(listed()).isEqualTo(asked());
+        assertThat(listed("### Keys\n", "### Keys of an order")).isEqualTo(asked());
+    }
+
+    @Test
+    void every_key_that_an_order_may_hold_is_in_the_list_and_no_other() {
+        Notices notices = new Notices();
+        Claims claims = new Claims();
+        Order.read(
+                DocumentReader.read("order.yaml", EVERY_KEY_OF_AN_ORDER.getBytes(UTF_8), notices)
+                        .orElseThrow(),
+                Catalog.builtIn(),
+                claims,
+                notices);
+        assertThat(notices.sorted()).isEmpty();
+        SortedSet<String> asked = new TreeSet<>(claims.asked());
+        asked.remove("items");
+        assertThat(listed("### Keys of an order", "## What the figures mean")).isEqualTo(asked);
+    }
+
+    @Test
+    void the_order_of_the_readme_and_of_the_demo_are_quoted() {
+        String example = README.substring(README.indexOf("title: Reading-room moldings"));
+        Ran ran = Ran.with(example.substring(0, example.indexOf("```")).getBytes(UTF_8), "quote", "-");
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        Ran demo = Ran.of("quote", Ran.demo("reading-room-order.yaml").toString());
+        assertThat(demo.code()).as(demo.err()).isEqualTo(ExitCode.CLEAN);
     }
 
     @Test

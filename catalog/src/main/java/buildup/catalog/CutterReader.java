@@ -1,0 +1,185 @@
+package buildup.catalog;
+
+import buildup.shared.document.Fields;
+import buildup.shared.document.Scalar;
+import buildup.shared.length.Angle;
+import buildup.shared.length.Length;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** Reads the entries under {@code cutters:} and {@code heads:}. */
+final class CutterReader {
+    /** No cutter of a molding shop is larger, in any direction: a larger figure is a slip of the point or the unit. */
+    private static final Length LARGEST = Length.inches(30);
+
+    private static final Angle SQUARE = Angle.degrees(45);
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,9}(\\.\\d{1,9})?");
+
+    private final Notices notices;
+
+    CutterReader(Notices notices) {
+        this.notices = notices;
+    }
+
+    Optional<Cutter> cutter(Fields plain, String name) {
+        Fields fields = plain.about(name);
+        String about = fields.text("about").orElse("");
+        Optional<Cutter.Kind> kind = kind(fields, name);
+        List<Length> sizes = sizes(fields, "sizes", name);
+        Optional<Length> depth = size(fields, "depth", name);
+        Optional<Length> pilot = fields.has("pilot") ? size(fields, "pilot", name) : Optional.empty();
+        Angle angle = fields.has("angle") ? angle(fields, "angle", 1, 89).orElse(SQUARE) : SQUARE;
+        if (kind.isEmpty() || sizes.isEmpty() || depth.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Cutter(name, about, kind.get(), sizes, depth.get(), pilot, angle));
+    }
+
+    Optional<Head> head(Fields plain, String name) {
+        Fields fields = plain.about(name);
+        String about = fields.text("about").orElse("");
+        Optional<Length> circle = size(fields, "circle", name);
+        Optional<Angle> hook = angle(fields, "hook", 0, 45);
+        OptionalDouble speed = number(fields, "speed", name, 60_000);
+        OptionalDouble knives = number(fields, "knives", name, 24);
+        OptionalDouble feed = number(fields, "feed", name, 2_000);
+        Optional<Length> widest = size(fields, "widest", name);
+        Optional<Length> deepest = size(fields, "deepest", name);
+        Optional<Length> corner = size(fields, "corner", name);
+        List<Length> stock = sizes(fields, "stock", name);
+        boolean whole = circle.isPresent()
+                && hook.isPresent()
+                && speed.isPresent()
+                && knives.isPresent()
+                && feed.isPresent()
+                && widest.isPresent()
+                && deepest.isPresent()
+                && corner.isPresent()
+                && !stock.isEmpty();
+        if (!whole) {
+            return Optional.empty();
+        }
+        return Optional.of(new Head(
+                name,
+                about,
+                circle.get(),
+                hook.get(),
+                speed.getAsDouble(),
+                (int) Math.round(knives.getAsDouble()),
+                feed.getAsDouble(),
+                widest.get(),
+                deepest.get(),
+                corner.get(),
+                stock));
+    }
+
+    private Optional<Cutter.Kind> kind(Fields fields, String name) {
+        Optional<Scalar> word = fields.scalar("kind");
+        List<String> words =
+                Arrays.stream(Cutter.Kind.values()).map(Cutter.Kind::word).toList();
+        Optional<Cutter.Kind> kind = Arrays.stream(Cutter.Kind.values())
+                .filter(one -> word.filter(text -> text.text().strip().equals(one.word()))
+                        .isPresent())
+                .findFirst();
+        if (word.isEmpty()) {
+            missing(fields, "kind", name, "one of " + String.join(", ", words));
+        } else if (kind.isEmpty()) {
+            String asked = word.get().text();
+            notices.add(Notice.refusal("unknown-name", "No kind of cutter is called '" + asked + "'.")
+                    .at(word.get().mark())
+                    .of(name)
+                    .cure(Suggestion.cure(asked, words)));
+        }
+        return kind;
+    }
+
+    private Optional<Length> size(Fields fields, String key, String name) {
+        if (!fields.has(key)) {
+            missing(fields, key, name, "a length");
+            return Optional.empty();
+        }
+        Optional<Length> size = fields.length(key);
+        Optional<Length> sound = size.filter(CutterReader::sound);
+        if (size.isPresent() && sound.isEmpty()) {
+            notMade(fields, key, name, Sizes.text(size.get()));
+        }
+        return sound;
+    }
+
+    private static boolean sound(Length length) {
+        return length.isPositive() && length.compareTo(LARGEST) <= 0;
+    }
+
+    private List<Length> sizes(Fields fields, String key, String name) {
+        List<Length> sizes = new ArrayList<>();
+        for (Scalar text : fields.scalars(key)) {
+            Optional<Length> size = fields.readLength(text);
+            size.filter(CutterReader::sound).ifPresent(sizes::add);
+            if (size.isPresent() && !sound(size.get())) {
+                notMade(fields, key, name, text.text());
+            }
+        }
+        if (!fields.has(key)) {
+            missing(fields, key, name, "the sizes in which it is sold");
+        }
+        sizes.sort(Comparator.naturalOrder());
+        return sizes;
+    }
+
+    private Optional<Angle> angle(Fields fields, String key, double least, double most) {
+        if (!fields.has(key)) {
+            return Optional.of(Angle.degrees(0));
+        }
+        Optional<Angle> angle = fields.angle(key);
+        Optional<Angle> sound = angle.filter(degrees -> degrees.toDegrees() >= least && degrees.toDegrees() <= most);
+        if (angle.isPresent() && sound.isEmpty()) {
+            notices.add(Notice.refusal(
+                            "not-an-angle",
+                            "No cutter has " + (key.equals("hook") ? "a " : "an ") + key + " of "
+                                    + fields.text(key).orElse("") + ".")
+                    .at(fields.mark(key))
+                    .cure("Write degrees from " + Math.round(least) + " to " + Math.round(most) + "."));
+        }
+        return sound;
+    }
+
+    private OptionalDouble number(Fields fields, String key, String name, double most) {
+        Optional<Scalar> text = fields.scalar(key);
+        if (text.isEmpty()) {
+            missing(fields, key, name, "a number");
+            return OptionalDouble.empty();
+        }
+        String written = text.get().text().strip();
+        double value = NUMBER.matcher(written).matches() ? Double.parseDouble(written) : 0;
+        if (value >= 1 && value <= most) {
+            return OptionalDouble.of(value);
+        }
+        notices.add(Notice.refusal("not-a-number", "'" + written + "' is not a " + key + " figure of a head.")
+                .at(text.get().mark())
+                .of(name)
+                .cure("Write a number from 1 to " + Math.round(most) + "."));
+        return OptionalDouble.empty();
+    }
+
+    private void notMade(Fields fields, String key, String name, String size) {
+        notices.add(Notice.refusal("not-a-size", "'" + name + "' has a " + key + " of " + size + ".")
+                .at(fields.mark(key))
+                .of(name)
+                .cure("Write it in inches, as 3/8, or with its unit."));
+    }
+
+    private void missing(Fields fields, String key, String name, String what) {
+        notices.add(Notice.refusal("missing-key", "'" + name + "' has no " + key + ".")
+                .at(fields.mark())
+                .of(name)
+                .cure("Add '" + key + ":', " + what + "."));
+    }
+}

@@ -1,0 +1,235 @@
+package buildup.catalog;
+
+import buildup.shared.document.Entry;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Scalar;
+import buildup.shared.length.Length;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the entries under {@code mills:} and {@code rates:}; all their keys must be there. */
+final class RatesReader {
+    private static final Pattern MONEY = Pattern.compile("\\d{1,7}(?:\\.\\d{1,4})?");
+    private static final Pattern SHARE = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?) ?%");
+    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+
+    /** No board, allowance or saw is larger: 100 ft. */
+    private static final Length LARGEST = Length.inches(1200);
+
+    /** The least of what cannot be nothing. */
+    private static final Length SOME = Length.inches(0.5);
+
+    private final Notices notices;
+
+    RatesReader(Notices notices) {
+        this.notices = notices;
+    }
+
+    Optional<Mill> mill(Fields plain, String name) {
+        Fields fields = plain.about(name);
+        String about = fields.text("about").orElse("");
+        Map<String, Mill.Quarter> quarters = table(fields, "quarters", name, this::quarter);
+        Optional<Length> allowance = size(fields, "allowance", name);
+        Optional<Length> board = size(fields, "board", name, SOME);
+        Optional<Length> edge = size(fields, "edge", name);
+        Optional<Length> kerf = size(fields, "kerf", name);
+        Optional<Length> joint = size(fields, "joint", name);
+        Optional<Length> longest = size(fields, "longest", name, SOME);
+        Optional<BigDecimal> sound =
+                share(fields, "sound", name).filter(part -> part.signum() > 0 && part.compareTo(BigDecimal.ONE) <= 0);
+        Optional<Length> setUp = size(fields, "set-up", name);
+        Map<String, BigDecimal> waste = table(fields, "waste", name, this::share);
+        Optional<Length> accuracy = size(fields, "accuracy", name);
+        if (fields.has("sound") && sound.isEmpty()) {
+            notShare(fields.mark("sound"), name, "The sound share of the wood is more than 0 and up to 100 %.");
+        }
+        boolean whole = allowance.isPresent()
+                && board.isPresent()
+                && edge.isPresent()
+                && kerf.isPresent()
+                && joint.isPresent()
+                && longest.isPresent()
+                && sound.isPresent()
+                && setUp.isPresent()
+                && accuracy.isPresent();
+        if (!whole || quarters.isEmpty() || waste.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Mill.Quarter> rising = new ArrayList<>(quarters.values());
+        rising.sort((a, b) -> a.finished().compareTo(b.finished()));
+        return Optional.of(new Mill(
+                name,
+                about,
+                rising,
+                allowance.get(),
+                board.get(),
+                edge.get(),
+                kerf.get(),
+                joint.get(),
+                longest.get(),
+                sound.get(),
+                setUp.get(),
+                waste,
+                accuracy.get()));
+    }
+
+    Optional<Rates> rates(Fields plain, String name) {
+        Fields fields = plain.about(name);
+        String about = fields.text("about").orElse("");
+        String currency = fields.text("currency").orElse("");
+        Map<String, BigDecimal> wood = table(fields, "wood", name, this::money);
+        Optional<BigDecimal> knife = money(fields, "knife", name);
+        Optional<BigDecimal> setUp = money(fields, "set-up", name);
+        Optional<BigDecimal> labor = money(fields, "labor", name);
+        Optional<BigDecimal> machine = money(fields, "machine", name);
+        Optional<BigDecimal> prepared = money(fields, "prepared", name);
+        Map<String, BigDecimal> finish = fields.has("finish") ? table(fields, "finish", name, this::money) : Map.of();
+        Optional<BigDecimal> specified = share(fields, "specified", name);
+        Optional<BigDecimal> markUp = share(fields, "mark-up", name);
+        Optional<BigDecimal> minimum = money(fields, "minimum", name);
+        if (prepared.filter(feet -> feet.signum() == 0).isPresent()) {
+            notPrice(fields.mark("prepared"), name, "No blank is made ready at 0 feet an hour.");
+            prepared = Optional.empty();
+        }
+        boolean whole = knife.isPresent()
+                && setUp.isPresent()
+                && labor.isPresent()
+                && machine.isPresent()
+                && prepared.isPresent()
+                && specified.isPresent()
+                && markUp.isPresent()
+                && minimum.isPresent();
+        if (!whole || wood.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Rates(
+                name,
+                about,
+                currency,
+                wood,
+                knife.get(),
+                setUp.get(),
+                labor.get(),
+                machine.get(),
+                prepared.get(),
+                finish,
+                specified.get(),
+                markUp.get(),
+                minimum.get()));
+    }
+
+    /** What stands under a key, by name in the order of the file; nothing when any of it was refused. */
+    private <T> Map<String, T> table(
+            Fields fields, String key, String name, BiFunction<Scalar, String, Optional<T>> reader) {
+        if (!fields.has(key)) {
+            missing(fields, key, name);
+            return Map.of();
+        }
+        Map<String, T> all = new LinkedHashMap<>();
+        List<Entry> entries =
+                fields.mapping(key).map(mapping -> mapping.entries()).orElse(List.of());
+        fields.mapping(key).map(mapping -> fields.fields(mapping, key)).ifPresent(inside -> {
+            for (Entry entry : entries) {
+                String label = entry.key().text();
+                inside.scalar(label)
+                        .flatMap(value -> reader.apply(value, label))
+                        .ifPresent(value -> all.put(label, value));
+            }
+        });
+        return all.size() == entries.size() ? all : Map.of();
+    }
+
+    private Optional<Mill.Quarter> quarter(Scalar finished, String label) {
+        Optional<Length> rough = BoardReader.nominal(label);
+        Optional<Length> most = BoardReader.nominal(finished.text());
+        if (rough.isEmpty() || most.isEmpty() || most.get().compareTo(rough.get()) > 0) {
+            notices.add(Notice.refusal(
+                            "not-a-size",
+                            "'" + label + ": " + finished.text() + "' is not a quarter and what it yields.")
+                    .at(finished.mark())
+                    .cure("Write it as 8/4: 1-3/4."));
+            return Optional.empty();
+        }
+        return Optional.of(new Mill.Quarter(label, rough.get(), most.get()));
+    }
+
+    private Optional<Length> size(Fields fields, String key, String name) {
+        return size(fields, key, name, Length.inches(0));
+    }
+
+    private Optional<Length> size(Fields fields, String key, String name, Length least) {
+        if (!fields.has(key)) {
+            missing(fields, key, name);
+            return Optional.empty();
+        }
+        Optional<Length> size = fields.length(key);
+        Optional<Length> sound = size.filter(length -> length.compareTo(least) >= 0 && length.compareTo(LARGEST) <= 0);
+        if (size.isPresent() && sound.isEmpty()) {
+            notices.add(
+                    Notice.refusal("not-a-size", "The " + key + " of '" + name + "' is " + Sizes.text(size.get()) + ".")
+                            .at(fields.mark(key))
+                            .of(name)
+                            .cure("Write it in inches, or with its unit."));
+        }
+        return sound;
+    }
+
+    private Optional<BigDecimal> money(Fields fields, String key, String name) {
+        if (!fields.has(key)) {
+            missing(fields, key, name);
+            return Optional.empty();
+        }
+        return fields.scalar(key).flatMap(text -> money(text, name));
+    }
+
+    private Optional<BigDecimal> money(Scalar text, String name) {
+        String written = text.text().strip();
+        if (!MONEY.matcher(written).matches()) {
+            notPrice(text.mark(), name, "'" + text.text() + "' is not a price.");
+            return Optional.empty();
+        }
+        return Optional.of(new BigDecimal(written));
+    }
+
+    private Optional<BigDecimal> share(Fields fields, String key, String name) {
+        if (!fields.has(key)) {
+            missing(fields, key, name);
+            return Optional.empty();
+        }
+        return fields.scalar(key).flatMap(text -> share(text, name));
+    }
+
+    private Optional<BigDecimal> share(Scalar text, String name) {
+        Matcher share = SHARE.matcher(text.text().strip());
+        if (!share.matches()) {
+            notShare(text.mark(), name, "'" + text.text() + "' is not a share.");
+            return Optional.empty();
+        }
+        return Optional.of(new BigDecimal(share.group(1)).divide(HUNDRED));
+    }
+
+    private void notPrice(Mark mark, String name, String message) {
+        notices.add(Notice.refusal("not-a-price", message).at(mark).of(name).cure("Write a plain number, as 3.20."));
+    }
+
+    private void notShare(Mark mark, String name, String message) {
+        notices.add(Notice.refusal("not-a-share", message).at(mark).of(name).cure("Write it as 15 %."));
+    }
+
+    private void missing(Fields fields, String key, String name) {
+        notices.add(Notice.refusal("missing-key", "'" + name + "' has no " + key + ".")
+                .at(fields.mark())
+                .of(name)
+                .cure("Add '" + key + ":'; the list that comes with the program says what it means."));
+    }
+}

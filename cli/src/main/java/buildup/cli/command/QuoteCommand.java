@@ -1,0 +1,122 @@
+package buildup.cli.command;
+
+import buildup.catalog.Catalog;
+import buildup.cli.drawing.QuoteSheet;
+import buildup.cli.report.NoticeText;
+import buildup.cli.report.QuoteJson;
+import buildup.cli.report.QuoteText;
+import buildup.cli.write.PdfWriter;
+import buildup.cli.write.ShippedFont;
+import buildup.cli.write.SvgWriter;
+import buildup.engine.quote.Order;
+import buildup.engine.quote.Quote;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Notices;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code quote}: what an order of moldings takes and costs. */
+@Command(
+        name = "quote",
+        mixinStandardHelpOptions = true,
+        description = "Tells what an order of moldings takes and costs.")
+final class QuoteCommand implements Callable<Integer> {
+    /** The forms in which a quote is written. */
+    enum Format {
+        text,
+        json,
+        svg,
+        pdf
+    }
+
+    private final Streams streams;
+    private final Claims claims = new Claims();
+
+    @Parameters(index = "0", paramLabel = "ORDER", description = "The order document; - is standard input.")
+    private String order = "";
+
+    @Option(
+            names = {"--format", "--to"},
+            paramLabel = "FORMAT",
+            description =
+                    "${COMPLETION-CANDIDATES} (default: text); svg and pdf are one sheet, the profiles full size.")
+    private Format format = Format.text;
+
+    @Option(names = "--page", paramLabel = "NAME", description = "The sheet to draw on (default: as it fits).")
+    private Optional<String> page = Optional.empty();
+
+    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
+    private Optional<Path> output = Optional.empty();
+
+    @Mixin
+    private final CatalogOption catalog = new CatalogOption();
+
+    QuoteCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        Notices notices = new Notices();
+        InputFiles files = new InputFiles(streams, notices);
+        Optional<Document> document = files.named(InputFiles.Kind.ORDER, order);
+        Catalog lists =
+                new CatalogFiles(files, claims, notices).of(InputFiles.Kind.ORDER, document, order, catalog.files);
+        Optional<Quote> quote = document.flatMap(found -> Order.read(found, lists, claims, notices))
+                .map(Quote::of);
+        notices.addAll(claims.ordinaryEchoes());
+        String file = InputFiles.nameOf(order);
+        Optional<byte[]> answer = quote.flatMap(one -> written(one, file, notices));
+        if (answer.isPresent()
+                && (output.isEmpty() || OutputFile.write(output.get(), answer.get(), files.read(), notices))) {
+            if (output.isEmpty()) {
+                put(answer.get());
+            }
+        } else if (format == Format.json) {
+            streams.out().print(QuoteJson.refusal(file, notices.sorted(), file));
+        }
+        if (format != Format.json) {
+            streams.err().print(NoticeText.write(notices.sorted(), file));
+        }
+        return notices.exitCode();
+    }
+
+    /** Every key that this run asked its documents for. */
+    SortedSet<String> asked() {
+        return claims.asked();
+    }
+
+    private Optional<byte[]> written(Quote quote, String file, Notices notices) {
+        return switch (format) {
+            case text -> Optional.of(QuoteText.write(quote).getBytes(StandardCharsets.UTF_8));
+            case json ->
+                Optional.of(QuoteJson.write(quote, notices.sorted(), file).getBytes(StandardCharsets.UTF_8));
+            case svg ->
+                QuoteSheet.of(quote, ShippedFont.load(), page, notices)
+                        .map(scene -> SvgWriter.write(scene, LengthUnit.INCH));
+            case pdf -> {
+                ShippedFont font = ShippedFont.load();
+                yield QuoteSheet.of(quote, font, page, notices).map(scene -> PdfWriter.write(scene, font));
+            }
+        };
+    }
+
+    private void put(byte[] answer) {
+        try {
+            streams.bytes().write(answer);
+        } catch (IOException gone) {
+            throw new UncheckedIOException(gone);
+        }
+    }
+}

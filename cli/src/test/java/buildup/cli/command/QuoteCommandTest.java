@@ -1,0 +1,188 @@
+package buildup.cli.command;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.cli.Ran;
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+
+class QuoteCommandTest {
+    private static final String DEMO = Ran.demo("reading-room-order.yaml").toString();
+
+    private static Ran quote(String order, String... options) {
+        String[] words = new String[options.length + 2];
+        words[0] = "quote";
+        words[1] = "-";
+        System.arraycopy(options, 0, words, 2, options.length);
+        return Ran.with(order.getBytes(UTF_8), words);
+    }
+
+    @Test
+    void a_quote_holds_everything_within_eighty_columns() {
+        Ran ran = Ran.of("quote", DEMO);
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.out())
+                .startsWith("Reading-room moldings\nHolds until 31 March 2027.\n\nPRICES in USD\n")
+                .contains(
+                        "OTHER QUANTITIES",
+                        "WOOD",
+                        "332.29",
+                        "COST",
+                        "TAKEN FOR GRANTED",
+                        "- Rates 'example': invented figures, to be replaced by the mill's own.",
+                        "Knives and cutters hurt",
+                        "Quoted by, and date:",
+                        "Accepted by, and date:");
+        assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    }
+
+    /** Worked example H, and the form in which short runs are billed (engine's reference/blanks.md). */
+    @Test
+    void a_quote_is_told_to_programs() {
+        JsonNode json = new JsonMapper()
+                .readTree(Ran.of("quote", DEMO, "--format", "json").out());
+        JsonNode nosing = json.at("/items/0");
+        assertThat(nosing.at("/area").doubleValue()).isCloseTo(5.7140, within(5e-5));
+        assertThat(nosing.at("/blank/blank").doubleValue()).isEqualTo(4.75);
+        assertThat(nosing.at("/blank/strips").intValue()).isEqualTo(2);
+        JsonNode price = nosing.at("/price");
+        assertThat(price.get("run").doubleValue()).isEqualTo(319);
+        assertThat(price.get("boardFeet").doubleValue()).isCloseTo(332.29, within(5e-3));
+        assertThat(price.get("total").doubleValue())
+                .isCloseTo(
+                        price.get("setUp").doubleValue()
+                                + price.get("knife").doubleValue()
+                                + 260 * price.get("foot").doubleValue(),
+                        within(1e-9));
+    }
+
+    @Test
+    void the_quote_and_the_refusal_are_as_the_schema_says() {
+        assertThat(faults(Ran.of("quote", DEMO, "--format", "json").out())).isEmpty();
+        Ran refused = quote("items: []\n", "--format", "json");
+        assertThat(refused.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(refused.err()).isEmpty();
+        assertThat(faults(refused.out())).isEmpty();
+        assertThat(new JsonMapper().readTree(refused.out()).propertyNames()).containsExactly("title", "notices");
+    }
+
+    @Test
+    void the_schema_itself_catches_a_missing_figure_and_a_strange_one() {
+        String good = Ran.of("quote", DEMO, "--format", "json").out();
+        assertThat(faults(good.replace("\"boardFeet\"", "\"boardFoot\""))).isNotEmpty();
+        assertThat(faults(good.replace("\"newKnife\": true", "\"newKnife\": 1")))
+                .isNotEmpty();
+    }
+
+    private static List<String> faults(String quote) {
+        return schema().validate(quote, InputFormat.JSON).stream()
+                .map(Error::toString)
+                .toList();
+    }
+
+    private static Schema schema() {
+        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(
+                SpecificationVersion.DRAFT_2020_12,
+                builder -> builder.schemas(Map.of("urn:buildup:report", resource("report.schema.json"))));
+        return registry.getSchema(resource("quote.schema.json"));
+    }
+
+    private static String resource(String name) {
+        try (InputStream in =
+                Objects.requireNonNull(QuoteCommandTest.class.getResourceAsStream("/buildup/cli/" + name))) {
+            return new String(in.readAllBytes(), UTF_8);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void the_sheet_shows_the_profiles_at_full_size(@TempDir Path folder) throws IOException {
+        Path sheet = folder.resolve("quote.svg");
+        assertThat(Ran.of("quote", DEMO, "--to", "svg", "-o", sheet.toString()))
+                .isEqualTo(new Ran(ExitCode.CLEAN, "", Ran.of("quote", DEMO).err()));
+        String svg = Files.readString(sheet);
+        // 4-1/2 wide in a user unit of an inch: from the lower back corner 1 in to the kerf, 1/4 of it, 3-1/4 on
+        assertThat(svg)
+                .contains(
+                        "id=\"profile-1\"",
+                        "id=\"profile-2\"",
+                        ">4-1/2<",
+                        ">1-3/8<",
+                        "Full size only if this line is 4 in")
+                .contains(">PRICES in USD<", ">Accepted by, and date:<");
+        Path pdf = folder.resolve("quote.pdf");
+        Ran.of("quote", DEMO, "--format", "pdf", "-o", pdf.toString());
+        assertThat(Files.readAllBytes(pdf)).startsWith("%PDF".getBytes(UTF_8));
+        assertThat(Ran.of("quote", DEMO, "--format", "svg").out()).isEqualTo(svg);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"letter", "a4"})
+    void a_page_that_is_too_small_is_refused(String page) {
+        String wide = "rates: example\nitems: [{ name: a, profile: board 3/4 x 8-3/4, wood: red-oak, feet: 500 }"
+                + ", { name: b, profile: board 3/4 x 8-1/2, wood: red-oak, feet: 500 }]\nbreaks: [1, 2, 3, 4, 5, 6, 7, 8]\n";
+        Ran ran = quote(wide, "--format", "svg", "--page", page);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
+                .contains("refusal  stdin  With its profiles at full size the quote does not fit on " + page
+                        + ". Leave --page out, and the smallest that holds it is taken.");
+        Ran fitting = quote(wide, "--format", "svg");
+        assertThat(fitting.code()).as(fitting.err()).isLessThan(ExitCode.REFUSED);
+    }
+
+    @Test
+    void an_unknown_page_is_answered_with_the_nearest() {
+        assertThat(Ran.of("quote", DEMO, "--format", "svg", "--page", "leter").err())
+                .contains("No page is called 'leter'. Did you mean letter?");
+    }
+
+    @Test
+    void an_order_that_is_not_there_is_refused(@TempDir Path folder) {
+        Ran ran = Ran.of("quote", folder.resolve("none.yaml").toString());
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).contains("There is no file ");
+        assertThat(Ran.of("quote", "a\0b").err())
+                .isEqualTo("refusal  a b  'a b' is not the name of a file. Name an order document.\n");
+    }
+
+    @Test
+    void rates_of_ones_own_lie_beside_the_order(@TempDir Path folder) throws IOException {
+        Files.writeString(folder.resolve("shop.yaml"), """
+                rates:
+                  - { name: shop, wood: { red-oak: 5 }, knife: 1, set-up: 1, labor: 1, machine: 1, prepared: 100,
+                      specified: 0 %, mark-up: 0 %, minimum: 0 }
+                """);
+        Path order = folder.resolve("order.yaml");
+        Files.writeString(order, """
+                catalog: shop.yaml
+                rates: shop
+                items: [{ profile: cove 3/4 x 3/4, wood: red-oak, feet: 100 }]
+                """);
+        Ran ran = Ran.of("quote", order.toString());
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.out()).contains("Holds until the day that is written here: ____");
+        Files.writeString(order, "catalog: ../shop.yaml\nrates: shop\nitems: []\n");
+        assertThat(Ran.of("quote", order.toString()).err())
+                .contains("refusal  order.yaml:1:10  '../shop.yaml' is not the name of a file beside the order."
+                        + " Put it beside the order and give its name alone, or use --catalog.");
+    }
+}

@@ -1,0 +1,37 @@
+package buildup.engine.quote;
+
+import buildup.catalog.Wood;
+import buildup.profiles.Profile;
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * One molding of an order.
+ *
+ * @param feet wanted
+ * @param lengths asked for, in; none when they may be random
+ * @param newKnife whether a knife is to be ground for it
+ * @param work the kind of work, by which feet are added
+ * @param waste that it adds, as a share
+ * @param finishes kinds of finish, as the rates call them
+ */
+public record Item(
+        String name,
+        Profile profile,
+        Wood wood,
+        BigDecimal feet,
+        List<Double> lengths,
+        boolean newKnife,
+        String work,
+        BigDecimal waste,
+        List<String> finishes) {
+    public Item {
+        lengths = List.copyOf(lengths);
+        finishes = List.copyOf(finishes);
+    }
+
+    /** Pounds of the finished molding. */
+    public double weight() {
+        return profile.outline().area() / 144 * wood.densityPerCubicFoot() * feet.doubleValue();
+    }
+}

@@ -1,0 +1,50 @@
+package buildup.engine.quote;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * What a mill asks for an order.
+ *
+ * @param toMinimum what is added where all items together come to less than the mill takes
+ * @param marks knife marks in an inch
+ * @param assumed what was taken for granted of all items, a sentence each
+ */
+public record Quote(
+        Order order, List<Quoted> items, BigDecimal toMinimum, BigDecimal total, double marks, List<String> assumed) {
+    public Quote {
+        items = List.copyOf(items);
+        assumed = List.copyOf(assumed);
+    }
+
+    public static Quote of(Order order) {
+        List<Quoted> items =
+                order.items().stream().map(item -> quoted(order, item)).toList();
+        BigDecimal sum = items.stream().map(item -> item.price().total()).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal toMinimum = Price.cents(order.rates().minimum().subtract(sum).max(BigDecimal.ZERO));
+        // a cut by each knife at each turn: trade rule, KCPI = rpm z / (12 feed)
+        double marks = order.head().speed()
+                * order.head().knives()
+                / (12 * order.head().feed());
+        return new Quote(
+                order, items, toMinimum, Price.cents(sum.add(toMinimum)), marks, new Assumptions(order).ofAll(marks));
+    }
+
+    private static Quoted quoted(Order order, Item item) {
+        Blank blank = Blank.of(item.profile(), order.mill());
+        Price price = price(order, item, item.feet(), blank);
+        List<Price> breaks = order.breaks().stream()
+                .map(feet -> price(order, item, feet, blank))
+                .toList();
+        return new Quoted(item, blank, price, breaks, new Assumptions(order).of(item, blank, price));
+    }
+
+    private static Price price(Order order, Item item, BigDecimal feet, Blank blank) {
+        return Price.of(item, feet, blank, order.mill(), order.rates(), order.head());
+    }
+
+    /** Pounds of everything ordered. */
+    public double weight() {
+        return items.stream().mapToDouble(one -> one.item().weight()).sum();
+    }
+}
