@@ -4,6 +4,8 @@ import buildup.catalog.Catalog;
 import buildup.cli.report.CatalogReport;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.ProfileReport;
+import buildup.engine.milling.Milled;
+import buildup.engine.milling.Milling;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
@@ -14,6 +16,7 @@ import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -48,6 +51,13 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
+
+    @Option(
+            names = "--tilt",
+            paramLabel = "DEGREES",
+            split = ",",
+            description = "Heads in front that the mill can tilt, up when above 0; several with commas.")
+    private List<Double> tilts = List.of();
 
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
@@ -111,13 +121,20 @@ final class ProfileCommand implements Callable<Integer> {
         return profile;
     }
 
+    private Milled milled(Profile profile, Catalog lists, Notices notices) {
+        return Milling.of(profile, lists, tilts, notices);
+    }
+
     private void answer(Catalog lists, Optional<Profile> profile, Notices notices) {
         switch (format) {
             case text ->
-                streams.out().print(profile.map(ProfileReport::text).orElseGet(() -> CatalogReport.text(lists)));
+                streams.out()
+                        .print(profile.map(one -> ProfileReport.text(one, milled(one, lists, notices)))
+                                .orElseGet(() -> CatalogReport.text(lists)));
             case json ->
                 streams.out()
-                        .print(profile.map(one -> ProfileReport.json(one, notices.sorted()))
+                        .print(profile.map(
+                                        one -> ProfileReport.json(one, milled(one, lists, notices), notices.sorted()))
                                 .orElseGet(() -> CatalogReport.json(lists, notices.sorted())));
             case svg ->
                 profile.flatMap(one -> new ProfilePicture(lists).svg(one, name.orElseThrow(), notices))
