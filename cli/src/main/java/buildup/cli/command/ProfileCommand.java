@@ -38,6 +38,13 @@ final class ProfileCommand implements Callable<Integer> {
         svg
     }
 
+    /** What is drawn of a profile. */
+    enum View {
+        outline,
+        milling,
+        knife
+    }
+
     /** What messages call the words of the command line. */
     private static final String WORDS = "NAME";
 
@@ -51,6 +58,12 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
+
+    @Option(
+            names = "--view",
+            paramLabel = "VIEW",
+            description = "Draw it: ${COMPLETION-CANDIDATES}; milling shows the passes, knife the full-size template.")
+    private Optional<View> view = Optional.empty();
 
     @Option(
             names = "--tilt",
@@ -68,6 +81,9 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (view.isPresent() && format == Format.text) {
+            format = Format.svg;
+        }
         if (nearest) {
             return NotThereYet.say(streams, "profile --nearest");
         }
@@ -121,6 +137,15 @@ final class ProfileCommand implements Callable<Integer> {
         return profile;
     }
 
+    private Optional<String> picture(Profile profile, Catalog lists, Notices notices) {
+        ProfilePicture picture = new ProfilePicture(lists);
+        return switch (view.orElse(View.outline)) {
+            case outline -> picture.svg(profile, name.orElseThrow(), notices);
+            case milling -> Optional.of(picture.milling(profile, milled(profile, lists, notices)));
+            case knife -> picture.knife(profile, milled(profile, lists, notices), notices);
+        };
+    }
+
     private Milled milled(Profile profile, Catalog lists, Notices notices) {
         return Milling.of(profile, lists, tilts, notices);
     }
@@ -137,7 +162,7 @@ final class ProfileCommand implements Callable<Integer> {
                                         one -> ProfileReport.json(one, milled(one, lists, notices), notices.sorted()))
                                 .orElseGet(() -> CatalogReport.json(lists, notices.sorted())));
             case svg ->
-                profile.flatMap(one -> new ProfilePicture(lists).svg(one, name.orElseThrow(), notices))
+                profile.flatMap(one -> picture(one, lists, notices))
                         .ifPresent(svg -> streams.out().print(svg));
         }
     }

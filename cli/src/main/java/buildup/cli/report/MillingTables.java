@@ -22,6 +22,9 @@ import java.util.stream.Collectors;
 final class MillingTables {
     private static final Printed PRINTED = new Printed(LengthUnit.INCH);
 
+    /** No round cutter is smaller, radius, in. */
+    private static final double LEAST_CUTTER = 1.0 / 64;
+
     private MillingTables() {}
 
     static String text(Milled milled) {
@@ -61,7 +64,7 @@ final class MillingTables {
         }
     }
 
-    /** Members reached from a side, those in part marked. */
+    /** Members reached from a side, those in part marked; planed ones are no question. */
     private static String members(Milled milled, Side side) {
         Set<String> words = new LinkedHashSet<>();
         for (String member : milled.stick().outline().members()) {
@@ -85,7 +88,7 @@ final class MillingTables {
 
     private static List<Reached> of(Milled milled, String member) {
         return milled.reached().stream()
-                .filter(part -> part.member().equals(member))
+                .filter(part -> part.member().equals(member) && !milled.stick().isPlaned(part.segment()))
                 .toList();
     }
 
@@ -100,7 +103,7 @@ final class MillingTables {
     }
 
     private static Cell largest(Hollow hollow) {
-        return hollow.largest() > 1e-3 ? PRINTED.cell(hollow.largest()) : Cell.of("none");
+        return hollow.largest() > LEAST_CUTTER ? PRINTED.cell(hollow.largest()) : Cell.of("none");
     }
 
     private static Table passes(Passes passes, Milled milled) {

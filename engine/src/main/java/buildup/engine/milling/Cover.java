@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The fewest runs that make all of the outline that can be made: an exact cover search, branch by branch on the stretch
+ * The cheapest choice of passes that makes all of the outline that can be made: an exact cover search, branch by branch on the stretch
  * with the fewest ways, bounded by the best found. Beyond its patience the best so far stands, and says so.
  *
  * @param chosen numbers of passes

@@ -23,6 +23,9 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
     /** A stretch that no listed cutter makes. */
     public record Unmade(String member, Segment segment) {}
 
+    /** More than there can be settings. */
+    private static final int SETTINGS = 1000;
+
     public Passes {
         inOrder = List.copyOf(inOrder);
         unmade = List.copyOf(unmade);
@@ -61,7 +64,9 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
             }
             made.add(set);
         }
-        Cover cover = Cover.of(made, ways.stream().map(Pass::times).toList());
+        // of two ways with as many runs, the one with fewer settings
+        Cover cover = Cover.of(
+                made, ways.stream().map(pass -> pass.times() * SETTINGS + 1).toList());
         List<Pass> chosen = cover.chosen().stream()
                 .map(ways::get)
                 .sorted(Comparator.comparing(Pass::takesBearing)

@@ -37,7 +37,7 @@ public record Stick(Outline outline, Box box) {
     }
 
     /** Whether a segment lies in a side of the blank, so that nothing needs to make it. */
-    boolean isPlaned(Segment segment) {
+    public boolean isPlaned(Segment segment) {
         if (!(segment instanceof Line)) {
             return false;
         }
