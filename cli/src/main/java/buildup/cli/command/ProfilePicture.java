@@ -1,11 +1,14 @@
 package buildup.cli.command;
 
 import buildup.catalog.Catalog;
+import buildup.cli.drawing.KnifeDrawing;
+import buildup.cli.drawing.MillingDrawing;
 import buildup.cli.drawing.SectionDrawing;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.compose.Composer;
 import buildup.engine.compose.Section;
+import buildup.engine.milling.Milled;
 import buildup.engine.placing.Placing;
 import buildup.engine.stack.Stack;
 import buildup.engine.stack.StackReader;
@@ -18,6 +21,7 @@ import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
 import buildup.shared.document.Sequence;
 import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
@@ -37,6 +41,29 @@ record ProfilePicture(Catalog catalog) {
         Stack alone = StackReader.read(alone(profile.name(), call), catalog, new Claims(), unsaid);
         Section section = Composer.compose(alone, Placing.place(alone, unsaid), unsaid);
         return SectionDrawing.of(section, ShippedFont.load(), Optional.empty(), notices);
+    }
+
+    /** The passes that make it. */
+    Scene milling(Profile profile, Milled milled) {
+        return MillingDrawing.of(profile, milled, ShippedFont.load());
+    }
+
+    /**
+     * The template of its ground knife.
+     *
+     * @param notices told when there is none to draw
+     */
+    Optional<Scene> knife(Profile profile, Milled milled, Notices notices) {
+        if (milled.knife().isEmpty()) {
+            notices.add(Notice.refusal(
+                            "no-knife",
+                            milled.isPlain()
+                                    ? "A board is planed: there is no knife to draw."
+                                    : "No listed head holds a knife for it: there is none to draw.")
+                    .of(profile.name())
+                    .cure("Take --view milling."));
+        }
+        return milled.knife().map(knife -> KnifeDrawing.of(profile, knife, ShippedFont.load()));
     }
 
     private static Document alone(String title, String call) {

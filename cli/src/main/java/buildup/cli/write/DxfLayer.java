@@ -36,7 +36,7 @@ enum DxfLayer {
 
     static Optional<DxfLayer> of(LineStyle style) {
         return switch (style) {
-            case OUTLINE, ARRIS -> Optional.of(TRIM);
+            case OUTLINE, ARRIS, OTHER -> Optional.of(TRIM);
             case NAILER -> Optional.of(BLOCKING);
             case STANDING, BREAK, PLANE -> Optional.of(STANDING);
             case DIMENSION, TICK, EXTENSION -> Optional.of(DIMENSIONS);
