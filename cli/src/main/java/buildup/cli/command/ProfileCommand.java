@@ -8,6 +8,8 @@ import buildup.cli.report.NoticeText;
 import buildup.cli.report.ProfileReport;
 import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
+import buildup.engine.milling.Milled;
+import buildup.engine.milling.Milling;
 import buildup.engine.nearest.Freedom;
 import buildup.engine.nearest.Neighbours;
 import buildup.profiles.Profile;
@@ -44,6 +46,13 @@ final class ProfileCommand implements Callable<Integer> {
         svg
     }
 
+    /** What is drawn of a profile. */
+    enum View {
+        outline,
+        milling,
+        knife
+    }
+
     /** What messages call the words of the command line. */
     private static final String WORDS = "NAME";
 
@@ -69,6 +78,19 @@ final class ProfileCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
 
+    @Option(
+            names = "--view",
+            paramLabel = "VIEW",
+            description = "Draw it: ${COMPLETION-CANDIDATES}; milling shows the passes, knife the full-size template.")
+    private Optional<View> view = Optional.empty();
+
+    @Option(
+            names = "--tilt",
+            paramLabel = "DEGREES",
+            split = ",",
+            description = "Heads in front that the mill can tilt, up when above 0; several with commas.")
+    private List<Double> tilts = List.of();
+
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
@@ -78,6 +100,9 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (view.isPresent() && format == Format.text) {
+            format = Format.svg;
+        }
         Notices notices = new Notices();
         Claims claims = new Claims();
         Catalog lists = lists(claims, notices);
@@ -134,16 +159,32 @@ final class ProfileCommand implements Callable<Integer> {
         return profile;
     }
 
+    private Optional<String> picture(Profile profile, Catalog lists, Notices notices) {
+        ProfilePicture picture = new ProfilePicture(lists);
+        return switch (view.orElse(View.outline)) {
+            case outline -> picture.svg(profile, name.orElseThrow(), notices);
+            case milling -> Optional.of(picture.milling(profile, milled(profile, lists, notices)));
+            case knife -> picture.knife(profile, milled(profile, lists, notices), notices);
+        };
+    }
+
+    private Milled milled(Profile profile, Catalog lists, Notices notices) {
+        return Milling.of(profile, lists, tilts, notices);
+    }
+
     private void answer(Catalog lists, Optional<Profile> profile, Notices notices) {
         switch (format) {
             case text ->
-                streams.out().print(profile.map(ProfileReport::text).orElseGet(() -> CatalogReport.text(lists)));
+                streams.out()
+                        .print(profile.map(one -> ProfileReport.text(one, milled(one, lists, notices)))
+                                .orElseGet(() -> CatalogReport.text(lists)));
             case json ->
                 streams.out()
-                        .print(profile.map(one -> ProfileReport.json(one, notices.sorted()))
+                        .print(profile.map(
+                                        one -> ProfileReport.json(one, milled(one, lists, notices), notices.sorted()))
                                 .orElseGet(() -> CatalogReport.json(lists, notices.sorted())));
             case svg ->
-                profile.flatMap(one -> new ProfilePicture(lists).svg(one, name.orElseThrow(), notices))
+                profile.flatMap(one -> picture(one, lists, notices))
                         .ifPresent(svg -> streams.out().print(svg));
         }
     }

@@ -1,11 +1,15 @@
 package buildup.cli.command;
 
 import buildup.catalog.Catalog;
+import buildup.cli.drawing.KnifeDrawing;
+import buildup.cli.drawing.MillingDrawing;
 import buildup.cli.drawing.SectionDrawing;
+import buildup.cli.scene.Scene;
 import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
 import buildup.engine.compose.Composer;
 import buildup.engine.compose.Section;
+import buildup.engine.milling.Milled;
 import buildup.engine.placing.Placing;
 import buildup.engine.stack.Stack;
 import buildup.engine.stack.StackReader;
@@ -19,6 +23,7 @@ import buildup.shared.document.Scalar;
 import buildup.shared.document.Sequence;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -39,7 +44,34 @@ record ProfilePicture(Catalog catalog) {
         Stack alone = StackReader.read(alone(profile.name(), call), catalog, new Claims(), unsaid);
         Section section = Composer.compose(alone, Placing.place(alone, unsaid), unsaid);
         return SectionDrawing.of(section, ShippedFont.load(), Optional.empty(), notices)
-                .map(scene -> new String(SvgWriter.write(scene, LengthUnit.INCH), StandardCharsets.UTF_8));
+                .map(ProfilePicture::written);
+    }
+
+    /** The passes that make it, as SVG. */
+    String milling(Profile profile, Milled milled) {
+        return written(MillingDrawing.of(profile, milled, ShippedFont.load()));
+    }
+
+    /**
+     * The template of its ground knife, as SVG.
+     *
+     * @param notices told when there is none to draw
+     */
+    Optional<String> knife(Profile profile, Milled milled, Notices notices) {
+        if (milled.knife().isEmpty()) {
+            notices.add(Notice.refusal(
+                            "no-knife",
+                            milled.isPlain()
+                                    ? "A board is planed: there is no knife to draw."
+                                    : "No listed head holds a knife for it: there is none to draw.")
+                    .of(profile.name())
+                    .cure("Take --view milling."));
+        }
+        return milled.knife().map(knife -> written(KnifeDrawing.of(profile, knife, ShippedFont.load())));
+    }
+
+    private static String written(Scene scene) {
+        return new String(SvgWriter.write(scene, LengthUnit.INCH), StandardCharsets.UTF_8);
     }
 
     private static Document alone(String title, String call) {

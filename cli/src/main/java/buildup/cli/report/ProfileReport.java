@@ -4,6 +4,7 @@ import buildup.cli.table.Cell;
 import buildup.cli.table.Display;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
+import buildup.engine.milling.Milled;
 import buildup.profiles.Profile;
 import buildup.profiles.member.Sprung;
 import buildup.profiles.outline.Arc;
@@ -16,24 +17,26 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** One profile: its stick, its box as it is commonly fixed, and its members one after another. */
+/** One profile: its stick, its box as it is commonly fixed, its members one after another, and how it is milled. */
 public final class ProfileReport {
     private static final Printed PRINTED = new Printed(LengthUnit.INCH);
 
     private ProfileReport() {}
 
     /** As text of at most 80 columns. */
-    public static String text(Profile profile) {
+    public static String text(Profile profile, Milled milled) {
         return TextTable.write(facts(profile), TextReport.WIDTH)
                 + "\n"
                 + TextTable.write(members(profile), TextReport.WIDTH)
+                + "\n"
+                + MillingTables.text(milled)
                 + "\n"
                 + String.join("\n", Display.wrap(PRINTED.legend(), TextReport.WIDTH))
                 + "\n";
     }
 
     /** As an object; inches, square inches, degrees, points as {@code [x, y]}. */
-    public static String json(Profile profile, List<Notice> notices) {
+    public static String json(Profile profile, Milled milled, List<Notice> notices) {
         Box box = profile.outline().box();
         Json json = new Json()
                 .put("name", profile.name())
@@ -57,6 +60,7 @@ public final class ProfileReport {
                                 profile.outline().strokes().stream()
                                         .map(ProfileReport::member)
                                         .toList())
+                        .put("milling", MillingJson.of(milled))
                         .put("notices", JsonReport.notices(notices, Optional.empty()))
                         .written()
                 + "\n";
