@@ -38,7 +38,7 @@ record QuoteProfile(int number, Quoted quoted, TextMeasure measure) {
         items.add(new Path(ring, true, LineStyle.OUTLINE));
         items.addAll(dimension(Run.LEVEL, box.back(), box.face(), box.bottom() - AWAY, box.bottom()));
         items.addAll(dimension(Run.UPRIGHT, box.bottom(), box.top(), box.face() + AWAY, box.face()));
-        double y = box.bottom() - AWAY - 0.12;
+        double y = Box.around(items.stream().map(Item::box).toList()).bottom() - Drafting.AIR;
         double wide = Math.max(box.width() + AWAY, 2.4);
         for (String text : List.of(
                 quoted.item().name(),

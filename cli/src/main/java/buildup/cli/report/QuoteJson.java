@@ -59,6 +59,7 @@ public final class QuoteJson {
                 .put("weight", item.weight())
                 .numbers("lengths", item.lengths())
                 .put("newKnife", item.newKnife())
+                .put("knifeWidth", item.knifeWidth())
                 .texts("finish", item.finishes())
                 .put("blank", blank(quoted.blank()))
                 .put("price", price(quoted.price()))

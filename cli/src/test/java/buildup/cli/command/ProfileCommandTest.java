@@ -69,6 +69,7 @@ class ProfileCommandTest {
                         "area",
                         "spring",
                         "members",
+                        "milling",
                         "notices");
     }
 

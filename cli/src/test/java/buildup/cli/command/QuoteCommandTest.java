@@ -17,6 +17,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -120,7 +122,14 @@ class QuoteCommandTest {
         assertThat(Ran.of("quote", DEMO, "--to", "svg", "-o", sheet.toString()))
                 .isEqualTo(new Ran(ExitCode.CLEAN, "", Ran.of("quote", DEMO).err()));
         String svg = Files.readString(sheet);
-        // 4-1/2 wide in a user unit of an inch: from the lower back corner 1 in to the kerf, 1/4 of it, 3-1/4 on
+        // the user unit is an inch; from the kerf's far side to the front edge it is 3-1/4, up that edge 3/8
+        Matcher edge = Pattern.compile("L([\\d.]+) ([\\d.]+) L([\\d.]+) \\2 L\\3 ([\\d.]+) A1 1 ")
+                .matcher(svg);
+        assertThat(edge.find()).isTrue();
+        assertThat(Double.parseDouble(edge.group(3)) - Double.parseDouble(edge.group(1)))
+                .isCloseTo(3.25, within(1e-4));
+        assertThat(Double.parseDouble(edge.group(2)) - Double.parseDouble(edge.group(4)))
+                .isCloseTo(0.375, within(1e-4));
         assertThat(svg)
                 .contains(
                         "id=\"profile-1\"",

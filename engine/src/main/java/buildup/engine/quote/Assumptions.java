@@ -2,6 +2,7 @@ package buildup.engine.quote;
 
 import buildup.catalog.Mill;
 import buildup.catalog.Rates;
+import buildup.engine.milling.Knife;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
 import java.math.BigDecimal;
@@ -55,7 +56,11 @@ record Assumptions(Order order) {
                                         .map(length -> feet(Length.inches(length)) + " ft")
                                         .collect(Collectors.joining(", "))
                                 + "; " + percent(order.rates().specified()) + " more for that.");
-        all.add(item.newKnife() ? "A new knife is ground, " + size(blank.width()) + " wide." : "The knife is on hand.");
+        all.add(
+                item.newKnife()
+                        ? "A new knife is ground, " + size(item.knifeWidth()) + " wide, " + size(Knife.MARGIN)
+                                + " over the molding at either edge."
+                        : "The knife is on hand.");
         if (!item.finishes().isEmpty()) {
             all.add("Finish: " + String.join(", ", item.finishes()) + ".");
         }

@@ -1,6 +1,7 @@
 package buildup.engine.quote;
 
 import buildup.catalog.Wood;
+import buildup.engine.milling.Knife;
 import buildup.profiles.Profile;
 import java.math.BigDecimal;
 import java.util.List;
@@ -28,6 +29,15 @@ public record Item(
     public Item {
         lengths = List.copyOf(lengths);
         finishes = List.copyOf(finishes);
+    }
+
+    /** Width of a knife that runs it, in: its own and a margin at either edge. */
+    public double knifeWidth() {
+        return knifeWidth(profile);
+    }
+
+    static double knifeWidth(Profile profile) {
+        return profile.width() + 2 * Knife.MARGIN;
     }
 
     /** Pounds of the finished molding. */

@@ -201,12 +201,13 @@ final class ItemReader {
 
     private void machined(Profile profile, Mill mill, Head head, boolean newKnife, Mark mark, String name) {
         Blank blank = Blank.of(profile, mill);
-        Length over = Length.inches(profile.width()).minus(head.widest());
+        double knife = Item.knifeWidth(profile);
+        Length over = Length.inches(knife).minus(head.widest());
         if (over.toInches() > Tolerance.COINCIDENT) {
             notices.add(Notice.refusal(
                             "knife-wider-than-machine",
-                            "'" + name + "' takes a knife " + size(profile.width()) + " wide; the " + head.name()
-                                    + " holds " + size(head.widest().toInches()) + ".")
+                            "'" + name + "' takes a knife " + size(knife) + " wide; the " + head.name() + " holds "
+                                    + size(head.widest().toInches()) + ".")
                     .at(mark)
                     .of(name)
                     .amount(over)

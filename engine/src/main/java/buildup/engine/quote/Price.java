@@ -59,7 +59,7 @@ public record Price(
         BigDecimal setUp = cents(rates.setUp().multiply(charged));
         BigDecimal knife = item.newKnife()
                 ? cents(rates.knife()
-                        .multiply(BigDecimal.valueOf(blank.width()))
+                        .multiply(BigDecimal.valueOf(item.knifeWidth()))
                         .multiply(charged))
                 : cents(BigDecimal.ZERO);
         BigDecimal foot = work.add(specified).multiply(charged).divide(feet, CENTS, RoundingMode.HALF_UP);

@@ -1,5 +1,6 @@
 package buildup.engine.quote;
 
+import buildup.engine.milling.Knife;
 import java.math.BigDecimal;
 import java.util.List;
 
@@ -22,10 +23,8 @@ public record Quote(
                 order.items().stream().map(item -> quoted(order, item)).toList();
         BigDecimal sum = items.stream().map(item -> item.price().total()).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal toMinimum = Price.cents(order.rates().minimum().subtract(sum).max(BigDecimal.ZERO));
-        // a cut by each knife at each turn: trade rule, KCPI = rpm z / (12 feed)
-        double marks = order.head().speed()
-                * order.head().knives()
-                / (12 * order.head().feed());
+        double marks = Knife.marks(
+                order.head().speed(), order.head().knives(), order.head().feed());
         return new Quote(
                 order, items, toMinimum, Price.cents(sum.add(toMinimum)), marks, new Assumptions(order).ofAll(marks));
     }

@@ -32,11 +32,12 @@ class PriceTest {
         // 319 ft at 25 ft a minute: 12.76 minutes of 90 an hour
         assertThat(price.machine()).isEqualTo(sum("19.14"));
         assertThat(price.setUp()).isEqualTo(sum("120.00"));
-        assertThat(price.knife()).isEqualTo(sum("270.00"));
+        // 4-1/2 and 1/8 at either edge, at 50 and a fifth more
+        assertThat(price.knife()).isEqualTo(sum("285.00"));
         // (3322.92 + 60.00 + 19.14) x 1.2 / 260 = 15.7018
         assertThat(price.foot()).isEqualTo(sum("15.70"));
-        assertThat(price.total()).isEqualTo(sum("4472.00"));
-        assertThat(price.each()).isEqualTo(sum("17.20"));
+        assertThat(price.total()).isEqualTo(sum("4487.00"));
+        assertThat(price.each()).isEqualTo(sum("17.26"));
     }
 
     @Test
@@ -131,7 +132,7 @@ class PriceTest {
                         "A board gives 2 strips, 95 % of its width: 1/4 goes with its edge, 1/8 with each cut.",
                         "Waste 15 % (many-miters): 319 ft go through the machine.",
                         "Lengths are random.",
-                        "A new knife is ground, 4-1/2 wide.");
+                        "A new knife is ground, 4-3/4 wide, 1/8 over the molding at either edge.");
         assertThat(quote.assumed())
                 .contains(
                         "Rates 'example': invented figures, to be replaced by the mill's own.",
