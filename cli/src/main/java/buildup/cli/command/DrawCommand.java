@@ -8,6 +8,7 @@ import buildup.cli.drawing.SectionDrawing;
 import buildup.cli.report.Answer;
 import buildup.cli.report.NoticeText;
 import buildup.cli.scene.Scene;
+import buildup.cli.write.DxfWriter;
 import buildup.cli.write.PdfWriter;
 import buildup.cli.write.PngWriter;
 import buildup.cli.write.ShippedFont;
@@ -92,15 +93,12 @@ final class DrawCommand implements Callable<Integer> {
             return NotThereYet.say(streams, "draw --view " + view);
         }
         Optional<Format> wanted = format.or(this::byEnding);
-        if (wanted.equals(Optional.of(Format.dxf))) {
-            return NotThereYet.say(streams, "draw --to dxf");
-        }
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
         Answer answer = new StackLoader(files, notices, lights(notices)).load(stack, catalog.files);
         if (wanted.isEmpty()) {
             notices.add(Notice.refusal("unknown-format", "The ending of " + output + " names no kind of picture.")
-                    .cure("Let it end in .svg, .png or .pdf, or give --to."));
+                    .cure("Let it end in .svg, .png, .pdf or .dxf, or give --to."));
         } else {
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), files.read(), notices));
         }
@@ -112,7 +110,8 @@ final class DrawCommand implements Callable<Integer> {
         ShippedFont font = ShippedFont.load();
         scene(known, font, notices)
                 .map(scene -> switch (wanted) {
-                    case svg, dxf -> SvgWriter.write(scene, answer.unit());
+                    case svg -> SvgWriter.write(scene, answer.unit());
+                    case dxf -> DxfWriter.write(scene);
                     case png -> PngWriter.write(scene, font, PNG_DOTS_PER_INCH);
                     case pdf -> PdfWriter.write(scene, font);
                 })

@@ -4,6 +4,8 @@ import buildup.catalog.Catalog;
 import buildup.cli.report.CatalogReport;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.ProfileReport;
+import buildup.cli.write.DxfWriter;
+import buildup.cli.write.SvgWriter;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
@@ -32,7 +34,8 @@ final class ProfileCommand implements Callable<Integer> {
     enum Format {
         text,
         json,
-        svg
+        svg,
+        dxf
     }
 
     /** What messages call the words of the command line. */
@@ -65,7 +68,7 @@ final class ProfileCommand implements Callable<Integer> {
         Claims claims = new Claims();
         Catalog lists = lists(claims, notices);
         Optional<Profile> profile = name.flatMap(called -> profile(called, lists, notices));
-        if (name.isEmpty() && format == Format.svg) {
+        if (name.isEmpty() && (format == Format.svg || format == Format.dxf)) {
             notices.add(Notice.refusal("no-profile", "A picture is drawn of one profile.")
                     .cure("Name it, with its sizes."));
         }
@@ -119,9 +122,12 @@ final class ProfileCommand implements Callable<Integer> {
                 streams.out()
                         .print(profile.map(one -> ProfileReport.json(one, notices.sorted()))
                                 .orElseGet(() -> CatalogReport.json(lists, notices.sorted())));
-            case svg ->
-                profile.flatMap(one -> new ProfilePicture(lists).svg(one, name.orElseThrow(), notices))
-                        .ifPresent(svg -> streams.out().print(svg));
+            case svg, dxf ->
+                profile.flatMap(one -> new ProfilePicture(lists).scene(one, name.orElseThrow(), notices))
+                        .map(scene ->
+                                format == Format.svg ? SvgWriter.write(scene, LengthUnit.INCH) : DxfWriter.write(scene))
+                        // as they are: a DXF file has letters of its own
+                        .ifPresent(streams::send);
         }
     }
 }

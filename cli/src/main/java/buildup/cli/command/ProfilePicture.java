@@ -2,8 +2,8 @@ package buildup.cli.command;
 
 import buildup.catalog.Catalog;
 import buildup.cli.drawing.SectionDrawing;
+import buildup.cli.scene.Scene;
 import buildup.cli.write.ShippedFont;
-import buildup.cli.write.SvgWriter;
 import buildup.engine.compose.Composer;
 import buildup.engine.compose.Section;
 import buildup.engine.placing.Placing;
@@ -17,10 +17,8 @@ import buildup.shared.document.Mapping;
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
 import buildup.shared.document.Sequence;
-import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,17 +27,16 @@ record ProfilePicture(Catalog catalog) {
     private static final Mark NOWHERE = new Mark("", 1, 1);
 
     /**
-     * The picture as SVG.
+     * The picture.
      *
      * @param call the words by which the catalog gives the profile
      * @param notices told when it is too large to draw; what nails or carries it is nobody's question here
      */
-    Optional<String> svg(Profile profile, String call, Notices notices) {
+    Optional<Scene> scene(Profile profile, String call, Notices notices) {
         Notices unsaid = new Notices();
         Stack alone = StackReader.read(alone(profile.name(), call), catalog, new Claims(), unsaid);
         Section section = Composer.compose(alone, Placing.place(alone, unsaid), unsaid);
-        return SectionDrawing.of(section, ShippedFont.load(), Optional.empty(), notices)
-                .map(scene -> new String(SvgWriter.write(scene, LengthUnit.INCH), StandardCharsets.UTF_8));
+        return SectionDrawing.of(section, ShippedFont.load(), Optional.empty(), notices);
     }
 
     private static Document alone(String title, String call) {

@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
@@ -19,6 +20,15 @@ public record Streams(InputStream in, PrintWriter out, PrintWriter err, OutputSt
     /** Text writers over the given streams. */
     public static Streams of(InputStream in, OutputStream out, OutputStream err) {
         return new Streams(in, utf8(out), utf8(err), out);
+    }
+
+    /** Sends an answer that is not text. */
+    void send(byte[] answer) {
+        try {
+            bytes.write(answer);
+        } catch (IOException closed) {
+            // whoever closed the stream has had enough; the text writers keep quiet about it too
+        }
     }
 
     /** Sends on what is still held back. */

@@ -1,5 +1,6 @@
 package buildup.cli.write;
 
+import buildup.profiles.outline.Point;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -7,7 +8,15 @@ import java.math.RoundingMode;
 final class Numbers {
     private static final int PLACES = 5;
 
+    /** The step from one number that can be written to the next. */
+    static final double LEAST = 1e-5;
+
     private Numbers() {}
+
+    /** A place as it will be written. */
+    static Point rounded(Point at) {
+        return new Point(Double.parseDouble(text(at.x())), Double.parseDouble(text(at.y())));
+    }
 
     static String text(double number) {
         return BigDecimal.valueOf(number)

@@ -10,6 +10,12 @@ import java.util.Optional;
 
 /** The {@code d} of an SVG path: y down from the top of the sheet, arcs as true arcs. */
 final class PathData {
+    /** Arcs nearer to a half circle than this, in radians, are one. */
+    private static final double HALF = 1e-6;
+
+    /** What sums of written numbers may be off. */
+    private static final double ULPS = 1e-12;
+
     private final double top;
     private final StringBuilder data = new StringBuilder();
     private Optional<Point> at = Optional.empty();
@@ -30,7 +36,7 @@ final class PathData {
             word("M", segment.from());
         }
         if (segment instanceof Arc arc && Math.abs(arc.sweep()) > 0) {
-            String radius = Numbers.text(arc.radius());
+            String radius = radius(arc);
             // y is turned over: counterclockwise seen from above runs against SVG's positive angles
             String flags = (Math.abs(arc.sweep()) > Math.PI ? "1" : "0") + " " + (arc.counterclockwise() ? "0" : "1");
             word("A" + radius + " " + radius + " 0 " + flags + " ", arc.to());
@@ -38,6 +44,22 @@ final class PathData {
             word("L", segment.to());
         }
         at = Optional.of(segment.to());
+    }
+
+    /**
+     * Ends that are rounded nearer together than a half circle is wide would have it go round another centre, far off for
+     * so small a rounding: sqrt(2 r e), where e is the rounding. A radius that does not reach is enlarged until it does
+     * (SVG 1.1, F.6.6), so the half circle is given one that is a hair short.
+     */
+    private String radius(Arc arc) {
+        String radius = Numbers.text(arc.radius());
+        double chord = written(arc.from()).distance(written(arc.to()));
+        boolean half = Math.abs(Math.abs(arc.sweep()) - Math.PI) < HALF;
+        return half && chord < 2 * Double.parseDouble(radius) - ULPS ? Numbers.text(chord / 2 - Numbers.LEAST) : radius;
+    }
+
+    private Point written(Point at) {
+        return Numbers.rounded(new Point(at.x(), top - at.y()));
     }
 
     private void word(String verb, Point to) {

@@ -37,8 +37,16 @@ class DrawCommandTest {
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(ran.err())
                 .startsWith("refusal  reading-room-cornice.yaml  The ending of " + out
-                        + " names no kind of picture. Let it" + " end in .svg, .png or .pdf, or give --to.\n");
+                        + " names no kind of picture. Let it" + " end in .svg, .png, .pdf or .dxf, or give --to.\n");
         assertThat(out).doesNotExist();
+    }
+
+    @Test
+    void a_drawing_is_written_as_dxf_by_its_ending_or_by_name() throws IOException {
+        assertThat(drawn("a.dxf"))
+                .contains("POLYLINE", "TRIM", "Reading-room bookcase cornice")
+                .endsWith("EOF\r\n");
+        assertThat(drawn("a.out", "--to", "dxf")).isEqualTo(drawn("b.dxf"));
     }
 
     @Test
@@ -59,7 +67,7 @@ class DrawCommandTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--view steps", "--view sticks", "--to dxf"})
+    @ValueSource(strings = {"--view steps", "--view sticks"})
     void what_is_not_there_yet_says_so(String options) {
         String[] words = ("draw stack.yaml -o a.svg " + options).split(" ");
         assertThat(Ran.of(words)).isEqualTo(new Ran(ExitCode.REFUSED, "", "draw " + options + " is not there yet\n"));

@@ -109,6 +109,13 @@ class ProfileCommandTest {
         Ran ran = Ran.of("profile", "cyma-crown 3-5/8", "--format", "svg");
         assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
         assertThat(ran.out()).startsWith("<?xml").contains("title>cyma-crown 3-5/8</");
+        Ran dxf = Ran.of("profile", "cyma-crown 3-5/8", "--format", "dxf");
+        assertThat(dxf.code()).as(dxf.err()).isEqualTo(ExitCode.CLEAN);
+        assertThat(dxf.out())
+                .startsWith("  0\r\nSECTION")
+                .contains("cyma-crown 3-5/8")
+                .endsWith("EOF\r\n");
+        assertThat(Ran.of("profile", "--format", "dxf").err()).contains("A picture is drawn of one profile.");
         assertThat(Ran.of("profile", "--format", "svg"))
                 .isEqualTo(new Ran(
                         ExitCode.REFUSED,

@@ -1,0 +1,179 @@
+package buildup.catalog.inbox;
+
+import buildup.profiles.outline.Point;
+import buildup.profiles.trace.Trail;
+import buildup.shared.length.LengthUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Points as a contour gauge or a digitiser lists them: x and y on a line, x to the right, y up. A header may name the
+ * columns and their unit; blank lines part trails; lines that begin with # or // are remarks, and may state the unit.
+ */
+final class CsvReader {
+    private static final Pattern REMARK = Pattern.compile("(#|//).*");
+    private static final Pattern STATED_UNIT =
+            Pattern.compile("(?:#|//)?\\s*units?\\s*[:=,;\\s]\\s*([\\p{L}.\"']+)\\s*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern COLUMN_UNIT = Pattern.compile("[(\\[]\\s*([^)\\]]*?)\\s*[)\\]]");
+    private static final Pattern HEADING = Pattern.compile("(?i)(?!(nan|inf|infinity)\\b)[\\p{L}\"'(_].*");
+    private static final int LONGEST_LINE = 1_000;
+
+    private final Source source;
+    private final List<Trail> trails = new ArrayList<>();
+    private final List<Point> run = new ArrayList<>();
+    private Optional<Separator> separator = Optional.empty();
+    private Optional<LengthUnit> unit = Optional.empty();
+    private int columns = 2;
+    private int x;
+    private int y = 1;
+    private boolean begun;
+    private int points;
+    private int runLine;
+    private final List<Integer> alone = new ArrayList<>();
+
+    CsvReader(Source source) {
+        this.source = source;
+    }
+
+    Drawn drawn() throws Refused {
+        int line = 0;
+        for (String text : (Iterable<String>) source.text().lines()::iterator) {
+            line++;
+            String plain = text.strip();
+            if (plain.isEmpty()) {
+                endRun();
+            } else if (STATED_UNIT.matcher(plain).matches()) {
+                Matcher stated = STATED_UNIT.matcher(plain);
+                unit(stated.matches() ? stated.group(1) : "", line);
+            } else if (!REMARK.matcher(plain).matches()) {
+                data(plain, line);
+            }
+        }
+        endRun();
+        if (trails.isEmpty()) {
+            throw points > 0
+                    ? source.refused(
+                            "one-point", source.name() + " holds single points only.", 1, "Trace along the profile.")
+                    : source.refused(
+                            "no-points",
+                            source.name() + " holds no points.",
+                            1,
+                            "Write x and y on each line, as 0.250, 1.125; or name an SVG or DXF file.");
+        }
+        alone.forEach(lone -> source.tell(
+                source.note("one-point", "A point stands alone between blank lines, and is left out.", lone)));
+        return new Drawn(trails, unit);
+    }
+
+    private void data(String text, int line) throws Refused {
+        if (text.length() > LONGEST_LINE) {
+            bad("This line is " + text.length() + " letters long.", line);
+            return;
+        }
+        boolean first = !begun;
+        begun = true;
+        Optional<Separator> parted = separator.or(() -> Separator.of(text));
+        List<String> fields = parted.map(one -> one.fields(text)).orElse(List.of(text));
+        if (first && isHeader(text)) {
+            header(fields, line);
+            return;
+        }
+        if (fields.size() != columns) {
+            bad(
+                    "'" + Numerals.shown(text) + "' is " + fields.size() + " field" + (fields.size() == 1 ? "" : "s")
+                            + " where " + columns + " are wanted.",
+                    line);
+            return;
+        }
+        OptionalDouble right = number(fields.get(x), parted);
+        OptionalDouble up = number(fields.get(y), parted);
+        if (right.isEmpty() || up.isEmpty()) {
+            bad(Numerals.fault(right.isEmpty() ? fields.get(x) : fields.get(y)) + ".", line);
+            return;
+        }
+        // of a line that was read: one that was not may hold anything
+        separator = parted;
+        point(new Point(right.getAsDouble(), up.getAsDouble()), line);
+    }
+
+    private static OptionalDouble number(String field, Optional<Separator> parted) {
+        return Numerals.number(parted.filter(Separator::commaIsDecimal).isPresent() ? field.replace(',', '.') : field);
+    }
+
+    private void bad(String message, int line) {
+        source.tell(source.problem("not-a-point", message + " The point is left out.", line)
+                .cure("Write x and y, as 0.250, 1.125."));
+    }
+
+    private void point(Point point, int line) throws Refused {
+        points++;
+        if (points > Limits.MOST_POINTS) {
+            throw Plot.tooMany(source);
+        }
+        if (run.isEmpty()) {
+            runLine = line;
+        }
+        run.add(point);
+    }
+
+    private void endRun() {
+        if (run.size() > 1) {
+            trails.add(new Trail(run, false));
+        } else if (run.size() == 1) {
+            alone.add(runLine);
+        }
+        run.clear();
+    }
+
+    /** A first line of names only; what computers write for no number is no name. */
+    private static boolean isHeader(String text) {
+        return Stream.of(text.split("[;,\\t]"))
+                .allMatch(field -> HEADING.matcher(field.strip()).matches());
+    }
+
+    private void header(List<String> fields, int line) throws Refused {
+        List<String> names =
+                fields.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
+        List<String> bare = names.stream()
+                .map(name -> COLUMN_UNIT.matcher(name).replaceAll("").strip())
+                .toList();
+        if (bare.contains("x") && bare.contains("y")) {
+            x = bare.indexOf("x");
+            y = bare.indexOf("y");
+            columns = bare.size();
+        }
+        List<String> units = Stream.of(x, y)
+                .filter(column -> column < names.size())
+                .flatMap(column -> COLUMN_UNIT.matcher(names.get(column)).results())
+                .map(found -> found.group(1))
+                .distinct()
+                .toList();
+        for (String one : units) {
+            unit(one, line);
+        }
+    }
+
+    private void unit(String name, int line) throws Refused {
+        Optional<LengthUnit> stated = LengthUnit.named(name);
+        if (stated.isEmpty()) {
+            source.tell(source.problem(
+                            "missing-unit", "'" + Numerals.shown(name) + "' is no unit of length known here.", line)
+                    .cure("Write in, mm, cm or ft."));
+        } else if (unit.isPresent() && !unit.equals(stated)) {
+            throw source.refused(
+                    "two-units",
+                    "Two units are stated: " + unit.get().symbol() + ", and here "
+                            + stated.get().symbol() + ".",
+                    line,
+                    "Keep one of them.");
+        } else {
+            unit = stated;
+        }
+    }
+}

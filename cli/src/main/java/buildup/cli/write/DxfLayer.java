@@ -1,0 +1,54 @@
+package buildup.cli.write;
+
+import buildup.cli.scene.LineStyle;
+import java.util.Optional;
+
+/**
+ * A layer of a DXF drawing, by what its lines mean, with one of the format's numbered colours, negative where the
+ * layer is switched off. The paper under a leader has no layer, for a drawing of lines covers nothing.
+ */
+enum DxfLayer {
+    TRIM(7),
+    BLOCKING(30),
+    STANDING(8),
+    HATCH(8),
+    DIMENSIONS(3),
+    LETTERS(3),
+    NOTES(7),
+    SHEET(8),
+    LIGHT(40),
+    SIGHT(4),
+    BEARING(1),
+    WEIGHTS(2),
+    NAILS(6),
+    /** Switched off: it lies under the wood, and nothing here covers it. */
+    GRID(-8);
+
+    private final int color;
+
+    DxfLayer(int color) {
+        this.color = color;
+    }
+
+    int color() {
+        return color;
+    }
+
+    static Optional<DxfLayer> of(LineStyle style) {
+        return switch (style) {
+            case OUTLINE, ARRIS -> Optional.of(TRIM);
+            case NAILER -> Optional.of(BLOCKING);
+            case STANDING, BREAK, PLANE -> Optional.of(STANDING);
+            case DIMENSION, TICK, EXTENSION -> Optional.of(DIMENSIONS);
+            case LEADER -> Optional.of(LETTERS);
+            case RULE, CHECK -> Optional.of(SHEET);
+            case LIT, SHADE, CAST, RAY -> Optional.of(LIGHT);
+            case SIGHT -> Optional.of(SIGHT);
+            case BEARING -> Optional.of(BEARING);
+            case FALL -> Optional.of(WEIGHTS);
+            case NAIL, COULD -> Optional.of(NAILS);
+            case GRID, GRID_INCH -> Optional.of(GRID);
+            case CASING -> Optional.empty();
+        };
+    }
+}
