@@ -19,9 +19,12 @@ final class Improving {
 
     /**
      * What an arc that is seldom meant must bring in (distance / noise)^2 over a flat: arrises are eased, inside corners
-     * mostly are not, and a flat that goes over into an arc is mostly flat.
+     * mostly are not, no tool leaves a cusp but between two rounds, and a flat that goes over into an arc is mostly flat.
      */
     private static final double DOUBTFUL_GAIN = 20;
+
+    /** A hollow of fewer standard deviations is mostly an inside corner. */
+    private static final double SMALL_HOLLOW = 16;
 
     /** Price of one member more, for there are many places where one could begin. */
     private static final double MEMBER_PRICE = 1;
@@ -68,13 +71,18 @@ final class Improving {
     private static double score(Fitting fitting) {
         int free = -fitting.bonds().size();
         int count = 0;
+        int doubtful = 0;
         for (int i = 0; i < fitting.curves().size(); i++) {
-            free += fitting.curves().get(i) instanceof Curve.Round ? 3 : 2;
+            Curve curve = fitting.curves().get(i);
+            free += curve instanceof Curve.Round ? 3 : 2;
             count += fitting.points().get(i).size();
+            boolean corner = curve instanceof Curve.Round round
+                    && round.bend() < 0
+                    && round.radius() < SMALL_HOLLOW * fitting.noise();
+            doubtful += corner ? 1 : 0;
         }
-        return fitting.error()
-                + Math.log(count)
-                        * (NUMBER_PRICE * free + MEMBER_PRICE * fitting.curves().size());
+        double price = NUMBER_PRICE * free + MEMBER_PRICE * fitting.curves().size();
+        return fitting.error() + DOUBTFUL_GAIN * doubtful + Math.log(count) * price;
     }
 
     private static Stream<Fitting> others(Fitting fitting) {

@@ -92,16 +92,17 @@ public final class Tracer {
         Fitting squared = restored(Squaring.squared(turned), wish);
         Optional<Box> box = box(squared);
         if (box.isEmpty()) {
-            notices.add(Notice.refusal("trace-unclear", "No outline of lines and arcs follows this tracing.")
-                    .cure("Trace it again with more points, or allow a greater deviation."));
-            return Optional.empty();
+            return unclear(notices);
         }
         double enlarged = Scaling.second(box.get(), wish.calipers());
         Fitting home = home(squared.scaled(enlarged));
         box(home).ifPresent(sized -> Scaling.check(sized, enlarged, wish, notices));
         // twice: sizes count from the back and the bottom, which the first round may move
         Fitting shop = home(ShopSizes.of(home, wish.deviation()));
-        return Finishing.of(shop).map(traced -> told(traced, notices));
+        return Finishing.of(shop)
+                .or(() -> Finishing.of(home))
+                .map(traced -> told(traced, notices))
+                .or(() -> unclear(notices));
     }
 
     /** The first that holds together; a cutting that does not is tried again a little coarser or finer. */
@@ -175,6 +176,12 @@ public final class Tracer {
                                         crossing.first().number(),
                                         crossing.second().number())))
                 .cure("Traced twice?"));
+    }
+
+    private static Optional<Traced> unclear(Notices notices) {
+        notices.add(Notice.refusal("trace-unclear", "No outline of lines and arcs follows this tracing.")
+                .cure("Trace it again with more points, or allow a greater deviation."));
+        return Optional.empty();
     }
 
     private static Traced told(Traced traced, Notices notices) {
