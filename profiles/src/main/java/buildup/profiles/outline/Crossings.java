@@ -16,7 +16,7 @@ public final class Crossings {
      */
     public static List<Point> of(Segment a, Segment b, double slack) {
         List<Point> met = new ArrayList<>();
-        for (Point p : curves(a, b)) {
+        for (Point p : ofCurves(a, b)) {
             if (a.distance(p) <= slack && b.distance(p) <= slack) {
                 met.add(p);
             }
@@ -29,7 +29,8 @@ public final class Crossings {
         return lines(a, b).stream().findFirst();
     }
 
-    private static List<Point> curves(Segment a, Segment b) {
+    /** Where the endless lines and whole circles meet that two segments are stretches of; at most two places. */
+    public static List<Point> ofCurves(Segment a, Segment b) {
         if (a instanceof Line la) {
             return b instanceof Line lb ? lines(la, lb) : lineAndCircle(la, (Arc) b);
         }

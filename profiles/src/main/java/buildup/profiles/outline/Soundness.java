@@ -62,8 +62,8 @@ public final class Soundness {
                     continue;
                 }
                 for (Point p : meetings(a, b)) {
-                    boolean corner = j == i + 1 && p.near(a.to(), Tolerance.SNAP)
-                            || i == 0 && j == n - 1 && p.near(b.to(), Tolerance.SNAP);
+                    boolean corner = j == i + 1 && together(a, b, a.to(), p)
+                            || i == 0 && j == n - 1 && together(b, a, b.to(), p);
                     if (!corner) {
                         faults.add(new Crossing(p, numbers.get(i) + 1, numbers.get(j) + 1));
                         return;
@@ -71,6 +71,18 @@ public final class Soundness {
                 }
             }
         }
+    }
+
+    /**
+     * Whether a meeting is that of a common corner: there, or so near to it that the two have not yet parted, as where
+     * two rounds touch.
+     */
+    private static boolean together(Segment a, Segment b, Point corner, Point p) {
+        if (p.near(corner, Tolerance.SNAP)) {
+            return true;
+        }
+        Point between = a.at((a.nearest(corner) + a.nearest(p)) / 2);
+        return p.near(corner, Tolerance.TOUCHING) && b.distance(between) <= Tolerance.SNAP;
     }
 
     /** Crossings, and ends of one segment that lie on the other (which also shows stretches that run on each other). */

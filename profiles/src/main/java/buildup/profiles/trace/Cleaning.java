@@ -1,0 +1,81 @@
+package buildup.profiles.trace;
+
+import buildup.profiles.outline.Point;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+
+/** Drops what a tracing says twice or by a slip, and turns it counterclockwise. */
+final class Cleaning {
+    /** Points nearer than this share of the tracing's size are one. */
+    private static final double DOUBLED = 1e-7;
+
+    /** A stray point lies so many usual steps from both neighbours, and they that much nearer to each other. */
+    private static final double STRAY_STEPS = 6;
+
+    private static final double STRAY_RATIO = 3;
+
+    private Cleaning() {}
+
+    /** The ring without doubled and stray points, counterclockwise; one note tells how many there were. */
+    static List<Dot> of(List<Dot> ring, Notices notices) {
+        List<Dot> single = single(ring);
+        List<Dot> kept = withoutStrays(single);
+        int doubled = ring.size() - single.size();
+        int stray = single.size() - kept.size();
+        if (doubled + stray > 0) {
+            notices.add(
+                    Notice.note("doubled-points", "Dropped " + doubled + " doubled and " + stray + " stray points."));
+        }
+        if (kept.size() > 2 && Loops.area(kept) < 0) {
+            List<Dot> turned = new ArrayList<>(kept);
+            Collections.reverse(turned);
+            notices.add(Notice.note("outline-clockwise", "The tracing runs clockwise; turned round."));
+            return List.copyOf(turned);
+        }
+        return kept;
+    }
+
+    private static List<Dot> single(List<Dot> ring) {
+        double near = DOUBLED * Loops.size(ring);
+        List<Dot> kept = new ArrayList<>();
+        for (Dot dot : ring) {
+            if (kept.isEmpty() || !kept.get(kept.size() - 1).at().near(dot.at(), near)) {
+                kept.add(dot);
+            }
+        }
+        while (kept.size() > 1
+                && kept.get(0).at().near(kept.get(kept.size() - 1).at(), near)) {
+            kept.remove(kept.size() - 1);
+        }
+        return kept;
+    }
+
+    private static List<Dot> withoutStrays(List<Dot> ring) {
+        int n = ring.size();
+        if (n < 8) {
+            return List.copyOf(ring);
+        }
+        double[] steps = new double[n];
+        for (int i = 0; i < n; i++) {
+            steps[i] = ring.get(i).at().distance(ring.get((i + 1) % n).at());
+        }
+        double[] sorted = steps.clone();
+        Arrays.sort(sorted);
+        double far = STRAY_STEPS * sorted[n / 2];
+        List<Dot> kept = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Point before = ring.get((i + n - 1) % n).at();
+            Point after = ring.get((i + 1) % n).at();
+            double nearer = Math.min(steps[(i + n - 1) % n], steps[i]);
+            boolean stray = nearer > far && before.distance(after) * STRAY_RATIO < nearer;
+            if (!stray) {
+                kept.add(ring.get(i));
+            }
+        }
+        return List.copyOf(kept);
+    }
+}

@@ -1,0 +1,349 @@
+package buildup.profiles.trace;
+
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * A ring of curves on its way to an outline: each curve with its points, the bonds that it keeps, and where the walk
+ * passes from one to the next. Immutable; every step gives another one.
+ *
+ * @param points of each curve, in order
+ * @param bonds kept by the curves; the tangents among them are between neighbours
+ * @param noise standard deviation of the points from the true curve, in
+ * @param error sum of (distance / noise)^2
+ * @param strain by how much the worst bond is not kept, in
+ */
+record Fitting(
+        List<Curve> curves, List<List<Point>> points, List<Bond> bonds, double noise, double error, double strain) {
+    /** A bond that costs more than this in (distance / noise)^2 is not meant: four standard deviations. */
+    static final double MEANT = 16;
+
+    /** Neighbours that turn more sharply than this are a corner; a flat arc's end is known no better. */
+    private static final double CORNER = Math.toRadians(40);
+
+    /** How badly a bond may be kept, in: it could not be kept together with those before it. */
+    private static final double KEPT = 1e-8;
+
+    /** How far a corner may lie from where the points turn, in standard deviations across the narrower angle. */
+    private static final double CORNER_REACH = 8;
+
+    /** Rounds of giving points to their nearer neighbour; the ends commonly stand still after two. */
+    private static final int MOST_ROUNDS = 3;
+
+    /** A curve keeps so many points at least on either side of its middle. */
+    private static final int LEAST_KEPT = 2;
+
+    /** A corner lies no more than so many standard deviations from its nearest points, of so many on either side. */
+    private static final double CORNER_SLACK = 2;
+
+    private static final int NEAR_CORNER = 8;
+
+    Fitting {
+        curves = List.copyOf(curves);
+        points = points.stream().map(List::copyOf).toList();
+        bonds = List.copyOf(bonds);
+    }
+
+    /** The best curve of each stretch by itself, and risers between those that never meet. */
+    static Fitting of(Splitting.Cut cut, double noise) {
+        Moments moments = Moments.of(cut.ring());
+        List<Curve> curves = new ArrayList<>();
+        List<List<Point>> points = new ArrayList<>();
+        for (Splitting.Stretch stretch : cut.stretches()) {
+            List<Point> on = cut.ring().subList(stretch.from(), stretch.to());
+            curves.add(curve(moments, stretch, on));
+            points.add(on);
+        }
+        return free(curves, points, noise).withRisers();
+    }
+
+    private static Fitting free(List<Curve> curves, List<List<Point>> points, double noise) {
+        return solved(curves, points, List.of(), noise);
+    }
+
+    /** The same curves moved to where they fit best with these bonds kept. */
+    static Fitting solved(List<Curve> curves, List<List<Point>> points, List<Bond> bonds, double noise) {
+        Solver.Solution solution = new Solver(points, noise).solve(curves, bonds);
+        return new Fitting(solution.curves(), points, bonds, noise, solution.error(), solution.strain());
+    }
+
+    private static Curve curve(Moments moments, Splitting.Stretch stretch, List<Point> on) {
+        int half = stretch.from() + stretch.count() / 2;
+        Point mean = moments.mean(stretch.from(), stretch.to());
+        Point along = moments.mean(half, stretch.to()).minus(moments.mean(stretch.from(), half));
+        if (stretch.curved()) {
+            Moments.Circle circle = moments.circle(stretch.from(), stretch.to());
+            boolean left = along.cross(circle.center().minus(mean)) > 0;
+            return new Curve.Round(circle.center(), left ? circle.radius() : -circle.radius());
+        }
+        Point way = Point.towards(moments.lineAngle(stretch.from(), stretch.to()));
+        Point ends = on.get(on.size() - 1).minus(on.get(0));
+        boolean forth = way.dot(on.size() > 3 ? along : ends) >= 0;
+        return Curve.Straight.through(mean, forth ? way : way.times(-1));
+    }
+
+    /** Curves that meet as said, moved to where they fit best so. */
+    static Fitting bound(List<Curve> curves, List<List<Point>> points, List<Corners.Kind> kinds, double noise) {
+        List<Bond> bonds = new ArrayList<>();
+        for (int i = 0; i < curves.size(); i++) {
+            int before = (i + curves.size() - 1) % curves.size();
+            // two lines can do no more than cross
+            boolean lines = curves.get(i) instanceof Curve.Straight && curves.get(before) instanceof Curve.Straight;
+            if (kinds.get(i) != Corners.Kind.CORNER && !lines) {
+                bonds.add(new Bond.Tangent(before, i, kinds.get(i) == Corners.Kind.CUSP));
+            }
+        }
+        return solved(curves, points, bonds, noise);
+    }
+
+    /** Every point given to that one of two neighbours which it lies nearer to, in order; fitted again. */
+    Fitting reassigned() {
+        Fitting fitting = this;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            List<List<Point>> next = new ArrayList<>(fitting.points);
+            for (int i = 0; i < curves.size(); i++) {
+                fitting.share(before(i), i, next);
+            }
+            if (next.equals(fitting.points)) {
+                return fitting;
+            }
+            fitting = solved(fitting.curves, next, bonds, noise);
+        }
+        return fitting;
+    }
+
+    /** Divides the points between the middles of two neighbours where their squares come to least. */
+    private void share(int a, int b, List<List<Point>> all) {
+        List<Point> one = all.get(a);
+        List<Point> other = all.get(b);
+        int from = one.size() / 2;
+        int to = one.size() + other.size() / 2;
+        if (a == b || one.size() < 2 * LEAST_KEPT || other.size() < 2 * LEAST_KEPT) {
+            return;
+        }
+        List<Point> both = new ArrayList<>(one);
+        both.addAll(other);
+        double sum = 0;
+        double least = 0;
+        int best = from;
+        // error with the division at k, less that with it at the beginning
+        for (int k = from; k < to; k++) {
+            double offA = curves.get(a).off(both.get(k));
+            double offB = curves.get(b).off(both.get(k));
+            sum += offA * offA - offB * offB;
+            if (sum < least) {
+                least = sum;
+                best = k + 1;
+            }
+        }
+        all.set(a, List.copyOf(both.subList(0, best)));
+        all.set(b, List.copyOf(both.subList(best, both.size())));
+    }
+
+    /** About where each curve begins: halfway between the last point of the one before and its own first. */
+    List<Point> starts() {
+        List<Point> starts = new ArrayList<>();
+        for (int i = 0; i < curves.size(); i++) {
+            starts.add(start(i));
+        }
+        return starts;
+    }
+
+    /** How each curve meets the one before it. */
+    List<Corners.Kind> kinds() {
+        List<Corners.Kind> kinds = new ArrayList<>(Collections.nCopies(curves.size(), Corners.Kind.CORNER));
+        for (Bond bond : bonds) {
+            if (bond instanceof Bond.Tangent tangent) {
+                kinds.set(tangent.second(), tangent.back() ? Corners.Kind.CUSP : Corners.Kind.SMOOTH);
+            }
+        }
+        return kinds;
+    }
+
+    /** Two curves that pass each other by, as over a step too low for points of its own, get a line between them. */
+    private Fitting withRisers() {
+        List<Curve> all = new ArrayList<>();
+        List<List<Point>> own = new ArrayList<>();
+        List<Point> starts = starts();
+        boolean added = false;
+        for (int i = 0; i < curves.size(); i++) {
+            List<Point> mine = points.get(i);
+            List<Point> before = points.get((i + curves.size() - 1) % curves.size());
+            if (passesBy(i, starts.get(i)) && mine.size() > 4 && before.size() > 4) {
+                Point from = curves.get((i + curves.size() - 1) % curves.size()).foot(before.get(before.size() - 1));
+                Point to = curves.get(i).foot(mine.get(0));
+                all.add(Curve.Straight.through(from, to.minus(from).unit()));
+                own.add(List.of(from, to));
+                added = true;
+            }
+            all.add(curves.get(i));
+            own.add(mine);
+        }
+        return added ? free(all, own, noise) : this;
+    }
+
+    private boolean passesBy(int i, Point near) {
+        Curve a = curves.get((i + curves.size() - 1) % curves.size());
+        Curve b = curves.get(i);
+        double turn = Corners.turn(a, b, near);
+        double apart = a.foot(near).distance(b.foot(near));
+        if (turn < CORNER && a instanceof Curve.Straight != b instanceof Curve.Straight) {
+            return false;
+        }
+        double reach = apart + CORNER_REACH * noise / Math.max(Math.sin(turn), 0.02);
+        return Corners.of(a, b, Corners.Kind.CORNER, near)
+                        .filter(p -> p.distance(near) <= reach)
+                        .isEmpty()
+                && apart > 4 * noise;
+    }
+
+    /** The same, keeping one more bond. */
+    Fitting with(Bond bond) {
+        List<Bond> more = new ArrayList<>(bonds);
+        more.add(bond);
+        return solved(curves, points, more, noise);
+    }
+
+    private boolean holds() {
+        return strain <= KEPT && Double.isFinite(error);
+    }
+
+    /** Keeps the bond if it costs no more than {@code most} and can be kept beside the others. */
+    Fitting tried(Bond bond, double most) {
+        Fitting next = with(bond);
+        return next.error() - error <= most && next.holds() ? next : this;
+    }
+
+    /** Neighbours without a corner between them, where the points allow that, and where they would not meet else. */
+    Fitting smoothed() {
+        Fitting fitting = this;
+        for (int i = 0; i < curves.size(); i++) {
+            fitting = fitting.smoothedAt(i, MEANT);
+        }
+        for (int i = 0; i < curves.size(); i++) {
+            if (!fitting.meets(i)) {
+                fitting = fitting.smoothedAt(i, Double.POSITIVE_INFINITY);
+            }
+        }
+        return fitting;
+    }
+
+    private Fitting smoothedAt(int i, double most) {
+        int before = before(i);
+        boolean lines = curves.get(i) instanceof Curve.Straight && curves.get(before) instanceof Curve.Straight;
+        double turn = Corners.turn(curves.get(before), curves.get(i), start(i));
+        if (lines || before == i || kinds().get(i) != Corners.Kind.CORNER || turn > CORNER && turn < Math.PI - CORNER) {
+            return this;
+        }
+        Fitting next = tried(new Bond.Tangent(before, i, turn > CORNER), most);
+        return next == this || next.meets(i) ? next : this;
+    }
+
+    private int before(int i) {
+        return (i + curves.size() - 1) % curves.size();
+    }
+
+    private Point start(int i) {
+        List<Point> before = points.get(before(i));
+        return before.get(before.size() - 1).towards(points.get(i).get(0), 0.5);
+    }
+
+    private Point middle(int i) {
+        return points.get(i).get(points.get(i).size() / 2);
+    }
+
+    /** Whether a curve takes over from the one before it between the middles of the two. */
+    private boolean meets(int i) {
+        Curve a = curves.get(before(i));
+        Curve b = curves.get(i);
+        return Corners.of(a, b, kinds().get(i), start(i))
+                .filter(p -> p.minus(a.foot(middle(before(i)))).dot(a.heading(p)) > 0)
+                .filter(p -> b.foot(middle(i)).minus(p).dot(b.heading(p)) > 0)
+                .isPresent();
+    }
+
+    /** Whether every curve is walked forward along its own points. */
+    boolean sound() {
+        return Corners.segments(curves, kinds(), starts()).filter(this::forward).isPresent();
+    }
+
+    private boolean forward(List<Segment> segments) {
+        for (int i = 0; i < segments.size(); i++) {
+            Segment segment = segments.get(i);
+            List<Point> on = points.get(i);
+            Point middle = on.get(on.size() / 2);
+            double t = segment.nearest(middle);
+            boolean backward = segment instanceof Line
+                    && segment.direction(0).dot(curves.get(i).heading(middle)) < 0;
+            double reach = 3 * (walked(before(i)) + walked(i) + walked((i + 1) % curves.size()));
+            if (backward || on.size() > 4 && (t <= 0 || t >= 1) || segment.length() > reach) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** How far corners stand out beyond their nearest points, in the measure of {@link #error}; nothing where near. */
+    double overshoot() {
+        List<Point> starts = starts();
+        List<Corners.Kind> kinds = kinds();
+        double sum = 0;
+        for (int i = 0; i < curves.size(); i++) {
+            List<Point> before = points.get(before(i));
+            List<Point> on = points.get(i);
+            double step = before.get(before.size() - 1).distance(on.get(0));
+            double off = Corners.of(curves.get(before(i)), curves.get(i), kinds.get(i), starts.get(i))
+                    .map(corner -> nearest(corner, before, on))
+                    .orElse(0.0);
+            double beyond = Math.max(0, (off - step) / noise - CORNER_SLACK);
+            sum += beyond * beyond;
+        }
+        return sum;
+    }
+
+    private static double nearest(Point corner, List<Point> before, List<Point> on) {
+        return Stream.concat(
+                        before.subList(Math.max(0, before.size() - NEAR_CORNER), before.size()).stream(),
+                        on.subList(0, Math.min(on.size(), NEAR_CORNER)).stream())
+                .mapToDouble(corner::distance)
+                .min()
+                .orElse(0);
+    }
+
+    private double walked(int i) {
+        List<Point> on = points.get(i);
+        return on.get(0).distance(middle(i)) + middle(i).distance(on.get(on.size() - 1));
+    }
+
+    /** Everything turned or shifted. */
+    Fitting moved(Motion motion) {
+        return new Fitting(
+                curves.stream().map(curve -> curve.moved(motion)).toList(),
+                points.stream()
+                        .map(on -> on.stream().map(motion::apply).toList())
+                        .toList(),
+                bonds,
+                noise,
+                error,
+                strain);
+    }
+
+    /** Everything enlarged from the origin; the noise stays what it is in inches. */
+    Fitting scaled(double factor) {
+        return new Fitting(
+                curves.stream().map(curve -> curve.scaled(factor)).toList(),
+                points.stream()
+                        .map(on -> on.stream().map(p -> p.times(factor)).toList())
+                        .toList(),
+                bonds,
+                noise,
+                error,
+                strain);
+    }
+}

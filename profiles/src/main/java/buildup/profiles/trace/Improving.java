@@ -1,0 +1,281 @@
+package buildup.profiles.trace;
+
+import buildup.profiles.outline.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Looks again at every corner of a ring that is bound together. Where neighbours are tangent a member needs fewer
+ * numbers than one that stands alone: a short flat between two arcs needs one, an eased arris one against a chamfer's
+ * two. So members that the points alone did not tell apart are told here, at the same price a number.
+ */
+final class Improving {
+    /** Price of a number that is free to be chosen, in units of the logarithm of the number of points. */
+    private static final double NUMBER_PRICE = 1.5;
+
+    /**
+     * What an arc that is seldom meant must bring in (distance / noise)^2 over a flat: arrises are eased, inside corners
+     * mostly are not, no tool leaves a cusp but between two rounds, and a flat that goes over into an arc is mostly flat.
+     */
+    private static final double DOUBTFUL_GAIN = 20;
+
+    /** A hollow of fewer standard deviations is mostly an inside corner. */
+    private static final double SMALL_HOLLOW = 16;
+
+    /** Price of one member more, for there are many places where one could begin. */
+    private static final double MEMBER_PRICE = 1;
+
+    /** Shares of a neighbour's points that a member between it and the next may take. */
+    private static final List<Double> SHARES = List.of(0.12, 0.3);
+
+    /** Changes that are made at most, the best of all each time. */
+    private static final int MOST_ROUNDS = 24;
+
+    /** Neighbours of an eased arris turn at least so much. */
+    private static final double LEAST_TURN = Math.toRadians(20);
+
+    private static final double MOST_TURN = Math.toRadians(130);
+
+    /** A flat that may be an arc begins as one so many times as wide as its neighbour. */
+    private static final double WIDER = 3;
+
+    /** Fewer points of a neighbour cannot give any away. */
+    private static final int LEAST_GIVER = 12;
+
+    /** Fewer points are no member. */
+    private static final int LEAST = 3;
+
+    private Improving() {}
+
+    static Fitting of(Fitting start) {
+        Fitting best = start;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            Fitting now = best;
+            Optional<Fitting> next = others(now)
+                    .map(Fitting::reassigned)
+                    .filter(Fitting::sound)
+                    .min(Comparator.comparingDouble(Improving::score))
+                    .filter(other -> !now.sound() || score(other) < score(now));
+            if (next.isEmpty()) {
+                break;
+            }
+            best = next.get();
+        }
+        return best;
+    }
+
+    private static double score(Fitting fitting) {
+        int free = -fitting.bonds().size();
+        int count = 0;
+        int doubtful = 0;
+        for (int i = 0; i < fitting.curves().size(); i++) {
+            Curve curve = fitting.curves().get(i);
+            free += curve instanceof Curve.Round ? 3 : 2;
+            count += fitting.points().get(i).size();
+            boolean corner = curve instanceof Curve.Round round
+                    && round.bend() < 0
+                    && round.radius() < SMALL_HOLLOW * fitting.noise();
+            doubtful += corner ? 1 : 0;
+        }
+        double price = NUMBER_PRICE * free + MEMBER_PRICE * fitting.curves().size();
+        return fitting.error() + DOUBTFUL_GAIN * doubtful + Math.log(count) * price;
+    }
+
+    private static Stream<Fitting> others(Fitting fitting) {
+        return IntStream.range(0, fitting.curves().size())
+                .mapToObj(i -> new Draft(fitting, i))
+                .flatMap(draft -> Stream.of(
+                                draft.easedArris().stream(),
+                                Stream.of(
+                                                draft.parted(),
+                                                draft.dropped(),
+                                                draft.bent(draft.before),
+                                                draft.bent(draft.after))
+                                        .flatMap(Optional::stream),
+                                SHARES.stream().flatMap(draft::flats).flatMap(Optional::stream))
+                        .flatMap(all -> all));
+    }
+
+    /** A ring that is being changed at one curve. */
+    private static final class Draft {
+        private final Fitting fitting;
+        private final int i;
+        private final int before;
+        private final int after;
+        private final List<Curve> curves;
+        private final List<List<Point>> points;
+        private final List<Corners.Kind> kinds;
+
+        Draft(Fitting fitting, int i) {
+            int n = fitting.curves().size();
+            this.fitting = fitting;
+            this.i = i;
+            this.before = (i + n - 1) % n;
+            this.after = (i + 1) % n;
+            this.curves = new ArrayList<>(fitting.curves());
+            this.points = new ArrayList<>(fitting.points());
+            this.kinds = new ArrayList<>(fitting.kinds());
+        }
+
+        private Draft again() {
+            return new Draft(fitting, i);
+        }
+
+        private Fitting bound() {
+            return Fitting.bound(curves, points, kinds, fitting.noise());
+        }
+
+        /** A short line that turns the same way at both ends, as an arc tangent to both neighbours. */
+        Optional<Fitting> easedArris() {
+            if (curves.size() < 4 || !(curves.get(i) instanceof Curve.Straight flat)) {
+                return Optional.empty();
+            }
+            Point start = fitting.starts().get(i);
+            Point end = fitting.starts().get(after);
+            Point in = curves.get(before).heading(start);
+            Point out = curves.get(after).heading(end);
+            double first = in.cross(flat.heading(start));
+            double second = flat.heading(end).cross(out);
+            double turn = Math.abs(Math.atan2(in.cross(out), in.dot(out)));
+            if (first * second <= 0
+                    || turn < LEAST_TURN
+                    || turn > MOST_TURN
+                    || points.get(i).size() < LEAST) {
+                return Optional.empty();
+            }
+            double bend = Math.signum(first) * start.distance(end) / 2 / Math.sin(turn / 2);
+            Point middle = start.towards(end, 0.5);
+            Draft draft = again();
+            draft.curves.set(i, new Curve.Round(middle.minus(flat.normal().times(bend * Math.cos(turn / 2))), bend));
+            draft.kinds.set(i, Corners.Kind.SMOOTH);
+            draft.kinds.set(after, Corners.Kind.SMOOTH);
+            double gain = first > 0 ? 0 : DOUBTFUL_GAIN;
+            return Optional.of(draft.bound().reassigned()).filter(eased -> eased.error() < fitting.error() - gain);
+        }
+
+        /** An arc as two that go over into each other. */
+        Optional<Fitting> parted() {
+            if (!(curves.get(i) instanceof Curve.Round round) || points.get(i).size() < 2 * LEAST_GIVER) {
+                return Optional.empty();
+            }
+            Draft draft = again();
+            List<Point> on = points.get(i);
+            draft.points.set(i, on.subList(on.size() / 2, on.size()));
+            draft.points.add(i, on.subList(0, on.size() / 2));
+            // a little apart, so that the bond between them has a direction
+            draft.curves.add(i, round.inward(round.bend() / 50));
+            draft.curves.set(
+                    i + 1,
+                    new Curve.Round(
+                            round.center()
+                                    .plus(on.get(on.size() / 2)
+                                            .minus(round.center())
+                                            .times(-1.0 / 50)),
+                            round.bend() * 51 / 50));
+            draft.kinds.add(i + 1, Corners.Kind.SMOOTH);
+            return Optional.of(draft.bound());
+        }
+
+        /** A line that goes over into a neighbouring arc, bent as that is. */
+        Optional<Fitting> bent(int neighbour) {
+            Corners.Kind kind = kinds.get(neighbour == before ? i : after);
+            if (kind != Corners.Kind.SMOOTH
+                    || !(curves.get(i) instanceof Curve.Straight line)
+                    || !(curves.get(neighbour) instanceof Curve.Round round)
+                    || points.get(i).size() < LEAST_GIVER) {
+                return Optional.empty();
+            }
+            Draft draft = again();
+            double bend = WIDER * round.bend();
+            Point middle = points.get(i).get(points.get(i).size() / 2);
+            draft.curves.set(
+                    i, new Curve.Round(line.foot(middle).minus(line.normal().times(bend)), bend));
+            return Optional.of(draft.bound().reassigned()).filter(arc -> arc.error() < fitting.error() - DOUBTFUL_GAIN);
+        }
+
+        /** A small arc as a line between corners. */
+        Optional<Fitting> flattened() {
+            Point start = fitting.starts().get(i);
+            Point end = fitting.starts().get(after);
+            if (!(curves.get(i) instanceof Curve.Round)
+                    || start.near(end, fitting.noise())
+                    || points.get(i).size() < LEAST) {
+                return Optional.empty();
+            }
+            Draft draft = again();
+            draft.curves.set(
+                    i,
+                    Curve.Straight.through(
+                            start.towards(end, 0.5), end.minus(start).unit()));
+            draft.kinds.set(i, Corners.Kind.CORNER);
+            draft.kinds.set(after, Corners.Kind.CORNER);
+            return Optional.of(draft.bound());
+        }
+
+        /** Without a line between two arcs. */
+        Optional<Fitting> dropped() {
+            if (curves.size() < 4
+                    || !(curves.get(i) instanceof Curve.Straight)
+                    || !(curves.get(before) instanceof Curve.Round)
+                    || !(curves.get(after) instanceof Curve.Round)
+                    || kinds.get(i) == Corners.Kind.CORNER && kinds.get(after) == Corners.Kind.CORNER) {
+                return Optional.empty();
+            }
+            Draft draft = again();
+            List<Point> on = points.get(i);
+            List<Point> one = new ArrayList<>(points.get(before));
+            one.addAll(on.subList(0, on.size() / 2));
+            List<Point> other = new ArrayList<>(on.subList(on.size() / 2, on.size()));
+            other.addAll(points.get(after));
+            draft.points.set(before, one);
+            draft.points.set(after, other);
+            Corners.Kind kind = kinds.get(i) == Corners.Kind.SMOOTH ? kinds.get(after) : kinds.get(i);
+            draft.kinds.set(after, kind);
+            draft.curves.remove(i);
+            draft.points.remove(i);
+            draft.kinds.remove(i);
+            return Optional.of(draft.bound());
+        }
+
+        /** With a short flat between this curve and the one before it, tangent to those of the two that are arcs. */
+        Stream<Optional<Fitting>> flats(double share) {
+            boolean roundBefore = curves.get(before) instanceof Curve.Round;
+            boolean roundHere = curves.get(i) instanceof Curve.Round;
+            if (kinds.get(i) == Corners.Kind.SMOOTH) {
+                return roundBefore && roundHere ? Stream.of(flat(share, share)) : Stream.empty();
+            }
+            return Stream.of(
+                    roundBefore ? flat(share, 0) : Optional.empty(), roundHere ? flat(0, share) : Optional.empty());
+        }
+
+        private Optional<Fitting> flat(double shareBefore, double shareHere) {
+            List<Point> one = points.get(before);
+            List<Point> other = points.get(i);
+            int left = (int) (one.size() * shareBefore);
+            int right = (int) (other.size() * shareHere);
+            if (left + right < LEAST
+                    || left > 0 && one.size() < LEAST_GIVER
+                    || right > 0 && other.size() < LEAST_GIVER) {
+                return Optional.empty();
+            }
+            List<Point> own = new ArrayList<>(one.subList(one.size() - left, one.size()));
+            own.addAll(other.subList(0, right));
+            Point middle = own.get(own.size() / 2);
+            Draft draft = again();
+            draft.points.set(before, one.subList(0, one.size() - left));
+            draft.points.set(i, other.subList(right, other.size()));
+            draft.points.add(i, own);
+            draft.curves.add(
+                    i,
+                    Curve.Straight.through(
+                            middle, curves.get(left > 0 ? before : i).heading(middle)));
+            draft.kinds.set(i, right > 0 ? Corners.Kind.SMOOTH : kinds.get(i));
+            draft.kinds.add(i, left > 0 ? Corners.Kind.SMOOTH : kinds.get(i));
+            return Optional.of(draft.bound());
+        }
+    }
+}
