@@ -50,10 +50,15 @@ public record Profile(String name, String kind, Outline outline, Stick stick) {
                 : Math.max(outline.box().width(), outline.box().height());
     }
 
-    /** The outline as it is run: flat on its back; only a sprung molding is drawn in another way. */
+    /**
+     * The outline as it is run: flat on its back, back at x = 0 and lowest point at y = 0. Only a sprung molding is drawn
+     * in another way.
+     */
     public Outline asRun() {
-        return stick instanceof Spring spring
-                ? outline.moved(Motion.turn(spring.sprung().spring()))
-                : outline;
+        if (!(stick instanceof Spring spring)) {
+            return outline;
+        }
+        Outline flat = outline.moved(Motion.turn(spring.sprung().spring()));
+        return flat.moved(Motion.shift(-flat.box().back(), -flat.box().bottom()));
     }
 }

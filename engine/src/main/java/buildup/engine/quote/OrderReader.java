@@ -149,16 +149,16 @@ final class OrderReader {
         return breaks.stream().distinct().sorted().toList();
     }
 
-    /** Feet of a run: a plain number above nothing. */
+    /** Feet of a run: a plain number, one at least. */
     static Optional<BigDecimal> feet(Scalar text, Notices notices) {
         String written = text.text().strip();
         Optional<BigDecimal> feet = FEET.matcher(written).matches()
-                ? Optional.of(new BigDecimal(written)).filter(number -> number.signum() > 0)
+                ? Optional.of(new BigDecimal(written)).filter(number -> number.compareTo(BigDecimal.ONE) >= 0)
                 : Optional.empty();
         if (feet.isEmpty()) {
             notices.add(Notice.refusal("not-a-number", "'" + text.text() + "' is not a number of feet to run.")
                     .at(text.mark())
-                    .cure("Write a plain number above 0 and below 1,000,000, as 260."));
+                    .cure("Write a plain number from 1 to 999,999, as 260."));
         }
         return feet;
     }

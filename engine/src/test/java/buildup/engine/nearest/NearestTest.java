@@ -130,13 +130,13 @@ class NearestTest {
     @Test
     void shift_flip_and_quarter_turn_change_nothing() {
         Random random = new Random(7);
-        for (String name : List.of("cove-bed 1-1/4 x 1-3/8", "attic-base 1-1/4 x 2", "cyma-crown 9/16 x 3-5/8")) {
+        for (String name : List.of("cove-bed 1-1/4 x 1-3/8", "attic-base 1-1/4 x 2")) {
             Profile profile = called(name);
             List<Profile> others =
                     USUAL.stream().filter(one -> !one.name().equals(name)).toList();
             Profile plain = milled("plain", profile.outline());
             Neighbours before = Neighbours.of(plain, others, Freedom.usual(), 3);
-            for (Motion way : List.of(Motion.turn(90), Motion.turn(180), Motion.OVER, Motion.ENDS)) {
+            for (Motion way : List.of(Motion.turn(90), Motion.OVER)) {
                 Motion moved = way.then(Motion.shift(random.nextDouble() * 9, random.nextDouble() * 9));
                 Neighbours after =
                         Neighbours.of(milled("moved", profile.outline().moved(moved)), others, Freedom.usual(), 3);

@@ -40,13 +40,13 @@ class BadOrderTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"0", "-5", "NaN", "Infinity", "1e308", "1000000", "2x", "0.00"})
+    @ValueSource(strings = {"0", "-5", "NaN", "Infinity", "1e308", "1000000", "2x", "0.99"})
     void no_number_of_feet(String feet) {
         said(
                 order("profile: cove 3/4 x 3/4, wood: red-oak, feet: " + feet),
                 "refusal not-a-number 2 '" + feet
-                        + "' is not a number of feet to run. Write a plain number above 0 and"
-                        + " below 1,000,000, as 260.");
+                        + "' is not a number of feet to run. Write a plain number from 1"
+                        + " to 999,999, as 260.");
     }
 
     @Test
