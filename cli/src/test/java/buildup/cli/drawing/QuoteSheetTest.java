@@ -30,7 +30,7 @@ class QuoteSheetTest {
         String order = "title: Trim\nrates: example\nwood: red-oak\nitems: [" + items + "]\n" + more;
         Quote quote = DocumentReader.read("order.yaml", order.getBytes(UTF_8), notices)
                 .flatMap(document -> Order.read(document, Catalog.builtIn(), new Claims(), notices))
-                .map(Quote::of)
+                .map(wanted -> Quote.of(wanted, Catalog.builtIn(), notices))
                 .orElseThrow();
         return QuoteSheet.of(quote, Drawn.FONT, Optional.empty(), notices).orElseThrow();
     }

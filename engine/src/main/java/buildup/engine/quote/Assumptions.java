@@ -3,11 +3,15 @@ package buildup.engine.quote;
 import buildup.catalog.Mill;
 import buildup.catalog.Rates;
 import buildup.engine.milling.Knife;
+import buildup.engine.milling.Milled;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Everything that a price rests on, in sentences. */
@@ -33,7 +37,7 @@ record Assumptions(Order order) {
         return all;
     }
 
-    List<String> of(Item item, Blank blank, Price price) {
+    List<String> of(Item item, Blank blank, Price price, Milled milled) {
         Mill mill = order.mill();
         List<String> all = new ArrayList<>();
         all.add("Finished " + size(blank.thickness()) + " x " + size(blank.width()) + ", from "
@@ -59,12 +63,40 @@ record Assumptions(Order order) {
         all.add(
                 item.newKnife()
                         ? "A new knife is ground, " + size(item.knifeWidth()) + " wide, " + size(Knife.MARGIN)
-                                + " over the molding at either edge."
+                                + " over the molding at either edge" + depth(milled) + "."
                         : "The knife is on hand.");
+        passes(milled).ifPresent(all::add);
+        if (!milled.corners().isEmpty()) {
+            all.add("The cutter leaves a radius of "
+                    + size(milled.corners().get(0).radius()) + " in "
+                    + (milled.corners().size() == 1
+                            ? "an inside corner"
+                            : milled.corners().size() + " inside corners")
+                    + " drawn sharp.");
+        }
         if (!item.finishes().isEmpty()) {
             all.add("Finish: " + String.join(", ", item.finishes()) + ".");
         }
         return all;
+    }
+
+    private static String depth(Milled milled) {
+        return milled.knife()
+                .map(knife -> ", and " + LengthPrinter.decimals(Length.inches(knife.depth()), 3) + " deep on the steel")
+                .orElse("");
+    }
+
+    /** What the head in front leaves to others. */
+    private static Optional<String> passes(Milled milled) {
+        Set<String> from = new LinkedHashSet<>();
+        milled.undercuts().forEach(undercut -> {
+            undercut.passes().forEach(side -> from.add(side.word()));
+            undercut.tilt().ifPresent(side -> from.add(side.word()));
+        });
+        return from.isEmpty()
+                ? Optional.empty()
+                : Optional.of("The head in front does not reach all of it: also cut from "
+                        + String.join(" and from ", from) + ", with a cutter of the shop's own.");
     }
 
     private static String said(String about) {

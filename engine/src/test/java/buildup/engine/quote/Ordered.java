@@ -41,7 +41,7 @@ record Ordered(Optional<Quote> quote, List<Notice> notices) {
                                 notices);
         Optional<Quote> quote = DocumentReader.read("order.yaml", order.getBytes(UTF_8), notices)
                 .flatMap(document -> Order.read(document, catalog, new Claims(), notices))
-                .map(Quote::of);
+                .map(wanted -> Quote.of(wanted, catalog, notices));
         return new Ordered(quote, notices.sorted());
     }
 
