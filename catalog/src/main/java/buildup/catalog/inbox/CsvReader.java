@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 final class CsvReader {
     private static final Pattern REMARK = Pattern.compile("(#|//).*");
     private static final Pattern STATED_UNIT =
-            Pattern.compile("(?:#|//)?\\s*units?\\s*[:=,;\\s]\\s*([\\p{L}.\"']+)\\s*", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(?:#|//)?\\s*+units?(?:\\s*+[:=,;]\\s*+|\\s++)([\\p{L}.\"']++)", Pattern.CASE_INSENSITIVE);
     private static final Pattern COLUMN_UNIT = Pattern.compile("[(\\[]\\s*([^)\\]]*?)\\s*[)\\]]");
     private static final Pattern HEADING = Pattern.compile("(?i)(?!(nan|inf|infinity)\\b)[\\p{L}\"'(_].*");
     private static final int LONGEST_LINE = 1_000;
@@ -48,6 +48,8 @@ final class CsvReader {
             String plain = text.strip();
             if (plain.isEmpty()) {
                 endRun();
+            } else if (plain.length() > LONGEST_LINE) {
+                bad("This line is " + plain.length() + " letters long.", line);
             } else if (STATED_UNIT.matcher(plain).matches()) {
                 Matcher stated = STATED_UNIT.matcher(plain);
                 unit(stated.matches() ? stated.group(1) : "", line);
@@ -72,10 +74,6 @@ final class CsvReader {
     }
 
     private void data(String text, int line) throws Refused {
-        if (text.length() > LONGEST_LINE) {
-            bad("This line is " + text.length() + " letters long.", line);
-            return;
-        }
         boolean first = !begun;
         begun = true;
         Optional<Separator> parted = separator.or(() -> Separator.of(text));

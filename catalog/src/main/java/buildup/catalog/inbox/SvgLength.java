@@ -15,7 +15,7 @@ final class SvgLength {
     /** CSS 2.1, section 4.3.2. */
     static final double USER_UNITS_PER_INCH = 96;
 
-    private static final Pattern LENGTH = Pattern.compile("\\s*([-+.\\deE]*[\\d.])\\s*([a-zA-Z]*)\\s*");
+    private static final Pattern LENGTH = Pattern.compile("([-+.\\deE]*[\\d.])\\s*+([a-zA-Z]*+)");
 
     private final double amount;
     private final double userUnits;
@@ -42,7 +42,7 @@ final class SvgLength {
 
     /** Empty for what is no length, and for shares of something else. */
     static Optional<SvgLength> read(String text) {
-        Matcher matcher = LENGTH.matcher(text);
+        Matcher matcher = LENGTH.matcher(text.strip());
         if (!matcher.matches()) {
             return Optional.empty();
         }

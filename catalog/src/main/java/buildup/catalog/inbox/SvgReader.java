@@ -41,8 +41,8 @@ final class SvgReader {
             "script",
             "view");
 
-    private static final Pattern FETCHED = Pattern.compile("@import|url\\(\\s*['\"]?\\s*+(?!#|data:|['\")])");
-    private static final Pattern HIDDEN = Pattern.compile("(^|;)\\s*display\\s*:\\s*none\\s*(;|$|!)");
+    private static final Pattern FETCHED = Pattern.compile("@import|url\\(\\s*+['\"]?+\\s*+(?!#|data:|['\")])");
+    private static final Pattern HIDDEN = Pattern.compile("(^|;)\\s*+display\\s*+:\\s*+none\\s*+(;|$|!)");
 
     /** So many kinds of what is not read are counted. */
     private static final int MOST_KINDS = 30;

@@ -68,6 +68,31 @@ class InboxTest {
         assertThat(read.notices()).allMatch(notice -> notice.level() == Level.REFUSAL);
     }
 
+    /** Where time grew with the square of the length, these would not end. */
+    @Test
+    void long_runs_of_nothing_are_passed_in_one_go() {
+        String blanks = " ".repeat(2_000_000);
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg'>";
+        assertThat(Inboxed.of("units" + blanks + "!\n1,1\n2,2\n", "a.csv").codes())
+                .containsExactly("not-a-point");
+        assertThat(Inboxed.of(svg + "<style>url(" + blanks + "#a)</style><line x2='1'/></svg>", "a.svg")
+                        .points())
+                .hasSize(2);
+        assertThat(Inboxed.of(svg + "<g style='display" + blanks + "x'><line x2='1'/></g></svg>", "a.svg")
+                        .points())
+                .hasSize(2);
+        assertThat(Inboxed.of(svg + "<line x2='1" + blanks + "!'/></svg>", "a.svg")
+                        .codes())
+                .containsExactly("no-points", "svg-error");
+        assertThat(Inboxed.of(svg + "<path d='M0 0L" + "1".repeat(2_000_000) + "'/></svg>", "a.svg")
+                        .codes())
+                .containsExactly("no-points", "svg-error");
+        assertThat(Inboxed.of("<!DOCTYPE svg" + blanks + "x>" + svg + "</svg>", "a.svg")
+                        .codes())
+                .containsExactly("outside-reference");
+        assertThat(Inboxed.of(blanks + "0" + blanks, "a.txt").codes()).containsExactly("no-points", "not-a-point");
+    }
+
     /** Files torn off, and files with letters changed, give trails or notices, and nothing else. */
     @ParameterizedTest
     @ValueSource(strings = {SVG, DXF, "x (mm);y (mm)\n0,5;1\n2;3\n"})
