@@ -71,10 +71,10 @@ final class ProfileCommand implements Callable<Integer> {
     @Option(names = "--nearest", description = "Tell which others come nearest to it.")
     private boolean nearest;
 
-    @Option(names = "--any-turn", description = "With --nearest: at any angle, not in quarter turns alone.")
+    @Option(names = "--any-turn", description = "As --nearest, at any angle, not in quarter turns alone.")
     private boolean anyTurn;
 
-    @Option(names = "--any-size", description = "With --nearest: larger or smaller too.")
+    @Option(names = "--any-size", description = "As --nearest, larger or smaller too.")
     private boolean anySize;
 
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
@@ -105,6 +105,7 @@ final class ProfileCommand implements Callable<Integer> {
         if (view.isPresent() && format == Format.text) {
             format = Format.svg;
         }
+        nearest = nearest || anyTurn || anySize;
         Notices notices = new Notices();
         Claims claims = new Claims();
         Catalog lists = lists(claims, notices);

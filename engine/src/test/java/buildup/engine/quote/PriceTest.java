@@ -132,7 +132,8 @@ class PriceTest {
                         "A board gives 2 strips, 95 % of its width: 1/4 goes with its edge, 1/8 with each cut.",
                         "Waste 15 % (many-miters): 319 ft go through the machine.",
                         "Lengths are random.",
-                        "A new knife is ground, 4-3/4 wide, 1/8 over the molding at either edge.");
+                        "A new knife is ground, 4-3/4 wide, 1/8 over the molding at either edge, and 1.102 deep on the steel.",
+                        "The head in front does not reach all of it: also cut from below, with a cutter of the shop's own.");
         assertThat(quote.assumed())
                 .contains(
                         "Rates 'example': invented figures, to be replaced by the mill's own.",
