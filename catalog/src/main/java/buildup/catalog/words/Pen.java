@@ -73,7 +73,9 @@ final class Pen {
         for (int i = 0; i < word.sizes().size(); i++) {
             double size = word.size(i, 0);
             boolean evenHollow = word.verb() == Verb.SCOTIA && i == 1 && size == 0;
-            if (size <= Tolerance.COINCIDENT && !evenHollow) {
+            // an arc of its own radius may end level with its beginning, or straight above it
+            boolean levelArc = isArc(word) && i < 2 && size == 0;
+            if (size <= Tolerance.COINCIDENT && !evenHollow && !levelArc) {
                 return refused(word, "comes out at " + size(size) + ".", "Give it a size of more than nothing.");
             }
         }
@@ -82,6 +84,25 @@ final class Pen {
                     word,
                     "is " + size(word.size(1, 0)) + " wide and only " + size(word.size(0, 0)) + " high.",
                     "Make it higher than wide, or say cove.");
+        }
+        return !isArc(word) || arcHolds(word);
+    }
+
+    private static boolean isArc(Word word) {
+        return word.verb() == Verb.HOLLOW || word.verb() == Verb.ROUND;
+    }
+
+    private boolean arcHolds(Word word) {
+        double chord = Math.hypot(word.size(0, 0), word.size(1, word.size(0, 0)));
+        if (chord <= Tolerance.COINCIDENT) {
+            return refused(word, "ends where it begins.", "Give it a height or a width.");
+        }
+        // half the chord for a half round; rounding may leave a printed radius a hair short of it
+        if (word.sizes().size() > 2 && word.size(2, 0) < chord / 2 - Tolerance.SNAP) {
+            return refused(
+                    word,
+                    "has a radius of " + size(word.size(2, 0)) + " and spans " + size(chord) + ".",
+                    "Give it a radius of at least half its span.");
         }
         return true;
     }
@@ -118,6 +139,10 @@ final class Pen {
             case CHAMFER -> walk.chamfer(vertical, first, level, second, name);
             case COVE -> walk.cove(vertical, first, level, second, name);
             case OVOLO -> walk.ovolo(vertical, first, level, second, name);
+            case GREEK_COVE -> walk.greekCove(vertical, first, level, second, name);
+            case GREEK_OVOLO -> walk.greekOvolo(vertical, first, level, second, name);
+            case HOLLOW -> walk.arc(vertical, first, level, second, radius(word), true, name);
+            case ROUND -> walk.arc(vertical, first, level, second, radius(word), false, name);
             case CYMA_RECTA -> walk.cymaRecta(vertical, first, level, second, name);
             case CYMA_REVERSA -> walk.cymaReversa(vertical, first, level, second, name);
             case SCOTIA -> walk.scotia(vertical, first, level, word.size(1, first * SCOTIA_WIDTH), name);
@@ -128,6 +153,13 @@ final class Pen {
             case ASTRAGAL -> walk.astragal(first, word.size(1, first * ASTRAGAL_FILLET), name);
             case GROOVE -> walk.groove(first, second, name);
         }
+    }
+
+    /** The radius of an arc; one that names none is a quarter of the longer side. */
+    private static double radius(Word word) {
+        double height = word.size(0, 0);
+        double width = word.size(1, height);
+        return Math.max(word.size(2, Math.max(height, width)), Math.hypot(height, width) / 2);
     }
 
     private void straight(Word word, double size, String name) {

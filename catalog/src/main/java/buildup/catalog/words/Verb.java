@@ -15,6 +15,10 @@ enum Verb {
     CYMA_REVERSA(Ways.BOX, 2, Verb.HEIGHT_AND_WIDTH),
     SCOTIA(Ways.BOX, 2, Verb.HEIGHT_AND_WIDTH),
     RABBET(Ways.BOX, 2, Verb.HEIGHT_AND_WIDTH),
+    GREEK_COVE(Ways.BOX, 2, Verb.HEIGHT_AND_WIDTH),
+    GREEK_OVOLO(Ways.BOX, 2, Verb.HEIGHT_AND_WIDTH),
+    HOLLOW(Ways.BOX, 3, "height x width x radius"),
+    ROUND(Ways.BOX, 3, "height x width x radius"),
     HALF_ROUND(Ways.ONE, 1, "a diameter"),
     ASTRAGAL(Ways.NONE, 2, "diameter x fillet"),
     GROOVE(Ways.NONE, 2, "width x depth");
@@ -54,6 +58,10 @@ enum Verb {
         all.put("cavetto", COVE);
         all.put("ovolo", OVOLO);
         all.put("quarter-round", OVOLO);
+        all.put("greek cove", GREEK_COVE);
+        all.put("greek ovolo", GREEK_OVOLO);
+        all.put("hollow", HOLLOW);
+        all.put("round", ROUND);
         all.put("cyma recta", CYMA_RECTA);
         all.put("cyma reversa", CYMA_REVERSA);
         all.put("ogee", CYMA_REVERSA);

@@ -58,6 +58,40 @@ public final class Walk {
         quarter(vertical, height, level, width, false, name);
     }
 
+    /** Greek cove: a hollow quarter of an ellipse, upright and level at its ends. */
+    public void greekCove(Way vertical, double height, Way level, double width, String name) {
+        ellipse(vertical, height, level, width, true, name);
+    }
+
+    /** Greek ovolo: a round quarter of an ellipse, upright and level at its ends. */
+    public void greekOvolo(Way vertical, double height, Way level, double width, String name) {
+        ellipse(vertical, height, level, width, false, name);
+    }
+
+    private void ellipse(Way vertical, double height, Way level, double width, boolean hollow, String name) {
+        require(height, "height");
+        require(width, "width");
+        Point rise = vertical.unit().times(height);
+        Point run = level.unit().times(width);
+        boolean riseFirst = verticalFirst(vertical, level, hollow);
+        EllipseQuarter.arcs(at, riseFirst ? rise : run, riseFirst ? run : rise).forEach(arc -> add(arc, name));
+    }
+
+    /**
+     * Hollow or round of any radius: the shorter arc of such a circle that ends {@code height} up or down and {@code
+     * width} out or in; one of the two may be nothing, and half the span is the least radius.
+     */
+    public void arc(Way vertical, double height, Way level, double width, double radius, boolean hollow, String name) {
+        require(radius, "radius");
+        Point chord = vertical.unit().times(height).plus(level.unit().times(width));
+        require(chord.length(), "span");
+        double half = chord.length() / 2;
+        Point middle = at.plus(chord.times(0.5));
+        Point left = chord.unit().left();
+        double off = Math.sqrt(Math.max(0, (radius - half) * (radius + half)));
+        arcTo(at.plus(chord), middle.plus(left.times(hollow ? -off : off)), !hollow, name);
+    }
+
     /** Cyma recta: round where it is nearest the wall, hollow where it is outermost; two like arcs tangent halfway. */
     public void cymaRecta(Way vertical, double height, Way level, double width, String name) {
         ogee(vertical, height, level, width, level == Way.IN, name);

@@ -1,0 +1,302 @@
+package buildup.profiles.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.profiles.member.Walk;
+import buildup.profiles.member.Way;
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Stroke;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class TracerTest {
+    private final Notices notices = new Notices();
+
+    /** Bottom 1/4, a cove of 1, a fillet of 3/8: 1-1/4 x 1-3/8. */
+    private static Outline bed() {
+        Walk walk = new Walk();
+        walk.straight(Way.OUT, 0.25, "bottom");
+        walk.cove(Way.UP, 1, Way.OUT, 1, "cove");
+        walk.straight(Way.UP, 0.375, "fillet");
+        walk.levelToBack();
+        return Outline.closed(walk.close());
+    }
+
+    /** A board 3/4 x 3 with its front arrises eased to the radius. */
+    private static Outline eased(double radius) {
+        Walk walk = new Walk();
+        walk.straight(Way.OUT, 0.75 - radius, "bottom");
+        walk.ovolo(Way.UP, radius, Way.OUT, radius, "lower");
+        walk.straight(Way.UP, 3 - 2 * radius, "face");
+        walk.ovolo(Way.UP, radius, Way.IN, radius, "upper");
+        walk.levelToBack();
+        return Outline.closed(walk.close());
+    }
+
+    private static List<Point> sampled(Outline outline, int count, double noise) {
+        Random random = new Random(11);
+        List<Point> points = new ArrayList<>();
+        double step = outline.perimeter() / count;
+        double at = step / 3;
+        for (Stroke stroke : outline.strokes()) {
+            double length = stroke.segment().length();
+            for (; at < length; at += step) {
+                Point p = stroke.segment().at(at / length);
+                points.add(new Point(p.x() + noise * random.nextGaussian(), p.y() + noise * random.nextGaussian()));
+            }
+            at -= length;
+        }
+        return points;
+    }
+
+    private static Trail ring(List<Point> points) {
+        return new Trail(points, true);
+    }
+
+    private Traced traced(Wish wish, Trail... trails) {
+        return Tracer.trace(List.of(trails), wish, notices).orElseThrow(() -> new AssertionError(said()));
+    }
+
+    private void refused(Wish wish, Trail... trails) {
+        assertThat(Tracer.trace(List.of(trails), wish, notices)).isEmpty();
+    }
+
+    private List<String> said() {
+        return notices.sorted().stream()
+                .map(notice -> notice.level() + " " + notice.code() + ": " + notice.message() + " | " + notice.cure())
+                .toList();
+    }
+
+    private static List<Point> all(List<Point> points, Motion motion) {
+        return points.stream().map(motion::apply).toList();
+    }
+
+    @Test
+    void a_tracing_becomes_the_outline_in_shop_sizes() {
+        Traced traced = traced(Wish.PLAIN, ring(sampled(bed(), 800, 0.002)));
+        assertThat(said()).isEmpty();
+        assertThat(traced.outline().members()).containsExactlyInAnyOrder("bottom", "cove", "face", "top", "back");
+        assertThat(traced.outline().area()).isEqualTo(1.25 * 1.375 - Math.PI / 4, within(1e-3));
+        assertThat(traced.outline().box().width()).isEqualTo(1.25, within(1e-9));
+        assertThat(traced.outline().box().height()).isEqualTo(1.375, within(1e-9));
+        assertThat(radius(traced)).isEqualTo(1, within(1e-9));
+        assertThat(traced.rms()).isEqualTo(0.002, within(0.0002));
+        assertThat(traced.largest()).isBetween(0.004, 0.010);
+        assertThat(traced.members().stream().mapToInt(Traced.Fit::points).sum())
+                .isEqualTo(traced.points().size());
+        assertThat(traced.farthest()).isIn(traced.points());
+    }
+
+    private static double radius(Traced traced) {
+        return traced.outline().strokes().stream()
+                .map(Stroke::segment)
+                .filter(Arc.class::isInstance)
+                .mapToDouble(arc -> ((Arc) arc).radius())
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_drawn_polygon_of_four_corners_is_a_board() {
+        Traced traced = traced(
+                Wish.PLAIN,
+                ring(List.of(new Point(0, 0), new Point(0.75, 0), new Point(0.75, 3.5), new Point(0, 3.5))));
+        assertThat(traced.outline().isRectangle()).isTrue();
+        assertThat(traced.outline().box()).isEqualTo(new Box(0, 0, 0.75, 3.5));
+    }
+
+    @Test
+    void two_caliper_sizes_give_the_scale_and_check_it() {
+        Trail drawn = ring(all(sampled(bed(), 600, 0.002), Motion.turn(2)).stream()
+                .map(p -> p.times(37.1))
+                .toList());
+        Wish wish = Wish.PLAIN.measured(
+                List.of(new Caliper(Caliper.Across.WIDTH, 1.25), new Caliper(Caliper.Across.HEIGHT, 1.375)));
+        assertThat(traced(wish, drawn).outline().box().height()).isEqualTo(1.375, within(1e-3));
+        assertThat(said())
+                .singleElement()
+                .asString()
+                .startsWith("NOTE scale-checked: By the first size the height comes");
+    }
+
+    @Test
+    void calipers_that_disagree_are_told() {
+        Wish wish = Wish.PLAIN.measured(
+                List.of(new Caliper(Caliper.Across.THICKNESS, 1.25), new Caliper(Caliper.Across.HEIGHT, 1.5)));
+        traced(wish, ring(sampled(bed(), 600, 0)));
+        assertThat(said())
+                .containsExactly("PROBLEM scale-disagrees: By the first size the height comes out at 1.375;"
+                        + " the calipers say 1.500: 0.125 apart. | Measure both again, and trace square to the piece.");
+    }
+
+    @Test
+    void millimetres_read_as_inches_are_asked_for() {
+        Trail drawn = ring(sampled(eased(0.125), 500, 0).stream()
+                .map(p -> new Point(p.y(), p.x()).times(38.1))
+                .toList());
+        refused(Wish.PLAIN.of(new Wish.Usual("casing", 5.5)), drawn);
+        assertThat(said())
+                .containsExactly(
+                        "REFUSAL missing-unit: The outline is 114.3 wide. As inches that is 9-1/2 ft of casing: mm? |"
+                                + " State the unit of the tracing, or one caliper size.",
+                        "NOTE outline-clockwise: The tracing runs clockwise; turned round. | ");
+    }
+
+    @Test
+    void a_stated_unit_is_taken() {
+        Trail drawn =
+                ring(sampled(bed(), 500, 0).stream().map(p -> p.times(25.4)).toList());
+        assertThat(traced(Wish.PLAIN.in(LengthUnit.MILLIMETRE), drawn)
+                        .outline()
+                        .box()
+                        .width())
+                .isEqualTo(1.25, within(1e-6));
+        assertThat(said()).isEmpty();
+    }
+
+    @Test
+    void open_trails_are_joined_at_their_nearest_ends() {
+        List<Point> points = sampled(bed(), 600, 0.001);
+        List<Point> second = new ArrayList<>(points.subList(200, 400));
+        Collections.reverse(second);
+        Traced traced = traced(
+                Wish.PLAIN,
+                new Trail(points.subList(0, 200), false),
+                new Trail(points.subList(400, 600), false),
+                new Trail(second, false));
+        assertThat(traced.outline().area()).isEqualTo(bed().area(), within(5e-3));
+        assertThat(said()).isEmpty();
+    }
+
+    @Test
+    void a_small_gap_is_closed_and_told() {
+        List<Point> points = sampled(bed(), 600, 0);
+        traced(Wish.PLAIN, new Trail(points.subList(0, points.size() - 4), false));
+        assertThat(said())
+                .singleElement()
+                .asString()
+                .matches("NOTE outline-open: Last point is 0\\.0\\d short of the first\\."
+                        + " Closed it, or was a piece lost\\? \\| Trace it again if so\\.");
+    }
+
+    @Test
+    void a_tracing_of_the_face_alone_is_closed_along_its_back() {
+        List<Point> points = sampled(bed(), 600, 0);
+        List<Point> face = points.stream().filter(p -> p.x() > 0).toList();
+        assertThat(traced(Wish.PLAIN, new Trail(face, false)).outline().area()).isEqualTo(bed().area(), within(0.02));
+        assertThat(said()).singleElement().asString().contains("that line is taken for the back");
+    }
+
+    @Test
+    void a_lost_piece_is_refused() {
+        List<Point> points = sampled(bed(), 600, 0);
+        // without the middle of the cove
+        Collections.rotate(points, -200);
+        refused(Wish.PLAIN, new Trail(points.subList(0, 460), false));
+        assertThat(said()).singleElement().asString().startsWith("REFUSAL outline-open: Last point is");
+    }
+
+    @Test
+    void doubled_and_stray_points_are_counted_once() {
+        List<Point> points = new ArrayList<>(sampled(bed(), 600, 0.001));
+        points.add(300, points.get(300));
+        points.add(100, points.get(100));
+        points.set(50, points.get(50).plus(new Point(0.5, 0.5)));
+        Collections.reverse(points);
+        assertThat(traced(Wish.PLAIN, ring(points)).largest()).isLessThan(0.01);
+        assertThat(said())
+                .containsExactly(
+                        "NOTE doubled-points: Dropped 2 doubled and 1 stray points. | ",
+                        "NOTE outline-clockwise: The tracing runs clockwise; turned round. | ");
+    }
+
+    @Test
+    void an_outline_that_crosses_itself_is_refused_with_the_place() {
+        List<Point> points = List.of(new Point(0, 0), new Point(2, 0), new Point(0.5, 2), new Point(2, 2));
+        refused(Wish.PLAIN, ring(points));
+        assertThat(said())
+                .singleElement()
+                .asString()
+                .matches(
+                        "REFUSAL outline-crosses-itself: Outline crosses itself near \\(.*\\), between points 2 and 4\\."
+                                + " \\| Traced twice\\?");
+    }
+
+    @Test
+    void a_mirrored_profile_is_told_and_turned_when_asked() {
+        List<Point> points = all(sampled(bed(), 600, 0.001), Motion.ENDS);
+        traced(Wish.PLAIN, ring(points));
+        assertThat(said())
+                .contains("PROBLEM outline-mirrored: The back of this profile is on the room side. |"
+                        + " Turn it end for end.");
+        Traced turned = Tracer.trace(List.of(ring(points)), Wish.PLAIN.flipped(), new Notices())
+                .orElseThrow();
+        assertThat(turned.outline().centroid().x()).isEqualTo(bed().centroid().x(), within(2e-3));
+    }
+
+    @Test
+    void worn_arrises_are_made_sharp_and_paint_comes_off() {
+        List<Point> points = sampled(eased(0.125), 1000, 0.001);
+        assertThat(traced(Wish.PLAIN.restored(0.15, 0), ring(points)).outline().isRectangle())
+                .isTrue();
+        assertThat(traced(Wish.PLAIN.restored(0.1, 0), ring(points)).outline().strokes())
+                .hasSize(6);
+        Box bare =
+                traced(Wish.PLAIN.restored(0, 1.0 / 64), ring(points)).outline().box();
+        assertThat(bare.width()).isEqualTo(0.75 - 1.0 / 64, within(2e-3));
+        assertThat(bare.height()).isEqualTo(3 - 2.0 / 64, within(2e-3));
+    }
+
+    @Test
+    void nothing_and_a_line_are_no_outline() {
+        refused(Wish.PLAIN);
+        refused(Wish.PLAIN, ring(List.of(new Point(0, 0), new Point(1, 1), new Point(2, 2))));
+        assertThat(said())
+                .containsExactly(
+                        "REFUSAL no-outline: The tracing holds no line. | Trace the outline once round.",
+                        "REFUSAL no-area: The tracing encloses no area. | Trace the outline once round.");
+    }
+
+    @Test
+    void the_largest_of_several_closed_lines_is_taken() {
+        List<Point> mark = List.of(new Point(0.1, 0.1), new Point(0.2, 0.1), new Point(0.2, 0.2));
+        traced(Wish.PLAIN, ring(mark), ring(sampled(bed(), 600, 0)));
+        assertThat(said())
+                .containsExactly("PROBLEM outline-beside: The tracing holds 1 other line beside the largest closed one,"
+                        + " which is taken. | Leave only the outline in the file.");
+    }
+
+    @Test
+    void a_hundred_thousand_points_are_averaged_and_fitted() {
+        Traced traced = traced(Wish.PLAIN, ring(sampled(bed(), 100_000, 0.005)));
+        assertThat(radius(traced)).isEqualTo(1, within(1e-9));
+        assertThat(traced.points()).hasSizeLessThan(20_000);
+        assertThat(notices.sorted()).extracting(Notice::code).isEmpty();
+    }
+
+    @Test
+    void a_circle_of_points_or_scatter_does_not_raise() {
+        List<Point> circle = new ArrayList<>();
+        Random random = new Random(3);
+        List<Point> scatter = new ArrayList<>();
+        for (int i = 0; i < 400; i++) {
+            circle.add(Point.towards(i * Math.PI / 200));
+            scatter.add(new Point(random.nextDouble(), random.nextDouble()));
+        }
+        Optional<Traced> round = Tracer.trace(List.of(ring(circle)), Wish.PLAIN, notices);
+        Optional<Traced> wild = Tracer.trace(List.of(ring(scatter)), Wish.PLAIN, notices);
+        assertThat(round.isEmpty() || wild.isEmpty()).isEqualTo(notices.refused());
+    }
+}
