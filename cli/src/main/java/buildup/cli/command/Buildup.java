@@ -41,7 +41,8 @@ public final class Buildup {
                 .addSubcommand(new DrawCommand(streams))
                 .addSubcommand(new WatchCommand(streams))
                 .addSubcommand(new NewCommand(streams))
-                .addSubcommand(new ProfileCommand(streams));
+                .addSubcommand(new ProfileCommand(streams))
+                .addSubcommand(new TraceCommand(streams));
         NotThereYet.addTo(line, streams);
         line.getCommandSpec().version(version());
         for (CommandLine command : line.getSubcommands().values()) {
