@@ -161,15 +161,15 @@ public final class OutlineWords {
             return 0;
         }
         Step step = Step.between(at, second.to(), home);
-        if (step.height() <= 0 || step.width() <= 0) {
+        if (step.height <= 0 || step.width <= 0) {
             return 0;
         }
         for (String spelled : List.of("cyma recta", "cyma reversa")) {
             Walk walk = new Walk();
             if (spelled.equals("cyma recta")) {
-                walk.cymaRecta(step.vertical(), step.height(), step.level(), step.width(), spelled);
+                walk.cymaRecta(step.vertical, step.height, step.level, step.width, spelled);
             } else {
-                walk.cymaReversa(step.vertical(), step.height(), step.level(), step.width(), spelled);
+                walk.cymaReversa(step.vertical, step.height, step.level, step.width, spelled);
             }
             if (draws(walk, at, List.of(first, second))) {
                 words.add(spelled + step.ways() + " " + step.sizes() + as(i, spelled));
@@ -189,33 +189,33 @@ public final class OutlineWords {
         Optional<Way> along = halfRound(arc);
         if (along.isPresent()) {
             String way = along.get().name().toLowerCase(Locale.ROOT);
-            return "bead " + way + " " + text(Math.max(step.height(), step.width())) + as(i, "bead");
+            return "bead " + way + " " + text(Math.max(step.height, step.width)) + as(i, "bead");
         }
-        if (step.height() > 0 && step.width() > 0) {
+        if (step.height > 0 && step.width > 0) {
             Walk walk = new Walk();
             String spelled = arc.counterclockwise() ? "ovolo" : "cove";
             if (arc.counterclockwise()) {
-                walk.ovolo(step.vertical(), step.height(), step.level(), step.width(), spelled);
+                walk.ovolo(step.vertical, step.height, step.level, step.width, spelled);
             } else {
-                walk.cove(step.vertical(), step.height(), step.level(), step.width(), spelled);
+                walk.cove(step.vertical, step.height, step.level, step.width, spelled);
             }
             if (draws(walk, at, List.of(arc))) {
                 return spelled + step.ways() + " " + step.sizes() + as(i, spelled);
             }
         }
         String spelled = arc.counterclockwise() ? "round" : "hollow";
-        return spelled + step.ways() + " " + text(step.height()) + " x " + text(step.width()) + " x "
-                + text(arc.radius()) + as(i, spelled);
+        return spelled + step.ways() + " " + text(step.height) + " x " + text(step.width) + " x " + text(arc.radius())
+                + as(i, spelled);
     }
 
     private String straight(Step step, int i) {
-        if (step.width() <= 0) {
-            String way = step.vertical().name().toLowerCase(Locale.ROOT);
-            return way + " " + text(step.height()) + as(i, way);
+        if (step.width <= 0) {
+            String way = step.vertical.name().toLowerCase(Locale.ROOT);
+            return way + " " + text(step.height) + as(i, way);
         }
-        if (step.height() <= 0) {
-            String way = step.level().name().toLowerCase(Locale.ROOT);
-            return way + " " + text(step.width()) + as(i, way);
+        if (step.height <= 0) {
+            String way = step.level.name().toLowerCase(Locale.ROOT);
+            return way + " " + text(step.width) + as(i, way);
         }
         return "chamfer" + step.ways() + " " + step.sizes() + as(i, "chamfer");
     }
@@ -259,7 +259,19 @@ public final class OutlineWords {
     }
 
     /** From one corner to the next, both where their rounded coordinates say. */
-    private record Step(Way vertical, double height, Way level, double width) {
+    private static final class Step {
+        private final Way vertical;
+        private final double height;
+        private final Way level;
+        private final double width;
+
+        private Step(Way vertical, double height, Way level, double width) {
+            this.vertical = vertical;
+            this.height = height;
+            this.level = level;
+            this.width = width;
+        }
+
         static Step between(Point from, Point to, Point home) {
             double dx = rounded(to.x() - home.x()) - rounded(from.x() - home.x());
             double dy = rounded(to.y() - home.y()) - rounded(from.y() - home.y());

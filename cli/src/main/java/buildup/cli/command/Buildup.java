@@ -43,7 +43,8 @@ public final class Buildup {
                 .addSubcommand(new NewCommand(streams))
                 .addSubcommand(new CutsCommand(streams))
                 .addSubcommand(new ProfileCommand(streams))
-                .addSubcommand(new QuoteCommand(streams));
+                .addSubcommand(new QuoteCommand(streams))
+                .addSubcommand(new TraceCommand(streams));
         NotThereYet.addTo(line, streams);
         line.getCommandSpec().version(version());
         for (CommandLine command : line.getSubcommands().values()) {

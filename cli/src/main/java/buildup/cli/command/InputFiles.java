@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.catalog.inbox.Inbox;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Notice;
@@ -40,7 +41,8 @@ final class InputFiles {
     enum Kind {
         STACK("a", "stack", "no-stack"),
         CATALOG("a", "catalog", "no-catalog"),
-        ORDER("an", "order", "no-order");
+        ORDER("an", "order", "no-order"),
+        TRACING("a", "tracing", "no-tracing");
 
         private final String article;
         private final String word;
@@ -76,6 +78,43 @@ final class InputFiles {
                     "'" + word + "' is not the name of a file.",
                     "Name " + kind.article + " " + kind.word + " document.");
         }
+    }
+
+    /** The bytes of a tracing that a word of the command line names; {@code -} is standard input. */
+    Optional<byte[]> tracing(String word) {
+        if (word.equals("-")) {
+            return bytes(streams::in, STANDARD_INPUT);
+        }
+        try {
+            Path path = Path.of(word);
+            asked.add(path);
+            if (Files.isDirectory(path)) {
+                return refusedTracing(path + " is a folder, not a file.");
+            }
+            if (Files.notExists(path)) {
+                return refusedTracing("There is no file " + path + ".");
+            }
+            read.add(path);
+            return bytes(() -> Files.newInputStream(path), nameOf(path));
+        } catch (InvalidPathException wrong) {
+            return refusedTracing("'" + word + "' is not the name of a file.");
+        }
+    }
+
+    /** One byte more than is allowed, if there are so many: the reader of tracings then refuses it. */
+    private Optional<byte[]> bytes(Source source, String name) {
+        try (InputStream in = source.open()) {
+            return Optional.of(in.readNBytes(Inbox.GREATEST_BYTES + 1));
+        } catch (IOException unreadable) {
+            notices.add(
+                    Notice.refusal(Kind.TRACING.code, name + " cannot be read.").cure("Look at its permissions."));
+            return Optional.empty();
+        }
+    }
+
+    private Optional<byte[]> refusedTracing(String message) {
+        notices.add(Notice.refusal(Kind.TRACING.code, message).cure("Name a CSV, SVG or DXF file."));
+        return Optional.empty();
     }
 
     /** A document in a file. */

@@ -7,7 +7,7 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** Commands, views and formats that have a name and nothing behind it: each says so, whatever else it is given. */
 record NotThereYet(Streams streams, String name) implements Callable<Integer> {
-    private static final List<String> COMMANDS = List.of("trace", "search");
+    private static final List<String> COMMANDS = List.of("search");
 
     /** Adds each such command under its name. */
     static void addTo(CommandLine line, Streams streams) {

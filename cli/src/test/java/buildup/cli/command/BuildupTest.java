@@ -18,7 +18,7 @@ class BuildupTest {
     private final Streams streams = Streams.of(new ByteArrayInputStream(new byte[0]), out, err);
 
     @ParameterizedTest
-    @ValueSource(strings = {"trace --help", "search s"})
+    @ValueSource(strings = {"search --help", "search s"})
     void a_command_that_is_not_there_yet_says_so_whatever_it_is_given(String line) {
         String name = line.split(" ")[0];
         assertThat(run(line.split(" "))).isEqualTo(ExitCode.REFUSED);
@@ -27,7 +27,7 @@ class BuildupTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"report", "draw", "watch", "new", "cuts", "profile", "quote"})
+    @ValueSource(strings = {"report", "draw", "watch", "new", "cuts", "profile", "quote", "trace"})
     void every_command_has_its_help(String name) {
         assertThat(run(name, "--help")).isEqualTo(ExitCode.CLEAN);
         assertThat(answered()).startsWith("Usage: buildup " + name).doesNotContain("\r");

@@ -172,6 +172,8 @@ class ReadmeTest {
         for (String words : List.of(
                 "out 1, up 3/4, fillet 1/8, chamfer 1/4 x 1/2",
                 "out 1/4, cove 1/2 x 3/8, ovolo 1/2",
+                "out 1/4, greek cove 1/2 x 3/8, greek ovolo 1/2 x 3/8",
+                "out 1/4, hollow 1/2 x 3/8 x 3/4, round 1/2 x 3/8 x 3/4",
                 "out 1/4, cyma recta 1 x 3/4, cyma reversa 1 x 3/4",
                 "out 1, scotia 3/4 x 1/4, up 1/4",
                 "out 1, up 1/4, bead 1/4, torus 1/2, astragal 1/4, up 1/4",

@@ -10,6 +10,7 @@ import buildup.profiles.outline.Soundness;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,7 +28,8 @@ final class Finishing {
 
     static Optional<Traced> of(Fitting fitting) {
         Optional<List<Segment>> segments = Corners.segments(fitting.curves(), fitting.kinds(), fitting.starts())
-                .map(Finishing::tidy);
+                .map(Finishing::tidy)
+                .map(Finishing::fromBack);
         if (segments.isEmpty()) {
             return Optional.empty();
         }
@@ -43,6 +45,20 @@ final class Finishing {
                         ? new Arc(tidy(arc.from()), tidy(arc.to()), tidy(arc.center()), arc.counterclockwise())
                         : (Segment) new Line(tidy(segment.from()), tidy(segment.to())))
                 .toList();
+    }
+
+    /** From the lower end of the back on, as profile words go. */
+    private static List<Segment> fromBack(List<Segment> ring) {
+        int start = 0;
+        for (int i = 1; i < ring.size(); i++) {
+            Point best = ring.get(start).from();
+            Point p = ring.get(i).from();
+            boolean further = p.x() < best.x() - Tolerance.SNAP;
+            start = further || p.x() <= best.x() + Tolerance.SNAP && p.y() < best.y() ? i : start;
+        }
+        List<Segment> turned = new ArrayList<>(ring);
+        Collections.rotate(turned, -start);
+        return turned;
     }
 
     private static Point tidy(Point p) {

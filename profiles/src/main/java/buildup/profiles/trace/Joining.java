@@ -1,6 +1,7 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
 import buildup.shared.notice.Notice;
@@ -19,6 +20,9 @@ final class Joining {
 
     /** Smaller gaps are how a tracing of a closed line looks; nothing is said of them, in. */
     private static final double UNSEEN_GAP = 1.0 / 64;
+
+    /** So many steps of the tracing are how its last one looks. */
+    private static final double USUAL_STEPS = 3;
 
     /** How far points may lie behind a line that is taken for the back, as a share of the tracing's size. */
     private static final double BEHIND = 0.01;
@@ -128,7 +132,12 @@ final class Joining {
         Point last = chain.get(chain.size() - 1).at();
         double gap = first.distance(last);
         double size = Loops.size(chain);
-        if (gap <= Math.min(UNSEEN_GAP, SMALL_GAP * size)) {
+        if (chain.size() > 2 && first.near(last, Tolerance.SNAP * size)) {
+            // how files close a line: the first point again
+            return Optional.of(chain.subList(0, chain.size() - 1));
+        }
+        double unseen = Math.max(UNSEEN_GAP, USUAL_STEPS * (Loops.length(chain) - gap) / chain.size());
+        if (gap <= Math.min(unseen, SMALL_GAP * size)) {
             return Optional.of(chain);
         }
         String missing = "Last point is " + inches(gap) + " short of the first.";

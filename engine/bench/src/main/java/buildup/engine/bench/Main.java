@@ -26,12 +26,16 @@ public final class Main {
         Map<String, Double> compose = new TreeMap<>();
         Map<Integer, Double> sweep = new TreeMap<>();
         Map<Integer, Double> naive = new TreeMap<>();
+        Map<Integer, Double> trace = new TreeMap<>();
         for (RunResult result : results) {
             String name = result.getPrimaryResult().getLabel();
             // the best of the samples: what else the machine does only ever adds
             double score = result.getPrimaryResult().getStatistics().getMin();
             String segments = result.getParams().getParam("segments");
-            if (segments == null) {
+            String points = result.getParams().getParam("points");
+            if (points != null) {
+                trace.put(Integer.parseInt(points), score);
+            } else if (segments == null) {
                 compose.put(name, score);
             } else {
                 (name.equals("sweep") ? sweep : naive).put(Integer.parseInt(segments), score);
@@ -67,6 +71,14 @@ public final class Main {
                     naive.get(n) / sweep.get(n));
             lastSweep = sweep.get(n);
             lastNaive = naive.get(n);
+        }
+        print("%n  points   trace ms   growth   n log n");
+        int last = 0;
+        for (int n : trace.keySet()) {
+            double growth = last == 0 ? Double.NaN : trace.get(n) / trace.get(last);
+            double expected = last == 0 ? Double.NaN : n * Math.log(n) / (last * Math.log(last));
+            print("%8d %10.1f %8.2f %9.2f", n, trace.get(n) / 1000, growth, expected);
+            last = n;
         }
     }
 

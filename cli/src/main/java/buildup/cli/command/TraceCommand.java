@@ -1,0 +1,200 @@
+package buildup.cli.command;
+
+import buildup.catalog.Catalog;
+import buildup.catalog.Family;
+import buildup.catalog.inbox.Drawn;
+import buildup.catalog.inbox.Inbox;
+import buildup.cli.drawing.TraceDrawing;
+import buildup.cli.report.NoticeText;
+import buildup.cli.report.TraceReport;
+import buildup.cli.write.ShippedFont;
+import buildup.cli.write.SvgWriter;
+import buildup.profiles.trace.Caliper;
+import buildup.profiles.trace.Traced;
+import buildup.profiles.trace.Tracer;
+import buildup.profiles.trace.Wish;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.length.Reading;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code trace}: a tracing or a drawing becomes a profile. */
+@Command(
+        name = "trace",
+        mixinStandardHelpOptions = true,
+        description = "Turns a tracing (CSV, SVG, DXF) into a profile of lines and arcs.")
+final class TraceCommand implements Callable<Integer> {
+    /** The forms in which a traced profile is written. */
+    enum Format {
+        yaml,
+        json,
+        svg
+    }
+
+    private final Streams streams;
+    private final Notices notices = new Notices();
+
+    @Parameters(index = "0", paramLabel = "FILE", description = "The tracing; - is standard input.")
+    private String file = "";
+
+    @Option(names = "--units", paramLabel = "UNIT", description = "Of the tracing: in, mm, cm or ft.")
+    private Optional<String> units = Optional.empty();
+
+    @Option(names = "--width", paramLabel = "SIZE", description = "Back to face, by calipers: gives the scale.")
+    private Optional<String> width = Optional.empty();
+
+    @Option(
+            names = "--height",
+            paramLabel = "SIZE",
+            description = "Bottom to top, by calipers: the scale, or its check.")
+    private Optional<String> height = Optional.empty();
+
+    @Option(
+            names = "--deviation",
+            paramLabel = "SIZE",
+            description = "How far the outline may stay off (default: 0.004).")
+    private Optional<String> deviation = Optional.empty();
+
+    @Option(names = "--arris", paramLabel = "SIZE", description = "Make arrises sharp that are worn no more than this.")
+    private Optional<String> arris = Optional.empty();
+
+    @Option(names = "--paint", paramLabel = "SIZE", description = "Take so thick a paint off all but the back.")
+    private Optional<String> paint = Optional.empty();
+
+    @Option(names = "--flip", description = "Turn the tracing end for end.")
+    private boolean flip;
+
+    @Option(names = "--kind", paramLabel = "KIND", description = "The trade's word for it (default: trim).")
+    private String kind = "trim";
+
+    @Option(names = "--name", paramLabel = "NAME", description = "What the profile is called (default: traced).")
+    private String name = "traced";
+
+    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: yaml).")
+    private Format format = Format.yaml;
+
+    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
+    private Optional<Path> output = Optional.empty();
+
+    TraceCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        if (!name.matches("[a-z0-9][a-z0-9-]*")) {
+            notices.add(Notice.refusal("unusable-name", "'" + name + "' cannot name a profile.")
+                    .cure("Take small letters, digits and hyphens."));
+        }
+        Wish wish = wish();
+        InputFiles files = new InputFiles(streams, notices);
+        Optional<Drawn> drawn =
+                files.tracing(file).flatMap(bytes -> Inbox.read(bytes, InputFiles.nameOf(file), notices));
+        Optional<Traced> traced = drawn.filter(any -> !notices.refused())
+                .flatMap(found -> Tracer.trace(
+                        found.trails(),
+                        wish.unit().isEmpty() && found.unit().isPresent()
+                                ? wish.in(found.unit().get())
+                                : wish,
+                        notices));
+        if (traced.isPresent() || format == Format.json) {
+            put(written(traced), files);
+        }
+        if (format != Format.json || output.isPresent()) {
+            streams.err().print(NoticeText.write(notices.sorted(), InputFiles.nameOf(file)));
+        }
+        return notices.exitCode();
+    }
+
+    private String written(Optional<Traced> traced) {
+        return switch (format) {
+            case json -> TraceReport.json(name, kind, traced, notices.sorted());
+            case yaml -> TraceReport.yaml(name, kind, traced.orElseThrow());
+            case svg ->
+                new String(
+                        SvgWriter.write(
+                                TraceDrawing.of(name, traced.orElseThrow(), ShippedFont.load()), LengthUnit.INCH),
+                        StandardCharsets.UTF_8);
+        };
+    }
+
+    private void put(String text, InputFiles files) {
+        if (output.isPresent()) {
+            OutputFile.write(output.get(), text.getBytes(StandardCharsets.UTF_8), files.read(), notices);
+        } else {
+            streams.out().print(text);
+        }
+    }
+
+    private Wish wish() {
+        List<Caliper> calipers = new ArrayList<>();
+        size("--width", width).ifPresent(size -> calipers.add(new Caliper(Caliper.Across.WIDTH, size)));
+        size("--height", height).ifPresent(size -> calipers.add(new Caliper(Caliper.Across.HEIGHT, size)));
+        Wish wish = new Wish(
+                units.flatMap(this::unit),
+                calipers,
+                size("--deviation", deviation).orElse(Wish.USUAL_DEVIATION),
+                Optional.empty(),
+                size("--arris", arris).orElse(0.0),
+                size("--paint", paint).orElse(0.0),
+                flip);
+        return usual().map(wish::of).orElse(wish);
+    }
+
+    private Optional<LengthUnit> unit(String word) {
+        Optional<LengthUnit> unit = LengthUnit.named(word);
+        if (unit.isEmpty()) {
+            notices.add(Notice.refusal("unknown-name", "There is no unit '" + word + "'.")
+                    .cure("Take in, mm, cm or ft."));
+        }
+        return unit;
+    }
+
+    private Optional<Double> size(String option, Optional<String> text) {
+        Optional<Reading> reading = text.map(new LengthReader(LengthUnit.INCH, Map.of())::read);
+        if (reading.orElse(null) instanceof Reading.Bad bad) {
+            notices.add(
+                    Notice.refusal(bad.code(), option + ": " + bad.message()).cure(bad.cure()));
+        } else if (reading.orElse(null) instanceof Reading.Good good) {
+            if (good.length().isPositive()) {
+                return Optional.of(good.length().toInches());
+            }
+            notices.add(
+                    Notice.refusal("not-a-size", option + " must be more than nothing, not " + text.orElse("") + ".")
+                            .cure("Give it a size, or leave it out."));
+        }
+        return Optional.empty();
+    }
+
+    /** The largest size in which a molding of the kind is usually run. */
+    private Optional<Wish.Usual> usual() {
+        List<Family> all = Catalog.builtIn().families();
+        List<Family> alike =
+                all.stream().filter(family -> family.kind().equals(kind)).toList();
+        if (alike.isEmpty() && !kind.equals("trim")) {
+            TreeSet<String> kinds = new TreeSet<>();
+            all.forEach(family -> kinds.add(family.kind()));
+            notices.add(Notice.note("unknown-name", "No profile of the catalog is a '" + kind + "'.")
+                    .cure(Suggestion.cure(kind, kinds)));
+        }
+        return alike.stream()
+                .flatMap(family -> family.usual().stream())
+                .flatMap(List::stream)
+                .max(Length::compareTo)
+                .map(largest -> new Wish.Usual(kind, largest.toInches()));
+    }
+}
