@@ -59,7 +59,8 @@ class KnifeTest {
     /** A cove of 1 in a bed of 1-1/4 x 1-3/8: from the head 6 in round, hook 20, of the built-in list. */
     @Test
     void the_template_is_as_wide_as_the_stick_and_as_deep_as_the_formula_says() {
-        Knife knife = Molded.milled(Molded.profile("cove-bed 1-1/4 x 1-3/8")).knife().orElseThrow();
+        Knife knife =
+                Molded.milled(Molded.profile("cove-bed 1-1/4 x 1-3/8")).knife().orElseThrow();
         assertThat(knife.width()).isCloseTo(1.375 + 2 * Knife.MARGIN, within(1e-9));
         assertThat(knife.woodDepth()).isCloseTo(1, within(1e-9));
         assertThat(knife.depth()).isCloseTo(1.102, within(0.0005));

@@ -31,16 +31,19 @@ class MillingTest {
     @Test
     void a_square_inside_corner_keeps_the_radius_of_the_knife() {
         Profile step = Molded.words("out 1, up 1, chamfer in 1/2 x 1/2, up 1/4, out 1/4, up 1/2");
-        assertThat(Molded.said(step, Molded.BUILT_IN)).anySatisfy(line -> assertThat(line)
-                .startsWith("PROBLEM inside-corner: ")
-                .contains("the cutter leaves a 1/16 radius")
-                .endsWith("| Draw it 1/16 or accept."));
+        assertThat(Molded.said(step, Molded.BUILT_IN))
+                .anySatisfy(line -> assertThat(line)
+                        .startsWith("PROBLEM inside-corner: ")
+                        .contains("the cutter leaves a 1/16 radius")
+                        .endsWith("| Draw it 1/16 or accept."));
     }
 
     @Test
     void a_knife_wider_than_the_machine_is_a_problem_with_how_much() {
-        Profile wide = Molded.profile("base-cap-wide", Molded.with("profiles: [{ name: base-cap-wide, kind: base,"
-                + " about: x, sizes: [], words: [out 1, up 9, ovolo in 1/2, in to 0] }]"));
+        Profile wide = Molded.profile(
+                "base-cap-wide",
+                Molded.with("profiles: [{ name: base-cap-wide, kind: base,"
+                        + " about: x, sizes: [], words: [out 1, up 9, ovolo in 1/2, in to 0] }]"));
         assertThat(Molded.said(wide, Molded.BUILT_IN))
                 .contains("PROBLEM knife-too-wide: Knife is 9-3/4 wide; the molder head takes 9. | Run it in two"
                         + " pieces, or list a wider head under 'heads:' in a catalog file.");
@@ -94,10 +97,12 @@ class MillingTest {
                         && wood.strokes().stream()
                                 .allMatch(stroke -> stroke.segment().distance(p) > 0.01);
                 if (deep) {
-                    milled.passes().orElseThrow().inOrder().forEach(pass -> assertThat(
-                                    pass.swept().holds(p))
-                            .as("%s, %s at %s", profile.name(), pass.cutter(), p)
-                            .isFalse());
+                    milled.passes()
+                            .orElseThrow()
+                            .inOrder()
+                            .forEach(pass -> assertThat(pass.swept().holds(p))
+                                    .as("%s, %s at %s", profile.name(), pass.cutter(), p)
+                                    .isFalse());
                 }
             }
         }
@@ -161,7 +166,8 @@ class MillingTest {
     /** A cutter follows a hollow of its own radius; a larger one does not. */
     @Test
     void the_largest_cutter_for_a_hollow_has_its_radius_unless_something_stands_in_the_way() {
-        List<Hollow> cove = Molded.milled(Molded.words("out 1/4, cove 1, up 1/4")).hollows();
+        List<Hollow> cove =
+                Molded.milled(Molded.words("out 1/4, cove 1, up 1/4")).hollows();
         assertThat(cove).singleElement().satisfies(hollow -> {
             assertThat(hollow.radius()).isCloseTo(1, within(1e-9));
             assertThat(hollow.largest()).isCloseTo(1, within(1e-9));

@@ -25,7 +25,8 @@ final class Reference {
                 .lines()
                 .skip(1)
                 .takeWhile(line -> line.startsWith("|"))
-                .map(line -> Arrays.stream(line.substring(1, line.lastIndexOf('|')).split("\\|", -1))
+                .map(line -> Arrays.stream(
+                                line.substring(1, line.lastIndexOf('|')).split("\\|", -1))
                         .map(String::strip)
                         .toList());
     }

@@ -7,7 +7,6 @@ import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * A ring of curves on its way to an outline: each curve with its points, the bonds that it keeps, and where the walk
@@ -38,11 +37,6 @@ record Fitting(
 
     /** A curve keeps so many points at least on either side of its middle. */
     private static final int LEAST_KEPT = 2;
-
-    /** A corner lies no more than so many standard deviations from its nearest points, of so many on either side. */
-    private static final double CORNER_SLACK = 2;
-
-    private static final int NEAR_CORNER = 8;
 
     Fitting {
         curves = List.copyOf(curves);
@@ -287,33 +281,6 @@ record Fitting(
             }
         }
         return true;
-    }
-
-    /** How far corners stand out beyond their nearest points, in the measure of {@link #error}; nothing where near. */
-    double overshoot() {
-        List<Point> starts = starts();
-        List<Corners.Kind> kinds = kinds();
-        double sum = 0;
-        for (int i = 0; i < curves.size(); i++) {
-            List<Point> before = points.get(before(i));
-            List<Point> on = points.get(i);
-            double step = before.get(before.size() - 1).distance(on.get(0));
-            double off = Corners.of(curves.get(before(i)), curves.get(i), kinds.get(i), starts.get(i))
-                    .map(corner -> nearest(corner, before, on))
-                    .orElse(0.0);
-            double beyond = Math.max(0, (off - step) / noise - CORNER_SLACK);
-            sum += beyond * beyond;
-        }
-        return sum;
-    }
-
-    private static double nearest(Point corner, List<Point> before, List<Point> on) {
-        return Stream.concat(
-                        before.subList(Math.max(0, before.size() - NEAR_CORNER), before.size()).stream(),
-                        on.subList(0, Math.min(on.size(), NEAR_CORNER)).stream())
-                .mapToDouble(corner::distance)
-                .min()
-                .orElse(0);
     }
 
     private double walked(int i) {
