@@ -7,6 +7,7 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.travel.Reach;
 import buildup.shared.length.Length;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -67,6 +68,13 @@ public record Knife(
 
     static double width(Stick stick) {
         return stick.box().height() + 2 * MARGIN;
+    }
+
+    /** Deepest cut less shallowest that the head in front makes, in. */
+    static double woodDepth(Stick stick) {
+        DoubleSummaryStatistics depths =
+                face(stick).stream().mapToDouble(Point::x).summaryStatistics();
+        return Math.max(0, depths.getMax() - depths.getMin());
     }
 
     /** Empty when the head is too small for so deep a profile. */

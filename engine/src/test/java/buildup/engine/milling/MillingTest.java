@@ -8,6 +8,7 @@ import buildup.profiles.Profile;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -19,13 +20,15 @@ import org.junit.jupiter.params.provider.CsvSource;
 class MillingTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            out 1/2, drip 1/4 x 1/4, out 1/2, up 2 | PROBLEM undercut: The line between (0.500, 0.000) and (0.750, 0.000) cannot be cut from the front; it needs a pass from below. | Run it once more that way, or draw it open to the front.
-            out 1, up 1/2, quirk 1/2 x 1, up 1/2   | PROBLEM kerf-through: Kerf is 1 deep in a 1 board. | Cut it less deep: leave 1/8.
-            out 1, up 1/2, quirk 1/4 x 15/16, up 1/2 | PROBLEM thin-web: Only 1/16 left behind the kerf 'quirk'; wants 1/8. | Move it 1/16 in, or leave it out.
-            out 1, up 1/16, quirk 1/4 x 1/4, up 1  | PROBLEM thin-web: Only 1/16 left outside the kerf 'quirk'; wants 1/4. | Move it 3/16 in, or leave it out.
+            out 1/2, drip 1/4 x 1/4, out 1/2, up 2 | undercut | The line between (0.500, 0.000) and (0.750, 0.000) cannot be cut from the front; it needs a pass from below. | Run it once more that way, or draw it open to the front.
+            out 1, up 1/2, quirk 1/2 x 0.998, up 1/2 | kerf-through | Kerf is 1- deep in a 1 board. | Cut it less deep: leave 1/8.
+            out 1, up 1/2, quirk 1/4 x 15/16, up 1/2 | thin-web | Only 1/16 left behind the kerf 'quirk'; wants 1/8. | Move it 1/16 in, or leave it out.
+            out 1, up 1/16, quirk 1/4 x 1/4, up 1  | thin-web | Only 1/16 left outside the kerf 'quirk'; wants 1/4. | Move it 3/16 in, or leave it out.
             """)
-    void what_cannot_be_cut_is_said_with_where_how_much_and_a_cure(String words, String said) {
-        assertThat(Molded.said(Molded.words(words), Molded.BUILT_IN)).contains(said);
+    void what_cannot_be_cut_is_said_with_where_how_much_and_a_cure(
+            String words, String code, String message, String cure) {
+        assertThat(Molded.said(Molded.words(words), Molded.BUILT_IN))
+                .contains("PROBLEM " + code + ": " + message + " | " + cure);
     }
 
     @Test
@@ -40,10 +43,7 @@ class MillingTest {
 
     @Test
     void a_knife_wider_than_the_machine_is_a_problem_with_how_much() {
-        Profile wide = Molded.profile(
-                "base-cap-wide",
-                Molded.with("profiles: [{ name: base-cap-wide, kind: base,"
-                        + " about: x, sizes: [], words: [out 1, up 9, ovolo in 1/2, in to 0] }]"));
+        Profile wide = Molded.words("out 1, up 9, ovolo in 1/2, in to 0");
         assertThat(Molded.said(wide, Molded.BUILT_IN))
                 .contains("PROBLEM knife-too-wide: Knife is 9-3/4 wide; the molder head takes 9. | Run it in two"
                         + " pieces, or list a wider head under 'heads:' in a catalog file.");
@@ -115,9 +115,11 @@ class MillingTest {
             Milled milled = Molded.milled(profile);
             double waste = milled.stick().waste();
             double left = milled.passes().orElseThrow().leftArea();
-            assertThat(left).as(profile.name()).isBetween(0.0, waste + 1e-6);
+            // what is left is drawn and measured on chords
+            double slack = Tolerance.CHORD * milled.stick().outline().perimeter();
+            assertThat(left).as(profile.name()).isBetween(0.0, waste + slack);
             if (milled.passes().orElseThrow().inOrder().isEmpty()) {
-                assertThat(left).as(profile.name()).isCloseTo(waste, within(1e-3));
+                assertThat(left).as(profile.name()).isCloseTo(waste, within(slack));
             }
         }
     }

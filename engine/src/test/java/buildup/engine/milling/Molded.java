@@ -41,7 +41,9 @@ final class Molded {
 
     static Profile words(String words) {
         return profile(
-                "shape", with("profiles: [{ name: shape, kind: shape, about: x, sizes: [], words: [" + words + "] }]"));
+                "shape 1",
+                with("profiles: [{ name: shape, kind: shape, about: x, sizes: [width], usual: [1], words: [" + words
+                        + "] }]"));
     }
 
     static Catalog with(String yaml) {
