@@ -34,6 +34,16 @@ record CatalogFiles(InputFiles files, Claims claims, Notices notices) {
         if (document.isPresent()) {
             catalog = own(kind, document.get(), word, catalog);
         }
+        return with(catalog, more);
+    }
+
+    /** The lists that come along, and those of the command line. */
+    Catalog of(List<Path> more) {
+        return with(Catalog.builtIn(), more);
+    }
+
+    private Catalog with(Catalog lists, List<Path> more) {
+        Catalog catalog = lists;
         for (Path path : more) {
             catalog = with(catalog, path);
         }

@@ -16,14 +16,12 @@ import buildup.engine.nearest.Freedom;
 import buildup.engine.nearest.Neighbours;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
-import buildup.shared.document.Document;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -108,7 +106,7 @@ final class ProfileCommand implements Callable<Integer> {
         nearest = nearest || anyTurn || anySize;
         Notices notices = new Notices();
         Claims claims = new Claims();
-        Catalog lists = lists(claims, notices);
+        Catalog lists = new CatalogFiles(new InputFiles(streams, notices), claims, notices).of(catalog.files);
         Optional<Profile> profile = name.flatMap(called -> profile(called, lists, notices));
         if (name.isEmpty() && (nearest || format == Format.svg || format == Format.dxf)) {
             notices.add(Notice.refusal(
@@ -130,16 +128,6 @@ final class ProfileCommand implements Callable<Integer> {
             streams.err().print(NoticeText.write(notices.sorted(), WORDS));
         }
         return notices.exitCode();
-    }
-
-    private Catalog lists(Claims claims, Notices notices) {
-        InputFiles files = new InputFiles(streams, notices);
-        Catalog lists = Catalog.builtIn();
-        for (Path path : catalog.files) {
-            Optional<Document> own = files.file(InputFiles.Kind.CATALOG, path);
-            lists = own.isPresent() ? lists.with(own.get(), claims, notices) : lists;
-        }
-        return lists;
     }
 
     /** The profile that a word of the command line asks for; what is said of it has no place in a file. */

@@ -13,6 +13,7 @@ import buildup.profiles.trace.Caliper;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.Tracer;
 import buildup.profiles.trace.Wish;
+import buildup.shared.document.Claims;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
@@ -29,6 +30,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -90,6 +92,9 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
     private Optional<Path> output = Optional.empty();
 
+    @Mixin
+    private final CatalogOption catalog = new CatalogOption();
+
     TraceCommand(Streams streams) {
         this.streams = streams;
     }
@@ -100,8 +105,11 @@ final class TraceCommand implements Callable<Integer> {
             notices.add(Notice.refusal("unusable-name", "'" + name + "' cannot name a profile.")
                     .cure("Take small letters, digits and hyphens."));
         }
-        Wish wish = wish();
         InputFiles files = new InputFiles(streams, notices);
+        Claims claims = new Claims();
+        Catalog lists = new CatalogFiles(files, claims, notices).of(catalog.files);
+        Wish wish = wish(lists);
+        notices.addAll(claims.ordinaryEchoes());
         Optional<Drawn> drawn =
                 files.tracing(file).flatMap(bytes -> Inbox.read(bytes, InputFiles.nameOf(file), notices));
         Optional<Traced> traced = drawn.filter(any -> !notices.refused())
@@ -140,7 +148,7 @@ final class TraceCommand implements Callable<Integer> {
         }
     }
 
-    private Wish wish() {
+    private Wish wish(Catalog lists) {
         List<Caliper> calipers = new ArrayList<>();
         size("--width", width).ifPresent(size -> calipers.add(new Caliper(Caliper.Across.WIDTH, size)));
         size("--height", height).ifPresent(size -> calipers.add(new Caliper(Caliper.Across.HEIGHT, size)));
@@ -152,7 +160,7 @@ final class TraceCommand implements Callable<Integer> {
                 size("--arris", arris).orElse(0.0),
                 size("--paint", paint).orElse(0.0),
                 flip);
-        return usual().map(wish::of).orElse(wish);
+        return usual(lists).map(wish::of).orElse(wish);
     }
 
     private Optional<LengthUnit> unit(String word) {
@@ -181,8 +189,8 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     /** The largest size in which a molding of the kind is usually run. */
-    private Optional<Wish.Usual> usual() {
-        List<Family> all = Catalog.builtIn().families();
+    private Optional<Wish.Usual> usual(Catalog lists) {
+        List<Family> all = lists.families();
         List<Family> alike =
                 all.stream().filter(family -> family.kind().equals(kind)).toList();
         if (alike.isEmpty() && !kind.equals("trim")) {

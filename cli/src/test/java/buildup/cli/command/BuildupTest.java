@@ -35,7 +35,7 @@ class BuildupTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"report", "draw", "watch", "cuts", "profile", "quote"})
+    @ValueSource(strings = {"report", "draw", "watch", "cuts", "profile", "quote", "trace"})
     void every_command_takes_the_shops_own_lists(String name) {
         run(name, "--help");
         assertThat(answered()).contains("--catalog=FILE");
