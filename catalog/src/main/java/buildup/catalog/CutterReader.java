@@ -170,7 +170,9 @@ final class CutterReader {
     }
 
     private void notMade(Fields fields, String key, String name, String size) {
-        notices.add(Notice.refusal("not-a-size", "'" + name + "' has a " + key + " of " + size + ".")
+        notices.add(Notice.refusal(
+                        "not-a-size",
+                        "'" + name + "' has a " + (key.equals("sizes") ? "size" : key) + " of " + size + ".")
                 .at(fields.mark(key))
                 .of(name)
                 .cure("Write it in inches, as 3/8, or with its unit."));

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ChaptersTest {
     @ParameterizedTest
-    @ValueSource(strings = {"profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml"})
+    @ValueSource(strings = {"profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml", "cutters.yaml"})
     void every_entry_of_a_built_in_list_is_found_and_reads_as_it_does_in_the_whole(String file) throws IOException {
         byte[] bytes;
         try (InputStream in = Catalog.class.getResourceAsStream(file)) {

@@ -23,6 +23,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.region.Carving;
+import buildup.profiles.travel.Reach;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -134,10 +135,11 @@ public final class MillingDrawing {
         double reach = pass.side().equals(Side.FRONT) || pass.side().equals(Side.BACK) ? box.width() : box.height();
         boolean far = pass.side().equals(Side.FRONT) || pass.side().equals(Side.ABOVE);
         double surface = (far ? reach : 0) * scale;
-        double tip = surface - (far ? 1 : -1) * pass.depth() * scale;
         double end = surface + (far ? AWAY : -AWAY);
         boolean level = pass.fencedByBack();
-        Point from = at(level, tip, pass.fence() * scale);
+        Point from = pass.through()
+                ? middle(pass).times(scale)
+                : at(level, surface - (far ? 1 : -1) * pass.depth() * scale, pass.fence() * scale);
         Point knee = at(level, surface + (far ? AWAY / 3 : -AWAY / 3), pass.fence() * scale);
         Point to = at(level, end, place);
         Point ring = to.plus(out.times(Drafting.SMALL_RING));
@@ -146,6 +148,12 @@ public final class MillingDrawing {
         items.add(new Path(List.of(new Line(from, knee), new Line(knee, to)), false, LineStyle.LEADER));
         items.addAll(Caption.ringed(measure, Integer.toString(number + 1), ring, false));
         return items;
+    }
+
+    /** Halfway along what a blade parts off. */
+    private Point middle(Pass pass) {
+        Reach.Stretch made = pass.makes().get(0);
+        return milled.stick().outline().strokes().get(made.stroke()).segment().at((made.from() + made.to()) / 2);
     }
 
     private static Point at(boolean level, double deep, double along) {

@@ -110,7 +110,7 @@ final class MillingJson {
                 .put("depth", pass.depth())
                 .put("fence", pass.fence())
                 .put("fenceOn", pass.fencedByBack() ? "back" : "bottom")
-                .put("tilt", pass.tilt())
+                .put("through", pass.through())
                 .texts(
                         "makes",
                         pass.makes().stream()

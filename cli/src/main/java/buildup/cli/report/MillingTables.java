@@ -113,9 +113,7 @@ final class MillingTables {
             number++;
             rows.add(List.of(
                     Cell.of(Integer.toString(number)),
-                    Cell.of(pass.cutter()
-                            + (pass.tilt() > 0.01 ? " " + Printed.decimals(pass.tilt(), 1) + " deg" : "")
-                            + (pass.times() > 1 ? ", " + pass.times() + " runs" : "")),
+                    Cell.of(pass.cutter() + (pass.times() > 1 ? ", " + pass.times() + " runs" : "")),
                     Cell.of(pass.side().word()),
                     PRINTED.cell(pass.depth()),
                     PRINTED.cell(pass.fence()),
@@ -123,7 +121,8 @@ final class MillingTables {
                     Cell.of(made(pass, milled))));
         }
         return new Table(
-                "PASSES in order; depth below the side that it cuts, fence to the middle of the cutter",
+                "PASSES in order; depth below the side that it cuts; from the fence to the middle of"
+                        + " the cutter, minus when that lies outside the stick",
                 Table.columns("", "cutter", "from", ">depth", ">fence", "fence on", "makes"),
                 rows);
     }

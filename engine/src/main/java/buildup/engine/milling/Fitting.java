@@ -106,7 +106,7 @@ final class Fitting {
         }
         List<Reach.Stretch> makes = makes(Bit.edges(placed));
         if (!makes.isEmpty() && !Carving.bites(placed, stick.outline())) {
-            passes.add(new Pass(sized.call(), side, 1, depth, fence(side, shift), 0, placed, makes));
+            passes.add(new Pass(sized.call(), side, 1, depth, fence(side, shift), false, placed, makes));
         }
     }
 
@@ -139,12 +139,13 @@ final class Fitting {
         double steep = Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x())));
         double tilt = Math.min(steep, 90 - steep);
         passes.add(new Pass(
-                blade.get().cutter().name() + " through" + (tilt > 0.01 ? ", tilted" : ""),
+                blade.get().cutter().name() + " through"
+                        + (tilt > 0.01 ? ", tilted " + Math.round(10 * tilt) / 10.0 + " degrees" : ""),
                 side,
                 1,
                 through,
                 fence(side, middle),
-                tilt,
+                true,
                 off,
                 makes(List.of(off.strokes().get(3).segment()))));
     }
@@ -228,7 +229,7 @@ final class Fitting {
                     times,
                     stick.outline().moved(level).box().top() - floor,
                     fence(side, axis),
-                    0,
+                    false,
                     swept,
                     makes));
         }

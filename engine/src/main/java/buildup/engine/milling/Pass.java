@@ -13,7 +13,7 @@ import java.util.List;
  * @param depth of its longest point below that side of the blank, in
  * @param fence from the reference side (the bottom edge, or the back for cuts from above or below) to the middle of the
  *     cutter, or of its first run, in; below 0 beyond it
- * @param tilt of a saw blade, degrees off square to that side
+ * @param through whether a blade parts off all that lies beyond a line
  * @param swept what it clears, its shaft with it
  * @param makes stretches of the outline
  */
@@ -23,7 +23,7 @@ public record Pass(
         int times,
         double depth,
         double fence,
-        double tilt,
+        boolean through,
         Outline swept,
         List<Reach.Stretch> makes) {
     public Pass {
