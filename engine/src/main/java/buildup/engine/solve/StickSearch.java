@@ -25,6 +25,12 @@ public final class StickSearch {
     /** Of what lies between bound and best plan, the part by which the search first goes beyond the bound. */
     private static final int FIRST_PART = 16;
 
+    /**
+     * What a round of the linear program counts, in steps, for each square of the number of its types: about as long as
+     * so many steps of the search take.
+     */
+    private static final long STEPS_OF_A_ROUND = 20;
+
     /** Told now and then how the search goes. */
     public interface Watch {
         /** @return whether to go on; what was found so far is kept */
@@ -71,7 +77,11 @@ public final class StickSearch {
 
     private StickPlan plan() {
         until = mostSteps;
-        StickBound bound = StickBound.of(bins, best, cost, () -> goesOn(0));
+        long round = (long) bins.types() * bins.types() * STEPS_OF_A_ROUND;
+        StickBound bound = StickBound.of(bins, best, cost, () -> {
+            steps += round;
+            return goesOn(steps);
+        });
         least = Math.min(cost, bins.roundedUp(StickBound.cost(bound.total())));
         if (cost > least && !bins.large()) {
             search(bound);
@@ -87,7 +97,7 @@ public final class StickSearch {
     }
 
     private void search(StickBound bound) {
-        StickTree tree = new StickTree(bins, bound, best, this::goesOn);
+        StickTree tree = new StickTree(bins, bound, best, steps, this::goesOn);
         long wider = Math.max(1, (cost - least) / FIRST_PART);
         long within = bins.samePrice(least);
         while (cost > least && !stopped && steps < mostSteps) {

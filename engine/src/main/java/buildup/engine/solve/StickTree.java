@@ -45,8 +45,12 @@ final class StickTree {
     private long cost;
     private long steps;
 
-    /** @param watch asked now and then, with the steps so far, whether to go on */
-    StickTree(Bins bins, StickBound bound, List<Load> first, LongPredicate watch) {
+    /**
+     * @param before steps that were taken before
+     * @param watch asked now and then, with the steps so far, whether to go on
+     */
+    StickTree(Bins bins, StickBound bound, List<Load> first, long before, LongPredicate watch) {
+        this.steps = before;
         this.bins = bins;
         this.bound = bound;
         this.watch = watch;

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * Pieces that come from one stick in their order; one piece alone most of the time.
  *
- * @param gaps between one piece and the next, 64ths
+ * @param gaps between one piece and the next, {@link Fine} steps
  */
 record Bundle(List<Piece> pieces, List<Integer> gaps) {
     /** Lost at a corner that the grain runs round, besides the kerf: to clean up the cut; shop practice, no source. */
@@ -26,8 +26,9 @@ record Bundle(List<Piece> pieces, List<Integer> gaps) {
     }
 
     /** What a saw takes from the stick between two pieces: its kerf is wider along the stick when it cuts aslant. */
-    static int gap(Piece before, Piece after, int kerf) {
-        return Fine.needed(Math.max(along(before.right(), kerf), along(after.left(), kerf)) + CLEANING);
+    static int gap(Piece before, Piece after, Shop shop) {
+        return shop.grid()
+                .needed(Math.max(along(before.right(), shop.kerf()), along(after.left(), shop.kerf())) + CLEANING);
     }
 
     private static double along(End end, int kerf) {

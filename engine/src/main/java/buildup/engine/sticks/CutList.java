@@ -124,9 +124,11 @@ public record CutList(
         return sticks.stream().mapToLong(Stick::price).sum();
     }
 
-    /** Whether everything that is bought has a price. */
+    /** Whether everything that it takes is there or has a price. */
     public boolean priced() {
-        return bills().stream().allMatch(Bill::priced) && without.isEmpty();
+        return bills().stream().allMatch(Bill::priced)
+                && without.isEmpty()
+                && sticks.stream().noneMatch(stick -> stick.origin() == Stick.Origin.MISSING);
     }
 
     /** Price of making the joints that have one, hundredths. */

@@ -3,25 +3,20 @@ package buildup.engine.sticks;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
 
-/** Whole 64ths of an inch: fine enough for a tape, and an exact fit fits. */
+/**
+ * Lengths of wood in whole steps of 1/8128 in, of which a 64th of an inch holds 127 and a tenth of a millimetre 32: so an
+ * exact fit fits in either. What is measured is first brought onto one of the two ({@link Grid}).
+ */
 public final class Fine {
-    public static final int PER_INCH = 64;
+    public static final int PER_INCH = 8128;
+
+    /** Steps in a 64th of an inch. */
+    static final int SIXTY_FOURTH = 127;
+
+    /** Steps in a tenth of a millimetre. */
+    static final int TENTH_OF_A_MILLIMETRE = 32;
 
     private Fine() {}
-
-    /** What a piece needs: the next 64th that is not less. */
-    static int needed(double inches) {
-        return steps(LengthPrinter.roundUp(Length.inches(inches), PER_INCH));
-    }
-
-    /** What a stick offers: the next 64th that is not more. */
-    static int offered(double inches) {
-        return steps(LengthPrinter.roundDown(Length.inches(inches), PER_INCH));
-    }
-
-    private static int steps(Length length) {
-        return (int) Math.round(length.toInches() * PER_INCH);
-    }
 
     public static double inches(int steps) {
         return (double) steps / PER_INCH;

@@ -21,7 +21,7 @@ record Group(List<Lot> lots) {
 
     private static Object shared(Lot lot) {
         Supply first = lot.source().supplies().get(0);
-        return first.board() ? List.of(Fine.offered(first.thickness()), first.wood()) : lot;
+        return first.board() ? List.of(Grid.SIXTY_FOURTHS.offered(first.thickness()), first.wood()) : lot;
     }
 
     /** One of the boards, or the molding. */

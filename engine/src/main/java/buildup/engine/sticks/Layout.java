@@ -39,7 +39,7 @@ final class Layout {
     /**
      * Sticks or boards that are alike.
      *
-     * @param length of the whole stick, 64ths
+     * @param length of the whole stick, {@link Fine} steps
      */
     record Kind(Supply supply, int length, Origin origin) {}
 
@@ -159,7 +159,7 @@ final class Layout {
     }
 
     private Rip rip(Lot lot, Supply supply) {
-        return Rip.of(lot.source().strip(), Fine.offered(supply.width()), shop.ripKerf());
+        return Rip.of(lot.source().strip(), shop.grid().offered(supply.width()), shop.ripKerf());
     }
 
     private static int divided(int count, int each) {
@@ -190,13 +190,13 @@ final class Layout {
             }
             at += shop.kerf();
         }
-        int width = Fine.offered(kind.supply().width());
+        int width = shop.grid().offered(kind.supply().width());
         int own = Math.min(width, lot.source().strip());
-        boolean ripped = kind.supply().board() && own < width - 1;
+        boolean ripped = kind.supply().board() && own < width - Fine.SIXTY_FOURTH;
         return new Stick.Strip(ripped ? own : width, ripped, lies, Math.max(0, kind.length() - shop.trim() - at));
     }
 
-    private static LotPlan plan(Lot lot, Aim aim, StickPlan plan, boolean ripped, boolean missing) {
+    private LotPlan plan(Lot lot, Aim aim, StickPlan plan, boolean ripped, boolean missing) {
         // what is missing is counted by itself: it has no price
         long over = Math.min(plan.price() - plan.leastPrice(), Math.max(1, plan.price() % MISSING));
         return new LotPlan(
@@ -204,8 +204,8 @@ final class Layout {
                 lot.wood(),
                 lot.source().strip(),
                 lot.source().supplies().stream()
-                        .anyMatch(supply ->
-                                Fine.offered(supply.width()) > lot.source().strip() + 1),
+                        .anyMatch(supply -> shop.grid().offered(supply.width())
+                                > lot.source().strip() + Fine.SIXTY_FOURTH),
                 lot.pieces(),
                 plan.sticks().size(),
                 aim,
@@ -229,16 +229,21 @@ final class Layout {
     }
 
     private void missing(Kind kind, int count) {
-        notices.add(Notice.problem(
-                        "too-little-stock",
-                        "The sticks on hand of " + kind.supply().name() + " do not hold all pieces: " + count
-                                + " more of " + Fine.stick(kind.length()) + (count == 1 ? " is" : " are") + " needed.")
-                .at(kind.supply().mark())
-                .cure("Add 'buy:' with lengths to be had."));
+        notices.add(
+                Notice.problem(
+                                "too-little-stock",
+                                "The sticks on hand of " + kind.supply().name() + " do not hold all pieces: " + count
+                                        + " more of " + Fine.stick(kind.length()) + (count == 1 ? " is" : " are")
+                                        + " needed.")
+                        .at(kind.supply().mark())
+                        .cure(
+                                kind.supply().buy().isEmpty()
+                                        ? "Add 'buy:' with lengths to be had."
+                                        : "Buy one so long; or leave the long ones out of 'on-hand:', and the piece is spliced."));
     }
 
     private List<List<Stick.Strip>> boards(Kind kind, List<Stick.Strip> own) {
-        int width = Fine.offered(kind.supply().width());
+        int width = shop.grid().offered(kind.supply().width());
         List<Integer> widths = own.stream().map(Stick.Strip::width).toList();
         StickProblem.Stick board = new StickProblem.Stick(width, 1, StickProblem.NO_END);
         return desk.plan(new StickProblem(widths, List.of(board), shop.ripKerf())).orElseThrow().sticks().stream()

@@ -4,7 +4,7 @@ package buildup.engine.sticks;
  * How a lot is laid out.
  *
  * @param name what its pieces are cut from
- * @param strip width of the strip or stick, 64ths
+ * @param strip width of the strip or stick, {@link Fine} steps
  * @param ripped whether it is ripped from wider boards
  * @param pieces how many
  * @param sticks how many sticks, or strips, they take

@@ -8,6 +8,7 @@ import buildup.engine.run.Saw.Hand;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -23,6 +24,12 @@ final class Lots {
 
     private record Open(Source source, List<Piece> pieces) {}
 
+    /** Longer pieces are a slip, and are not counted: in. */
+    private static final double LONGEST = 120_000;
+
+    /** A piece of more parts is no piece of trim. */
+    private static final int MOST_PARTS = 20;
+
     private final Job job;
     private final Shop shop;
     private final Notices notices;
@@ -30,6 +37,7 @@ final class Lots {
     private final List<Piece> without = new ArrayList<>();
     private final List<Piece> all = new ArrayList<>();
     private final Set<String> said = new LinkedHashSet<>();
+    private final Map<String, Integer> spliced = new HashMap<>();
 
     private Lots(Job job, Shop shop, Notices notices) {
         this.job = job;
@@ -69,16 +77,16 @@ final class Lots {
                             : job.plan().runs().get(fit.run()).name() + ": " + fit.stretch(),
                     "",
                     course.body(),
-                    Math.max(1, Fine.needed(fit.longPoint())),
+                    Math.max(shop.grid().step(), shop.grid().needed(Math.min(fit.longPoint(), LONGEST))),
                     End.of(fit, Hand.LEFT),
                     End.of(fit, Hand.RIGHT),
-                    fit.grainGroup());
+                    fit.grainGroup().map(this::unbroken));
             all.add(piece);
-            sort(piece, course);
+            sort(piece, course, fit.grainGroup());
         }
     }
 
-    private void sort(Piece piece, Course course) {
+    private void sort(Piece piece, Course course, Optional<String> grain) {
         var placed = job.section().body(course.body()).placed().orElseThrow().piece();
         String wood = placed.wood().name();
         Optional<Source> found = Source.of(course, placed.stock().profileKind(), wood, shop);
@@ -90,14 +98,18 @@ final class Lots {
         Source source = found.get();
         if (!reaches(piece, course, source)) {
             without.add(piece);
-            notices.add(tooLong(piece, shop.usable(source.longest())).cure("List a longer stick."));
+            notices.add(tooLong(piece, shop.usable(source.longest()))
+                    .cure(
+                            piece.length() / MOST_PARTS > shop.usable(source.longest())
+                                    ? "Look at the plan again: is that a wall's length, and in its unit?"
+                                    : "List a longer stick."));
             return;
         }
         gluedUp(course, source);
         List<Piece> into = open.computeIfAbsent(
                         new Key(source.supplies(), source.strip(), wood), key -> new Open(source, new ArrayList<>()))
                 .pieces();
-        for (Piece part : parts(piece, course, source)) {
+        for (Piece part : parts(piece, course, source, grain)) {
             for (int ply = 1; ply <= source.plies(); ply++) {
                 into.add(source.plies() == 1 ? part : part.ply(ply, source.plies()));
             }
@@ -141,26 +153,40 @@ final class Lots {
     /** Whether a stick holds it, or parts of it that are worth splicing. */
     private boolean reaches(Piece piece, Course course, Source source) {
         int longest = shop.usable(source.longest());
-        return piece.length() <= longest || longest >= 4 * Math.max(overlap(course), Fine.PER_INCH);
+        return piece.length() <= longest
+                || longest >= 4 * Math.max(overlap(course), Fine.PER_INCH)
+                        && piece.length() / MOST_PARTS <= longest - overlap(course);
     }
 
-    private static int overlap(Course course) {
-        return course.trim() ? Fine.needed(course.thickness()) : 0;
+    private int overlap(Course course) {
+        return course.trim() ? shop.grid().needed(course.thickness()) : 0;
     }
 
     /** The piece itself, or its parts where no stick is as long. */
-    private List<Piece> parts(Piece piece, Course course, Source source) {
+    private List<Piece> parts(Piece piece, Course course, Source source, Optional<String> grain) {
         int longest = shop.usable(source.longest());
         if (piece.length() <= longest) {
             return List.of(piece);
         }
-        Splice splice = Splice.of(piece, longest, overlap(course), course.body() % 2 == 0);
+        Splice splice = Splice.of(piece, longest, overlap(course), course.body() % 2 == 0, after(grain));
         String joint = overlap(course) == 0 ? "butt it" : "scarf it";
         List<String> places = splice.places().stream().map(Fine::print).toList();
         notices.add(tooLong(piece, longest)
                 .cure("Here it is spliced: " + joint + " " + String.join(" and ", places)
                         + " from its left end, over something solid."));
         return splice.parts();
+    }
+
+    /** The grain of a group as it goes on since its last splice. */
+    private String unbroken(String group) {
+        int count = spliced.getOrDefault(group, 0);
+        return count == 0 ? group : group + " " + count;
+    }
+
+    /** What the last part of a spliced piece is in one group with: a scarf ends the grain, and it begins anew. */
+    private Optional<String> after(Optional<String> group) {
+        group.ifPresent(own -> spliced.merge(own, 1, Integer::sum));
+        return group.map(this::unbroken);
     }
 
     private static Notice tooLong(Piece piece, int longest) {
@@ -196,7 +222,7 @@ final class Lots {
             List<Piece> pieces = new ArrayList<>(last.pieces());
             List<Integer> gaps = new ArrayList<>(last.gaps());
             pieces.add(piece);
-            gaps.add(Bundle.gap(before, piece, shop.kerf()));
+            gaps.add(Bundle.gap(before, piece, shop));
             Bundle longer = new Bundle(pieces, gaps);
             if (longer.length() > longest) {
                 grainBreaks(before, piece, longer, longest);

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param stretch where it goes, with the run before it when there are several
  * @param part which part it is of a piece that is spliced or glued up; empty when it is whole
  * @param body number of its course in the section
- * @param length long point to long point, 64ths
+ * @param length long point to long point, {@link Fine} steps
  * @param group names the pieces that come from one stick, in order
  */
 public record Piece(
@@ -50,8 +50,8 @@ public record Piece(
         return !plyMark().isEmpty() && !plyMark().equals(PLY + "1");
     }
 
-    /** A part of it between two other ends. */
-    Piece cut(String ownId, String ownPart, int ownLength, End ownLeft, End ownRight) {
-        return new Piece(ownId, course, stretch, ownPart, body, ownLength, ownLeft, ownRight, Optional.empty());
+    /** A part of it between two other ends, in a group of its own. */
+    Piece cut(String ownId, String ownPart, int ownLength, End ownLeft, End ownRight, Optional<String> ownGroup) {
+        return new Piece(ownId, course, stretch, ownPart, body, ownLength, ownLeft, ownRight, ownGroup);
     }
 }

@@ -1,5 +1,6 @@
 package buildup.engine.sticks;
 
+import buildup.engine.solve.StickPlan;
 import buildup.engine.solve.StickProblem;
 import buildup.engine.sticks.Shop.Aim;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ final class RipBound {
     /** The least that the group can take, in the unit of its aim; no more than {@code taken}, which some way takes. */
     long least(long taken) {
         long least = Math.max(byArea(), byLongest());
-        for (int steps = 0; steps <= MOST_STEPS && payable(least, taken) < taken; steps++) {
+        for (int steps = 0; steps <= MOST_STEPS && desk.mayTry() && payable(least, taken) < taken; steps++) {
             Share.Dual share = new Share.Dual(steps);
             least = Math.max(least, Math.max(byShares(share, 0), byShares(share, rate())));
         }
@@ -102,7 +103,9 @@ final class RipBound {
      */
     private long byShares(Share.Dual share, double rate) {
         long parts = group.lots().stream()
-                .mapToLong(lot -> desk.least(problem(lot, share, rate)).orElse(0L))
+                .mapToLong(lot -> desk.plan(problem(lot, share, rate))
+                        .map(StickPlan::leastPrice)
+                        .orElse(0L))
                 .sum();
         long given = group.supplies().stream()
                 .flatMap(supply -> supply.lying().entrySet().stream()
@@ -119,7 +122,7 @@ final class RipBound {
     private StickProblem problem(Lot lot, Share.Dual share, double rate) {
         List<StickProblem.Stick> sticks = new ArrayList<>();
         for (Supply supply : lot.source().supplies()) {
-            Share.Rip rip = Share.Rip.of(lot.source().strip(), Fine.offered(supply.width()), shop.ripKerf());
+            Share.Rip rip = Share.Rip.of(lot.source().strip(), shop.grid().offered(supply.width()), shop.ripKerf());
             supply.lying()
                     .forEach((length, count) -> sticks.add(new StickProblem.Stick(
                             shop.usable(length), share.least(rip, worth(supply, length, rate)), rip.each() * count)));

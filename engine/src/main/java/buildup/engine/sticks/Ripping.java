@@ -25,7 +25,7 @@ final class Ripping {
 
     private final Shop shop;
     private final Desk desk;
-    private final Desk quick;
+    private final Desk tries;
     private final Group group;
     private final Aim aim;
     private Share share = new Share.Equal();
@@ -36,7 +36,7 @@ final class Ripping {
     private Ripping(Shop shop, Desk desk, Group group) {
         this.shop = shop;
         this.desk = desk;
-        this.quick = desk.quick();
+        this.tries = desk.forTries();
         this.group = group;
         this.aim = group.aim(shop);
         this.best = new Layout(shop, desk, group, share, only).lay();
@@ -55,7 +55,7 @@ final class Ripping {
         if (!best.ripped() || best.missing() > 0) {
             return new Ripped(best, Optional.empty());
         }
-        least = new RipBound(shop, desk, group).least(aim.taken(best.sticks()));
+        least = new RipBound(shop, desk.forTries(), group).least(aim.taken(best.sticks()));
         OTHER_SHARES.forEach(other -> attempt(other, only));
         boolean won = true;
         for (int round = 0; round < ROUNDS && won; round++) {
@@ -80,10 +80,10 @@ final class Ripping {
     }
 
     private void attempt(Share otherShare, Map<Lot, Kind> otherOnly) {
-        if (aim.taken(best.sticks()) <= least) {
+        if (aim.taken(best.sticks()) <= least || !tries.mayTry()) {
             return;
         }
-        Laid other = new Layout(shop, quick, group, otherShare, otherOnly).lay();
+        Laid other = new Layout(shop, tries, group, otherShare, otherOnly).lay();
         if (better(other)) {
             best = other;
             share = otherShare;

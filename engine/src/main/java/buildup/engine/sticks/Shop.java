@@ -9,8 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The wood and the saws of a shop; lengths in 64ths.
+ * The wood and the saws of a shop; lengths in {@link Fine} steps.
  *
+ * @param grid on which everything is measured
  * @param kerf of the saw that cuts to length
  * @param ripKerf of the saw that rips
  * @param trim comes off each end of a stick before anything else, kerf included
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param joints price of making each joint, in hundredths
  */
 public record Shop(
+        Grid grid,
         int kerf,
         int ripKerf,
         int trim,
@@ -27,7 +29,7 @@ public record Shop(
         List<Supply> supplies,
         Map<Joint, Long> joints) {
     /** A shop without wood. */
-    static final Shop NONE = new Shop(0, 0, 0, 0, Optional.empty(), List.of(), Map.of());
+    static final Shop NONE = new Shop(Grid.SIXTY_FOURTHS, 0, 0, 0, 0, Optional.empty(), List.of(), Map.of());
 
     /** What is to be least. */
     public enum Aim {

@@ -37,13 +37,19 @@ final class ShopReader {
     private final Stack stack;
     private final Fields fields;
     private final Notices notices;
+    private final Grid grid;
     private final SupplyReader supplies;
 
     ShopReader(Stack stack, Catalog catalog, Fields fields, Notices notices) {
         this.stack = stack;
         this.fields = fields;
         this.notices = notices;
+        this.grid = Grid.of(stack.lengths().bareUnit());
         this.supplies = new SupplyReader(stack, catalog, this, notices);
+    }
+
+    Grid grid() {
+        return grid;
     }
 
     Shop read() {
@@ -57,24 +63,24 @@ final class ShopReader {
         Optional<Shop.Aim> aim = word("aim", Shop.Aim.values());
         Map<Joint, Long> joints = fields.fields("joints").map(this::joints).orElse(Map.of());
         List<Supply> read = supplies.read(fields, trim);
-        return new Shop(kerf, ripKerf, trim, offcut, aim, read, joints);
+        return new Shop(grid, kerf, ripKerf, trim, offcut, aim, read, joints);
     }
 
     private int size(String key, double usual, double most, String negative, String cure) {
         Optional<Double> size = fields.length(key).map(Length::toInches);
         if (size.filter(inches -> inches < 0).isPresent()) {
-            refuse(negative, "The " + key + " is " + Fine.print(Fine.needed(size.get())) + ".", fields.mark(key), cure);
+            refuse(negative, "The " + key + " is " + Fine.print(grid.needed(size.get())) + ".", fields.mark(key), cure);
         } else if (size.filter(inches -> inches > most).isPresent()) {
             refuse(
                     "not-a-size",
-                    "The " + key + " is " + Fine.print(Fine.needed(size.get())) + ", more than "
-                            + Fine.print(Fine.needed(most)) + ".",
+                    "The " + key + " is " + Fine.print(grid.needed(size.get())) + ", more than "
+                            + Fine.print(grid.needed(most)) + ".",
                     fields.mark(key),
                     "Write mm behind it if millimetres are meant.");
         } else {
-            return Fine.needed(size.orElse(usual));
+            return grid.needed(size.orElse(usual));
         }
-        return Fine.needed(usual);
+        return grid.needed(usual);
     }
 
     private <T extends Enum<T>> Optional<T> word(String key, T[] values) {

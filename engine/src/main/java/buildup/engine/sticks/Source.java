@@ -11,7 +11,7 @@ import java.util.function.ToDoubleFunction;
  * What a course is cut from.
  *
  * @param name as on a list of stock
- * @param strip width that is ripped from a board, or that of the stick, 64ths
+ * @param strip width that is ripped from a board, or that of the stick, {@link Fine} steps
  * @param supplies that it can be cut from, all of one thickness
  * @param layers glued face to face
  * @param strips glued edge to edge
@@ -32,7 +32,7 @@ record Source(String name, int strip, List<Supply> supplies, int layers, int str
         return layers * strips;
     }
 
-    /** The longest stick, 64ths. */
+    /** The longest stick, {@link Fine} steps. */
     int longest() {
         return supplies.stream().mapToInt(Supply::longest).max().orElse(0);
     }
@@ -43,10 +43,10 @@ record Source(String name, int strip, List<Supply> supplies, int layers, int str
                 .filter(supply -> supply.wood().equals(wood))
                 .toList();
         boolean ownProfile = !course.plain() && !kind.equals("section");
-        return ownProfile ? molding(course, kind, ofWood) : board(course, ofWood);
+        return ownProfile ? molding(course, kind, ofWood, shop) : board(course, ofWood, shop);
     }
 
-    private static Optional<Source> molding(Course course, String kind, List<Supply> ofWood) {
+    private static Optional<Source> molding(Course course, String kind, List<Supply> ofWood, Shop shop) {
         List<Supply> alike = ofWood.stream()
                 .filter(supply ->
                         supply.kind().equals(kind) && family(supply.name()).equals(family(course.stock())))
@@ -54,7 +54,7 @@ record Source(String name, int strip, List<Supply> supplies, int layers, int str
                 .toList();
         return alike.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Source(course.stock(), Fine.offered(course.width()), alike, 1, 1, false));
+                : Optional.of(new Source(course.stock(), shop.grid().offered(course.width()), alike, 1, 1, false));
     }
 
     /** The name without its sizes. */
@@ -67,7 +67,7 @@ record Source(String name, int strip, List<Supply> supplies, int layers, int str
     }
 
     /** The board nearest in thickness that is not thinner, else layers of the thickest; then the same for the width. */
-    private static Optional<Source> board(Course course, List<Supply> ofWood) {
+    private static Optional<Source> board(Course course, List<Supply> ofWood, Shop shop) {
         List<Supply> boards = ofWood.stream().filter(Supply::board).toList();
         OptionalDouble enough = boards.stream()
                 .mapToDouble(Supply::thickness)
@@ -91,7 +91,7 @@ record Source(String name, int strip, List<Supply> supplies, int layers, int str
         double wanted = strip;
         return Optional.of(new Source(
                 course.stock(),
-                Fine.needed(wanted),
+                shop.grid().needed(wanted),
                 thick.stream()
                         .filter(supply -> supply.width() >= wanted - SAME)
                         .sorted(Comparator.comparingDouble(Supply::width))

@@ -3,6 +3,7 @@ package buildup.engine.sticks;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A piece longer than any stick, in parts that meet at a scarf of 45 degrees through the thickness, or square where it is
@@ -10,18 +11,19 @@ import java.util.List;
  * joint lies over another.
  *
  * @param parts from left to right
- * @param places of the joints, from the long point at the left, 64ths
+ * @param places of the joints, from the long point at the left, {@link Fine} steps
  */
 record Splice(List<Piece> parts, List<Integer> places) {
     /** A part shorter than this does not reach from stud to stud: common spacing, no source. */
     private static final int LEAST = 16 * Fine.PER_INCH;
 
     /**
-     * @param longest that a part can be, 64ths
-     * @param overlap of two parts, 64ths
+     * @param longest that a part can be, {@link Fine} steps
+     * @param overlap of two parts, {@link Fine} steps
      * @param fromLeft whether the longest part lies at the left
+     * @param after the group of the last part; the first part stays in that of the piece
      */
-    static Splice of(Piece piece, int longest, int overlap, boolean fromLeft) {
+    static Splice of(Piece piece, int longest, int overlap, boolean fromLeft, Optional<String> after) {
         List<Integer> lengths = lengths(piece.length(), longest, overlap);
         if (!fromLeft) {
             Collections.reverse(lengths);
@@ -36,7 +38,8 @@ record Splice(List<Piece> parts, List<Integer> places) {
                     "part " + (i + 1) + " of " + lengths.size(),
                     lengths.get(i),
                     i == 0 ? piece.left() : joint(overlap, -1),
-                    last ? piece.right() : joint(overlap, 1)));
+                    last ? piece.right() : joint(overlap, 1),
+                    i == 0 ? piece.group() : last ? after : Optional.empty()));
             from += lengths.get(i) - overlap;
             if (!last) {
                 places.add(from);

@@ -3,7 +3,7 @@ package buildup.engine.sticks;
 import java.util.List;
 
 /**
- * A stick or board as it is cut up. Lengths in 64ths.
+ * A stick or board as it is cut up. Lengths in {@link Fine} steps.
  *
  * @param origin where it comes from
  * @param price in hundredths; 0 for what is on hand and where no price is given
@@ -21,7 +21,7 @@ public record Stick(Supply supply, int length, Origin origin, long price, List<S
     /**
      * A strip of a stick.
      *
-     * @param width 64ths
+     * @param width {@link Fine} steps
      * @param ripped whether it is narrower than its board
      * @param pieces from its left end
      * @param rest behind the last cut, the trimming of the far end left out

@@ -13,7 +13,7 @@ import java.util.OptionalLong;
  * @param kind the trade's word for the profile; "board" for a board
  * @param thickness, width of the stick, in
  * @param feet board feet in a foot of it
- * @param buy lengths to be had, rising, 64ths
+ * @param buy lengths to be had, rising, {@link Fine} steps
  * @param onHand those that lie in the shop
  * @param rate price in hundredths of a hundredth for each unit of it; absent when none is given
  */
@@ -48,7 +48,7 @@ public record Supply(
         }
     }
 
-    /** So many sticks of a length, 64ths. */
+    /** So many sticks of a length, {@link Fine} steps. */
     public record OnHand(int length, int count) {}
 
     public Supply {

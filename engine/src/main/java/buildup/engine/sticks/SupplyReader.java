@@ -159,11 +159,11 @@ final class SupplyReader {
         }
         double inches = length.get().toInches();
         Mark mark = text.mark();
-        int steps = Fine.offered(Math.min(inches, LONGEST));
+        int steps = shop.grid().offered(Math.min(inches, LONGEST));
         if (inches > LONGEST) {
             shop.refuse(
                     "not-a-size",
-                    "A stick of " + Fine.print(Fine.offered(inches)) + " in is longer than any wood.",
+                    "A stick of " + Fine.print(shop.grid().offered(inches)) + " in is longer than any wood.",
                     mark,
                     "Write mm behind it if millimetres are meant.");
             return Optional.empty();

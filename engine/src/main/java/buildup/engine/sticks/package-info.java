@@ -3,7 +3,7 @@
  * that are cut from the same stick or strip make a {@link buildup.engine.sticks.Lot}; each lot is laid out on the sticks
  * of the {@link buildup.engine.sticks.Shop} at the least price or with the fewest sticks
  * ({@link buildup.engine.solve.StickSearch}). Boards are cut in two stages: ripped into strips over their whole length,
- * then crosscut; what no board reaches is glued up from plies. Lengths are whole 64ths of an inch
+ * then crosscut; what no board reaches is glued up from plies. Lengths are whole steps of an inch
  * ({@link buildup.engine.sticks.Fine}), money is whole hundredths.
  */
 @NullMarked

@@ -96,7 +96,7 @@ class StickSearchTest {
             List<Integer> pieces = Cutting.random(new Random(seed), 40, 4 * INCH, 90 * INCH);
             StickProblem problem = Cutting.one(192 * INCH, INCH / 8, pieces);
             StickPlan plan =
-                    StickSearch.solve(problem, 500_000, (steps, most) -> true).orElseThrow();
+                    StickSearch.solve(problem, 5_000_000, (steps, most) -> true).orElseThrow();
             Cutting.recount(problem, plan);
             int firstFit = Cutting.firstFit(192 * INCH, INCH / 8, pieces);
             int bound = Cutting.bound(192 * INCH, INCH / 8, pieces);

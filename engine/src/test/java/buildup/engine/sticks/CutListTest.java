@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Bench;
 import buildup.engine.sticks.Shop.Aim;
 import buildup.engine.sticks.Stick.Origin;
+import buildup.shared.notice.Notice;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -48,9 +49,72 @@ class CutListTest {
                 .cutList();
         assertThat(lengths(list)).containsExactly(192);
         Stick.Strip strip = list.sticks().get(0).strips().get(0);
-        assertThat(strip.pieces()).extracting(Stick.Lie::from).containsExactly(0, 64 * 64, 128 * 64);
+        assertThat(strip.pieces())
+                .extracting(Stick.Lie::from)
+                .containsExactly(0, 64 * Fine.PER_INCH, 128 * Fine.PER_INCH);
         assertThat(strip.rest()).as("191-7/8 used, and a kerf takes the rest").isZero();
         assertThat(strip.ripped()).isFalse();
+    }
+
+    @Test
+    void what_fits_in_millimetres_exactly_fits() {
+        String stack = "units: mm\n"
+                + Cutlist.WALL
+                + Bench.list("name: rail, profile: board 18 x 120, back: wall, bottom: datum");
+        String plan = """
+                plan:
+                  - { name: a, left: square, right: square, stretches: [{ length: 2400 }] }
+                  - { name: b, left: square, right: square, stretches: [{ length: 1199 }] }
+                  - { name: c, left: square, right: square, stretches: [{ length: 1199 }] }
+                """;
+        CutList list = Cutlist.of(stack, plan + stock("kerf: 2", "of: board 18 x 120, buy: 2400"))
+                .clean()
+                .cutList();
+        assertThat(list.sticks()).hasSize(2);
+        assertThat(list.pieces())
+                .extracting(piece -> Fine.inches(piece.length()) * 25.4)
+                .containsExactly(2400.0, 1199.0, 1199.0);
+    }
+
+    @Test
+    void grain_goes_on_round_the_corner_from_the_last_part_of_a_splice_and_pieces_it_parts_stay_apart() {
+        String plan = """
+                plan:
+                  - name: case
+                    left: die
+                    right: die
+                    grain: cap
+                    stretches:
+                      - { name: left side, length: 14, corner: outside 90 }
+                      - { name: front, length: 200, corner: outside 90 }
+                      - { name: right side, length: 14 }
+                """;
+        Cutlist laid = Cutlist.of(CAP, plan + stock("", "of: board 3/4 x 6.6259, buy: 16'"));
+        assertThat(laid.notices()).extracting(Notice::code).contains("longer-than-any-stick", "grain-broken");
+        List<List<String>> sticks = laid.cutList().sticks().stream()
+                .map(stick -> stick.strips().get(0).pieces().stream()
+                        .map(lie -> lie.piece().stretch() + " " + lie.piece().part())
+                        .toList())
+                .toList();
+        assertThat(sticks)
+                .anySatisfy(stick -> assertThat(stick).containsSubsequence("front part 2 of 2", "right side "))
+                .noneSatisfy(stick -> assertThat(stick).containsSubsequence("left side ", "right side "));
+    }
+
+    @Test
+    void a_cost_is_not_whole_while_a_stick_is_to_be_found() {
+        Cutlist laid = Cutlist.boards(
+                "3/4 x 3-1/2", List.of("60", "60", "60"), stock("", "of: 1x4, on-hand: [61, 61], price: 1"));
+        assertThat(laid.said().code()).isEqualTo("too-little-stock");
+        assertThat(laid.cutList().priced()).isFalse();
+    }
+
+    @Test
+    void a_wall_of_miles_is_a_slip_and_not_a_hundred_splices() {
+        Cutlist laid = Cutlist.boards("3/4 x 3-1/2", List.of("100000"), stock("", "of: 1x4, buy: 16'"));
+        assertThat(laid.said().code()).isEqualTo("longer-than-any-stick");
+        assertThat(laid.said().cure()).isEqualTo("Look at the plan again: is that a wall's length, and in its unit?");
+        assertThat(laid.cutList().without()).hasSize(1);
     }
 
     @Test
@@ -62,7 +126,7 @@ class CutListTest {
                 Cutlist.boards("3/4 x 3-1/2", List.of("95-1/16"), stock).cutList();
         assertThat(lengths(longer)).containsExactly(120);
         assertThat(longer.sticks().get(0).strips().get(0).pieces().get(0).from())
-                .isEqualTo(32);
+                .isEqualTo(Fine.PER_INCH / 2);
     }
 
     @Test
@@ -271,7 +335,7 @@ class CutListTest {
                 .toList();
         assertThat(parts.stream().mapToInt(lie -> lie.piece().length()).sum())
                 .as("the parts lap by the thickness")
-                .isEqualTo((250 * 64) + 48);
+                .isEqualTo(250 * Fine.PER_INCH + 3 * Fine.PER_INCH / 4);
         assertThat(laid.cutList().joints()).containsEntry(Joint.SCARF, 1).containsEntry(Joint.SQUARE, 2);
     }
 
@@ -281,7 +345,7 @@ class CutListTest {
         assertThat(laid.cutList().sticks().stream()
                         .flatMap(stick -> stick.strips().get(0).pieces().stream())
                         .mapToInt(lie -> lie.piece().length()))
-                .allMatch(length -> length >= 16 * 64);
+                .allMatch(length -> length >= 16 * Fine.PER_INCH);
     }
 
     @Test
@@ -301,7 +365,7 @@ class CutListTest {
         assertThat(lengths(list)).containsExactly(168);
         List<Stick.Lie> lies = list.sticks().get(0).strips().get(0).pieces();
         assertThat(lies).extracting(lie -> lie.piece().stretch()).containsExactly("left side", "front", "right side");
-        int taken = lies.get(2).to() + 64;
+        int taken = lies.get(2).to() + Fine.PER_INCH;
         assertThat(Fine.inches(taken))
                 .as("three lengths and two gaps, each up to the next 64th")
                 .isCloseTo(152.98, within(5.0 / 64));

@@ -69,7 +69,8 @@ record Cutlist(Job job, Optional<Shop> shop, Optional<CutList> list, List<Notice
                 assertThat(end).isLessThanOrEqualTo(stick.length() - shop.trim());
                 assertThat(strip.rest()).isLessThanOrEqualTo(stick.length() - shop.trim() - end);
             }
-            assertThat(width).isLessThanOrEqualTo(Fine.offered(stick.supply().width()));
+            assertThat(width)
+                    .isLessThanOrEqualTo(shop.grid().offered(stick.supply().width()));
         }
         List<String> ids = list.sticks().stream()
                 .flatMap(stick -> stick.strips().stream())

@@ -44,6 +44,11 @@ public final class LengthReader {
         this.names = new TreeMap<>(names);
     }
 
+    /** The unit of a number that names none. */
+    public LengthUnit bareUnit() {
+        return bareUnit;
+    }
+
     /** One term of a sum, as written. */
     public record Term(boolean minus, String text) {}
 

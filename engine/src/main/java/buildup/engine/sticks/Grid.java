@@ -1,0 +1,35 @@
+package buildup.engine.sticks;
+
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.length.LengthUnit;
+
+/** How finely a job measures its wood: on one tape, so that an exact fit fits. */
+public enum Grid {
+    SIXTY_FOURTHS(Fine.SIXTY_FOURTH),
+    TENTHS_OF_MILLIMETRES(Fine.TENTH_OF_A_MILLIMETRE);
+
+    private final int step;
+
+    Grid(int step) {
+        this.step = step;
+    }
+
+    /** The tape of a document. */
+    static Grid of(LengthUnit unit) {
+        return unit == LengthUnit.MILLIMETRE || unit == LengthUnit.CENTIMETRE ? TENTHS_OF_MILLIMETRES : SIXTY_FOURTHS;
+    }
+
+    int step() {
+        return step;
+    }
+
+    /** What a piece needs: the next mark that is not less. */
+    int needed(double inches) {
+        return (int) Math.ceil((inches - Tolerance.COINCIDENT) * Fine.PER_INCH / step) * step;
+    }
+
+    /** What a stick offers: the next mark that is not more. */
+    int offered(double inches) {
+        return (int) Math.floor((inches + Tolerance.COINCIDENT) * Fine.PER_INCH / step) * step;
+    }
+}
