@@ -65,6 +65,12 @@ public record Knife(
         return pitch * pitch / (4 * circle);
     }
 
+    /** From the shallowest to the deepest place that the front head reaches. */
+    static double woodDepth(Stick stick) {
+        double[] depths = face(stick).stream().mapToDouble(Point::x).sorted().toArray();
+        return depths.length == 0 ? 0 : depths[depths.length - 1] - depths[0];
+    }
+
     static double width(Stick stick) {
         return stick.box().height() + 2 * MARGIN;
     }
@@ -84,7 +90,7 @@ public record Knife(
                 .map(p -> new Point(p.y(), -depth(radius, hook, p.x() - deepest)))
                 .toList();
         double width = width(stick);
-        double marks = marks(head.speed(), head.knives(), head.feed());
+        double marks = marks(head.speed(), head.knives(), head.feed().toInches() / 12);
         return Optional.of(new Knife(
                 head,
                 width,

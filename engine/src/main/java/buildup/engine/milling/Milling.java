@@ -169,12 +169,11 @@ public final class Milling {
                 .filter(knife -> knife.woodDepth() <= knife.head().deepest().toInches() + Tolerance.SNAP)
                 .findFirst();
         if (fits.isEmpty()) {
-            double deep = stick.box().width();
             double most = wide.stream()
                     .mapToDouble(head -> head.deepest().toInches())
                     .max()
                     .orElse(0);
-            double asked = knives.stream().mapToDouble(Knife::woodDepth).min().orElse(deep);
+            double asked = Knife.woodDepth(stick);
             notices.add(Notice.problem(
                             "profile-too-deep",
                             "A knife would cut " + shop(asked) + " deep; the head takes " + shop(most) + ".")

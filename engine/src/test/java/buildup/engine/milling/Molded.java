@@ -41,7 +41,8 @@ final class Molded {
 
     static Profile words(String words) {
         return profile(
-                "shape", with("profiles: [{ name: shape, kind: shape, about: x, sizes: [], words: [" + words + "] }]"));
+                "shape 1 x 1",
+                with("profiles: [{ name: shape, kind: shape, about: x, sizes: [a, b], words: [" + words + "] }]"));
     }
 
     static Catalog with(String yaml) {
