@@ -12,7 +12,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
 /** Reads the entries under {@code cutters:} and {@code heads:}. */
@@ -20,8 +20,11 @@ final class CutterReader {
     /** No cutter of a molding shop is larger, in any direction: a larger figure is a slip of the point or the unit. */
     private static final Length LARGEST = Length.inches(30);
 
+    /** In a minute: no stick goes faster. */
+    private static final Length FASTEST = Length.inches(12 * 2000);
+
     private static final Angle SQUARE = Angle.degrees(45);
-    private static final Pattern NUMBER = Pattern.compile("\\d{1,9}(\\.\\d{1,9})?");
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,9}");
 
     private final Notices notices;
 
@@ -48,9 +51,9 @@ final class CutterReader {
         String about = fields.text("about").orElse("");
         Optional<Length> circle = size(fields, "circle", name);
         Optional<Angle> hook = angle(fields, "hook", 0, 45);
-        OptionalDouble speed = number(fields, "speed", name, 60_000);
-        OptionalDouble knives = number(fields, "knives", name, 24);
-        OptionalDouble feed = number(fields, "feed", name, 2_000);
+        OptionalInt speed = number(fields, "speed", name, 60_000);
+        OptionalInt knives = number(fields, "knives", name, 24);
+        Optional<Length> feed = size(fields, "feed", name, FASTEST);
         Optional<Length> widest = size(fields, "widest", name);
         Optional<Length> deepest = size(fields, "deepest", name);
         Optional<Length> corner = size(fields, "corner", name);
@@ -72,9 +75,9 @@ final class CutterReader {
                 about,
                 circle.get(),
                 hook.get(),
-                speed.getAsDouble(),
-                (int) Math.round(knives.getAsDouble()),
-                feed.getAsDouble(),
+                speed.getAsInt(),
+                knives.getAsInt(),
+                feed.get(),
                 widest.get(),
                 deepest.get(),
                 corner.get(),
@@ -102,28 +105,32 @@ final class CutterReader {
     }
 
     private Optional<Length> size(Fields fields, String key, String name) {
+        return size(fields, key, name, LARGEST);
+    }
+
+    private Optional<Length> size(Fields fields, String key, String name, Length most) {
         if (!fields.has(key)) {
             missing(fields, key, name, "a length");
             return Optional.empty();
         }
         Optional<Length> size = fields.length(key);
-        Optional<Length> sound = size.filter(CutterReader::sound);
+        Optional<Length> sound = size.filter(length -> sound(length, most));
         if (size.isPresent() && sound.isEmpty()) {
             notMade(fields, key, name, Sizes.text(size.get()));
         }
         return sound;
     }
 
-    private static boolean sound(Length length) {
-        return length.isPositive() && length.compareTo(LARGEST) <= 0;
+    private static boolean sound(Length length, Length most) {
+        return length.isPositive() && length.compareTo(most) <= 0;
     }
 
     private List<Length> sizes(Fields fields, String key, String name) {
         List<Length> sizes = new ArrayList<>();
         for (Scalar text : fields.scalars(key)) {
             Optional<Length> size = fields.readLength(text);
-            size.filter(CutterReader::sound).ifPresent(sizes::add);
-            if (size.isPresent() && !sound(size.get())) {
+            size.filter(length -> sound(length, LARGEST)).ifPresent(sizes::add);
+            if (size.isPresent() && !sound(size.get(), LARGEST)) {
                 notMade(fields, key, name, text.text());
             }
         }
@@ -151,22 +158,22 @@ final class CutterReader {
         return sound;
     }
 
-    private OptionalDouble number(Fields fields, String key, String name, double most) {
+    private OptionalInt number(Fields fields, String key, String name, int most) {
         Optional<Scalar> text = fields.scalar(key);
         if (text.isEmpty()) {
             missing(fields, key, name, "a number");
-            return OptionalDouble.empty();
+            return OptionalInt.empty();
         }
         String written = text.get().text().strip();
-        double value = NUMBER.matcher(written).matches() ? Double.parseDouble(written) : 0;
+        int value = NUMBER.matcher(written).matches() ? Integer.parseInt(written) : 0;
         if (value >= 1 && value <= most) {
-            return OptionalDouble.of(value);
+            return OptionalInt.of(value);
         }
         notices.add(Notice.refusal("not-a-number", "'" + written + "' is not a " + key + " figure of a head.")
                 .at(text.get().mark())
                 .of(name)
-                .cure("Write a number from 1 to " + Math.round(most) + "."));
-        return OptionalDouble.empty();
+                .cure("Write a whole number from 1 to " + most + "."));
+        return OptionalInt.empty();
     }
 
     private void notMade(Fields fields, String key, String name, String size) {

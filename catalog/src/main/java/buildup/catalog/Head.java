@@ -12,7 +12,7 @@ import java.util.List;
  * @param hook how far the knife leans to the wood, off the line from the shaft to its edge
  * @param speed turns a minute
  * @param knives that really cut
- * @param feed feet a minute
+ * @param feed of the stick in a minute
  * @param widest knife that the machine takes
  * @param deepest profile that the head takes
  * @param corner radius that a ground knife leaves in an inside corner
@@ -23,9 +23,9 @@ public record Head(
         String about,
         Length circle,
         Angle hook,
-        double speed,
+        int speed,
         int knives,
-        double feed,
+        Length feed,
         Length widest,
         Length deepest,
         Length corner,

@@ -59,14 +59,14 @@ class CuttersTest {
                 cutters:
                   - { name: round-over, kind: round-over, pilot: 1/2, depth: 1, sizes: [7/16, 1/4] }
                 heads:
-                  - { name: shaper, circle: 4, hook: 15, speed: 7000, knives: 2, feed: 12.5, widest: 3, deepest: 1,
+                  - { name: shaper, circle: 4, hook: 15, speed: 7000, knives: 2, feed: 12.5 ft, widest: 3, deepest: 1,
                       corner: 1/32, stock: [3, 2] }
                 """);
         assertThat(own.said()).isEmpty();
         Cutter cutter = own.catalog().cutters().get(0);
         assertThat(cutter.sizes()).isEqualTo(inches("1/4", "7/16"));
         assertThat(own.catalog().heads()).extracting(Head::name).containsExactly("molder head", "shaper");
-        assertThat(own.catalog().heads().get(1).feed()).isEqualTo(12.5);
+        assertThat(own.catalog().heads().get(1).feed()).isEqualTo(Length.inches(150));
     }
 
     @Test
@@ -78,7 +78,7 @@ class CuttersTest {
                           - { name: c }
                           - { name: d, kind: chamfer, sizes: [1], depth: 1, angle: 90 }
                         heads:
-                          - { name: e, circle: 6, hook: 50, speed: fast, knives: 0, feed: 25, widest: 9, deepest: 1,
+                          - { name: e, circle: 6, hook: 50, speed: fast, knives: 0, feed: 25 ft, widest: 9, deepest: 1,
                               corner: 1/16, stock: [9] }
                         """).said())
                 .containsExactly(
@@ -98,9 +98,9 @@ class CuttersTest {
                         "REFUSAL not-an-angle own.yaml:5:60 No cutter has an angle of 90. | Write degrees from 1 to"
                                 + " 89.",
                         "REFUSAL not-an-angle own.yaml:7:33 No cutter has a hook of 50. | Write degrees from 0 to 45.",
-                        "REFUSAL not-a-number own.yaml:7:44 'fast' is not a speed figure of a head. | Write a number"
-                                + " from 1 to 60000.",
-                        "REFUSAL not-a-number own.yaml:7:58 '0' is not a knives figure of a head. | Write a number from"
-                                + " 1 to 24.");
+                        "REFUSAL not-a-number own.yaml:7:44 'fast' is not a speed figure of a head. | Write a whole"
+                                + " number from 1 to 60000.",
+                        "REFUSAL not-a-number own.yaml:7:58 '0' is not a knives figure of a head. | Write a whole number"
+                                + " from 1 to 24.");
     }
 }

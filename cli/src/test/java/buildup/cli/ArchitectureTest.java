@@ -48,13 +48,8 @@ class ArchitectureTest {
             Set.of("buildup.shared.length.Length", "buildup.shared.length.LengthUnit", "buildup.shared.length.Angle");
 
     /** {@code Type.method} of shared and catalog whose bare number is a density, a ratio, a speed or another plain number. */
-    private static final Set<String> PLAIN_NUMBERS = Set.of(
-            "Wood.densityPerCubicFoot",
-            "Wood.specificGravity",
-            "Wood.radialChange",
-            "Wood.tangentialChange",
-            "Head.speed",
-            "Head.feed");
+    private static final Set<String> PLAIN_NUMBERS =
+            Set.of("Wood.densityPerCubicFoot", "Wood.specificGravity", "Wood.radialChange", "Wood.tangentialChange");
 
     private static final Set<Class<?>> CHANGEABLE = Set.of(
             AbstractCollection.class,

@@ -116,8 +116,8 @@ public final class KnifeDrawing {
                         + "; " + decimals(knife.woodDepth(), 3) + " deep in the wood, " + decimals(knife.depth(), 3)
                         + " on the knife, between the two broken lines.")
                 .text(decimals(knife.marks(), 1) + " knife marks to the inch, each " + decimals(knife.scallop(), 5)
-                        + " high, at " + decimals(knife.head().speed(), 0) + " turns and "
-                        + decimals(knife.head().feed(), 0) + " ft a minute with "
+                        + " high, at " + knife.head().speed() + " turns and "
+                        + decimals(knife.head().feed().toInches() / 12, 0) + " ft a minute with "
                         + knife.head().knives()
                         + " knife cutting.")
                 .text(Milled.CAUTION)

@@ -164,4 +164,87 @@ class ProfileCommandTest {
                         "",
                         "refusal  NAME  A picture is drawn of one profile. Name it, with its sizes.\n"));
     }
+
+    @Test
+    void how_it_is_milled_is_told_with_the_caution_and_no_line_is_too_wide() {
+        Ran ran = Ran.of("profile", "corona 2-1/2 x 2");
+        assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
+        assertThat(ran.err())
+                .isEqualTo(
+                        "problem  NAME  corona 2-1/2 x 2: The line between (1.500, 0.000) and (1.750, 0.000) cannot be"
+                                + " cut from the front; it needs a pass from below. Run it once more that way, or draw it open"
+                                + " to the front.\n"
+                                + "problem  NAME  corona 2-1/2 x 2: Inside corner at (2.375, 1.875) is square; the cutter leaves"
+                                + " a 1/16 radius (0.0006 sq in). Draw it 1/16 or accept.\n");
+        assertThat(ran.out())
+                .contains(
+                        "reached from below",
+                        "straight bit, diameter 1/4",
+                        "Listed bits and blades do not make ogee; 0.037 sq in is left there.",
+                        "knife marks to the inch                20.0",
+                        "The maker's label says how fast a cutter may turn");
+        assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+        assertThat(Ran.of("profile", "board 3/4 x 3").out()).contains("Planed on four sides; nothing else to cut.");
+    }
+
+    @Test
+    void how_it_is_milled_is_told_to_programs_too() {
+        JsonNode milling = new JsonMapper()
+                .readTree(Ran.of("profile", "corona 2-1/2 x 2", "--format", "json", "--tilt", "-90")
+                        .out())
+                .get("milling");
+        assertThat(milling.propertyNames())
+                .containsExactly(
+                        "width",
+                        "height",
+                        "reach",
+                        "undercuts",
+                        "corners",
+                        "hollows",
+                        "grooves",
+                        "passes",
+                        "runs",
+                        "fewest",
+                        "unmade",
+                        "left",
+                        "knife");
+        assertThat(milling.at("/undercuts/0/area").doubleValue()).isCloseTo(0.0625, within(1e-6));
+        assertThat(milling.at("/undercuts/0/passes/0").stringValue()).isEqualTo("below");
+        assertThat(milling.get("reach").toString()).contains("the front, tilted down 90");
+        assertThat(milling.at("/knife/depth").doubleValue()).isCloseTo(0.403, within(5e-4));
+    }
+
+    @Test
+    void passes_and_the_knife_are_drawn() {
+        Ran passes = Ran.of("profile", "corona 2-1/2 x 2", "--view", "milling");
+        assertThat(passes.out())
+                .startsWith("<?xml")
+                .contains("how it is milled", "id=\"left\"", "undercut: not reached from the front", "guards stay on");
+        Ran knife = Ran.of("profile", "cove 3/4 x 3/4", "--view", "knife");
+        assertThat(knife.code()).as(knife.err()).isEqualTo(ExitCode.CLEAN);
+        assertThat(knife.out()).contains("Knife template, full size", "Full size only if this line is 4 in", "0.677");
+        assertThat(Ran.of("profile", "cove 3/4 x 3/4", "--view", "outline").out())
+                .contains("<title>cove 3/4 x 3/4</");
+        assertThat(Ran.of("profile", "board 3/4 x 3", "--view", "knife"))
+                .isEqualTo(new Ran(
+                        ExitCode.REFUSED,
+                        "",
+                        "refusal  NAME  board 3/4 x 3: A board is planed: there is no knife to draw. Take --view"
+                                + " milling.\n"));
+    }
+
+    @Test
+    void a_kerf_as_deep_as_the_board_is_refused(@TempDir Path folder) throws IOException {
+        Path own = Files.writeString(folder.resolve("own.yaml"), """
+                profiles:
+                  - name: kerfed
+                    kind: board
+                    about: A kerf through
+                    sizes: [projection, height]
+                    words: [out projection, up 1, quirk 1/8 x 3/4, up height]
+                """);
+        assertThat(Ran.of("profile", "kerfed 3/4 x 3", "--catalog", own.toString())
+                        .err())
+                .contains("refusal  NAME  kerfed: Kerf is 3/4 deep in a 3/4 board. Cut it less deep.");
+    }
 }

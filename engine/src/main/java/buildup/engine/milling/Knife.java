@@ -7,7 +7,6 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.travel.Reach;
 import buildup.shared.length.Length;
 import java.util.ArrayList;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -66,15 +65,14 @@ public record Knife(
         return pitch * pitch / (4 * circle);
     }
 
-    static double width(Stick stick) {
-        return stick.box().height() + 2 * MARGIN;
+    /** From the shallowest to the deepest place that the front head reaches. */
+    static double woodDepth(Stick stick) {
+        double[] depths = face(stick).stream().mapToDouble(Point::x).sorted().toArray();
+        return depths.length == 0 ? 0 : depths[depths.length - 1] - depths[0];
     }
 
-    /** Deepest cut less shallowest that the head in front makes, in. */
-    static double woodDepth(Stick stick) {
-        DoubleSummaryStatistics depths =
-                face(stick).stream().mapToDouble(Point::x).summaryStatistics();
-        return Math.max(0, depths.getMax() - depths.getMin());
+    static double width(Stick stick) {
+        return stick.box().height() + 2 * MARGIN;
     }
 
     /** Empty when the head is too small for so deep a profile. */
@@ -92,7 +90,7 @@ public record Knife(
                 .map(p -> new Point(p.y(), -depth(radius, hook, p.x() - deepest)))
                 .toList();
         double width = width(stick);
-        double marks = marks(head.speed(), head.knives(), head.feed());
+        double marks = marks(head.speed(), head.knives(), head.feed().toInches() / 12);
         return Optional.of(new Knife(
                 head,
                 width,

@@ -28,8 +28,8 @@ record Assumptions(Order order) {
                 + " ft long; " + percent(mill.sound()) + " of the wood is sound.");
         all.add("Each profile takes " + feet(mill.setUp()) + " ft to set up; "
                 + decimals(rates.prepared().doubleValue()) + " ft of blank are made ready in an hour.");
-        all.add("The " + order.head().name() + " runs " + decimals(order.head().feed()) + " ft a minute: "
-                + decimals(marks) + " knife marks to the inch.");
+        all.add("The " + order.head().name() + " runs " + feet(order.head().feed()) + " ft a minute: " + decimals(marks)
+                + " knife marks to the inch.");
         all.add("Mark-up " + percent(rates.markUp()) + " on everything; no order under "
                 + rates.minimum().toPlainString() + ".");
         all.add("Profiles within " + size(mill.accuracy()) + " of the drawing.");

@@ -46,7 +46,8 @@ public record Price(
                 .multiply(rates.wood().getOrDefault(item.wood().name(), BigDecimal.ZERO)));
         BigDecimal labor =
                 cents(run.divide(rates.prepared(), MathContext.DECIMAL64).multiply(rates.labor()));
-        BigDecimal hours = run.divide(BigDecimal.valueOf(head.feed()).multiply(MINUTES), MathContext.DECIMAL64);
+        BigDecimal hours =
+                run.divide(BigDecimal.valueOf(head.feed().toInches() / 12).multiply(MINUTES), MathContext.DECIMAL64);
         BigDecimal machine = cents(hours.multiply(rates.machine()));
         BigDecimal finish = item.finishes().stream()
                 .map(kind ->
@@ -82,7 +83,7 @@ public record Price(
 
     /** Hours that the machine runs. */
     public double hours(Head head) {
-        return run / head.feed() / 60;
+        return run * 12 / head.feed().toInches() / 60;
     }
 
     static BigDecimal cents(BigDecimal sum) {

@@ -38,7 +38,7 @@ public record Quote(
         BigDecimal sum = items.stream().map(item -> item.price().total()).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal toMinimum = Price.cents(order.rates().minimum().subtract(sum).max(BigDecimal.ZERO));
         double marks = Knife.marks(
-                order.head().speed(), order.head().knives(), order.head().feed());
+                order.head().speed(), order.head().knives(), order.head().feed().toInches() / 12);
         return new Quote(
                 order, items, toMinimum, Price.cents(sum.add(toMinimum)), marks, new Assumptions(order).ofAll(marks));
     }

@@ -41,9 +41,8 @@ final class Molded {
 
     static Profile words(String words) {
         return profile(
-                "shape 1",
-                with("profiles: [{ name: shape, kind: shape, about: x, sizes: [width], usual: [1], words: [" + words
-                        + "] }]"));
+                "shape 1 x 1",
+                with("profiles: [{ name: shape, kind: shape, about: x, sizes: [a, b], words: [" + words + "] }]"));
     }
 
     static Catalog with(String yaml) {
