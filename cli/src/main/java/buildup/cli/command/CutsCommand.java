@@ -11,6 +11,7 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.io.Console;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -59,7 +60,7 @@ final class CutsCommand implements Callable<Integer> {
             names = "--seconds",
             paramLabel = "COUNT",
             description = "End all searching after so many seconds; the answer may then differ from run to run.")
-    private long seconds = Long.MAX_VALUE;
+    private double seconds = Double.POSITIVE_INFINITY;
 
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
@@ -70,6 +71,16 @@ final class CutsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (steps < 1 || !(seconds >= 0)) {
+            Notice limit = Notice.refusal(
+                            "not-a-number",
+                            steps < 1
+                                    ? "A search of " + steps + " steps finds nothing."
+                                    : "A search cannot end after " + limit() + " s.")
+                    .cure("Give --steps 1 or more, --seconds 0 or more, or leave them out.");
+            streams.err().print(NoticeText.write(List.of(limit), InputFiles.nameOf(stack)));
+            return ExitCode.REFUSED;
+        }
         // the terminal itself: a bar has no place in a file, to which errors may go
         ProgressBar bar =
                 new ProgressBar(Optional.ofNullable(System.console()).map(Console::writer), System::nanoTime, seconds);
@@ -87,14 +98,20 @@ final class CutsCommand implements Callable<Integer> {
         return all.stream().mapToInt(one -> one.answer().exitCode()).max().orElse(0);
     }
 
+    private String limit() {
+        return Double.isFinite(seconds)
+                ? BigDecimal.valueOf(seconds).stripTrailingZeros().toPlainString()
+                : String.valueOf(seconds);
+    }
+
     private Cuts cuts(String word, ProgressBar bar) {
         Notices notices = new Notices();
         Answer answer = new StackLoader(new InputFiles(streams, notices), notices).load(word, catalog.files);
-        Cuts cuts = Cuts.of(answer, new Limit(Math.max(1, steps), bar), notices);
+        Cuts cuts = Cuts.of(answer, new Limit(steps, bar), notices);
         if (bar.cut()) {
             notices.add(Notice.note(
                             "ended-by-time",
-                            "The search was ended after " + seconds + " s: another run may give other sticks.")
+                            "The search was ended after " + limit() + " s: another run may give other sticks.")
                     .cure("Limit it with --steps for the same answer every time."));
             return cuts.told(notices.sorted());
         }

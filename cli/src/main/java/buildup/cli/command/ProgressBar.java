@@ -27,11 +27,11 @@ final class ProgressBar implements StickSearch.Watch {
      * @param clock counts nanoseconds
      * @param seconds after which the search ends
      */
-    ProgressBar(Optional<PrintWriter> terminal, LongSupplier clock, long seconds) {
+    ProgressBar(Optional<PrintWriter> terminal, LongSupplier clock, double seconds) {
         this.terminal = terminal;
         this.clock = clock;
         this.began = clock.getAsLong();
-        this.most = seconds > Long.MAX_VALUE / SECOND ? Long.MAX_VALUE : seconds * SECOND;
+        this.most = Math.round(seconds * SECOND);
     }
 
     @Override

@@ -13,6 +13,8 @@ import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class CutsCommandTest {
@@ -212,6 +214,43 @@ class CutsCommandTest {
         assertThat(ran.err()).contains("The search was ended after 0 s: another run may give other sticks.");
         assertThat(ran.out()).contains("STICKS TO TAKE");
         assertThat(cuts(document + stock, "--steps", "1").err()).doesNotContain("another run");
+    }
+
+    @Test
+    void a_limit_that_is_none_is_refused() {
+        Ran steps = cuts(RAIL + STOCK, "--steps", "0");
+        assertThat(steps.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(steps.err()).contains("A search of 0 steps finds nothing. Give --steps 1 or more");
+        assertThat(cuts(RAIL + STOCK, "--seconds", "-1").err()).contains("A search cannot end after -1 s.");
+        assertThat(cuts(RAIL + STOCK, "--seconds", "0.5").code()).isEqualTo(ExitCode.PROBLEM);
+    }
+
+    @Test
+    void an_opening_that_takes_a_whole_wall_is_told() {
+        String open = RAIL.replace("{ name: short, length: 40 }", "{ length: 40, openings: [{ from: 0, to: 40 }] }");
+        assertThat(cuts(open + STOCK).err())
+                .contains("Opening 'opening 1' takes all of 'stretch 1': no wall is left for trim.");
+    }
+
+    @Test
+    void a_run_of_too_many_walls_is_refused_once_and_none_of_their_keys_is_called_unknown() {
+        String walls = "{ name: short, length: 40 }"
+                + IntStream.range(0, 300)
+                        .mapToObj(i -> ", { name: w" + i + ", length: 9, corner: outside 90 }")
+                        .collect(Collectors.joining());
+        Ran ran = cuts(RAIL.replace("{ name: short, length: 40 }", walls) + STOCK);
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).contains("holds 301 stretches").doesNotContain("No key is called");
+    }
+
+    /** A corner of next to nothing asks for pieces of miles; the answer is a sentence. */
+    @Test
+    void a_corner_of_a_thousandth_of_a_degree_ends_in_a_sentence() {
+        String sharp =
+                RAIL.replace("{ name: short, length: 40 }", "{ length: 40, corner: outside 0.001 }, { length: 40 }");
+        Ran ran = cuts(sharp + STOCK);
+        assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
+        assertThat(ran.err()).contains("Look at the plan again").hasSizeLessThan(4000);
     }
 
     @Test

@@ -2,6 +2,7 @@ package buildup.engine.run;
 
 import buildup.engine.stack.Piece;
 import buildup.engine.stack.Stack;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
@@ -73,6 +74,8 @@ final class PlanReader {
                             + " are fitted.",
                     "Make several runs of it.",
                     fields.mark("stretches"));
+            // read all the same, so that none of their keys is taken for a stranger
+            stretches(name, entries);
             return Optional.empty();
         }
         List<Stretch> stretches = stretches(name, entries);
@@ -151,6 +154,13 @@ final class PlanReader {
                         "Measure from the left end of the stretch, and list openings from left to right.",
                         entry.mark());
                 continue;
+            }
+            if (measured && from.get() <= Tolerance.TOUCHING && to.get() >= length - Tolerance.TOUCHING) {
+                notices.add(Notice.note(
+                                "opening-takes-all",
+                                "Opening '" + name + "' takes all of '" + stretch + "': no wall is left for trim.")
+                        .at(entry.mark())
+                        .cure("Leave the stretch out, or measure the opening again."));
             }
             taken = to.get();
             openings.add(new Opening(name, from.get(), to.get(), own.get(), entry.mark()));
