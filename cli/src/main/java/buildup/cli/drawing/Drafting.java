@@ -1,7 +1,9 @@
 package buildup.cli.drawing;
 
+import buildup.engine.stack.Stack;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
+import buildup.shared.length.LengthUnit;
 
 /** Sizes and distances of the drawing, in: as large as is read at arm's length. */
 final class Drafting {
@@ -34,6 +36,28 @@ final class Drafting {
     /** A size as the shop reads it. */
     static String shop(double inches) {
         return LengthPrinter.sixteenths(Length.inches(inches));
+    }
+
+    /** A size in the unit of a stack, which stands with the sheet. */
+    static String size(Stack stack, double inches) {
+        return isMetric(stack)
+                ? LengthPrinter.millimetres(Length.inches(inches)).replace(" mm", "")
+                : shop(inches);
+    }
+
+    /** The unit of its sizes, in full. */
+    static String units(Stack stack) {
+        return isMetric(stack) ? "millimetres" : "inches";
+    }
+
+    /** The same, short, behind a size. */
+    static String unit(Stack stack) {
+        return isMetric(stack) ? " mm" : " in";
+    }
+
+    private static boolean isMetric(Stack stack) {
+        LengthUnit unit = stack.lengths().bareUnit();
+        return unit == LengthUnit.MILLIMETRE || unit == LengthUnit.CENTIMETRE;
     }
 
     /** A size as a plane or a knife is set. */

@@ -95,7 +95,8 @@ public final class ElevationDrawing {
         items.add(legend.moved(picture.back() - words.back(), picture.bottom() - 2 * size - words.top()));
         return Sheets.around(
                 section.stack().title() + ", front",
-                "Front view of " + Drafting.shop(run) + " in of run, " + Lamps.words(lighting),
+                "Front view of " + Drafting.size(section.stack(), run) + Drafting.unit(section.stack()) + " of run, "
+                        + Lamps.words(lighting),
                 items,
                 2 * size);
     }
@@ -221,15 +222,17 @@ public final class ElevationDrawing {
 
     private String words(Shadow shadow) {
         Member member = section.members().get(shadow.member());
-        return section.name(member.body()) + " " + member.member() + ": " + Drafting.shop(shadow.dark()) + " of "
-                + Drafting.shop(member.length()) + " dark"
+        return section.name(member.body()) + " " + member.member() + ": "
+                + Drafting.size(section.stack(), shadow.dark()) + " of "
+                + Drafting.size(section.stack(), member.length()) + " dark"
                 + shadow.caster().map(caster -> ", by " + section.name(caster)).orElse("");
     }
 
     private List<Item> legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
-                .text("Front of " + Drafting.shop(run) + " in of run, both ends returned; full size. Sizes in inches.")
+                .text("Front of " + Drafting.size(section.stack(), run) + Drafting.unit(section.stack())
+                        + " of run, both ends returned; full size. Sizes in " + Drafting.units(section.stack()) + ".")
                 .text(Lamps.words(lighting))
                 .sample("in cast shadow", at -> swatch(at, CAST))
                 .sample("turned away from the light", at -> swatch(at, SHADE))

@@ -128,16 +128,16 @@ public final class HoldsDrawing {
     private String words(Balance balance) {
         String falls = section.name(balance.body()) + " carries "
                 + LengthPrinter.decimals(Length.inches(balance.weight() + balance.load()), 2) + " lb/ft, falling at "
-                + Drafting.shop(balance.loaded());
+                + Drafting.size(section.stack(), balance.loaded());
         return balance.stands()
                 ? falls + ": stands"
-                : falls + ": leans " + Drafting.shop(-balance.margin()) + " past "
-                        + Drafting.shop(balance.bearingFace());
+                : falls + ": leans " + Drafting.size(section.stack(), -balance.margin()) + " past "
+                        + Drafting.size(section.stack(), balance.bearingFace());
     }
 
     private String words(Fixed nail) {
         String name = given ? nail.fastening().name() : section.name(nail.piece());
-        return name + ": " + nail.fastening().use().call() + ", bite " + Drafting.shop(nail.bite());
+        return name + ": " + nail.fastening().use().call() + ", bite " + Drafting.size(section.stack(), nail.bite());
     }
 
     private List<Item> legend() {

@@ -29,7 +29,7 @@ final class Measures {
     }
 
     static Measures of(Section section, View view) {
-        return of(section, view, Drafting::shop);
+        return of(section, view, inches -> Drafting.size(section.stack(), inches));
     }
 
     /** @param size how a size in inches is written */

@@ -137,10 +137,13 @@ public final class MillingDrawing {
         double surface = (far ? reach : 0) * scale;
         double end = surface + (far ? AWAY : -AWAY);
         boolean level = pass.fencedByBack();
-        Point from = pass.through()
+        double span = level ? box.width() : box.height();
+        boolean beside = pass.fence() < 0 || pass.fence() > span;
+        Point from = pass.through() || beside
                 ? middle(pass).times(scale)
                 : at(level, surface - (far ? 1 : -1) * pass.depth() * scale, pass.fence() * scale);
-        Point knee = at(level, surface + (far ? AWAY / 3 : -AWAY / 3), pass.fence() * scale);
+        double along = pass.through() || !beside ? pass.fence() * scale : level ? from.x() : from.y();
+        Point knee = at(level, surface + (far ? AWAY / 3 : -AWAY / 3), along);
         Point to = at(level, end, place);
         Point ring = to.plus(out.times(Drafting.SMALL_RING));
         List<Item> items = new ArrayList<>();
@@ -150,7 +153,7 @@ public final class MillingDrawing {
         return items;
     }
 
-    /** Halfway along what a blade parts off. */
+    /** Halfway along what a pass makes: where a blade parts wood off, or the middle of the bit runs beside the stick. */
     private Point middle(Pass pass) {
         Reach.Stretch made = pass.makes().get(0);
         return milled.stick().outline().strokes().get(made.stroke()).segment().at((made.from() + made.to()) / 2);

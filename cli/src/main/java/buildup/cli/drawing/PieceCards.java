@@ -81,10 +81,11 @@ final class PieceCards {
         double right = box.face() - PAD;
         double y = box.top() - PAD - ID * Label.CAPITALS;
         items.add(Label.of(measure, piece.id(), new Point(left, y), ID, Label.Anchor.START));
-        String length = Drafting.shop(Fine.inches(piece.length()));
+        String length = Drafting.size(job.section().stack(), Fine.inches(piece.length()));
         items.add(Label.of(measure, length, new Point(right, y), ID, Label.Anchor.END));
         y -= 0.17;
-        String where = piece.course() + ", " + piece.stretch() + (piece.part().isEmpty() ? "" : ", " + piece.part());
+        String where = piece.course() + ", " + piece.stretch() + (piece.part().isEmpty() ? "" : ", " + piece.part())
+                + (piece.gluedUp() ? ", glue first" : "");
         for (String line : Words.lines(measure, where, Drafting.TEXT, WIDE - 2 * PAD, 1)) {
             items.add(Label.of(measure, line, new Point(left, y), Drafting.TEXT, Label.Anchor.START));
         }

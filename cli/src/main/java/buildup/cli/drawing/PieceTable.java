@@ -9,6 +9,7 @@ import buildup.cli.scene.TextMeasure;
 import buildup.engine.compose.Body;
 import buildup.engine.compose.Section;
 import buildup.engine.placing.Placed;
+import buildup.engine.stack.Stack;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -42,17 +43,17 @@ final class PieceTable {
         for (int i = 0; i < section.bodies().size(); i++) {
             Body body = section.body(i);
             String letter = Section.letter(i);
-            body.placed().ifPresent(placed -> table.rows.add(table.row(letter, placed)));
+            body.placed().ifPresent(placed -> table.rows.add(table.row(letter, placed, section.stack())));
         }
         return table.rows.isEmpty() ? Optional.empty() : Optional.of(Block.of(new Group("pieces-list", table.items())));
     }
 
-    private List<List<String>> row(String letter, Placed placed) {
+    private List<List<String>> row(String letter, Placed placed, Stack stack) {
         Box box = placed.outline().box();
         List<String> sizes = List.of(
-                Drafting.shop(placed.blankThickness()) + " x " + Drafting.shop(placed.blankWidth()),
-                Drafting.shop(box.height()),
-                Drafting.shop(box.face()));
+                Drafting.size(stack, placed.blankThickness()) + " x " + Drafting.size(stack, placed.blankWidth()),
+                Drafting.size(stack, box.height()),
+                Drafting.size(stack, box.face()));
         List<List<String>> cells = new ArrayList<>(List.of(
                 List.of(letter),
                 cell(placed.name()),

@@ -130,7 +130,7 @@ final class PlanDetail {
                 .filter(Course::trim)
                 .sorted(Comparator.comparingDouble(Course::face).reversed())
                 .map(course -> new Spread.Wish(
-                        course.name() + " " + Drafting.shop(course.face()),
+                        course.name() + " " + Drafting.size(job.section().stack(), course.face()),
                         -scale * course.face(),
                         -scale * course.face()))
                 .toList();

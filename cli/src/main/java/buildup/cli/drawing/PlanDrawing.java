@@ -83,9 +83,9 @@ public final class PlanDrawing {
     private List<Item> legend() {
         return new Legend(measure, Drafting.TEXT)
                 .title(job.section().stack().title())
-                .text(
-                        "Plan from above: the wall hatched, the room on the other side of the courses. Lengths are those"
-                                + " of the wall, in inches; names of courses stand with their projections. Thin lines: blocking.")
+                .text("Plan from above: the wall hatched, the room on the other side of the courses. Lengths are those"
+                        + " of the wall, in " + Drafting.units(job.section().stack())
+                        + "; names of courses stand with their projections. Thin lines: blocking.")
                 .items();
     }
 
@@ -163,7 +163,7 @@ public final class PlanDrawing {
         double behind = -(WALL + 3.6 * Drafting.SMALL_RING) / scale;
         Point along = onto.apply(frame.at(1, 0)).minus(onto.apply(frame.at(0, 0)));
         boolean upright = Math.abs(along.y()) > Math.abs(along.x());
-        String name = stretch.name() + " " + Drafting.shop(stretch.length());
+        String name = stretch.name() + " " + Drafting.size(job.section().stack(), stretch.length());
         items.add(Label.centred(
                 measure, name, onto.apply(frame.at(stretch.length() / 2, behind)), Drafting.TEXT, upright));
         double before = face() + 0.9 * Drafting.TEXT / scale;

@@ -56,7 +56,8 @@ final class PlanPlaces {
                         frames.get(i).at(stretch.length(), 0), frames.get(i).along());
                 Optional<Corner> corner = stretch.corner();
                 if (corner.isPresent()) {
-                    String words = corner.get().words() + " corner" + (run.coped() ? ", coped" : "");
+                    String words = corner.get().words() + " corner"
+                            + (run.coped() && corner.get().inside() ? ", coped" : "");
                     own.add(new Place(number, 0, words, end, corner, Optional.empty(), false));
                 } else {
                     own.add(end(end, run.right().orElseThrow(), number, false));

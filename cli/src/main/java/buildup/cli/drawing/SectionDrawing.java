@@ -85,8 +85,9 @@ public final class SectionDrawing {
     private String description() {
         int pieces = section.pieces().size();
         return "Full-size section of " + pieces + (pieces == 1 ? " piece, " : " pieces, ")
-                + Drafting.shop(section.totals().height()) + " in high, projection "
-                + Drafting.shop(section.totals().projection()) + " in.";
+                + Drafting.size(section.stack(), section.totals().height()) + Drafting.unit(section.stack())
+                + " high, projection "
+                + Drafting.size(section.stack(), section.totals().projection()) + Drafting.unit(section.stack()) + ".";
     }
 
     private String title() {
@@ -140,7 +141,7 @@ public final class SectionDrawing {
         return Arrangement.all(
                 Block.of(new Group("section", items)),
                 PieceTable.of(section, measure),
-                TitleBlock.of(measure, title(), looks(), notes(measures, dimensioner)),
+                TitleBlock.of(measure, section.stack(), looks(), notes(measures, dimensioner)),
                 beside);
     }
 

@@ -66,7 +66,9 @@ public final class SticksDrawing {
                         .title(title)
                         .text("Sticks, drawn 1 : " + Math.max(1, Math.round(1 / scale))
                                 + " in their length; widths are not to scale. Pieces lie with their wall side up, lengths"
-                                + " from long point to long point, in inches. On the labels: M miter and B bevel with the stick flat on the"
+                                + " from long point to long point, in "
+                                + Drafting.units(job.section().stack())
+                                + ". On the labels: M miter and B bevel with the stick flat on the"
                                 + " table.")
                         .sample(
                                 "cut away",
@@ -96,7 +98,7 @@ public final class SticksDrawing {
         };
         y -= Drafting.TEXT + 0.06;
         String words = number + ":  " + stick.supply().name() + ", "
-                + stick.supply().wood() + ", " + Fine.stick(stick.length()) + ", " + from;
+                + stick.supply().wood() + ", " + stickLength(stick) + ", " + from;
         drawn.add(Label.of(measure, words, new Point(0, y), Drafting.TEXT, Label.Anchor.START));
         y -= 0.07;
         double top = y;
@@ -121,6 +123,13 @@ public final class SticksDrawing {
         drawn.add(new Path(CutPiece.ring(new Box(0, y, length(stick.length()), top)), true, LineStyle.OUTLINE));
         y -= GAP - 0.08;
         return drawn;
+    }
+
+    private String stickLength(Stick stick) {
+        String size = Drafting.size(job.section().stack(), Fine.inches(stick.length()));
+        return Drafting.units(job.section().stack()).equals("inches")
+                ? Fine.stick(stick.length())
+                : size + Drafting.unit(job.section().stack());
     }
 
     private double length(int steps) {
@@ -156,7 +165,7 @@ public final class SticksDrawing {
 
     /** Left of the stick: how wide the strip is. */
     private Optional<Item> ripped(Stick.Strip strip, Box box) {
-        String width = Drafting.shop(Fine.inches(strip.width()));
+        String width = Drafting.size(job.section().stack(), Fine.inches(strip.width()));
         Point middle = new Point(-0.08 - measure.width(width, Drafting.TEXT) / 2, (box.bottom() + box.top()) / 2);
         return Optional.of(Label.centred(measure, width, middle, Drafting.TEXT, false));
     }
@@ -175,7 +184,7 @@ public final class SticksDrawing {
         double to = box.face() - Math.abs(slant(piece.right()));
         double room = to - from;
         Point middle = new Point((from + to) / 2, (box.bottom() + box.top()) / 2);
-        String length = Drafting.shop(Fine.inches(piece.length()));
+        String length = Drafting.size(job.section().stack(), Fine.inches(piece.length()));
         for (String words : List.of(piece.id() + "   " + length, piece.id())) {
             if (measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < room) {
                 return List.of(Label.centred(measure, words, middle, Drafting.TEXT, false));
@@ -186,7 +195,7 @@ public final class SticksDrawing {
     }
 
     private List<Item> rest(Stick.Strip strip, Box box) {
-        String words = "rest " + Drafting.shop(Fine.inches(strip.rest()));
+        String words = "rest " + Drafting.size(job.section().stack(), Fine.inches(strip.rest()));
         boolean fits = measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < box.width();
         Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
         return fits ? List.of(Label.centred(measure, words, middle, Drafting.TEXT, false)) : List.of();

@@ -4,6 +4,7 @@ import buildup.cli.scene.Group;
 import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.TextMeasure;
+import buildup.engine.stack.Stack;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -29,10 +30,10 @@ final class TitleBlock {
         this.measure = measure;
     }
 
-    static Block of(TextMeasure measure, String title, Map<Wood.Look, String> looks, List<String> notes) {
+    static Block of(TextMeasure measure, Stack stack, Map<Wood.Look, String> looks, List<String> notes) {
         TitleBlock block = new TitleBlock(measure);
-        block.lines(title.isBlank() ? "Untitled stack" : title, Drafting.TITLE, 0.3, 3);
-        block.lines("Section, full size. Sizes in inches.", Drafting.TEXT, LINE, 2);
+        block.lines(stack.title().isBlank() ? "Untitled stack" : stack.title(), Drafting.TITLE, 0.3, 3);
+        block.lines("Section, full size. Sizes in " + Drafting.units(stack) + ".", Drafting.TEXT, LINE, 2);
         block.y -= 0.38;
         block.items.addAll(FullSize.level(measure, new Point(0.02, block.y)));
         block.y -= 0.14;

@@ -15,7 +15,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -157,22 +156,27 @@ public final class CutTables {
     }
 
     private Table fence() {
-        Map<List<String>, Saw.Setting> settings = new LinkedHashMap<>();
+        record Nested(String course, String end, Saw.Setting setting) {}
+        Map<Nested, Set<String>> places = new LinkedHashMap<>();
         for (Fit fit : job.fits()) {
             for (Hand hand : Hand.values()) {
-                Optional<Saw.Setting> nested = fit.nested(hand);
-                nested.ifPresent(one -> settings.put(List.of(fit.course().name(), end(hand), one.words()), one));
+                fit.nested(hand)
+                        .ifPresent(setting -> places.computeIfAbsent(
+                                        new Nested(fit.course().name(), end(hand), setting),
+                                        unseen -> new LinkedHashSet<>())
+                                .add(stretch(fit)));
             }
         }
         return new Table(
                 "OR AGAINST THE FENCE, as they stand on the wall",
-                Table.columns("course", "end", ">miter", "how"),
-                settings.entrySet().stream()
+                Table.columns("course", "end", "on", ">miter", "how"),
+                places.entrySet().stream()
                         .map(entry -> List.of(
-                                Cell.of(entry.getKey().get(0)),
-                                Cell.of(entry.getKey().get(1)),
-                                Printed.figure(entry.getValue().miter(), 1),
-                                Cell.of(entry.getValue().words())))
+                                Cell.of(entry.getKey().course()),
+                                Cell.of(entry.getKey().end()),
+                                Cell.of(String.join("; ", entry.getValue())),
+                                Printed.figure(entry.getKey().setting().miter(), 1),
+                                Cell.of(entry.getKey().setting().words())))
                         .toList());
     }
 

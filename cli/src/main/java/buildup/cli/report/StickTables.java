@@ -80,7 +80,10 @@ final class StickTables {
                 boolean first = j == 0;
                 rows.add(List.of(
                         first ? Cell.of(String.valueOf(i + 1), i + 1) : Cell.EMPTY,
-                        first ? Cell.of(stick.supply().name() + ", " + Fine.stick(stick.length())) : Cell.EMPTY,
+                        first
+                                ? Cell.of(stick.supply().name() + ", "
+                                        + length(stick.length()).text())
+                                : Cell.EMPTY,
                         strip.ripped() ? printed.cell(Fine.inches(strip.width())) : Cell.EMPTY,
                         Cell.of(strip.pieces().stream()
                                 .map(lie -> lie.piece().id() + "\u00A0"
@@ -89,8 +92,15 @@ final class StickTables {
                         rest(strip)));
             }
         }
+        boolean glued = list.sticks().stream()
+                .flatMap(stick -> stick.strips().stream())
+                .flatMap(strip -> strip.pieces().stream())
+                .anyMatch(lie -> lie.piece().gluedUp());
         return new Table(
-                "STICK BY STICK: pieces from the left, long point to long point; rests to keep, others in brackets",
+                "STICK BY STICK: pieces from the left, long point to long point; rests to keep, others in brackets"
+                        + (glued
+                                ? "; plies are cut square and a little long, glued up, then cut to length and miter"
+                                : ""),
                 Table.columns(">no", "stick", ">ripped to", "pieces", ">rest"),
                 rows);
     }

@@ -26,8 +26,13 @@ public final class Csv {
 
     private static String cell(Cell cell) {
         return cell.value().isEmpty()
-                ? Display.plain(cell.text())
+                ? inert(Display.plain(cell.text()))
                 : number(cell.value().getAsDouble());
+    }
+
+    /** A spreadsheet would take such a name for a formula and run it (OWASP, CSV injection); behind a quote it is text. */
+    private static String inert(String text) {
+        return !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 
     private static String number(double value) {

@@ -10,12 +10,15 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class CutsCommandTest {
     private static final String DEMO = Ran.demo("reading-room-case.yaml").toString();
@@ -214,6 +217,63 @@ class CutsCommandTest {
         assertThat(ran.err()).contains("The search was ended after 0 s: another run may give other sticks.");
         assertThat(ran.out()).contains("STICKS TO TAKE");
         assertThat(cuts(document + stock, "--steps", "1").err()).doesNotContain("another run");
+    }
+
+    private static final String METRIC = """
+            title: Millimetres
+            units: mm
+            wood: yellow-poplar
+            space: { wall: { solid: yes } }
+            plan:
+              - { name: hall, inside: cope, left: square, right: square, stretches: [{ name: a, length: 2400, corner: inside 91.5 }, { name: b, length: 900, corner: outside 135 }, { name: c, length: 900 }] }
+            pieces:
+              - { name: rail, profile: board 18 x 120, back: wall, bottom: datum }
+              - { name: crown, profile: plain-crown 3-1/4", back: rail.face, bottom: rail.top }
+            stock: { sticks: [{ of: board 18 x 120, buy: [2400, 3000] }, { of: plain-crown 3-1/4", buy: 3000 }] }
+            """;
+
+    @Test
+    void a_job_in_millimetres_is_told_in_millimetres() {
+        assertThat(cuts(METRIC).out())
+                .contains("Sizes in millimetres.", "board 18 x 120", "3000 mm", "2400 mm")
+                .doesNotContain("11/16", "94-1/2", " ft\n");
+    }
+
+    @Test
+    void what_stands_at_the_fence_says_for_which_stretch_it_is() {
+        String text = cuts(METRIC).out();
+        assertThat(text.substring(text.indexOf("OR AGAINST THE FENCE"))
+                        .lines()
+                        .skip(1)
+                        .findFirst()
+                        .orElseThrow())
+                .startsWith("course  end    on  ");
+    }
+
+    @Test
+    void one_angle_is_one_figure_wherever_it_stands() {
+        // 90 less half of 91.5, which in doubles is a hair less than 44.25
+        assertThat(cuts(METRIC.replace("inside: cope", "inside: miter")).out())
+                .contains("44.3")
+                .doesNotContain("44.2");
+    }
+
+    @Test
+    void the_pictures_of_a_job_in_millimetres_are_in_millimetres_and_only_inside_corners_are_coped(@TempDir Path folder)
+            throws IOException {
+        for (String view : List.of("plan", "sticks")) {
+            Path drawn = folder.resolve(view + ".svg");
+            Ran ran = Ran.with(METRIC.getBytes(UTF_8), "draw", "-", "--view", view, "-o", drawn.toString());
+            assertThat(ran.code()).as(ran.err()).isNotEqualTo(ExitCode.REFUSED);
+            assertThat(Files.readString(drawn))
+                    .contains("in millimetres", "2400")
+                    .doesNotContain("94-1/2");
+            if (view.equals("plan")) {
+                assertThat(Files.readString(drawn))
+                        .contains("inside 91.5° corner, coped", "outside 135° corner")
+                        .doesNotContain("outside 135° corner, coped");
+            }
+        }
     }
 
     @Test

@@ -26,6 +26,15 @@ class CsvTest {
     }
 
     @Test
+    void a_name_that_a_spreadsheet_would_run_as_a_formula_is_text() {
+        Table table = new Table(
+                "",
+                Table.columns("a", "b"),
+                List.of(List.of(Cell.of("=1+1"), Cell.of("", -2)), List.of(Cell.of("-x"), Cell.of("a-b"))));
+        assertThat(Csv.write(table)).isEqualTo("a,b\r\n'=1+1,-2\r\n'-x,a-b\r\n");
+    }
+
+    @Test
     void figures_stand_with_a_point_and_without_zeros_behind() {
         Table table = new Table(
                 "",

@@ -12,6 +12,7 @@ import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
+import buildup.shared.length.LengthUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -42,12 +43,13 @@ public record Course(
         return IntStream.range(0, section.bodies().size())
                 .filter(number -> section.body(number).inStack())
                 .boxed()
-                .flatMap(number ->
-                        section.body(number).placed().stream().map(placed -> of(number, section.body(number), placed)))
+                .flatMap(number -> section.body(number).placed().stream().map(placed -> of(number, section, placed)))
                 .toList();
     }
 
-    private static Course of(int number, Body body, Placed placed) {
+    private static Course of(int number, Section section, Placed placed) {
+        Body body = section.body(number);
+        LengthUnit unit = section.stack().lengths().bareUnit();
         Outline outline = placed.outline();
         boolean board = placed.piece().stock().board();
         boolean plain = placed.piece().shape().isRectangle() || board;
@@ -58,14 +60,17 @@ public record Course(
         double width = board ? other : Math.max(one, other);
         String profile = placed.piece().stock().name();
         String stock = plain
-                ? "board " + print(thickness) + " x " + print(width)
+                ? "board " + print(thickness, unit) + " x " + print(width, unit)
                 : profile.equals("section") ? "section of " + body.name() : profile;
         return new Course(
                 body.name(), number, body.trim(), outline.box(), spring(placed), plain, stock, thickness, width);
     }
 
-    private static String print(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
+    /** As the document's own words for a board would. */
+    private static String print(double inches, LengthUnit unit) {
+        Length length = Length.inches(inches);
+        boolean metric = unit == LengthUnit.MILLIMETRE || unit == LengthUnit.CENTIMETRE;
+        return metric ? LengthPrinter.millimetres(length).replace(" mm", "") : LengthPrinter.sixteenths(length);
     }
 
     /** The lean of the stick's flat: its back when it is sprung, the wider side of a board, upright for the rest. */

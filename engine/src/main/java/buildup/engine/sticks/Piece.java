@@ -45,6 +45,11 @@ public record Piece(
         return mark < 0 ? "" : id.substring(mark);
     }
 
+    /** Whether it is one of several that are glued together before they are cut. */
+    public boolean gluedUp() {
+        return !plyMark().isEmpty();
+    }
+
     /** Whether a joint of it is one with that of its first ply. */
     boolean laterPly() {
         return !plyMark().isEmpty() && !plyMark().equals(PLY + "1");

@@ -7,6 +7,8 @@ import java.math.RoundingMode;
 public final class LengthPrinter {
 
     /** A printed fraction further than this from the true size is marked: far below what a tape or a rule shows. */
+    private static final int COMPUTED = 9;
+
     private static final double MARKED_FROM_INCHES = 1e-6;
 
     /** A size this near to a step stands on it: above the rounding of some thousand additions, below any tool. */
@@ -89,7 +91,10 @@ public final class LengthPrinter {
         return rounded.toPlainString();
     }
 
+    /** The digits past the ninth are those of computing: a half that misses by so little is a half. */
     private static BigDecimal rounded(double number, int places) {
-        return BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP);
+        return BigDecimal.valueOf(number)
+                .setScale(Math.max(places, COMPUTED), RoundingMode.HALF_UP)
+                .setScale(places, RoundingMode.HALF_UP);
     }
 }
