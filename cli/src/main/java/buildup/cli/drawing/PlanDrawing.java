@@ -164,8 +164,12 @@ public final class PlanDrawing {
         Point along = onto.apply(frame.at(1, 0)).minus(onto.apply(frame.at(0, 0)));
         boolean upright = Math.abs(along.y()) > Math.abs(along.x());
         String name = stretch.name() + " " + Drafting.size(job.section().stack(), stretch.length());
+        double width = measure.width(name, Drafting.TEXT);
+        // beside a short wall an upright name would lie on the rings of its ends, or on the next wall
+        boolean brief = upright && stretch.length() * scale < width + 6 * Drafting.SMALL_RING;
+        double away = brief ? behind - width / 2 / scale : behind;
         items.add(Label.centred(
-                measure, name, onto.apply(frame.at(stretch.length() / 2, behind)), Drafting.TEXT, upright));
+                measure, name, onto.apply(frame.at(stretch.length() / 2, away)), Drafting.TEXT, upright && !brief));
         double before = face() + 0.9 * Drafting.TEXT / scale;
         for (Opening opening : stretch.openings()) {
             Point at = onto.apply(frame.at((opening.from() + opening.to()) / 2, before / 2));

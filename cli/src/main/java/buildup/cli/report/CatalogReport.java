@@ -2,7 +2,9 @@ package buildup.cli.report;
 
 import buildup.catalog.BoardList;
 import buildup.catalog.Catalog;
+import buildup.catalog.Cutter;
 import buildup.catalog.Family;
+import buildup.catalog.Head;
 import buildup.catalog.Wood;
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
@@ -29,7 +31,7 @@ public final class CatalogReport {
 
     /** As text of at most 80 columns. */
     public static String text(Catalog catalog) {
-        return Stream.of(families(catalog), boards(catalog), woods(catalog))
+        return Stream.of(families(catalog), boards(catalog), woods(catalog), cutters(catalog), heads(catalog))
                 .filter(table -> !table.rows().isEmpty())
                 .map(table -> TextTable.write(table, TextReport.WIDTH))
                 .collect(Collectors.joining("\n"));
@@ -52,6 +54,16 @@ public final class CatalogReport {
                                 "woods",
                                 catalog.woods().stream()
                                         .map(CatalogReport::wood)
+                                        .toList())
+                        .put(
+                                "cutters",
+                                catalog.cutters().stream()
+                                        .map(CatalogReport::cutter)
+                                        .toList())
+                        .put(
+                                "heads",
+                                catalog.heads().stream()
+                                        .map(CatalogReport::head)
                                         .toList())
                         .put("notices", JsonReport.notices(notices, Optional.empty()))
                         .written()
@@ -119,6 +131,65 @@ public final class CatalogReport {
                                 Printed.figure(wood.densityPerCubicFoot(), 1),
                                 Cell.of(wood.about())))
                         .toList());
+    }
+
+    private static Table cutters(Catalog catalog) {
+        return new Table(
+                "CUTTERS: bits and blades, in the sizes in which they are sold",
+                Table.columns("name", "about", "size", "sold"),
+                catalog.cutters().stream()
+                        .map(cutter -> List.of(
+                                Cell.of(cutter.name()),
+                                Cell.of(cutter.about()),
+                                Cell.of(cutter.kind().measured()),
+                                Cell.of(cutter.sizes().stream()
+                                        .map(size -> LengthPrinter.fraction(size, 64))
+                                        .collect(Collectors.joining(", ")))))
+                        .toList());
+    }
+
+    private static Table heads(Catalog catalog) {
+        return new Table(
+                "HEADS for ground knives; the maker's label says how fast one may turn",
+                Table.columns("name", "about", ">circle", ">hook", ">widest knife", ">deepest cut"),
+                catalog.heads().stream()
+                        .map(head -> List.of(
+                                Cell.of(head.name()),
+                                Cell.of(head.about()),
+                                inches(head.circle()),
+                                Printed.figure(head.hook().toDegrees(), 0),
+                                inches(head.widest()),
+                                inches(head.deepest())))
+                        .toList());
+    }
+
+    private static Cell inches(Length length) {
+        return Cell.of(LengthPrinter.fraction(length, 64), length.toInches());
+    }
+
+    private static Json cutter(Cutter cutter) {
+        return new Json()
+                .put("name", cutter.name())
+                .put("about", cutter.about())
+                .put("kind", cutter.kind().word())
+                .put("measured", cutter.kind().measured())
+                .texts(
+                        "sizes",
+                        cutter.sizes().stream()
+                                .map(size -> LengthPrinter.fraction(size, 64))
+                                .toList())
+                .put("depth", cutter.depth().toInches());
+    }
+
+    private static Json head(Head head) {
+        return new Json()
+                .put("name", head.name())
+                .put("about", head.about())
+                .put("circle", head.circle().toInches())
+                .put("hook", head.hook().toDegrees())
+                .put("knives", head.knives())
+                .put("widest", head.widest().toInches())
+                .put("deepest", head.deepest().toInches());
     }
 
     private static Json family(Family family) {

@@ -18,7 +18,18 @@ class ProfileCommandTest {
         Ran ran = Ran.of("profile");
         assertThat(ran.code()).isEqualTo(ExitCode.CLEAN);
         assertThat(ran.err()).isEmpty();
-        assertThat(ran.out()).contains("PROFILES", "cove-bed", "BOARDS", "softwood", "WOODS", "yellow-poplar");
+        assertThat(ran.out())
+                .contains(
+                        "PROFILES",
+                        "cove-bed",
+                        "BOARDS",
+                        "softwood",
+                        "WOODS",
+                        "yellow-poplar",
+                        "CUTTERS",
+                        "core box",
+                        "HEADS",
+                        "molder head");
         assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     }
 
@@ -26,7 +37,7 @@ class ProfileCommandTest {
     void what_the_catalog_holds_is_told_to_programs_too() {
         JsonNode json =
                 new JsonMapper().readTree(Ran.of("profile", "--format", "json").out());
-        assertThat(json.propertyNames()).containsExactly("profiles", "boards", "woods", "notices");
+        assertThat(json.propertyNames()).containsExactly("profiles", "boards", "woods", "cutters", "heads", "notices");
         JsonNode crown = json.get("profiles")
                 .valueStream()
                 .filter(one -> one.get("name").stringValue().equals("plain-crown"))

@@ -56,9 +56,15 @@ public final class LengthPrinter {
         return b == 0 ? a : greatestCommonDivisor(b, a % b);
     }
 
-    /** Inches with exactly that many places, halves away from zero, never {@code -0}. */
+    /**
+     * Inches with exactly that many places, halves away from zero, never {@code -0}. The digits past the ninth are those
+     * of computing: a half that misses by so little is a half.
+     */
     public static String decimals(Length length, int places) {
-        return rounded(length.toInches(), places).toPlainString();
+        return BigDecimal.valueOf(length.toInches())
+                .setScale(Math.max(places, COMPUTED), RoundingMode.HALF_UP)
+                .setScale(places, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     /** Millimetres within 0.05: {@code 38 mm} when a whole number is that near, else {@code 38.1 mm}. */
@@ -91,10 +97,7 @@ public final class LengthPrinter {
         return rounded.toPlainString();
     }
 
-    /** The digits past the ninth are those of computing: a half that misses by so little is a half. */
     private static BigDecimal rounded(double number, int places) {
-        return BigDecimal.valueOf(number)
-                .setScale(Math.max(places, COMPUTED), RoundingMode.HALF_UP)
-                .setScale(places, RoundingMode.HALF_UP);
+        return BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP);
     }
 }

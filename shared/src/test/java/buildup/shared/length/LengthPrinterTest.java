@@ -116,4 +116,10 @@ class LengthPrinterTest {
     private static Length read(String printed) {
         return ((Good) new LengthReader(LengthUnit.INCH, Map.of()).read(printed)).length();
     }
+
+    @Test
+    void a_half_that_computing_missed_by_a_hair_is_a_half() {
+        assertThat(LengthPrinter.decimals(Length.inches(44.249999999999996), 1)).isEqualTo("44.3");
+        assertThat(LengthPrinter.decimals(Length.inches(44.2499), 1)).isEqualTo("44.2");
+    }
 }
