@@ -64,7 +64,7 @@ record Assumptions(Order order) {
                 item.newKnife()
                         ? "A new knife is ground, " + size(item.knifeWidth()) + " wide, " + size(Knife.MARGIN)
                                 + " over the molding at either edge" + depth(milled) + "."
-                        : "The knife is on hand.");
+                        : item.planed() ? "Planed on four sides: it takes no knife." : "The knife is on hand.");
         passes(milled).ifPresent(all::add);
         if (!milled.corners().isEmpty()) {
             all.add("The cutter leaves a radius of "

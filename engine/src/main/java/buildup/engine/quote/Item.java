@@ -36,6 +36,15 @@ public record Item(
         return knifeWidth(profile);
     }
 
+    /** Whether it is a board, which straight knives plane on four sides. */
+    public boolean planed() {
+        return planed(profile);
+    }
+
+    static boolean planed(Profile profile) {
+        return profile.stick() instanceof Profile.Board;
+    }
+
     static double knifeWidth(Profile profile) {
         return profile.width() + 2 * Knife.MARGIN;
     }

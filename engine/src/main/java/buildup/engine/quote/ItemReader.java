@@ -78,7 +78,7 @@ final class ItemReader {
             priced(rates.get(), wood.get(), asked.orElseThrow().mark(), name);
         }
         if (profile.isPresent() && mill.isPresent() && head.isPresent()) {
-            machined(profile.get(), mill.get(), head.get(), newKnife, fields.mark(), name);
+            machined(profile.get(), mill.get(), head.get(), fields.mark(), name);
         }
         if (profile.isEmpty() || wood.isEmpty() || feet.isEmpty()) {
             return Optional.empty();
@@ -89,7 +89,7 @@ final class ItemReader {
                 wood.get(),
                 feet.get(),
                 lengths,
-                newKnife,
+                newKnife && !Item.planed(profile.get()),
                 kind,
                 wastes.getOrDefault(kind, BigDecimal.ZERO),
                 finishes));
@@ -199,11 +199,11 @@ final class ItemReader {
         }
     }
 
-    private void machined(Profile profile, Mill mill, Head head, boolean newKnife, Mark mark, String name) {
+    private void machined(Profile profile, Mill mill, Head head, Mark mark, String name) {
         Blank blank = Blank.of(profile, mill);
         double knife = Item.knifeWidth(profile);
         Length over = Length.inches(knife).minus(head.widest());
-        if (over.toInches() > Tolerance.COINCIDENT) {
+        if (!Item.planed(profile) && over.toInches() > Tolerance.COINCIDENT) {
             notices.add(Notice.refusal(
                             "knife-wider-than-machine",
                             "'" + name + "' takes a knife " + size(knife) + " wide; the " + head.name() + " holds "

@@ -79,7 +79,7 @@ class BadOrderTest {
     @Test
     void a_knife_wider_than_the_machine_and_a_blank_wider_than_a_board() {
         said(
-                order("name: a, profile: board 3/4 x 12, wood: red-oak, feet: 10"),
+                order("name: a, section: [out 1, up 11-1/2, ovolo in 1/2], wood: red-oak, feet: 10"),
                 "refusal knife-wider-than-machine 2 'a' takes a knife 12-1/4 wide; the molder head holds 9. Run it as two"
                         + " moldings, or name a wider head.",
                 "note glue-up 2 'a' is glued up: boards are 10 wide and the blank 12-1/4: 2 strips edge to edge.");

@@ -141,4 +141,13 @@ class PriceTest {
                         "Profiles within 1/32 of the drawing.",
                         "Prices are those of the rates; taxes, freight and packing are not in them.");
     }
+
+    @Test
+    void a_board_is_planed_and_takes_no_knife_however_wide_it_is() {
+        Ordered wide = Ordered.of(
+                "rates: example\nwood: red-oak\nitems: [{ name: shelf, profile: board 3/4 x 14, feet: 100 }]\n");
+        assertThat(wide.said()).noneMatch(line -> line.contains("knife"));
+        assertThat(wide.first().price().knife()).isEqualByComparingTo(BigDecimal.ZERO);
+        assertThat(wide.first().assumed()).contains("Planed on four sides: it takes no knife.");
+    }
 }
