@@ -14,6 +14,9 @@ public final class Csv {
     /** Enough for a 64th of an inch, exactly. */
     private static final int DECIMALS = 6;
 
+    /** Signs that begin a formula, then their wide forms. */
+    private static final String FORMULA = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
+
     private Csv() {}
 
     /** Headings and rows; the title is left out. */
@@ -30,9 +33,13 @@ public final class Csv {
                 : number(cell.value().getAsDouble());
     }
 
-    /** A spreadsheet would take such a name for a formula and run it (OWASP, CSV injection); behind a quote it is text. */
+    /**
+     * A spreadsheet would take such a name for a formula and run it (OWASP, CSV injection), some also behind blanks or
+     * when it begins with the wide form of the sign; behind a quote it is text.
+     */
     private static String inert(String text) {
-        return !text.isEmpty() && "=+-@".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        String bare = text.stripLeading();
+        return !bare.isEmpty() && FORMULA.indexOf(bare.charAt(0)) >= 0 ? "'" + text : text;
     }
 
     private static String number(double value) {

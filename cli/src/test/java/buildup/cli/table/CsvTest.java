@@ -35,6 +35,20 @@ class CsvTest {
     }
 
     @Test
+    void blanks_tabs_and_wide_signs_before_a_formula_hide_nothing() {
+        Table table = new Table(
+                "",
+                Table.columns("a"),
+                List.of(
+                        List.of(Cell.of("\t=1")),
+                        List.of(Cell.of("\r@x")),
+                        List.of(Cell.of("  +1")),
+                        List.of(Cell.of("\uFF1D1")),
+                        List.of(Cell.of(" "))));
+        assertThat(Csv.write(table)).isEqualTo("a\r\n' =1\r\n' @x\r\n'  +1\r\n'\uFF1D1\r\n \r\n");
+    }
+
+    @Test
     void figures_stand_with_a_point_and_without_zeros_behind() {
         Table table = new Table(
                 "",
