@@ -48,7 +48,7 @@ public final class CutTables {
     public List<String> cautions() {
         List<String> cautions = new ArrayList<>(List.of(Saw.CAUTION));
         if (!covings.isEmpty()) {
-            cautions.add(Coving.CAUTION);
+            cautions.add(Coving.caution(printed.size(Coving.PASS)));
         }
         return cautions;
     }
@@ -265,7 +265,8 @@ public final class CutTables {
     /** Coves over the table-saw blade; asked without a plan too. */
     public Table coves(List<Coving> asked) {
         return new Table(
-                "COVES over the table-saw blade: degrees of the fence from the blade; passes of 1/16",
+                "COVES over the table-saw blade: degrees of the fence from the blade; passes of "
+                        + printed.size(Coving.PASS),
                 Table.columns(
                         "cove", ">width", ">depth", ">blade", ">kerf", ">fence", ">no kerf", ">passes", ">radius"),
                 asked.stream()

@@ -240,6 +240,22 @@ class CutsCommandTest {
     }
 
     @Test
+    void passes_of_a_cove_are_told_in_the_unit_of_the_job() {
+        String cove = "coving: [{ name: big, width: 90, depth: 16 }]\n";
+        assertThat(cuts(METRIC + cove).out().replace('\n', ' '))
+                .contains("passes of 1.6 mm", "about 1.6 mm a pass")
+                .doesNotContain("1/16");
+    }
+
+    @Test
+    void plies_are_said_to_be_glued_before_they_are_mitered() {
+        String said = "plies are cut square and a little long, glued up, then cut to length and miter";
+        String wide = METRIC.replace("board 18 x 120, back", "board 18 x 200, back");
+        assertThat(cuts(wide).out().replace('\n', ' ')).contains(said);
+        assertThat(cuts(METRIC).out().replace('\n', ' ')).doesNotContain(said);
+    }
+
+    @Test
     void what_stands_at_the_fence_says_for_which_stretch_it_is() {
         String text = cuts(METRIC).out();
         assertThat(text.substring(text.indexOf("OR AGAINST THE FENCE"))

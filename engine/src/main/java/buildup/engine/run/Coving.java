@@ -35,10 +35,12 @@ public record Coving(String name, double width, double depth, double diameter, d
     /** So much of a blade's radius is under the arbor's washers and the table: shop practice, no source. */
     private static final double MOST_OF_RADIUS = 0.7;
 
-    public static final String CAUTION =
-            "A cove over the blade: clamp a fence before and one behind the stick, take about 1/16 a pass, keep the blade"
-                    + " under wood, push with blocks and never with hands, use every guard that can stay on. Some makers"
-                    + " forbid it: the saw's manual decides.";
+    /** @param pass {@link #PASS} in the words of who asks */
+    public static String caution(String pass) {
+        return "A cove over the blade: clamp a fence before and one behind the stick, take about " + pass
+                + " a pass, keep the blade under wood, push with blocks and never with hands, use every guard that can"
+                + " stay on. Some makers forbid it: the saw's manual decides.";
+    }
 
     /** Length of the blade's slot in the plane of the table at full depth, in. */
     public double chord() {

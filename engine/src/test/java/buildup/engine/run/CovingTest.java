@@ -68,7 +68,7 @@ class CovingTest {
     void a_pass_takes_a_sixteenth() {
         assertThat(new Coving("cove", 3, 0.75, 10, 0).passes()).isEqualTo(12);
         assertThat(new Coving("cove", 3, 0.76, 10, 0).passes()).isEqualTo(13);
-        assertThat(Coving.CAUTION).contains("1/16", "clamp", "guard", "manual");
+        assertThat(Coving.caution("1.6 mm")).contains("about 1.6 mm a pass", "clamp", "guard", "manual");
     }
 
     @Test

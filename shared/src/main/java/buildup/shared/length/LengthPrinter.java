@@ -6,9 +6,10 @@ import java.math.RoundingMode;
 /** Lengths as text. Digits, signs and points are the same under every default locale. */
 public final class LengthPrinter {
 
-    /** A printed fraction further than this from the true size is marked: far below what a tape or a rule shows. */
+    /** Places of a decimal figure that computing does not blur. */
     private static final int COMPUTED = 9;
 
+    /** A printed fraction further than this from the true size is marked: far below what a tape or a rule shows. */
     private static final double MARKED_FROM_INCHES = 1e-6;
 
     /** A size this near to a step stands on it: above the rounding of some thousand additions, below any tool. */
