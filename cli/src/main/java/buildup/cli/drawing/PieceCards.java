@@ -84,8 +84,7 @@ final class PieceCards {
         String length = Drafting.size(job.section().stack(), Fine.inches(piece.length()));
         items.add(Label.of(measure, length, new Point(right, y), ID, Label.Anchor.END));
         y -= 0.17;
-        String where = piece.course() + ", " + piece.stretch() + (piece.part().isEmpty() ? "" : ", " + piece.part())
-                + (piece.gluedUp() ? ", glue first" : "");
+        String where = piece.course() + ", " + piece.stretch() + (piece.part().isEmpty() ? "" : ", " + piece.part());
         for (String line : Words.lines(measure, where, Drafting.TEXT, WIDE - 2 * PAD, 1)) {
             items.add(Label.of(measure, line, new Point(left, y), Drafting.TEXT, Label.Anchor.START));
         }
@@ -96,6 +95,10 @@ final class PieceCards {
         y -= SHAPE + SMALL + 0.04;
         cut(items, piece.left(), new Point(left, y), Label.Anchor.START);
         cut(items, piece.right(), new Point(right, y), Label.Anchor.END);
+        if (piece.gluedUp()) {
+            // between the cuts, where a long name cannot push it off the label
+            items.add(Label.of(measure, "glue first", new Point((left + right) / 2, y), SMALL, Label.Anchor.MIDDLE));
+        }
         return items;
     }
 

@@ -128,4 +128,28 @@ class SticksDrawingTest {
         assertThat(ran.err()).contains("holds no plan");
         assertThat(file).doesNotExist();
     }
+
+    private static final String GLUED = """
+            title: Shelf
+            units: in
+            wood: black-cherry
+            plan:
+              - { name: a room with a long name, left: die, right: square, stretches: [{ name: a wall with a long name, length: 70, corner: outside 90 }, { name: end, length: 12 }] }
+            pieces: [{ name: shelf, profile: board 3/4 x 9, lay: flat, back: wall, bottom: datum }]
+            stock: { sticks: [{ of: 1x6, buy: 8' }] }
+            """;
+
+    @Test
+    void every_ply_says_on_its_label_that_it_is_glued_before_it_is_cut() {
+        Cuts.Known cuts =
+                Cuts.of(Answers.of(GLUED), Limit.usual(), new Notices()).known().orElseThrow();
+        List<Item> labels = SticksDrawing.of(cuts.job(), cuts.list().orElseThrow(), Drawn.FONT).items().stream()
+                .filter(item -> item instanceof Group group && group.id().startsWith("label-"))
+                .toList();
+        assertThat(labels)
+                .hasSize(4)
+                .allSatisfy(label -> assertThat(texts(label)).contains("glue first"));
+        assertThat(SCENE.leaves())
+                .noneMatch(leaf -> leaf instanceof Label label && label.text().contains("glue first"));
+    }
 }
