@@ -18,6 +18,7 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
@@ -112,15 +113,20 @@ public final class PlanDrawing {
         PlanShape shape = new PlanShape(job, onto, Scale.of(extent, scale).grown(1));
         List<Item> items = new ArrayList<>(shape.walls(number, WALL / scale));
         items.addAll(shape.courses(number, false));
-        for (int i = 0; i < run.stretches().size(); i++) {
-            items.addAll(words(run.stretches().get(i), job.frames().get(number).get(i), onto, scale));
-        }
+        FreePlaces free = new FreePlaces(items);
         double aside = (WALL + 1.6 * Drafting.SMALL_RING) / scale;
         for (Place place : places) {
             if (place.run() == number) {
-                items.addAll(ring(place, onto, aside));
+                items.addAll(ring(place, onto, aside, free));
             }
         }
+        // the longest first: it has its name in its middle, and the short ones find a place beside it
+        IntStream.range(0, run.stretches().size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        (Integer i) -> -run.stretches().get(i).length()))
+                .forEach(i -> items.addAll(
+                        words(run.stretches().get(i), job.frames().get(number).get(i), onto, scale, free)));
         Box drawn = Box.around(items.stream().map(Item::box).toList());
         Point title = new Point(drawn.back(), drawn.top() + 2 * Drafting.TEXT);
         String text = run.name() + ", drawn 1 : " + Math.max(1, Math.round(1 / scale));
@@ -158,34 +164,68 @@ public final class PlanDrawing {
     }
 
     /** Name and length of a stretch, and names of its openings, behind its wall. */
-    private List<Item> words(Stretch stretch, Frame frame, UnaryOperator<Point> onto, double scale) {
+    private List<Item> words(Stretch stretch, Frame frame, UnaryOperator<Point> onto, double scale, FreePlaces free) {
         List<Item> items = new ArrayList<>();
         double behind = -(WALL + 3.6 * Drafting.SMALL_RING) / scale;
-        Point along = onto.apply(frame.at(1, 0)).minus(onto.apply(frame.at(0, 0)));
-        boolean upright = Math.abs(along.y()) > Math.abs(along.x());
         String name = stretch.name() + " " + Drafting.size(job.section().stack(), stretch.length());
-        double width = measure.width(name, Drafting.TEXT);
-        // beside a short wall an upright name would lie on the rings of its ends, or on the next wall
-        boolean brief = upright && stretch.length() * scale < width + 6 * Drafting.SMALL_RING;
-        double away = brief ? behind - width / 2 / scale : behind;
-        items.add(Label.centred(
-                measure, name, onto.apply(frame.at(stretch.length() / 2, away)), Drafting.TEXT, upright && !brief));
+        Point back = onto.apply(frame.at(stretch.length() / 2, behind));
+        items.add(free.take(back, tries(name, back, way(frame, onto, 1, 0), way(frame, onto, 0, -1)), Label::box));
         double before = face() + 0.9 * Drafting.TEXT / scale;
         for (Opening opening : stretch.openings()) {
-            Point at = onto.apply(frame.at((opening.from() + opening.to()) / 2, before / 2));
-            items.add(Label.centred(measure, opening.name(), at, Drafting.TEXT, upright));
+            double middle = (opening.from() + opening.to()) / 2;
+            Point along = way(frame, onto, 1, 0);
+            Point out = way(frame, onto, 0, 1);
+            // between the courses; where they come too near, before them
+            List<Label> tries = new ArrayList<>();
+            tries.add(Label.centred(
+                    measure,
+                    opening.name(),
+                    onto.apply(frame.at(middle, before / 2)),
+                    Drafting.TEXT,
+                    isUpright(along)));
+            tries.addAll(tries(opening.name(), onto.apply(frame.at(middle, before)), along, out));
+            items.add(free.take(onto.apply(frame.at(middle, before)), tries, Label::box));
         }
         return items;
+    }
+
+    /** A name at a place, its near side as far from the wall whether it is set along the wall or not; then further off. */
+    private List<Label> tries(String name, Point place, Point along, Point away) {
+        double longer = (measure.width(name, Drafting.TEXT) - Drafting.TEXT * Label.CAPITALS) / 2;
+        boolean upright = isUpright(along);
+        List<Label> tries = new ArrayList<>();
+        for (Point move : FreePlaces.moves(along, away)) {
+            Point at = place.plus(move);
+            tries.add(Label.centred(measure, name, at, Drafting.TEXT, upright));
+            tries.add(Label.centred(measure, name, at.plus(away.times(longer)), Drafting.TEXT, !upright));
+        }
+        return tries;
+    }
+
+    private static boolean isUpright(Point along) {
+        return Math.abs(along.y()) > Math.abs(along.x());
+    }
+
+    /** A way along a wall and out from it, on the sheet, 1 in long. */
+    private static Point way(Frame frame, UnaryOperator<Point> onto, double along, double out) {
+        return onto.apply(frame.at(along, out))
+                .minus(onto.apply(frame.at(0, 0)))
+                .unit();
     }
 
     private double face() {
         return job.courses().stream().mapToDouble(Course::face).max().orElse(0);
     }
 
-    /** Its number in a ring behind the wall, where the backs of two walls meet. */
-    private List<Item> ring(Place place, UnaryOperator<Point> onto, double aside) {
+    /** Its number in a ring behind the wall, where the backs of two walls meet, or near by. */
+    private List<Item> ring(Place place, UnaryOperator<Point> onto, double aside, FreePlaces free) {
         double past = place.corner().map(Corner::slope).orElse(0.0);
         Point at = onto.apply(place.frame().at(-past * aside, -aside));
-        return Caption.ringed(measure, String.valueOf(place.number()), at, false);
+        Point along = way(place.frame(), onto, 1, 0);
+        List<Point> tries = FreePlaces.moves(along, way(place.frame(), onto, 0, -1)).stream()
+                .map(at::plus)
+                .toList();
+        Point taken = free.take(at, tries, center -> Box.of(center, center).grown(Drafting.SMALL_RING));
+        return Caption.ringed(measure, String.valueOf(place.number()), taken, false);
     }
 }

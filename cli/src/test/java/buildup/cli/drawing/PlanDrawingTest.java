@@ -3,15 +3,20 @@ package buildup.cli.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.report.Fitted;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.Ring;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -98,8 +103,7 @@ class PlanDrawingTest {
         List<Box> boxes = scene.items().stream().map(Item::box).toList();
         for (int i = 0; i < boxes.size(); i++) {
             for (int j = i + 1; j < boxes.size(); j++) {
-                assertThat(buildup.cli.scene.Boxes.overlap(boxes.get(i), boxes.get(j)))
-                        .isFalse();
+                assertThat(Boxes.overlap(boxes.get(i), boxes.get(j))).isFalse();
             }
         }
     }
@@ -133,5 +137,73 @@ class PlanDrawingTest {
         assertThat(texts(scene)).contains("right end: dies on a wall at 60°");
         assertThat(groups(scene, "place-2").get(0).items().stream().filter(Hatch.class::isInstance))
                 .hasSize(2);
+    }
+
+    private static final String TIGHT = """
+            plan:
+              - name: shelf
+                left: die
+                right: square
+                stretches: [{ name: wall, length: 230, corner: outside 90 }, { name: end, length: 12 }]
+              - name: seat
+                left: die
+                right: die
+                stretches:
+                  - { name: left, length: 14, corner: outside 91.5 }
+                  - { name: front, length: 200, corner: outside 89 }
+                  - { name: right, length: 14 }
+              - name: niche
+                left: { end: die, plumb: { out: 1/2, over: 96 } }
+                right: { end: die, plumb: { out: -1/2, over: 96 } }
+                stretches:
+                  - { name: long wall, length: 60, corner: inside 135 }
+                  - { name: cheek, length: 4, corner: outside 90 }
+                  - { name: breast, length: 50, corner: outside 90 }
+                  - { name: other cheek, length: 4, corner: inside 90 }
+                  - { name: window wall, length: 80, openings: [{ name: slit, from: 20, to: 25, ends: return }] }
+            """;
+
+    /** What is set on the runs: names, and numbers in their rings. */
+    @Test
+    void no_name_and_no_ring_of_a_run_lies_on_another_or_on_wood_or_wall() {
+        for (Group run : groups(drawn(TIGHT), "run-")) {
+            List<Ring> solid = run.items().stream()
+                    .filter(Area.class::isInstance)
+                    .map(Area.class::cast)
+                    .filter(area -> area.tone() != Tone.PAPER)
+                    .map(area -> Ring.of(area.ring(), 0.01))
+                    .toList();
+            List<Box> rings = run.items().stream()
+                    .filter(Area.class::isInstance)
+                    .map(Area.class::cast)
+                    .filter(area -> area.tone() == Tone.PAPER)
+                    .map(Area::box)
+                    .toList();
+            List<Box> set = new ArrayList<>(rings);
+            run.items().stream()
+                    .filter(Label.class::isInstance)
+                    .map(Label.class::cast)
+                    .filter(label -> !label.text().matches("\\d+"))
+                    .map(Item::box)
+                    .forEach(set::add);
+            assertThat(rings).isNotEmpty();
+            for (int i = 0; i < set.size(); i++) {
+                Box box = set.get(i);
+                assertThat(solid).as(run.id()).noneMatch(ring -> ring.meets(box));
+                for (int j = i + 1; j < set.size(); j++) {
+                    assertThat(Boxes.overlap(box, set.get(j))).as(run.id()).isFalse();
+                }
+            }
+        }
+    }
+
+    @Test
+    void an_end_at_a_leaning_wall_is_another_than_one_at_a_plumb_wall() {
+        // 1/2 in 96: atan 0.0052 = 0.298 degrees
+        assertThat(texts(drawn(TIGHT)))
+                .containsOnlyOnce(
+                        "left end: dies on a wall at 90°",
+                        "left end: dies on a wall at 90°, leaning 0.3° over the run",
+                        "right end: dies on a wall at 90°, leaning 0.3° away from it");
     }
 }

@@ -17,10 +17,18 @@ public record Ending(Kind kind, double corner, double lean, OptionalDouble casin
     public String words() {
         return switch (kind) {
             case RETURN -> "returned to the wall";
-            case DIE -> "dies on a wall at " + Wording.degrees(corner);
+            case DIE -> "dies on a wall at " + Wording.degrees(corner) + leaning();
             case BUTT -> "butts a casing";
             case SQUARE -> "cut square";
         };
+    }
+
+    private String leaning() {
+        double degrees = Math.toDegrees(Math.atan(Math.abs(lean)));
+        return degrees < Corner.SQUARE_WITHIN
+                ? ""
+                : ", leaning " + Wording.degrees(Math.max(0.1, degrees))
+                        + (lean > 0 ? " over the run" : " away from it");
     }
 
     /** The ways in which a run ends. */
