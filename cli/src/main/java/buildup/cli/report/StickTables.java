@@ -98,9 +98,7 @@ final class StickTables {
                 .anyMatch(lie -> lie.piece().gluedUp());
         return new Table(
                 "STICK BY STICK: pieces from the left, long point to long point; rests to keep, others in brackets"
-                        + (glued
-                                ? "; plies are cut square and a little long, glued up, then cut to length and miter"
-                                : ""),
+                        + (glued ? "; plies are cut square, long point to long point, glued up, and mitered then" : ""),
                 Table.columns(">no", "stick", ">ripped to", "pieces", ">rest"),
                 rows);
     }

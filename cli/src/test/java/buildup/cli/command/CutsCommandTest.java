@@ -249,7 +249,7 @@ class CutsCommandTest {
 
     @Test
     void plies_are_said_to_be_glued_before_they_are_mitered() {
-        String said = "plies are cut square and a little long, glued up, then cut to length and miter";
+        String said = "plies are cut square, long point to long point, glued up, and mitered then";
         String wide = METRIC.replace("board 18 x 120, back", "board 18 x 200, back");
         assertThat(cuts(wide).out().replace('\n', ' ')).contains(said);
         assertThat(cuts(METRIC).out().replace('\n', ' ')).doesNotContain(said);
