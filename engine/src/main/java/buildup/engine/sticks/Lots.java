@@ -38,6 +38,10 @@ final class Lots {
     private final List<Piece> all = new ArrayList<>();
     private final Set<String> said = new LinkedHashSet<>();
     private final Map<String, Integer> spliced = new HashMap<>();
+    private final Map<Reserved, Integer> reserved = new HashMap<>();
+
+    /** Sticks on hand that are kept for pieces longer than any to be bought. */
+    private record Reserved(Supply supply, int length) {}
 
     private Lots(Job job, Shop shop, Notices notices) {
         this.job = job;
@@ -96,11 +100,12 @@ final class Lots {
             return;
         }
         Source source = found.get();
-        if (!reaches(piece, course, source)) {
+        int longest = shop.usable(longest(piece, source));
+        if (!reaches(piece, course, longest)) {
             without.add(piece);
-            notices.add(tooLong(piece, shop.usable(source.longest()))
+            notices.add(tooLong(piece, longest)
                     .cure(
-                            piece.length() / MOST_PARTS > shop.usable(source.longest())
+                            piece.length() / MOST_PARTS > longest
                                     ? "Look at the plan again: is that a wall's length, and in its unit?"
                                     : "List a longer stick."));
             return;
@@ -109,7 +114,7 @@ final class Lots {
         List<Piece> into = open.computeIfAbsent(
                         new Key(source.supplies(), source.strip(), wood), key -> new Open(source, new ArrayList<>()))
                 .pieces();
-        for (Piece part : parts(piece, course, source, grain)) {
+        for (Piece part : parts(piece, course, longest, grain)) {
             for (int ply = 1; ply <= source.plies(); ply++) {
                 into.add(source.plies() == 1 ? part : part.ply(ply, source.plies()));
             }
@@ -150,9 +155,34 @@ final class Lots {
         }
     }
 
+    /**
+     * The longest stick that there is for a piece. Of those on hand that are longer than any to be bought each serves one
+     * such piece: the next one is spliced from what can be bought.
+     */
+    private int longest(Piece piece, Source source) {
+        int bought = source.supplies().stream()
+                .flatMap(supply -> supply.buy().stream())
+                .mapToInt(length -> length)
+                .max()
+                .orElse(0);
+        if (bought == 0 || piece.length() <= shop.usable(bought)) {
+            return source.longest();
+        }
+        for (Supply supply : source.supplies()) {
+            for (Map.Entry<Integer, Integer> own : supply.lying().entrySet()) {
+                Reserved key = new Reserved(supply, own.getKey());
+                int used = reserved.getOrDefault(key, 0);
+                if (shop.usable(own.getKey()) >= piece.length() && used + source.plies() <= own.getValue()) {
+                    reserved.put(key, used + source.plies());
+                    return own.getKey();
+                }
+            }
+        }
+        return bought;
+    }
+
     /** Whether a stick holds it, or parts of it that are worth splicing. */
-    private boolean reaches(Piece piece, Course course, Source source) {
-        int longest = shop.usable(source.longest());
+    private boolean reaches(Piece piece, Course course, int longest) {
         return piece.length() <= longest
                 || longest >= 4 * Math.max(overlap(course), Fine.PER_INCH)
                         && piece.length() / MOST_PARTS <= longest - overlap(course);
@@ -163,8 +193,7 @@ final class Lots {
     }
 
     /** The piece itself, or its parts where no stick is as long. */
-    private List<Piece> parts(Piece piece, Course course, Source source, Optional<String> grain) {
-        int longest = shop.usable(source.longest());
+    private List<Piece> parts(Piece piece, Course course, int longest, Optional<String> grain) {
         if (piece.length() <= longest) {
             return List.of(piece);
         }

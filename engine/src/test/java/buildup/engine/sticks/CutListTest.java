@@ -102,6 +102,19 @@ class CutListTest {
     }
 
     @Test
+    void a_long_stick_on_hand_serves_one_long_piece_and_the_next_is_spliced_from_what_is_bought() {
+        Cutlist laid = Cutlist.boards(
+                "3/4 x 3-1/2", List.of("190", "190"), stock("", "of: 1x4, on-hand: [200], buy: 8', price: 1"));
+        assertThat(laid.said().code()).isEqualTo("longer-than-any-stick");
+        assertThat(laid.said().message()).contains("on wall 2: w is 190 long; the longest stick gives 96");
+        assertThat(laid.cutList().priced()).isTrue();
+        assertThat(laid.cutList().sticks())
+                .extracting(Stick::origin)
+                .containsExactlyInAnyOrder(Origin.ON_HAND, Origin.BOUGHT, Origin.BOUGHT);
+        assertThat(laid.cutList().joints()).containsEntry(Joint.SCARF, 1);
+    }
+
+    @Test
     void a_cost_is_not_whole_while_a_stick_is_to_be_found() {
         Cutlist laid = Cutlist.boards(
                 "3/4 x 3-1/2", List.of("60", "60", "60"), stock("", "of: 1x4, on-hand: [61, 61], price: 1"));
