@@ -71,23 +71,10 @@ final class CutsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (steps < 1 || !(seconds >= 0)) {
-            Notice limit = Notice.refusal(
-                            "not-a-number",
-                            steps < 1
-                                    ? "A search of " + steps + " steps finds nothing."
-                                    : "A search cannot end after " + limit() + " s.")
-                    .cure("Give --steps 1 or more, --seconds 0 or more, or leave them out.");
-            streams.err().print(NoticeText.write(List.of(limit), InputFiles.nameOf(stack)));
-            return ExitCode.REFUSED;
-        }
         // the terminal itself: a bar has no place in a file, to which errors may go
         ProgressBar bar =
                 new ProgressBar(Optional.ofNullable(System.console()).map(Console::writer), System::nanoTime, seconds);
-        Cuts first = cuts(stack, bar);
-        List<Cuts> all = other.isEmpty()
-                ? List.of(first)
-                : List.of(first, stack.equals("-") && other.get().equals("-") ? twice() : cuts(other.get(), bar));
+        List<Cuts> all = steps < 1 || !(seconds >= 0) ? List.of(unlimited()) : all(bar);
         bar.end();
         if (format == Format.json || all.stream().allMatch(one -> one.known().isPresent())) {
             streams.out().print(written(all));
@@ -118,11 +105,34 @@ final class CutsCommand implements Callable<Integer> {
         return cuts;
     }
 
+    private List<Cuts> all(ProgressBar bar) {
+        Cuts first = cuts(stack, bar);
+        return other.isEmpty()
+                ? List.of(first)
+                : List.of(first, stack.equals("-") && other.get().equals("-") ? twice() : cuts(other.get(), bar));
+    }
+
     private static Cuts twice() {
-        String name = InputFiles.STANDARD_INPUT;
-        Notice twice = Notice.refusal("no-stack", "Standard input cannot be both stacks.")
-                .cure("Give one of them as a file.");
-        return new Cuts(new Answer(name, name, LengthUnit.INCH, Optional.empty(), List.of(twice)), Optional.empty());
+        return refused(
+                InputFiles.STANDARD_INPUT,
+                Notice.refusal("no-stack", "Standard input cannot be both stacks.")
+                        .cure("Give one of them as a file."));
+    }
+
+    /** Nothing is asked of a search whose limit is none. */
+    private Cuts unlimited() {
+        return refused(
+                InputFiles.nameOf(stack),
+                Notice.refusal(
+                                "not-a-number",
+                                steps < 1
+                                        ? "A search of " + steps + " steps finds nothing."
+                                        : "A search cannot end after " + limit() + " s.")
+                        .cure("Give --steps 1 or more, --seconds 0 or more, or leave them out."));
+    }
+
+    private static Cuts refused(String name, Notice why) {
+        return new Cuts(new Answer(name, name, LengthUnit.INCH, Optional.empty(), List.of(why)), Optional.empty());
     }
 
     private String written(List<Cuts> all) {

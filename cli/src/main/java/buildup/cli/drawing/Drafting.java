@@ -3,7 +3,6 @@ package buildup.cli.drawing;
 import buildup.engine.stack.Stack;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
-import buildup.shared.length.LengthUnit;
 
 /** Sizes and distances of the drawing, in: as large as is read at arm's length. */
 final class Drafting {
@@ -56,8 +55,7 @@ final class Drafting {
     }
 
     private static boolean isMetric(Stack stack) {
-        LengthUnit unit = stack.lengths().bareUnit();
-        return unit == LengthUnit.MILLIMETRE || unit == LengthUnit.CENTIMETRE;
+        return stack.lengths().bareUnit().isMetric();
     }
 
     /** A size as a plane or a knife is set. */

@@ -15,7 +15,6 @@ import buildup.engine.milling.Pass;
 import buildup.engine.milling.Passes;
 import buildup.engine.milling.Side;
 import buildup.profiles.Profile;
-import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
@@ -76,10 +75,9 @@ public final class MillingDrawing {
         milled.passes()
                 .ifPresent(passes -> passes.unmade()
                         .forEach(unmade ->
-                                marks.add(new Path(List.of(scaled(unmade.segment())), false, LineStyle.CAST))));
+                                marks.add(new Path(List.of(unmade.segment().scaled(scale)), false, LineStyle.CAST))));
         milled.undercuts()
-                .forEach(undercut -> marks.add(
-                        new Path(undercut.line().stream().map(this::scaled).toList(), false, LineStyle.BEARING)));
+                .forEach(undercut -> marks.add(new Path(Scale.of(undercut.line(), scale), false, LineStyle.BEARING)));
         milled.passes().ifPresent(passes -> marks.addAll(passes(passes)));
         if (!marks.isEmpty()) {
             items.add(new Group("marks", marks));
@@ -99,7 +97,7 @@ public final class MillingDrawing {
     private List<Item> left() {
         List<Item> items = new ArrayList<>();
         for (Carving.Left left : milled.passes().map(Passes::left).orElse(List.of())) {
-            List<Segment> ring = left.ring().stream().map(this::scaled).toList();
+            List<Segment> ring = Scale.of(left.ring(), scale);
             items.add(new Area(Optional.empty(), Optional.of("left"), ring, Tone.NAILER));
             items.add(new Hatch(ring, LEFT, Point.ORIGIN));
             items.add(new Path(ring, true, LineStyle.NAILER));
@@ -209,16 +207,6 @@ public final class MillingDrawing {
     }
 
     private List<Segment> ring(Outline outline) {
-        return outline.strokes().stream()
-                .map(stroke -> scaled(stroke.segment()))
-                .toList();
-    }
-
-    private Segment scaled(Segment segment) {
-        Point from = segment.from().times(scale);
-        Point to = segment.to().times(scale);
-        return segment instanceof Arc arc
-                ? new Arc(from, to, arc.center().times(scale), arc.counterclockwise())
-                : new Line(from, to);
+        return Scale.of(outline.strokes().stream().map(Stroke::segment).toList(), scale);
     }
 }

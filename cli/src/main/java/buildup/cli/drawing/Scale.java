@@ -1,6 +1,5 @@
 package buildup.cli.drawing;
 
-import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Segment;
@@ -15,16 +14,10 @@ final class Scale {
     }
 
     static Line of(Line line, double by) {
-        return new Line(line.from().times(by), line.to().times(by));
+        return line.scaled(by);
     }
 
     static List<Segment> of(List<Segment> segments, double by) {
-        return segments.stream().map(segment -> of(segment, by)).toList();
-    }
-
-    private static Segment of(Segment segment, double by) {
-        return segment instanceof Arc arc
-                ? new Arc(arc.from().times(by), arc.to().times(by), arc.center().times(by), arc.counterclockwise())
-                : of((Line) segment, by);
+        return segments.stream().map(segment -> segment.scaled(by)).toList();
     }
 }

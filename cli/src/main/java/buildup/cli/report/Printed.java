@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  */
 public record Printed(LengthUnit unit) {
     public boolean metric() {
-        return unit == LengthUnit.MILLIMETRE || unit == LengthUnit.CENTIMETRE;
+        return unit.isMetric();
     }
 
     public String size(double inches) {

@@ -297,6 +297,9 @@ class CutsCommandTest {
         Ran steps = cuts(RAIL + STOCK, "--steps", "0");
         assertThat(steps.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(steps.err()).contains("A search of 0 steps finds nothing. Give --steps 1 or more");
+        assertThat(faults(cuts(RAIL + STOCK, "--steps", "0", "--format", "json").out()))
+                .as("a program is told in its own form")
+                .isEmpty();
         assertThat(cuts(RAIL + STOCK, "--seconds", "-1").err()).contains("A search cannot end after -1 s.");
         assertThat(cuts(RAIL + STOCK, "--seconds", "0.5").code()).isEqualTo(ExitCode.PROBLEM);
     }

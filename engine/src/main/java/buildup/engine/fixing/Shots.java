@@ -157,7 +157,7 @@ final class Shots {
         for (Bound bound : hollow.ring().bounds()) {
             ring.addAll(bound.segment().flattened(Tolerance.CHORD));
         }
-        return Timber.inside(ring, p);
+        return Outline.isInside(ring, p);
     }
 
     /**

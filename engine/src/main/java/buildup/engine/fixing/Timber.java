@@ -22,21 +22,8 @@ final class Timber {
         }
 
         boolean holds(Point p) {
-            return outline.box().holds(p, 0) && inside(ring, p);
+            return outline.box().holds(p, 0) && Outline.isInside(ring, p);
         }
-    }
-
-    /** Whether a closed walk goes round a place: counted by crossings of a level ray. */
-    static boolean inside(List<Point> ring, Point p) {
-        boolean inside = false;
-        for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-            Point a = ring.get(i);
-            Point b = ring.get(j);
-            if (a.y() > p.y() != b.y() > p.y() && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
-                inside = !inside;
-            }
-        }
-        return inside;
     }
 
     /** A nail nearer than this to the way of the fibres is in end grain, degrees: common practice, no source. */

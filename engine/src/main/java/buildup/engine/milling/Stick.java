@@ -16,11 +16,8 @@ import buildup.profiles.outline.Tolerance;
  */
 public record Stick(Outline outline, Box box) {
     static Stick of(Profile profile) {
-        Outline held = profile.outline();
-        Outline flat = profile.stick() instanceof Profile.Spring spring
-                ? held.moved(Motion.turn(spring.sprung().spring()))
-                : held;
-        Outline home = flat.moved(Motion.shift(-flat.box().back(), -flat.box().bottom()));
+        Outline run = profile.asRun();
+        Outline home = run.moved(Motion.shift(-run.box().back(), -run.box().bottom()));
         return new Stick(home, home.box());
     }
 

@@ -1,12 +1,9 @@
 package buildup.engine.nearest;
 
-import buildup.profiles.outline.Arc;
-import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Rip;
-import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import java.util.Comparator;
 import java.util.List;
@@ -41,16 +38,8 @@ public record Pose(boolean over, double turn, double scale, Point shift) {
 
     private Outline scaled(Outline outline) {
         return Outline.closed(outline.strokes().stream()
-                .map(stroke -> new Stroke(scaled(stroke.segment()), stroke.member()))
+                .map(stroke -> new Stroke(stroke.segment().scaled(scale), stroke.member()))
                 .toList());
-    }
-
-    private Segment scaled(Segment segment) {
-        Point from = segment.from().times(scale);
-        Point to = segment.to().times(scale);
-        return segment instanceof Arc arc
-                ? new Arc(from, to, arc.center().times(scale), arc.counterclockwise())
-                : new Line(from, to);
     }
 
     /** Which side of the profile as the catalog draws it has come to lie on a side of the wanted one. */

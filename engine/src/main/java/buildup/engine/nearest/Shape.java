@@ -19,18 +19,6 @@ record Shape(List<Segment> segments, List<Point> ring) {
         for (Segment segment : segments) {
             least = Math.min(least, segment.distance(p));
         }
-        return least > Tolerance.CHORD && holds(p) ? -least : least;
-    }
-
-    private boolean holds(Point p) {
-        boolean inside = false;
-        for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
-            Point a = ring.get(i);
-            Point b = ring.get(j);
-            if (a.y() > p.y() != b.y() > p.y() && p.x() < (b.x() - a.x()) * (p.y() - a.y()) / (b.y() - a.y()) + a.x()) {
-                inside = !inside;
-            }
-        }
-        return inside;
+        return least > Tolerance.CHORD && Outline.isInside(ring, p) ? -least : least;
     }
 }

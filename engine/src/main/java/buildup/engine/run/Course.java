@@ -69,8 +69,9 @@ public record Course(
     /** As the document's own words for a board would. */
     private static String print(double inches, LengthUnit unit) {
         Length length = Length.inches(inches);
-        boolean metric = unit == LengthUnit.MILLIMETRE || unit == LengthUnit.CENTIMETRE;
-        return metric ? LengthPrinter.millimetres(length).replace(" mm", "") : LengthPrinter.sixteenths(length);
+        return unit.isMetric()
+                ? LengthPrinter.millimetres(length).replace(" mm", "")
+                : LengthPrinter.sixteenths(length);
     }
 
     /** The lean of the stick's flat: its back when it is sprung, the wider side of a board, upright for the rest. */

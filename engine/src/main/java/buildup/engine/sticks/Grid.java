@@ -16,7 +16,7 @@ public enum Grid {
 
     /** The tape of a document. */
     static Grid of(LengthUnit unit) {
-        return unit == LengthUnit.MILLIMETRE || unit == LengthUnit.CENTIMETRE ? TENTHS_OF_MILLIMETRES : SIXTY_FOURTHS;
+        return unit.isMetric() ? TENTHS_OF_MILLIMETRES : SIXTY_FOURTHS;
     }
 
     int step() {

@@ -82,6 +82,11 @@ public record Arc(Point from, Point to, Point center, boolean counterclockwise) 
     }
 
     @Override
+    public Arc scaled(double by) {
+        return new Arc(from.times(by), to.times(by), center.times(by), counterclockwise);
+    }
+
+    @Override
     public Arc moved(Motion motion) {
         return new Arc(
                 motion.apply(from), motion.apply(to), motion.apply(center), counterclockwise != motion.mirrors());

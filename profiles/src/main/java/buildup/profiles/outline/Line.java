@@ -33,6 +33,11 @@ public record Line(Point from, Point to) implements Segment {
     }
 
     @Override
+    public Line scaled(double by) {
+        return new Line(from.times(by), to.times(by));
+    }
+
+    @Override
     public Line moved(Motion motion) {
         return new Line(motion.apply(from), motion.apply(to));
     }

@@ -133,10 +133,11 @@ public final class Outline {
 
     /** Whether {@code p} lies within the wood: counted by crossings of a level ray with the true segments' chords. */
     public boolean holds(Point p) {
-        if (!box.holds(p, 0)) {
-            return false;
-        }
-        List<Point> ring = flattened(Tolerance.CHORD);
+        return box.holds(p, 0) && isInside(flattened(Tolerance.CHORD), p);
+    }
+
+    /** Whether a closed walk, its first point not repeated, goes round a place: counted by crossings of a level ray. */
+    public static boolean isInside(List<Point> ring, Point p) {
         boolean inside = false;
         for (int i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
             Point a = ring.get(i);

@@ -25,6 +25,9 @@ public sealed interface Segment permits Line, Arc {
 
     Segment moved(Motion motion);
 
+    /** Larger or smaller about the origin; {@code by} above 0. */
+    Segment scaled(double by);
+
     /** The stretch between two places; {@code end} must not be less than {@code start}. */
     Segment part(double start, double end);
 

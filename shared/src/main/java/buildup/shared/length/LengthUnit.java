@@ -27,6 +27,11 @@ public enum LengthUnit {
         };
     }
 
+    /** Whether sizes in it are told in millimetres; else in inches. */
+    public boolean isMetric() {
+        return this == MILLIMETRE || this == CENTIMETRE;
+    }
+
     /** The short form, as printed behind a number. */
     public String symbol() {
         return symbol;

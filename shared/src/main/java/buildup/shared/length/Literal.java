@@ -133,8 +133,7 @@ final class Literal {
 
     /** A fraction without a unit in a metric file takes the file's unit, and may have been meant in inches. */
     private boolean isFractionOfMetric() {
-        boolean metric = unit == LengthUnit.MILLIMETRE || unit == LengthUnit.CENTIMETRE;
-        return parts.group("num") != null && ownUnit.isEmpty() && metric;
+        return parts.group("num") != null && ownUnit.isEmpty() && unit.isMetric();
     }
 
     private boolean hasTooManyInches() {
