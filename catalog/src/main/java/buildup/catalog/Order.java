@@ -4,6 +4,7 @@ import buildup.catalog.words.Speaker;
 import buildup.profiles.Profile;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
+import buildup.shared.notice.Code;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import java.util.List;
@@ -117,10 +118,13 @@ record Order(String text, List<Length> sizes, Mark mark, Speaker speaker) {
 
     /** Says why this size cannot be drawn. */
     void refuse(Notice reason, Family family) {
-        speaker.refuse(
-                reason.code(),
-                "'" + text + "' cannot be drawn: " + reason.message(),
-                mark,
-                "Take a larger size. " + usually(family));
+        speaker.notices()
+                .add(Code.of(reason.code(), "")
+                        .refusal("'{size}' cannot be drawn: {reason}", "Take a larger size. {usually}")
+                        .with("size", text)
+                        .with("reason", reason.sentence())
+                        .with("usually", usually(family))
+                        .at(mark)
+                        .of(speaker.owner()));
     }
 }

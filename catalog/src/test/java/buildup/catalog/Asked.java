@@ -11,6 +11,7 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.length.Reading;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -70,8 +71,9 @@ final class Asked {
     List<String> said() {
         return notices.sorted().stream()
                 .map(notice -> notice.level() + " " + notice.code() + " "
-                        + notice.mark().map(Mark::toString).orElse("-") + " " + notice.message() + " | "
-                        + notice.cure())
+                        + notice.mark().map(Mark::toString).orElse("-") + " " + NoticeWords.INCHES.message(notice)
+                        + " | "
+                        + NoticeWords.INCHES.cure(notice))
                 .toList();
     }
 

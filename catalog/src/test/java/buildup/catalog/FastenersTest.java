@@ -8,6 +8,7 @@ import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Map;
@@ -88,8 +89,9 @@ class FastenersTest {
         ask(Asked.BUILT_IN, call, LengthUnit.INCH, notices);
         return notices.sorted().stream()
                 .map(notice -> notice.level() + " " + notice.code() + " "
-                        + notice.mark().map(Mark::toString).orElse("-") + " " + notice.message() + " | "
-                        + notice.cure())
+                        + notice.mark().map(Mark::toString).orElse("-") + " " + NoticeWords.INCHES.message(notice)
+                        + " | "
+                        + NoticeWords.INCHES.cure(notice))
                 .toList();
     }
 

@@ -7,7 +7,7 @@ import buildup.shared.document.Claims;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.document.Scalar;
 import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
@@ -88,7 +88,7 @@ class RatesTest {
         Notices notices = new Notices();
         assertThat(MILL).contains(right);
         Catalog catalog = with(MILL.replace(right, wrong), notices);
-        assertThat(notices.sorted()).extracting(Notice::message).containsExactly(said);
+        assertThat(notices.sorted()).extracting(NoticeWords.INCHES::message).containsExactly(said);
         assertThat(notices.exitCode()).isEqualTo(2);
         assertThat(catalog.mill(called("m"), notices).isPresent()
                         && catalog.rates(called("r"), notices).isPresent())
@@ -101,7 +101,7 @@ class RatesTest {
         assertThat(Catalog.builtIn().mill(called("usul"), notices)).isEmpty();
         assertThat(Catalog.builtIn().rates(called("exampel"), notices)).isEmpty();
         assertThat(notices.sorted())
-                .extracting(Notice::cure)
+                .extracting(NoticeWords.INCHES::cure)
                 .containsExactly("Did you mean usual?", "Did you mean example?");
     }
 }

@@ -3,6 +3,7 @@ package buildup.catalog.inbox;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
 import java.nio.charset.StandardCharsets;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -49,7 +50,7 @@ class InboxTest {
         byte[] binary = "Some Binary DXF\r\n\u001a\u0000\u0000\u0000SECTION".getBytes(StandardCharsets.ISO_8859_1);
         Inboxed read = Inboxed.of(binary, "a.dxf");
         assertThat(read.codes()).containsExactly("binary-dxf");
-        assertThat(read.notices().get(0).cure()).isEqualTo("Save it as ASCII DXF.");
+        assertThat(NoticeWords.INCHES.cure(read.notices().get(0))).isEqualTo("Save it as ASCII DXF.");
     }
 
     @Test

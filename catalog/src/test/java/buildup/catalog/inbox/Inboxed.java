@@ -3,6 +3,7 @@ package buildup.catalog.inbox;
 import buildup.profiles.outline.Point;
 import buildup.profiles.trace.Trail;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -46,7 +47,8 @@ record Inboxed(Optional<Drawn> drawn, List<Notice> notices) {
     }
 
     String said() {
-        return String.join("\n", notices.stream().map(Notice::message).toList());
+        return String.join(
+                "\n", notices.stream().map(NoticeWords.INCHES::message).toList());
     }
 
     /** The area within a trail by the shoelace, positive counterclockwise. */

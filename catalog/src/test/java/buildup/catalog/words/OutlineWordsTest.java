@@ -17,6 +17,7 @@ import buildup.shared.length.LengthPrinter;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -117,7 +118,7 @@ class OutlineWordsTest {
         Node list = list("[out 1, round 1 x 0 x 1/4, hollow 0 x 0 x 1]", notices);
         assertThat(WalkReader.read(list, INCHES, "test", notices)).isEmpty();
         assertThat(notices.sorted())
-                .extracting(notice -> notice.message() + " " + notice.cure())
+                .extracting(notice -> NoticeWords.INCHES.message(notice) + " " + NoticeWords.INCHES.cure(notice))
                 .containsExactly(
                         "Word 2 (round) has a radius of 1/4 and spans 1. Give it a radius of at least half its span.",
                         "Word 3 (hollow) ends where it begins. Give it a height or a width.");

@@ -15,6 +15,7 @@ import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -44,8 +45,9 @@ class WalkReaderTest {
     private List<String> said() {
         return notices.sorted().stream()
                 .map(notice -> notice.level() + " " + notice.code() + " "
-                        + notice.mark().map(Mark::toString).orElse("-") + " " + notice.message() + " | "
-                        + notice.cure())
+                        + notice.mark().map(Mark::toString).orElse("-") + " " + NoticeWords.INCHES.message(notice)
+                        + " | "
+                        + NoticeWords.INCHES.cure(notice))
                 .toList();
     }
 

@@ -148,7 +148,9 @@ final class CutsCommand implements Callable<Integer> {
         for (int i = 0; i < all.size(); i++) {
             String which = all.size() == 1 ? "" : i == 0 ? "A  " : "B  ";
             Stream<String> lines = NoticeText.write(
-                            all.get(i).answer().notices(), all.get(i).answer().file())
+                            all.get(i).answer().notices(),
+                            all.get(i).answer().file(),
+                            all.get(i).answer().unit())
                     .lines();
             lines.forEach(line -> streams.err().print(which + line + "\n"));
         }

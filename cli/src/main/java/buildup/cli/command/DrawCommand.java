@@ -105,7 +105,7 @@ final class DrawCommand implements Callable<Integer> {
         } else {
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), files.read(), notices));
         }
-        streams.err().print(NoticeText.write(notices.sorted(), answer.file()));
+        streams.err().print(NoticeText.write(notices.sorted(), answer.file(), answer.unit()));
         return notices.exitCode();
     }
 

@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.cli.report.NoticeText;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
@@ -53,7 +54,7 @@ final class NewCommand implements Callable<Integer> {
         } else {
             streams.out().print(new String(stack(), StandardCharsets.UTF_8));
         }
-        streams.err().print(NoticeText.write(notices.sorted(), "new"));
+        streams.err().print(NoticeText.write(notices.sorted(), "new", LengthUnit.INCH));
         return notices.exitCode();
     }
 

@@ -125,7 +125,7 @@ final class ProfileCommand implements Callable<Integer> {
             streams.out().print(ProfileReport.refusal(name.orElse(""), notices.sorted()));
         }
         if (format != Format.json) {
-            streams.err().print(NoticeText.write(notices.sorted(), WORDS));
+            streams.err().print(NoticeText.write(notices.sorted(), WORDS, LengthUnit.INCH));
         }
         return notices.exitCode();
     }
@@ -138,15 +138,7 @@ final class ProfileCommand implements Callable<Integer> {
                 Catalog.USUAL_BOARDS,
                 new LengthReader(LengthUnit.INCH, Map.of()),
                 said);
-        said.sorted()
-                .forEach(notice -> notices.add(new Notice(
-                        notice.level(),
-                        notice.code(),
-                        Optional.empty(),
-                        notice.piece(),
-                        notice.amount(),
-                        notice.message(),
-                        notice.cure())));
+        said.sorted().forEach(notice -> notices.add(notice.nowhere()));
         return profile;
     }
 

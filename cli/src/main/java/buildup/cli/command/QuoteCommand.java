@@ -87,7 +87,7 @@ final class QuoteCommand implements Callable<Integer> {
             streams.out().print(QuoteJson.refusal(file, notices.sorted(), file));
         }
         if (format != Format.json) {
-            streams.err().print(NoticeText.write(notices.sorted(), file));
+            streams.err().print(NoticeText.write(notices.sorted(), file, LengthUnit.INCH));
         }
         return notices.exitCode();
     }

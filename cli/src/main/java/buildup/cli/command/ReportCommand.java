@@ -79,7 +79,7 @@ final class ReportCommand implements Callable<Integer> {
             streams.out().print(report(answer));
         }
         if (format != Format.json) {
-            streams.err().print(NoticeText.write(answer.notices(), answer.file()));
+            streams.err().print(NoticeText.write(answer.notices(), answer.file(), answer.unit()));
         }
         return answer.exitCode();
     }
@@ -89,7 +89,7 @@ final class ReportCommand implements Callable<Integer> {
         if (format == Format.json) {
             streams.out().print(report(answer));
         } else {
-            streams.err().print(NoticeText.write(answer.notices(), answer.file()));
+            streams.err().print(NoticeText.write(answer.notices(), answer.file(), answer.unit()));
         }
         return answer.exitCode();
     }

@@ -123,7 +123,7 @@ final class TraceCommand implements Callable<Integer> {
             put(written(traced), files);
         }
         if (format != Format.json || output.isPresent()) {
-            streams.err().print(NoticeText.write(notices.sorted(), InputFiles.nameOf(file)));
+            streams.err().print(NoticeText.write(notices.sorted(), InputFiles.nameOf(file), LengthUnit.INCH));
         }
         return notices.exitCode();
     }

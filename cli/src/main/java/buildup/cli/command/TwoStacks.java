@@ -98,7 +98,7 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
     }
 
     private void say(String which, Answer answer) {
-        NoticeText.write(answer.notices(), answer.file())
+        NoticeText.write(answer.notices(), answer.file(), answer.unit())
                 .lines()
                 .forEach(line -> streams.err().print(which + line + "\n"));
     }

@@ -62,7 +62,7 @@ final class WatchCommand implements Callable<Integer> {
         if (!notices.refused()) {
             follow(words, files, notices);
         }
-        streams.err().print(NoticeText.write(notices.sorted(), InputFiles.nameOf(stack)));
+        streams.err().print(NoticeText.write(notices.sorted(), InputFiles.nameOf(stack), LengthUnit.INCH));
         return notices.exitCode();
     }
 

@@ -7,7 +7,6 @@ import buildup.cli.compare.Sheet.Row;
 import buildup.cli.report.Answer;
 import buildup.cli.report.NoticeText;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
 import buildup.shared.notice.Notice;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -119,7 +118,10 @@ public record Comparison(Answer a, Answer b, List<Block> blocks) {
     }
 
     private static OptionalDouble amount(Notice notice) {
-        return notice.amount().map(Length::toInches).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        return notice.amount()
+                .map(buildup.shared.figure.Figure::amount)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
     }
 
     /** The rows of a in their order, with those of b that go with them; then those that b alone has. */

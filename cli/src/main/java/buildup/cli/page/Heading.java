@@ -11,7 +11,7 @@ import java.util.stream.Collectors;
 /** What comes first: whose stack it is, and what is the matter with it, worst first. */
 record Heading(Answer answer, String key) {
     String html() {
-        List<Said> said = NoticeText.said(answer.notices(), answer.file());
+        List<Said> said = NoticeText.said(answer.notices(), answer.file(), answer.unit());
         List<Said> graver =
                 said.stream().filter(one -> one.level() != Level.NOTE).toList();
         List<Said> notes =

@@ -11,6 +11,7 @@ import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -65,7 +66,7 @@ public final class CatalogReport {
                                 catalog.heads().stream()
                                         .map(CatalogReport::head)
                                         .toList())
-                        .put("notices", JsonReport.notices(notices, Optional.empty()))
+                        .put("notices", JsonReport.notices(notices, Optional.empty(), LengthUnit.INCH))
                         .written()
                 + "\n";
     }

@@ -37,7 +37,7 @@ public final class CutsJson {
             CutJson.put(json, known.job(), known.covings());
             known.list().ifPresent(list -> list(json, list));
         });
-        return json.put("notices", JsonReport.notices(answer.notices(), Optional.of(answer.file())));
+        return json.put("notices", JsonReport.notices(answer.notices(), Optional.of(answer.file()), answer.unit()));
     }
 
     private static void list(Json json, CutList list) {

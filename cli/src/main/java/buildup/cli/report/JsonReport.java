@@ -21,9 +21,12 @@ import buildup.engine.stack.Eye;
 import buildup.engine.stack.Light;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Text;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -53,24 +56,37 @@ public final class JsonReport {
     public static Json object(Answer answer) {
         Json json = new Json().put("title", answer.title());
         answer.known().ifPresent(known -> new JsonReport(known).figures(json));
-        return json.put("notices", notices(answer.notices(), Optional.of(answer.file())));
+        return json.put("notices", notices(answer.notices(), Optional.of(answer.file()), answer.unit()));
     }
 
     /** @param file what is named where a notice has no place of its own */
-    static List<Json> notices(List<Notice> notices, Optional<String> file) {
-        return notices.stream().map(notice -> notice(notice, file)).toList();
+    static List<Json> notices(List<Notice> notices, Optional<String> file, LengthUnit unit) {
+        NoticeWords words = NoticeWords.in(unit);
+        return notices.stream().map(notice -> notice(notice, file, words)).toList();
     }
 
-    private static Json notice(Notice notice, Optional<String> file) {
+    private static Json notice(Notice notice, Optional<String> file, NoticeWords words) {
         Json json = new Json()
                 .put("level", notice.level().name().toLowerCase(Locale.ROOT))
                 .put("code", notice.code())
                 .put("file", notice.mark().map(Mark::file).or(() -> file));
         notice.mark().ifPresent(mark -> json.put("line", mark.line()));
         json.put("piece", notice.piece());
-        notice.amount().map(Length::toInches).ifPresent(amount -> json.put("amount", amount.doubleValue()));
-        return json.put("message", notice.message())
-                .put("cure", Optional.of(notice.cure()).filter(cure -> !cure.isEmpty()));
+        notice.amount().ifPresent(amount -> json.put("amount", amount.amount()));
+        return json.put("values", values(notice))
+                .put("message", words.message(notice))
+                .put("cure", Optional.of(words.cure(notice)).filter(cure -> !cure.isEmpty()));
+    }
+
+    private static List<Json> values(Notice notice) {
+        return notice.figures().stream()
+                .map(named -> {
+                    Json json = new Json().put("name", named.name());
+                    return named.value() instanceof Figure figure
+                            ? json.put("kind", figure.quantity().kind()).put("value", figure.amount())
+                            : json.put("kind", "text").put("value", ((Text) named.value()).words());
+                })
+                .toList();
     }
 
     private void figures(Json json) {

@@ -8,6 +8,7 @@ import buildup.engine.nearest.Advice;
 import buildup.engine.nearest.Neighbour;
 import buildup.engine.nearest.Neighbours;
 import buildup.engine.nearest.Wording;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import java.util.List;
 import java.util.Locale;
@@ -46,7 +47,7 @@ public final class NearestReport {
                         .put(
                                 "nearest",
                                 nearest.list().stream().map(NearestReport::row).toList())
-                        .put("notices", JsonReport.notices(notices, Optional.empty()))
+                        .put("notices", JsonReport.notices(notices, Optional.empty(), LengthUnit.INCH))
                         .written()
                 + "\n";
     }

@@ -1,9 +1,11 @@
 package buildup.cli.report;
 
 import buildup.cli.table.Display;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -47,10 +49,11 @@ public final class NoticeText {
      * is said once, at the place of the first.
      *
      * @param file what is said to be the place of a notice that has none
+     * @param unit of the document
      */
-    public static String write(List<Notice> notices, String file) {
+    public static String write(List<Notice> notices, String file, LengthUnit unit) {
         StringBuilder text = new StringBuilder();
-        said(notices, file)
+        said(notices, file, unit)
                 .forEach(said -> text.append(word(said.level()))
                         .append("  ")
                         .append(Display.plain(said.place()))
@@ -64,10 +67,11 @@ public final class NoticeText {
     }
 
     /** The same before it is written as lines. */
-    public static List<Said> said(List<Notice> notices, String file) {
+    public static List<Said> said(List<Notice> notices, String file, LengthUnit unit) {
+        NoticeWords words = NoticeWords.in(unit);
         Map<Alike, Said> said = new LinkedHashMap<>();
         for (Notice notice : notices) {
-            Alike alike = alike(notice);
+            Alike alike = alike(notice, words);
             Said first = said.getOrDefault(
                     alike,
                     new Said(
@@ -87,14 +91,14 @@ public final class NoticeText {
         return level.name().toLowerCase(Locale.ROOT);
     }
 
-    private static Alike alike(Notice notice) {
+    private static Alike alike(Notice notice, NoticeWords words) {
         boolean alone = notice.level() == Level.REFUSAL || notice.piece().isEmpty();
         return new Alike(
                 notice.level(),
                 notice.code(),
                 notice.mark().filter(mark -> alone),
-                withoutPiece(notice.message(), notice.piece()),
-                notice.cure());
+                withoutPiece(words.message(notice), notice.piece()),
+                words.cure(notice));
     }
 
     /** The piece stands in front of its sentence already. */

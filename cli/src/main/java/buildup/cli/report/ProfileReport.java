@@ -61,7 +61,7 @@ public final class ProfileReport {
                                         .map(ProfileReport::member)
                                         .toList())
                         .put("milling", MillingJson.of(milled))
-                        .put("notices", JsonReport.notices(notices, Optional.empty()))
+                        .put("notices", JsonReport.notices(notices, Optional.empty(), LengthUnit.INCH))
                         .written()
                 + "\n";
     }
@@ -70,7 +70,7 @@ public final class ProfileReport {
     public static String refusal(String name, List<Notice> notices) {
         return new Json()
                         .put("name", name)
-                        .put("notices", JsonReport.notices(notices, Optional.empty()))
+                        .put("notices", JsonReport.notices(notices, Optional.empty(), LengthUnit.INCH))
                         .written()
                 + "\n";
     }

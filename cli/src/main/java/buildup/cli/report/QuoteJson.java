@@ -6,6 +6,7 @@ import buildup.engine.quote.Order;
 import buildup.engine.quote.Price;
 import buildup.engine.quote.Quote;
 import buildup.engine.quote.Quoted;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import java.math.BigDecimal;
 import java.util.List;
@@ -31,7 +32,7 @@ public final class QuoteJson {
                         .put("toMinimum", sum(quote.toMinimum()))
                         .put("total", sum(quote.total()))
                         .texts("assumed", quote.assumed())
-                        .put("notices", JsonReport.notices(notices, Optional.of(file)))
+                        .put("notices", JsonReport.notices(notices, Optional.of(file), LengthUnit.INCH))
                         .written()
                 + "\n";
     }
@@ -39,7 +40,7 @@ public final class QuoteJson {
     /** What is said of an order that was refused. */
     public static String refusal(String title, List<Notice> notices, String file) {
         return head(title)
-                        .put("notices", JsonReport.notices(notices, Optional.of(file)))
+                        .put("notices", JsonReport.notices(notices, Optional.of(file), LengthUnit.INCH))
                         .written()
                 + "\n";
     }

@@ -8,6 +8,7 @@ import buildup.profiles.outline.Stroke;
 import buildup.profiles.trace.Traced;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import java.util.ArrayList;
 import java.util.List;
@@ -72,7 +73,7 @@ public final class TraceReport {
     public static String json(String name, String kind, Optional<Traced> traced, List<Notice> notices) {
         Json json = new Json().put("name", name).put("kind", kind);
         traced.ifPresent(found -> figures(json, found));
-        return json.put("notices", JsonReport.notices(notices, Optional.empty()))
+        return json.put("notices", JsonReport.notices(notices, Optional.empty(), LengthUnit.INCH))
                         .written() + "\n";
     }
 

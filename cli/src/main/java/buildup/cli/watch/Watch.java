@@ -93,7 +93,7 @@ public final class Watch {
         List<String> lines = new ArrayList<>();
         lines.add("Out of date: " + side.now().file()
                 + " is wrong as it stands, and what you see is of the last good save.");
-        NoticeText.write(side.now().notices(), side.now().file())
+        NoticeText.write(side.now().notices(), side.now().file(), side.now().unit())
                 .lines()
                 .filter(line -> line.startsWith("refusal  "))
                 .forEach(lines::add);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -42,9 +43,10 @@ class PagesTest {
         assertThat(drawn.notices()).singleElement().satisfies(notice -> {
             assertThat(notice.level()).isEqualTo(Level.REFUSAL);
             assertThat(notice.code()).isEqualTo("page-too-small");
-            assertThat(notice.cure()).isEqualTo("Take tabloid.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Take tabloid.");
         });
-        assertThat(Drawn.of(Drawn.CORNICE, Optional.of("a4")).notices().get(0).cure())
+        assertThat(NoticeWords.INCHES.cure(
+                        Drawn.of(Drawn.CORNICE, Optional.of("a4")).notices().get(0)))
                 .isEqualTo("Take a2.");
     }
 
@@ -56,7 +58,7 @@ class PagesTest {
         assertThat(drawn.drawing()).isEmpty();
         assertThat(drawn.notices()).singleElement().satisfies(notice -> {
             assertThat(notice.code()).isEqualTo("page-too-small");
-            assertThat(notice.cure()).contains("No page is large enough");
+            assertThat(NoticeWords.INCHES.cure(notice)).contains("No page is large enough");
         });
     }
 
@@ -66,7 +68,7 @@ class PagesTest {
         assertThat(drawn.drawing()).isEmpty();
         assertThat(drawn.notices()).singleElement().satisfies(notice -> {
             assertThat(notice.code()).isEqualTo("unknown-name");
-            assertThat(notice.cure()).contains("tabloid");
+            assertThat(NoticeWords.INCHES.cure(notice)).contains("tabloid");
         });
     }
 }

@@ -2,6 +2,7 @@ package buildup.cli.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import java.util.List;
@@ -54,6 +55,6 @@ class NoticeTextTest {
     }
 
     private static String text(Notice... notices) {
-        return NoticeText.write(List.of(notices), "room.yaml");
+        return NoticeText.write(List.of(notices), "room.yaml", LengthUnit.INCH);
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Bench;
 import buildup.engine.backing.Backing.Stretch;
 import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -54,8 +55,9 @@ class BackingTest {
         assertThat(behind(far, "frieze")).isEmpty();
         assertThat(far.notices("no-backing")).singleElement().satisfies(notice -> {
             assertThat(notice.level()).isEqualTo(Level.PROBLEM);
-            assertThat(notice.message()).isEqualTo("'frieze' has no nailer or framing within 3 of it to nail into.");
-            assertThat(notice.cure()).isEqualTo("Add a nailer behind, above or below it.");
+            assertThat(NoticeWords.INCHES.message(notice))
+                    .isEqualTo("'frieze' has no nailer or framing within 3 of it to nail into.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Add a nailer behind, above or below it.");
             assertThat(notice.piece()).contains("frieze");
         });
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Bench;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import org.junit.jupiter.api.Test;
 
 /** Whether a stack fits its space, and whether its moldings stand the way they are run. */
@@ -22,16 +23,16 @@ class FitTest {
     void a_stack_that_is_too_tall_says_how_low_its_tallest_board_could_be() {
         Notice problem = only(Bench.in("{ ceiling: 6, wall: { solid: no } }", FRIEZE, CAP), "too-tall");
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
-        assertThat(problem.message()).isEqualTo("The stack is 6-1/4 in a space of 6: over by 1/4.");
-        assertThat(problem.cure()).isEqualTo("'frieze' could be 5-1/4.");
-        assertThat(problem.amount().orElseThrow().toInches()).isCloseTo(0.25, within(1e-9));
+        assertThat(NoticeWords.INCHES.message(problem)).isEqualTo("The stack is 6-1/4 in a space of 6: over by 1/4.");
+        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("'frieze' could be 5-1/4.");
+        assertThat(problem.amount().orElseThrow().amount()).isCloseTo(0.25, within(1e-9));
     }
 
     @Test
     void the_board_that_cures_it_is_rounded_down() {
         Notice problem = only(Bench.in("{ ceiling: 6.01, wall: { solid: no } }", FRIEZE, CAP), "too-tall");
-        assertThat(problem.message()).isEqualTo("The stack is 6-1/4 in a space of 6+: over by 1/4-.");
-        assertThat(problem.cure()).isEqualTo("'frieze' could be 5-1/4.");
+        assertThat(NoticeWords.INCHES.message(problem)).isEqualTo("The stack is 6-1/4 in a space of 6+: over by 1/4-.");
+        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("'frieze' could be 5-1/4.");
     }
 
     @Test
@@ -41,7 +42,7 @@ class FitTest {
                         "{ ceiling: 1, wall: { solid: no } }",
                         "name: bed, profile: check-bed 1-1/4 x 1-3/8, back: wall, bottom: datum"),
                 "too-tall");
-        assertThat(problem.cure()).isEqualTo("Lower the stack by 3/8.");
+        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("Lower the stack by 3/8.");
     }
 
     @Test
@@ -55,8 +56,8 @@ class FitTest {
     void a_stack_that_projects_too_far_is_a_problem() {
         Notice problem = only(Bench.in("{ projection: 3-1/2, wall: { solid: no } }", FRIEZE, CAP), "projects-too-far");
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
-        assertThat(problem.message()).isEqualTo("The stack projects 4, 1/2 more than allowed.");
-        assertThat(problem.cure()).isEqualTo("Bring it back 1/2.");
+        assertThat(NoticeWords.INCHES.message(problem)).isEqualTo("The stack projects 4, 1/2 more than allowed.");
+        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("Bring it back 1/2.");
         assertThat(Bench.in("{ projection: 4, wall: { solid: no } }", FRIEZE, CAP)
                         .notices("projects-too-far"))
                 .isEmpty();
@@ -70,8 +71,9 @@ class FitTest {
     void a_bed_or_crown_that_widens_downward_is_upside_down_unless_it_is_said() {
         Notice problem = only(bed(", turn: 180"), "upside-down");
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
-        assertThat(problem.message()).isEqualTo("'bed': the bed widens downward.");
-        assertThat(problem.cure()).isEqualTo("If you mean it, say 'flip: over'; otherwise turn it the other way.");
+        assertThat(NoticeWords.INCHES.message(problem)).isEqualTo("'bed': the bed widens downward.");
+        assertThat(NoticeWords.INCHES.cure(problem))
+                .isEqualTo("If you mean it, say 'flip: over'; otherwise turn it the other way.");
         assertThat(bed(", flip: over").notices("upside-down")).isEmpty();
         assertThat(bed("").notices("upside-down")).isEmpty();
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
 import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -33,8 +34,8 @@ class RegionTest {
         });
         assertThat(bench.notices("overlap")).singleElement().satisfies(notice -> {
             assertThat(notice.level()).isEqualTo(Level.PROBLEM);
-            assertThat(notice.message()).isEqualTo("'high' cuts 1/4 into 'low' (0.13 sq in).");
-            assertThat(notice.cure()).isEqualTo("Rabbet it, or move it 1/4.");
+            assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("'high' cuts 1/4 into 'low' (0.13 sq in).");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Rabbet it, or move it 1/4.");
         });
     }
 
@@ -59,7 +60,7 @@ class RegionTest {
                 .singleElement()
                 .satisfies(notice -> {
                     assertThat(notice.level()).isEqualTo(Level.NOTE);
-                    assertThat(notice.message())
+                    assertThat(NoticeWords.INCHES.message(notice))
                             .isEqualTo("'high' laps 'low' by 0.0030, less than 1/256: taken as touching.");
                 });
     }
@@ -78,7 +79,7 @@ class RegionTest {
         Bench bench = Bench.in(
                 "{ floor: 0, ceiling: 10 }", "name: post, profile: board 1 x 11, back: -1/4, bottom: floor - 1/2");
         assertThat(bench.notices("overlap"))
-                .extracting(notice -> notice.message())
+                .extracting(notice -> NoticeWords.INCHES.message(notice))
                 .contains(
                         "'post' cuts 1/4 into the wall (2.50 sq in).", "'post' cuts 1/2 into the floor (0.50 sq in).");
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Bench;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import org.junit.jupiter.api.Test;
 
 /** What holds a piece up, fastenings not counted. */
@@ -45,7 +46,7 @@ class StandingTest {
         assertThat(bench.standing("rail").fixed()).isTrue();
         Notice note = about(bench, "rail", "counts-as-fixed");
         assertThat(note.level()).isEqualTo(Level.NOTE);
-        assertThat(note.message())
+        assertThat(NoticeWords.INCHES.message(note))
                 .isEqualTo("'rail' lies flat on the wall: it counts as fixed there until fastenings are given.");
         assertThat(Bench.loose(
                                 "name: case, kind: framing, section: [out 10, up 20], face: wall, top: 0",
@@ -78,8 +79,8 @@ class StandingTest {
         assertThat(bench.standing("strip").grounded()).isFalse();
         Notice note = about(bench, "strip", "hangs-on-its-fastenings");
         assertThat(note.level()).isEqualTo(Level.NOTE);
-        assertThat(note.message()).isEqualTo("'strip' hangs on its fastenings.");
-        assertThat(note.cure()).isEqualTo("Nail it to what is behind it.");
+        assertThat(NoticeWords.INCHES.message(note)).isEqualTo("'strip' hangs on its fastenings.");
+        assertThat(NoticeWords.INCHES.cure(note)).isEqualTo("Nail it to what is behind it.");
     }
 
     @Test
@@ -120,9 +121,9 @@ class StandingTest {
                 .extracting(bearing -> bench.name(bearing.on()))
                 .containsExactly("low");
         Notice note = about(bench, "shelf", "support-that-only-hangs");
-        assertThat(note.message())
+        assertThat(NoticeWords.INCHES.message(note))
                 .isEqualTo("'shelf' bears on front, which only hangs by its fastenings. Counting low alone: 1.");
-        assertThat(note.cure()).isEqualTo("Give front something to stand on, or trust the rest.");
+        assertThat(NoticeWords.INCHES.cure(note)).isEqualTo("Give front something to stand on, or trust the rest.");
         assertThat(bench.standing("shelf").bearing().get(0).width()).isCloseTo(1, within(1e-9));
     }
 
@@ -139,7 +140,7 @@ class StandingTest {
                 "name: one, profile: board 1 x 2, back: 4, bottom: -1",
                 "name: two, profile: board 1 x 2, back: 5, bottom: -1",
                 "name: shelf, profile: board 1 x 2, lay: flat, back: 4, bottom: one.top");
-        assertThat(about(loose, "shelf", "support-that-only-hangs").message())
+        assertThat(NoticeWords.INCHES.message(about(loose, "shelf", "support-that-only-hangs")))
                 .isEqualTo(
                         "'shelf' bears on one and two, which only hang by their fastenings. Nothing else carries it.");
     }
@@ -149,9 +150,9 @@ class StandingTest {
         Bench bench = Bench.loose(CASE, "name: bed, profile: board 1 x 1, back: 0, bottom: 3/16");
         Notice problem = about(bench, "bed", "floating-piece");
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
-        assertThat(problem.message()).isEqualTo("'bed' touches nothing: 3/16 of air below it.");
-        assertThat(problem.cure()).isEqualTo("Move it down 3/16, or add a block.");
-        assertThat(problem.amount().orElseThrow().toInches()).isCloseTo(3.0 / 16, within(1e-9));
+        assertThat(NoticeWords.INCHES.message(problem)).isEqualTo("'bed' touches nothing: 3/16 of air below it.");
+        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("Move it down 3/16, or add a block.");
+        assertThat(problem.amount().orElseThrow().amount()).isCloseTo(3.0 / 16, within(1e-9));
         assertThat(problem.mark().orElseThrow().line()).isEqualTo(5);
     }
 
@@ -161,7 +162,7 @@ class StandingTest {
                 CASE,
                 "name: arch, section: [out 3, up 3, in 1, up 1, in 2], back: -4, bottom: case.top + 6, fixed: case",
                 "name: bed, profile: board 1 x 1, back: -4, bottom: 1/4");
-        assertThat(about(bench, "bed", "floating-piece").message())
+        assertThat(NoticeWords.INCHES.message(about(bench, "bed", "floating-piece")))
                 .isEqualTo("'bed' touches nothing: 1/4 of air below it.");
     }
 
@@ -169,8 +170,8 @@ class StandingTest {
     void a_piece_with_nothing_below_floats_without_an_amount() {
         Notice problem =
                 about(Bench.loose("name: bed, profile: board 1 x 1, back: 40, bottom: 2"), "bed", "floating-piece");
-        assertThat(problem.message()).isEqualTo("'bed' touches nothing, and nothing is below it.");
-        assertThat(problem.cure()).isEqualTo("Place it on a piece, or add a block.");
+        assertThat(NoticeWords.INCHES.message(problem)).isEqualTo("'bed' touches nothing, and nothing is below it.");
+        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("Place it on a piece, or add a block.");
         assertThat(problem.amount()).isEmpty();
     }
 
@@ -179,8 +180,8 @@ class StandingTest {
         Bench bench = Bench.loose(CASE, "name: crown, profile: board 1 x 1, back: 4, bottom: case.top");
         Notice problem = about(bench, "crown", "touches-on-a-corner-only");
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
-        assertThat(problem.message()).isEqualTo("'crown' rests on 'case' by a point.");
-        assertThat(problem.cure()).isEqualTo("It needs a flat: lap it at least 1/4.");
+        assertThat(NoticeWords.INCHES.message(problem)).isEqualTo("'crown' rests on 'case' by a point.");
+        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("It needs a flat: lap it at least 1/4.");
     }
 
     @Test

@@ -18,6 +18,7 @@ import buildup.shared.document.DocumentReader;
 import buildup.shared.document.Fields;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -141,7 +142,8 @@ final class Driven {
         return notices.stream()
                 .map(notice -> notice.level() + " " + notice.code() + " "
                         + notice.piece().orElse("-") + " "
-                        + notice.mark().map(Mark::line).orElse(0) + " " + notice.message() + " | " + notice.cure())
+                        + notice.mark().map(Mark::line).orElse(0) + " " + NoticeWords.INCHES.message(notice) + " | "
+                        + NoticeWords.INCHES.cure(notice))
                 .toList();
     }
 

@@ -7,6 +7,7 @@ import buildup.engine.compose.Section;
 import buildup.engine.view.Drawn;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -123,8 +124,8 @@ class LampTest {
                 .singleElement()
                 .satisfies(notice -> {
                     assertThat(notice.code()).isEqualTo("impossible-light-or-eye");
-                    assertThat(notice.message()).isEqualTo(message);
-                    assertThat(notice.cure())
+                    assertThat(NoticeWords.INCHES.message(notice)).isEqualTo(message);
+                    assertThat(NoticeWords.INCHES.cure(notice))
                             .isEqualTo("Hang it in the room: 'at: { distance: 60, height: floor + 80 }'.");
                     assertThat(notice.mark().orElseThrow()).hasToString("stack.yaml:4:5");
                 });
@@ -135,8 +136,9 @@ class LampTest {
         assertThat(Shone.said("lights:\n  - { name: reading, at: { distance: 30 } }"))
                 .singleElement()
                 .satisfies(notice -> {
-                    assertThat(notice.message()).isEqualTo("Lamp 'reading' has no place.");
-                    assertThat(notice.cure()).isEqualTo("Write 'at: { distance: 60, height: floor + 80 }'.");
+                    assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("Lamp 'reading' has no place.");
+                    assertThat(NoticeWords.INCHES.cure(notice))
+                            .isEqualTo("Write 'at: { distance: 60, height: floor + 80 }'.");
                     assertThat(notice.mark().orElseThrow().line()).isEqualTo(4);
                 });
     }

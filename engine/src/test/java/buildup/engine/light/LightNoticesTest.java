@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -14,8 +15,8 @@ class LightNoticesTest {
         assertThat(said).hasSize(1);
         assertThat(said.get(0).level()).isEqualTo(Level.PROBLEM);
         assertThat(said.get(0).code()).isEqualTo("impossible-light-or-eye");
-        assertThat(said.get(0).message()).isEqualTo(message);
-        assertThat(said.get(0).cure()).isEqualTo(cure);
+        assertThat(NoticeWords.INCHES.message(said.get(0))).isEqualTo(message);
+        assertThat(NoticeWords.INCHES.cure(said.get(0))).isEqualTo(cure);
         assertThat(said.get(0).mark().orElseThrow()).hasToString("stack.yaml:5:5");
     }
 

@@ -8,6 +8,7 @@ import buildup.engine.compose.Section;
 import buildup.engine.light.Sunlight.Hour;
 import buildup.engine.stack.Light;
 import buildup.engine.sun.SunHour;
+import buildup.shared.notice.NoticeWords;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -114,7 +115,8 @@ class SunlightTest {
             assertThat(Shone.said("lights:\n  - { name: l, latitude: 40, hour: 15, faces: 180, day: " + day + " }"))
                     .as(day)
                     .singleElement()
-                    .satisfies(notice -> assertThat(notice.cure()).isEqualTo("Give 'day:' as 21 June or 2026-06-21."));
+                    .satisfies(notice -> assertThat(NoticeWords.INCHES.cure(notice))
+                            .isEqualTo("Give 'day:' as 21 June or 2026-06-21."));
         }
     }
 
@@ -134,7 +136,8 @@ class SunlightTest {
                             "lights:\n  - { name: l, latitude: 40, day: 21 June, faces: 180, hour: '" + hour + "' }"))
                     .as(hour)
                     .singleElement()
-                    .satisfies(notice -> assertThat(notice.cure()).isEqualTo("Give 'hour:' as 15 or 15:30."));
+                    .satisfies(notice ->
+                            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Give 'hour:' as 15 or 15:30."));
         }
     }
 

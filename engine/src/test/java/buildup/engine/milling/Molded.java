@@ -12,6 +12,7 @@ import buildup.shared.length.LengthPrinter;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -80,7 +81,8 @@ final class Molded {
         Notices notices = new Notices();
         Milling.of(profile, catalog, List.of(), notices);
         return notices.sorted().stream()
-                .map(notice -> notice.level() + " " + notice.code() + ": " + notice.message() + " | " + notice.cure())
+                .map(notice -> notice.level() + " " + notice.code() + ": " + NoticeWords.INCHES.message(notice) + " | "
+                        + NoticeWords.INCHES.cure(notice))
                 .toList();
     }
 }

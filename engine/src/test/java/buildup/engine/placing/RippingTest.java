@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
 import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -58,9 +59,10 @@ class RippingTest {
                 Bench.loose("name: cap, profile: board 3/4 x 3-1/2, lay: flat, back: wall, face: 4, bottom: datum");
         assertThat(bench.notices("board-too-small")).singleElement().satisfies(notice -> {
             assertThat(notice.level()).isEqualTo(Level.PROBLEM);
-            assertThat(notice.message()).isEqualTo("'cap' needs 4, but board 3/4 x 3-1/2 gives 3-1/2.");
-            assertThat(notice.cure()).isEqualTo("Take a larger board, or glue one up.");
-            assertThat(notice.amount().orElseThrow().toInches()).isCloseTo(0.5, EXACT);
+            assertThat(NoticeWords.INCHES.message(notice))
+                    .isEqualTo("'cap' needs 4, but board 3/4 x 3-1/2 gives 3-1/2.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Take a larger board, or glue one up.");
+            assertThat(notice.amount().orElseThrow().amount()).isCloseTo(0.5, EXACT);
             assertThat(notice.piece()).contains("cap");
             assertThat(notice.mark().orElseThrow().line()).isEqualTo(4);
         });
@@ -94,10 +96,10 @@ class RippingTest {
             Bench bench = Bench.refused("name: bed, " + profile + ", back: wall, face: 3/4, bottom: datum");
             assertThat(bench.refusals()).singleElement().satisfies(notice -> {
                 assertThat(notice.code()).isEqualTo("doubled-rule");
-                assertThat(notice.message())
+                assertThat(NoticeWords.INCHES.message(notice))
                         .isEqualTo("'bed' has two rules for a projection; only a board or plain blocking is ripped to"
                                 + " fit.");
-                assertThat(notice.cure()).isEqualTo("Keep 'back:' or 'face:'.");
+                assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Keep 'back:' or 'face:'.");
             });
         }
     }
@@ -107,8 +109,9 @@ class RippingTest {
         Bench bench = Bench.refused("name: cap, profile: board 3/4 x 3, back: 2, face: 1-1/2, bottom: datum");
         assertThat(bench.refusals()).singleElement().satisfies(notice -> {
             assertThat(notice.code()).isEqualTo("thickness-zero-or-negative");
-            assertThat(notice.message()).isEqualTo("'cap' is left -1/2 between its back and its face.");
-            assertThat(notice.cure()).isEqualTo("Move one of the two, or take it out.");
+            assertThat(NoticeWords.INCHES.message(notice))
+                    .isEqualTo("'cap' is left -1/2 between its back and its face.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Move one of the two, or take it out.");
         });
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -16,8 +17,8 @@ class TouchTest {
 
     private static void refused(Bench bench, String message, String cure) {
         assertThat(bench.refusals()).anySatisfy(notice -> {
-            assertThat(notice.message()).isEqualTo(message);
-            assertThat(notice.cure()).isEqualTo(cure);
+            assertThat(NoticeWords.INCHES.message(notice)).isEqualTo(message);
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo(cure);
         });
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import buildup.engine.Bench;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -21,8 +22,8 @@ class WrongRulesTest {
     private static void says(Bench bench, String code, int line, String message, String cure) {
         Notice notice = only(bench);
         assertThat(notice.code()).isEqualTo(code);
-        assertThat(notice.message()).isEqualTo(message);
-        assertThat(notice.cure()).isEqualTo(cure);
+        assertThat(NoticeWords.INCHES.message(notice)).isEqualTo(message);
+        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo(cure);
         assertThat(notice.mark().orElseThrow().line()).isEqualTo(line);
     }
 
@@ -109,34 +110,35 @@ class WrongRulesTest {
                 "No piece called 'freize'.",
                 "Did you mean frieze (3/4 out x 4 up)? There is 1 other.");
         Notice far = only(Bench.refused(FRIEZE, "name: cap, " + BOARD + ", back: nothing.face, bottom: 4"));
-        assertThat(far.cure()).contains("cap").contains("frieze");
+        assertThat(NoticeWords.INCHES.cure(far)).contains("cap").contains("frieze");
     }
 
     @Test
     void an_edge_that_is_not_there_or_not_straight() {
         Notice mistyped = only(Bench.refused(FRIEZE, "name: cap, " + BOARD + ", back: wall, bottom: frieze.topp"));
-        assertThat(mistyped.message()).isEqualTo("'frieze' has no one straight, level or upright edge called 'topp'.");
-        assertThat(mistyped.cure()).isEqualTo("Did you mean top?");
+        assertThat(NoticeWords.INCHES.message(mistyped))
+                .isEqualTo("'frieze' has no one straight, level or upright edge called 'topp'.");
+        assertThat(NoticeWords.INCHES.cure(mistyped)).isEqualTo("Did you mean top?");
         Notice round = only(Bench.refused(
                 "name: bed, profile: check-bed 1-1/4 x 1-3/8, back: wall, bottom: datum",
                 "name: cap, " + BOARD + ", back: bed.cove, bottom: 4"));
-        assertThat(round.message()).isEqualTo("'bed' has no one straight, level or upright edge called 'cove'.");
+        assertThat(NoticeWords.INCHES.message(round))
+                .isEqualTo("'bed' has no one straight, level or upright edge called 'cove'.");
         Notice own = only(Bench.refused("name: cap, " + BOARD + ", back: wall, at: { shoulder: 4 }"));
-        assertThat(own.message()).isEqualTo("'cap' has no one straight, level or upright edge called 'shoulder'.");
+        assertThat(NoticeWords.INCHES.message(own))
+                .isEqualTo("'cap' has no one straight, level or upright edge called 'shoulder'.");
         assertThat(own.mark().orElseThrow().line()).isEqualTo(4);
     }
 
     @Test
     void a_member_in_two_lines_or_askew_is_no_edge() {
-        assertThat(only(Bench.refused(
-                                "name: step, section: [out 1 as foot, up 1, in 1/2, up 1 as foot], back: wall, bottom: 0",
-                                "name: cap, " + BOARD + ", back: wall, bottom: step.foot"))
-                        .message())
+        assertThat(NoticeWords.INCHES.message(only(Bench.refused(
+                        "name: step, section: [out 1 as foot, up 1, in 1/2, up 1 as foot], back: wall, bottom: 0",
+                        "name: cap, " + BOARD + ", back: wall, bottom: step.foot"))))
                 .contains("called 'foot'");
-        assertThat(only(Bench.refused(
-                                "name: wedge, section: [out 1, chamfer in 1 x 1 as slope], back: wall, bottom: 0",
-                                "name: cap, " + BOARD + ", back: wall, bottom: wedge.slope"))
-                        .message())
+        assertThat(NoticeWords.INCHES.message(only(Bench.refused(
+                        "name: wedge, section: [out 1, chamfer in 1 x 1 as slope], back: wall, bottom: 0",
+                        "name: cap, " + BOARD + ", back: wall, bottom: wedge.slope"))))
                 .contains("called 'slope'");
     }
 
@@ -157,11 +159,11 @@ class WrongRulesTest {
                             .refusals())
                     .as(place)
                     .singleElement()
-                    .satisfies(
-                            notice -> assertThat(notice.message()).isEqualTo("'" + place + "' is not a projection."));
+                    .satisfies(notice -> assertThat(NoticeWords.INCHES.message(notice))
+                            .isEqualTo("'" + place + "' is not a projection."));
         }
-        assertThat(only(Bench.refused("name: cap, " + BOARD + ", back: wall, bottom: wall"))
-                        .message())
+        assertThat(NoticeWords.INCHES.message(
+                        only(Bench.refused("name: cap, " + BOARD + ", back: wall, bottom: wall"))))
                 .isEqualTo("'wall' is not a height.");
         says(
                 Bench.refused("name: cap, " + BOARD + ", back: wall, at: { bottom: wall }"),
@@ -196,8 +198,8 @@ class WrongRulesTest {
 
     @Test
     void a_length_that_nobody_named() {
-        assertThat(only(Bench.refused(FRIEZE, "name: cap, " + BOARD + ", back: wall, bottom: frieze.top + lip"))
-                        .message())
+        assertThat(NoticeWords.INCHES.message(
+                        only(Bench.refused(FRIEZE, "name: cap, " + BOARD + ", back: wall, bottom: frieze.top + lip"))))
                 .isEqualTo("No length is called 'lip'.");
     }
 
@@ -210,9 +212,10 @@ class WrongRulesTest {
                 .singleElement()
                 .satisfies(notice -> {
                     assertThat(notice.level()).isEqualTo(Level.PROBLEM);
-                    assertThat(notice.message())
+                    assertThat(NoticeWords.INCHES.message(notice))
                             .isEqualTo("'cap' stands 2 from the top of 'bed', which is only 1-3/8.");
-                    assertThat(notice.cure()).isEqualTo("Measure from its other edge, or make it less than 1-3/8.");
+                    assertThat(NoticeWords.INCHES.cure(notice))
+                            .isEqualTo("Measure from its other edge, or make it less than 1-3/8.");
                     assertThat(notice.piece()).contains("cap");
                 });
     }

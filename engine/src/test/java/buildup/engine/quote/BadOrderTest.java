@@ -57,7 +57,7 @@ class BadOrderTest {
                 .containsExactly(
                         "problem longer-than-stock 2 'a' is wanted 18' long; the boards of the mill 'usual' end at 16 ft."
                                 + " Take it in two with a scarf, or ask for shorter ones.");
-        assertThat(ordered.notices().get(0).amount().orElseThrow().toInches()).isEqualTo(24);
+        assertThat(ordered.notices().get(0).amount().orElseThrow().amount()).isEqualTo(24);
         assertThat(ordered.quote()).isPresent();
     }
 

@@ -6,6 +6,7 @@ import buildup.catalog.Catalog;
 import buildup.shared.document.Claims;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Locale;
@@ -58,8 +59,8 @@ record Ordered(Optional<Quote> quote, List<Notice> notices) {
                                 notice.mark()
                                         .map(mark -> Integer.toString(mark.line()))
                                         .orElse(""),
-                                notice.message(),
-                                notice.cure())
+                                NoticeWords.INCHES.message(notice),
+                                NoticeWords.INCHES.cure(notice))
                         .filter(part -> !part.isEmpty())
                         .reduce((a, b) -> a + " " + b)
                         .orElse(""))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -17,7 +18,7 @@ class BadPlanTest {
         assertThat(planned.notices()).allSatisfy(notice -> {
             assertThat(notice.level()).isEqualTo(Level.REFUSAL);
             assertThat(notice.mark()).isPresent();
-            assertThat(notice.cure()).isNotEmpty();
+            assertThat(NoticeWords.INCHES.cure(notice)).isNotEmpty();
         });
         return planned.notices();
     }
@@ -26,8 +27,8 @@ class BadPlanTest {
         List<Notice> notices = said(run);
         assertThat(notices).as(notices.toString()).hasSize(1);
         assertThat(notices.get(0).code()).isEqualTo(code);
-        assertThat(notices.get(0).message()).isEqualTo(message);
-        assertThat(notices.get(0).cure()).isEqualTo(cure);
+        assertThat(NoticeWords.INCHES.message(notices.get(0))).isEqualTo(message);
+        assertThat(NoticeWords.INCHES.cure(notices.get(0))).isEqualTo(cure);
     }
 
     private static String corner(String corner) {
@@ -225,7 +226,7 @@ class BadPlanTest {
                 "Run 'r' holds 201 stretches; at most 200 are fitted.",
                 "Make several runs of it.");
         String runs = "plan:\n" + "  - { left: die, right: die, stretches: [{ length: 9 }] }\n".repeat(51);
-        assertThat(Planned.of(Planned.CORNICE, runs).said().message())
+        assertThat(NoticeWords.INCHES.message(Planned.of(Planned.CORNICE, runs).said()))
                 .isEqualTo("The plan holds 51 runs; at most 50 are fitted.");
     }
 }

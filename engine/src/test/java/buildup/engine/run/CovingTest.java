@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -102,8 +103,8 @@ class CovingTest {
         assertThat(notices).hasSize(1);
         assertThat(notices.get(0).level()).isEqualTo(Level.REFUSAL);
         assertThat(notices.get(0).code()).isEqualTo(code);
-        assertThat(notices.get(0).message()).startsWith(message.replace("5/16+", "5/16"));
-        assertThat(notices.get(0).cure()).contains(cure);
+        assertThat(NoticeWords.INCHES.message(notices.get(0))).startsWith(message.replace("5/16+", "5/16"));
+        assertThat(NoticeWords.INCHES.cure(notices.get(0))).contains(cure);
         assertThat(notices.get(0).mark()).isPresent();
     }
 }

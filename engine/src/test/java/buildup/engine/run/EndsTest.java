@@ -7,6 +7,7 @@ import buildup.engine.Bench;
 import buildup.engine.run.Saw.Hand;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import org.junit.jupiter.api.Test;
 
 /** How runs end: returned, dying, butting, square; openings; returns that find no room. */
@@ -45,8 +46,9 @@ class EndsTest {
         Notice note = head.said();
         assertThat(note.level()).isEqualTo(Level.NOTE);
         assertThat(note.code()).isEqualTo("return-too-short-to-nail");
-        assertThat(note.message()).startsWith("The returns of 'bead', 'frieze', 'bed' are shorter than 3:");
-        assertThat(note.cure()).isEqualTo("Glue them, and pin at most.");
+        assertThat(NoticeWords.INCHES.message(note))
+                .startsWith("The returns of 'bead', 'frieze', 'bed' are shorter than 3:");
+        assertThat(NoticeWords.INCHES.cure(note)).isEqualTo("Glue them, and pin at most.");
     }
 
     @Test
@@ -69,9 +71,10 @@ class EndsTest {
         Notice problem = planned.said();
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
         assertThat(problem.code()).isEqualTo("self-return-shorter-than-its-thickness");
-        assertThat(problem.message()).isEqualTo("'shelf': return 1/2 long and 3/4 thick: cannot be mitred.");
-        assertThat(problem.cure()).startsWith("Plant it");
-        assertThat(problem.amount().orElseThrow().toInches()).isCloseTo(0.25, within(1e-9));
+        assertThat(NoticeWords.INCHES.message(problem))
+                .isEqualTo("'shelf': return 1/2 long and 3/4 thick: cannot be mitred.");
+        assertThat(NoticeWords.INCHES.cure(problem)).startsWith("Plant it");
+        assertThat(problem.amount().orElseThrow().amount()).isCloseTo(0.25, within(1e-9));
         assertThat(planned.cut("shelf", "front").length()).isCloseTo(48, within(1e-9));
         assertThat(planned.cut("shelf", "front").left().words()).isEqualTo("square");
         Cut glued = planned.cut("shelf", "front, left return");
@@ -88,11 +91,12 @@ class EndsTest {
                 .orElseThrow();
         assertThat(cap.level()).isEqualTo(Level.PROBLEM);
         assertThat(cap.code()).isEqualTo("return-longer-than-its-wall");
-        assertThat(cap.message()).isEqualTo("'cap': return needs 6-11/16, wall ends at 5-1/2.");
-        assertThat(cap.cure()).isEqualTo("Shorten the projection by 1-3/16 or die into the wall.");
-        assertThat(cap.amount().orElseThrow().toInches()).isCloseTo(6.6259 - 5.5, within(1e-3));
+        assertThat(NoticeWords.INCHES.message(cap)).isEqualTo("'cap': return needs 6-11/16, wall ends at 5-1/2.");
+        assertThat(NoticeWords.INCHES.cure(cap)).isEqualTo("Shorten the projection by 1-3/16 or die into the wall.");
+        assertThat(cap.amount().orElseThrow().amount()).isCloseTo(6.6259 - 5.5, within(1e-3));
         // 1/16 and more is free beside the fascia's 4-1/4
-        assertThat(head.notices()).noneMatch(notice -> notice.message().startsWith("'fascia'"));
+        assertThat(head.notices())
+                .noneMatch(notice -> NoticeWords.INCHES.message(notice).startsWith("'fascia'"));
     }
 
     @Test
@@ -102,7 +106,7 @@ class EndsTest {
                 run("left: square, right: square, stretches: [{ name: a, length: 60, corner: inside 90 }, { name: back,"
                         + " length: 12, corner: inside 90 }, { name: b, length: 60 }]"));
         assertThat(alcove.notices()).extracting(Notice::code).containsOnly("return-longer-than-its-wall");
-        assertThat(alcove.notices().get(0).message())
+        assertThat(NoticeWords.INCHES.message(alcove.notices().get(0)))
                 .isEqualTo("'crown' needs 12-9/16 on 'back' to come round its ends, the wall ends at 12.");
         assertThat(alcove.job().cuts())
                 .filteredOn(cut -> cut.course().equals("crown"))
@@ -120,7 +124,8 @@ class EndsTest {
                         + " length: 60 }]"));
         assertThat(fold.notices()).extracting(Notice::code).contains("returns-collide");
         assertThat(fold.notices())
-                .anySatisfy(notice -> assertThat(notice.message()).contains("runs into itself on"));
+                .anySatisfy(
+                        notice -> assertThat(NoticeWords.INCHES.message(notice)).contains("runs into itself on"));
     }
 
     @Test
@@ -148,7 +153,7 @@ class EndsTest {
         Planned base = Planned.board("1 x 6", "left: { end: butt, casing: 3/4 }, right: butt, " + ONE);
         assertThat(base.said().code()).isEqualTo("end-shows");
         assertThat(base.said().level()).isEqualTo(Level.NOTE);
-        assertThat(base.said().message())
+        assertThat(NoticeWords.INCHES.message(base.said()))
                 .isEqualTo("'board' stands 1/4 proud of the casing that it butts: its end grain shows.");
         assertThat(base.cut("board", "front").left().words()).isEqualTo("square, against the casing");
         assertThat(base.cut("board", "front").length()).isEqualTo(48);
@@ -176,12 +181,12 @@ class EndsTest {
                 .filteredOn(n -> n.code().equals("returns-collide"))
                 .hasSize(2);
         Notice cap = wall.notices().stream()
-                .filter(notice -> notice.message().startsWith("'cap'"))
+                .filter(notice -> NoticeWords.INCHES.message(notice).startsWith("'cap'"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(cap.message())
+        assertThat(NoticeWords.INCHES.message(cap))
                 .isEqualTo("'cap': its returns on both sides of 'flue' need 13-5/16, and there is 12.");
-        assertThat(cap.cure()).startsWith("Shorten the projection by 11/16,");
+        assertThat(NoticeWords.INCHES.cure(cap)).startsWith("Shorten the projection by 11/16,");
         assertThat(wall.stretches()).contains("wall, left of flue, right return", "wall, right of flue, left return");
         assertThat(Planned.of(Planned.CORNICE, run(plan.replace("62", "64"))).notices())
                 .noneMatch(n -> n.code().equals("returns-collide"));
@@ -196,7 +201,7 @@ class EndsTest {
         assertThat(wall.notices()).extracting(Notice::code).containsOnly("return-longer-than-its-wall");
         assertThat(wall.notices())
                 .anySatisfy(
-                        notice -> assertThat(notice.message())
+                        notice -> assertThat(NoticeWords.INCHES.message(notice))
                                 .isEqualTo(
                                         "'fascia' needs 4-1/4 on 'b, left of door' to come round its ends, the wall ends at 4."));
     }

@@ -3,6 +3,7 @@ package buildup.engine.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.shared.notice.NoticeWords;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -126,7 +127,7 @@ class RunLawsTest {
                 "plan:\n  - { name: room, stretches: [{ length: 120, corner: inside 90 }, { length: 96, corner: inside"
                         + " 90 }, { length: 119, corner: inside 90 }, { length: 96, corner: inside 90 }] }\n");
         assertThat(room.said().code()).isEqualTo("plan-does-not-close");
-        assertThat(room.said().message())
+        assertThat(NoticeWords.INCHES.message(room.said()))
                 .isEqualTo("Run 'room' comes back 1 beside where it began, after turning 360° of 360°.");
     }
 }

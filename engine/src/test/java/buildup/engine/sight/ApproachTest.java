@@ -7,6 +7,7 @@ import buildup.engine.Bench;
 import buildup.engine.sight.Approach.Showing;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import org.assertj.core.data.Offset;
@@ -100,8 +101,8 @@ class ApproachTest {
         Notice said = notices.sorted().get(0);
         assertThat(said.level()).isEqualTo(Level.PROBLEM);
         assertThat(said.code()).isEqualTo("impossible-light-or-eye");
-        assertThat(said.message()).isEqualTo("Approach 'visitor' has no way.");
-        assertThat(said.cure()).isEqualTo("Give 'from:' and 'to:', each with distance and height.");
+        assertThat(NoticeWords.INCHES.message(said)).isEqualTo("Approach 'visitor' has no way.");
+        assertThat(NoticeWords.INCHES.cure(said)).isEqualTo("Give 'from:' and 'to:', each with distance and height.");
         assertThat(said.mark().orElseThrow()).hasToString("stack.yaml:9:5");
     }
 
@@ -112,8 +113,8 @@ class ApproachTest {
         assertThat(Sights.approaches(TRAY, block, notices)).isEmpty();
         assertThat(notices.sorted())
                 .singleElement()
-                .satisfies(said ->
-                        assertThat(said.message()).isEqualTo("Eye 'approach 1' (1 out, 1/2 up) is inside the shelf."));
+                .satisfies(said -> assertThat(NoticeWords.INCHES.message(said))
+                        .isEqualTo("Eye 'approach 1' (1 out, 1/2 up) is inside the shelf."));
     }
 
     @Test
@@ -122,7 +123,7 @@ class ApproachTest {
         String block = "approach:\n  - { from: { distance: 72 }, to: { distance: 72, height: 0 } }\n";
         assertThat(Sights.approaches(TRAY, block, notices)).isEmpty();
         assertThat(notices.sorted()).singleElement().satisfies(said -> {
-            assertThat(said.message()).isEqualTo("Approach 'approach 1' has no way.");
+            assertThat(NoticeWords.INCHES.message(said)).isEqualTo("Approach 'approach 1' has no way.");
             assertThat(said.mark().orElseThrow()).hasToString("stack.yaml:9:13");
         });
     }

@@ -8,6 +8,7 @@ import buildup.engine.sight.Coverage.Cure;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
@@ -60,12 +61,12 @@ class CorniceSightTest {
         Notice said = CORNICE.said();
         assertThat(said.level()).isEqualTo(Level.PROBLEM);
         assertThat(said.code()).isEqualTo("nailer-shows");
-        assertThat(said.message()).isEqualTo("From 'seated' you see 1-1/8- of raw 'soffit'.");
-        assertThat(said.cure())
+        assertThat(NoticeWords.INCHES.message(said)).isEqualTo("From 'seated' you see 1-1/8- of raw 'soffit'.");
+        assertThat(NoticeWords.INCHES.cure(said))
                 .isEqualTo("Finish it, or drop 'fascia' so that its lower arris comes to 5-1/4 (needs 5.302).");
         assertThat(said.piece()).hasValue("soffit");
         assertThat(said.mark().orElseThrow()).hasToString("stack.yaml:10:5");
-        assertThat(said.amount().orElseThrow().toInches()).isCloseTo(1.111, NEAR);
+        assertThat(said.amount().orElseThrow().amount()).isCloseTo(1.111, NEAR);
     }
 
     @Test
@@ -79,9 +80,10 @@ class CorniceSightTest {
         assertThat(dropped.coverage("seated", "soffit").hiddenShare()).isEqualTo(1);
         assertThat(dropped.coverage("seated", "soffit").cures()).isEmpty();
         assertThat(dropped.said().level()).isEqualTo(Level.NOTE);
-        assertThat(dropped.said().message())
+        assertThat(NoticeWords.INCHES.message(dropped.said()))
                 .isEqualTo("1-1/2 of raw 'soffit' lies on the room side; no eye of the stack sees it.");
-        assertThat(dropped.said().cure()).isEqualTo("Finish it, if someone may stand closer or lower.");
+        assertThat(NoticeWords.INCHES.cure(dropped.said()))
+                .isEqualTo("Finish it, if someone may stand closer or lower.");
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Bench;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import org.junit.jupiter.api.Test;
 
 /** Heights as they look, and eyes that stand where none can. */
@@ -75,8 +76,8 @@ class SightTest {
                 + "eyes: [ { name: landing, distance: 72, height: 60 } ]\n" + Bench.list(TRAY));
         assertThat(tray.coverage("landing", "base").seen()).isCloseTo(2.75 - 1.25 * 68.5 / 58, within(1e-9));
         assertThat(tray.coverage("landing", "base").cures().get(0).to()).isCloseTo(needs, within(1e-6));
-        assertThat(tray.said().message()).isEqualTo("From 'landing' you see 1-1/4+ of raw 'base'.");
-        assertThat(tray.said().cure())
+        assertThat(NoticeWords.INCHES.message(tray.said())).isEqualTo("From 'landing' you see 1-1/4+ of raw 'base'.");
+        assertThat(NoticeWords.INCHES.cure(tray.said()))
                 .isEqualTo("Finish it, or raise 'fascia' so that its upper arris comes to 3-1/16 (needs 3.037).");
     }
 
@@ -84,7 +85,7 @@ class SightTest {
     void raw_wood_that_nothing_stands_before_can_only_be_finished_or_covered() {
         Sights bare =
                 eye("name: e, distance: 72, height: -40", SHELF.replace("name: shelf", "name: shelf, kind: nailer"));
-        assertThat(bare.said().cure()).isEqualTo("Finish it, or cover it.");
+        assertThat(NoticeWords.INCHES.cure(bare.said())).isEqualTo("Finish it, or cover it.");
     }
 
     @Test
@@ -92,7 +93,8 @@ class SightTest {
         Sights tray = Sights.of(ROOM + Bench.list(TRAY));
         assertThat(tray.sightings()).isEmpty();
         assertThat(tray.said().level()).isEqualTo(Level.NOTE);
-        assertThat(tray.said().message()).isEqualTo("2-3/4 of raw 'base' lies on the room side; no eye is given.");
+        assertThat(NoticeWords.INCHES.message(tray.said()))
+                .isEqualTo("2-3/4 of raw 'base' lies on the room side; no eye is given.");
     }
 
     @Test
@@ -107,15 +109,18 @@ class SightTest {
 
     @Test
     void an_eye_over_the_ceiling_or_under_the_floor_is_said() {
-        assertThat(eye("name: e, distance: 72, height: 30", SHELF).said().message())
+        assertThat(NoticeWords.INCHES.message(
+                        eye("name: e, distance: 72, height: 30", SHELF).said()))
                 .isEqualTo("Eye 'e' (72 out, 30 up) is inside the ceiling.");
-        assertThat(eye("name: e, distance: 72, height: -90", SHELF).said().message())
+        assertThat(NoticeWords.INCHES.message(
+                        eye("name: e, distance: 72, height: -90", SHELF).said()))
                 .isEqualTo("Eye 'e' (72 out, -90 up) is inside the floor.");
     }
 
     @Test
     void an_eye_in_or_behind_the_wall_is_said() {
-        assertThat(eye("name: e, distance: -5, height: -40", SHELF).said().message())
+        assertThat(NoticeWords.INCHES.message(
+                        eye("name: e, distance: -5, height: -40", SHELF).said()))
                 .isEqualTo("Eye 'e' (-5 out, -40 up) is inside the wall.");
         Sights open = Sights.of(Bench.head("space: { wall: { solid: no } }")
                 + "eyes: [ { name: e, distance: -5, height: -40 } ]\n" + Bench.list(SHELF));
@@ -126,8 +131,8 @@ class SightTest {
     private static void said(Notice said, String message, String cure) {
         assertThat(said.level()).isEqualTo(Level.PROBLEM);
         assertThat(said.code()).isEqualTo("impossible-light-or-eye");
-        assertThat(said.message()).isEqualTo(message);
-        assertThat(said.cure()).isEqualTo(cure);
+        assertThat(NoticeWords.INCHES.message(said)).isEqualTo(message);
+        assertThat(NoticeWords.INCHES.cure(said)).isEqualTo(cure);
         assertThat(said.mark().orElseThrow()).hasToString("stack.yaml:3:9");
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.Bench;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -15,8 +16,8 @@ class BadInputTest {
     private static void says(Bench bench, String code, int line, String message, String cure) {
         List<Notice> found = bench.notices(code);
         assertThat(found).as(bench.notices().toString()).anySatisfy(notice -> {
-            assertThat(notice.message()).isEqualTo(message);
-            assertThat(notice.cure()).isEqualTo(cure);
+            assertThat(NoticeWords.INCHES.message(notice)).isEqualTo(message);
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo(cure);
             assertThat(notice.mark().orElseThrow().line()).isEqualTo(line);
         });
     }
@@ -127,8 +128,8 @@ class BadInputTest {
                 pieces("name: cap, profile: check-bedd 1 x 1, rip: { top: 1/8 }, flip: ends, back: wall, bottom: 0");
         assertThat(bench.refusals()).singleElement().satisfies(notice -> {
             assertThat(notice.code()).isEqualTo("unknown-name");
-            assertThat(notice.message()).isEqualTo("No profile is called 'check-bedd'.");
-            assertThat(notice.cure()).isEqualTo("Did you mean check-bed?");
+            assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("No profile is called 'check-bedd'.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Did you mean check-bed?");
         });
     }
 
@@ -142,14 +143,15 @@ class BadInputTest {
                 "Did you mean bottom?");
         assertThat(under("titel: x").notices("unknown-key"))
                 .singleElement()
-                .satisfies(notice -> assertThat(notice.cure()).isEqualTo("Did you mean title?"));
+                .satisfies(notice -> assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Did you mean title?"));
     }
 
     @Test
     void a_wood_or_a_unit_that_is_not_known() {
         assertThat(pieces("name: frieze, wood: chck-wood, " + BOARD).notices("unknown-name"))
                 .singleElement()
-                .satisfies(notice -> assertThat(notice.message()).isEqualTo("No wood is called 'chck-wood'."));
+                .satisfies(notice ->
+                        assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("No wood is called 'chck-wood'."));
         says(under("units: furlong"), "unknown-name", 2, "No unit is called 'furlong'.", "Write in, ft, mm or cm.");
         assertThat(under("boards: sftwood").refusals())
                 .as("true sizes need no list")

@@ -9,6 +9,7 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -32,8 +33,8 @@ class ShapingTest {
         Bench bench = Bench.refused("name: it, " + what + ", back: wall, bottom: datum");
         assertThat(bench.refusals()).singleElement().satisfies(notice -> {
             assertThat(notice.code()).isEqualTo(code);
-            assertThat(notice.message()).isEqualTo(message);
-            assertThat(notice.cure()).isEqualTo(cure);
+            assertThat(NoticeWords.INCHES.message(notice)).isEqualTo(message);
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo(cure);
             assertThat(notice.mark().orElseThrow().line()).isEqualTo(4);
         });
     }
@@ -141,10 +142,10 @@ class ShapingTest {
                 Bench.loose("name: crown, profile: check-crown 9/16 x 3-1/4, spring: 52, back: wall, bottom: datum");
         assertThat(bench.notices("spring-swapped")).singleElement().satisfies(notice -> {
             assertThat(notice.level()).isEqualTo(Level.NOTE);
-            assertThat(notice.message())
+            assertThat(NoticeWords.INCHES.message(notice))
                     .isEqualTo(
                             "38° from the wall gives 2.56 down, 2.00 out. Read as end for end: 2.00 down, 2.56 out.");
-            assertThat(notice.cure()).isEqualTo("If you mean the common way, write 38°.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("If you mean the common way, write 38°.");
         });
         Outline swapped = bench.piece("crown").outline();
         Outline common = outline("profile: check-crown 9/16 x 3-1/4");

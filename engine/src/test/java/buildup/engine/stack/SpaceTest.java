@@ -3,6 +3,7 @@ package buildup.engine.stack;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.Bench;
+import buildup.shared.notice.NoticeWords;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -72,8 +73,9 @@ class SpaceTest {
         Bench bench = Bench.sound(Bench.list(BOARD));
         assertThat(bench.piece("board").piece().wood().name()).isEqualTo("yellow-poplar");
         assertThat(bench.notices("wood-not-named")).singleElement().satisfies(notice -> {
-            assertThat(notice.message()).isEqualTo("No wood is named: weights are for yellow-poplar.");
-            assertThat(notice.cure()).isEqualTo("Write 'wood: NAME'.");
+            assertThat(NoticeWords.INCHES.message(notice))
+                    .isEqualTo("No wood is named: weights are for yellow-poplar.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Write 'wood: NAME'.");
         });
     }
 

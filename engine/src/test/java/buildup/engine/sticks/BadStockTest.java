@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import buildup.engine.Bench;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,9 +28,10 @@ class BadStockTest {
         Cutlist empty = stock("kerf: 1/8");
         assertThat(empty.said().code()).isEqualTo("no-stock");
         assertThat(empty.said().level()).isEqualTo(Level.PROBLEM);
-        assertThat(empty.said().message())
+        assertThat(NoticeWords.INCHES.message(empty.said()))
                 .isEqualTo("'rail': no stick is listed for board 3/4 x 3-1/2 of yellow-poplar.");
-        assertThat(empty.said().cure()).isEqualTo("Add it under 'stock:', as '{ of: 1x6, buy: [8', 12'] }'.");
+        assertThat(NoticeWords.INCHES.cure(empty.said()))
+                .isEqualTo("Add it under 'stock:', as '{ of: 1x6, buy: [8', 12'] }'.");
     }
 
     @ParameterizedTest
@@ -59,14 +61,15 @@ class BadStockTest {
         Notice said = stock(line).said();
         assertThat(said.level()).isEqualTo(Level.REFUSAL);
         assertThat(said.code()).isEqualTo(code);
-        assertThat(said.message()).isEqualTo(message);
-        assertThat(said.cure()).isNotEmpty();
+        assertThat(NoticeWords.INCHES.message(said)).isEqualTo(message);
+        assertThat(NoticeWords.INCHES.cure(said)).isNotEmpty();
         assertThat(said.mark()).isPresent();
     }
 
     @Test
     void trimming_that_leaves_nothing_is_said_at_the_stick() {
-        assertThat(stock("trim: 12\nsticks: [{ of: 1x4, buy: 24 }]").said().message())
+        assertThat(NoticeWords.INCHES.message(
+                        stock("trim: 12\nsticks: [{ of: 1x4, buy: 24 }]").said()))
                 .isEqualTo("Of a stick of 24 nothing is left to cut when both ends are trimmed.");
     }
 
@@ -86,7 +89,8 @@ class BadStockTest {
                         "name: rail, profile: board 3/4 x 3, back: wall, bottom: datum",
                         "name: cleat, wood: red-oak, profile: board 3/4 x 2, back: wall, bottom: rail.top");
         Cutlist laid = Cutlist.of(stack, "stock: { sticks: [{ of: 1x4, buy: 96 }] }\n");
-        assertThat(laid.said().message()).isEqualTo("The pieces are of several woods, and a kind of stick names none.");
+        assertThat(NoticeWords.INCHES.message(laid.said()))
+                .isEqualTo("The pieces are of several woods, and a kind of stick names none.");
     }
 
     @Test

@@ -7,6 +7,7 @@ import buildup.engine.Bench;
 import buildup.engine.sticks.Shop.Aim;
 import buildup.engine.sticks.Stick.Origin;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -106,7 +107,8 @@ class CutListTest {
         Cutlist laid = Cutlist.boards(
                 "3/4 x 3-1/2", List.of("190", "190"), stock("", "of: 1x4, on-hand: [200], buy: 8', price: 1"));
         assertThat(laid.said().code()).isEqualTo("longer-than-any-stick");
-        assertThat(laid.said().message()).contains("on wall 2: w is 190 long; the longest stick gives 96");
+        assertThat(NoticeWords.INCHES.message(laid.said()))
+                .contains("on wall 2: w is 190 long; the longest stick gives 96");
         assertThat(laid.cutList().priced()).isTrue();
         assertThat(laid.cutList().sticks())
                 .extracting(Stick::origin)
@@ -126,7 +128,8 @@ class CutListTest {
     void a_wall_of_miles_is_a_slip_and_not_a_hundred_splices() {
         Cutlist laid = Cutlist.boards("3/4 x 3-1/2", List.of("100000"), stock("", "of: 1x4, buy: 16'"));
         assertThat(laid.said().code()).isEqualTo("longer-than-any-stick");
-        assertThat(laid.said().cure()).isEqualTo("Look at the plan again: is that a wall's length, and in its unit?");
+        assertThat(NoticeWords.INCHES.cure(laid.said()))
+                .isEqualTo("Look at the plan again: is that a wall's length, and in its unit?");
         assertThat(laid.cutList().without()).hasSize(1);
     }
 
@@ -229,7 +232,7 @@ class CutListTest {
         Cutlist laid =
                 Cutlist.boards("3/4 x 3-1/2", List.of("60", "60", "60"), stock("", "of: 1x4, on-hand: [61, 61]"));
         assertThat(laid.said().code()).isEqualTo("too-little-stock");
-        assertThat(laid.said().message()).contains("1 more of 61 is needed");
+        assertThat(NoticeWords.INCHES.message(laid.said())).contains("1 more of 61 is needed");
         assertThat(laid.cutList().sticks()).extracting(Stick::origin).containsOnlyOnce(Origin.MISSING);
         assertThat(laid.cutList().lots().get(0).missing()).isTrue();
     }
@@ -313,7 +316,7 @@ class CutListTest {
     void a_board_wider_than_any_listed_is_glued_up_from_strips() {
         Cutlist laid = Cutlist.boards("3/4 x 12", List.of("90"), stock("", "of: 1x8, buy: 8'"));
         assertThat(laid.said().code()).isEqualTo("glue-up");
-        assertThat(laid.said().message()).contains("2 strips 6-1/16- wide");
+        assertThat(NoticeWords.INCHES.message(laid.said())).contains("2 strips 6-1/16- wide");
         assertThat(laid.cutList().sticks()).hasSize(2);
         assertThat(laid.cutList()
                         .sticks()
@@ -330,7 +333,7 @@ class CutListTest {
     @Test
     void a_piece_thicker_than_any_board_is_glued_up_in_layers_and_a_thinner_one_is_planed() {
         Cutlist thick = Cutlist.boards("1-1/2 x 3-1/2", List.of("90"), stock("", "of: 1x4, buy: 8'"));
-        assertThat(thick.said().message()).contains("2 layers");
+        assertThat(NoticeWords.INCHES.message(thick.said())).contains("2 layers");
         assertThat(thick.cutList().sticks()).hasSize(2);
         Cutlist thin = Cutlist.boards("1/2 x 3-1/2", List.of("90"), stock("", "of: 1x4, buy: 8'"));
         assertThat(thin.clean().cutList().sticks()).hasSize(1);
@@ -340,9 +343,9 @@ class CutListTest {
     void what_is_longer_than_any_stick_is_spliced_at_a_place_that_is_said() {
         Cutlist laid = Cutlist.boards("3/4 x 3-1/2", List.of("250"), stock("", "of: 1x4, buy: [12', 16']"));
         assertThat(laid.said().code()).isEqualTo("longer-than-any-stick");
-        assertThat(laid.said().message()).contains("is 250 long; the longest stick gives 192");
-        assertThat(laid.said().cure()).contains("scarf it 191-1/4 from its left end");
-        assertThat(laid.said().amount().orElseThrow().toInches()).isCloseTo(58, within(1e-9));
+        assertThat(NoticeWords.INCHES.message(laid.said())).contains("is 250 long; the longest stick gives 192");
+        assertThat(NoticeWords.INCHES.cure(laid.said())).contains("scarf it 191-1/4 from its left end");
+        assertThat(laid.said().amount().orElseThrow().amount()).isCloseTo(58, within(1e-9));
         List<Stick.Lie> parts = laid.cutList().sticks().stream()
                 .flatMap(stick -> stick.strips().get(0).pieces().stream())
                 .toList();
@@ -391,7 +394,8 @@ class CutListTest {
     void grain_that_no_stick_is_long_enough_for_breaks_at_a_corner_that_is_said() {
         Cutlist laid = Cutlist.of(CAP, CASE + stock("trim: 1", "of: board 3/4 x 6.6259, buy: [12']"));
         assertThat(laid.said().code()).isEqualTo("grain-broken");
-        assertThat(laid.said().message()).contains("from front to right side", "the longest gives 142");
+        assertThat(NoticeWords.INCHES.message(laid.said()))
+                .contains("from front to right side", "the longest gives 142");
         assertThat(laid.cutList().sticks()).hasSize(2);
     }
 
@@ -412,7 +416,7 @@ class CutListTest {
         String plan = "plan: [{ left: square, right: square, stretches: [{ length: 90 }] }]\n";
         Cutlist other = Cutlist.of(stack, plan + stock("", "of: plain-crown 4-1/4, buy: 8'", "of: 1x4, buy: 8'"));
         assertThat(other.said().code()).isEqualTo("no-stock");
-        assertThat(other.said().cure()).contains("of: plain-crown 3-1/4");
+        assertThat(NoticeWords.INCHES.cure(other.said())).contains("of: plain-crown 3-1/4");
         assertThat(other.cutList().without()).hasSize(1);
         Cutlist own = Cutlist.of(stack, plan + stock("", "of: plain-crown 3.25, buy: 8'"));
         assertThat(own.clean().cutList().sticks()).hasSize(1);
@@ -421,7 +425,8 @@ class CutListTest {
     @Test
     void a_stick_of_another_wood_is_no_stock() {
         Cutlist laid = Cutlist.boards("3/4 x 3-1/2", List.of("90"), stock("", "of: 1x4, wood: red-oak, buy: 8'"));
-        assertThat(laid.said().message()).contains("no stick is listed for board 3/4 x 3-1/2 of yellow-poplar");
+        assertThat(NoticeWords.INCHES.message(laid.said()))
+                .contains("no stick is listed for board 3/4 x 3-1/2 of yellow-poplar");
     }
 
     @Test

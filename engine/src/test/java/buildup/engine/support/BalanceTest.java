@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Set;
@@ -24,7 +24,7 @@ class BalanceTest {
     private static List<String> messages(Held held) {
         Notices notices = new Notices();
         held.support(notices);
-        return notices.sorted().stream().map(Notice::message).toList();
+        return notices.sorted().stream().map(NoticeWords.INCHES::message).toList();
     }
 
     private static final Held BACKWARD = held(

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
 import buildup.profiles.outline.Point;
-import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import org.assertj.core.data.Offset;
@@ -56,7 +56,7 @@ class CorniceSupportTest {
         Notices notices = new Notices();
         carried.support(notices);
         assertThat(notices.sorted())
-                .extracting(Notice::message)
+                .extracting(NoticeWords.INCHES::message)
                 .anyMatch(message -> message.startsWith("'soffit' leans out 1.345 past its bearing."));
     }
 
@@ -85,7 +85,7 @@ class CorniceSupportTest {
         Notices notices = new Notices();
         overTheCase().support(notices);
         assertThat(notices.sorted())
-                .extracting(Notice::message)
+                .extracting(NoticeWords.INCHES::message)
                 .anyMatch(message -> message.startsWith("'soffit' leans out 1.740 past its bearing."));
     }
 

@@ -7,6 +7,7 @@ import buildup.engine.Bench;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import org.assertj.core.data.Offset;
@@ -99,11 +100,12 @@ class DoorHeadSupportTest {
                 .orElseThrow();
         assertThat(note.level()).isEqualTo(Level.NOTE);
         assertThat(note.code()).isEqualTo("needs-holding");
-        assertThat(note.message())
+        assertThat(NoticeWords.INCHES.message(note))
                 .isEqualTo("What stands on 'backband' leans out 3.664 past its bearing."
                         + " Held back 10.04 lb a foot at 9 up, it stands.");
-        assertThat(note.cure()).isEqualTo("Give the fastenings that hold it, or bring its weight back.");
-        assertThat(note.amount().orElseThrow().toInches()).isCloseTo(90.378 / 24.668, NEAR);
+        assertThat(NoticeWords.INCHES.cure(note))
+                .isEqualTo("Give the fastenings that hold it, or bring its weight back.");
+        assertThat(note.amount().orElseThrow().amount()).isCloseTo(90.378 / 24.668, NEAR);
         assertThat(note.mark().orElseThrow().line()).isEqualTo(5);
     }
 
@@ -132,8 +134,9 @@ class DoorHeadSupportTest {
         Notice problem = notices.sorted().get(0);
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
         assertThat(problem.code()).isEqualTo("load-too-much");
-        assertThat(problem.message()).isEqualTo("The stack takes only 0.74 of the loads; two nails governs.");
-        assertThat(problem.cure()).isEqualTo("Strengthen that, or take load off.");
+        assertThat(NoticeWords.INCHES.message(problem))
+                .isEqualTo("The stack takes only 0.74 of the loads; two nails governs.");
+        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("Strengthen that, or take load off.");
     }
 
     @Test

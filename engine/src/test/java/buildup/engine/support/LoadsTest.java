@@ -11,6 +11,7 @@ import buildup.shared.document.DocumentReader;
 import buildup.shared.document.Fields;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -42,8 +43,8 @@ class LoadsTest {
         assertThat(notice.level()).isEqualTo(Level.REFUSAL);
         assertThat(notice.code()).isEqualTo(code);
         assertThat(notice.mark().orElseThrow().line()).isEqualTo(line);
-        assertThat(notice.message()).isEqualTo(message);
-        assertThat(notice.cure()).isEqualTo(cure);
+        assertThat(NoticeWords.INCHES.message(notice)).isEqualTo(message);
+        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo(cure);
     }
 
     @Test
@@ -97,7 +98,7 @@ class LoadsTest {
         assertThat(read("{ name: lean, out: 1, load: 1 }")).isEmpty();
         Notice notice = only();
         assertThat(notice.code()).isEqualTo("unknown-name");
-        assertThat(notice.message()).isEqualTo("Load 'lean' is on no piece.");
+        assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("Load 'lean' is on no piece.");
         assertThat(notice.mark().orElseThrow().line()).isEqualTo(2);
     }
 
@@ -126,8 +127,10 @@ class LoadsTest {
         assertThat(second.level()).isEqualTo(Level.REFUSAL);
         assertThat(second.code()).isEqualTo("not-a-place");
         assertThat(second.mark().orElseThrow().line()).isEqualTo(3);
-        assertThat(second.message()).as("counted as it stands in the list").isEqualTo("Load 'load 2' has no place.");
-        assertThat(second.cure()).isEqualTo("Give 'out:', its distance from the wall plane.");
+        assertThat(NoticeWords.INCHES.message(second))
+                .as("counted as it stands in the list")
+                .isEqualTo("Load 'load 2' has no place.");
+        assertThat(NoticeWords.INCHES.cure(second)).isEqualTo("Give 'out:', its distance from the wall plane.");
     }
 
     @Test
@@ -151,9 +154,10 @@ class LoadsTest {
         assertThat(notice.code()).isEqualTo("load-beyond-the-stack");
         assertThat(notice.mark().orElseThrow().line()).isEqualTo(2);
         assertThat(notice.piece()).contains("shelf");
-        assertThat(notice.amount().orElseThrow().toInches()).isCloseTo(0.5, within(1e-12));
-        assertThat(notice.message()).isEqualTo("Load 'lean' stands 1/2 beside 'shelf', in the air: it is not counted.");
-        assertThat(notice.cure()).isEqualTo("Place it between -4 and 6.");
+        assertThat(notice.amount().orElseThrow().amount()).isCloseTo(0.5, within(1e-12));
+        assertThat(NoticeWords.INCHES.message(notice))
+                .isEqualTo("Load 'lean' stands 1/2 beside 'shelf', in the air: it is not counted.");
+        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Place it between -4 and 6.");
     }
 
     @Test
@@ -161,7 +165,7 @@ class LoadsTest {
         Notices said = new Notices();
         assertThat(Loads.on(BENCH.section(), read("{ name: lean, on: shelf, out: -5, load: 1 }"), said))
                 .isEmpty();
-        assertThat(said.sorted().get(0).message())
+        assertThat(NoticeWords.INCHES.message(said.sorted().get(0)))
                 .isEqualTo("Load 'lean' stands 1 beside 'shelf', in the air: it is not counted.");
     }
 

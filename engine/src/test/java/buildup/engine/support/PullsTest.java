@@ -17,6 +17,7 @@ import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.document.Fields;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -87,9 +88,9 @@ class PullsTest {
     @Test
     void what_fails_is_said_with_both_bites_and_a_cure_on_the_safe_side() {
         assertThat(asked("15 ga x 2-1/2").notices().stream()
-                        .filter(notice -> notice.message().contains("what stands on")
+                        .filter(notice -> NoticeWords.INCHES.message(notice).contains("what stands on")
                                 && notice.code().equals("nail-too-short"))
-                        .map(notice -> notice.message() + " | " + notice.cure()))
+                        .map(notice -> NoticeWords.INCHES.message(notice) + " | " + NoticeWords.INCHES.cure(notice)))
                 .containsExactly("'top nails' may hold 7.45 lb a foot; what stands on 'backband' needs 10.04. Only 7/16"
                         + " is left in the wall: the pull needs 0.589, the rule for its kind 0.864."
                         + " | Take a nail or screw that leaves 7/8 in it, more of them, a wider bearing, or run a board"
@@ -100,6 +101,7 @@ class PullsTest {
     void a_longer_screw_holds_and_nothing_is_said() {
         Asked asked = asked("trim screw 7 x 3");
         assertThat(asked.by("top nails").holds()).isTrue();
-        assertThat(asked.notices()).noneMatch(notice -> notice.message().contains("may hold"));
+        assertThat(asked.notices())
+                .noneMatch(notice -> NoticeWords.INCHES.message(notice).contains("may hold"));
     }
 }

@@ -8,6 +8,7 @@ import buildup.engine.support.Support.Verdict;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -56,9 +57,10 @@ class SupportsTest {
         Notice problem = notices.sorted().get(0);
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
         assertThat(problem.code()).isEqualTo("tips");
-        assertThat(problem.message())
+        assertThat(NoticeWords.INCHES.message(problem))
                 .isEqualTo("The stack does not stand by its contacts and fastenings, friction left out.");
-        assertThat(problem.cure()).isEqualTo("Fasten what hangs, or bring the weight back over its bearing.");
+        assertThat(NoticeWords.INCHES.cure(problem))
+                .isEqualTo("Fasten what hangs, or bring the weight back over its bearing.");
     }
 
     @Test
@@ -77,7 +79,7 @@ class SupportsTest {
         Held heavy = shelf.loadsTimes(shelf.factor() / 0.998);
         assertThat(verdict(heavy).factor()).isCloseTo(0.998, within(1e-6));
         assertThat(notices.sorted())
-                .extracting(Notice::message)
+                .extracting(NoticeWords.INCHES::message)
                 .containsExactly("The stack takes only 0.99 of the loads; hold-down governs.");
     }
 

@@ -13,6 +13,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -75,7 +76,8 @@ class TracerTest {
 
     private List<String> said() {
         return notices.sorted().stream()
-                .map(notice -> notice.level() + " " + notice.code() + ": " + notice.message() + " | " + notice.cure())
+                .map(notice -> notice.level() + " " + notice.code() + ": " + NoticeWords.INCHES.message(notice) + " | "
+                        + NoticeWords.INCHES.cure(notice))
                 .toList();
     }
 

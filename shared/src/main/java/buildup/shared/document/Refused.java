@@ -10,7 +10,7 @@ final class Refused extends Exception {
     private final transient Notice notice;
 
     Refused(Notice notice) {
-        super(notice.message());
+        super(notice.code());
         this.notice = notice;
     }
 

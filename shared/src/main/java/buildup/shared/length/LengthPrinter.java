@@ -15,11 +15,15 @@ public final class LengthPrinter {
     /** A size this near to a step stands on it: above the rounding of some thousand additions, below any tool. */
     private static final double ON_A_STEP_INCHES = 1e-9;
 
+    /** A fraction this near to a size is that size for whoever sets a piece by it: under a thirtieth of touching. */
+    private static final double CONTACT_INCHES = 1e-4;
+
     private LengthPrinter() {}
 
     /**
      * The nearest sixteenth of an inch, as {@code 6-5/8}, with {@code +} behind it when the true size is more and
-     * {@code -} when it is less; a size halfway goes away from zero.
+     * {@code -} when it is less; a size halfway goes away from zero. Behind a negative size such a mark could be read
+     * both ways, so one that lies on no sixteenth is printed with three decimals.
      */
     public static String sixteenths(Length length) {
         return fraction(length, 16);
@@ -35,7 +39,38 @@ public final class LengthPrinter {
         long steps = Math.round(Math.abs(inches) * denominator);
         double printed = Math.copySign((double) steps / denominator, inches);
         String sign = inches < 0 && steps > 0 ? "-" : "";
-        return sign + mixed(steps, denominator) + mark(inches - printed);
+        String mark = mark(inches - printed);
+        return inches < 0 && !mark.isEmpty() ? decimals(length, 3) : sign + mixed(steps, denominator) + mark;
+    }
+
+    /**
+     * A size that, typed back, is the same within what counts as touching: a fraction down to 1/64 where it is one, else
+     * thousandths.
+     */
+    public static String toContact(Length length) {
+        for (int denominator : new int[] {16, 32, 64}) {
+            double steps = length.toInches() * denominator;
+            if (Math.abs(steps - Math.rint(steps)) <= CONTACT_INCHES * denominator) {
+                return fraction(Length.inches(Math.rint(steps) / denominator), denominator);
+            }
+        }
+        return decimals(length, 3);
+    }
+
+    /** Millimeters to one decimal, {@code +} or {@code -} behind it when the true size is more or less. */
+    public static String tenths(Length length) {
+        double millimetres = length.toMillimetres();
+        BigDecimal printed = BigDecimal.valueOf(millimetres)
+                .setScale(COMPUTED, RoundingMode.HALF_UP)
+                .setScale(1, RoundingMode.HALF_UP);
+        double more = millimetres - printed.doubleValue();
+        String mark = mark(more / 25.4);
+        if (millimetres < 0 && !mark.isEmpty()) {
+            return BigDecimal.valueOf(millimetres)
+                    .setScale(2, RoundingMode.HALF_UP)
+                    .toPlainString();
+        }
+        return printed.stripTrailingZeros().toPlainString() + mark;
     }
 
     private static String mark(double more) {

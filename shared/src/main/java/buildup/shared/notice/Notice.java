@@ -1,63 +1,160 @@
 package buildup.shared.notice;
 
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Named;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Text;
+import buildup.shared.figure.Value;
 import buildup.shared.length.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * One thing that a run has to say about its input.
+ * One thing that a run has to say about its input: a kind, and the figures that stand in its sentence. It becomes words
+ * at the edge, in the unit of the document: {@link NoticeWords}.
  *
- * @param code short, stable, in kebab-case
+ * @param kind code, level, sentence
  * @param mark where in the input
  * @param piece the piece it is about
  * @param amount by how much
- * @param message what is the matter, in a sentence
- * @param cure one way out; empty when nothing needs doing
+ * @param values what stands in the places of sentence and cure
+ * @param ownCure a cure of its own, in place of that of the kind
  */
 public record Notice(
-        Level level,
-        String code,
+        Kind kind,
         Optional<Mark> mark,
         Optional<String> piece,
-        Optional<Length> amount,
-        String message,
-        String cure) {
+        Optional<Figure> amount,
+        List<Named> values,
+        Optional<Phrase> ownCure) {
+    /** Copies the list. */
+    public Notice {
+        values = List.copyOf(values);
+    }
 
-    /** A note, so far without place, piece, amount and cure. */
+    /** A note in words of its own; callers are to name a kind. */
     public static Notice note(String code, String message) {
-        return plain(Level.NOTE, code, message);
+        return plain(Code.of(code, "").note(literal(message), ""));
     }
 
-    /** A problem, so far without place, piece, amount and cure. */
+    /** A problem in words of its own; callers are to name a kind. */
     public static Notice problem(String code, String message) {
-        return plain(Level.PROBLEM, code, message);
+        return plain(Code.of(code, "").problem(literal(message), ""));
     }
 
-    /** A refusal, so far without place, piece, amount and cure. */
+    /** A refusal in words of its own; callers are to name a kind. */
     public static Notice refusal(String code, String message) {
-        return plain(Level.REFUSAL, code, message);
+        return plain(Code.of(code, "").refusal(literal(message), ""));
     }
 
-    private static Notice plain(Level level, String code, String message) {
-        return new Notice(level, code, Optional.empty(), Optional.empty(), Optional.empty(), message, "");
+    private static Notice plain(Kind kind) {
+        return kind.notice();
+    }
+
+    private static String literal(String message) {
+        return message.replace("{", "{{");
+    }
+
+    /** A cure in words of its own; callers are to name a kind. */
+    public Notice cure(String wayOut) {
+        return wayOut.isEmpty() ? this : cure(Phrase.plain(wayOut));
+    }
+
+    /** How much, as a length; callers are to give a figure. */
+    public Notice amount(Length howMuch) {
+        return amount(Figure.length(howMuch.toInches()));
+    }
+
+    /** How grave. */
+    public Level level() {
+        return kind.level();
+    }
+
+    /** The stable name of its kind. */
+    public String code() {
+        return kind.code().name();
+    }
+
+    /** The same without its place: it is about words of the command line. */
+    public Notice nowhere() {
+        return new Notice(kind, Optional.empty(), piece, amount, values, ownCure);
     }
 
     /** The same, at a place. */
     public Notice at(Mark place) {
-        return new Notice(level, code, Optional.of(place), piece, amount, message, cure);
+        return new Notice(kind, Optional.of(place), piece, amount, values, ownCure);
     }
 
     /** The same, about a piece. */
     public Notice of(String name) {
-        return new Notice(level, code, mark, Optional.of(name), amount, message, cure);
+        return new Notice(kind, mark, Optional.of(name), amount, values, ownCure);
     }
 
     /** The same, with how much. */
-    public Notice amount(Length howMuch) {
-        return new Notice(level, code, mark, piece, Optional.of(howMuch), message, cure);
+    public Notice amount(Figure howMuch) {
+        return new Notice(kind, mark, piece, Optional.of(howMuch), values, ownCure);
     }
 
-    /** The same, with a way out. */
-    public Notice cure(String wayOut) {
-        return new Notice(level, code, mark, piece, amount, message, wayOut);
+    /** The same, with a value in a place. */
+    public Notice with(String name, Value value) {
+        List<Named> more = new ArrayList<>(values);
+        more.add(new Named(name, value));
+        return new Notice(kind, mark, piece, amount, more, ownCure);
+    }
+
+    /** The same, with words in a place. */
+    public Notice with(String name, String words) {
+        return with(name, new Text(words));
+    }
+
+    /** The same, with a cure of its own; its places may also name the values of the notice. */
+    public Notice cure(Phrase wayOut) {
+        return new Notice(kind, mark, piece, amount, values, Optional.of(wayOut));
+    }
+
+    /** What is the matter. */
+    public Phrase sentence() {
+        return filled(Phrase.of(kind.sentence()));
+    }
+
+    /** One way out, if there is one. */
+    public Optional<Phrase> cure() {
+        return ownCure.or(kind::ownCure).map(this::filled);
+    }
+
+    /** The figures and words in it under their names, those of phrases and lists taken apart; each name once. */
+    public List<Named> figures() {
+        Map<String, Named> found = new LinkedHashMap<>();
+        values.forEach(named -> collect(named, found));
+        ownCure.ifPresent(phrase -> phrase.values().forEach(named -> collect(named, found)));
+        return List.copyOf(found.values());
+    }
+
+    private static void collect(Named named, Map<String, Named> found) {
+        if (named.value() instanceof Phrase phrase) {
+            phrase.values().forEach(inner -> collect(inner, found));
+        } else if (named.value() instanceof Listing listing) {
+            listing.values().forEach(inner -> collect(new Named(named.name(), inner), found));
+        } else {
+            String name = named.name();
+            for (int i = 2; found.containsKey(name) && !found.get(name).value().equals(named.value()); i++) {
+                name = named.name() + "-" + i;
+            }
+            found.putIfAbsent(name, new Named(name, named.value()));
+        }
+    }
+
+    private Phrase filled(Phrase phrase) {
+        Stream<Named> own = phrase.values().stream();
+        Stream<Named> about = piece.stream().map(name -> new Named("piece", new Text(name)));
+        Stream<Named> much = amount.stream().map(figure -> new Named("amount", figure));
+        return new Phrase(
+                phrase.template(),
+                Stream.of(own, values.stream(), about, much).flatMap(all -> all).toList());
     }
 }

@@ -6,6 +6,7 @@ import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -126,7 +127,7 @@ class ClaimsTest {
         root.scalars("a").forEach(root::readLength);
 
         assertThat(claims.ordinaryEchoes())
-                .extracting(Notice::message)
+                .extracting(NoticeWords.INCHES::message)
                 .isEqualTo(List.of("1-1/8 read as 1.125, 2-1/8 read as 2.125, 3-1/8 read as 3.125, "
                         + "4-1/8 read as 4.125 and 2 more."));
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -172,8 +173,8 @@ class DocumentReaderTest {
         Notice notice = only();
         assertThat(notice.code()).isEqualTo("yaml-error");
         assertThat(notice.mark()).map(Mark::toString).contains(FILE + ":" + place);
-        assertThat(notice.message()).isEqualTo(message);
-        assertThat(notice.cure()).isEqualTo(cure);
+        assertThat(NoticeWords.INCHES.message(notice)).isEqualTo(message);
+        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo(cure);
     }
 
     @Test
@@ -223,7 +224,7 @@ class DocumentReaderTest {
                 .orElseThrow();
 
         assertThat(words.items().stream().map(DocumentReaderTest::text)).containsExactly("out 3,5", "up 2");
-        assertThat(only().cure()).isEqualTo("Quote it: \"out 3,5\".");
+        assertThat(NoticeWords.INCHES.cure(only())).isEqualTo("Quote it: \"out 3,5\".");
     }
 
     @ParameterizedTest

@@ -8,6 +8,7 @@ import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -74,7 +75,7 @@ class FieldsTest {
     @Test
     void a_size_left_empty_is_refused() {
         assertThat(fields("top:\n").length("top")).isEmpty();
-        assertThat(only().message()).isEqualTo("No length is given.");
+        assertThat(NoticeWords.INCHES.message(only())).isEqualTo("No length is given.");
     }
 
     @Test
@@ -146,8 +147,9 @@ class FieldsTest {
         assertThat(nothing).isTrue();
         Notice notice = only();
         assertThat(notice.code()).isEqualTo("wrong-shape");
-        assertThat(notice.message()).isEqualTo("'space.wall' holds " + found + " where " + expected + " is expected.");
-        assertThat(notice.cure()).isEqualTo("Write " + expected + ".");
+        assertThat(NoticeWords.INCHES.message(notice))
+                .isEqualTo("'space.wall' holds " + found + " where " + expected + " is expected.");
+        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Write " + expected + ".");
         assertThat(notice.mark().orElseThrow().line()).isEqualTo(1);
     }
 

@@ -2,6 +2,7 @@ package buildup.shared.notice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.figure.Figure;
 import buildup.shared.length.Length;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -55,8 +56,8 @@ class NoticesTest {
         assertThat(notice.code()).isEqualTo("floating-piece");
         assertThat(notice.mark()).map(Mark::toString).contains("s.yaml:4:7");
         assertThat(notice.piece()).contains("bed");
-        assertThat(notice.amount()).contains(Length.inches(0.1875));
-        assertThat(notice.message()).isEqualTo("Bed touches nothing: 3/16 of air below it.");
-        assertThat(notice.cure()).isEqualTo("Move down 3/16 or add a block.");
+        assertThat(notice.amount()).contains(Figure.length(0.1875));
+        assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("Bed touches nothing: 3/16 of air below it.");
+        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Move down 3/16 or add a block.");
     }
 }

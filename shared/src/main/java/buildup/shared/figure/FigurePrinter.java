@@ -1,0 +1,159 @@
+package buildup.shared.figure;
+
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthPrinter;
+import buildup.shared.length.LengthUnit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Figures and phrases as people read them, in the unit of the document: metric where it counts in millimeters or
+ * centimeters, else inches, feet and pounds. This is the one place where a figure becomes words; only the edge of the
+ * program calls it.
+ *
+ * @param unit of the document
+ */
+public record FigurePrinter(LengthUnit unit) {
+    /** Reads inches. */
+    public static final FigurePrinter INCHES = new FigurePrinter(LengthUnit.INCH);
+
+    /** Digits of a printed figure that computing does not blur. */
+    private static final int COMPUTED = 9;
+
+    /** What computing may add to or take from a figure before its safe side is chosen. */
+    private static final BigDecimal COMPUTING = new BigDecimal("1e-9");
+
+    /** Whether figures are told in metric units. */
+    public boolean metric() {
+        return unit.isMetric();
+    }
+
+    /** How the bare sizes of tables are to be read. */
+    public String legend() {
+        return metric()
+                ? "Sizes in millimeters; + or - behind one: truly a little more or less."
+                : "Sizes in inches to the nearest 1/16; + or - behind one: truly a little more or less.";
+    }
+
+    /** With its unit, as in a sentence; inches stay bare, as people write them. */
+    public String print(Figure figure) {
+        String bare = bare(figure);
+        String sign = sign(figure);
+        if (sign.isEmpty()) {
+            return bare;
+        }
+        return sign.equals("%") ? bare + " %" : bare + " " + sign;
+    }
+
+    private String sign(Figure figure) {
+        return figure.quantity() == Quantity.LENGTH && !metric()
+                ? ""
+                : figure.quantity().unit(metric());
+    }
+
+    /** Without its unit, as in a table whose heading names it. */
+    public String bare(Figure figure) {
+        if (!Double.isFinite(figure.amount())) {
+            return figure.amount() > 0 ? "any" : "none";
+        }
+        return figure.quantity() == Quantity.LENGTH ? length(figure) : number(figure);
+    }
+
+    private String length(Figure figure) {
+        Length length = Length.inches(figure.amount());
+        return switch (figure.rounding().step()) {
+            case FINE -> decimal(figure, metric() ? 2 : 3);
+            case DECIMALS -> decimal(figure, figure.rounding().places());
+            case CONTACT -> metric() ? decimal(figure, 1) : LengthPrinter.toContact(length);
+            case SHOP ->
+                switch (figure.rounding().side()) {
+                    case NEAREST -> metric() ? LengthPrinter.tenths(length) : LengthPrinter.sixteenths(length);
+                    case UP, DOWN -> safe(length, figure.rounding().side());
+                };
+        };
+    }
+
+    private String safe(Length length, Rounding.Side side) {
+        if (metric()) {
+            return stepped(BigDecimal.valueOf(length.toMillimetres()), 0, side).toPlainString();
+        }
+        return LengthPrinter.sixteenths(
+                side == Rounding.Side.UP ? LengthPrinter.roundUp(length, 16) : LengthPrinter.roundDown(length, 16));
+    }
+
+    private String number(Figure figure) {
+        Rounding rounding = figure.rounding();
+        return decimal(
+                figure,
+                rounding.step() == Rounding.Step.DECIMALS
+                        ? rounding.places()
+                        : figure.quantity().places(metric()));
+    }
+
+    /** Digits past the ninth are those of computing: a half that misses by so little is a half. */
+    private String decimal(Figure figure, int places) {
+        BigDecimal shown = BigDecimal.valueOf(figure.quantity().shown(figure.amount(), metric()));
+        return stepped(shown, places, figure.rounding().side()).toPlainString();
+    }
+
+    private static BigDecimal stepped(BigDecimal shown, int places, Rounding.Side side) {
+        BigDecimal clean = shown.setScale(Math.max(places, COMPUTED), RoundingMode.HALF_UP);
+        return switch (side) {
+            case NEAREST -> clean.setScale(places, RoundingMode.HALF_UP);
+            case UP -> clean.subtract(COMPUTING).setScale(places, RoundingMode.CEILING);
+            case DOWN -> clean.add(COMPUTING).setScale(places, RoundingMode.FLOOR);
+        };
+    }
+
+    /** A value as words. */
+    public String print(Value value) {
+        if (value instanceof Figure figure) {
+            return print(figure);
+        }
+        if (value instanceof Text text) {
+            return text.words();
+        }
+        return value instanceof Phrase phrase ? print(phrase) : listed((Listing) value);
+    }
+
+    private String listed(Listing listing) {
+        List<String> each = listing.values().stream().map(this::print).toList();
+        if (listing.last().isEmpty() || each.size() < 2) {
+            return String.join(", ", each);
+        }
+        return String.join(", ", each.subList(0, each.size() - 1)) + " " + listing.last() + " "
+                + each.get(each.size() - 1);
+    }
+
+    /** The words with what stands in their places; a place that nothing fills shows its name. */
+    public String print(Phrase phrase) {
+        StringBuilder text = new StringBuilder();
+        String template = phrase.template();
+        int at = 0;
+        while (at < template.length()) {
+            char c = template.charAt(at);
+            int end = template.indexOf('}', at);
+            if (c == '{' && template.startsWith("{{", at)) {
+                text.append('{');
+                at += 2;
+            } else if (c == '{' && end > at) {
+                String name = template.substring(at + 1, end);
+                text.append(value(phrase, name).map(this::print).orElse(name));
+                at = end + 1;
+            } else {
+                text.append(c);
+                at++;
+            }
+        }
+        return text.toString();
+    }
+
+    private static Optional<Value> value(Phrase phrase, String name) {
+        return phrase.values().stream()
+                .filter(named -> named.name().equals(name))
+                .map(Named::value)
+                .findFirst();
+    }
+}

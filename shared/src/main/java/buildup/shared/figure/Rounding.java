@@ -1,0 +1,57 @@
+package buildup.shared.figure;
+
+/**
+ * How a figure is rounded for people. Nothing is rounded before it is printed.
+ *
+ * @param side to which side it may err
+ * @param step how finely
+ * @param places decimals of a figure that is no length, when {@code step} is {@link Step#DECIMALS}
+ */
+public record Rounding(Side side, Step step, int places) {
+    /** To which side a printed figure may err. */
+    public enum Side {
+        /** To the nearest step. */
+        NEAREST,
+        /** Never less than the true figure. */
+        UP,
+        /** Never more than the true figure. */
+        DOWN
+    }
+
+    /** How finely a figure is printed. */
+    public enum Step {
+        /** Lengths: 1/16 in or 0.1 mm, marked when the true size is more or less; others: their usual decimals. */
+        SHOP,
+        /** Lengths: 0.001 in or 0.01 mm, for whoever grinds steel. */
+        FINE,
+        /** Lengths: as finely as it takes for the printed size, typed back, to end in contact. */
+        CONTACT,
+        /** A figure that is no length, with so many decimals. */
+        DECIMALS
+    }
+
+    /** The nearest shop size, marked {@code +} or {@code -}. */
+    public static final Rounding NEAREST = new Rounding(Side.NEAREST, Step.SHOP, 0);
+
+    /** The next larger 1/16 in or 1 mm: cures and needs that more of does not hurt. */
+    public static final Rounding UP = new Rounding(Side.UP, Step.SHOP, 0);
+
+    /** The next smaller 1/16 in or 1 mm: what there is of room, bite or wood. */
+    public static final Rounding DOWN = new Rounding(Side.DOWN, Step.SHOP, 0);
+
+    /** Thousandths of an inch, hundredths of a millimeter. */
+    public static final Rounding FINE = new Rounding(Side.NEAREST, Step.FINE, 0);
+
+    /** A move that closes a gap: typed back as printed, it ends in contact. */
+    public static final Rounding CONTACT = new Rounding(Side.NEAREST, Step.CONTACT, 0);
+
+    /** So many decimals, of a figure that is no length. */
+    public static Rounding decimals(int places) {
+        return new Rounding(Side.NEAREST, Step.DECIMALS, places);
+    }
+
+    /** The same decimals, erring to one side. */
+    public Rounding to(Side other) {
+        return new Rounding(other, step, places);
+    }
+}

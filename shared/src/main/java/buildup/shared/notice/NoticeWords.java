@@ -1,0 +1,29 @@
+package buildup.shared.notice;
+
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.length.LengthUnit;
+
+/**
+ * Notices as words, in the unit of the document. Only the edge of the program calls it.
+ *
+ * @param printer of the figures in them
+ */
+public record NoticeWords(FigurePrinter printer) {
+    /** Reads inches. */
+    public static final NoticeWords INCHES = new NoticeWords(FigurePrinter.INCHES);
+
+    /** For a document in that unit. */
+    public static NoticeWords in(LengthUnit unit) {
+        return new NoticeWords(new FigurePrinter(unit));
+    }
+
+    /** What is the matter, in a sentence. */
+    public String message(Notice notice) {
+        return printer.print(notice.sentence());
+    }
+
+    /** One way out; empty when nothing needs doing. */
+    public String cure(Notice notice) {
+        return notice.cure().map(printer::print).orElse("");
+    }
+}
