@@ -17,9 +17,11 @@ class LengthPrinterTest {
     @ParameterizedTest
     @CsvSource({
         "6.625,6-5/8", "2,2", "0.75,3/4", "0,0", "-0.25,-1/4", "-1.375,-1-3/8", "0.5,1/2", "0.9375,15/16",
-        "2.01,2+", "1.99,2-", "0.001,0+", "-0.001,0-", "-0.26,-1/4-", "-0.24,-1/4+", "5.302,5-5/16-", "0.03125,1/16-"
+        "2.01,2+", "1.99,2-", "0.001,0+", "-0.001,-0.001", "-0.26,-0.260", "-0.24,-0.240", "5.302,5-5/16-",
+                "0.03125,1/16-"
     })
-    void a_size_is_printed_to_the_sixteenth_and_marked_when_the_true_one_is_more_or_less(double inches, String text) {
+    void a_size_is_printed_to_the_sixteenth_and_marked_when_the_true_one_is_more_or_less_and_a_negative_one_in_decimals(
+            double inches, String text) {
         assertThat(LengthPrinter.sixteenths(Length.inches(inches))).isEqualTo(text);
     }
 
@@ -91,13 +93,36 @@ class LengthPrinterTest {
         long seed = 1616;
         Random random = new Random(seed);
         for (int i = 0; i < 20_000; i++) {
-            double inches = (random.nextDouble() - 0.5) * Math.pow(10, random.nextInt(6));
+            double inches = random.nextDouble() * Math.pow(10, random.nextInt(6)) / 2;
             String printed = LengthPrinter.sixteenths(Length.inches(inches));
             double back = read(printed).toInches();
             assertThat(back).as("%s, seed %s", inches, seed).isEqualTo(inches, within(1 / 32.0 + 1e-12));
             String mark = Math.abs(inches - back) <= 1e-6 ? "" : inches > back ? "+" : "-";
-            assertThat(printed).as("%s, seed %s", inches, seed).matches("-?[0-9/-]*[0-9]" + Pattern.quote(mark));
+            assertThat(printed).as("%s, seed %s", inches, seed).matches("[0-9/-]*[0-9]" + Pattern.quote(mark));
         }
+    }
+
+    @Test
+    void a_negative_size_off_the_sixteenths_reads_back_within_half_a_thousandth() {
+        long seed = 1617;
+        Random random = new Random(seed);
+        for (int i = 0; i < 20_000; i++) {
+            double inches = -random.nextDouble() * Math.pow(10, random.nextInt(4));
+            double back = read(LengthPrinter.sixteenths(Length.inches(inches))).toInches();
+            assertThat(back).as("%s, seed %s", inches, seed).isEqualTo(inches, within(0.0005 + 1e-9));
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1.09375,1-3/32", "0.828125,53/64", "0.8268,0.827", "0.8125,13/16", "0.00005,0"})
+    void a_move_to_contact_reads_back_in_contact(double inches, String text) {
+        assertThat(LengthPrinter.toContact(Length.inches(inches))).isEqualTo(text);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"19.05,19.1-", "19,19", "20.96,21-", "-0.01,-0.01", "9.525,9.5+", "208.0000000001,208"})
+    void a_metric_size_is_printed_to_the_tenth_and_marked(double millimetres, String text) {
+        assertThat(LengthPrinter.tenths(Length.millimetres(millimetres))).isEqualTo(text);
     }
 
     @Test

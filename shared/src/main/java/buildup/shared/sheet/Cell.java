@@ -1,0 +1,52 @@
+package buildup.shared.sheet;
+
+import buildup.shared.figure.Phrase;
+import java.util.List;
+
+/** What stands in one row under one column; it fits the {@link Type} of the column. */
+public sealed interface Cell {
+    /** Nothing: not known, or not asked for. */
+    Cell NONE = new None();
+
+    /** Nothing. */
+    record None() implements Cell {}
+
+    /** A number in the unit of its quantity; finite. */
+    record Number(double amount) implements Cell {}
+
+    /** Words. */
+    record Words(String words) implements Cell {}
+
+    /** Yes or no. */
+    record Flag(boolean yes) implements Cell {}
+
+    /** Projection and height, inches. */
+    record Place(double x, double y) implements Cell {}
+
+    /** Names in order. */
+    record Names(List<String> names) implements Cell {
+        /** Copies the list. */
+        public Names {
+            names = List.copyOf(names);
+        }
+    }
+
+    /** Numbers in order. */
+    record Numbers(List<Double> amounts) implements Cell {
+        /** Copies the list. */
+        public Numbers {
+            amounts = List.copyOf(amounts);
+        }
+    }
+
+    /** A sentence with figures. */
+    record Saying(Phrase phrase) implements Cell {}
+
+    /** Rows of the nested columns. */
+    record Rows(List<Row> rows) implements Cell {
+        /** Copies the list. */
+        public Rows {
+            rows = List.copyOf(rows);
+        }
+    }
+}

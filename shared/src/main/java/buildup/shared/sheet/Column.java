@@ -1,0 +1,22 @@
+package buildup.shared.sheet;
+
+/**
+ * A column of a sheet.
+ *
+ * @param key in JSON and in the schema; also the word by which a rule may ask for the figure
+ * @param heading over the column where people read it; also a word by which a rule may ask for it
+ * @param type what its cells hold
+ * @param name whether it is part of what a row is known by
+ * @param shown who reads it
+ */
+public record Column(String key, String heading, Type type, boolean name, Shown shown) {
+    /** Who reads a column. */
+    public enum Shown {
+        /** People and programs. */
+        BOTH,
+        /** Programs alone. */
+        JSON,
+        /** People alone. */
+        TEXT
+    }
+}
