@@ -236,7 +236,11 @@ class ArchitectureTest {
                 .that()
                 .arePublic()
                 .and()
-                .areDeclaredInClassesThat(resideInAnyPackage("buildup.shared..", "buildup.catalog.."))
+                .areDeclaredInClassesThat(resideInAnyPackage(
+                        "buildup.shared.document..",
+                        "buildup.shared.length..",
+                        "buildup.shared.notice..",
+                        "buildup.catalog.."))
                 .and(describe("neither measure nor are named as plain numbers", method -> !isPlain(method)))
                 .should(ArchConditions.be(describe("given or giving a bare number", ArchitectureTest::hasBareNumber)))
                 .because("inches and millimetres meet here, and a bare number does not say which it is")
