@@ -1,13 +1,12 @@
 package buildup.cli.command;
 
-import buildup.cli.report.Answer;
-import buildup.cli.report.Cuts;
 import buildup.cli.report.CutsJson;
 import buildup.cli.report.CutsText;
 import buildup.cli.report.NoticeText;
+import buildup.engine.Answer;
+import buildup.engine.Cuts;
 import buildup.engine.solve.StickSearch;
 import buildup.engine.sticks.Limit;
-import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.io.Console;
@@ -82,7 +81,7 @@ final class CutsCommand implements Callable<Integer> {
         if (format != Format.json) {
             say(all);
         }
-        return all.stream().mapToInt(one -> one.answer().exitCode()).max().orElse(0);
+        return all.stream().mapToInt(one -> one.exitCode()).max().orElse(0);
     }
 
     private String limit() {
@@ -94,13 +93,12 @@ final class CutsCommand implements Callable<Integer> {
     private Cuts cuts(String word, ProgressBar bar) {
         Notices notices = new Notices();
         Answer answer = new StackLoader(new InputFiles(streams, notices), notices).load(word, catalog.files);
-        Cuts cuts = Cuts.of(answer, new Limit(steps, bar), notices);
+        Cuts cuts = Cuts.of(answer, new Limit(steps, bar));
         if (bar.cut()) {
-            notices.add(Notice.note(
+            return cuts.saying(Notice.note(
                             "ended-by-time",
                             "The search was ended after " + limit() + " s: another run may give other sticks.")
                     .cure("Limit it with --steps for the same answer every time."));
-            return cuts.told(notices.sorted());
         }
         return cuts;
     }
@@ -132,7 +130,7 @@ final class CutsCommand implements Callable<Integer> {
     }
 
     private static Cuts refused(String name, Notice why) {
-        return new Cuts(new Answer(name, name, LengthUnit.INCH, Optional.empty(), List.of(why)), Optional.empty());
+        return Cuts.unread(name, why);
     }
 
     private String written(List<Cuts> all) {
@@ -148,7 +146,7 @@ final class CutsCommand implements Callable<Integer> {
         for (int i = 0; i < all.size(); i++) {
             String which = all.size() == 1 ? "" : i == 0 ? "A  " : "B  ";
             Stream<String> lines = NoticeText.write(
-                            all.get(i).answer().notices(),
+                            all.get(i).notices(),
                             all.get(i).answer().file(),
                             all.get(i).answer().unit())
                     .lines();

@@ -6,8 +6,6 @@ import buildup.cli.drawing.PlanDrawing;
 import buildup.cli.drawing.RaysDrawing;
 import buildup.cli.drawing.SectionDrawing;
 import buildup.cli.drawing.SticksDrawing;
-import buildup.cli.report.Answer;
-import buildup.cli.report.Cuts;
 import buildup.cli.report.NoticeText;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.DxfWriter;
@@ -15,6 +13,10 @@ import buildup.cli.write.PdfWriter;
 import buildup.cli.write.PngWriter;
 import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
+import buildup.engine.Answer;
+import buildup.engine.Answers;
+import buildup.engine.Cuts;
+import buildup.engine.Question;
 import buildup.engine.light.Lighting;
 import buildup.engine.stack.Light;
 import buildup.engine.sticks.Limit;
@@ -23,9 +25,11 @@ import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -105,11 +109,23 @@ final class DrawCommand implements Callable<Integer> {
         } else {
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), files.read(), notices));
         }
+        notices.addAll(answer.notices(concerns()));
         streams.err().print(NoticeText.write(notices.sorted(), answer.file(), answer.unit()));
         return notices.exitCode();
     }
 
-    private void draw(Answer answer, Answer.Known known, Format wanted, List<Path> inputs, Notices notices) {
+    /** The questions that the picture answers: nothing else is said beside it. */
+    private Set<Question> concerns() {
+        return switch (view) {
+            case section, steps -> EnumSet.of(Question.SECTION);
+            case elevation -> EnumSet.of(Question.LIGHT);
+            case rays -> EnumSet.of(Question.LIGHT, Question.SIGHT);
+            case holds -> EnumSet.of(Question.SECTION, Question.FIXING, Question.SUPPORT);
+            case plan, sticks -> EnumSet.of(Question.RUN);
+        };
+    }
+
+    private void draw(Answer answer, Answers known, Format wanted, List<Path> inputs, Notices notices) {
         ShippedFont font = ShippedFont.load();
         scene(answer, known, font, notices)
                 .map(scene -> switch (wanted) {
@@ -121,7 +137,7 @@ final class DrawCommand implements Callable<Integer> {
                 .ifPresent(bytes -> OutputFile.write(output, bytes, inputs, notices));
     }
 
-    private Optional<Scene> scene(Answer answer, Answer.Known known, ShippedFont font, Notices notices) {
+    private Optional<Scene> scene(Answer answer, Answers known, ShippedFont font, Notices notices) {
         if (view == View.section) {
             return SectionDrawing.of(known.section(), font, page, notices);
         }
@@ -152,7 +168,7 @@ final class DrawCommand implements Callable<Integer> {
     }
 
     private static Optional<Scene> sticks(Answer answer, ShippedFont font, Notices notices) {
-        return Cuts.of(answer, Limit.usual(), notices)
+        return Cuts.of(answer, Limit.usual())
                 .known()
                 .flatMap(cuts -> cuts.list()
                         .filter(list -> !list.pieces().isEmpty())

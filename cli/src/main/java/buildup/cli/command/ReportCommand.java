@@ -1,10 +1,10 @@
 package buildup.cli.command;
 
 import buildup.cli.page.Page;
-import buildup.cli.report.Answer;
 import buildup.cli.report.JsonReport;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.TextReport;
+import buildup.engine.Answer;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

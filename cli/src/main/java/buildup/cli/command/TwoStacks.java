@@ -6,10 +6,9 @@ import buildup.cli.compare.ComparisonJson;
 import buildup.cli.compare.ComparisonText;
 import buildup.cli.page.Page;
 import buildup.cli.page.PageParts;
-import buildup.cli.report.Answer;
 import buildup.cli.report.NoticeText;
 import buildup.cli.write.ShippedFont;
-import buildup.shared.length.LengthUnit;
+import buildup.engine.Answer;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
@@ -55,11 +54,8 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
 
     private static Loaded twice() {
         String name = InputFiles.STANDARD_INPUT;
-        Answer answer = new Answer(
+        Answer answer = Answer.unread(
                 name,
-                name,
-                LengthUnit.INCH,
-                Optional.empty(),
                 List.of(Notice.refusal("no-stack", "Standard input cannot be both stacks.")
                         .cure("Give one of them as a file.")));
         return new Loaded(answer, List.of());

@@ -1,11 +1,11 @@
 package buildup.cli.command;
 
-import buildup.cli.report.Answer;
 import buildup.cli.report.NoticeText;
 import buildup.cli.watch.Follower;
 import buildup.cli.watch.PageServer;
 import buildup.cli.watch.Watch;
 import buildup.cli.write.ShippedFont;
+import buildup.engine.Answer;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -128,12 +128,14 @@ final class WatchCommand implements Callable<Integer> {
     /** A fault inside is told on the page, and the next save is another try. */
     private Answer answer(String word, InputFiles input, Notices notices) {
         try {
-            return new StackLoader(input, notices).load(word, catalog.files);
+            Answer answer = new StackLoader(input, notices).load(word, catalog.files);
+            answer.notices();
+            return answer;
         } catch (RuntimeException | StackOverflowError fault) {
             String name = InputFiles.nameOf(word);
             notices.add(Notice.refusal("went-wrong", "Something went wrong inside: " + fault + ".")
                     .cure("Please report it."));
-            return new Answer(name, name, LengthUnit.INCH, Optional.empty(), notices.sorted());
+            return Answer.unread(name, notices.sorted());
         }
     }
 }

@@ -4,8 +4,9 @@ import buildup.cli.compare.Sheet.Figure;
 import buildup.cli.compare.Sheet.Head;
 import buildup.cli.compare.Sheet.Kind;
 import buildup.cli.compare.Sheet.Row;
-import buildup.cli.report.Answer;
 import buildup.cli.report.NoticeText;
+import buildup.engine.Answer;
+import buildup.engine.Answers;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.notice.Notice;
 import java.util.ArrayDeque;
@@ -92,7 +93,7 @@ public record Comparison(Answer a, Answer b, List<Block> blocks) {
         return Optional.of(new Comparison(a, b, blocks));
     }
 
-    private static List<Sheet> sheets(Answer answer, Answer.Known known) {
+    private static List<Sheet> sheets(Answer answer, Answers known) {
         List<Sheet> sheets = new ArrayList<>(new SectionSheets(known, known.section()).all());
         sheets.addAll(new JointSheets(known.section()).all());
         sheets.addAll(new SupportSheets(known, known.section()).all());

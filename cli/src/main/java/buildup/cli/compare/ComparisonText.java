@@ -1,10 +1,10 @@
 package buildup.cli.compare;
 
-import buildup.cli.report.Answer;
 import buildup.cli.report.Printed;
 import buildup.cli.report.TextReport;
 import buildup.cli.table.Display;
 import buildup.cli.table.TextTable;
+import buildup.engine.Answer;
 import buildup.shared.notice.Level;
 import java.util.List;
 

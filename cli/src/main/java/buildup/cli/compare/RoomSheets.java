@@ -8,7 +8,7 @@ import buildup.cli.compare.Sheet.Figure;
 import buildup.cli.compare.Sheet.Head;
 import buildup.cli.compare.Sheet.Kind;
 import buildup.cli.compare.Sheet.Row;
-import buildup.cli.report.Answer;
+import buildup.engine.Answers;
 import buildup.engine.compose.Member;
 import buildup.engine.compose.Section;
 import buildup.engine.light.Lighting;
@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** The sheets of what the room does to the section: its lights and its eyes. */
-record RoomSheets(Answer.Known known, Section section) {
+record RoomSheets(Answers known, Section section) {
     static final String SHADOWS = "shadows";
     static final String COVERAGE = "coverage";
 

@@ -8,8 +8,8 @@ import buildup.cli.compare.Sheet.Figure;
 import buildup.cli.compare.Sheet.Kind;
 import buildup.cli.compare.Sheet.Quantity;
 import buildup.cli.compare.Sheet.Row;
-import buildup.cli.report.Answer;
 import buildup.cli.report.Blank;
+import buildup.engine.Answers;
 import buildup.engine.backing.Backing;
 import buildup.engine.compose.Body;
 import buildup.engine.compose.Section;
@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The sheets of what the section itself says. */
-record SectionSheets(Answer.Known known, Section section) {
+record SectionSheets(Answers known, Section section) {
     static final String TOTALS = "totals";
     static final String STOCK = "stock";
     static final String PLACES = "pieces";

@@ -8,14 +8,14 @@ import buildup.cli.compare.Sheet.Figure;
 import buildup.cli.compare.Sheet.Head;
 import buildup.cli.compare.Sheet.Kind;
 import buildup.cli.compare.Sheet.Row;
-import buildup.cli.report.Answer;
+import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import buildup.engine.fixing.Fixed;
 import buildup.engine.support.Balance;
 import java.util.List;
 
 /** The sheets of what carries and what holds. */
-record SupportSheets(Answer.Known known, Section section) {
+record SupportSheets(Answers known, Section section) {
     static final String NAILS = "nails";
 
     List<Sheet> all() {

@@ -2,7 +2,6 @@ package buildup.cli.page;
 
 import buildup.cli.drawing.ElevationDrawing;
 import buildup.cli.drawing.ScreenDrawing;
-import buildup.cli.report.Answer;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Item;
@@ -10,6 +9,7 @@ import buildup.cli.scene.Scene;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Html;
 import buildup.cli.write.SvgWriter;
+import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import buildup.engine.compose.Step;
 import buildup.shared.length.LengthUnit;
@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The drawings with what moves them: light, steps, and the card of the piece that is chosen. */
-record Bench(Answer.Known known, String key, TextMeasure measure) {
+record Bench(Answers known, String key, TextMeasure measure) {
     private static final String NO_SCRIPTS = "<noscript><p class=\"small\">This browser runs no scripts: the front is"
             + " shown in the first light of the stack, and light and steps cannot be moved.</p></noscript>\n";
 

@@ -1,14 +1,15 @@
 package buildup.cli.page;
 
-import buildup.cli.report.Answer;
 import buildup.cli.report.Printed;
 import buildup.cli.report.Summary;
 import buildup.cli.table.Html;
+import buildup.engine.Answer;
+import buildup.engine.Answers;
 import buildup.shared.length.LengthUnit;
 import java.util.List;
 
 /** The figures of the whole, as the title block of a drawing holds them. */
-record Figures(Answer answer, Answer.Known known, String key) {
+record Figures(Answer answer, Answers known, String key) {
     static final Printed INCHES = new Printed(LengthUnit.INCH);
     static final Printed MILLIMETRES = new Printed(LengthUnit.MILLIMETRE);
 

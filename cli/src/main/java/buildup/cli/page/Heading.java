@@ -1,9 +1,9 @@
 package buildup.cli.page;
 
-import buildup.cli.report.Answer;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.NoticeText.Said;
 import buildup.cli.table.Html;
+import buildup.engine.Answer;
 import buildup.shared.notice.Level;
 import java.util.List;
 import java.util.stream.Collectors;

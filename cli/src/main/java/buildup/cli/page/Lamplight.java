@@ -1,7 +1,7 @@
 package buildup.cli.page;
 
-import buildup.cli.report.Answer;
 import buildup.cli.table.Html;
+import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import buildup.engine.light.Lighting;
 import buildup.engine.light.Sunlight;
@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The buttons and fields that move the light: three lights for every stack, then the stack's own. */
-record Lamplight(Answer.Known known, String key) {
+record Lamplight(Answers known, String key) {
     /** A button: what it says and where its light is. */
     private record Choice(String id, String words, Light light) {}
 

@@ -1,9 +1,9 @@
 package buildup.cli.page;
 
-import buildup.cli.report.Answer;
 import buildup.cli.report.Printed;
 import buildup.cli.table.Html;
 import buildup.cli.write.ShippedFont;
+import buildup.engine.Answer;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;

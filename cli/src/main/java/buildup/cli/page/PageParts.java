@@ -1,9 +1,9 @@
 package buildup.cli.page;
 
 import buildup.cli.drawing.ScreenDrawing;
-import buildup.cli.report.Answer;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Html;
+import buildup.engine.Answer;
 import buildup.shared.length.LengthUnit;
 
 /**

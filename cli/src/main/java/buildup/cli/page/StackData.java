@@ -1,7 +1,7 @@
 package buildup.cli.page;
 
 import buildup.cli.drawing.ScreenDrawing;
-import buildup.cli.report.Answer;
+import buildup.engine.Answers;
 import buildup.engine.compose.Composer;
 import buildup.engine.compose.Member;
 import buildup.engine.compose.Section;
@@ -53,7 +53,7 @@ final class StackData {
         }
     }
 
-    static String of(Answer.Known known, ScreenDrawing drawing) {
+    static String of(Answers known, ScreenDrawing drawing) {
         return new StackData(known.section()).json(drawing);
     }
 

@@ -1,18 +1,18 @@
 package buildup.cli.page;
 
-import buildup.cli.report.Answer;
 import buildup.cli.report.SectionTables;
 import buildup.cli.report.TextReport;
 import buildup.cli.table.Html;
 import buildup.cli.table.HtmlTable;
 import buildup.cli.table.Table;
+import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** Every table of the report that has rows, and the way to each. */
-record Tables(Answer.Known known, String key) {
+record Tables(Answers known, String key) {
     String html() {
         List<Table> inches = new SectionTables(known, Figures.INCHES).all();
         List<Table> metric = new SectionTables(known, Figures.MILLIMETRES).all();

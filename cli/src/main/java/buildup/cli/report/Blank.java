@@ -1,5 +1,6 @@
 package buildup.cli.report;
 
+import buildup.engine.Answers;
 import buildup.engine.placing.Placed;
 import buildup.engine.stack.Kind;
 import buildup.shared.length.Length;
@@ -13,7 +14,7 @@ public final class Blank {
      * The board of the document's list from which a board or plain blocking is ripped; the profile itself for a
      * molding; nothing when no listed board is large enough, for a one-off, and for framing, which is there already.
      */
-    public static Optional<String> stock(Placed placed, Answer.Known known) {
+    public static Optional<String> stock(Placed placed, Answers known) {
         var stock = placed.piece().stock();
         if (placed.piece().kind() == Kind.FRAMING) {
             return Optional.empty();

@@ -1,5 +1,7 @@
 package buildup.cli.report;
 
+import buildup.engine.Answer;
+import buildup.engine.Cuts;
 import buildup.engine.sticks.Bill;
 import buildup.engine.sticks.CutList;
 import buildup.engine.sticks.Fine;
@@ -37,7 +39,7 @@ public final class CutsJson {
             CutJson.put(json, known.job(), known.covings());
             known.list().ifPresent(list -> list(json, list));
         });
-        return json.put("notices", JsonReport.notices(answer.notices(), Optional.of(answer.file()), answer.unit()));
+        return json.put("notices", JsonReport.notices(cuts.notices(), Optional.of(answer.file()), answer.unit()));
     }
 
     private static void list(Json json, CutList list) {

@@ -5,6 +5,8 @@ import buildup.cli.table.Csv;
 import buildup.cli.table.Display;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
+import buildup.engine.Answer;
+import buildup.engine.Cuts;
 import buildup.engine.sticks.Bill;
 import buildup.engine.sticks.CutList;
 import buildup.engine.sticks.Joint;

@@ -1,5 +1,7 @@
 package buildup.cli.report;
 
+import buildup.engine.Answer;
+import buildup.engine.Answers;
 import buildup.engine.backing.Backing;
 import buildup.engine.compose.Body;
 import buildup.engine.compose.Contact;
@@ -40,9 +42,9 @@ import java.util.stream.Stream;
  */
 public final class JsonReport {
     private final Section section;
-    private final Answer.Known known;
+    private final Answers known;
 
-    private JsonReport(Answer.Known known) {
+    private JsonReport(Answers known) {
         this.section = known.section();
         this.known = known;
     }

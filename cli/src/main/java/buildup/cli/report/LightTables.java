@@ -2,6 +2,7 @@ package buildup.cli.report;
 
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
+import buildup.engine.Answers;
 import buildup.engine.compose.Member;
 import buildup.engine.compose.Section;
 import buildup.engine.light.Band;
@@ -23,7 +24,7 @@ final class LightTables {
     private final List<Lighting> lights;
     private final Printed printed;
 
-    LightTables(Answer.Known known, Printed printed) {
+    LightTables(Answers known, Printed printed) {
         this.section = known.section();
         this.lights = known.lights();
         this.printed = printed;

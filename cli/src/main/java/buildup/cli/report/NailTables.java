@@ -2,6 +2,7 @@ package buildup.cli.report;
 
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
+import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import buildup.engine.fixing.Check;
 import buildup.engine.fixing.Fixed;
@@ -20,10 +21,10 @@ import java.util.stream.Collectors;
 /** The nails of one stack, and where nails could go, with the formulas behind their figures. */
 final class NailTables {
     private final Section section;
-    private final Answer.Known known;
+    private final Answers known;
     private final Printed printed;
 
-    NailTables(Answer.Known known, Printed printed) {
+    NailTables(Answers known, Printed printed) {
         this.section = known.section();
         this.known = known;
         this.printed = printed;

@@ -2,6 +2,7 @@ package buildup.cli.report;
 
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
+import buildup.engine.Answers;
 import buildup.engine.backing.Backing;
 import buildup.engine.compose.Body;
 import buildup.engine.compose.Contact;
@@ -20,10 +21,10 @@ import java.util.stream.Collectors;
 /** The tables of one stack, in the order of a report; some without rows. */
 public final class SectionTables {
     private final Section section;
-    private final Answer.Known known;
+    private final Answers known;
     private final Printed printed;
 
-    public SectionTables(Answer.Known known, Printed printed) {
+    public SectionTables(Answers known, Printed printed) {
         this.section = known.section();
         this.known = known;
         this.printed = printed;

@@ -2,6 +2,7 @@ package buildup.cli.report;
 
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
+import buildup.engine.Answers;
 import buildup.engine.compose.Member;
 import buildup.engine.compose.Section;
 import buildup.engine.sight.Coverage;
@@ -15,10 +16,10 @@ import java.util.OptionalDouble;
 /** What eyes see of one stack: where they are, how high members look, which raw wood shows. */
 final class SightTables {
     private final Section section;
-    private final Answer.Known known;
+    private final Answers known;
     private final Printed printed;
 
-    SightTables(Answer.Known known, Printed printed) {
+    SightTables(Answers known, Printed printed) {
         this.section = known.section();
         this.known = known;
         this.printed = printed;

@@ -1,6 +1,8 @@
 package buildup.cli.report;
 
 import buildup.cli.table.Display;
+import buildup.engine.Answer;
+import buildup.engine.Answers;
 import buildup.engine.backing.Backing;
 import buildup.engine.compose.Hollow;
 import buildup.engine.compose.Overlap;
@@ -40,7 +42,7 @@ public final class Summary {
     /** A figure and what it is called. */
     public record Row(String label, String value) {}
 
-    private Summary(Answer answer, Answer.Known known, Printed printed) {
+    private Summary(Answer answer, Answers known, Printed printed) {
         this.section = known.section();
         this.backings = known.backings();
         this.sights = known.sights();
@@ -52,11 +54,11 @@ public final class Summary {
     }
 
     /** The figures of the whole; the same labels in every unit. */
-    public static List<Row> rows(Answer answer, Answer.Known known, Printed printed) {
+    public static List<Row> rows(Answer answer, Answers known, Printed printed) {
         return List.copyOf(new Summary(answer, known, printed).rows);
     }
 
-    static String write(Answer answer, Answer.Known known) {
+    static String write(Answer answer, Answers known) {
         Summary summary = new Summary(answer, known, new Printed(answer.unit()));
         summary.notices();
         summary.text.append('\n');

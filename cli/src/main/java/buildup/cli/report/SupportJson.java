@@ -1,5 +1,6 @@
 package buildup.cli.report;
 
+import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import buildup.engine.fixing.Fixed;
 import buildup.engine.fixing.Grip;
@@ -11,9 +12,9 @@ import java.util.Locale;
 /** What carries and what holds, for other programs; pounds, pounds per foot of run, inches, degrees. */
 final class SupportJson {
     private final Section section;
-    private final Answer.Known known;
+    private final Answers known;
 
-    SupportJson(Answer.Known known) {
+    SupportJson(Answers known) {
         this.section = known.section();
         this.known = known;
     }

@@ -2,6 +2,7 @@ package buildup.cli.report;
 
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
+import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import buildup.engine.compose.Standing;
 import buildup.engine.support.Balance;
@@ -15,10 +16,10 @@ import java.util.Set;
 final class SupportTables {
     private final Section section;
     private final Support support;
-    private final Answer.Known known;
+    private final Answers known;
     private final Printed printed;
 
-    SupportTables(Answer.Known known, Printed printed) {
+    SupportTables(Answers known, Printed printed) {
         this.section = known.section();
         this.support = known.support();
         this.known = known;

@@ -3,6 +3,8 @@ package buildup.cli.report;
 import buildup.cli.table.Display;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
+import buildup.engine.Answer;
+import buildup.engine.Answers;
 import java.util.List;
 
 /** Everything known of one stack as text: the summary, then table by table, then a word of caution. */
@@ -21,7 +23,7 @@ public final class TextReport {
         return answer.known().map(known -> write(answer, known)).orElse("");
     }
 
-    private static String write(Answer answer, Answer.Known known) {
+    private static String write(Answer answer, Answers known) {
         StringBuilder text = new StringBuilder(Summary.write(answer, known));
         List<Table> tables = new SectionTables(known, new Printed(answer.unit())).all();
         tables.stream()

@@ -1,7 +1,7 @@
 package buildup.cli.watch;
 
 import buildup.cli.compare.Comparison;
-import buildup.cli.report.Answer;
+import buildup.engine.Answer;
 import java.util.Optional;
 
 /**

@@ -2,7 +2,7 @@ package buildup.cli.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import buildup.cli.command.Answers;
+import buildup.cli.command.Typed;
 import buildup.cli.report.Printed;
 import buildup.shared.length.LengthUnit;
 import java.util.List;
@@ -120,6 +120,6 @@ class ChangeWordsTest {
     }
 
     private static Comparison compared(String a, String b) {
-        return Comparison.of(Answers.of(a), Answers.of(b)).orElseThrow();
+        return Comparison.of(Typed.of(a), Typed.of(b)).orElseThrow();
     }
 }

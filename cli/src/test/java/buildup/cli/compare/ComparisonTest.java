@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.Ran;
-import buildup.cli.command.Answers;
+import buildup.cli.command.Typed;
 import buildup.cli.compare.Comparison.Block;
 import buildup.cli.compare.Comparison.Pair;
-import buildup.cli.report.Answer;
 import buildup.cli.report.RandomStacks;
 import buildup.cli.table.Display;
+import buildup.engine.Answer;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
@@ -47,8 +47,8 @@ class ComparisonTest {
     @Test
     void what_b_has_more_than_a_a_has_less_than_b() {
         for (long seed = 0; seed < SEEDS; seed++) {
-            Answer a = Answers.of(RandomStacks.of(seed));
-            Answer b = Answers.of(RandomStacks.of(seed + 1));
+            Answer a = Typed.of(RandomStacks.of(seed));
+            Answer b = Typed.of(RandomStacks.of(seed + 1));
             if (a.known().isEmpty() || b.known().isEmpty()) {
                 continue;
             }
@@ -194,7 +194,7 @@ class ComparisonTest {
     }
 
     private static Comparison compared(String a, String b) {
-        return Comparison.of(Answers.of(a), Answers.of(b)).orElseThrow();
+        return Comparison.of(Typed.of(a), Typed.of(b)).orElseThrow();
     }
 
     private static String text(String a, String b) {
@@ -202,7 +202,7 @@ class ComparisonTest {
     }
 
     private static String json(String a, String b) {
-        return ComparisonJson.write(Answers.of(a), Answers.of(b));
+        return ComparisonJson.write(Typed.of(a), Typed.of(b));
     }
 
     private static List<String> faults(String report) {

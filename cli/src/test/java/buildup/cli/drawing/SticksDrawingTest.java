@@ -3,26 +3,25 @@ package buildup.cli.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Ran;
-import buildup.cli.command.Answers;
 import buildup.cli.command.ExitCode;
-import buildup.cli.report.Cuts;
+import buildup.cli.command.Typed;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.engine.Cuts;
 import buildup.engine.sticks.CutList;
 import buildup.engine.sticks.Fine;
 import buildup.engine.sticks.Limit;
 import buildup.profiles.outline.Box;
-import buildup.shared.notice.Notices;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class SticksDrawingTest {
     private static final Cuts.Known CUTS = Cuts.of(
-                    Answers.of(Ran.read(Ran.demo("reading-room-case.yaml"))), Limit.usual(), new Notices())
+                    Typed.of(Ran.read(Ran.demo("reading-room-case.yaml"))), Limit.usual())
             .known()
             .orElseThrow();
     private static final CutList LIST = CUTS.list().orElseThrow();
@@ -141,8 +140,7 @@ class SticksDrawingTest {
 
     @Test
     void every_ply_says_on_its_label_that_it_is_glued_before_it_is_cut() {
-        Cuts.Known cuts =
-                Cuts.of(Answers.of(GLUED), Limit.usual(), new Notices()).known().orElseThrow();
+        Cuts.Known cuts = Cuts.of(Typed.of(GLUED), Limit.usual()).known().orElseThrow();
         List<Item> labels = SticksDrawing.of(cuts.job(), cuts.list().orElseThrow(), Drawn.FONT).items().stream()
                 .filter(item -> item instanceof Group group && group.id().startsWith("label-"))
                 .toList();

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.OutsideTool;
 import buildup.cli.Ran;
-import buildup.cli.command.Answers;
-import buildup.cli.report.Answer;
+import buildup.cli.command.Typed;
 import buildup.cli.report.RandomStacks;
+import buildup.engine.Answer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -58,7 +58,7 @@ class BrowserTest {
     void light_falls_as_the_engine_says_on_stacks_that_nobody_would_build() throws Exception {
         List<Path> pages = new ArrayList<>();
         for (long seed : LongStream.rangeClosed(1, 12).toArray()) {
-            Answer answer = Answers.of(RandomStacks.of(seed));
+            Answer answer = Typed.of(RandomStacks.of(seed));
             if (answer.known().isPresent()) {
                 pages.add(withAnswers(page("random-" + seed, answer), answer));
             }
@@ -139,11 +139,11 @@ class BrowserTest {
     }
 
     private static Answer answerOf(String demo) {
-        return Answers.of(Ran.read(Ran.demo("reading-room-" + demo + ".yaml")));
+        return Typed.of(Ran.read(Ran.demo("reading-room-" + demo + ".yaml")));
     }
 
     private Path hostile() throws IOException {
-        Answer answer = Answers.of(HOSTILE);
+        Answer answer = Typed.of(HOSTILE);
         assertThat(answer.known()).as(answer.notices().toString()).isPresent();
         return page("hostile", answer);
     }

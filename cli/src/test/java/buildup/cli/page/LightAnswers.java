@@ -1,7 +1,7 @@
 package buildup.cli.page;
 
-import buildup.cli.report.Answer;
 import buildup.cli.report.Json;
+import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import buildup.engine.light.Band;
 import buildup.engine.light.Lighting;
@@ -37,7 +37,7 @@ final class LightAnswers {
     }
 
     /** @param page on which lamps are offered */
-    static String of(Answer.Known known, String page) {
+    static String of(Answers known, String page) {
         List<Light> lights = new ArrayList<>(LIGHTS);
         LAMP.matcher(page)
                 .results()

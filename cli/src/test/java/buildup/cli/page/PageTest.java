@@ -4,9 +4,9 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Ran;
-import buildup.cli.command.Answers;
-import buildup.cli.report.Answer;
+import buildup.cli.command.Typed;
 import buildup.cli.write.ShippedFont;
+import buildup.engine.Answer;
 import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.List;
@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class PageTest {
-    private static final Answer CORNICE = Answers.of(Ran.read(Ran.demo("reading-room-cornice.yaml")));
+    private static final Answer CORNICE = Typed.of(Ran.read(Ran.demo("reading-room-cornice.yaml")));
     private static final String PAGE = Page.of(CORNICE);
 
     private static final String LINE = """
@@ -77,7 +77,7 @@ class PageTest {
 
     @Test
     void a_stack_without_figures_shows_what_is_wrong_and_where() {
-        String page = Page.of(Answers.of(LINE));
+        String page = Page.of(Typed.of(LINE));
         assertThat(page)
                 .contains("Refused: no figures", "nowhere", ":3:")
                 .contains("A line &quot;too&quot; &lt;many&gt;")
@@ -112,7 +112,7 @@ class PageTest {
     @Test
     void millimetres_come_first_where_the_stack_counts_in_them() {
         Answer metric =
-                Answers.of("units: mm\npieces:\n  - { name: frieze, profile: board 19 x 89, back: wall, bottom: 0 }\n");
+                Typed.of("units: mm\npieces:\n  - { name: frieze, profile: board 19 x 89, back: wall, bottom: 0 }\n");
         assertThat(Page.of(metric)).contains("<html lang=\"en\" data-unit=\"mm\">");
         assertThat(PAGE).contains("<html lang=\"en\" data-unit=\"in\">");
     }

@@ -79,7 +79,8 @@ class JsonReportTest {
                   - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }
                   - { name: bed, profile: board 3/4 x 2, back: 1/2, bottom: 4 }
                 """, "--format", "json").out()).at("/notices/0");
-        assertThat(keys(notice)).containsExactly("level", "code", "file", "line", "piece", "amount", "message", "cure");
+        assertThat(keys(notice))
+                .containsExactly("level", "code", "file", "line", "piece", "amount", "values", "message", "cure");
         assertThat(notice.get("code").stringValue()).isEqualTo("overlap");
         assertThat(notice.get("amount").doubleValue()).isCloseTo(0.25, within(1e-6));
     }

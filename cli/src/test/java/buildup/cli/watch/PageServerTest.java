@@ -3,7 +3,7 @@ package buildup.cli.watch;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import buildup.cli.command.Answers;
+import buildup.cli.command.Typed;
 import buildup.cli.write.ShippedFont;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -34,7 +34,7 @@ class PageServerTest {
               - { name: shelf, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: 0 }
             """;
 
-    private final Watch watch = new Watch(List.of(Answers.of(LEDGE)), ShippedFont.load());
+    private final Watch watch = new Watch(List.of(Typed.of(LEDGE)), ShippedFont.load());
     private PageServer server;
     private URI address;
 
@@ -189,10 +189,10 @@ class PageServerTest {
         try (Socket first = stream()) {
             BufferedReader events = reader(first);
             assertThat(data(events)).isEqualTo("data: 1");
-            watch.take(List.of(Answers.of(LEDGE.replace("3-1/2", "4"))));
+            watch.take(List.of(Typed.of(LEDGE.replace("3-1/2", "4"))));
             assertThat(data(events)).isEqualTo("data: 2");
         }
-        watch.take(List.of(Answers.of(LEDGE.replace("3-1/2", "5"))));
+        watch.take(List.of(Typed.of(LEDGE.replace("3-1/2", "5"))));
         try (Socket again = stream()) {
             assertThat(data(reader(again))).isEqualTo("data: 3");
         }

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.OutsideTool;
 import buildup.cli.Ran;
-import buildup.cli.command.Answers;
+import buildup.cli.command.Typed;
 import buildup.cli.page.Page;
-import buildup.cli.report.Answer;
 import buildup.cli.write.ShippedFont;
+import buildup.engine.Answer;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,10 +48,10 @@ class WatchBrowserTest {
     @ParameterizedTest
     @ValueSource(strings = {"narrow", "accessible"})
     void a_picture_that_is_out_of_date_can_be_read_everywhere_and_by_everyone(String check) throws Exception {
-        Answer cornice = Answers.of(Ran.read(Path.of(demo("cornice"))));
+        Answer cornice = Typed.of(Ran.read(Path.of(demo("cornice"))));
         Watch watch = new Watch(List.of(cornice), ShippedFont.load());
-        watch.take(List.of(Answers.of(Ran.read(Path.of(demo("cornice"))).replace("lip: 1,", "lip: 3/4,"))));
-        watch.take(List.of(Answers.of("title: Wrong\npieces: [ { name: \"a\u0301 <b>\", profile: bord } ]\n")));
+        watch.take(List.of(Typed.of(Ran.read(Path.of(demo("cornice"))).replace("lip: 1,", "lip: 3/4,"))));
+        watch.take(List.of(Typed.of("title: Wrong\npieces: [ { name: \"a\u0301 <b>\", profile: bord } ]\n")));
         Picture picture = watch.board().shown().picture();
         // as it lies on disk: without the script that would ask for more
         String page = Page.of(picture.parts(), picture.above(), Optional.empty());

@@ -2,9 +2,9 @@ package buildup.cli.watch;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import buildup.cli.command.Answers;
-import buildup.cli.report.Answer;
+import buildup.cli.command.Typed;
 import buildup.cli.write.ShippedFont;
+import buildup.engine.Answer;
 import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -16,10 +16,10 @@ class WatchTest {
 
     private static final Answer LEDGE = ledge("4");
     private static final Answer WIDER = ledge("5");
-    private static final Answer BROKEN = Answers.of("title: Ledge\npieces: [ { name: shelf, profile: bord 1 x 4 } ]\n");
+    private static final Answer BROKEN = Typed.of("title: Ledge\npieces: [ { name: shelf, profile: bord 1 x 4 } ]\n");
 
     private static Answer ledge(String width) {
-        return Answers.of("title: Ledge\npieces:\n  - { name: shelf, profile: board 3/4 x " + width
+        return Typed.of("title: Ledge\npieces:\n  - { name: shelf, profile: board 3/4 x " + width
                 + ", lay: flat, back: wall, bottom: 0 }\n");
     }
 
@@ -98,9 +98,9 @@ class WatchTest {
     void titles_and_names_are_text_wherever_they_come_up() {
         String hostile = "title: \"</script><img src=x onerror=alert(1)>\"\npieces:\n"
                 + "  - { name: \"<u>'&\\\" полка\", profile: board 3/4 x 4, lay: flat, back: wall, bottom: 0 }\n";
-        Watch watch = new Watch(List.of(Answers.of(hostile)), FONT);
-        watch.take(List.of(Answers.of(hostile.replace("3/4 x 4", "3/4 x 5"))));
-        watch.take(List.of(Answers.of(hostile.replace("board", "<i>"))));
+        Watch watch = new Watch(List.of(Typed.of(hostile)), FONT);
+        watch.take(List.of(Typed.of(hostile.replace("3/4 x 4", "3/4 x 5"))));
+        watch.take(List.of(Typed.of(hostile.replace("board", "<i>"))));
         JsonNode shown = shown(watch);
         assertThat(shown.get("stacks").stringValue() + shown.get("changed").stringValue())
                 .doesNotContain("<img", "<u>", "</script><");

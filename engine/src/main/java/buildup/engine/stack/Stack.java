@@ -2,6 +2,7 @@ package buildup.engine.stack;
 
 import buildup.shared.document.Fields;
 import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
@@ -10,11 +11,13 @@ import java.util.OptionalDouble;
 /**
  * A stack document, read.
  *
+ * @param unit of bare numbers, and of what is told about it
  * @param boardList the list that nominal sizes are taken from
  * @param lengths reads lengths in the document's unit and with its named sizes; questions read their own blocks with it
  */
 public record Stack(
         String title,
+        LengthUnit unit,
         String boardList,
         Space space,
         List<Eye> eyes,

@@ -44,8 +44,8 @@ public final class StackReader {
      */
     public static Stack read(Document document, Catalog catalog, Claims claims, Notices notices) {
         Fields bare = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
-        Fields inUnit = bare.withReader(new LengthReader(unit(bare, notices), Map.of()));
-        LengthReader lengths = sizes(inUnit, unit(bare, new Notices()));
+        LengthUnit unit = unit(bare, notices);
+        LengthReader lengths = sizes(bare.withReader(new LengthReader(unit, Map.of())), unit);
         Fields root = bare.withReader(lengths);
         Space space = SpaceReader.space(root.fields("space"), notices);
         RuleReader rules = new RuleReader(space.floor(), space.ceiling(), notices);
@@ -54,6 +54,7 @@ public final class StackReader {
                 new PieceReader(catalog, boardList, lengths, rules, commonWood(root, catalog, notices), notices);
         return new Stack(
                 root.text("title").orElse(document.file()),
+                unit,
                 boardList,
                 space,
                 SpaceReader.eyes(root, rules, notices),

@@ -89,7 +89,15 @@ public final class Drawn {
         OptionalDouble none = OptionalDouble.empty();
         Space space = new Space(none, none, none, new Space.Wall(none, none, solidWall, 0));
         LengthReader lengths = new LengthReader(LengthUnit.INCH, Map.of());
-        Stack stack = new Stack("drawn", "softwood", space, List.of(), List.of(), pieces, lengths);
+        Stack stack = new Stack(
+                "drawn",
+                buildup.shared.length.LengthUnit.INCH,
+                "softwood",
+                space,
+                List.of(),
+                List.of(),
+                pieces,
+                lengths);
         return Composer.compose(stack, placed, new Notices());
     }
 

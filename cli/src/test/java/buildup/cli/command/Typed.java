@@ -1,6 +1,6 @@
 package buildup.cli.command;
 
-import buildup.cli.report.Answer;
+import buildup.engine.Answer;
 import buildup.shared.notice.Notices;
 import java.io.ByteArrayInputStream;
 import java.io.OutputStream;
@@ -8,8 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** Answers of documents that lie in no file. */
-public final class Answers {
-    private Answers() {}
+public final class Typed {
+    private Typed() {}
 
     /** What is known of a stack document. */
     public static Answer of(String yaml) {

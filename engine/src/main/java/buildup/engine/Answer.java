@@ -1,0 +1,125 @@
+package buildup.engine;
+
+import buildup.catalog.Catalog;
+import buildup.engine.placing.Placed;
+import buildup.engine.placing.Placing;
+import buildup.engine.stack.Kind;
+import buildup.engine.stack.Light;
+import buildup.engine.stack.Stack;
+import buildup.engine.stack.StackReader;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.Fields;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What is known of one stack.
+ *
+ * @param file its document, as messages call it
+ * @param title of the document, or its file while the title could not be read
+ * @param unit in which the document counts
+ * @param known every answer; absent when anything was refused
+ * @param read what was said in reading it
+ */
+public record Answer(String file, String title, LengthUnit unit, Optional<Answers> known, List<Notice> read) {
+    /** Copies the list. */
+    public Answer {
+        read = List.copyOf(read);
+    }
+
+    /** The answer about a document, by these lists. */
+    public static Answer of(Document document, Catalog catalog) {
+        return of(document, catalog, new Claims(), new Notices(), Optional.empty());
+    }
+
+    /**
+     * The answer about a document.
+     *
+     * @param claims of what has been read of the document before
+     * @param notices of the run so far
+     * @param lights to shine in place of those of the stack
+     */
+    public static Answer of(
+            Document document, Catalog catalog, Claims claims, Notices notices, Optional<List<Light>> lights) {
+        Stack stack = StackReader.read(document, catalog, claims, notices);
+        List<Placed> placed = placed(stack, notices);
+        Fields root = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
+        Blocks blocks = Blocks.read(stack, catalog, root.withReader(stack.lengths()), notices);
+        notices.addAll(claims.unclaimed(document));
+        Optional<Answers> known =
+                notices.refused() ? Optional.empty() : Optional.of(new Answers(blocks, placed, lights));
+        notices.addAll(claims.ordinaryEchoes());
+        return new Answer(document.file(), stack.title(), stack.unit(), known, notices.sorted());
+    }
+
+    /** The answer about a document that could not be read. */
+    public static Answer unread(String file, Collection<Notice> why) {
+        return new Answer(file, file, LengthUnit.INCH, Optional.empty(), List.copyOf(why));
+    }
+
+    /**
+     * Places what was read, also when something was refused: what is wrong with a place is then said in the same run,
+     * unless it may only follow from what was refused.
+     */
+    private static List<Placed> placed(Stack stack, Notices notices) {
+        Set<String> suspect = notices.sorted().stream()
+                .filter(notice -> notice.level() == Level.REFUSAL)
+                .flatMap(notice -> notice.piece().stream())
+                .collect(Collectors.toSet());
+        boolean refused = notices.refused();
+        Notices found = new Notices();
+        List<Placed> placed = Placing.place(stack, found);
+        found.sorted().stream()
+                .filter(notice -> !refused || !follows(notice, suspect))
+                .forEach(notices::add);
+        if (!notices.refused() && placed.stream().allMatch(one -> one.piece().kind() == Kind.FRAMING)) {
+            notices.add(FrontNotices.FRAMING_ALONE.notice());
+        }
+        return placed;
+    }
+
+    private static boolean follows(Notice notice, Set<String> suspect) {
+        return notice.code().equals("unknown-name")
+                || notice.piece().filter(suspect::contains).isPresent();
+    }
+
+    /** All that there is to say, worst first; asks every question. */
+    public List<Notice> notices() {
+        return sorted(known.map(Answers::notices).orElse(List.of()));
+    }
+
+    /** What there is to say of these questions alone, and of the document as it was read; worst first. */
+    public List<Notice> notices(Set<Question> questions) {
+        return sorted(known.map(answers -> answers.notices(questions)).orElse(List.of()));
+    }
+
+    private List<Notice> sorted(List<Notice> more) {
+        Notices all = new Notices();
+        all.addAll(read);
+        all.addAll(more);
+        return all.sorted();
+    }
+
+    /** The same without figures, since they could not be delivered. */
+    public Answer refused(List<Notice> why) {
+        return new Answer(file, title, unit, Optional.empty(), why);
+    }
+
+    /** The exit code of a run that has no more to say than this. */
+    public int exitCode() {
+        return notices().stream()
+                .mapToInt(notice -> notice.level().exitCode())
+                .max()
+                .orElse(0);
+    }
+}

@@ -1,0 +1,173 @@
+package buildup.engine;
+
+import buildup.catalog.Catalog;
+import buildup.engine.backing.Backing;
+import buildup.engine.backing.Backings;
+import buildup.engine.compose.Composer;
+import buildup.engine.compose.Section;
+import buildup.engine.fixing.Fixed;
+import buildup.engine.fixing.Fixing;
+import buildup.engine.fixing.Proposal;
+import buildup.engine.light.Lighting;
+import buildup.engine.light.Lights;
+import buildup.engine.placing.Placed;
+import buildup.engine.run.Coving;
+import buildup.engine.run.Job;
+import buildup.engine.run.Runs;
+import buildup.engine.sight.Approach;
+import buildup.engine.sight.Approaches;
+import buildup.engine.sight.Eyes;
+import buildup.engine.sight.Sighting;
+import buildup.engine.stack.Light;
+import buildup.engine.sticks.Shop;
+import buildup.engine.support.Pull;
+import buildup.engine.support.Pulls;
+import buildup.engine.support.Support;
+import buildup.engine.support.Supports;
+import buildup.engine.support.Ties;
+import buildup.shared.notice.Notice;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Every answer about one stack. A question is answered when it is first asked, and those that it stands on with it; this
+ * is the one place that knows which stands on which. One thread asks.
+ */
+public final class Answers {
+    private final Blocks blocks;
+    private final Asked<Section> shape;
+    private final Asked<List<Lighting>> lights;
+    private final Asked<List<Sighting>> sights;
+    private final Asked<List<Approach>> approaches;
+    private final Asked<List<Fixed>> fixed;
+    private final Asked<Section> section;
+    private final Asked<List<Backing>> backings;
+    private final Asked<List<Proposal>> proposals;
+    private final Asked<Support> support;
+    private final Asked<List<Pull>> pulls;
+    private final Asked<Optional<Job>> job;
+
+    /** @param lights to shine in place of those of the stack */
+    Answers(Blocks blocks, List<Placed> placed, Optional<List<Light>> lights) {
+        this.blocks = blocks;
+        boolean fastened = !blocks.fastenings().isEmpty();
+        Catalog catalog = blocks.catalog();
+        this.shape = new Asked<>(notices -> fastened
+                ? Composer.composeFastened(blocks.stack(), placed, notices)
+                : Composer.compose(blocks.stack(), placed, notices));
+        this.lights = new Asked<>(notices ->
+                Lights.of(shape.answer(), lights.orElse(blocks.stack().lights()), notices));
+        this.sights = new Asked<>(notices -> Eyes.of(shape.answer(), notices));
+        this.fixed = new Asked<>(notices -> Fixing.of(
+                shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, notices));
+        this.section = new Asked<>(notices -> fastened
+                ? shape.answer().heldBy(Ties.heldToStanding(shape.answer(), fixed.answer()), notices)
+                : shape.answer());
+        this.backings = new Asked<>(notices -> Backings.of(section.answer(), notices));
+        this.approaches = new Asked<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
+        // a search: run for whoever has come to the nails, also with an empty list of them
+        this.proposals = new Asked<>(notices -> blocks.nailing()
+                ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
+                : List.of());
+        this.support =
+                new Asked<>(notices -> Supports.of(section.answer(), blocks.loads(), Ties.of(fixed.answer()), notices));
+        this.pulls = new Asked<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
+        this.job = new Asked<>(notices -> blocks.plan().isEmpty()
+                ? Optional.empty()
+                : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
+    }
+
+    /** The stack composed, as its fastenings hold it. */
+    public Section section() {
+        return section.answer();
+    }
+
+    /** One for each piece of trim. */
+    public List<Backing> backings() {
+        return backings.answer();
+    }
+
+    /** One for each light that can shine on it. */
+    public List<Lighting> lights() {
+        return lights.answer();
+    }
+
+    /** One for each eye that stands in the room. */
+    public List<Sighting> sights() {
+        return sights.answer();
+    }
+
+    /** One for each way of an eye. */
+    public List<Approach> approaches() {
+        return approaches.answer();
+    }
+
+    /** One for each fastening of the document. */
+    public List<Fixed> fixed() {
+        return fixed.answer();
+    }
+
+    /** Places where its pieces could be fastened; none unless the document speaks of fastenings. */
+    public List<Proposal> proposals() {
+        return proposals.answer();
+    }
+
+    /** What holds it. */
+    public Support support() {
+        return support.answer();
+    }
+
+    /** What fastenings must hold against leaning. */
+    public List<Pull> pulls() {
+        return pulls.answer();
+    }
+
+    /** The section along the plan; absent when the document holds none. */
+    public Optional<Job> job() {
+        return job.answer();
+    }
+
+    /** Coves to be run over the table-saw blade. */
+    public List<Coving> covings() {
+        return blocks.covings();
+    }
+
+    /** The wood and the saws to cut with; absent when the document holds no stock. */
+    public Optional<Shop> shop() {
+        return blocks.shop();
+    }
+
+    /** The lists from which it was read. */
+    public Catalog catalog() {
+        return blocks.catalog();
+    }
+
+    /** What was said in answering these questions, asked now if they were not before. */
+    List<Notice> notices(Set<Question> questions) {
+        Map<Question, List<Asked<?>>> asked = new EnumMap<>(Question.class);
+        asked.put(Question.SECTION, List.of(shape, section));
+        asked.put(Question.BACKING, List.of(backings));
+        asked.put(Question.LIGHT, List.of(lights));
+        asked.put(Question.SIGHT, List.of(sights));
+        asked.put(Question.APPROACH, List.of(approaches));
+        asked.put(Question.FIXING, List.of(fixed, proposals));
+        asked.put(Question.SUPPORT, List.of(support, pulls));
+        asked.put(Question.RUN, List.of(job));
+        return EnumSet.copyOf(questions).stream()
+                .flatMap(question -> asked.getOrDefault(question, List.of()).stream())
+                .flatMap(one -> one.notices().stream())
+                .toList();
+    }
+
+    /** What was said in answering all questions. */
+    List<Notice> notices() {
+        return Stream.of(EnumSet.allOf(Question.class))
+                .flatMap(all -> notices(all).stream())
+                .toList();
+    }
+}

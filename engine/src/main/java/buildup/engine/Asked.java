@@ -1,0 +1,35 @@
+package buildup.engine;
+
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * A question that is answered when somebody first asks it, and what was said in answering. One thread asks.
+ *
+ * @param <T> the answer
+ */
+final class Asked<T> {
+    private final Function<Notices, T> question;
+    private final Notices notices = new Notices();
+    private Optional<T> answer = Optional.empty();
+
+    Asked(Function<Notices, T> question) {
+        this.question = question;
+    }
+
+    T answer() {
+        if (answer.isEmpty()) {
+            answer = Optional.of(question.apply(notices));
+        }
+        return answer.get();
+    }
+
+    /** What was said in answering; asks if nobody did. */
+    List<Notice> notices() {
+        answer();
+        return notices.sorted();
+    }
+}

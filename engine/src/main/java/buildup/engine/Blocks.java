@@ -1,0 +1,53 @@
+package buildup.engine;
+
+import buildup.catalog.Catalog;
+import buildup.engine.fixing.Fastening;
+import buildup.engine.fixing.Fixing;
+import buildup.engine.run.Coving;
+import buildup.engine.run.Plan;
+import buildup.engine.sight.Approaches;
+import buildup.engine.stack.Stack;
+import buildup.engine.sticks.Shop;
+import buildup.engine.support.Loads;
+import buildup.shared.document.Fields;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The blocks of a document that questions have read for themselves. All are read before any question is answered, so
+ * that all that is wrong with the document is said at once.
+ *
+ * @param nailing whether the document speaks of fastenings, also of none
+ */
+record Blocks(
+        Stack stack,
+        Catalog catalog,
+        List<Approaches.Way> ways,
+        boolean nailing,
+        List<Fastening> fastenings,
+        List<Loads.Wanted> loads,
+        Plan plan,
+        List<Coving> covings,
+        Optional<Shop> shop) {
+    Blocks {
+        ways = List.copyOf(ways);
+        fastenings = List.copyOf(fastenings);
+        loads = List.copyOf(loads);
+        covings = List.copyOf(covings);
+    }
+
+    /** @param root the document, read with the lengths of the stack */
+    static Blocks read(Stack stack, Catalog catalog, Fields root, Notices notices) {
+        return new Blocks(
+                stack,
+                catalog,
+                Approaches.read(stack, root, notices),
+                root.has("fastenings"),
+                Fixing.read(stack, root, catalog, notices),
+                Loads.read(stack, root, notices),
+                Plan.read(stack, root, notices),
+                Coving.read(stack, root, notices),
+                Shop.read(stack, root, catalog, notices));
+    }
+}

@@ -1,0 +1,79 @@
+package buildup.engine;
+
+import buildup.engine.run.Coving;
+import buildup.engine.run.Job;
+import buildup.engine.sticks.CutList;
+import buildup.engine.sticks.Limit;
+import buildup.engine.sticks.Shop;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is known of the cuts of a stack.
+ *
+ * @param answer of the stack
+ * @param known absent when something was refused
+ * @param notices what there is to say of the cuts; worst first
+ */
+public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
+    /**
+     * The job and what it takes.
+     *
+     * @param list the sticks; absent when the stack names no stock
+     */
+    public record Known(Job job, List<Coving> covings, Optional<CutList> list) {
+        /** Copies the list. */
+        public Known {
+            covings = List.copyOf(covings);
+        }
+    }
+
+    /** Copies the list. */
+    public Cuts {
+        notices = List.copyOf(notices);
+    }
+
+    /** Lays out the cuts of a stack along its plan. */
+    public static Cuts of(Answer answer, Limit limit) {
+        Notices notices = new Notices();
+        notices.addAll(answer.notices(EnumSet.of(Question.RUN)));
+        Optional<Job> job = answer.known().flatMap(Answers::job);
+        if (job.isEmpty()) {
+            if (answer.known().isPresent()) {
+                notices.add(FrontNotices.NOTHING_TO_CUT.notice());
+            }
+            return new Cuts(answer, Optional.empty(), notices.sorted());
+        }
+        Answers stack = answer.known().orElseThrow();
+        Optional<Shop> shop = stack.shop();
+        if (shop.isEmpty()) {
+            notices.add(FrontNotices.STICKS_UNKNOWN.notice());
+        }
+        Optional<CutList> list = shop.map(known -> CutList.of(job.get(), known, limit, notices));
+        return new Cuts(answer, Optional.of(new Known(job.get(), stack.covings(), list)), notices.sorted());
+    }
+
+    /** The cuts of a stack that could not be read. */
+    public static Cuts unread(String file, Notice why) {
+        return new Cuts(Answer.unread(file, List.of(why)), Optional.empty(), List.of(why));
+    }
+
+    /** The same with one more thing to say. */
+    public Cuts saying(Notice more) {
+        Notices all = new Notices();
+        all.addAll(notices);
+        all.add(more);
+        return new Cuts(answer, known, all.sorted());
+    }
+
+    /** The exit code of a run that has no more to say than this. */
+    public int exitCode() {
+        return notices.stream()
+                .mapToInt(notice -> notice.level().exitCode())
+                .max()
+                .orElse(0);
+    }
+}

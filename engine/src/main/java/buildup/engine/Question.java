@@ -1,0 +1,21 @@
+package buildup.engine;
+
+/** What may be asked of a stack, in the order in which one stands on another. */
+public enum Question {
+    /** The section itself: where pieces sit, what they leave, whether they overlap and fit. */
+    SECTION,
+    /** What stands behind each piece to nail into. */
+    BACKING,
+    /** Where the shadows fall. */
+    LIGHT,
+    /** What the eyes see. */
+    SIGHT,
+    /** When an eye on its way first sees raw wood. */
+    APPROACH,
+    /** Whether the fastenings bite. */
+    FIXING,
+    /** What carries and what holds. */
+    SUPPORT,
+    /** Lengths round the corners. */
+    RUN
+}
