@@ -1,7 +1,7 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.Point;
-import buildup.shared.notice.Notice;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -28,12 +28,12 @@ final class Cleaning {
         int stray = single.size() - kept.size();
         if (doubled + stray > 0) {
             notices.add(
-                    Notice.note("doubled-points", "Dropped " + doubled + " doubled and " + stray + " stray points."));
+                    TraceNotices.DROPPED.with("doubled", Figure.count(doubled)).with("stray", Figure.count(stray)));
         }
         if (kept.size() > 2 && Loops.area(kept) < 0) {
             List<Dot> turned = new ArrayList<>(kept);
             Collections.reverse(turned);
-            notices.add(Notice.note("outline-clockwise", "The tracing runs clockwise; turned round."));
+            notices.add(TraceNotices.TURNED_ROUND.notice());
             return List.copyOf(turned);
         }
         return kept;

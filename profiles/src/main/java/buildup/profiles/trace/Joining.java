@@ -2,15 +2,12 @@ package buildup.profiles.trace;
 
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
-import buildup.shared.notice.Notice;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Makes one ring of the trails of a tracing. Sizes are inches. */
@@ -52,8 +49,7 @@ final class Joining {
 
     private Optional<List<Dot>> ring(List<List<Dot>> open, List<List<Dot>> closed) {
         if (open.isEmpty() && closed.isEmpty()) {
-            notices.add(
-                    Notice.refusal("no-outline", "The tracing holds no line.").cure("Trace the outline once round."));
+            notices.add(TraceNotices.NO_LINE.notice());
             return Optional.empty();
         }
         if (!closed.isEmpty()) {
@@ -69,11 +65,8 @@ final class Joining {
                 .orElseThrow();
         int others = open.size() + closed.size() - 1;
         if (others > 0) {
-            notices.add(Notice.problem(
-                            "outline-beside",
-                            "The tracing holds " + others + (others == 1 ? " other line" : " other lines")
-                                    + " beside the largest closed one, which is taken.")
-                    .cure("Leave only the outline in the file."));
+            notices.add((others == 1 ? TraceNotices.ONE_BESIDE : TraceNotices.SEVERAL_BESIDE)
+                    .with("others", Figure.count(others)));
         }
         return best;
     }
@@ -95,11 +88,8 @@ final class Joining {
             joined++;
         }
         if (widest > UNSEEN_GAP) {
-            notices.add(Notice.note(
-                            "outline-open",
-                            "Joined " + (joined + 1) + " lines at their nearest ends; the widest gap was "
-                                    + inches(widest) + ".")
-                    .amount(Length.inches(widest)));
+            notices.add(
+                    TraceNotices.JOINED.with("lines", Figure.count(joined + 1)).amount(Figure.fine(widest)));
         }
         return chain;
     }
@@ -140,22 +130,16 @@ final class Joining {
         if (gap <= Math.min(unseen, SMALL_GAP * size)) {
             return Optional.of(chain);
         }
-        String missing = "Last point is " + inches(gap) + " short of the first.";
+        Figure missing = Figure.fine(gap);
         if (gap <= SMALL_GAP * size) {
-            notices.add(Notice.note("outline-open", missing + " Closed it, or was a piece lost?")
-                    .amount(Length.inches(gap))
-                    .cure("Trace it again if so."));
+            notices.add(TraceNotices.CLOSED.notice().amount(missing));
             return Optional.of(chain);
         }
         if (isBack(chain, first, last, BEHIND * size)) {
-            notices.add(Notice.note("outline-open", missing + " Closed it straight: that line is taken for the back.")
-                    .amount(Length.inches(gap))
-                    .cure("Trace the back too if it is not plain."));
+            notices.add(TraceNotices.CLOSED_AT_BACK.notice().amount(missing));
             return Optional.of(chain);
         }
-        notices.add(Notice.refusal("outline-open", missing + " Was a piece lost?")
-                .amount(Length.inches(gap))
-                .cure("Trace the outline once round, or from end to end of its back."));
+        notices.add(TraceNotices.LEFT_OPEN.notice().amount(missing));
         return Optional.empty();
     }
 
@@ -170,13 +154,5 @@ final class Joining {
             most = Math.max(most, off);
         }
         return least >= -behind || most <= behind;
-    }
-
-    static String inches(double size) {
-        return size < 10
-                ? String.format(Locale.ROOT, size < 0.095 ? "%.2f" : "%.3f", size)
-                        .replaceFirst("0+$", "")
-                        .replaceFirst("\\.$", "")
-                : LengthPrinter.sixteenths(Length.inches(size));
     }
 }

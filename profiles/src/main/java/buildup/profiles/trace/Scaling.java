@@ -1,8 +1,10 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.Box;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -46,29 +48,20 @@ final class Scaling {
     static void check(Box scaled, double enlarged, Wish wish, Notices notices) {
         if (wish.unit().isPresent() && !wish.calipers().isEmpty()) {
             double off = wish.calipers().get(0).size() * (1 - 1 / enlarged);
-            disagreement(wish.calipers().get(0), off, "the stated unit", notices);
+            disagreement(wish.calipers().get(0), off, TraceNotices.BY_UNIT, notices);
         }
         for (Caliper caliper : wish.calipers().stream().skip(1).toList()) {
-            disagreement(caliper, caliper.size() - caliper.across().of(scaled), "the first size", notices);
+            disagreement(caliper, caliper.size() - caliper.across().of(scaled), TraceNotices.BY_FIRST_SIZE, notices);
         }
     }
 
-    private static void disagreement(Caliper caliper, double off, String by, Notices notices) {
-        String size = String.format(
-                Locale.ROOT,
-                "By %s the %s comes out at %.3f; the calipers say %.3f",
-                by,
-                caliper.across().name().toLowerCase(Locale.ROOT),
-                caliper.size() - off,
-                caliper.size());
-        if (Math.abs(off) > AGREE) {
-            notices.add(Notice.problem(
-                            "scale-disagrees", String.format(Locale.ROOT, "%s: %.3f apart.", size, Math.abs(off)))
-                    .amount(Length.inches(Math.abs(off)))
-                    .cure("Measure both again, and trace square to the piece."));
-        } else {
-            notices.add(Notice.note("scale-checked", size + "."));
-        }
+    private static void disagreement(Caliper caliper, double off, Phrase by, Notices notices) {
+        Notice said = (Math.abs(off) > AGREE ? TraceNotices.DISAGREES : TraceNotices.AGREES)
+                .with("by", by)
+                .with("across", caliper.across().name().toLowerCase(Locale.ROOT))
+                .with("outline", Figure.fine(caliper.size() - off))
+                .with("calipers", Figure.fine(caliper.size()));
+        notices.add(Math.abs(off) > AGREE ? said.amount(Figure.fine(Math.abs(off))) : said);
     }
 
     /** Whether the size is one that is run; says so when it is not. A stated unit or a caliper size is believed. */
@@ -84,25 +77,21 @@ final class Scaling {
                 .map(LengthUnit::symbol)
                 .reduce((first, last) -> first)
                 .orElse("what unit");
-        String kind = wish.usual().map(usual -> " " + usual.kind()).orElse(" molding");
-        String message = String.format(
-                Locale.ROOT,
-                "The outline is %s %s. As inches that is %s ft of%s: %s?",
-                plain(size),
-                wide ? "wide" : "high",
-                LengthPrinter.fraction(Length.inches(Math.min(size, MOST_SAID) / 12), 2)
-                        .replaceFirst("[+-]$", ""),
-                kind,
-                unit);
         boolean stated = wish.unit().isPresent() || !wish.calipers().isEmpty();
-        Notice notice = stated ? Notice.problem("missing-unit", message) : Notice.refusal("missing-unit", message);
-        notices.add(notice.cure("State the unit of the tracing, or one caliper size."));
+        notices.add((stated ? TraceNotices.TOO_LARGE : TraceNotices.WHICH_UNIT)
+                .with("size", bare(size))
+                .with("across", wide ? "wide" : "high")
+                .with("feet", Figure.of(Quantity.RUN, Math.min(size, MOST_SAID) / 12))
+                .with("kind", wish.usual().map(Wish.Usual::kind).orElse("molding"))
+                .with("unit", unit));
         return stated;
     }
 
     private static final double MOST_SAID = 120_000;
 
-    private static String plain(double size) {
-        return String.format(Locale.ROOT, "%.1f", size).replaceFirst("\\.0$", "");
+    /** A size in a unit that nobody knows yet. */
+    private static Figure bare(double size) {
+        double tenths = Math.rint(size * 10);
+        return Figure.of(Quantity.COUNT, size).rounded(Rounding.decimals(tenths % 10 == 0 ? 0 : 1));
     }
 }

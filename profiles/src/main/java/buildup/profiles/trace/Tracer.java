@@ -2,15 +2,14 @@ package buildup.profiles.trace;
 
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.OutlineCodes;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.notice.Notice;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Turns a tracing into an outline of true lines and arcs. */
@@ -70,7 +69,7 @@ public final class Tracer {
         if (ring.size() > 2 && size > 0 && Loops.area(ring) > 1e-4 * size * size) {
             return true;
         }
-        notices.add(Notice.refusal("no-area", "The tracing encloses no area.").cure("Trace the outline once round."));
+        notices.add(TraceNotices.NO_AREA.notice());
         return false;
     }
 
@@ -86,8 +85,7 @@ public final class Tracer {
         Fitting fitting = fitting(steps, noise);
         Fitting turned = fitting.moved(Squaring.turn(fitting));
         if (Squaring.mirrored(turned)) {
-            notices.add(Notice.problem("outline-mirrored", "The back of this profile is on the room side.")
-                    .cure("Turn it end for end."));
+            notices.add(TraceNotices.MIRRORED.notice());
         }
         Fitting squared = restored(Squaring.squared(turned), wish);
         Optional<Box> box = box(squared);
@@ -162,40 +160,24 @@ public final class Tracer {
     }
 
     private static void crossed(Overlaps.Crossing crossing, Notices notices) {
-        notices.add(Notice.refusal(
-                        "outline-crosses-itself",
-                        String.format(
-                                Locale.ROOT,
-                                "Outline crosses itself near (%.2f, %.2f), between points %d and %d.",
-                                crossing.at().x(),
-                                crossing.at().y(),
-                                Math.min(
-                                        crossing.first().number(),
-                                        crossing.second().number()),
-                                Math.max(
-                                        crossing.first().number(),
-                                        crossing.second().number())))
-                .cure("Traced twice?"));
+        int first = crossing.first().number();
+        int second = crossing.second().number();
+        notices.add(TraceNotices.CROSSES_ITSELF
+                .with("place", OutlineCodes.place(crossing.at()))
+                .with("first", Figure.count(Math.min(first, second)))
+                .with("second", Figure.count(Math.max(first, second))));
     }
 
     private static Optional<Traced> unclear(Notices notices) {
-        notices.add(Notice.refusal("trace-unclear", "No outline of lines and arcs follows this tracing.")
-                .cure("Trace it again with more points, or allow a greater deviation."));
+        notices.add(TraceNotices.UNCLEAR.notice());
         return Optional.empty();
     }
 
     private static Traced told(Traced traced, Notices notices) {
         if (traced.largest() > NOT_FOLLOWED * traced.noise()) {
-            notices.add(Notice.problem(
-                            "trace-deviates",
-                            String.format(
-                                    Locale.ROOT,
-                                    "The outline stays %.3f from the tracing near (%.2f, %.2f).",
-                                    traced.largest(),
-                                    traced.farthest().x(),
-                                    traced.farthest().y()))
-                    .amount(Length.inches(traced.largest()))
-                    .cure("Look at that place in the drawing, and trace it again if it is a slip."));
+            notices.add(TraceNotices.DEVIATES
+                    .with("place", OutlineCodes.place(traced.farthest()))
+                    .amount(Figure.fine(traced.largest())));
         }
         return traced;
     }

@@ -151,9 +151,11 @@ class TracerTest {
         refused(Wish.PLAIN.of(new Wish.Usual("casing", 5.5)), drawn);
         assertThat(said())
                 .containsExactly(
-                        "REFUSAL missing-unit: The outline is 114.3 wide. As inches that is 9-1/2 ft of casing: mm? |"
+                        "REFUSAL missing-unit: The outline is 114.3 wide. As inches that is 9.5 ft of casing: mm? |"
                                 + " State the unit of the tracing, or one caliper size.",
                         "NOTE outline-clockwise: The tracing runs clockwise; turned round. | ");
+        assertThat(metric().message(notices.sorted().get(0)))
+                .isEqualTo("The outline is 114.3 wide. As inches that is 2.90 m of casing: mm?");
     }
 
     @Test
@@ -189,8 +191,14 @@ class TracerTest {
         assertThat(said())
                 .singleElement()
                 .asString()
-                .matches("NOTE outline-open: Last point is 0\\.0\\d short of the first\\."
+                .matches("NOTE outline-open: Last point is 0\\.0\\d\\d short of the first\\."
                         + " Closed it, or was a piece lost\\? \\| Trace it again if so\\.");
+        assertThat(metric().message(notices.sorted().get(0)))
+                .matches("Last point is \\d\\.\\d\\d mm short of the first\\. Closed it, or was a piece lost\\?");
+    }
+
+    private static NoticeWords metric() {
+        return NoticeWords.in(LengthUnit.MILLIMETRE);
     }
 
     @Test
