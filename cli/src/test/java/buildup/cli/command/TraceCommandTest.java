@@ -99,7 +99,7 @@ class TraceCommandTest {
         assertThat(ran.err())
                 .startsWith("refusal  reading-room-shelf-edge.csv  The outline is 51.")
                 .endsWith(
-                        " high. As inches that is 4-1/2 ft of casing: mm? State the unit of the tracing, or one caliper size.\n");
+                        " high. As inches that is 4.3 ft of casing: mm? State the unit of the tracing, or one caliper size.\n");
     }
 
     @Test
