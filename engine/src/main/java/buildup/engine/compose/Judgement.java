@@ -8,8 +8,10 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.travel.Direction;
 import buildup.profiles.travel.Travel;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.Comparator;
@@ -20,6 +22,12 @@ import java.util.OptionalDouble;
 
 /** Says what is wrong with a section as it stands: overlaps, pieces that nothing carries, a stack that does not fit. */
 final class Judgement {
+    /** A flat that carries without splitting off, in: common practice, no source. */
+    private static final double FLAT = 0.25;
+
+    /** Laps thinner than touching, in, show in the fourth place. */
+    private static final Rounding LAP = Rounding.decimals(4);
+
     private final Section section;
     private final Notices notices;
 
@@ -52,25 +60,21 @@ final class Judgement {
             Body later = first.inStack() && !section.body(overlap.b()).piece() ? first : section.body(overlap.b());
             Body other = later.equals(first) ? section.body(overlap.b()) : first;
             add(
-                    Notice.problem(
-                                    "overlap",
-                                    "'" + later.name() + "' cuts " + print(overlap.depth()) + " into " + quoted(other)
-                                            + " (" + LengthPrinter.decimals(Length.inches(overlap.area()), 2)
-                                            + " sq in).")
-                            .amount(Length.inches(overlap.depth()))
-                            .cure("Rabbet it, or move it " + safe(overlap.depth()) + "."),
+                    ComposeNotices.OVERLAP
+                            .with("other", quoted(other))
+                            .with("area", Figure.area(overlap.area()))
+                            .amount(Figure.length(overlap.depth()))
+                            .cure(ComposeNotices.MOVE.with("by", Figure.contact(overlap.depth()))),
                     later);
         }
         section.contacts().stream()
                 .filter(contact -> contact.gap() < -Tolerance.SNAP)
                 .forEach(contact -> add(
-                        Notice.note(
-                                        "overlap-thinner-than-touching",
-                                        "'" + section.name(contact.b()) + "' laps " + quoted(section.body(contact.a()))
-                                                + " by " + LengthPrinter.decimals(Length.inches(-contact.gap()), 4)
-                                                + ", less than 1/256: taken as touching.")
-                                .amount(Length.inches(-contact.gap()))
-                                .cure("Nothing needs doing."),
+                        ComposeNotices.THIN_OVERLAP
+                                .with("later", section.name(contact.b()))
+                                .with("other", quoted(section.body(contact.a())))
+                                .with("lap", Figure.length(-contact.gap()).rounded(LAP))
+                                .amount(Figure.length(-contact.gap())),
                         pieceOf(contact)));
     }
 
@@ -85,13 +89,7 @@ final class Judgement {
         }
         if (standing.fixed()) {
             Grounding.fixedTo(standing.body(), section.bodies(), section.contacts())
-                    .ifPresent(on -> add(
-                            Notice.note(
-                                            "counts-as-fixed",
-                                            "'" + body.name() + "' lies flat on the " + on
-                                                    + ": it counts as fixed there until fastenings are given.")
-                                    .cure("Give its fastenings."),
-                            body));
+                    .ifPresent(on -> add(ComposeNotices.FIXED.with("on", on), body));
             return;
         }
         if (!standing.hanging().isEmpty()) {
@@ -105,28 +103,25 @@ final class Judgement {
     private void hangingSupport(Standing standing, Body body) {
         List<String> names =
                 standing.hanging().stream().distinct().map(section::name).toList();
-        String hanging = String.join(" and ", names);
-        String only =
-                names.size() == 1 ? "which only hangs by its fastenings. " : "which only hang by their fastenings. ";
-        String counted = standing.bearing().isEmpty()
-                ? "Nothing else carries it."
-                : "Counting " + sides(standing) + " alone: " + print(width(standing)) + ".";
+        Phrase counted = standing.bearing().isEmpty()
+                ? ComposeNotices.NOTHING_ELSE
+                : ComposeNotices.COUNTING
+                        .with("sides", sides(standing))
+                        .with("bearing", Figure.length(width(standing)));
         add(
-                Notice.note(
-                                "support-that-only-hangs",
-                                "'" + body.name() + "' bears on " + hanging + ", " + only + counted)
-                        .amount(Length.inches(width(standing)))
-                        .cure("Give " + hanging + " something to stand on, or trust the rest."),
+                ComposeNotices.HANGING_SUPPORT
+                        .with("hanging", Listing.names(names))
+                        .with("only", names.size() == 1 ? ComposeNotices.HANGS : ComposeNotices.HANG)
+                        .with("counted", counted)
+                        .amount(Figure.length(width(standing))),
                 body);
     }
 
-    private String sides(Standing standing) {
-        return String.join(
-                " and ",
-                standing.bearing().stream()
-                        .map(bearing -> section.name(bearing.on()))
-                        .distinct()
-                        .toList());
+    private Listing sides(Standing standing) {
+        return Listing.names(standing.bearing().stream()
+                .map(bearing -> section.name(bearing.on()))
+                .distinct()
+                .toList());
     }
 
     private static double width(Standing standing) {
@@ -138,21 +133,17 @@ final class Judgement {
                 .filter(contact -> contact.of(number))
                 .toList();
         if (touching.stream().anyMatch(contact -> contact.length() > 0)) {
-            add(
-                    Notice.note("hangs-on-its-fastenings", "'" + body.name() + "' hangs on its fastenings.")
-                            .cure("Nail it to what is behind it."),
-                    body);
+            add(ComposeNotices.HANGS_ON_NAILS.notice(), body);
         } else if (overlapped(number)) {
             // said as an overlap: what it stands on is not known until that is mended
             return;
         } else if (!touching.isEmpty()) {
             Body other = section.body(touching.get(0).other(number));
             add(
-                    Notice.problem(
-                                    "touches-on-a-corner-only",
-                                    "'" + body.name() + "' rests on " + quoted(other) + " by a point.")
-                            .amount(Length.ZERO)
-                            .cure("It needs a flat: lap it at least 1/4."),
+                    ComposeNotices.ON_A_CORNER
+                            .with("other", quoted(other))
+                            .with("flat", Figure.atLeast(FLAT))
+                            .amount(Figure.length(0)),
                     body);
         } else {
             floating(number, body);
@@ -170,19 +161,17 @@ final class Judgement {
                         other -> Travel.meeting(body.outline(), List.of(other.outline()), Direction.DOWN).stream())
                 .filter(fall -> fall < 0)
                 .max();
-        Notice notice;
         if (below.isPresent()) {
             double air = -below.getAsDouble();
-            notice = Notice.problem(
-                            "floating-piece",
-                            "'" + body.name() + "' touches nothing: " + print(air) + " of air below it.")
-                    .amount(Length.inches(air))
-                    .cure("Move it down " + print(air) + ", or add a block.");
+            add(
+                    ComposeNotices.FLOATING
+                            .notice()
+                            .amount(Figure.length(air))
+                            .cure(ComposeNotices.MOVE_DOWN.with("by", Figure.contact(air))),
+                    body);
         } else {
-            notice = Notice.problem("floating-piece", "'" + body.name() + "' touches nothing, and nothing is below it.")
-                    .cure("Place it on a piece, or add a block.");
+            add(ComposeNotices.FLOATING_FREE.notice(), body);
         }
-        add(notice, section.body(number));
     }
 
     private void fit() {
@@ -191,27 +180,25 @@ final class Judgement {
             double over = -left.getAsDouble();
             double space = section.stack().space().ceiling().orElseThrow()
                     - section.totals().bottom();
-            notices.add(Notice.problem(
-                            "too-tall",
-                            "The stack is " + print(section.totals().height()) + " in a space of " + print(space)
-                                    + ": over by " + print(over) + ".")
-                    .amount(Length.inches(over))
+            notices.add(ComposeNotices.TOO_TALL
+                    .with("height", Figure.length(section.totals().height()))
+                    .with("space", Figure.length(space))
+                    .amount(Figure.length(over))
                     .cure(tallest()
-                            .map(board -> "'" + board.name() + "' could be "
-                                    + LengthPrinter.sixteenths(LengthPrinter.roundDown(
-                                            Length.inches(board.outline().box().height() - over), 16))
-                                    + ".")
-                            .orElse("Lower the stack by " + safe(over) + ".")));
+                            .map(board -> ComposeNotices.COULD_BE
+                                    .with("board", board.name())
+                                    .with(
+                                            "size",
+                                            Figure.atMost(board.outline().box().height() - over)))
+                            .orElse(ComposeNotices.LOWER.with("by", Figure.atLeast(over)))));
         }
         OptionalDouble out = section.projectionLeft();
         if (out.isPresent() && out.getAsDouble() < -Tolerance.TOUCHING) {
             double over = -out.getAsDouble();
-            notices.add(Notice.problem(
-                            "projects-too-far",
-                            "The stack projects " + print(section.totals().projection()) + ", " + print(over)
-                                    + " more than allowed.")
-                    .amount(Length.inches(over))
-                    .cure("Bring it back " + safe(over) + "."));
+            notices.add(ComposeNotices.TOO_FAR
+                    .with("projection", Figure.length(section.totals().projection()))
+                    .amount(Figure.length(over))
+                    .cure(ComposeNotices.BRING_BACK.with("by", Figure.atLeast(over))));
         }
     }
 
@@ -238,10 +225,7 @@ final class Judgement {
             Piece piece = body.placed().orElseThrow().piece();
             Optional<String> kind = piece.stock().downIsNarrow();
             if (kind.isPresent() && !piece.flippedOver() && widensDownward(body.outline())) {
-                add(
-                        Notice.problem("upside-down", "'" + body.name() + "': the " + kind.get() + " widens downward.")
-                                .cure("If you mean it, say 'flip: over'; otherwise turn it the other way."),
-                        body);
+                add(ComposeNotices.UPSIDE_DOWN.with("molding", kind.get()), body);
             }
         }
     }
@@ -260,17 +244,8 @@ final class Judgement {
         return out.getMax() - out.getMin();
     }
 
-    private static String quoted(Body body) {
-        return body.piece() ? "'" + body.name() + "'" : "the " + body.name();
-    }
-
-    private static String print(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
-    }
-
-    /** A cure rounds up: moving a little too far still cures. */
-    private static String safe(double inches) {
-        return LengthPrinter.sixteenths(LengthPrinter.roundUp(Length.inches(inches), 16));
+    private static Phrase quoted(Body body) {
+        return (body.piece() ? ComposeNotices.QUOTED : ComposeNotices.OF_THE_ROOM).with("name", body.name());
     }
 
     private void add(Notice notice, Body body) {

@@ -61,7 +61,7 @@ class RegionTest {
                 .satisfies(notice -> {
                     assertThat(notice.level()).isEqualTo(Level.NOTE);
                     assertThat(NoticeWords.INCHES.message(notice))
-                            .isEqualTo("'high' laps 'low' by 0.0030, less than 1/256: taken as touching.");
+                            .isEqualTo("'high' laps 'low' by 0.0030: so little is taken as touching.");
                 });
     }
 
