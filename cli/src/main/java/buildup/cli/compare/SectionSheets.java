@@ -8,13 +8,13 @@ import buildup.cli.compare.Sheet.Figure;
 import buildup.cli.compare.Sheet.Kind;
 import buildup.cli.compare.Sheet.Quantity;
 import buildup.cli.compare.Sheet.Row;
-import buildup.cli.report.Blank;
 import buildup.engine.Answers;
 import buildup.engine.backing.Backing;
 import buildup.engine.compose.Body;
 import buildup.engine.compose.Section;
 import buildup.engine.compose.Standing;
 import buildup.engine.compose.Totals;
+import buildup.engine.placing.Blank;
 import buildup.engine.placing.Placed;
 import buildup.engine.support.Support;
 import buildup.profiles.outline.Box;
@@ -109,7 +109,9 @@ record SectionSheets(Answers known, Section section) {
                 ofPieces((number, placed) -> List.of(
                         Figure.of(placed.blankThickness()),
                         Figure.of(placed.blankWidth()),
-                        Figure.of(Blank.stock(placed, known).orElse("")))));
+                        Figure.of(Blank.stock(
+                                        placed, known.catalog(), section.stack().boardList())
+                                .orElse("")))));
     }
 
     private Sheet places() {

@@ -9,6 +9,7 @@ import buildup.catalog.Wood;
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
+import buildup.cli.tell.Json;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
 import buildup.shared.length.LengthUnit;

@@ -1,5 +1,6 @@
 package buildup.cli.report;
 
+import buildup.cli.tell.Json;
 import buildup.engine.run.Coving;
 import buildup.engine.run.EndCut;
 import buildup.engine.run.Fit;

@@ -1,5 +1,6 @@
 package buildup.cli.report;
 
+import buildup.cli.tell.Json;
 import buildup.engine.Answer;
 import buildup.engine.Cuts;
 import buildup.engine.sticks.Bill;

@@ -1,27 +1,19 @@
 package buildup.cli.report;
 
+import buildup.cli.tell.Json;
+import buildup.cli.tell.SheetJson;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
-import buildup.engine.backing.Backing;
-import buildup.engine.compose.Body;
-import buildup.engine.compose.Contact;
-import buildup.engine.compose.Hollow;
+import buildup.engine.Sheets;
 import buildup.engine.compose.Member;
-import buildup.engine.compose.Overlap;
-import buildup.engine.compose.Reveal;
 import buildup.engine.compose.Section;
-import buildup.engine.compose.Standing;
-import buildup.engine.compose.Step;
-import buildup.engine.compose.Totals;
 import buildup.engine.light.Lighting;
 import buildup.engine.light.Lights;
 import buildup.engine.light.Sunlight;
-import buildup.engine.placing.Placed;
 import buildup.engine.sight.Approach;
 import buildup.engine.sight.Sighting;
 import buildup.engine.stack.Eye;
 import buildup.engine.stack.Light;
-import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Text;
@@ -29,11 +21,9 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -92,20 +82,8 @@ public final class JsonReport {
     }
 
     private void figures(Json json) {
-        json.put("totals", totals(section.totals()))
-                .put("pieces", pieces())
-                .put("steps", section.steps().stream().map(this::step).toList())
-                .put(
-                        "space",
-                        new Json()
-                                .put("ceilingLeft", section.ceilingLeft())
-                                .put("projectionLeft", section.projectionLeft()))
-                .put("members", section.members().stream().map(this::member).toList())
-                .put("reveals", section.reveals().stream().map(this::reveal).toList())
-                .put("contacts", section.contacts().stream().map(this::contact).toList())
-                .put("overlaps", section.overlaps().stream().map(this::overlap).toList())
-                .put("voids", section.voids().stream().map(JsonReport::hollow).toList())
-                .put(
+        SheetJson.put(json, Sheets.of(known));
+        json.put(
                         "lights",
                         section.stack().lights().stream().map(JsonReport::light).toList())
                 .put("shadows", known.lights().stream().flatMap(this::shadows).toList())
@@ -176,130 +154,6 @@ public final class JsonReport {
                         .put("exposed", showing.exposed())
                         .put("firstShows", showing.first())
                         .put("mostSeen", showing.most()));
-    }
-
-    private static Json totals(Totals totals) {
-        return new Json()
-                .put("height", totals.height())
-                .put("projection", totals.projection())
-                .put("bottom", totals.bottom())
-                .put("top", totals.top())
-                .put("trimHeight", totals.trimHeight())
-                .put("trimProjection", totals.trimProjection())
-                .put("area", totals.area())
-                .put("weightPerFoot", totals.weightPerFoot());
-    }
-
-    private List<Json> pieces() {
-        List<Json> pieces = new ArrayList<>();
-        for (int i = 0; i < section.bodies().size(); i++) {
-            int number = i;
-            section.body(i).placed().ifPresent(placed -> pieces.add(piece(number, section.body(number), placed)));
-        }
-        return pieces;
-    }
-
-    private Json piece(int number, Body body, Placed placed) {
-        Box box = body.outline().box();
-        Stream<Standing> standing = section.standing().stream().filter(one -> one.body() == number);
-        Optional<Standing> held = standing.findFirst();
-        return new Json()
-                .put("name", body.name())
-                .put("letter", Section.letter(number))
-                .put("profile", placed.piece().stock().name())
-                .put("kind", placed.piece().kind().word())
-                .put("wood", placed.piece().wood().name())
-                .put("bottom", box.bottom())
-                .put("top", box.top())
-                .put("back", box.back())
-                .put("face", box.face())
-                .put("area", body.outline().area())
-                .put(
-                        "blank",
-                        new Json()
-                                .put("width", placed.blankWidth())
-                                .put("thickness", placed.blankThickness())
-                                .put("stock", Blank.stock(placed, known)))
-                .put("grounded", held.map(Standing::grounded).orElse(false))
-                .put(
-                        "bearing",
-                        held.map(Standing::bearing).orElse(List.of()).stream()
-                                .map(bearing -> new Json()
-                                        .put("on", section.name(bearing.on()))
-                                        .put("from", bearing.from())
-                                        .put("to", bearing.to()))
-                                .toList())
-                .put(
-                        "backing",
-                        known.backings().stream()
-                                .filter(backing -> backing.body() == number)
-                                .flatMap(backing -> backing.stretches().stream())
-                                .map(this::backing)
-                                .toList());
-    }
-
-    private Json backing(Backing.Stretch stretch) {
-        return new Json()
-                .put("by", section.name(stretch.by()))
-                .put("from", stretch.from())
-                .put("to", stretch.to());
-    }
-
-    private Json step(Step step) {
-        return new Json()
-                .put("piece", section.name(step.body()))
-                .put("height", step.height())
-                .put("projection", step.projection())
-                .put("top", step.top());
-    }
-
-    private Json member(Member member) {
-        Box box = member.box();
-        return new Json()
-                .put("piece", section.name(member.body()))
-                .put("member", member.member())
-                .put("from", member.from())
-                .put("to", member.to())
-                .put("length", member.length())
-                .put("bottom", box.bottom())
-                .put("top", box.top())
-                .put("projection", member.projection())
-                .put("step", member.step());
-    }
-
-    private Json reveal(Reveal reveal) {
-        return new Json()
-                .put("piece", section.name(reveal.piece()))
-                .put("over", section.name(reveal.over()))
-                .put("amount", reveal.amount())
-                .put("along", reveal.along().word())
-                .put("at", reveal.at())
-                .put("step", reveal.step());
-    }
-
-    private Json contact(Contact contact) {
-        boolean lies = contact.stretch().isPresent();
-        return new Json()
-                .put("a", section.name(contact.a()))
-                .put("b", section.name(contact.b()))
-                .put("facing", contact.facing().map(Contact.Facing::word))
-                .put("slope", lies ? OptionalDouble.of(contact.slope()) : OptionalDouble.empty())
-                .put("length", contact.length())
-                .put("from", contact.from())
-                .put("to", contact.to());
-    }
-
-    private Json overlap(Overlap overlap) {
-        return new Json()
-                .put("a", section.name(overlap.a()))
-                .put("b", section.name(overlap.b()))
-                .put("area", overlap.area())
-                .put("depth", overlap.depth())
-                .put("at", overlap.at());
-    }
-
-    private static Json hollow(Hollow hollow) {
-        return new Json().put("area", hollow.area()).put("at", hollow.at()).texts("closedBy", hollow.closedBy());
     }
 
     private static Json light(Light light) {

@@ -1,5 +1,6 @@
 package buildup.cli.report;
 
+import buildup.cli.tell.Json;
 import buildup.engine.milling.Corner;
 import buildup.engine.milling.Groove;
 import buildup.engine.milling.Hollow;

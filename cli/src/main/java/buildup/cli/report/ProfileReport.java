@@ -4,6 +4,7 @@ import buildup.cli.table.Cell;
 import buildup.cli.table.Display;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
+import buildup.cli.tell.Json;
 import buildup.engine.milling.Milled;
 import buildup.profiles.Profile;
 import buildup.profiles.member.Sprung;

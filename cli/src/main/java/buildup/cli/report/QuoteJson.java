@@ -1,5 +1,6 @@
 package buildup.cli.report;
 
+import buildup.cli.tell.Json;
 import buildup.engine.quote.Blank;
 import buildup.engine.quote.Item;
 import buildup.engine.quote.Order;

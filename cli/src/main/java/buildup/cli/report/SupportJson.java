@@ -1,5 +1,6 @@
 package buildup.cli.report;
 
+import buildup.cli.tell.Json;
 import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import buildup.engine.fixing.Fixed;

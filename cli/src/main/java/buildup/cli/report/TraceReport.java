@@ -1,6 +1,7 @@
 package buildup.cli.report;
 
 import buildup.catalog.words.OutlineWords;
+import buildup.cli.tell.Json;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Segment;

@@ -2,7 +2,7 @@ package buildup.cli.watch;
 
 import buildup.cli.page.Page;
 import buildup.cli.page.PageParts;
-import buildup.cli.report.Json;
+import buildup.cli.tell.Json;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;

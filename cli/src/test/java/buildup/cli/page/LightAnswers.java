@@ -1,6 +1,6 @@
 package buildup.cli.page;
 
-import buildup.cli.report.Json;
+import buildup.cli.tell.Json;
 import buildup.engine.Answers;
 import buildup.engine.compose.Section;
 import buildup.engine.light.Band;

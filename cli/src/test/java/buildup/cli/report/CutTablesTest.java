@@ -6,6 +6,7 @@ import buildup.cli.drawing.Drawn;
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
+import buildup.cli.tell.Json;
 import buildup.shared.length.LengthUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -2,6 +2,7 @@ package buildup.cli.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.cli.tell.Json;
 import buildup.profiles.outline.Point;
 import java.util.List;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package buildup.cli.report;
+package buildup.cli.tell;
 
 import buildup.profiles.outline.Point;
 import java.math.BigDecimal;
@@ -85,7 +85,7 @@ public final class Json {
                         .collect(Collectors.joining(",", open, "\n" + close));
     }
 
-    static String number(double number) {
+    public static String number(double number) {
         return new BigDecimal(number)
                 .setScale(DECIMALS, RoundingMode.HALF_UP)
                 .stripTrailingZeros()

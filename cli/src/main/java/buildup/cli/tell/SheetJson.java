@@ -1,0 +1,100 @@
+package buildup.cli.tell;
+
+import buildup.shared.sheet.Cell;
+import buildup.shared.sheet.Column;
+import buildup.shared.sheet.Row;
+import buildup.shared.sheet.Sheet;
+import buildup.shared.sheet.Type;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Sheets as JSON: decimal inches and the other units of the engine, whatever the unit of the document. */
+public final class SheetJson {
+    private SheetJson() {}
+
+    /** Puts the blocks of these sheets; a sheet called {@code a.b} goes into the object {@code a}. */
+    public static void put(Json json, List<Sheet> sheets) {
+        Map<String, Json> objects = new LinkedHashMap<>();
+        for (Sheet sheet : sheets) {
+            if (sheet.asked()) {
+                block(json, objects, sheet);
+            }
+        }
+        // an object is written once it is whole
+        objects.forEach(json::put);
+    }
+
+    private static void block(Json json, Map<String, Json> objects, Sheet sheet) {
+        int dot = sheet.key().indexOf('.');
+        if (dot >= 0) {
+            String own = sheet.key().substring(0, dot);
+            Json object = objects.computeIfAbsent(own, key -> {
+                Json made = new Json();
+                json.put(key, made);
+                return made;
+            });
+            put(object, sheet.key().substring(dot + 1), sheet);
+        } else if (sheet.single() && !sheet.rows().isEmpty()) {
+            Json object = objects.computeIfAbsent(sheet.key(), key -> {
+                Json made = new Json();
+                json.put(key, made);
+                return made;
+            });
+            fill(object, sheet.columns(), sheet.rows().get(0));
+        } else {
+            put(json, sheet.key(), sheet);
+        }
+    }
+
+    private static void put(Json json, String key, Sheet sheet) {
+        if (!sheet.single()) {
+            json.put(
+                    key,
+                    sheet.rows().stream()
+                            .map(row -> object(sheet.columns(), row))
+                            .toList());
+        } else if (!sheet.rows().isEmpty()) {
+            json.put(key, object(sheet.columns(), sheet.rows().get(0)));
+        }
+    }
+
+    private static Json object(List<Column> columns, Row row) {
+        return fill(new Json(), columns, row);
+    }
+
+    private static Json fill(Json json, List<Column> columns, Row row) {
+        for (int i = 0; i < columns.size(); i++) {
+            Column column = columns.get(i);
+            if (column.shown() != Column.Shown.TEXT) {
+                cell(json, column, row.cells().get(i));
+            }
+        }
+        return json;
+    }
+
+    private static void cell(Json json, Column column, Cell cell) {
+        if (cell instanceof Cell.Number number) {
+            json.put(column.key(), number.amount());
+        } else if (cell instanceof Cell.Words words) {
+            json.put(column.key(), words.words());
+        } else if (cell instanceof Cell.Flag flag) {
+            json.put(column.key(), flag.yes());
+        } else if (cell instanceof Cell.Place place) {
+            json.numbers(column.key(), List.of(place.x(), place.y()));
+        } else if (cell instanceof Cell.Names names) {
+            json.texts(column.key(), names.names());
+        } else if (cell instanceof Cell.Numbers numbers) {
+            json.numbers(column.key(), numbers.amounts());
+        } else if (cell instanceof Cell.Rows rows && column.type() instanceof Type.Nested nested) {
+            List<Json> objects = rows.rows().stream()
+                    .map(row -> object(nested.columns(), row))
+                    .toList();
+            if (nested.many()) {
+                json.put(column.key(), objects);
+            } else if (!objects.isEmpty()) {
+                json.put(column.key(), objects.get(0));
+            }
+        }
+    }
+}

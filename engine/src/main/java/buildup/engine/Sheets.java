@@ -1,0 +1,20 @@
+package buildup.engine;
+
+import buildup.engine.compose.SectionSheets;
+import buildup.shared.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The sheets of a stack, one a question, in the order of a report. */
+public final class Sheets {
+    private Sheets() {}
+
+    /** All of them; what the document did not ask for says so itself. */
+    public static List<Sheet> of(Answers answers) {
+        List<Sheet> sheets = new ArrayList<>();
+        sheets.add(SectionSheets.totals(answers.section()));
+        sheets.add(PieceSheet.of(answers.section(), answers.backings(), answers.catalog()));
+        sheets.addAll(SectionSheets.rows(answers.section()));
+        return List.copyOf(sheets);
+    }
+}
