@@ -2,6 +2,8 @@ package buildup.catalog.inbox;
 
 import buildup.profiles.outline.Point;
 import buildup.profiles.trace.Trail;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +51,7 @@ final class CsvReader {
             if (plain.isEmpty()) {
                 endRun();
             } else if (plain.length() > LONGEST_LINE) {
-                bad("This line is " + plain.length() + " letters long.", line);
+                source.tell(InboxNotices.LONG_LINE.with("letters", Figure.count(plain.length())), line);
             } else if (STATED_UNIT.matcher(plain).matches()) {
                 Matcher stated = STATED_UNIT.matcher(plain);
                 unit(stated.matches() ? stated.group(1) : "", line);
@@ -59,17 +61,9 @@ final class CsvReader {
         }
         endRun();
         if (trails.isEmpty()) {
-            throw points > 0
-                    ? source.refused(
-                            "one-point", source.name() + " holds single points only.", 1, "Trace along the profile.")
-                    : source.refused(
-                            "no-points",
-                            source.name() + " holds no points.",
-                            1,
-                            "Write x and y on each line, as 0.250, 1.125; or name an SVG or DXF file.");
+            throw source.refused(source.named(points > 0 ? InboxNotices.SINGLE_POINTS : InboxNotices.NO_POINT), 1);
         }
-        alone.forEach(lone -> source.tell(
-                source.note("one-point", "A point stands alone between blank lines, and is left out.", lone)));
+        alone.forEach(lone -> source.tell(InboxNotices.LONE_POINT, lone));
         return new Drawn(trails, unit);
     }
 
@@ -83,16 +77,20 @@ final class CsvReader {
             return;
         }
         if (fields.size() != columns) {
-            bad(
-                    "'" + Numerals.shown(text) + "' is " + fields.size() + " field" + (fields.size() == 1 ? "" : "s")
-                            + " where " + columns + " are wanted.",
+            Phrase found = fields.size() == 1 ? InboxNotices.ONE_FIELD : InboxNotices.SEVERAL_FIELDS;
+            source.tell(
+                    InboxNotices.FIELDS
+                            .with("text", Numerals.shown(text))
+                            .with("found", found.with("fields", Figure.count(fields.size())))
+                            .with("columns", Figure.count(columns)),
                     line);
             return;
         }
         OptionalDouble right = number(fields.get(x), parted);
         OptionalDouble up = number(fields.get(y), parted);
         if (right.isEmpty() || up.isEmpty()) {
-            bad(Numerals.fault(right.isEmpty() ? fields.get(x) : fields.get(y)) + ".", line);
+            Phrase fault = Numerals.fault(right.isEmpty() ? fields.get(x) : fields.get(y));
+            source.tell(InboxNotices.NO_NUMBER.with("fault", fault), line);
             return;
         }
         // of a line that was read: one that was not may hold anything
@@ -102,11 +100,6 @@ final class CsvReader {
 
     private static OptionalDouble number(String field, Optional<Separator> parted) {
         return Numerals.number(parted.filter(Separator::commaIsDecimal).isPresent() ? field.replace(',', '.') : field);
-    }
-
-    private void bad(String message, int line) {
-        source.tell(source.problem("not-a-point", message + " The point is left out.", line)
-                .cure("Write x and y, as 0.250, 1.125."));
     }
 
     private void point(Point point, int line) throws Refused {
@@ -160,16 +153,13 @@ final class CsvReader {
     private void unit(String name, int line) throws Refused {
         Optional<LengthUnit> stated = LengthUnit.named(name);
         if (stated.isEmpty()) {
-            source.tell(source.problem(
-                            "missing-unit", "'" + Numerals.shown(name) + "' is no unit of length known here.", line)
-                    .cure("Write in, mm, cm or ft."));
+            source.tell(InboxNotices.NO_UNIT.with("text", Numerals.shown(name)), line);
         } else if (unit.isPresent() && !unit.equals(stated)) {
             throw source.refused(
-                    "two-units",
-                    "Two units are stated: " + unit.get().symbol() + ", and here "
-                            + stated.get().symbol() + ".",
-                    line,
-                    "Keep one of them.");
+                    InboxNotices.UNITS_DIFFER
+                            .with("first", unit.get().symbol())
+                            .with("second", stated.get().symbol()),
+                    line);
         } else {
             unit = stated;
         }

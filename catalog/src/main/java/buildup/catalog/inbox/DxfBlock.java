@@ -2,6 +2,7 @@ package buildup.catalog.inbox;
 
 import buildup.profiles.curve.Affine;
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -41,20 +42,15 @@ final class DxfBlock {
         for (DxfEntity insert : inserts) {
             DxfBlock block = blocks.get(DxfReader.key(insert.name()));
             if (block == null) {
-                source.tell(source.problem(
-                                "outside-reference",
-                                "Block '" + Numerals.shown(insert.name()) + "' is not in the file, and is left out.",
-                                insert.line())
-                        .cure("Bind what is outside into the file, or take the block apart."));
+                source.tell(InboxNotices.BLOCK_ELSEWHERE.with("block", Numerals.shown(insert.name())), insert.line());
                 continue;
             }
             if (depth >= Limits.DEEPEST) {
                 throw source.refused(
-                        "too-deep",
-                        "Block '" + Numerals.shown(insert.name()) + "' holds itself, or blocks lie more than "
-                                + Limits.DEEPEST + " deep within each other.",
-                        insert.line(),
-                        "Take the blocks apart.");
+                        InboxNotices.DEEP_BLOCK
+                                .with("block", Numerals.shown(insert.name()))
+                                .with("most", Figure.count(Limits.DEEPEST)),
+                        insert.line());
             }
             int columns = Math.max(1, insert.whole(70, 1));
             int rows = Math.max(1, insert.whole(71, 1));
@@ -82,10 +78,6 @@ final class DxfBlock {
     }
 
     private Refused tooMany() {
-        return source.refused(
-                "too-many-points",
-                "More than " + Limits.MOST_INSERTS + " blocks are put into the drawing.",
-                1,
-                "Keep the profile and leave out the rest.");
+        return source.refused(InboxNotices.MANY_BLOCKS.with("most", Figure.count(Limits.MOST_INSERTS)), 1);
     }
 }

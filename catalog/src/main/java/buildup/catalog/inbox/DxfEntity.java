@@ -2,6 +2,8 @@ package buildup.catalog.inbox;
 
 import buildup.catalog.inbox.DxfTags.Tag;
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +19,7 @@ import java.util.stream.IntStream;
  * @param pairs in the order of the file
  * @param fault what is wrong with its numbers, in a sentence
  */
-record DxfEntity(String type, int line, String name, String layer, List<Pair> pairs, Optional<String> fault) {
+record DxfEntity(String type, int line, String name, String layer, List<Pair> pairs, Optional<Phrase> fault) {
     /** A number under its group code; a class, for a record's numbers would be open to everyone. */
     static final class Pair {
         private final int code;
@@ -62,7 +64,7 @@ record DxfEntity(String type, int line, String name, String layer, List<Pair> pa
     static DxfEntity read(Tag head, DxfTags tags, Source source) throws Refused {
         boolean kept = DRAWN.contains(head.value());
         List<Pair> pairs = new ArrayList<>();
-        Optional<String> fault = Optional.empty();
+        Optional<Phrase> fault = Optional.empty();
         String name = "";
         String layer = "";
         for (Optional<Tag> tag = tags.peek(); tag.isPresent() && tag.get().code() != 0; tag = tags.peek()) {
@@ -77,7 +79,9 @@ record DxfEntity(String type, int line, String name, String layer, List<Pair> pa
             }
             OptionalDouble number = Numerals.number(one.value());
             if (number.isEmpty() && fault.isEmpty()) {
-                fault = Optional.of("In line " + one.line() + ", " + Numerals.fault(one.value()) + ".");
+                fault = Optional.of(InboxNotices.IN_LINE
+                        .with("line", Figure.count(one.line()))
+                        .with("fault", Numerals.fault(one.value())));
             }
             pairs.add(new Pair(one.code(), number.orElse(0)));
             if (pairs.size() > MOST_PAIRS) {

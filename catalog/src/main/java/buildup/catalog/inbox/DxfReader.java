@@ -2,6 +2,7 @@ package buildup.catalog.inbox;
 
 import buildup.catalog.inbox.DxfTags.Tag;
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,7 +13,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 
 /** Reads the lines of an ASCII DXF drawing, of R12 or later. What is no line is counted and left out. */
 final class DxfReader {
@@ -59,19 +59,17 @@ final class DxfReader {
             ended = tag.is(0, "EOF");
         }
         if (!ended) {
-            source.tell(
-                    source.problem("dxf-error", "The file breaks off: what should end it is not there.", tags.line())
-                            .cure("Save or copy it again."));
+            source.tell(InboxNotices.BROKEN_OFF, tags.line());
         }
         if (!left.isEmpty()) {
-            String list = left.entrySet().stream()
-                    .map(entry -> entry.getValue() + " " + entry.getKey())
-                    .collect(Collectors.joining(", "));
-            source.tell(source.note("not-read", "Left out, as they are no lines: " + list + ".", 1)
-                    .cure("Turn them into lines if they belong to the profile."));
+            source.tell(
+                    InboxNotices.LEFT_OUT
+                            .with("list", InboxNotices.counted(left))
+                            .with("lines", "lines"),
+                    1);
         }
-        DxfUnits.Scale scale = DxfUnits.of(unit, metric, source);
-        scale.said().ifPresent(source::tell);
+        DxfUnits.Scale scale = DxfUnits.of(unit, metric);
+        scale.said().ifPresent(said -> source.tell(said, 1));
         Plot whole = new Plot(source);
         drawing.unfold(blocks, whole);
         return whole.drawn(scale.map(), scale.unit());
@@ -165,7 +163,7 @@ final class DxfReader {
             count("hidden");
             return;
         }
-        Optional<String> fault = entity.fault()
+        Optional<Phrase> fault = entity.fault()
                 .or(() -> vertices.stream()
                         .flatMap(vertex -> vertex.fault().stream())
                         .findFirst());
@@ -173,7 +171,7 @@ final class DxfReader {
         DxfShape shape = fault.isPresent()
                 ? DxfShape.faulty(fault.get())
                 : !planar
-                        ? DxfShape.faulty("It lies in a plane that is tilted out of the drawing.")
+                        ? DxfShape.faulty(InboxNotices.TILTED)
                         : entity.type().equals("INSERT")
                                 ? new DxfShape(Optional.empty(), Optional.empty())
                                 : DxfShape.of(entity, vertices);
@@ -197,12 +195,12 @@ final class DxfReader {
         return vertices;
     }
 
-    private void fault(DxfEntity entity, String what, boolean leftOut) {
-        source.tell(source.problem(
-                        "dxf-error",
-                        "This " + entity.type() + (leftOut ? " is left out. " : ": ") + what,
-                        entity.line())
-                .cure("Turn it into a polyline and save again."));
+    private void fault(DxfEntity entity, Phrase what, boolean leftOut) {
+        source.tell(
+                (leftOut ? InboxNotices.ENTITY_LEFT_OUT : InboxNotices.ENTITY_CHANGED)
+                        .with("type", entity.type())
+                        .with("fault", what),
+                entity.line());
     }
 
     private void count(String type) {

@@ -7,20 +7,22 @@ import buildup.profiles.curve.Spline;
 import buildup.profiles.curve.Straight;
 import buildup.profiles.curve.Strand;
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
 /** What an entity of a DXF file draws, and what is wrong with it, in a sentence. */
-record DxfShape(Optional<Strand> strand, Optional<String> fault) {
+record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
     static final Affine MIRROR = Affine.scale(-1, 1);
 
     private static DxfShape of(Curve curve, boolean closed) {
         return new DxfShape(Optional.of(new Strand(List.of(curve), closed)), Optional.empty());
     }
 
-    static DxfShape faulty(String fault) {
+    static DxfShape faulty(Phrase fault) {
         return new DxfShape(Optional.empty(), Optional.of(fault));
     }
 
@@ -58,7 +60,7 @@ record DxfShape(Optional<Strand> strand, Optional<String> fault) {
     private static DxfShape round(DxfEntity entity, double start, double sweep) {
         double radius = entity.number(40, 0);
         if (!(radius > 0)) {
-            return faulty("Its radius is not above 0.");
+            return faulty(InboxNotices.NO_RADIUS);
         }
         return of(Oval.circular(entity.point(10), radius, start, sweep), isWhole(sweep));
     }
@@ -71,7 +73,7 @@ record DxfShape(Optional<Strand> strand, Optional<String> fault) {
         Point u = entity.point(11);
         double ratio = entity.number(40, 1);
         if (!(u.length() > 0) || !(ratio > 0)) {
-            return faulty("One of its axes is not above 0.");
+            return faulty(InboxNotices.NO_AXIS);
         }
         Point v = (entity.mirrored() ? u.right() : u.left()).times(ratio);
         double start = entity.number(41, 0);
@@ -94,7 +96,7 @@ record DxfShape(Optional<Strand> strand, Optional<String> fault) {
 
     private static DxfShape heavy(DxfEntity entity, List<DxfEntity> vertices) {
         if (entity.flag(70, 16 | 64)) {
-            return faulty("It is a net of faces.");
+            return faulty(InboxNotices.NET);
         }
         // those with bit 16 only pull at the curve, which the others follow
         List<DxfEntity> kept =
@@ -107,7 +109,7 @@ record DxfShape(Optional<Strand> strand, Optional<String> fault) {
 
     private static DxfShape poly(List<Point> points, List<Double> bulges, boolean closed) {
         if (points.size() < 2 || points.size() != bulges.size()) {
-            return faulty("It has " + points.size() + " whole points.");
+            return faulty(InboxNotices.WHOLE_POINTS.with("points", Figure.count(points.size())));
         }
         List<Curve> curves = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
@@ -118,7 +120,7 @@ record DxfShape(Optional<Strand> strand, Optional<String> fault) {
             }
             Optional<Curve> curve = Oval.bulged(points.get(i), points.get((i + 1) % points.size()), bulges.get(i));
             if (curve.isEmpty()) {
-                return faulty("The bulge at its point " + (i + 1) + " is no arc.");
+                return faulty(InboxNotices.BULGE.with("point", Figure.count(i + 1)));
             }
             curves.add(curve.get());
         }
@@ -131,13 +133,13 @@ record DxfShape(Optional<Strand> strand, Optional<String> fault) {
             List<Point> through = entity.points(11);
             return new DxfShape(
                     poly(through, Collections.nCopies(through.size(), 0.0), false).strand,
-                    Optional.of("It gives only points to pass through, which are joined by straight lines."));
+                    Optional.of(InboxNotices.THROUGH_POINTS));
         }
         List<Double> weights = entity.has(41) ? entity.numbers(41) : Collections.nCopies(controls.size(), 1.0);
         int degree = entity.whole(71, 0);
-        List<String> faults = Spline.faults(degree, controls, weights, entity.numbers(40));
+        List<Phrase> faults = Spline.faults(degree, controls, weights, entity.numbers(40));
         if (!faults.isEmpty()) {
-            return faulty("As a spline, " + String.join("; ", faults) + ".");
+            return faulty(InboxNotices.asASpline(faults));
         }
         Spline spline = new Spline(degree, controls, weights, entity.numbers(40));
         boolean meets =

@@ -35,11 +35,7 @@ final class DxfTags {
             }
             OptionalInt number = Numerals.whole(code);
             if (number.isEmpty()) {
-                throw source.refused(
-                        "dxf-error",
-                        "A group code, a whole number, should stand here, and '" + Numerals.shown(code) + "' does.",
-                        line,
-                        "Save the file again as ASCII DXF.");
+                throw source.refused(InboxNotices.NO_GROUP_CODE.with("text", Numerals.shown(code)), line);
             }
             if (at >= text.length()) {
                 break;

@@ -1,6 +1,7 @@
 package buildup.catalog.inbox;
 
 import buildup.profiles.curve.Affine;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import java.util.Optional;
@@ -42,22 +43,17 @@ enum DxfUnits {
      * @param stated {@code $INSUNITS}
      * @param metric {@code $MEASUREMENT}: 0 inches, 1 metric
      */
-    static Scale of(OptionalInt stated, OptionalInt metric, Source source) {
+    static Scale of(OptionalInt stated, OptionalInt metric) {
         for (DxfUnits one : values()) {
             if (stated.isPresent() && stated.getAsInt() == one.number) {
-                return one.scale(source);
+                return one.scale();
             }
         }
         if (stated.orElse(0) != 0) {
             return new Scale(
                     Affine.NONE,
                     Optional.empty(),
-                    Optional.of(source.problem(
-                                    "drawing-unit",
-                                    "The drawing is in a unit that no shop works in ($INSUNITS " + stated.getAsInt()
-                                            + "); it is taken as unstated.",
-                                    1)
-                            .cure("Save it in inches or millimetres, or say the unit.")));
+                    Optional.of(InboxNotices.NO_SHOP_UNIT.with("number", Figure.count(stated.getAsInt()))));
         }
         if (metric.isEmpty() || metric.getAsInt() > 1 || metric.getAsInt() < 0) {
             return new Scale(Affine.NONE, Optional.empty(), Optional.empty());
@@ -66,36 +62,28 @@ enum DxfUnits {
         return new Scale(
                 Affine.NONE,
                 Optional.of(guess),
-                Optional.of(source.note(
-                                "drawing-unit",
-                                "The drawing states no unit; as it is "
-                                        + (metric.getAsInt() == 1 ? "metric" : "not metric")
-                                        + " ($MEASUREMENT), it is taken in " + guess.symbol() + ".",
-                                1)
-                        .cure("Say the unit if that is wrong.")));
+                Optional.of((guess.isMetric() ? InboxNotices.GUESSED_METRIC : InboxNotices.GUESSED_INCHES)
+                        .with("unit", guess.symbol())));
     }
 
-    private Scale scale(Source source) {
+    private Scale scale() {
         if (Math.abs(factor - 1) > 0) {
             return new Scale(
                     Affine.scale(factor, factor),
                     Optional.of(unit),
-                    Optional.of(source.note(
-                            "drawing-unit",
-                            "The drawing is in " + words() + "; turned into " + unit.symbol() + ".",
-                            1)));
+                    Optional.of(InboxNotices.UNIT_TURNED.with("drawn", words()).with("unit", unit.symbol())));
         }
         return new Scale(Affine.NONE, Optional.of(unit), Optional.empty());
     }
 
     private String words() {
         return switch (this) {
-            case METRE -> "metres";
+            case METRE -> "meters";
             case MICROINCH -> "millionths of an inch";
             case MIL -> "thousandths of an inch";
             case YARD -> "yards";
-            case MICROMETRE -> "thousandths of a millimetre";
-            case DECIMETRE -> "tenths of a metre";
+            case MICROMETRE -> "thousandths of a millimeter";
+            case DECIMETRE -> "tenths of a meter";
             default -> unit.symbol();
         };
     }

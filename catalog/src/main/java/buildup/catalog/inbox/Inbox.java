@@ -1,5 +1,6 @@
 package buildup.catalog.inbox;
 
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -54,34 +55,26 @@ public final class Inbox {
     }
 
     private static String text(byte[] content, Source source) throws Refused {
-        String name = source.name();
         if (content.length > GREATEST_BYTES) {
             throw source.refused(
-                    "file-too-large",
-                    name + " holds more than " + (GREATEST_BYTES >> 20) + " MiB.",
-                    1,
-                    "Save the profile alone.");
+                    source.named(InboxNotices.TOO_LARGE).with("most", Figure.count(GREATEST_BYTES >> 20)), 1);
         }
         String head = new String(content, 0, Math.min(content.length, SIGNATURE), StandardCharsets.ISO_8859_1);
         if (head.contains(BINARY_DXF)) {
-            throw source.refused("binary-dxf", name + " is a binary DXF file.", 1, "Save it as ASCII DXF.");
+            throw source.refused(source.named(InboxNotices.BINARY), 1);
         }
         if (head.startsWith("\u001f\u008b")) {
-            throw source.refused("binary-file", name + " is packed.", 1, "Unpack it first.");
+            throw source.refused(source.named(InboxNotices.PACKED), 1);
         }
         String marked = decoded(content, head);
         String text = marked.substring(marked.startsWith("\uFEFF") ? 1 : 0, end(marked));
         for (int i = 0; i < text.length(); i++) {
             if (isBinary(text.charAt(i))) {
-                throw source.refused(
-                        "binary-file",
-                        name + " is not a text file: byte " + (int) text.charAt(i) + " stands in it.",
-                        1,
-                        "Save the profile as CSV, SVG or ASCII DXF.");
+                throw source.refused(source.named(InboxNotices.NO_TEXT).with("byte", Figure.count(text.charAt(i))), 1);
             }
         }
         if (text.isBlank()) {
-            throw source.refused("empty-file", name + " is empty.", 1, "Is it the right file?");
+            throw source.refused(source.named(InboxNotices.EMPTY), 1);
         }
         return text;
     }

@@ -1,5 +1,6 @@
 package buildup.catalog.inbox;
 
+import buildup.shared.figure.Phrase;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.regex.Pattern;
@@ -29,10 +30,10 @@ final class Numerals {
     }
 
     /** What is wrong with a text that is no such number. */
-    static String fault(String text) {
+    static Phrase fault(String text) {
         String plain = text.strip();
-        return "'" + shown(plain) + "' "
-                + (NUMBER.matcher(plain).matches() ? "is far beyond any drawing" : "is not a number");
+        return (NUMBER.matcher(plain).matches() ? InboxNotices.NUMBER_TOO_FAR : InboxNotices.NOT_A_NUMBER)
+                .with("text", shown(plain));
     }
 
     /** A stranger's text, short enough for a message and without control characters. */

@@ -4,6 +4,7 @@ import buildup.profiles.curve.Affine;
 import buildup.profiles.curve.Strand;
 import buildup.profiles.outline.Box;
 import buildup.profiles.trace.Trail;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,17 +38,15 @@ final class Plot {
     Drawn drawn(Affine map, Optional<LengthUnit> unit) throws Refused {
         List<Strand> kept = strands.stream().map(strand -> strand.moved(map)).toList();
         if (kept.isEmpty()) {
-            throw source.refused("no-points", source.name() + " draws no line.", 1, "Is it the right file?");
+            throw source.refused(source.named(InboxNotices.NO_LINE), 1);
         }
         Box box = Box.around(kept.stream().map(Strand::reach).toList());
         double diagonal = Math.hypot(box.width(), box.height());
         if (!(diagonal <= 4 * Limits.FARTHEST)) {
-            throw source.refused(
-                    "not-a-point", "What is drawn reaches far beyond any drawing.", 1, "Look at its scale.");
+            throw source.refused(InboxNotices.TOO_FAR, 1);
         }
         if (!(diagonal > 0)) {
-            throw source.refused(
-                    "one-point", "All of " + source.name() + " is at one point.", 1, "Trace along the profile.");
+            throw source.refused(source.named(InboxNotices.ALL_IN_ONE), 1);
         }
         double chordError = diagonal * Limits.CHORD_SHARE;
         long points = 0;
@@ -69,10 +68,6 @@ final class Plot {
     }
 
     static Refused tooMany(Source source) {
-        return source.refused(
-                "too-many-points",
-                source.name() + " holds more than " + Limits.MOST_POINTS + " points.",
-                1,
-                "Keep the profile and leave out the rest, or trace it more coarsely.");
+        return source.refused(source.named(InboxNotices.MANY_POINTS).with("most", Figure.count(Limits.MOST_POINTS)), 1);
     }
 }

@@ -1,5 +1,8 @@
 package buildup.catalog.inbox;
 
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Code;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
@@ -16,8 +19,8 @@ final class Source {
     private final String name;
     private final String text;
     private final Notices notices;
-    private final Map<String, Integer> told = new LinkedHashMap<>();
-    private final Map<String, Integer> last = new LinkedHashMap<>();
+    private final Map<Code, Integer> told = new LinkedHashMap<>();
+    private final Map<Code, Integer> last = new LinkedHashMap<>();
 
     Source(String name, String text, Notices notices) {
         this.name = name;
@@ -33,26 +36,36 @@ final class Source {
         return text;
     }
 
-    Notice note(String code, String message, int line) {
-        return Notice.note(code, message).at(new Mark(name, line, 1));
+    /** A notice of a kind that names the file. */
+    Notice named(Kind kind) {
+        return kind.with("file", name);
     }
 
-    Notice problem(String code, String message, int line) {
-        return Notice.problem(code, message).at(new Mark(name, line, 1));
+    Refused refused(Kind kind, int line) {
+        return refused(kind.notice(), line);
     }
 
-    Refused refused(String code, String message, int line, String cure) {
-        return new Refused(
-                Notice.refusal(code, message).at(new Mark(name, line, 1)).cure(cure));
+    Refused refused(Notice notice, int line) {
+        return new Refused(notice.at(new Mark(name, line, 1)));
     }
 
-    /** Says it, unless very many of its kind have been said. */
-    void tell(Notice notice) {
-        int before = told.merge(notice.code(), 1, Integer::sum);
+    /** Says it, unless very many of its code have been said. */
+    void tell(Kind kind, int line) {
+        tell(kind.notice(), line);
+    }
+
+    /** Says it, unless very many of its code have been said. */
+    void tell(Notice notice, int line) {
+        tell(notice.at(new Mark(name, line, 1)));
+    }
+
+    private void tell(Notice notice) {
+        Code code = notice.kind().code();
+        int before = told.merge(code, 1, Integer::sum);
         if (before <= MOST_TOLD || notice.level() == Level.REFUSAL) {
             notices.add(notice);
         }
-        last.put(notice.code(), notice.mark().map(Mark::line).orElse(1));
+        last.put(code, notice.mark().map(Mark::line).orElse(1));
     }
 
     /** Says how many faults were not told one by one. */
@@ -60,11 +73,10 @@ final class Source {
         told.forEach((code, count) -> {
             if (count > MOST_TOLD) {
                 int line = Optional.ofNullable(last.get(code)).orElse(1);
-                notices.add(problem(
-                                code,
-                                (count - MOST_TOLD) + " more like these, the last of them in line " + line + ".",
-                                line)
-                        .cure("Look at how the file was saved."));
+                notices.add(InboxNotices.more(code)
+                        .with("more", Figure.count(count - MOST_TOLD))
+                        .with("line", Figure.count(line))
+                        .at(new Mark(name, line, 1)));
             }
         });
     }

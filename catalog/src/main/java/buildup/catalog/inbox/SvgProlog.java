@@ -1,5 +1,6 @@
 package buildup.catalog.inbox;
 
+import buildup.shared.figure.Phrase;
 import java.util.regex.Pattern;
 
 /**
@@ -25,33 +26,24 @@ final class SvgProlog {
         for (; end < text.length() && (quote != 0 || text.charAt(end) != '>'); end++) {
             char c = text.charAt(end);
             if (quote == 0 && c == '[') {
-                throw source.refused(
-                        "entity-bomb",
-                        "The file declares entities or other rules of its own; such can blow up, and are not read.",
-                        line(text, end),
-                        "Save it as plain SVG, without a document type.");
+                throw source.refused(InboxNotices.ENTITY_DECLARED, line(text, end));
             }
             quote = quote == c ? 0 : quote == 0 && (c == '"' || c == '\'') ? c : quote;
         }
         if (end >= text.length()) {
-            throw source.refused(
-                    "svg-error", "The document type has no end.", line(text, start), "Save it again as plain SVG.");
+            throw source.refused(InboxNotices.NO_END, line(text, start));
         }
         if (!PLAIN.matcher(text.substring(start + DOCTYPE.length(), end).strip())
                 .matches()) {
-            throw outside(source, "a document type", line(text, start));
+            throw outside(source, InboxNotices.A_DOCUMENT_TYPE, line(text, start));
         }
         String blank = text.substring(start, end + 1).replaceAll("[^\\r\\n]", " ");
         return text.substring(0, start) + blank + text.substring(end + 1);
     }
 
     /** What is said of anything that would have to be fetched. */
-    static Refused outside(Source source, String what, int line) {
-        return source.refused(
-                "outside-reference",
-                "The file refers to " + what + " outside itself. Nothing outside is opened.",
-                line,
-                "Take it out or embed it, and save as plain SVG.");
+    static Refused outside(Source source, Phrase what, int line) {
+        return source.refused(InboxNotices.OUTSIDE.with("what", what), line);
     }
 
     /** Behind blanks, comments and instructions. */

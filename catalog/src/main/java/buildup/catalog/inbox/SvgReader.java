@@ -2,7 +2,7 @@ package buildup.catalog.inbox;
 
 import buildup.profiles.curve.Affine;
 import buildup.profiles.curve.Strand;
-import buildup.shared.notice.Notice;
+import buildup.shared.figure.Figure;
 import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import javax.xml.XMLConstants;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
@@ -71,22 +70,20 @@ final class SvgReader {
             walk(reader(text));
         } catch (XMLStreamException fault) {
             throw source.refused(
-                    "svg-error",
-                    "This is not well-formed XML, from which an SVG file is made.",
+                    InboxNotices.NOT_XML,
                     Math.max(
                             1,
                             Optional.ofNullable(fault.getLocation())
                                     .map(at -> at.getLineNumber())
-                                    .orElse(1)),
-                    "Save it again as plain SVG.");
+                                    .orElse(1)));
         }
         SvgSheet whole = sheet.orElseThrow(() -> notSvg(1));
         if (!left.isEmpty()) {
-            String list = left.entrySet().stream()
-                    .map(entry -> entry.getValue() + " " + entry.getKey())
-                    .collect(Collectors.joining(", "));
-            source.tell(source.note("not-read", "Left out, as they are no lines: " + list + ".", 1)
-                    .cure("Turn them into paths if they belong to the profile."));
+            source.tell(
+                    InboxNotices.LEFT_OUT
+                            .with("list", InboxNotices.counted(left))
+                            .with("lines", "paths"),
+                    1);
         }
         return plot.drawn(whole.map(), whole.unit());
     }
@@ -113,15 +110,11 @@ final class SvgReader {
                 case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> own(reader.getText(), line);
                 case XMLStreamConstants.PROCESSING_INSTRUCTION -> {
                     if (reader.getPITarget().equals("xml-stylesheet")) {
-                        throw SvgProlog.outside(source, "a style sheet", line);
+                        throw SvgProlog.outside(source, InboxNotices.A_STYLE_SHEET, line);
                     }
                 }
                 case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE ->
-                    throw source.refused(
-                            "entity-bomb",
-                            "The file uses an entity of its own; such can blow up, and are not read.",
-                            line,
-                            "Save it as plain SVG, without a document type.");
+                    throw source.refused(InboxNotices.ENTITY_USED, line);
                 default -> {}
             }
         }
@@ -142,18 +135,14 @@ final class SvgReader {
     /** Refuses a style that would have something fetched. */
     private void own(String text, int line) throws Refused {
         if (styled > 0 && FETCHED.matcher(text).find()) {
-            throw SvgProlog.outside(source, "a style, a font or a picture", line);
+            throw SvgProlog.outside(source, InboxNotices.A_STYLE, line);
         }
     }
 
     private void start(XMLStreamReader reader, int line) throws Refused {
         depth++;
         if (depth > Limits.DEEPEST) {
-            throw source.refused(
-                    "too-deep",
-                    "Elements lie more than " + Limits.DEEPEST + " deep within each other.",
-                    line,
-                    "Ungroup the drawing.");
+            throw source.refused(InboxNotices.DEEP_ELEMENT.with("most", Figure.count(Limits.DEEPEST)), line);
         }
         Map<String, String> attributes = attributes(reader, line);
         String name = reader.getLocalName();
@@ -208,10 +197,10 @@ final class SvgReader {
                     || value.strip().startsWith("data:");
             // a link to click on is never followed
             if (reference && !within && !reader.getLocalName().equals("a")) {
-                throw SvgProlog.outside(source, "'" + Numerals.shown(value) + "'", line);
+                throw SvgProlog.outside(source, InboxNotices.QUOTED.with("text", Numerals.shown(value)), line);
             }
             if (FETCHED.matcher(value).find()) {
-                throw SvgProlog.outside(source, "'" + Numerals.shown(value) + "'", line);
+                throw SvgProlog.outside(source, InboxNotices.QUOTED.with("text", Numerals.shown(value)), line);
             }
             if (Optional.ofNullable(reader.getAttributeNamespace(i)).orElse("").isEmpty()) {
                 attributes.put(name, value);
@@ -225,7 +214,7 @@ final class SvgReader {
         Affine outer = Optional.ofNullable(maps.peek()).orElse(Affine.NONE);
         Optional<Affine> map = own.map(inner -> inner.then(outer)).filter(both -> both.within(1e12));
         if (map.isEmpty()) {
-            problem("The transform of this " + name + " cannot be read.", line, "It is left out.");
+            source.tell(InboxNotices.TRANSFORM.with("element", name), line);
             passed = depth;
             return;
         }
@@ -234,19 +223,13 @@ final class SvgReader {
             return;
         }
         SvgShape.Read read = SvgShape.read(name, attributes);
-        read.fault().ifPresent(fault -> problem(fault, line, "Only what stands before is taken."));
+        read.fault().ifPresent(fault -> source.tell(InboxNotices.READ_IN_PART.with("fault", fault), line));
         for (Strand strand : read.strands()) {
             plot.add(strand.moved(map.get()));
         }
     }
 
-    private void problem(String message, int line, String what) {
-        Notice notice = source.problem("svg-error", message + " " + what, line);
-        source.tell(notice.cure("Save it again as plain SVG."));
-    }
-
     private Refused notSvg(int line) {
-        return source.refused(
-                "svg-error", source.name() + " is not an SVG drawing.", line, "Save the profile as plain SVG.");
+        return source.refused(source.named(InboxNotices.NOT_SVG), line);
     }
 }

@@ -5,6 +5,8 @@ import buildup.profiles.curve.Oval;
 import buildup.profiles.curve.Straight;
 import buildup.profiles.curve.Strand;
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,19 +18,19 @@ final class SvgShape {
     static final Set<String> NAMES = Set.of("path", "line", "polyline", "polygon", "rect", "circle", "ellipse");
 
     /** What an element draws, and what is wrong with it, in a sentence. */
-    record Read(List<Strand> strands, Optional<String> fault) {
+    record Read(List<Strand> strands, Optional<Phrase> fault) {
         private static Read of(Curve... curves) {
             return new Read(List.of(new Strand(List.of(curves), true)), Optional.empty());
         }
 
-        private static Read faulty(String fault) {
+        private static Read faulty(Phrase fault) {
             return new Read(List.of(), Optional.of(fault));
         }
     }
 
     private final String element;
     private final Map<String, String> attributes;
-    private Optional<String> fault = Optional.empty();
+    private Optional<Phrase> fault = Optional.empty();
 
     private SvgShape(String element, Map<String, String> attributes) {
         this.element = element;
@@ -58,7 +60,10 @@ final class SvgShape {
         }
         Optional<SvgLength> read = SvgLength.read(text);
         if (read.isEmpty()) {
-            fault = Optional.of(element + " " + name + "='" + Numerals.shown(text) + "' is not a length here.");
+            fault = Optional.of(InboxNotices.NOT_A_SHAPE_LENGTH
+                    .with("element", element)
+                    .with("attribute", name)
+                    .with("text", Numerals.shown(text)));
         }
         return read.map(SvgLength::userUnits).orElse(otherwise);
     }
@@ -66,8 +71,7 @@ final class SvgShape {
     private Read path() {
         SvgPath.Read path = SvgPath.read(attributes.getOrDefault("d", ""));
         return new Read(
-                path.strands(),
-                path.faultAt().map(at -> "The path cannot be read beyond letter " + at + " of its data."));
+                path.strands(), path.faultAt().map(at -> InboxNotices.PATH_BEYOND.with("letter", Figure.count(at))));
     }
 
     private Read poly() {
@@ -83,8 +87,9 @@ final class SvgShape {
                 curves.isEmpty() ? List.of() : List.of(new Strand(curves, element.equals("polygon"))),
                 whole
                         ? Optional.empty()
-                        : Optional.of("The points of the " + element + " cannot be read beyond letter " + cursor.place()
-                                + "."));
+                        : Optional.of(InboxNotices.POINTS_BEYOND
+                                .with("element", element)
+                                .with("letter", Figure.count(cursor.place()))));
     }
 
     private Read line() {
@@ -95,7 +100,7 @@ final class SvgShape {
 
     private Read oval(double rx, double ry) {
         if (rx < 0 || ry < 0) {
-            return Read.faulty("The " + element + " has a radius below 0.");
+            return Read.faulty(InboxNotices.RADIUS_BELOW.with("element", element));
         }
         if (rx <= 0 || ry <= 0) {
             return new Read(List.of(), Optional.empty());
@@ -109,7 +114,7 @@ final class SvgShape {
         double w = length("width", 0);
         double h = length("height", 0);
         if (w < 0 || h < 0) {
-            return Read.faulty("The rect has a side below 0.");
+            return Read.faulty(InboxNotices.SIDE_BELOW);
         }
         if (w <= 0 || h <= 0) {
             return new Read(List.of(), Optional.empty());

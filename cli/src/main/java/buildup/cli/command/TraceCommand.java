@@ -102,8 +102,7 @@ final class TraceCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!name.matches("[a-z0-9][a-z0-9-]*")) {
-            notices.add(Notice.refusal("unusable-name", "'" + name + "' cannot name a profile.")
-                    .cure("Take small letters, digits and hyphens."));
+            notices.add(CommandNotices.UNUSABLE_NAME.with("name", name));
         }
         InputFiles files = new InputFiles(streams, notices);
         Claims claims = new Claims();
@@ -166,8 +165,7 @@ final class TraceCommand implements Callable<Integer> {
     private Optional<LengthUnit> unit(String word) {
         Optional<LengthUnit> unit = LengthUnit.named(word);
         if (unit.isEmpty()) {
-            notices.add(Notice.refusal("unknown-name", "There is no unit '" + word + "'.")
-                    .cure("Take in, mm, cm or ft."));
+            notices.add(CommandNotices.UNKNOWN_UNIT.with("word", word));
         }
         return unit;
     }
@@ -181,9 +179,7 @@ final class TraceCommand implements Callable<Integer> {
             if (good.length().isPositive()) {
                 return Optional.of(good.length().toInches());
             }
-            notices.add(
-                    Notice.refusal("not-a-size", option + " must be more than nothing, not " + text.orElse("") + ".")
-                            .cure("Give it a size, or leave it out."));
+            notices.add(CommandNotices.NO_SIZE.with("option", option).with("text", text.orElse("")));
         }
         return Optional.empty();
     }
@@ -196,8 +192,7 @@ final class TraceCommand implements Callable<Integer> {
         if (alike.isEmpty() && !kind.equals("trim")) {
             TreeSet<String> kinds = new TreeSet<>();
             all.forEach(family -> kinds.add(family.kind()));
-            notices.add(Notice.note("unknown-name", "No profile of the catalog is a '" + kind + "'.")
-                    .cure(Suggestion.cure(kind, kinds)));
+            notices.add(CommandNotices.UNKNOWN_KIND.with("kind", kind).cure(Suggestion.phrase(kind, kinds)));
         }
         return alike.stream()
                 .flatMap(family -> family.usual().stream())

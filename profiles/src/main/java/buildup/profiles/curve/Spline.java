@@ -1,6 +1,8 @@
 package buildup.profiles.curve;
 
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -31,26 +33,33 @@ public record Spline(int degree, List<Point> controls, List<Double> weights, Lis
     }
 
     /** What keeps such numbers from being a spline, in a few words; empty when nothing does. */
-    public static List<String> faults(int degree, List<Point> controls, List<Double> weights, List<Double> knots) {
-        List<String> faults = new ArrayList<>();
+    public static List<Phrase> faults(int degree, List<Point> controls, List<Double> weights, List<Double> knots) {
+        List<Phrase> faults = new ArrayList<>();
         if (degree < 1 || degree > HIGHEST_DEGREE) {
-            faults.add("its degree is " + degree + ", and 1 to " + HIGHEST_DEGREE + " can be read");
+            faults.add(Phrase.of("its degree is {degree}, and 1 to {highest} can be read")
+                    .with("degree", Figure.count(degree))
+                    .with("highest", Figure.count(HIGHEST_DEGREE)));
         }
         if (controls.size() <= degree) {
-            faults.add("it has " + controls.size() + " control points, too few for its degree");
+            faults.add(Phrase.of("it has {controls} control points, too few for its degree")
+                    .with("controls", Figure.count(controls.size())));
         }
         if (controls.size() > MOST_CONTROLS) {
-            faults.add("it has " + controls.size() + " control points, and " + MOST_CONTROLS + " can be read");
+            faults.add(Phrase.of("it has {controls} control points, and {most} can be read")
+                    .with("controls", Figure.count(controls.size()))
+                    .with("most", Figure.count(MOST_CONTROLS)));
         }
         if (weights.size() != controls.size() || weights.stream().anyMatch(weight -> !(weight > 0))) {
-            faults.add("its weights are not one above 0 for each control point");
+            faults.add(Phrase.of("its weights are not one above 0 for each control point"));
         }
         if (knots.size() != controls.size() + degree + 1) {
-            faults.add(
-                    "it has " + knots.size() + " knots for " + controls.size() + " control points of degree " + degree);
+            faults.add(Phrase.of("it has {knots} knots for {controls} control points of degree {degree}")
+                    .with("knots", Figure.count(knots.size()))
+                    .with("controls", Figure.count(controls.size()))
+                    .with("degree", Figure.count(degree)));
         } else if (IntStream.range(1, knots.size()).anyMatch(i -> knots.get(i) < knots.get(i - 1))
                 || faults.isEmpty() && !(knots.get(controls.size()) > knots.get(degree))) {
-            faults.add("its knots do not rise");
+            faults.add(Phrase.of("its knots do not rise"));
         }
         return faults;
     }

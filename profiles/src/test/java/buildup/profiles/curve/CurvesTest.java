@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Listing;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -172,6 +174,10 @@ class CurvesTest {
         }
     }
 
+    private static String faults(int degree, List<Point> controls, List<Double> weights, List<Double> knots) {
+        return FigurePrinter.INCHES.print(Listing.commas(Spline.faults(degree, controls, weights, knots)));
+    }
+
     @Test
     void what_is_no_spline_says_why() {
         List<Point> controls = List.of(p(0, 0), p(1, 3), p(2, -3), p(3, 0));
@@ -179,15 +185,12 @@ class CurvesTest {
         List<Double> knots = List.of(0.0, 0.0, 0.0, 0.0, 2.0, 2.0, 2.0, 2.0);
         assertThat(Spline.faults(3, controls, even, knots)).isEmpty();
         assertThat(Spline.faults(0, controls, even, knots)).hasSize(2);
-        assertThat(Spline.faults(5, controls, even, knots).toString()).contains("too few");
+        assertThat(faults(5, controls, even, knots)).contains("too few");
         assertThat(Spline.faults(3, controls, List.of(1.0, 0.0, 1.0, 1.0), knots))
                 .hasSize(1);
-        assertThat(Spline.faults(3, controls, even, knots.subList(0, 7)).toString())
-                .contains("7 knots");
-        assertThat(Spline.faults(3, controls, even, Collections.nCopies(8, 1.0)).toString())
-                .contains("do not rise");
-        assertThat(Spline.faults(3, controls, even, List.of(0.0, 1.0, 0.0, 2.0, 2.0, 2.0, 2.0, 2.0))
-                        .toString())
+        assertThat(faults(3, controls, even, knots.subList(0, 7))).contains("7 knots");
+        assertThat(faults(3, controls, even, Collections.nCopies(8, 1.0))).contains("do not rise");
+        assertThat(faults(3, controls, even, List.of(0.0, 1.0, 0.0, 2.0, 2.0, 2.0, 2.0, 2.0)))
                 .contains("do not rise");
         assertThat(Spline.faults(1, Collections.nCopies(3000, ORIGIN), Collections.nCopies(3000, 1.0), List.of())
                         .toString())

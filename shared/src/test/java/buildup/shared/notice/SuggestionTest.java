@@ -2,6 +2,7 @@ package buildup.shared.notice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.figure.FigurePrinter;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -36,12 +37,16 @@ class SuggestionTest {
                 .isEmpty();
     }
 
+    private static String cure(String asked, List<String> known) {
+        return FigurePrinter.INCHES.print(Suggestion.phrase(asked, known));
+    }
+
     @Test
     void the_cure_names_the_nearest_or_lists_what_is_known() {
-        assertThat(Suggestion.cure("crwn", KNOWN)).isEqualTo("Did you mean crown?");
-        assertThat(Suggestion.cure("dado", KNOWN)).isEqualTo("Known here: bed, cap-b, crown, fascia, frieze, lip.");
-        assertThat(Suggestion.cure("dado", List.of())).isEqualTo("Take it out.");
-        assertThat(Suggestion.cure(
+        assertThat(cure("crwn", KNOWN)).isEqualTo("Did you mean crown?");
+        assertThat(cure("dado", KNOWN)).isEqualTo("Known here: bed, cap-b, crown, fascia, frieze, lip.");
+        assertThat(cure("dado", List.of())).isEqualTo("Take it out.");
+        assertThat(cure(
                         "dado",
                         IntStream.range(10, 30).mapToObj(i -> "piece-" + i).toList()))
                 .isEqualTo(
