@@ -14,8 +14,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -62,13 +61,10 @@ public final class Backings {
     }
 
     private static Notice nothingBehind(Placed placed) {
-        return Notice.problem(
-                        "no-backing",
-                        "'" + placed.name() + "' has no nailer or framing within "
-                                + LengthPrinter.sixteenths(Length.inches(REACH)) + " of it to nail into.")
+        return BackingNotices.NOTHING_BEHIND
+                .with("reach", Figure.length(REACH))
                 .at(placed.piece().mark())
-                .of(placed.name())
-                .cure("Add a nailer behind, above or below it.");
+                .of(placed.name());
     }
 
     private Backing behind(int number) {

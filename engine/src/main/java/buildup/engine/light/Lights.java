@@ -13,6 +13,7 @@ import buildup.engine.view.Viewpoint;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -60,10 +61,11 @@ public final class Lights {
         if (light instanceof Light.Lamp lamp) {
             return section.bodies().stream()
                     .filter(body -> body.outline().holds(lamp.at()))
-                    .map(body -> Notice.problem(
-                                    "impossible-light-or-eye",
-                                    "Lamp '" + lamp.name() + "' is inside the " + body.name() + ".")
-                            .cure("Hang it in the room: 'at: { distance: 60, height: floor + 80 }'."))
+                    .map(body -> LightNotices.LAMP_IN_WOOD
+                            .with("light", lamp.name())
+                            .with("body", body.name())
+                            .with("distance", Figure.atLeast(60))
+                            .with("height", Figure.atLeast(80)))
                     .findFirst();
         }
         return light instanceof Light.Sun sun ? Sunlight.fault(sun) : DistantLights.fault((Light.Distant) light);

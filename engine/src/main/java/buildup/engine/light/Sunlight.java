@@ -3,8 +3,10 @@ package buildup.engine.light;
 import buildup.engine.compose.Section;
 import buildup.engine.stack.Light;
 import buildup.engine.sun.SunHour;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -38,29 +40,22 @@ public final class Sunlight {
 
     static Optional<Notice> fault(Light.Sun sun) {
         SunHour.Place place = sun.hour().place();
-        String when = "The sun of light '" + sun.name() + "' (" + sun.hour().day() + ", hour "
-                + degrees(sun.hour().hour()) + ")";
         if (place.altitude() <= 0) {
-            return Optional.of(say(
-                    when + " is " + degrees(-place.altitude()) + "° under the horizon.", "Take an hour of the day."));
+            return Optional.of(say(LightNotices.SUN_IS_DOWN, sun).with("under", Figure.angle(-place.altitude())));
         }
         if (sun.window().isPresent()
                 && Math.abs(off(place.bearing(), sun.window().getAsDouble())) >= 90) {
-            return Optional.of(say(
-                    when + " stands at bearing " + degrees(place.bearing())
-                            + "° and does not come in by a window that looks to "
-                            + degrees(sun.window().getAsDouble()) + "°.",
-                    "Take another hour, or another window."));
+            return Optional.of(say(LightNotices.NOT_BY_THIS_WINDOW, sun)
+                    .with("bearing", Figure.angle(place.bearing()))
+                    .with("window", Figure.angle(sun.window().getAsDouble())));
         }
         return DistantLights.fault(distant(sun));
     }
 
-    private static Notice say(String message, String cure) {
-        return Notice.problem("impossible-light-or-eye", message).cure(cure);
-    }
-
-    private static String degrees(double value) {
-        return LengthPrinter.decimals(Length.inches(value), 1);
+    private static Notice say(Kind kind, Light.Sun sun) {
+        return kind.with("light", sun.name())
+                .with("day", sun.hour().day().toString())
+                .with("hour", Figure.of(Quantity.COUNT, sun.hour().hour()).rounded(Rounding.decimals(1)));
     }
 
     /** The whole hours of the light's day at which the sun shines on the section, morning to evening. */

@@ -5,8 +5,9 @@ import buildup.engine.stack.Piece;
 import buildup.engine.stack.Rule;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -16,9 +17,6 @@ import java.util.List;
 
 /** Says why a rule places nothing, or something doubtful. */
 final class Faults {
-    private static final String NO_PLACE = "circular-or-missing-placing";
-    private static final String NOT_A_PLACE = "not-a-place";
-
     private final List<Piece> pieces;
     private final Notices notices;
 
@@ -29,66 +27,65 @@ final class Faults {
 
     /** @param ring the pieces in the order in which each is placed on the next, the last on the first */
     void circle(List<Piece> ring, Mark mark) {
-        List<String> steps = new ArrayList<>();
+        List<Phrase> steps = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
             String from = ring.get(i).name();
             String to = ring.get((i + 1) % ring.size()).name();
             if (!from.equals(to)) {
-                steps.add(from + " is placed on " + to);
+                steps.add(PlacingNotices.STEP.with("from", from).with("to", to));
             }
         }
         Piece first = ring.get(0);
-        String message = steps.isEmpty() ? first.name() + " is placed on itself" : String.join(", ", steps);
-        refuse(NO_PLACE, first, mark, message + ".", "Place one of them on the wall, the floor or the datum.");
+        List<Phrase> said =
+                steps.isEmpty() ? List.of(PlacingNotices.ON_ITSELF.with("from", first.name())) : List.copyOf(steps);
+        add(PlacingNotices.CIRCLE.with("steps", Listing.commas(said)), first, mark);
     }
 
     void missing(Piece piece, Axis axis) {
-        refuse(
-                NO_PLACE,
-                piece,
-                piece.mark(),
-                "'" + piece.name() + "' has no place: nothing says " + axis.measure() + ".",
-                "Give '" + axis.low() + ":' or '" + axis.high() + ":'.");
+        add(onAxis(PlacingNotices.MISSING.with("measure", axis.measure()), axis), piece, piece.mark());
     }
 
     void doubled(Piece piece, Axis axis, Mark mark) {
-        refuse(
-                "doubled-rule",
-                piece,
-                mark,
-                "'" + piece.name() + "' has two rules for " + axis.measure()
-                        + "; only a board or plain blocking is ripped to fit.",
-                "Keep '" + axis.low() + ":' or '" + axis.high() + ":'.");
+        add(onAxis(PlacingNotices.DOUBLED.with("measure", axis.measure()), axis), piece, mark);
     }
 
     void nothingLeft(Piece piece, Axis axis, double size, Mark mark) {
-        refuse(
-                "thickness-zero-or-negative",
-                piece,
-                mark,
-                "'" + piece.name() + "' is left " + print(size) + " between its " + axis.low() + " and its "
-                        + axis.high() + ".",
-                "Move one of the two, or take it out.");
+        add(onAxis(PlacingNotices.NOTHING_LEFT.with("size", Figure.length(size)), axis), piece, mark);
+    }
+
+    private static Notice onAxis(Notice notice, Axis axis) {
+        return notice.with("low", axis.low()).with("high", axis.high());
     }
 
     void tooSmall(Piece piece, double size, double stock, Mark mark) {
-        notices.add(Notice.problem(
-                        "board-too-small",
-                        "'" + piece.name() + "' needs " + print(size) + ", but "
-                                + piece.stock().name() + " gives " + print(stock) + ".")
-                .at(mark)
-                .of(piece.name())
-                .amount(Length.inches(size - stock))
-                .cure("Take a larger board, or glue one up."));
+        add(
+                PlacingNotices.BOARD_TOO_SMALL
+                        .with("size", Figure.length(size))
+                        .with("stock", piece.stock().name())
+                        .with("has", Figure.length(stock))
+                        .amount(Figure.length(size - stock)),
+                piece,
+                mark);
     }
 
-    void wrongAxis(String place, Rule rule, Piece asking, Axis axis) {
-        refuse(
-                NOT_A_PLACE,
+    void roomOnTheWrongAxis(Rule rule, Piece asking, Axis axis) {
+        wrongAxis(PlacingNotices.PLACE_OF_THE_ROOM, rule, asking, axis);
+    }
+
+    void edgeOnTheWrongAxis(Rule.ByEdge rule, Piece asking, Axis axis) {
+        wrongAxis(
+                PlacingNotices.EDGE_OF_A_PIECE.with("other", rule.piece()).with("edge", rule.edge()),
+                rule,
                 asking,
-                rule.mark(),
-                place + " is " + axis.other().measure() + ", not " + axis.measure() + ".",
-                "Name a " + axis.low() + " or a " + axis.high() + ".");
+                axis);
+    }
+
+    private void wrongAxis(Phrase place, Rule rule, Piece asking, Axis axis) {
+        Notice notice = PlacingNotices.WRONG_AXIS
+                .with("place", place)
+                .with("found", axis.other().measure())
+                .with("asked", axis.measure());
+        add(onAxis(notice, axis), asking, rule.mark());
     }
 
     /** Says so when a rule measures farther into a piece than the piece goes. */
@@ -96,86 +93,68 @@ final class Faults {
         double size = axis.high(target.shape().box()) - axis.low(target.shape().box());
         boolean inward = rule.edge().equals(axis.high()) && rule.offset() < 0
                 || rule.edge().equals(axis.low()) && rule.offset() > 0;
-        if (inward && !target.rips() && Math.abs(rule.offset()) > size + Tolerance.TOUCHING) {
-            notices.add(Notice.problem(
-                            "reveal-larger-than-its-piece",
-                            "'" + asking.name() + "' stands " + print(Math.abs(rule.offset())) + " from the "
-                                    + rule.edge() + " of '" + target.name() + "', which is only " + print(size) + ".")
-                    .at(rule.mark())
-                    .of(asking.name())
-                    .amount(Length.inches(Math.abs(rule.offset()) - size))
-                    .cure("Measure from its other edge, or make it less than " + print(size) + "."));
+        double reveal = Math.abs(rule.offset());
+        if (inward && !target.rips() && reveal > size + Tolerance.TOUCHING) {
+            add(
+                    PlacingNotices.REVEAL_TOO_LARGE
+                            .with("reveal", Figure.length(reveal))
+                            .with("edge", rule.edge())
+                            .with("other", target.name())
+                            .with("size", Figure.length(size))
+                            .with("most", Figure.atMost(size))
+                            .amount(Figure.length(reveal - size)),
+                    asking,
+                    rule.mark());
         }
     }
 
     void unknownPiece(Rule.ByEdge rule, Piece asking) {
         List<String> names = pieces.stream().map(Piece::name).toList();
-        String cure = Suggestion.nearest(rule.piece(), names)
-                .map(near -> pieces.get(names.indexOf(near)))
-                .map(near -> "Did you mean " + near.name() + " (" + described(near) + ")?" + others(names.size() - 1))
-                .orElseGet(() -> Suggestion.cure(rule.piece(), names));
-        refuse("unknown-name", asking, rule.mark(), "No piece called '" + rule.piece() + "'.", cure);
+        Phrase cure = Suggestion.nearest(rule.piece(), names)
+                .map(near -> didYouMean(pieces.get(names.indexOf(near)), names.size() - 1))
+                .orElseGet(() -> Phrase.plain(Suggestion.cure(rule.piece(), names)));
+        add(PlacingNotices.UNKNOWN_PIECE.with("word", rule.piece()).cure(cure), asking, rule.mark());
     }
 
-    private static String others(int count) {
-        return count == 0 ? "" : count == 1 ? " There is 1 other." : " There are " + count + " others.";
-    }
-
-    private static String described(Piece piece) {
-        Box box = piece.shape().box();
-        return print(box.width()) + " out x " + print(box.height()) + " up";
+    private static Phrase didYouMean(Piece near, int others) {
+        Phrase words = switch (others) {
+            case 0 -> PlacingNotices.DID_YOU_MEAN;
+            case 1 -> PlacingNotices.DID_YOU_MEAN_OF_TWO;
+            default -> PlacingNotices.DID_YOU_MEAN_OF_SEVERAL.with("others", Figure.count(others));
+        };
+        Box box = near.shape().box();
+        return words.with("near", near.name())
+                .with("projection", Figure.length(box.width()))
+                .with("height", Figure.length(box.height()));
     }
 
     void unknownEdge(Piece target, String edge, Mark mark, Piece asking) {
-        refuse(
-                "unknown-name",
+        add(
+                PlacingNotices.UNKNOWN_EDGE
+                        .with("other", target.name())
+                        .with("word", edge)
+                        .cure(Phrase.plain(Suggestion.cure(edge, Edges.names(target.shape())))),
                 asking,
-                mark,
-                "'" + target.name() + "' has no one straight, level or upright edge called '" + edge + "'.",
-                Suggestion.cure(edge, Edges.names(target.shape())));
+                mark);
     }
 
     void touchElsewhere(Piece piece, Mark mark) {
-        refuse(
-                NOT_A_PLACE,
-                piece,
-                mark,
-                "'" + piece.name() + "' touches by back, bottom or top alone.",
-                "Give a place here, as 'frieze.top'.");
+        add(PlacingNotices.TOUCHES_ELSEWHERE.notice(), piece, mark);
     }
 
     void touchingFace(Piece piece, Mark mark) {
-        refuse(
-                NOT_A_PLACE,
-                piece,
-                mark,
-                "A face touches nothing: pieces come in from the room.",
-                "Write 'back: touch'.");
+        add(PlacingNotices.TOUCHING_FACE.notice(), piece, mark);
     }
 
     void twoTouches(Piece piece, Mark mark) {
-        refuse(
-                NOT_A_PLACE,
-                piece,
-                mark,
-                "'" + piece.name() + "' has two touches: it would never stop in the same place.",
-                "Give one of them a place.");
+        add(PlacingNotices.TWO_TOUCHES.notice(), piece, mark);
     }
 
     void meetsNothing(Piece piece, String edge, Mark mark) {
-        refuse(
-                NO_PLACE,
-                piece,
-                mark,
-                "'" + piece.name() + "' meets nothing on its way.",
-                "Give '" + edge + ":' a place.");
+        add(PlacingNotices.MEETS_NOTHING.with("edge", edge), piece, mark);
     }
 
-    private void refuse(String code, Piece piece, Mark mark, String message, String cure) {
-        notices.add(Notice.refusal(code, message).at(mark).of(piece.name()).cure(cure));
-    }
-
-    private static String print(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
+    private void add(Notice notice, Piece piece, Mark mark) {
+        notices.add(notice.at(mark).of(piece.name()));
     }
 }

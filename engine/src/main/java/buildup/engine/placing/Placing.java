@@ -241,7 +241,7 @@ public final class Placing {
     private Optional<Double> at(Rule rule, Piece piece, Axis axis) {
         if (rule instanceof Rule.Level level) {
             if (level.axis().isPresent() && level.axis().get() != axis) {
-                faults.wrongAxis("A place of the room", rule, piece, axis);
+                faults.roomOnTheWrongAxis(rule, piece, axis);
                 return Optional.empty();
             }
             return Optional.of(level.at());
@@ -269,7 +269,7 @@ public final class Placing {
             return Optional.empty();
         }
         if (straight.get().axis() != axis) {
-            faults.wrongAxis("'" + rule.piece() + "." + rule.edge() + "'", rule, asking, axis);
+            faults.edgeOnTheWrongAxis(rule, asking, axis);
             return Optional.empty();
         }
         faults.largeReveal(rule, asking, target, axis);

@@ -76,9 +76,7 @@ public final class Approaches {
     }
 
     private static Notice noWay(String name, Fields fields) {
-        return Notice.problem("impossible-light-or-eye", "Approach '" + name + "' has no way.")
-                .at(fields.mark())
-                .cure("Give 'from:' and 'to:', each with distance and height.");
+        return SightNotices.NO_WAY.with("approach", name).at(fields.mark());
     }
 
     private static Approach follow(Section section, String name, Eye from, Eye to) {

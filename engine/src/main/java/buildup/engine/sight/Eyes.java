@@ -1,6 +1,5 @@
 package buildup.engine.sight;
 
-import buildup.engine.compose.Body;
 import buildup.engine.compose.Member;
 import buildup.engine.compose.Section;
 import buildup.engine.sight.Coverage.Cure;
@@ -13,8 +12,7 @@ import buildup.engine.view.Viewpoint;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -66,20 +64,21 @@ public final class Eyes {
         Point at = new Point(eye.distance(), eye.height());
         return section.bodies().stream()
                 .filter(body -> body.outline().holds(at))
-                .map(body -> Notice.problem(
-                                "impossible-light-or-eye",
-                                "Eye '" + eye.name() + "' (" + print(eye.distance()) + " out, " + print(eye.height())
-                                        + " up) is inside the " + body.name() + ".")
-                        .at(eye.mark())
-                        .cure("Stand it in the room: a distance of 72 and a height of floor + 60, say."))
+                .map(body -> SightNotices.EYE_IN_WOOD
+                        .with("eye", eye.name())
+                        .with("out", Figure.length(eye.distance()))
+                        .with("up", Figure.length(eye.height()))
+                        .with("body", body.name())
+                        .with("distance", Figure.atLeast(72))
+                        .with("height", Figure.atLeast(60))
+                        .at(eye.mark()))
                 .findFirst()
                 .or(() -> eye.distance() <= 0
-                        ? Optional.of(Notice.problem(
-                                        "impossible-light-or-eye",
-                                        "Eye '" + eye.name() + "' is behind the wall plane, at " + print(eye.distance())
-                                                + ".")
-                                .at(eye.mark())
-                                .cure("Give its distance out from the wall, as 72."))
+                        ? Optional.of(SightNotices.EYE_IN_THE_WALL
+                                .with("eye", eye.name())
+                                .with("out", Figure.length(eye.distance()))
+                                .with("distance", Figure.atLeast(72))
+                                .at(eye.mark()))
                         : Optional.empty());
     }
 
@@ -168,12 +167,4 @@ public final class Eyes {
 
     /** A step beside a sight line, in radians: less than a thousandth of an inch at any distance in a room. */
     private static final double HAIR = 1e-9;
-
-    static String print(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
-    }
-
-    static String name(Body body) {
-        return "'" + body.name() + "'";
-    }
 }

@@ -5,8 +5,9 @@ import buildup.engine.compose.Member;
 import buildup.engine.compose.Section;
 import buildup.engine.sight.Coverage.Cure;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.Comparator;
@@ -47,15 +48,8 @@ final class RawWood {
         if (!body.nailer() || exposed <= Tolerance.TOUCHING) {
             return Optional.empty();
         }
-        String who = section.stack().eyes().isEmpty() ? "no eye is given" : "no eye of the stack sees it";
-        return Optional.of(placed(
-                body,
-                Notice.note(
-                                "nailer-shows",
-                                Eyes.print(exposed) + " of raw " + Eyes.name(body) + " lies on the room side; " + who
-                                        + ".")
-                        .amount(Length.inches(exposed))
-                        .cure("Finish it, if someone may stand closer or lower.")));
+        Kind kind = section.stack().eyes().isEmpty() ? SightNotices.NO_EYE : SightNotices.NO_EYE_SEES_IT;
+        return Optional.of(placed(body, kind.notice().amount(Figure.length(exposed))));
     }
 
     private static Notice placed(Body body, Notice notice) {
@@ -67,17 +61,11 @@ final class RawWood {
     private static Notice shows(Section section, View worst, List<View> views) {
         Body body = section.body(worst.coverage().body());
         double seen = worst.coverage().seen();
-        String cure = cure(worst, views)
-                .map(change -> "Finish it, or " + words(section, change) + ".")
-                .orElse("Finish it, or cover it.");
-        return placed(
-                body,
-                Notice.problem(
-                                "nailer-shows",
-                                "From '" + worst.sighting().eye().name() + "' you see " + Eyes.print(seen) + " of raw "
-                                        + Eyes.name(body) + ".")
-                        .amount(Length.inches(seen))
-                        .cure(cure));
+        Notice notice = SightNotices.NAILER_SHOWS
+                .with("eye", worst.sighting().eye().name())
+                .amount(Figure.length(seen));
+        Phrase wayOut = cure(worst, views).map(change -> words(section, change)).orElse(SightNotices.COVER_IT);
+        return placed(body, notice.cure(wayOut));
     }
 
     /** The smallest change at the worst eye, made large enough for every eye that sees the nailer. */
@@ -93,12 +81,12 @@ final class RawWood {
         });
     }
 
-    private static String words(Section section, Cure cure) {
+    private static Phrase words(Section section, Cure cure) {
         boolean down = cure.to() < cure.from();
-        Length to = Length.inches(cure.to());
-        Length safe = down ? LengthPrinter.roundDown(to, 16) : LengthPrinter.roundUp(to, 16);
-        return (down ? "drop " : "raise ") + Eyes.name(section.body(cure.body())) + " so that its "
-                + (down ? "lower" : "upper") + " arris comes to " + LengthPrinter.sixteenths(safe) + " (needs "
-                + LengthPrinter.decimals(to, 3) + ")";
+        Figure to = down ? Figure.atMost(cure.to()) : Figure.atLeast(cure.to());
+        return (down ? SightNotices.DROP : SightNotices.RAISE)
+                .with("other", section.body(cure.body()).name())
+                .with("to", to)
+                .with("needs", Figure.fine(cure.to()));
     }
 }

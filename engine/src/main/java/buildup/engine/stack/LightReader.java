@@ -3,6 +3,8 @@ package buildup.engine.stack;
 import buildup.engine.sun.SunHour;
 import buildup.profiles.outline.Point;
 import buildup.shared.document.Fields;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Notice;
@@ -56,7 +58,12 @@ final class LightReader {
         double width = light.length("width").map(Length::toInches).orElse(0.0);
         if (distance.isEmpty() || height.isEmpty()) {
             if (!at.has("distance") || !at.has("height")) {
-                say("Lamp '" + name + "' has no place.", "Write 'at: { distance: 60, height: floor + 80 }'.", at);
+                say(
+                        StackNotices.LAMP_WITHOUT_PLACE
+                                .with("light", name)
+                                .with("distance", Figure.atLeast(60))
+                                .with("height", Figure.atLeast(80)),
+                        at);
             }
             return Optional.empty();
         }
@@ -68,11 +75,7 @@ final class LightReader {
         Optional<Angle> altitude = light.angle("altitude");
         double azimuth = light.angle("azimuth").map(Angle::toDegrees).orElse(0.0);
         if (altitude.isEmpty() && !light.has("altitude")) {
-            say(
-                    "Light '" + name + "' has no altitude.",
-                    "Give 'altitude:' in degrees over the horizon, 'at:' for a lamp, or 'latitude:', 'day:' and 'hour:'"
-                            + " for the sun.",
-                    light);
+            say(StackNotices.LIGHT_WITHOUT_ALTITUDE.with("light", name), light);
         }
         return altitude.map(angle -> new Light.Distant(name, angle.toDegrees(), azimuth, Optional.of(light.mark())));
     }
@@ -85,20 +88,20 @@ final class LightReader {
         OptionalDouble offset = light.text("utc-offset").map(SunTime::offset).orElse(OptionalDouble.empty());
         OptionalDouble longitude = degrees(light.angle("longitude"));
         OptionalDouble window = degrees(light.angle("window"));
-        String fault = "";
+        Optional<Phrase> missing = Optional.empty();
         if (latitude.isEmpty()) {
-            fault = "'latitude:' in degrees, north positive";
+            missing = Optional.of(StackNotices.LATITUDE);
         } else if (day.isEmpty()) {
-            fault = "'day:' as 21 June or 2026-06-21";
+            missing = Optional.of(StackNotices.DAY);
         } else if (hour.isEmpty()) {
-            fault = "'hour:' as 15 or 15:30";
+            missing = Optional.of(StackNotices.HOUR);
         } else if (faces.isEmpty()) {
-            fault = "'faces:', the bearing that the trimmed face looks to, as 180 for south";
+            missing = Optional.of(StackNotices.FACES);
         } else if (light.has("utc-offset") && (offset.isEmpty() || longitude.isEmpty())) {
-            fault = "'utc-offset:' as -5 with 'longitude:' in degrees, east positive";
+            missing = Optional.of(StackNotices.UTC_OFFSET);
         }
-        if (!fault.isEmpty()) {
-            say("The sun of light '" + name + "' cannot be placed.", "Give " + fault + ".", light);
+        if (missing.isPresent()) {
+            say(StackNotices.SUN_WITHOUT_PLACE.with("light", name).with("missing", missing.get()), light);
             return Optional.empty();
         }
         SunHour when = new SunHour(latitude.get().toDegrees(), longitude, day.get(), hour.getAsDouble(), offset);
@@ -109,8 +112,7 @@ final class LightReader {
         return angle.map(found -> OptionalDouble.of(found.toDegrees())).orElse(OptionalDouble.empty());
     }
 
-    private void say(String message, String cure, Fields at) {
-        notices.add(
-                Notice.problem("impossible-light-or-eye", message).at(at.mark()).cure(cure));
+    private void say(Notice notice, Fields at) {
+        notices.add(notice.at(at.mark()));
     }
 }

@@ -10,8 +10,9 @@ import buildup.profiles.outline.Rip;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -25,6 +26,9 @@ import java.util.Optional;
 final class PieceReader {
     /** Wider trim than this is more likely a size in millimetres: 60 in, wider than any board and most sheets. */
     private static final double WIDEST_TRIM = 60;
+
+    /** A longer name stands in no table and on no drawing. */
+    private static final int LONGEST_NAME = 60;
 
     private static final List<String> RESERVED = List.of("wall", "floor", "ceiling", "datum", "touch");
 
@@ -93,22 +97,19 @@ final class PieceReader {
     }
 
     private boolean nameIsSound(Fields fields, String name, int number) {
-        String fault = "";
+        Optional<Notice> fault = Optional.empty();
         if (name.isEmpty()) {
-            fault = "Piece " + number + " has no name.";
+            fault = Optional.of(StackNotices.NO_NAME.with("number", Figure.count(number)));
         } else if (RESERVED.contains(name)) {
-            fault = "'" + name + "' is a place of the room, not a name for a piece.";
+            fault = Optional.of(StackNotices.NAME_OF_THE_ROOM.notice());
         } else if (name.contains(".") || name.contains(" + ") || name.contains(" - ")) {
-            fault = "The name '" + name + "' holds a dot, ' + ' or ' - ', which rules use.";
-        } else if (name.length() > 60) {
-            fault = "The name of piece " + number + " is " + name.length() + " characters long.";
+            fault = Optional.of(StackNotices.NAME_LIKE_A_RULE.notice());
+        } else if (name.length() > LONGEST_NAME) {
+            fault = Optional.of(StackNotices.LONG_NAME
+                    .with("number", Figure.count(number))
+                    .with("letters", Figure.count(name.length())));
         }
-        if (!fault.isEmpty()) {
-            notices.add(Notice.refusal("not-a-name", fault)
-                    .at(fields.mark("name"))
-                    .of(name)
-                    .cure("Give it a short name of its own, as 'name: frieze'."));
-        }
+        fault.ifPresent(notice -> notices.add(notice.at(fields.mark("name")).of(name)));
         return fault.isEmpty();
     }
 
@@ -119,12 +120,7 @@ final class PieceReader {
                 return kind;
             }
         }
-        notices.add(Notice.refusal(
-                        "unknown-name",
-                        "No kind of piece is called '" + word.get().text() + "'.")
-                .at(word.get().mark())
-                .of(name)
-                .cure("Write trim, nailer or framing."));
+        refuse(StackNotices.UNKNOWN_KIND, word.get(), name);
         return Kind.TRIM;
     }
 
@@ -132,14 +128,13 @@ final class PieceReader {
         Optional<Scalar> word = fields.scalar("grain");
         Optional<Grain> grain = word.flatMap(scalar -> Grain.named(scalar.text()));
         if (word.isPresent() && grain.isEmpty()) {
-            notices.add(Notice.refusal(
-                            "unknown-name",
-                            "No way of the grain is called '" + word.get().text() + "'.")
-                    .at(word.get().mark())
-                    .of(name)
-                    .cure("Write run, out or up."));
+            refuse(StackNotices.UNKNOWN_GRAIN, word.get(), name);
         }
         return grain.orElse(Grain.RUN);
+    }
+
+    private void refuse(buildup.shared.notice.Kind unknown, Scalar word, String name) {
+        notices.add(unknown.with("word", word.text()).at(word.mark()).of(name));
     }
 
     /** A profile as drawn, with its stick. */
@@ -149,11 +144,10 @@ final class PieceReader {
         Optional<Scalar> call = fields.scalar("profile");
         Optional<Node> words = fields.node("section");
         if (call.isPresent() == words.isPresent()) {
-            String fault = call.isPresent() ? "has both a profile and a section" : "has neither profile nor section";
-            notices.add(Notice.refusal("no-outline", "'" + name + "' " + fault + ".")
+            notices.add((call.isPresent() ? StackNotices.TWO_OUTLINES : StackNotices.NEITHER_OUTLINE)
+                    .notice()
                     .at(fields.mark())
-                    .of(name)
-                    .cure("Give 'profile: NAME SIZE', or 'section: [words]' for a one-off."));
+                    .of(name));
             return Optional.empty();
         }
         if (words.isPresent()) {
@@ -203,9 +197,9 @@ final class PieceReader {
                     if (entry.value() instanceof Scalar scalar) {
                         byMember.put(entry.key().text(), reader.rule(fields, scalar, Optional.empty()));
                     } else {
-                        notices.add(Notice.refusal("not-a-place", "'at' holds more than a place.")
-                                .at(entry.value().mark())
-                                .cure("Write 'at: { MEMBER: PLACE }'."));
+                        notices.add(StackNotices.MORE_THAN_A_PLACE
+                                .notice()
+                                .at(entry.value().mark()));
                     }
                 }));
         return new Rules(
@@ -221,18 +215,14 @@ final class PieceReader {
         boolean ofCatalog =
                 !piece.stock().board() && !piece.stock().profileKind().equals("section");
         // the catalog has judged its own profiles
-        if (piece.kind() != Kind.FRAMING && !ofCatalog && most > WIDEST_TRIM) {
-            Length size = Length.inches(most);
-            notices.add(Notice.problem(
-                            "mm-read-as-inches",
-                            "'" + piece.name() + "' is " + LengthPrinter.decimals(size, 1)
-                                    + " in across. As inches that is "
-                                    + LengthPrinter.sixteenths(Length.inches(Math.rint(most / 6) / 2))
-                                    + " ft of molding: mm?")
+        boolean inInches = !lengths.bareUnit().isMetric();
+        if (inInches && piece.kind() != Kind.FRAMING && !ofCatalog && most > WIDEST_TRIM) {
+            notices.add(StackNotices.LONG_MOLDING
+                    .with("across", Figure.length(most).rounded(Rounding.decimals(1)))
+                    .with("feet", Figure.of(Quantity.RUN, most / 12))
                     .at(piece.mark())
                     .of(piece.name())
-                    .amount(size)
-                    .cure("Write the unit, as '114.3 mm', or 'units: mm' for the file."));
+                    .amount(Figure.length(most)));
         }
     }
 }

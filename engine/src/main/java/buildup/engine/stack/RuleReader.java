@@ -2,6 +2,7 @@ package buildup.engine.stack;
 
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Mark;
@@ -53,10 +54,9 @@ final class RuleReader {
         }
         rule.filter(other -> !(other instanceof Rule.Unread))
                 .ifPresent(other -> refuse(
-                        "not-a-length",
-                        other.mark(),
-                        "'" + key + "' cannot hang on a piece here.",
-                        "Give a length" + (axis == Axis.UP ? ", or floor + a length." : ".")));
+                        (axis == Axis.UP ? StackNotices.LEVEL_ON_A_PIECE : StackNotices.HANGS_ON_A_PIECE)
+                                .with("key", key),
+                        other.mark()));
         return OptionalDouble.empty();
     }
 
@@ -73,7 +73,7 @@ final class RuleReader {
             Optional<Reference> reference = reference(term.text());
             if (reference.isPresent()) {
                 if (base.isPresent() || term.minus()) {
-                    notAPlace(scalar, "'" + text + "' measures from more than one place or from the far side of one.");
+                    notAPlace(scalar, StackNotices.SEVERAL_PLACES.with("rule", text));
                     sound = false;
                 }
                 base = reference;
@@ -97,7 +97,11 @@ final class RuleReader {
         }
         String landmark = reference.name();
         if (axis.isPresent() && !axis.get().landmarks().contains(landmark)) {
-            notAPlace(scalar, "'" + landmark + "' is not " + axis.get().measure() + ".");
+            notAPlace(
+                    scalar,
+                    StackNotices.OTHER_AXIS
+                            .with("landmark", landmark)
+                            .with("measure", axis.get().measure()));
             return new Rule.Unread(scalar.mark());
         }
         OptionalDouble level = switch (landmark) {
@@ -106,23 +110,19 @@ final class RuleReader {
             default -> OptionalDouble.of(0);
         };
         if (level.isEmpty()) {
-            refuse(
-                    "unknown-name",
-                    scalar.mark(),
-                    "This space has no " + landmark + ".",
-                    "Give 'space: { " + landmark + ": HEIGHT }'.");
+            refuse(StackNotices.NO_SUCH_LANDMARK.with("landmark", landmark), scalar.mark());
             return new Rule.Unread(scalar.mark());
         }
         Axis own = Axis.OUT.landmarks().contains(landmark) ? Axis.OUT : Axis.UP;
         return new Rule.Level(level.getAsDouble() + offset, Optional.of(own), scalar.mark());
     }
 
-    private void notAPlace(Scalar scalar, String message) {
-        refuse("not-a-place", scalar.mark(), message, "Write one place and lengths, as 'frieze.top + 1/4'.");
+    private void notAPlace(Scalar scalar, Notice notice) {
+        refuse(notice.with("example", Figure.atLeast(0.25)), scalar.mark());
     }
 
-    private void refuse(String code, Mark mark, String message, String cure) {
-        Notice notice = Notice.refusal(code, message).at(mark).cure(cure);
+    private void refuse(Notice unplaced, Mark mark) {
+        Notice notice = unplaced.at(mark);
         notices.add(piece.map(notice::of).orElse(notice));
     }
 

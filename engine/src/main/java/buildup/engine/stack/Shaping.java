@@ -8,11 +8,12 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Rip;
 import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Rounding;
 import buildup.shared.length.Angle;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
@@ -29,12 +30,15 @@ record Shaping(
     /** Springs are marked to the degree: half a degree either way is the same stick. */
     private static final double SAME_SPRING = 0.5;
 
+    /** A rip of less is told as none, in: what is printed rounds down. */
+    private static final double LEAST_RIP = 1.0 / 16;
+
     record Shaped(Outline outline, Stock stock, boolean flippedOver) {}
 
     Optional<Shaped> apply(PieceReader.Drawn drawn, String name, Fields fields, Notices notices) {
         Refusals refusals = new Refusals(name, fields, notices);
         if ((lay.isPresent() ? 1 : 0) + (turn.isPresent() ? 1 : 0) + (spring.isPresent() ? 1 : 0) > 1) {
-            refusals.add("doubled-rule", "More than one of lay, turn and spring.", "Keep one of them.");
+            refusals.add(StackNotices.SEVERAL_TURNS.notice());
             return Optional.empty();
         }
         return ripped(drawn, refusals)
@@ -44,11 +48,8 @@ record Shaping(
     }
 
     private record Refusals(String name, Fields fields, Notices notices) {
-        void add(String code, String message, String cure) {
-            notices.add(Notice.refusal(code, "'" + name + "': " + message)
-                    .at(fields.mark())
-                    .of(name)
-                    .cure(cure));
+        void add(Notice notice) {
+            notices.add(notice.at(fields.mark()).of(name));
         }
     }
 
@@ -56,15 +57,12 @@ record Shaping(
         Outline outline = drawn.outline();
         for (Map.Entry<Rip.Side, Double> cut : rip.entrySet()) {
             if (!(cut.getValue() > 0)) {
-                refusals.add("not-a-size", "a rip takes off more than nothing.", "Give how much comes off, as 1/4.");
+                refusals.add(StackNotices.NO_RIP.with("example", Figure.atLeast(0.25)));
                 return Optional.empty();
             }
             List<Outline> left = Rip.off(outline, cut.getKey(), cut.getValue());
             if (left.size() != 1) {
-                refusals.add(
-                        "rip-through",
-                        "the rip leaves " + (left.isEmpty() ? "nothing" : left.size() + " separate strips") + ".",
-                        "Rip less than " + print(cut.getValue()) + ".");
+                refusals.add(ripThrough(outline, cut, left.size()));
                 return Optional.empty();
             }
             outline = left.get(0);
@@ -72,18 +70,34 @@ record Shaping(
         return Optional.of(new Shaped(outline, drawn.stock(), false));
     }
 
-    private static String print(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
+    private static Notice ripThrough(Outline outline, Map.Entry<Rip.Side, Double> cut, int strips) {
+        double most = mostThatLeavesOne(outline, cut.getKey(), cut.getValue());
+        Notice notice = strips == 0
+                ? StackNotices.RIPPED_AWAY.notice()
+                : StackNotices.RIPPED_APART.with("strips", Figure.count(strips));
+        return most < LEAST_RIP
+                ? notice.cure(StackNotices.NO_SUCH_RIP)
+                : notice.cure(StackNotices.RIP_AT_MOST.with("most", Figure.atMost(most)));
+    }
+
+    /** How much less than {@code tooMuch} may come off so that one part is left; 0 when nothing may. */
+    private static double mostThatLeavesOne(Outline outline, Rip.Side side, double tooMuch) {
+        double one = 0;
+        double not = tooMuch;
+        while (not - one > Tolerance.SNAP) {
+            double middle = (one + not) / 2;
+            boolean leavesOne = Rip.off(outline, side, middle).size() == 1;
+            one = leavesOne ? middle : one;
+            not = leavesOne ? not : middle;
+        }
+        return one;
     }
 
     private Optional<Shaped> laid(Shaped shaped, Refusals refusals) {
         Stock stock = shaped.stock();
         if (lay.isPresent()) {
             if (!lay.get().text().equals("flat") || !stock.board()) {
-                refusals.add(
-                        "not-laid",
-                        stock.board() ? "a board is laid flat or stands." : "only boards are laid flat.",
-                        stock.board() ? "Write 'lay: flat'." : "Turn it instead, as 'turn: 90'.");
+                refusals.add((stock.board() ? StackNotices.BOARD_NOT_LAID : StackNotices.NO_BOARD_TO_LAY).notice());
                 return Optional.empty();
             }
             Box box = shaped.outline().box();
@@ -108,7 +122,7 @@ record Shaping(
                 .map(found -> ((Profile.Spring) found).sprung());
         double asked = spring.get().toDegrees();
         if (stick.isEmpty()) {
-            refusals.add("not-sprung", "only a sprung profile has a spring.", "Take 'spring:' out, or turn it.");
+            refusals.add(StackNotices.NO_SPRING.notice());
             return Optional.empty();
         }
         double own = stick.get().spring();
@@ -116,31 +130,29 @@ record Shaping(
             return Optional.of(shaped);
         }
         if (Math.abs(asked - (90 - own)) > SAME_SPRING) {
-            refusals.add(
-                    "spring-swapped",
-                    "its flats are cut for " + degrees(own) + " from the wall, not for " + degrees(asked) + ".",
-                    "Write " + degrees(own) + ", or " + degrees(90 - own) + " for end for end.");
+            refusals.add(StackNotices.OTHER_SPRING
+                    .with("own", degrees(own))
+                    .with("asked", degrees(asked))
+                    .with("swapped", degrees(90 - own)));
             return Optional.empty();
         }
         Sprung held = stick.get();
         refusals.notices()
-                .add(Notice.note(
-                                "spring-swapped",
-                                degrees(own) + " from the wall gives " + decimals(held.drop()) + " down, "
-                                        + decimals(held.projection()) + " out. Read as end for end: "
-                                        + decimals(held.projection()) + " down, " + decimals(held.drop()) + " out.")
+                .add(StackNotices.END_FOR_END
+                        .with("own", degrees(own))
+                        .with("drop", hundredths(held.drop()))
+                        .with("out", hundredths(held.projection()))
                         .at(refusals.fields().mark("spring"))
-                        .of(refusals.name())
-                        .cure("If you mean the common way, write " + degrees(own) + "."));
+                        .of(refusals.name()));
         return Optional.of(new Shaped(Sprung.endForEnd(shaped.outline()), shaped.stock(), false));
     }
 
-    private static String degrees(double value) {
-        return LengthPrinter.decimals(Length.inches(value), 0) + "°";
+    private static Figure degrees(double value) {
+        return Figure.angle(value).rounded(Rounding.decimals(0));
     }
 
-    private static String decimals(double inches) {
-        return LengthPrinter.decimals(Length.inches(inches), 2);
+    private static Figure hundredths(double inches) {
+        return Figure.length(inches).rounded(Rounding.decimals(2));
     }
 
     private Optional<Shaped> flipped(Shaped shaped, Refusals refusals) {
@@ -156,10 +168,7 @@ record Shaping(
                 return Optional.of(moved(shaped, Motion.ENDS));
             }
             default -> {
-                refusals.add(
-                        "unknown-name",
-                        "a piece is not flipped '" + flip.get().text() + "'.",
-                        "Write over (upside down) or ends (back becomes face).");
+                refusals.add(StackNotices.UNKNOWN_FLIP.with("word", flip.get().text()));
                 return Optional.empty();
             }
         }

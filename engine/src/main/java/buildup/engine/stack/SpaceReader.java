@@ -1,8 +1,8 @@
 package buildup.engine.stack;
 
 import buildup.shared.document.Fields;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.Length;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,9 +25,7 @@ final class SpaceReader {
         OptionalDouble floor = inches(space.length("floor"));
         OptionalDouble ceiling = inches(space.length("ceiling"));
         if (floor.isPresent() && ceiling.isPresent() && ceiling.getAsDouble() <= floor.getAsDouble()) {
-            notices.add(Notice.refusal("ceiling-under-floor", "The ceiling is not above the floor.")
-                    .at(space.mark("ceiling"))
-                    .cure("Heights are measured up from the datum; a floor below it is negative."));
+            notices.add(StackNotices.LOW_CEILING.notice().at(space.mark("ceiling")));
         }
         OptionalDouble projection = inches(space.length("projection"));
         return new Space(floor, ceiling, projection, wall(space, floor, ceiling, notices));
@@ -43,9 +41,9 @@ final class SpaceReader {
         OptionalDouble to = levels.level(wall.get(), "to", Axis.UP);
         double covering = wall.get().length("covering").map(Length::toInches).orElse(0.0);
         if (covering < 0) {
-            notices.add(Notice.refusal("not-a-size", "A covering cannot be thinner than nothing.")
-                    .at(wall.get().mark("covering"))
-                    .cure("Write its thickness, as 1/2."));
+            notices.add(StackNotices.THIN_COVERING
+                    .with("example", Figure.atLeast(0.5))
+                    .at(wall.get().mark("covering")));
         }
         Space.Wall read = new Space.Wall(
                 from.isPresent() ? from : floor,
@@ -55,9 +53,7 @@ final class SpaceReader {
         if (read.from().isPresent()
                 && read.to().isPresent()
                 && read.to().getAsDouble() <= read.from().getAsDouble()) {
-            notices.add(Notice.refusal("wall-upside-down", "The wall ends where it begins, or below.")
-                    .at(wall.get().mark())
-                    .cure("Let 'to' be above 'from'."));
+            notices.add(StackNotices.WALL_ENDS_LOW.notice().at(wall.get().mark()));
         }
         return read;
     }
@@ -71,9 +67,10 @@ final class SpaceReader {
             if (distance.isPresent() && height.isPresent()) {
                 eyes.add(new Eye(name, distance.getAsDouble(), height.getAsDouble(), eye.mark()));
             } else if (!eye.has("distance") || !eye.has("height")) {
-                notices.add(Notice.refusal("impossible-light-or-eye", "Eye '" + name + "' has no place.")
-                        .at(eye.mark())
-                        .cure("Give distance (from the wall plane) and height, as 'floor + 60'."));
+                notices.add(StackNotices.EYE_WITHOUT_PLACE
+                        .with("eye", name)
+                        .with("example", Figure.atLeast(60))
+                        .at(eye.mark()));
             }
         }
         return eyes;

@@ -10,11 +10,12 @@ import buildup.shared.document.Mapping;
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
 import buildup.shared.document.Sequence;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
@@ -67,10 +68,9 @@ public final class StackReader {
         Optional<Scalar> word = root.scalar("units");
         Optional<LengthUnit> unit = word.flatMap(scalar -> LengthUnit.named(scalar.text()));
         if (word.isPresent() && unit.isEmpty()) {
-            notices.add(Notice.refusal(
-                            "unknown-name", "No unit is called '" + word.get().text() + "'.")
-                    .at(word.get().mark())
-                    .cure("Write in, ft, mm or cm."));
+            notices.add(StackNotices.UNKNOWN_UNIT
+                    .with("word", word.get().text())
+                    .at(word.get().mark()));
         }
         return unit.orElse(LengthUnit.INCH);
     }
@@ -98,9 +98,7 @@ public final class StackReader {
         boolean everyPieceNames = root.node("pieces").orElse(root.mapping()) instanceof Sequence pieces
                 && pieces.items().stream().allMatch(StackReader::needsNoCommonWood);
         if (named.isEmpty() && !everyPieceNames) {
-            notices.add(Notice.note("wood-not-named", "No wood is named: weights are for " + DEFAULT_WOOD + ".")
-                    .at(root.mark())
-                    .cure("Write 'wood: NAME'."));
+            notices.add(StackNotices.COMMON_WOOD.with("wood", DEFAULT_WOOD).at(root.mark()));
         }
         return catalog.wood(named.orElse(new Scalar(DEFAULT_WOOD, root.mark())), notices);
     }
@@ -117,18 +115,15 @@ public final class StackReader {
                 ? list.items().size()
                 : 0;
         if (count > MOST_PIECES) {
-            notices.add(Notice.refusal(
-                            "too-many-pieces",
-                            "The stack holds " + count + " pieces; a section holds at most " + MOST_PIECES + ".")
-                    .at(root.mark("pieces"))
-                    .cure("Draw the repeated part once."));
+            notices.add(StackNotices.MANY_PIECES
+                    .with("count", Figure.count(count))
+                    .with("most", Figure.count(MOST_PIECES))
+                    .at(root.mark("pieces")));
             return List.of();
         }
         List<Fields> entries = root.list("pieces");
         if (entries.isEmpty()) {
-            notices.add(Notice.refusal("empty-stack", "The stack holds no pieces: there is nothing to measure.")
-                    .at(root.mark("pieces"))
-                    .cure("List them under 'pieces:'."));
+            notices.add(StackNotices.NO_PIECES.notice().at(root.mark("pieces")));
         }
         List<Piece> pieces = new ArrayList<>();
         Set<String> names = new HashSet<>();
@@ -153,11 +148,11 @@ public final class StackReader {
         for (Piece piece : pieces) {
             Optional<Scalar> unknown = piece.fixed()
                     .filter(to -> !known.contains(to.text()) || to.text().equals(piece.name()));
-            unknown.ifPresent(to ->
-                    notices.add(Notice.refusal("unknown-name", "No piece called '" + to.text() + "' to be fixed to.")
-                            .at(to.mark())
-                            .of(piece.name())
-                            .cure(Suggestion.cure(to.text(), known))));
+            unknown.ifPresent(to -> notices.add(StackNotices.NOTHING_TO_BE_FIXED_TO
+                    .with("word", to.text())
+                    .at(to.mark())
+                    .of(piece.name())
+                    .cure(Phrase.plain(Suggestion.cure(to.text(), known)))));
         }
     }
 
@@ -166,9 +161,9 @@ public final class StackReader {
         while (names.contains(name + "-" + free)) {
             free++;
         }
-        notices.add(Notice.refusal("same-name-twice", "'" + name + "' twice.")
+        notices.add(StackNotices.SAME_PIECE_TWICE
+                .with("free", Figure.count(free))
                 .at(mark)
-                .of(name)
-                .cure("Call one '" + name + "-" + free + "'."));
+                .of(name));
     }
 }

@@ -215,7 +215,7 @@ class WrongRulesTest {
                     assertThat(NoticeWords.INCHES.message(notice))
                             .isEqualTo("'cap' stands 2 from the top of 'bed', which is only 1-3/8.");
                     assertThat(NoticeWords.INCHES.cure(notice))
-                            .isEqualTo("Measure from its other edge, or make it less than 1-3/8.");
+                            .isEqualTo("Measure from its other edge, or make it 1-3/8 or less.");
                     assertThat(notice.piece()).contains("cap");
                 });
     }

@@ -63,7 +63,7 @@ class CorniceSightTest {
         assertThat(said.code()).isEqualTo("nailer-shows");
         assertThat(NoticeWords.INCHES.message(said)).isEqualTo("From 'seated' you see 1-1/8- of raw 'soffit'.");
         assertThat(NoticeWords.INCHES.cure(said))
-                .isEqualTo("Finish it, or drop 'fascia' so that its lower arris comes to 5-1/4 (needs 5.302).");
+                .isEqualTo("Finish it, or drop 'fascia' so that its lower edge comes to 5-1/4 (needs 5.302).");
         assertThat(said.piece()).hasValue("soffit");
         assertThat(said.mark().orElseThrow()).hasToString("stack.yaml:10:5");
         assertThat(said.amount().orElseThrow().amount()).isCloseTo(1.111, NEAR);

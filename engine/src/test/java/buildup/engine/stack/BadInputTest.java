@@ -177,7 +177,7 @@ class BadInputTest {
                 bench,
                 "mm-read-as-inches",
                 4,
-                "'crown' is 114.3 in across. As inches that is 9-1/2 ft of molding: mm?",
+                "'crown' is 114.3 across. As inches that is 9.5 ft of molding: mm?",
                 "Write the unit, as '114.3 mm', or 'units: mm' for the file.");
         assertThat(Bench.loose(FRIEZE, "name: case, kind: framing, section: [out 14, up 90], face: wall, top: 0")
                         .codes())

@@ -62,12 +62,12 @@ class ShapingTest {
 
     @Test
     void a_rip_that_leaves_nothing_or_several_strips_is_refused() {
-        refused(BED + ", rip: { top: 2 }", "rip-through", "'it': the rip leaves nothing.", "Rip less than 2.");
+        refused(BED + ", rip: { top: 2 }", "rip-through", "'it': the rip leaves nothing.", "Rip 1-5/16 or less.");
         refused(
                 "section: [out 1, up 1, in 3/4, up 1/2, out 3/4, up 1], rip: { back: 1/2 }",
                 "rip-through",
                 "'it': the rip leaves 2 separate strips.",
-                "Rip less than 1/2.");
+                "Rip 3/16 or less.");
         refused(
                 BED + ", rip: { top: 0 }",
                 "not-a-size",
@@ -144,8 +144,8 @@ class ShapingTest {
             assertThat(notice.level()).isEqualTo(Level.NOTE);
             assertThat(NoticeWords.INCHES.message(notice))
                     .isEqualTo(
-                            "38° from the wall gives 2.56 down, 2.00 out. Read as end for end: 2.00 down, 2.56 out.");
-            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("If you mean the common way, write 38°.");
+                            "38 degrees from the wall gives 2.56 down, 2.00 out. Read as end for end: 2.00 down, 2.56 out.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("If you mean the common way, write 38 degrees.");
         });
         Outline swapped = bench.piece("crown").outline();
         Outline common = outline("profile: check-crown 9/16 x 3-1/4");
@@ -160,8 +160,8 @@ class ShapingTest {
         refused(
                 "profile: check-crown 9/16 x 3-1/4, spring: 45",
                 "spring-swapped",
-                "'it': its flats are cut for 38° from the wall, not for 45°.",
-                "Write 38°, or 52° for end for end.");
+                "'it': its flats are cut for 38 degrees from the wall, not for 45 degrees.",
+                "Write 38 degrees, or 52 degrees for end for end.");
         refused(
                 BED + ", spring: 38",
                 "not-sprung",
