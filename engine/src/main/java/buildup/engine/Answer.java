@@ -16,6 +16,7 @@ import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -58,8 +59,19 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         notices.addAll(claims.unclaimed(document));
         Optional<Answers> known =
                 notices.refused() ? Optional.empty() : Optional.of(new Answers(blocks, placed, lights));
+        if (known.isPresent() && !blocks.must().isEmpty()) {
+            known = understood(known.get(), notices);
+        }
         notices.addAll(claims.ordinaryEchoes());
         return new Answer(document.file(), stack.title(), stack.unit(), known, notices.sorted());
+    }
+
+    /** Nothing is answered while a line under {@code must:} asks for what is not known. */
+    private static Optional<Answers> understood(Answers known, Notices notices) {
+        known.notices(EnumSet.of(Question.MUST)).stream()
+                .filter(notice -> notice.level() == Level.REFUSAL)
+                .forEach(notices::add);
+        return notices.refused() ? Optional.empty() : Optional.of(known);
     }
 
     /** The answer about a document that could not be read. */

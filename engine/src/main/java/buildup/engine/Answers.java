@@ -8,6 +8,8 @@ import buildup.engine.compose.Section;
 import buildup.engine.fixing.Fixed;
 import buildup.engine.fixing.Fixing;
 import buildup.engine.fixing.Proposal;
+import buildup.engine.judge.must.Met;
+import buildup.engine.judge.must.Musts;
 import buildup.engine.light.Lighting;
 import buildup.engine.light.Lights;
 import buildup.engine.placing.Placed;
@@ -51,6 +53,7 @@ public final class Answers {
     private final Asked<Support> support;
     private final Asked<List<Pull>> pulls;
     private final Asked<Optional<Job>> job;
+    private final Asked<List<Met>> must;
 
     /** @param lights to shine in place of those of the stack */
     Answers(Blocks blocks, List<Placed> placed, Optional<List<Light>> lights) {
@@ -80,6 +83,10 @@ public final class Answers {
         this.job = new Asked<>(notices -> blocks.plan().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
+        this.must = new Asked<>(notices -> blocks.must().isEmpty()
+                ? List.of()
+                : Musts.of(
+                        blocks.must(), Sheets.ofQuestions(this), blocks.stack().lengths(), notices));
     }
 
     /** The stack composed, as its fastenings hold it. */
@@ -132,6 +139,11 @@ public final class Answers {
         return job.answer();
     }
 
+    /** How the stack stands to each line under {@code must:}. */
+    public List<Met> must() {
+        return must.answer();
+    }
+
     /** Coves to be run over the table-saw blade. */
     public List<Coving> covings() {
         return blocks.covings();
@@ -158,6 +170,7 @@ public final class Answers {
         asked.put(Question.FIXING, List.of(fixed, proposals));
         asked.put(Question.SUPPORT, List.of(support, pulls));
         asked.put(Question.RUN, List.of(job));
+        asked.put(Question.MUST, List.of(must));
         return EnumSet.copyOf(questions).stream()
                 .flatMap(question -> asked.getOrDefault(question, List.of()).stream())
                 .flatMap(one -> one.notices().stream())

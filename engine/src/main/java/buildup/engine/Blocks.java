@@ -3,6 +3,7 @@ package buildup.engine;
 import buildup.catalog.Catalog;
 import buildup.engine.fixing.Fastening;
 import buildup.engine.fixing.Fixing;
+import buildup.engine.judge.must.Musts;
 import buildup.engine.run.Coving;
 import buildup.engine.run.Plan;
 import buildup.engine.sight.Approaches;
@@ -10,6 +11,7 @@ import buildup.engine.stack.Stack;
 import buildup.engine.sticks.Shop;
 import buildup.engine.support.Loads;
 import buildup.shared.document.Fields;
+import buildup.shared.document.Scalar;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
@@ -29,12 +31,14 @@ record Blocks(
         List<Loads.Wanted> loads,
         Plan plan,
         List<Coving> covings,
-        Optional<Shop> shop) {
+        Optional<Shop> shop,
+        List<Scalar> must) {
     Blocks {
         ways = List.copyOf(ways);
         fastenings = List.copyOf(fastenings);
         loads = List.copyOf(loads);
         covings = List.copyOf(covings);
+        must = List.copyOf(must);
     }
 
     /** @param root the document, read with the lengths of the stack */
@@ -48,6 +52,7 @@ record Blocks(
                 Loads.read(stack, root, notices),
                 Plan.read(stack, root, notices),
                 Coving.read(stack, root, notices),
-                Shop.read(stack, root, catalog, notices));
+                Shop.read(stack, root, catalog, notices),
+                Musts.lines(root));
     }
 }

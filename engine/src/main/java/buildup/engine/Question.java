@@ -17,5 +17,7 @@ public enum Question {
     /** What carries and what holds. */
     SUPPORT,
     /** Lengths round the corners. */
-    RUN
+    RUN,
+    /** Whether the stack meets what the document says it must. */
+    MUST
 }

@@ -1,6 +1,7 @@
 package buildup.engine;
 
 import buildup.engine.compose.SectionSheets;
+import buildup.engine.judge.must.MustSheet;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,6 +12,13 @@ public final class Sheets {
 
     /** All of them; what the document did not ask for says so itself. */
     public static List<Sheet> of(Answers answers) {
+        List<Sheet> sheets = new ArrayList<>(ofQuestions(answers));
+        sheets.add(MustSheet.of(answers.must()));
+        return List.copyOf(sheets);
+    }
+
+    /** Those that a line under {@code must:} may ask for a figure of. */
+    static List<Sheet> ofQuestions(Answers answers) {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(SectionSheets.totals(answers.section()));
         sheets.add(PieceSheet.of(answers.section(), answers.backings(), answers.catalog()));

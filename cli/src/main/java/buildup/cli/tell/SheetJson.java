@@ -76,6 +76,8 @@ public final class SheetJson {
     private static void cell(Json json, Column column, Cell cell) {
         if (cell instanceof Cell.Number number) {
             json.put(column.key(), number.amount());
+        } else if (cell instanceof Cell.Amount amount) {
+            json.put(column.key(), amount.figure().amount());
         } else if (cell instanceof Cell.Words words) {
             json.put(column.key(), words.words());
         } else if (cell instanceof Cell.Flag flag) {

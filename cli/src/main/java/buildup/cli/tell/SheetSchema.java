@@ -81,6 +81,11 @@ public final class SheetSchema {
         if (type instanceof Type.Measure measure) {
             return new Json().put("type", "number").put("description", described(column, measure));
         }
+        if (type instanceof Type.Amount) {
+            return new Json()
+                    .put("type", "number")
+                    .put("description", column.heading() + "; in the unit of what is asked for");
+        }
         if (type instanceof Type.Measures) {
             return list(column, "number");
         }

@@ -135,7 +135,7 @@ public record SheetTables(FigurePrinter printer) {
         if (column.type() instanceof Type.Place) {
             return Stream.of(new Table.Column("out", Align.RIGHT), new Table.Column("up", Align.RIGHT));
         }
-        boolean number = column.type() instanceof Type.Measure;
+        boolean number = column.type() instanceof Type.Measure || column.type() instanceof Type.Amount;
         return Stream.of(new Table.Column(heading(column), number ? Align.RIGHT : Align.LEFT));
     }
 
@@ -170,6 +170,9 @@ public record SheetTables(FigurePrinter printer) {
             Figure figure = new Figure(measure.quantity(), number.amount(), measure.rounding());
             String bare = printer.bare(figure);
             return Cell.of(measure.quantity() == Quantity.SHARE ? bare + " %" : bare, shown(figure));
+        }
+        if (cell instanceof buildup.shared.sheet.Cell.Amount amount) {
+            return Cell.of(printer.print(amount.figure()), shown(amount.figure()));
         }
         return Cell.of(text(type, cell));
     }

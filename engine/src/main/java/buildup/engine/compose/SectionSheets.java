@@ -55,9 +55,9 @@ public final class SectionSheets {
                 .words("letter", "", step -> Section.letter(step.body()))
                 .text()
                 .name("piece", "piece", step -> section.name(step.body()))
-                .length("height", "height", Step::height)
-                .length("projection", "projection", Step::projection)
-                .length("top", "top", Step::top)
+                .length("height", "height so far", Step::height)
+                .length("projection", "projection so far", Step::projection)
+                .length("top", "top so far", Step::top)
                 .sheet();
     }
 

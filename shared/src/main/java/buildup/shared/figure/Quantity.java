@@ -86,6 +86,11 @@ public enum Quantity {
         return this == SHARE || inMetric ? amount * factor : amount;
     }
 
+    /** The number in the unit of the engine, of one that people write. */
+    public double held(double amount, boolean inMetric) {
+        return this == SHARE || inMetric ? amount / factor : amount;
+    }
+
     /** Decimals that people read where nothing else is said. */
     public int places(boolean inMetric) {
         return inMetric ? metricPlaces : places;

@@ -1,5 +1,6 @@
 package buildup.shared.sheet;
 
+import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import java.util.List;
 
@@ -13,6 +14,9 @@ public sealed interface Cell {
 
     /** A number in the unit of its quantity; finite. */
     record Number(double amount) implements Cell {}
+
+    /** A number with its quantity. */
+    record Amount(Figure figure) implements Cell {}
 
     /** Words. */
     record Words(String words) implements Cell {}

@@ -8,8 +8,14 @@ package buildup.shared.sheet;
  * @param type what its cells hold
  * @param name whether it is part of what a row is known by
  * @param shown who reads it
+ * @param sums whether rows of one name add up, and no row means none
  */
-public record Column(String key, String heading, Type type, boolean name, Shown shown) {
+public record Column(String key, String heading, Type type, boolean name, Shown shown, boolean sums) {
+    /** A column whose rows do not add up. */
+    public Column(String key, String heading, Type type, boolean name, Shown shown) {
+        this(key, heading, type, name, shown, false);
+    }
+
     /** Who reads a column. */
     public enum Shown {
         /** People and programs. */

@@ -1,5 +1,6 @@
 package buildup.shared.sheet;
 
+import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
@@ -98,6 +99,17 @@ public final class Columns<T> {
         });
     }
 
+    /** A figure whose quantity differs from row to row, and that may not be there. */
+    public Columns<T> amountIf(
+            String columnKey, String heading, Function<T, Quantity> quantity, Function<T, OptionalDouble> taker) {
+        return add(new Column(columnKey, heading, new Type.Amount(), false, Shown.BOTH), row -> {
+            OptionalDouble amount = taker.apply(row);
+            return amount.isPresent() && Double.isFinite(amount.getAsDouble())
+                    ? new Cell.Amount(Figure.of(quantity.apply(row), amount.getAsDouble()))
+                    : Cell.NONE;
+        });
+    }
+
     /** A whole number of things. */
     public Columns<T> count(String columnKey, String heading, ToDoubleFunction<T> taker) {
         return measure(columnKey, heading, Quantity.COUNT, taker);
@@ -168,7 +180,15 @@ public final class Columns<T> {
     private Columns<T> last(Shown shown) {
         int at = columns.size() - 1;
         Column column = columns.get(at);
-        columns.set(at, new Column(column.key(), column.heading(), column.type(), column.name(), shown));
+        columns.set(at, new Column(column.key(), column.heading(), column.type(), column.name(), shown, column.sums()));
+        return this;
+    }
+
+    /** Rows of one name add up in the last column, and no row means none. */
+    public Columns<T> sums() {
+        int at = columns.size() - 1;
+        Column column = columns.get(at);
+        columns.set(at, new Column(column.key(), column.heading(), column.type(), column.name(), column.shown(), true));
         return this;
     }
 

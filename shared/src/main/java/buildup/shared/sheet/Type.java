@@ -9,6 +9,9 @@ public sealed interface Type {
     /** A number of a quantity, and how people read it. */
     record Measure(Quantity quantity, Rounding rounding) implements Type {}
 
+    /** A number whose quantity differs from row to row. */
+    record Amount() implements Type {}
+
     /** Words as they stand. */
     record Words() implements Type {}
 

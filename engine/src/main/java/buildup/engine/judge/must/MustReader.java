@@ -1,0 +1,286 @@
+package buildup.engine.judge.must;
+
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.document.Scalar;
+import buildup.shared.figure.Quantity;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.Reading;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the lines under {@code must:} in the words of the sheets. */
+final class MustReader {
+    private static final int LONGEST = 300;
+
+    /** What a line without {@code within} allows a share to be off. */
+    private static final double SHARE_WITHIN = 0.01;
+
+    private static final Pattern COMPARISON = Pattern.compile("(<=|>=|=<|=>|<|>|==|=|\u2264|\u2265)");
+    private static final Pattern WITHIN = Pattern.compile("(.*) within (.*)");
+    private static final Pattern NUMBER = Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{0,9})?|\\.[0-9]{1,9}) *(.*)");
+
+    private final Known known;
+    private final LengthReader lengths;
+    private final Notices notices;
+
+    MustReader(Known known, LengthReader lengths, Notices notices) {
+        this.known = known;
+        this.lengths = lengths;
+        this.notices = notices;
+    }
+
+    Optional<Rule> read(Scalar line) {
+        String text = line.text().strip();
+        Matcher sign = COMPARISON.matcher(unquoted(text));
+        if (text.length() > LONGEST || !sign.find()) {
+            notices.add(MustNotices.NOT_A_RULE.with("rule", shortened(text)).at(line.mark()));
+            return Optional.empty();
+        }
+        Optional<Asked> asked = asked(text.substring(0, sign.start()).strip(), line.mark());
+        return asked.flatMap(found -> compared(
+                found,
+                text,
+                comparison(sign.group(1)),
+                text.substring(sign.end()).strip(),
+                line.mark()));
+    }
+
+    /** A figure and what narrows it down, as written. */
+    private record Asked(String word, List<Known.Source> sources, Map<Role, String> names) {}
+
+    /** What stands between quotes holds no sign and no word. */
+    private static String unquoted(String text) {
+        StringBuilder plain = new StringBuilder(text);
+        boolean quoted = false;
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) == '\'' || text.charAt(i) == '"') {
+                quoted = !quoted;
+            } else if (quoted) {
+                plain.setCharAt(i, '_');
+            }
+        }
+        return plain.toString();
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
+    }
+
+    private static Rule.Comparison comparison(String sign) {
+        return switch (sign) {
+            case "<=", "=<", "\u2264" -> Rule.Comparison.AT_MOST;
+            case ">=", "=>", "\u2265" -> Rule.Comparison.AT_LEAST;
+            case "<" -> Rule.Comparison.LESS;
+            case ">" -> Rule.Comparison.MORE;
+            default -> Rule.Comparison.EQUAL;
+        };
+    }
+
+    private Optional<Asked> asked(String text, Mark mark) {
+        String low = text.toLowerCase(Locale.ROOT);
+        Optional<String> word = longest(low, known.callable());
+        if (word.isEmpty()) {
+            String first = low.split(" (?:of|over|in|from) ", 2)[0];
+            notices.add(MustNotices.UNKNOWN_FIGURE
+                    .with("figure", shortened(first))
+                    .with("nearest", Suggestion.cure(first, known.words()))
+                    .at(mark));
+            return Optional.empty();
+        }
+        Optional<Map<Role, String>> names =
+                names(text.substring(word.get().length()).strip(), mark);
+        return names.flatMap(
+                found -> sources(word.get(), found, mark).map(sources -> new Asked(word.get(), sources, found)));
+    }
+
+    /** The longest of these that the text begins with, a blank or the end behind it. */
+    private static Optional<String> longest(String text, Collection<String> words) {
+        return words.stream()
+                .filter(word -> text.equals(word) || text.startsWith(word + " "))
+                .max(Comparator.comparingInt(String::length));
+    }
+
+    private Optional<Map<Role, String>> names(String text, Mark mark) {
+        Map<Role, String> names = new EnumMap<>(Role.class);
+        String rest = text;
+        while (!rest.isEmpty()) {
+            Optional<Role> role = role(rest);
+            if (role.isEmpty()) {
+                notices.add(MustNotices.NOT_UNDERSTOOD
+                        .with("words", shortened(rest))
+                        .at(mark));
+                return Optional.empty();
+            }
+            String after = rest.substring(role.get().word().length()).strip();
+            Optional<Name> name = name(role.get(), after, mark);
+            if (name.isEmpty()) {
+                return Optional.empty();
+            }
+            names.put(role.get(), name.get().name());
+            name.get().member().ifPresent(member -> names.put(Role.MEMBER, member));
+            rest = name.get().rest();
+        }
+        return Optional.of(names);
+    }
+
+    private static Optional<Role> role(String text) {
+        String low = text.toLowerCase(Locale.ROOT);
+        return List.of(Role.OF, Role.OVER, Role.IN, Role.FROM).stream()
+                .filter(role -> low.startsWith(role.word() + " "))
+                .findFirst();
+    }
+
+    /** A name read, the member behind it, and what is left of the line. */
+    private record Name(String name, Optional<String> member, String rest) {}
+
+    private Optional<Name> name(Role role, String text, Mark mark) {
+        Set<String> all = known.names(role);
+        if (!text.isEmpty() && (text.charAt(0) == '\'' || text.charAt(0) == '"')) {
+            int end = text.indexOf(text.charAt(0), 1);
+            if (end > 0 && all.contains(text.substring(1, end))) {
+                return member(role, text.substring(1, end), text.substring(end + 1), mark);
+            }
+        }
+        Optional<String> longest = all.stream()
+                .filter(name -> text.equals(name) || text.startsWith(name + " ") || text.startsWith(name + "."))
+                .max(Comparator.comparingInt(String::length));
+        if (longest.isEmpty()) {
+            String asked = text.split(" (?:of|over|in|from) ", 2)[0];
+            notices.add(MustNotices.UNKNOWN_NAME
+                    .with("role", role.word())
+                    .with("name", shortened(asked))
+                    .with("nearest", Suggestion.cure(asked, all))
+                    .at(mark));
+            return Optional.empty();
+        }
+        return member(role, longest.get(), text.substring(longest.get().length()), mark);
+    }
+
+    private Optional<Name> member(Role role, String name, String rest, Mark mark) {
+        if (role != Role.OF || !rest.startsWith(".")) {
+            return Optional.of(new Name(name, Optional.empty(), rest.strip()));
+        }
+        String text = rest.substring(1);
+        Set<String> members = known.names(Role.MEMBER);
+        Optional<String> longest = members.stream()
+                .filter(member -> text.equals(member) || text.startsWith(member + " "))
+                .max(Comparator.comparingInt(String::length));
+        if (longest.isEmpty()) {
+            notices.add(MustNotices.UNKNOWN_MEMBER
+                    .with("piece", name)
+                    .with("name", shortened(text.split(" ", 2)[0]))
+                    .with("nearest", Suggestion.cure(text.split(" ", 2)[0], members))
+                    .at(mark));
+            return Optional.empty();
+        }
+        return Optional.of(
+                new Name(name, longest, text.substring(longest.get().length()).strip()));
+    }
+
+    /** The columns that have an identity column for each name given, those that leave least open first. */
+    private Optional<List<Known.Source>> sources(String word, Map<Role, String> names, Mark mark) {
+        List<Known.Source> fitting = new ArrayList<>(known.named(word).stream()
+                .filter(source -> source.takes(names.keySet()))
+                .toList());
+        fitting.sort(Comparator.comparingInt(source -> source.open(names.keySet())));
+        if (fitting.isEmpty()) {
+            notices.add(MustNotices.NOT_OF_THAT.with("figure", word).at(mark));
+            return Optional.empty();
+        }
+        return Optional.of(fitting);
+    }
+
+    private Optional<Rule> compared(Asked asked, String text, Rule.Comparison comparison, String right, Mark mark) {
+        Matcher within = WITHIN.matcher(right);
+        boolean given = within.matches();
+        String value = given ? within.group(1).strip() : right;
+        boolean share = value.endsWith("%");
+        Known.Source source =
+                share ? shareOf(asked.sources().get(0)) : asked.sources().get(0);
+        Quantity quantity = source.quantity();
+        OptionalDouble amount = amount(value, quantity);
+        OptionalDouble off = given
+                ? amount(within.group(2).strip(), quantity)
+                : OptionalDouble.of(comparison == Rule.Comparison.EQUAL ? usual(quantity) : 0);
+        if (amount.isEmpty() || off.isEmpty() || off.getAsDouble() < 0) {
+            notices.add(MustNotices.NOT_A_VALUE
+                    .with("value", shortened(amount.isEmpty() ? value : within.group(2)))
+                    .with("figure", asked.word())
+                    .at(mark));
+            return Optional.empty();
+        }
+        if (given && comparison != Rule.Comparison.EQUAL) {
+            notices.add(MustNotices.WITHIN_WITHOUT_EQUAL
+                    .with("rule", shortened(text))
+                    .at(mark));
+            return Optional.empty();
+        }
+        return Optional.of(new Rule(
+                text,
+                mark,
+                List.of(source),
+                asked.names(),
+                comparison,
+                quantity,
+                amount.getAsDouble(),
+                off.getAsDouble()));
+    }
+
+    /** A length that is held against a percentage is meant as its share, where the sheet tells one. */
+    private Known.Source shareOf(Known.Source source) {
+        return source.quantity() == Quantity.SHARE
+                ? source
+                : known.sources().stream()
+                        .filter(other -> other.sheet() == source.sheet() && other.quantity() == Quantity.SHARE)
+                        .findFirst()
+                        .orElse(source);
+    }
+
+    private static double usual(Quantity quantity) {
+        return switch (quantity) {
+            case LENGTH -> Tolerance.TOUCHING;
+            case SHARE -> SHARE_WITHIN;
+            default -> Math.pow(10, -quantity.places(false)) / 2;
+        };
+    }
+
+    private OptionalDouble amount(String text, Quantity quantity) {
+        if (quantity == Quantity.LENGTH || quantity == Quantity.RUN) {
+            OptionalDouble inches = lengths.read(text) instanceof Reading.Good good
+                    ? OptionalDouble.of(good.length().toInches())
+                    : OptionalDouble.empty();
+            return quantity == Quantity.RUN && inches.isPresent()
+                    ? OptionalDouble.of(inches.getAsDouble() / 12)
+                    : inches;
+        }
+        Matcher number = NUMBER.matcher(text);
+        if (!number.matches()) {
+            return OptionalDouble.empty();
+        }
+        double amount = Double.parseDouble(number.group(1));
+        String unit = number.group(2).strip();
+        boolean metric = unit.isEmpty() ? lengths.bareUnit().isMetric() : isUnit(unit, quantity, true);
+        boolean fits = unit.isEmpty() || metric || isUnit(unit, quantity, false);
+        return fits ? OptionalDouble.of(quantity.held(amount, metric)) : OptionalDouble.empty();
+    }
+
+    /** As printed, or with a stroke: {@code lb a foot} or {@code lb/ft}. */
+    private static boolean isUnit(String unit, Quantity quantity, boolean metric) {
+        String word = quantity.unit(metric);
+        String stroke = word.replace(" a foot", "/ft").replace(" a meter", "/m").replace(" an inch", "/in");
+        return unit.equals(word) || unit.equals(stroke) || quantity == Quantity.ANGLE && unit.equals("\u00b0");
+    }
+}

@@ -1,0 +1,129 @@
+package buildup.engine.judge.must;
+
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Notices;
+import buildup.shared.sheet.Cell;
+import buildup.shared.sheet.Row;
+import buildup.shared.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/** Holds a stack against the lines under {@code must:}. */
+public final class Musts {
+    private Musts() {}
+
+    /** The lines as written; claims the key. */
+    public static List<Scalar> lines(Fields root) {
+        return root.scalars("must");
+    }
+
+    /**
+     * How the stack stands to each line, in their order; a line that cannot be read is refused and left out, one that is
+     * not met is a problem.
+     *
+     * @param sheets of the stack
+     * @param lengths reads lengths in the unit of the document and with its named sizes
+     */
+    public static List<Met> of(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths, Notices notices) {
+        MustReader reader = new MustReader(new Known(sheets), lengths, notices);
+        List<Met> all = new ArrayList<>();
+        for (Scalar line : lines) {
+            reader.read(line).map(Musts::met).ifPresent(met -> {
+                all.add(met);
+                say(met, notices);
+            });
+        }
+        return List.copyOf(all);
+    }
+
+    private static void say(Met met, Notices notices) {
+        if (met.met()) {
+            return;
+        }
+        notices.add(
+                met.figure().isEmpty()
+                        ? MustNotices.NO_SUCH_FIGURE.with("rule", met.rule()).at(met.mark())
+                        : MustNotices.NOT_MET
+                                .with("rule", met.rule())
+                                .with(
+                                        "figure",
+                                        Figure.of(met.quantity(), met.figure().getAsDouble()))
+                                .amount(Figure.of(met.quantity(), met.missing().orElse(0)))
+                                .at(met.mark()));
+    }
+
+    private static Met met(Rule rule) {
+        Collection<Double> figures = figures(rule);
+        if (figures.isEmpty()) {
+            return new Met(
+                    rule.text(),
+                    rule.mark(),
+                    false,
+                    rule.quantity(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty());
+        }
+        return figures.stream()
+                .map(figure -> held(rule, figure))
+                .reduce((one, other) -> worse(one) >= worse(other) ? one : other)
+                .orElseThrow();
+    }
+
+    /** How bad: what is missing, or less than nothing by what there is to spare. */
+    private static double worse(Met met) {
+        return met.met() ? -met.spare().orElse(0) : met.missing().orElse(0);
+    }
+
+    private static Met held(Rule rule, double figure) {
+        double room = switch (rule.comparison()) {
+            case AT_MOST, LESS -> rule.value() - figure;
+            case AT_LEAST, MORE -> figure - rule.value();
+            case EQUAL -> rule.within() - Math.abs(figure - rule.value());
+        };
+        boolean met = switch (rule.comparison()) {
+            case LESS, MORE -> room > Tolerance.COINCIDENT;
+            default -> room >= -Tolerance.COINCIDENT;
+        };
+        return new Met(
+                rule.text(),
+                rule.mark(),
+                met,
+                rule.quantity(),
+                OptionalDouble.of(figure),
+                met ? OptionalDouble.empty() : OptionalDouble.of(Math.max(0, -room)),
+                met ? OptionalDouble.of(Math.max(0, room)) : OptionalDouble.empty());
+    }
+
+    /** The figures that the words of the line leave, those of one name added where they add up. */
+    private static Collection<Double> figures(Rule rule) {
+        Known.Source source = rule.sources().get(0);
+        Map<List<String>, Double> found = new LinkedHashMap<>();
+        int number = 0;
+        for (Row row : source.sheet().rows()) {
+            OptionalDouble figure = source.of(row);
+            if (figure.isPresent() && asked(rule, source.sheet(), row)) {
+                List<String> key = source.adds() ? source.sheet().names(row) : List.of(String.valueOf(number++));
+                found.merge(key, figure.getAsDouble(), Double::sum);
+            }
+        }
+        return found.isEmpty() && source.adds() && source.sheet().asked() ? List.of(0.0) : found.values();
+    }
+
+    private static boolean asked(Rule rule, Sheet sheet, Row row) {
+        return rule.names().entrySet().stream()
+                .allMatch(name -> name.getKey()
+                        .column(sheet)
+                        .map(key -> sheet.cell(row, key) instanceof Cell.Words words
+                                && words.words().equals(name.getValue()))
+                        .orElse(false));
+    }
+}

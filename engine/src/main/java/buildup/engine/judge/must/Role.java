@@ -1,0 +1,44 @@
+package buildup.engine.judge.must;
+
+import buildup.shared.sheet.Column;
+import buildup.shared.sheet.Sheet;
+import java.util.List;
+import java.util.Optional;
+
+/** The words of a line that narrow a figure down, and the identity columns that each of them is about. */
+enum Role {
+    /** {@code of frieze}: the piece. */
+    OF("of", List.of("piece", "name", "on", "a", "what", "figure", "part")),
+    /** {@code .face} behind a piece: its member. */
+    MEMBER(".", List.of("member")),
+    /** {@code over frieze}: the second piece. */
+    OVER("over", List.of("over", "b")),
+    /** {@code in raking}: a light or a season. */
+    IN("in", List.of("light", "season")),
+    /** {@code from seated}: an eye. */
+    FROM("from", List.of("eye"));
+
+    private final String word;
+    private final List<String> keys;
+
+    Role(String word, List<String> keys) {
+        this.word = word;
+        this.keys = keys;
+    }
+
+    /** The word before the name. */
+    String word() {
+        return word;
+    }
+
+    /** The key of the identity column of a sheet that this word is about. */
+    Optional<String> column(Sheet sheet) {
+        return keys.stream()
+                .filter(key -> sheet.columns().stream().anyMatch(column -> column.name() && is(column, key)))
+                .findFirst();
+    }
+
+    private static boolean is(Column column, String key) {
+        return column.key().equals(key);
+    }
+}
