@@ -44,7 +44,8 @@ public final class Buildup {
                 .addSubcommand(new CutsCommand(streams))
                 .addSubcommand(new ProfileCommand(streams))
                 .addSubcommand(new QuoteCommand(streams))
-                .addSubcommand(new TraceCommand(streams));
+                .addSubcommand(new TraceCommand(streams))
+                .addSubcommand(new SchemaCommand(streams));
         NotThereYet.addTo(line, streams);
         line.getCommandSpec().version(version());
         for (CommandLine command : line.getSubcommands().values()) {

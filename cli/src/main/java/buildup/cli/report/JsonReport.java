@@ -15,20 +15,17 @@ import buildup.engine.sight.Sighting;
 import buildup.engine.stack.Eye;
 import buildup.engine.stack.Light;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.figure.Figure;
-import buildup.shared.figure.Text;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
-import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
-import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.NoticeSheet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
  * Everything known of one stack, for other programs: inches, square inches, degrees, pounds per foot, points as
- * {@code [x, y]}. {@code report.schema.json} says what each key means.
+ * {@code [x, y]}. {@link ReportSchema} says what each key means.
  */
 public final class JsonReport {
     private final Section section;
@@ -46,43 +43,20 @@ public final class JsonReport {
 
     /** The same as an object, to be put into another. */
     public static Json object(Answer answer) {
-        Json json = new Json().put("title", answer.title());
-        answer.known().ifPresent(known -> new JsonReport(known).figures(json));
+        Json json = new Json()
+                .put("title", answer.title())
+                .put("units", answer.unit().symbol());
+        answer.known().ifPresent(known -> new JsonReport(known).figures(json, new FigurePrinter(answer.unit())));
         return json.put("notices", notices(answer.notices(), Optional.of(answer.file()), answer.unit()));
     }
 
     /** @param file what is named where a notice has no place of its own */
     static List<Json> notices(List<Notice> notices, Optional<String> file, LengthUnit unit) {
-        NoticeWords words = NoticeWords.in(unit);
-        return notices.stream().map(notice -> notice(notice, file, words)).toList();
+        return new SheetJson(new FigurePrinter(unit)).rows(NoticeSheet.of(notices, file));
     }
 
-    private static Json notice(Notice notice, Optional<String> file, NoticeWords words) {
-        Json json = new Json()
-                .put("level", notice.level().name().toLowerCase(Locale.ROOT))
-                .put("code", notice.code())
-                .put("file", notice.mark().map(Mark::file).or(() -> file));
-        notice.mark().ifPresent(mark -> json.put("line", mark.line()));
-        json.put("piece", notice.piece());
-        notice.amount().ifPresent(amount -> json.put("amount", amount.amount()));
-        return json.put("values", values(notice))
-                .put("message", words.message(notice))
-                .put("cure", Optional.of(words.cure(notice)).filter(cure -> !cure.isEmpty()));
-    }
-
-    private static List<Json> values(Notice notice) {
-        return notice.figures().stream()
-                .map(named -> {
-                    Json json = new Json().put("name", named.name());
-                    return named.value() instanceof Figure figure
-                            ? json.put("kind", figure.quantity().kind()).put("value", figure.amount())
-                            : json.put("kind", "text").put("value", ((Text) named.value()).words());
-                })
-                .toList();
-    }
-
-    private void figures(Json json) {
-        SheetJson.put(json, Sheets.of(known));
+    private void figures(Json json, FigurePrinter printer) {
+        new SheetJson(printer).put(json, Sheets.of(known));
         json.put(
                         "lights",
                         section.stack().lights().stream().map(JsonReport::light).toList())

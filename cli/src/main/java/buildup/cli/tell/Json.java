@@ -62,6 +62,12 @@ public final class Json {
         return raw(key, numbers.stream().map(Json::number).collect(Collectors.joining(", ", "[", "]")));
     }
 
+    /** All that the other holds, behind what is there. */
+    public Json putAll(Json other) {
+        values.putAll(other.values);
+        return this;
+    }
+
     private Json raw(String key, String written) {
         values.put(key, written);
         return this;

@@ -1,5 +1,6 @@
 package buildup.cli.tell;
 
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.sheet.Cell;
 import buildup.shared.sheet.Column;
 import buildup.shared.sheet.Row;
@@ -9,12 +10,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Sheets as JSON: decimal inches and the other units of the engine, whatever the unit of the document. */
-public final class SheetJson {
-    private SheetJson() {}
-
+/**
+ * Sheets as JSON: decimal inches and the other units of the engine, whatever the unit of the document.
+ *
+ * @param printer of what is said in sentences, in the unit of the document
+ */
+public record SheetJson(FigurePrinter printer) {
     /** Puts the blocks of these sheets; a sheet called {@code a.b} goes into the object {@code a}. */
-    public static void put(Json json, List<Sheet> sheets) {
+    public void put(Json json, List<Sheet> sheets) {
         Map<String, Json> objects = new LinkedHashMap<>();
         for (Sheet sheet : sheets) {
             if (sheet.asked()) {
@@ -25,7 +28,7 @@ public final class SheetJson {
         objects.forEach(json::put);
     }
 
-    private static void block(Json json, Map<String, Json> objects, Sheet sheet) {
+    private void block(Json json, Map<String, Json> objects, Sheet sheet) {
         int dot = sheet.key().indexOf('.');
         if (dot >= 0) {
             String own = sheet.key().substring(0, dot);
@@ -47,23 +50,24 @@ public final class SheetJson {
         }
     }
 
-    private static void put(Json json, String key, Sheet sheet) {
+    /** An object for each row. */
+    public List<Json> rows(Sheet sheet) {
+        return sheet.rows().stream().map(row -> object(sheet.columns(), row)).toList();
+    }
+
+    private void put(Json json, String key, Sheet sheet) {
         if (!sheet.single()) {
-            json.put(
-                    key,
-                    sheet.rows().stream()
-                            .map(row -> object(sheet.columns(), row))
-                            .toList());
+            json.put(key, rows(sheet));
         } else if (!sheet.rows().isEmpty()) {
             json.put(key, object(sheet.columns(), sheet.rows().get(0)));
         }
     }
 
-    private static Json object(List<Column> columns, Row row) {
+    private Json object(List<Column> columns, Row row) {
         return fill(new Json(), columns, row);
     }
 
-    private static Json fill(Json json, List<Column> columns, Row row) {
+    private Json fill(Json json, List<Column> columns, Row row) {
         for (int i = 0; i < columns.size(); i++) {
             Column column = columns.get(i);
             if (column.shown() != Column.Shown.TEXT) {
@@ -73,13 +77,15 @@ public final class SheetJson {
         return json;
     }
 
-    private static void cell(Json json, Column column, Cell cell) {
+    private void cell(Json json, Column column, Cell cell) {
         if (cell instanceof Cell.Number number) {
             json.put(column.key(), number.amount());
         } else if (cell instanceof Cell.Amount amount) {
             json.put(column.key(), amount.figure().amount());
         } else if (cell instanceof Cell.Words words) {
             json.put(column.key(), words.words());
+        } else if (cell instanceof Cell.Saying saying) {
+            json.put(column.key(), printer.print(saying.phrase()));
         } else if (cell instanceof Cell.Flag flag) {
             json.put(column.key(), flag.yes());
         } else if (cell instanceof Cell.Place place) {

@@ -1,9 +1,11 @@
 package buildup.cli.tell;
 
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
 import buildup.shared.sheet.Column;
 import buildup.shared.sheet.Sheet;
 import buildup.shared.sheet.Type;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -15,103 +17,155 @@ public final class SheetSchema {
 
     /** A property for each block of these sheets, those that a document may leave unasked included. */
     public static void put(Json properties, List<Sheet> sheets) {
-        Map<String, Json> objects = new LinkedHashMap<>();
-        for (Sheet sheet : sheets) {
-            int dot = sheet.key().indexOf('.');
-            if (dot >= 0) {
-                Json object = objects.computeIfAbsent(sheet.key().substring(0, dot), key -> new Json());
-                object.put(sheet.key().substring(dot + 1), block(sheet));
-            } else if (sheet.single()) {
-                columns(objects.computeIfAbsent(sheet.key(), key -> new Json()), sheet.columns());
+        Map<String, List<Sheet>> blocks = new LinkedHashMap<>();
+        sheets.forEach(sheet ->
+                blocks.computeIfAbsent(block(sheet), key -> new ArrayList<>()).add(sheet));
+        blocks.forEach((key, parts) -> properties.put(key, block(key, parts)));
+    }
+
+    /** The blocks that are always there: those of these sheets that hold something, however little was asked. */
+    public static List<String> always(List<Sheet> sheets) {
+        return sheets.stream()
+                .filter(SheetSchema::isAlways)
+                .map(SheetSchema::block)
+                .distinct()
+                .toList();
+    }
+
+    private static boolean isAlways(Sheet sheet) {
+        return sheet.asked() && !(sheet.single() && sheet.rows().isEmpty());
+    }
+
+    private static String block(Sheet sheet) {
+        int dot = sheet.key().indexOf('.');
+        return dot < 0 ? sheet.key() : sheet.key().substring(0, dot);
+    }
+
+    /** One block: of a list its rows; of an object its own columns and the lists that lie in it. */
+    private static Json block(String key, List<Sheet> parts) {
+        Sheet first = parts.get(0);
+        if (parts.size() == 1 && first.key().equals(key)) {
+            return described(first.single() ? object(first.columns()) : list(object(first.columns())), title(first));
+        }
+        Json properties = new Json();
+        List<String> required = new ArrayList<>();
+        for (Sheet part : parts) {
+            if (part.key().equals(key)) {
+                columns(properties, part.columns());
+                required.addAll(required(part.columns()));
             } else {
-                properties.put(sheet.key(), block(sheet));
+                String inner = part.key().substring(key.length() + 1);
+                Json object = object(part.columns());
+                properties.put(inner, described(part.single() ? object : list(object), title(part)));
+                if (isAlways(part)) {
+                    required.add(inner);
+                }
             }
         }
-        objects.forEach((key, inner) -> properties.put(
-                key,
-                new Json()
-                        .put("type", "object")
-                        .put("additionalProperties", false)
-                        .put("properties", inner)));
+        return object(properties, required);
     }
 
-    private static Json block(Sheet sheet) {
-        Json object = object(sheet.columns());
-        String title = FigurePrinter.INCHES.print(sheet.title());
-        return sheet.single()
-                ? object
-                : new Json().put("type", "array").put("description", title).put("items", object);
+    private static String title(Sheet sheet) {
+        return FigurePrinter.INCHES.print(sheet.title());
     }
 
-    private static Json object(List<Column> columns) {
+    /** An object with these properties and no others. */
+    public static Json object(Json properties, List<String> required) {
         return new Json()
                 .put("type", "object")
-                .put("additionalProperties", false)
-                .put("properties", columns(new Json(), columns));
+                .put("properties", properties)
+                .texts("required", required)
+                .put("additionalProperties", false);
+    }
+
+    /** A row with these columns. */
+    static Json object(List<Column> columns) {
+        return object(columns(new Json(), columns), required(columns));
+    }
+
+    private static List<String> required(List<Column> columns) {
+        return columns.stream()
+                .filter(column -> column.always() && column.shown() != Column.Shown.TEXT)
+                .map(Column::key)
+                .toList();
     }
 
     private static Json columns(Json properties, List<Column> columns) {
         for (Column column : columns) {
             if (column.shown() != Column.Shown.TEXT) {
-                properties.put(column.key(), property(column));
+                properties.put(column.key(), described(property(column.type()), meaning(column)));
             }
         }
         return properties;
     }
 
-    private static Json property(Column column) {
-        Type type = column.type();
+    /** What a cell of that type is in JSON. */
+    private static Json property(Type type) {
         if (type instanceof Type.Nested nested) {
             Json object = object(nested.columns());
-            return nested.many()
-                    ? new Json()
-                            .put("type", "array")
-                            .put("description", column.heading())
-                            .put("items", object)
-                    : object.put("description", column.heading());
+            return nested.many() ? list(object) : object;
         }
         if (type instanceof Type.Place) {
-            return new Json()
-                    .put("type", "array")
-                    .put("description", column.heading() + "; [x, y] in inches: projection and height")
-                    .put("items", new Json().put("type", "number"))
-                    .put("minItems", 2)
-                    .put("maxItems", 2);
+            return list(of("number")).put("minItems", 2).put("maxItems", 2);
         }
         if (type instanceof Type.Measure measure) {
-            return new Json().put("type", "number").put("description", described(column, measure));
+            return of(measure.quantity() == Quantity.COUNT ? "integer" : "number");
         }
-        if (type instanceof Type.Amount) {
-            return new Json()
-                    .put("type", "number")
-                    .put("description", column.heading() + "; in the unit of what is asked for");
+        if (type instanceof Type.Amount amount) {
+            return amount.words() ? new Json().texts("type", List.of("number", "string")) : of("number");
         }
         if (type instanceof Type.Measures) {
-            return list(column, "number");
+            return list(of("number"));
         }
         if (type instanceof Type.Names) {
-            return list(column, "string");
+            return list(of("string"));
         }
-        return new Json()
-                .put("type", type instanceof Type.Flag ? "boolean" : "string")
-                .put("description", column.heading());
+        return of(type instanceof Type.Flag ? "boolean" : "string");
     }
 
-    private static Json list(Column column, String items) {
-        return new Json()
-                .put("type", "array")
-                .put("description", column.heading())
-                .put("items", new Json().put("type", items));
+    private static Json of(String type) {
+        return new Json().put("type", type);
     }
 
-    private static String described(Column column, Type.Measure measure) {
-        String unit = switch (measure.quantity()) {
+    static Json list(Json items) {
+        return of("array").put("items", items);
+    }
+
+    static Json described(Json schema, String meaning) {
+        return schema.put("description", meaning);
+    }
+
+    /** The heading, or the key as words, and the unit. */
+    private static String meaning(Column column) {
+        String words = column.heading().isEmpty()
+                ? column.key().replaceAll("(?=[A-Z])", " ").toLowerCase(Locale.ROOT)
+                : column.heading();
+        String unit = unit(column.type());
+        return unit.isEmpty() || words.endsWith(unit) ? words : words + "; " + unit;
+    }
+
+    private static String unit(Type type) {
+        if (type instanceof Type.Place) {
+            return "[x, y], projection and height in inches";
+        }
+        if (type instanceof Type.Measure measure) {
+            return unit(measure.quantity());
+        }
+        if (type instanceof Type.Amount) {
+            return "in the unit of what it counts";
+        }
+        if (type instanceof Type.Saying) {
+            return "in the unit of the document";
+        }
+        return type instanceof Type.Measures measures ? unit(measures.quantity()) : "";
+    }
+
+    private static String unit(Quantity quantity) {
+        return switch (quantity) {
             case SHARE -> "a part of one, 0 to 1";
             case LENGTH -> "inches";
-            default -> measure.quantity().unit(false);
+            case RUN -> "feet";
+            default -> quantity.unit(false);
         };
-        String quantity = measure.quantity().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        String heading = column.heading().isEmpty() ? quantity : column.heading();
-        return unit.isEmpty() ? heading : heading + "; " + unit;
     }
 }

@@ -26,6 +26,7 @@ class JsonReportTest {
 
     private static final List<String> TOP = List.of(
             "title",
+            "units",
             "totals",
             "pieces",
             "steps",
@@ -163,7 +164,7 @@ class JsonReportTest {
         JsonNode json = json(ran.out());
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).isEmpty();
-        assertThat(keys(json)).containsExactly("title", "notices");
+        assertThat(keys(json)).containsExactly("title", "units", "notices");
         assertThat(json.get("title").stringValue()).isEqualTo("Nothing");
         assertThat(json.at("/notices/0/code").stringValue()).isEqualTo("empty-stack");
         assertThat(faults(ran.out())).isEmpty();

@@ -15,7 +15,7 @@ public sealed interface Cell {
     /** A number in the unit of its quantity; finite. */
     record Number(double amount) implements Cell {}
 
-    /** A number with its quantity. */
+    /** A number with its quantity; finite. */
     record Amount(Figure figure) implements Cell {}
 
     /** Words. */

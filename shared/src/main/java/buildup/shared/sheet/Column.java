@@ -1,21 +1,20 @@
 package buildup.shared.sheet;
 
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
 /**
  * A column of a sheet.
  *
  * @param key in JSON and in the schema; also the word by which a rule may ask for the figure
  * @param heading over the column where people read it; also a word by which a rule may ask for it
  * @param type what its cells hold
- * @param name whether it is part of what a row is known by
  * @param shown who reads it
- * @param sums whether rows of one name add up, and no row means none
+ * @param traits what else is true of it
  */
-public record Column(String key, String heading, Type type, boolean name, Shown shown, boolean sums) {
-    /** A column whose rows do not add up. */
-    public Column(String key, String heading, Type type, boolean name, Shown shown) {
-        this(key, heading, type, name, shown, false);
-    }
-
+public record Column(String key, String heading, Type type, Shown shown, Set<Trait> traits) {
     /** Who reads a column. */
     public enum Shown {
         /** People and programs. */
@@ -24,5 +23,62 @@ public record Column(String key, String heading, Type type, boolean name, Shown 
         JSON,
         /** People alone. */
         TEXT
+    }
+
+    /** What may be true of a column. */
+    public enum Trait {
+        /** It is part of what a row is known by. */
+        NAME,
+        /** Every row has it. */
+        ALWAYS,
+        /** It is not set beside that of another answer: a place in a file, a letter that the order gives. */
+        ALONE,
+        /** Rows of one name add up, and no row means none. */
+        SUMS
+    }
+
+    /** Copies the set. */
+    public Column {
+        traits = traits.stream().collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** A column that everybody reads and that may be empty. */
+    static Column of(String key, String heading, Type type) {
+        return new Column(key, heading, type, Shown.BOTH, EnumSet.noneOf(Trait.class));
+    }
+
+    /** The same with one more trait. */
+    Column and(Trait more) {
+        return new Column(
+                key,
+                heading,
+                type,
+                shown,
+                Stream.concat(traits.stream(), Stream.of(more)).collect(Collectors.toSet()));
+    }
+
+    /** The same for other readers. */
+    Column shownTo(Shown whom) {
+        return new Column(key, heading, type, whom, traits);
+    }
+
+    /** Whether it is part of what a row is known by. */
+    public boolean name() {
+        return traits.contains(Trait.NAME);
+    }
+
+    /** Whether every row has it. */
+    public boolean always() {
+        return traits.contains(Trait.ALWAYS);
+    }
+
+    /** Whether it is set beside that of another answer. */
+    public boolean compared() {
+        return !traits.contains(Trait.ALONE);
+    }
+
+    /** Whether rows of one name add up, and no row means none. */
+    public boolean sums() {
+        return traits.contains(Trait.SUMS);
     }
 }

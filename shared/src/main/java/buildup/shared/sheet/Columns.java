@@ -4,7 +4,10 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
+import buildup.shared.figure.Text;
+import buildup.shared.figure.Value;
 import buildup.shared.sheet.Column.Shown;
+import buildup.shared.sheet.Column.Trait;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,10 +15,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 
 /**
- * A sheet under construction: columns are named one after the other, each with what it takes from a row. An infinite
- * number leaves its cell empty.
+ * A sheet under construction: columns are named one after the other, each with what it takes from a row. A column whose
+ * method ends in {@code If} may leave cells empty, and an infinite number does; of the others the schema says that they
+ * are always there.
  *
  * @param <T> what a row is made from
  */
@@ -38,32 +43,69 @@ public final class Columns<T> {
 
     /** Words that are part of what a row is known by. */
     public Columns<T> name(String columnKey, String heading, Function<T, String> taker) {
-        return add(new Column(columnKey, heading, new Type.Words(), true, Shown.BOTH), words(taker));
+        return add(
+                Column.of(columnKey, heading, new Type.Words())
+                        .and(Trait.ALWAYS)
+                        .and(Trait.NAME),
+                words(taker));
     }
 
-    /** Words. */
+    /** The same where some rows do without. */
+    public Columns<T> nameIf(String columnKey, String heading, Function<T, Optional<String>> taker) {
+        return add(
+                Column.of(columnKey, heading, new Type.Words()).and(Trait.NAME),
+                words(taker.andThen(found -> found.orElse(""))));
+    }
+
+    /** Words; where they may be empty, {@link #wordsIf}. */
     public Columns<T> words(String columnKey, String heading, Function<T, String> taker) {
-        return add(new Column(columnKey, heading, new Type.Words(), false, Shown.BOTH), words(taker));
+        return add(Column.of(columnKey, heading, new Type.Words()).and(Trait.ALWAYS), words(taker));
     }
 
     /** Words that may not be there. */
     public Columns<T> wordsIf(String columnKey, String heading, Function<T, Optional<String>> taker) {
-        return add(
-                new Column(columnKey, heading, new Type.Words(), false, Shown.BOTH),
-                row -> taker.apply(row).<Cell>map(Cell.Words::new).orElse(Cell.NONE));
+        return add(Column.of(columnKey, heading, new Type.Words()), words(taker.andThen(found -> found.orElse(""))));
     }
 
     /** A sentence for people. */
     public Columns<T> saying(String columnKey, String heading, Function<T, Phrase> taker) {
         return add(
-                new Column(columnKey, heading, new Type.Saying(), false, Shown.TEXT),
+                Column.of(columnKey, heading, new Type.Saying())
+                        .and(Trait.ALWAYS)
+                        .shownTo(Shown.TEXT),
                 row -> new Cell.Saying(taker.apply(row)));
+    }
+
+    /** A sentence for people that may not be there. */
+    public Columns<T> sayingIf(String columnKey, String heading, Function<T, Optional<Phrase>> taker) {
+        return add(
+                Column.of(columnKey, heading, new Type.Saying()).shownTo(Shown.TEXT),
+                row -> taker.apply(row).<Cell>map(Cell.Saying::new).orElse(Cell.NONE));
+    }
+
+    /** A figure that brings its quantity with it, and may not be there. */
+    public Columns<T> figureIf(String columnKey, String heading, Function<T, Optional<Figure>> taker) {
+        return add(
+                Column.of(columnKey, heading, new Type.Amount(false)),
+                row -> taker.apply(row).map(Columns::any).orElse(Cell.NONE));
+    }
+
+    /** A figure that brings its quantity with it, or words. */
+    public Columns<T> value(String columnKey, String heading, Function<T, Value> taker) {
+        return add(Column.of(columnKey, heading, new Type.Amount(true)), row -> any(taker.apply(row)));
+    }
+
+    private static Cell any(Value value) {
+        if (value instanceof Figure figure) {
+            return Double.isFinite(figure.amount()) ? new Cell.Amount(figure) : Cell.NONE;
+        }
+        return value instanceof Text text && !text.words().isEmpty() ? new Cell.Words(text.words()) : Cell.NONE;
     }
 
     /** Yes or no. */
     public Columns<T> flag(String columnKey, String heading, Function<T, Boolean> taker) {
         return add(
-                new Column(columnKey, heading, new Type.Flag(), false, Shown.BOTH),
+                Column.of(columnKey, heading, new Type.Flag()).and(Trait.ALWAYS),
                 row -> new Cell.Flag(taker.apply(row)));
     }
 
@@ -85,28 +127,33 @@ public final class Columns<T> {
     /** A figure rounded in its own way. */
     public Columns<T> measure(
             String columnKey, String heading, Quantity quantity, Rounding rounding, ToDoubleFunction<T> taker) {
-        return measureIf(columnKey, heading, quantity, rounding, row -> OptionalDouble.of(taker.applyAsDouble(row)));
+        return add(
+                Column.of(columnKey, heading, new Type.Measure(quantity, rounding))
+                        .and(Trait.ALWAYS),
+                row -> number(OptionalDouble.of(taker.applyAsDouble(row))));
     }
 
-    /** A figure that may not be there. */
+    /** A figure that may not be there, or be infinite. */
     public Columns<T> measureIf(
             String columnKey, String heading, Quantity quantity, Rounding rounding, Function<T, OptionalDouble> taker) {
-        return add(new Column(columnKey, heading, new Type.Measure(quantity, rounding), false, Shown.BOTH), row -> {
-            OptionalDouble amount = taker.apply(row);
-            return amount.isPresent() && Double.isFinite(amount.getAsDouble())
-                    ? new Cell.Number(amount.getAsDouble())
-                    : Cell.NONE;
-        });
+        return add(
+                Column.of(columnKey, heading, new Type.Measure(quantity, rounding)), row -> number(taker.apply(row)));
+    }
+
+    private static Cell number(OptionalDouble amount) {
+        return amount.isPresent() && Double.isFinite(amount.getAsDouble())
+                ? new Cell.Number(amount.getAsDouble())
+                : Cell.NONE;
     }
 
     /** A figure whose quantity differs from row to row, and that may not be there. */
     public Columns<T> amountIf(
             String columnKey, String heading, Function<T, Quantity> quantity, Function<T, OptionalDouble> taker) {
-        return add(new Column(columnKey, heading, new Type.Amount(), false, Shown.BOTH), row -> {
+        return figureIf(columnKey, heading, row -> {
             OptionalDouble amount = taker.apply(row);
-            return amount.isPresent() && Double.isFinite(amount.getAsDouble())
-                    ? new Cell.Amount(Figure.of(quantity.apply(row), amount.getAsDouble()))
-                    : Cell.NONE;
+            return amount.isPresent()
+                    ? Optional.of(Figure.of(quantity.apply(row), amount.getAsDouble()))
+                    : Optional.empty();
         });
     }
 
@@ -118,21 +165,29 @@ public final class Columns<T> {
     /** A point: two columns where people read it, {@code [x, y]} for programs. */
     public Columns<T> place(String columnKey, String heading, ToDoubleFunction<T> x, ToDoubleFunction<T> y) {
         return add(
-                new Column(columnKey, heading, new Type.Place(), false, Shown.BOTH),
+                Column.of(columnKey, heading, new Type.Place()).and(Trait.ALWAYS),
                 row -> new Cell.Place(x.applyAsDouble(row), y.applyAsDouble(row)));
+    }
+
+    /** A point that may not be there. */
+    public Columns<T> placeIf(String columnKey, String heading, Function<T, Optional<Cell.Place>> taker) {
+        return add(
+                Column.of(columnKey, heading, new Type.Place()),
+                row -> taker.apply(row).<Cell>map(found -> found).orElse(Cell.NONE));
     }
 
     /** Several names. */
     public Columns<T> names(String columnKey, String heading, Function<T, List<String>> taker) {
         return add(
-                new Column(columnKey, heading, new Type.Names(), false, Shown.BOTH),
+                Column.of(columnKey, heading, new Type.Names()).and(Trait.ALWAYS),
                 row -> new Cell.Names(taker.apply(row)));
     }
 
     /** Several numbers. */
     public Columns<T> numbers(String columnKey, String heading, Quantity quantity, Function<T, List<Double>> taker) {
         return add(
-                new Column(columnKey, heading, new Type.Measures(quantity, Rounding.NEAREST), false, Shown.BOTH),
+                Column.of(columnKey, heading, new Type.Measures(quantity, Rounding.NEAREST))
+                        .and(Trait.ALWAYS),
                 row -> new Cell.Numbers(taker.apply(row)));
     }
 
@@ -144,7 +199,8 @@ public final class Columns<T> {
      */
     public <U> Columns<T> many(String columnKey, String heading, Columns<U> inner, Function<T, List<U>> taker) {
         return add(
-                new Column(columnKey, heading, new Type.Nested(inner.columns, true, " "), false, Shown.BOTH),
+                Column.of(columnKey, heading, new Type.Nested(inner.columns, true, " "))
+                        .and(Trait.ALWAYS),
                 row -> new Cell.Rows(taker.apply(row).stream().map(inner::row).toList()));
     }
 
@@ -156,7 +212,7 @@ public final class Columns<T> {
     public <U> Columns<T> one(
             String columnKey, String heading, String between, Columns<U> inner, Function<T, Optional<U>> taker) {
         return add(
-                new Column(columnKey, heading, new Type.Nested(inner.columns, false, between), false, Shown.BOTH),
+                Column.of(columnKey, heading, new Type.Nested(inner.columns, false, between)),
                 row -> taker.apply(row)
                         .<Cell>map(item -> new Cell.Rows(List.of(inner.row(item))))
                         .orElse(Cell.NONE));
@@ -169,26 +225,32 @@ public final class Columns<T> {
 
     /** The last column is for programs alone. */
     public Columns<T> json() {
-        return last(Shown.JSON);
+        return last(column -> column.shownTo(Shown.JSON));
     }
 
     /** The last column is for people alone. */
     public Columns<T> text() {
-        return last(Shown.TEXT);
+        return last(column -> column.shownTo(Shown.TEXT));
     }
 
-    private Columns<T> last(Shown shown) {
-        int at = columns.size() - 1;
-        Column column = columns.get(at);
-        columns.set(at, new Column(column.key(), column.heading(), column.type(), column.name(), shown, column.sums()));
-        return this;
+    /** The last column is for people and programs, also where it is a sentence. */
+    public Columns<T> both() {
+        return last(column -> column.shownTo(Shown.BOTH));
+    }
+
+    /** The last column is not set beside that of another answer. */
+    public Columns<T> alone() {
+        return last(column -> column.and(Trait.ALONE));
     }
 
     /** Rows of one name add up in the last column, and no row means none. */
     public Columns<T> sums() {
+        return last(column -> column.and(Trait.SUMS));
+    }
+
+    private Columns<T> last(UnaryOperator<Column> change) {
         int at = columns.size() - 1;
-        Column column = columns.get(at);
-        columns.set(at, new Column(column.key(), column.heading(), column.type(), column.name(), column.shown(), true));
+        columns.set(at, change.apply(columns.get(at)));
         return this;
     }
 

@@ -9,8 +9,12 @@ public sealed interface Type {
     /** A number of a quantity, and how people read it. */
     record Measure(Quantity quantity, Rounding rounding) implements Type {}
 
-    /** A number whose quantity differs from row to row. */
-    record Amount() implements Type {}
+    /**
+     * A number whose quantity differs from row to row.
+     *
+     * @param words whether some rows have words in its place
+     */
+    record Amount(boolean words) implements Type {}
 
     /** Words as they stand. */
     record Words() implements Type {}
@@ -27,7 +31,7 @@ public sealed interface Type {
     /** Several numbers of a quantity, without headings of their own. */
     record Measures(Quantity quantity, Rounding rounding) implements Type {}
 
-    /** A sentence with figures, for people alone. */
+    /** A sentence with figures; where programs read it, it is in the unit of the document. */
     record Saying() implements Type {}
 
     /**

@@ -1,0 +1,74 @@
+package buildup.cli.command;
+
+import buildup.cli.report.NoticeText;
+import buildup.cli.report.ReportSchema;
+import buildup.cli.tell.Schema;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code schema}: what the keys mean that another command writes as JSON. */
+@Command(
+        name = "schema",
+        mixinStandardHelpOptions = true,
+        description = "Prints the JSON Schema (draft 2020-12) of what a command writes as JSON.")
+final class SchemaCommand implements Callable<Integer> {
+    /** All there are, each under the name by which it is asked for. */
+    static final List<Schema> ALL = List.of(ReportSchema.SCHEMA);
+
+    /** Their names, for the help. */
+    static final class Names implements Iterable<String> {
+        @Override
+        public Iterator<String> iterator() {
+            return names().iterator();
+        }
+    }
+
+    private final Streams streams;
+
+    @Parameters(
+            index = "0",
+            paramLabel = "NAME",
+            completionCandidates = Names.class,
+            description = "One of: ${COMPLETION-CANDIDATES}.")
+    private String name = "";
+
+    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
+    private Optional<Path> output = Optional.empty();
+
+    SchemaCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    private static List<String> names() {
+        return ALL.stream().map(Schema::name).toList();
+    }
+
+    @Override
+    public Integer call() {
+        Notices notices = new Notices();
+        Optional<Schema> schema =
+                ALL.stream().filter(one -> one.name().equals(name)).findFirst();
+        if (schema.isEmpty()) {
+            notices.add(Notice.refusal("unknown-name", "There is no schema '" + name + "'.")
+                    .cure(Suggestion.cure(name, names())));
+        } else if (output.isEmpty()) {
+            streams.out().print(schema.get().written());
+        } else {
+            byte[] bytes = schema.get().written().getBytes(StandardCharsets.UTF_8);
+            OutputFile.write(output.get(), bytes, List.of(), notices);
+        }
+        streams.err().print(NoticeText.write(notices.sorted(), "schema", LengthUnit.INCH));
+        return notices.exitCode();
+    }
+}

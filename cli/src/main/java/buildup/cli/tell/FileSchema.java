@@ -1,0 +1,71 @@
+package buildup.cli.tell;
+
+import buildup.shared.length.LengthUnit;
+import buildup.shared.sheet.Sheet;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The schema (JSON Schema, draft 2020-12) of a whole file: its title, the unit of its document, the blocks of its sheets
+ * and its notices. When anything was refused there are title, unit and notices alone.
+ */
+public final class FileSchema {
+    private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
+
+    private static final String NUMBERS = "Numbers have at most six decimals: inches, degrees, pounds and the units"
+            + " that each key names, whatever the unit of the document. Nothing is null: what is not known is absent, and"
+            + " a list without rows is empty. When anything was refused there are title, units and notices alone.";
+
+    private FileSchema() {}
+
+    /**
+     * The schema of a file.
+     *
+     * @param name of the schema, as it is asked for
+     * @param title of the schema
+     * @param blocks the sheets of the file, as a document answers that asks for as little as can be
+     * @param notices the sheet of its notices
+     */
+    public static Json of(String name, String title, List<Sheet> blocks, Sheet notices) {
+        return head(name, title, NUMBERS).putAll(content(blocks, notices));
+    }
+
+    /** What stands first in each schema. */
+    public static Json head(String name, String title, String description) {
+        return new Json()
+                .put("$schema", DIALECT)
+                .put("$id", "urn:buildup:" + name)
+                .put("title", title)
+                .put("description", description);
+    }
+
+    /** The same for a file that lies within another. */
+    public static Json content(List<Sheet> blocks, Sheet notices) {
+        Json properties = new Json()
+                .put("title", new Json().put("type", "string").put("description", "of the document, or its file"))
+                .put("units", units());
+        SheetSchema.put(properties, blocks);
+        SheetSchema.put(properties, List.of(notices));
+        Json refused =
+                new Json().put("properties", new Json().put("notices", new Json().put("contains", level("refusal"))));
+        List<String> keys = SheetSchema.always(blocks);
+        return SheetSchema.object(properties, List.of("title", "units", "notices"))
+                .put("if", refused)
+                .put("then", new Json().put("maxProperties", 3))
+                .put("else", new Json().texts("required", keys));
+    }
+
+    private static Json level(String level) {
+        return new Json()
+                .put("properties", new Json().put("level", new Json().put("const", level)))
+                .texts("required", List.of("level"));
+    }
+
+    private static Json units() {
+        List<String> symbols =
+                Arrays.stream(LengthUnit.values()).map(LengthUnit::symbol).toList();
+        return new Json()
+                .texts("enum", symbols)
+                .put("description", "the unit of the document, in which sentences are written");
+    }
+}
