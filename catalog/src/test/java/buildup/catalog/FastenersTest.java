@@ -84,9 +84,20 @@ class FastenersTest {
         assertThat(call("screw 8x2", LengthUnit.INCH)).isEqualTo("screw 8 x 2");
     }
 
+    @Test
+    void a_bare_fraction_in_a_metric_job_is_asked_about_and_never_read_as_millimeters() {
+        assertThat(said("15 ga x 2-1/2", LengthUnit.MILLIMETRE))
+                .containsExactly("REFUSAL ambiguous stack.yaml:7:3 2-1/2 in or mm? | Write 2-1/2 in, or 2.5 mm.");
+        assertThat(call("15 ga x 2-1/2 in", LengthUnit.MILLIMETRE)).isEqualTo("15 ga x 2-1/2");
+    }
+
     private static List<String> said(String call) {
+        return said(call, LengthUnit.INCH);
+    }
+
+    private static List<String> said(String call, LengthUnit unit) {
         Notices notices = new Notices();
-        ask(Asked.BUILT_IN, call, LengthUnit.INCH, notices);
+        ask(Asked.BUILT_IN, call, unit, notices);
         return notices.sorted().stream()
                 .map(notice -> notice.level() + " " + notice.code() + " "
                         + notice.mark().map(Mark::toString).orElse("-") + " " + NoticeWords.INCHES.message(notice)

@@ -62,7 +62,6 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         if (known.isPresent() && !blocks.must().isEmpty()) {
             known = understood(known.get(), notices);
         }
-        notices.addAll(claims.ordinaryEchoes());
         return new Answer(document.file(), stack.title(), stack.unit(), known, notices.sorted());
     }
 

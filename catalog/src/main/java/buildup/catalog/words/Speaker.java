@@ -1,5 +1,6 @@
 package buildup.catalog.words;
 
+import buildup.shared.document.SizeNotices;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.Reading;
@@ -27,13 +28,18 @@ public record Speaker(String owner, Notices notices) {
     public Optional<Length> length(String text, LengthReader lengths, Mark mark) {
         Reading reading = lengths.read(text);
         if (reading instanceof Reading.Good good) {
-            good.echo().filter(echo -> !echo.ordinary()).ifPresent(echo -> note(echo.code(), echo.message(), mark, ""));
+            good.echo().ifPresent(echo -> say(SizeNotices.of(echo), mark));
             return Optional.of(good.length());
         }
         if (reading instanceof Reading.Bad bad) {
-            refuse(bad.code(), bad.message(), mark, bad.cure());
+            say(SizeNotices.of(bad), mark);
         }
         return Optional.empty();
+    }
+
+    /** Says it of the owner, at a place. */
+    public void say(Notice notice, Mark mark) {
+        add(notice.at(mark));
     }
 
     private void add(Notice notice) {

@@ -116,7 +116,6 @@ final class ProfileCommand implements Callable<Integer> {
                                     : "A picture is drawn of one profile.")
                     .cure("Name it, with its sizes."));
         }
-        notices.addAll(claims.ordinaryEchoes());
         if (!notices.refused() && nearest) {
             profile.ifPresent(one -> answerNearest(lists, one, notices));
         } else if (!notices.refused()) {

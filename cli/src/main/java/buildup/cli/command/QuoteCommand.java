@@ -75,7 +75,6 @@ final class QuoteCommand implements Callable<Integer> {
                 new CatalogFiles(files, claims, notices).of(InputFiles.Kind.ORDER, document, order, catalog.files);
         Optional<Quote> quote = document.flatMap(found -> Order.read(found, lists, claims, notices))
                 .map(wanted -> Quote.of(wanted, lists, notices));
-        notices.addAll(claims.ordinaryEchoes());
         String file = InputFiles.nameOf(order);
         Optional<byte[]> answer = quote.flatMap(one -> written(one, file, notices));
         if (answer.isPresent()

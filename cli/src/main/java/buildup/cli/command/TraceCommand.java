@@ -14,11 +14,11 @@ import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.Tracer;
 import buildup.profiles.trace.Wish;
 import buildup.shared.document.Claims;
+import buildup.shared.document.SizeNotices;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.length.Reading;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.nio.charset.StandardCharsets;
@@ -108,7 +108,6 @@ final class TraceCommand implements Callable<Integer> {
         Claims claims = new Claims();
         Catalog lists = new CatalogFiles(files, claims, notices).of(catalog.files);
         Wish wish = wish(lists);
-        notices.addAll(claims.ordinaryEchoes());
         Optional<Drawn> drawn =
                 files.tracing(file).flatMap(bytes -> Inbox.read(bytes, InputFiles.nameOf(file), notices));
         Optional<Traced> traced = drawn.filter(any -> !notices.refused())
@@ -173,8 +172,7 @@ final class TraceCommand implements Callable<Integer> {
     private Optional<Double> size(String option, Optional<String> text) {
         Optional<Reading> reading = text.map(new LengthReader(LengthUnit.INCH, Map.of())::read);
         if (reading.orElse(null) instanceof Reading.Bad bad) {
-            notices.add(
-                    Notice.refusal(bad.code(), option + ": " + bad.message()).cure(bad.cure()));
+            notices.add(SizeNotices.of(bad).of(option));
         } else if (reading.orElse(null) instanceof Reading.Good good) {
             if (good.length().isPositive()) {
                 return Optional.of(good.length().toInches());

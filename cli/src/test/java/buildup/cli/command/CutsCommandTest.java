@@ -142,7 +142,9 @@ class CutsCommandTest {
         Ran ran = cuts(RAIL + STOCK, DEMO);
         assertThat(ran.out()).contains("A: Rail", "B: Reading-room", "WHAT THEY TAKE", "B less A", "together");
         assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
-        assertThat(ran.err()).contains("A  problem", "B  note");
+        assertThat(ran.err()).contains("A  problem", "A  note");
+        assertThat(Ran.with((RAIL + STOCK).getBytes(UTF_8), "cuts", DEMO, "-").err())
+                .contains("B  problem", "B  note");
         Ran json = cuts(RAIL + STOCK, DEMO, "--format", "json");
         assertThat(json.out()).contains("\"a\": {", "\"b\": {");
         assertThat(parsed(cuts(RAIL + STOCK, DEMO, "--format", "csv").out()))

@@ -117,9 +117,8 @@ class ComparisonTest {
     @Test
     void a_difference_that_is_no_sixteenth_is_told_in_thousandths_and_metric_in_millimetres() {
         assertThat(text(LEDGE, LEDGE.replace("3/4 x 4,", "3/4 x 4.01,"))).contains("+0.010");
-        assertThat(text(
-                        "units: mm\n" + LEDGE.replace("3/4 x 4,", "19 x 100,"),
-                        "units: mm\n" + LEDGE.replace("3/4 x 4,", "19 x 110,")))
+        String metric = "units: mm\n" + LEDGE.replace("3/4 x 3-1/2", "19 x 89");
+        assertThat(text(metric.replace("3/4 x 4,", "19 x 100,"), metric.replace("3/4 x 4,", "19 x 110,")))
                 .contains("+10 mm");
     }
 

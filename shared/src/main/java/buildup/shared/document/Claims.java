@@ -1,17 +1,13 @@
 package buildup.shared.document;
 
-import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
-import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -20,15 +16,10 @@ import java.util.TreeSet;
  */
 public final class Claims {
 
-    private static final int MOST_ECHOES_LISTED = 4;
-
     record Opened(String path, SortedSet<String> asked) {}
-
-    private record Echoes(Mark first, Set<String> messages) {}
 
     private final IdentityHashMap<Mapping, Opened> opened = new IdentityHashMap<>();
     private final SortedSet<String> asked = new TreeSet<>();
-    private final Map<String, Echoes> echoes = new TreeMap<>();
 
     Opened open(Mapping mapping, String path) {
         return opened.computeIfAbsent(mapping, unopened -> new Opened(path, new TreeSet<>()));
@@ -41,12 +32,6 @@ public final class Claims {
 
     static String below(String path, String key) {
         return path.isEmpty() ? key : path + "." + key;
-    }
-
-    void echo(Mark mark, String message) {
-        echoes.computeIfAbsent(mark.file(), file -> new Echoes(mark, new LinkedHashSet<>()))
-                .messages()
-                .add(message);
     }
 
     /** Every key asked so far, with those above it: {@code pieces.name}, {@code space.wall.from}. */
@@ -83,22 +68,9 @@ public final class Claims {
     }
 
     private static Notice unknown(Scalar key, Opened by) {
-        String where = by.path().isEmpty() ? "here" : "in '" + by.path() + "'";
-        return Notice.refusal("unknown-key", "No key is called '" + key.text() + "' " + where + ".")
-                .at(key.mark())
-                .cure(Suggestion.cure(key.text(), by.asked()));
-    }
-
-    /** One note for each file that holds sizes such as {@code 1-3/8}: how they were read, the first few by example. */
-    public List<Notice> ordinaryEchoes() {
-        return echoes.values().stream().map(Claims::collapsed).toList();
-    }
-
-    private static Notice collapsed(Echoes echoes) {
-        String listed = String.join(
-                ", ", echoes.messages().stream().limit(MOST_ECHOES_LISTED).toList());
-        int more = echoes.messages().size() - MOST_ECHOES_LISTED;
-        return Notice.note("ambiguous", listed + (more > 0 ? " and " + more + " more." : "."))
-                .at(echoes.first());
+        Notice unknown = by.path().isEmpty()
+                ? DocumentNotices.NO_SUCH_KEY.notice()
+                : DocumentNotices.NO_SUCH_KEY_BELOW.with("path", by.path());
+        return unknown.with("key", key.text()).at(key.mark()).cure(Suggestion.phrase(key.text(), by.asked()));
     }
 }

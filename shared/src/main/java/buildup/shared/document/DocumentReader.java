@@ -1,10 +1,10 @@
 package buildup.shared.document;
 
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
@@ -60,11 +60,11 @@ public final class DocumentReader {
 
     private static String text(String file, byte[] bytes) throws Refused {
         if (bytes.length > GREATEST_BYTES) {
-            throw new Refused(Notice.refusal(
-                            "file-too-large",
-                            file + " holds " + mebibytes(bytes.length) + " MiB; a stack may hold 1 MiB.")
-                    .at(new Mark(file, 1, 1))
-                    .cure("Is it the right file?"));
+            throw new Refused(DocumentNotices.TOO_LARGE
+                    .with("file", file)
+                    .with("size", mebibytes(bytes.length))
+                    .with("most", mebibytes(GREATEST_BYTES))
+                    .at(new Mark(file, 1, 1)));
         }
         CharsetDecoder decoder = StandardCharsets.UTF_8
                 .newDecoder()
@@ -85,11 +85,10 @@ public final class DocumentReader {
         return text.startsWith("\uFEFF") ? text.substring(1) : text;
     }
 
-    private static String mebibytes(int bytes) {
-        return BigDecimal.valueOf(bytes)
-                .divide(BigDecimal.valueOf(1 << 20), 1, RoundingMode.UP)
-                .stripTrailingZeros()
-                .toPlainString();
+    private static Figure mebibytes(int bytes) {
+        boolean whole = bytes % (1 << 20) == 0;
+        return Figure.of(Quantity.COUNT, (double) bytes / (1 << 20))
+                .rounded(Rounding.decimals(whole ? 0 : 1).to(Rounding.Side.UP));
     }
 
     /** Control characters that no text editor writes, and code points that are no characters. */
@@ -99,8 +98,6 @@ public final class DocumentReader {
     }
 
     private static Refused binary(String file, String text, int at) {
-        return new Refused(Notice.refusal("binary-file", file + " is not a text file in UTF-8.")
-                .at(YamlFault.place(file, text, at))
-                .cure("Save it as text in UTF-8, or name the right file."));
+        return new Refused(DocumentNotices.NO_TEXT.with("file", file).at(YamlFault.place(file, text, at)));
     }
 }

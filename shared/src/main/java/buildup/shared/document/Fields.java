@@ -1,5 +1,6 @@
 package buildup.shared.document;
 
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
@@ -17,8 +18,6 @@ import java.util.Optional;
  * size, angle or yes/no is refused); a value of the wrong shape gives nothing and adds a refusal at its place.
  */
 public final class Fields {
-
-    private static final String WRONG_SHAPE = "wrong-shape";
 
     private final Mapping mapping;
     private final String path;
@@ -85,7 +84,7 @@ public final class Fields {
     }
 
     private Optional<Scalar> scalar(Node node, String key) {
-        return node instanceof Scalar scalar ? Optional.of(scalar) : wrongShape(node, key, "one value");
+        return node instanceof Scalar scalar ? Optional.of(scalar) : wrongShape(node, key, DocumentNotices.ONE_VALUE);
     }
 
     /** A text that is not blank. */
@@ -103,11 +102,7 @@ public final class Fields {
         return scalar(key).flatMap(scalar -> {
             Optional<Angle> angle = Angle.read(scalar.text());
             if (angle.isEmpty()) {
-                refuse(
-                        "not-an-angle",
-                        "'" + scalar.text() + "' is not an angle.",
-                        scalar,
-                        "Write degrees, as 38 or 22.5.");
+                add(DocumentNotices.NO_ANGLE.with("text", scalar.text()), scalar);
             }
             return angle;
         });
@@ -119,7 +114,7 @@ public final class Fields {
             case "yes", "true" -> Optional.of(true);
             case "no", "false" -> Optional.of(false);
             default -> {
-                refuse("not-yes-or-no", "'" + scalar.text() + "' is neither yes nor no.", scalar, "Write yes or no.");
+                add(DocumentNotices.NEITHER_YES_NOR_NO.with("text", scalar.text()), scalar);
                 yield Optional.empty();
             }
         });
@@ -131,7 +126,7 @@ public final class Fields {
     }
 
     private Optional<Mapping> mapping(Node node, String key) {
-        return node instanceof Mapping found ? Optional.of(found) : wrongShape(node, key, "a mapping of keys");
+        return node instanceof Mapping found ? Optional.of(found) : wrongShape(node, key, DocumentNotices.A_MAPPING);
     }
 
     /** The mapping under a key, opened: its keys are to be asked for, one by one. */
@@ -154,7 +149,7 @@ public final class Fields {
             }
             return List.copyOf(all);
         }
-        node.ifPresent(found -> wrongShape(found, key, "a list"));
+        node.ifPresent(found -> wrongShape(found, key, DocumentNotices.A_LIST));
         return List.of();
     }
 
@@ -178,42 +173,34 @@ public final class Fields {
     public Optional<Length> readLength(Scalar scalar) {
         Reading reading = reader.read(scalar.text());
         if (reading instanceof Reading.Good good) {
-            good.echo().ifPresent(echo -> echo(echo, scalar.mark()));
+            good.echo().ifPresent(echo -> add(SizeNotices.of(echo), scalar));
             return Optional.of(good.length());
         }
         if (reading instanceof Reading.Bad bad) {
-            refuse(bad.code(), bad.message(), scalar, bad.cure());
+            add(SizeNotices.of(bad), scalar);
         }
         return Optional.empty();
-    }
-
-    private void echo(Reading.Echo echo, Mark mark) {
-        if (echo.ordinary()) {
-            claims.echo(mark, echo.message());
-        } else {
-            add(Notice.note(echo.code(), echo.message()).at(mark));
-        }
     }
 
     private static boolean isEmpty(Node node) {
         return node instanceof Scalar scalar && scalar.text().isBlank();
     }
 
-    private <T> Optional<T> wrongShape(Node node, String key, String expected) {
-        String found = node instanceof Scalar ? "one value" : node instanceof Sequence ? "a list" : "a mapping of keys";
-        refuse(
-                WRONG_SHAPE,
-                "'" + Claims.below(path, key) + "' holds " + found + " where " + expected + " is expected.",
-                node,
-                "Write " + expected + ".");
+    private <T> Optional<T> wrongShape(Node node, String key, Phrase expected) {
+        Phrase found = node instanceof Scalar
+                ? DocumentNotices.ONE_VALUE
+                : node instanceof Sequence ? DocumentNotices.A_LIST : DocumentNotices.A_MAPPING;
+        add(
+                DocumentNotices.WRONG_SHAPE
+                        .with("key", Claims.below(path, key))
+                        .with("found", found)
+                        .with("expected", expected),
+                node);
         return Optional.empty();
     }
 
-    private void refuse(String code, String message, Node node, String cure) {
-        add(Notice.refusal(code, message).at(node.mark()).cure(cure));
-    }
-
-    private void add(Notice notice) {
-        notices.add(piece.map(notice::of).orElse(notice));
+    private void add(Notice notice, Node node) {
+        Notice placed = notice.at(node.mark());
+        notices.add(piece.map(placed::of).orElse(placed));
     }
 }

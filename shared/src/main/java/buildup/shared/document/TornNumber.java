@@ -33,10 +33,6 @@ final class TornNumber {
     }
 
     static Notice notice(Scalar whole) {
-        return Notice.refusal(
-                        "comma-in-braces",
-                        "A comma inside brackets ends the entry, so " + whole.text() + " fell in two.")
-                .at(whole.mark())
-                .cure("Quote it: \"" + whole.text() + "\".");
+        return DocumentNotices.TORN_NUMBER.with("text", whole.text()).at(whole.mark());
     }
 }

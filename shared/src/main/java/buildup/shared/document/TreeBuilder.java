@@ -1,7 +1,7 @@
 package buildup.shared.document;
 
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -52,10 +52,7 @@ final class TreeBuilder {
         Mark mark =
                 event.getStartMark().map(place -> YamlFault.mark(file, place)).orElseGet(() -> new Mark(file, 1, 1));
         if (event instanceof DocumentStartEvent && root.isPresent()) {
-            throw new Refused(
-                    Notice.refusal("more-than-one-document", "A second document begins here; a file holds one.")
-                            .at(mark)
-                            .cure("Split the file at '---'."));
+            throw new Refused(DocumentNotices.SECOND_DOCUMENT.notice().at(mark));
         } else if (event instanceof CollectionStartEvent start) {
             begin(start, mark);
         } else if (event instanceof CollectionEndEvent) {
@@ -71,10 +68,9 @@ final class TreeBuilder {
 
     private void begin(CollectionStartEvent start, Mark mark) throws Refused {
         if (open.size() >= DEEPEST_NEST) {
-            throw new Refused(Notice.refusal(
-                            "nested-too-deep", "Lists and mappings are nested more than " + DEEPEST_NEST + " deep.")
-                    .at(mark)
-                    .cure("Close the brackets before it."));
+            throw new Refused(DocumentNotices.DEEP
+                    .with("most", Figure.count(DEEPEST_NEST))
+                    .at(mark));
         }
         Unfinished unfinished = start instanceof MappingStartEvent
                 ? new Unfinished.OfMapping(mark, notices)
@@ -95,20 +91,17 @@ final class TreeBuilder {
     private void repeat(String name, Mark mark) throws Refused {
         Anchored anchored = anchors.get(name);
         if (anchored == null) {
-            throw new Refused(Notice.refusal("yaml-error", "'*" + name + "' repeats something not marked before it.")
-                    .at(mark)
-                    .cure("Mark it with '&" + name + "', or quote a text that begins with '*'."));
+            throw new Refused(DocumentNotices.UNKNOWN_ALIAS.with("name", name).at(mark));
         }
         nodes += anchored.size();
         aliasedNodes += anchored.size();
         aliases++;
         if (aliases > MOST_ALIASES || aliasedNodes > MOST_ALIASED_NODES) {
-            throw new Refused(Notice.refusal(
-                            "too-many-aliases",
-                            "The file repeats itself ('*" + name + "') more than " + MOST_ALIASES + " times or "
-                                    + MOST_ALIASED_NODES + " entries.")
-                    .at(mark)
-                    .cure("Write the repeated part out."));
+            throw new Refused(DocumentNotices.REPEATS
+                    .with("name", name)
+                    .with("most", Figure.count(MOST_ALIASES))
+                    .with("entries", Figure.count(MOST_ALIASED_NODES))
+                    .at(mark));
         }
         add(anchored.node(), Optional.empty(), anchored.size());
     }
@@ -120,12 +113,8 @@ final class TreeBuilder {
             return mapping;
         }
         if (node instanceof Scalar scalar && scalar.text().isBlank()) {
-            throw new Refused(Notice.refusal("empty-file", file + " is empty.")
-                    .at(new Mark(file, 1, 1))
-                    .cure("Begin with 'title:'."));
+            throw new Refused(DocumentNotices.EMPTY.with("file", file).at(new Mark(file, 1, 1)));
         }
-        throw new Refused(Notice.refusal("not-a-mapping", file + " holds no keys at its top.")
-                .at(node.mark())
-                .cure("Begin with 'title:'."));
+        throw new Refused(DocumentNotices.NO_KEYS.with("file", file).at(node.mark()));
     }
 }

@@ -1,5 +1,6 @@
 package buildup.shared.document;
 
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -79,9 +80,7 @@ sealed interface Unfinished {
             } else if (node instanceof Scalar scalar) {
                 key = Optional.of(scalar);
             } else {
-                throw new Refused(Notice.refusal("yaml-error", "A key must be a single text.")
-                        .at(node.mark())
-                        .cure("Put quotes round it if the brackets belong to a text."));
+                throw new Refused(DocumentNotices.KEY_OF_PARTS.notice().at(node.mark()));
             }
         }
 
@@ -111,13 +110,11 @@ sealed interface Unfinished {
         }
 
         private static Notice twice(Scalar first, Scalar second) {
-            return Notice.refusal(
-                            "key-twice",
-                            "'" + first.text() + "' is given twice: in line "
-                                    + first.mark().line() + " and again in line "
-                                    + second.mark().line() + ".")
-                    .at(second.mark())
-                    .cure("Keep one of them.");
+            return DocumentNotices.TWICE
+                    .with("key", first.text())
+                    .with("first", Figure.count(first.mark().line()))
+                    .with("second", Figure.count(second.mark().line()))
+                    .at(second.mark());
         }
 
         @Override

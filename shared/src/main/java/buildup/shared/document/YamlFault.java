@@ -1,5 +1,6 @@
 package buildup.shared.document;
 
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import java.util.List;
@@ -14,9 +15,8 @@ final class YamlFault {
 
     static Notice notice(String file, String text, YamlEngineException fault) {
         if (!(fault instanceof MarkedYamlEngineException marked)) {
-            return error(
-                            "This is not YAML 1.2: " + firstLine(String.valueOf(fault.getMessage())) + ".",
-                            "Save it as YAML 1.2.")
+            return DocumentNotices.NOT_YAML_1_2
+                    .with("fault", firstLine(String.valueOf(fault.getMessage())))
                     .at(new Mark(file, 1, 1));
         }
         Mark mark = marked.getProblemMark()
@@ -26,45 +26,36 @@ final class YamlFault {
         Optional<Mark> tab = tabIndent(file, text, mark.line());
         String problem = String.valueOf(marked.getProblem());
         if (tab.isPresent() || problem.contains("(TAB)")) {
-            return Notice.refusal("tab-in-yaml", "A tab stands where the line is indented.")
-                    .at(tab.orElse(mark))
-                    .cure("Use blanks.");
+            return DocumentNotices.TAB.notice().at(tab.orElse(mark));
         }
         return worded(String.valueOf(marked.getContext()), problem, marked, file)
                 .at(mark);
     }
 
     private static Notice worded(String context, String problem, MarkedYamlEngineException fault, String file) {
-        String opened = fault.getContextMark()
-                .map(place -> " in line " + mark(file, place).line())
-                .orElse("");
+        Optional<Figure> opened = fault.getContextMark()
+                .map(place -> Figure.count(mark(file, place).line()));
         if (context.contains("quoted scalar") && problem.contains("unexpected end")) {
-            return error("A quote is opened" + opened + " and never closed.", "Close the quote.");
+            return opened.map(line -> DocumentNotices.OPEN_QUOTE_IN_LINE.with("line", line))
+                    .orElseGet(DocumentNotices.OPEN_QUOTE::notice);
         }
         if (context.contains("flow")) {
-            return error(
-                    "A bracket is opened" + opened + " and not closed, or a comma is missing.",
-                    "Close the bracket or put the comma.");
+            return opened.map(line -> DocumentNotices.OPEN_BRACKET_IN_LINE.with("line", line))
+                    .orElseGet(DocumentNotices.OPEN_BRACKET::notice);
         }
         if (problem.contains("mapping values are not allowed")) {
-            return error(
-                    "A colon stands where none can be.",
-                    "Line the key up with its neighbours, or put quotes round a text that holds a colon.");
+            return DocumentNotices.STRAY_COLON.notice();
         }
         if (problem.contains("could not find expected ':'")) {
-            return error("A key has no colon behind it.", "Put a colon and a blank behind the key.");
+            return DocumentNotices.NO_COLON.notice();
         }
         if (problem.contains("<block end>")) {
-            return error("This line is not indented like its neighbours.", "Line it up with them.");
+            return DocumentNotices.INDENTED.notice();
         }
         if (problem.contains("cannot start any token") || context.contains("scanning a directive")) {
-            return error("A text cannot begin with this character.", "Put quotes round the text.");
+            return DocumentNotices.STRANGE_START.notice();
         }
-        return error("This is not YAML: " + firstLine(problem) + ".", "Compare with the lines around it.");
-    }
-
-    private static Notice error(String message, String cure) {
-        return Notice.refusal("yaml-error", message).cure(cure);
+        return DocumentNotices.NOT_YAML.with("fault", firstLine(problem));
     }
 
     private static String firstLine(String message) {

@@ -2,8 +2,8 @@ package buildup.shared.length;
 
 import buildup.shared.length.Reading.Bad;
 import buildup.shared.length.Reading.Echo;
+import buildup.shared.length.Reading.Fault;
 import buildup.shared.length.Reading.Good;
-import buildup.shared.text.Nearest;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +20,9 @@ import java.util.regex.Pattern;
  * ({@code 1-3/8}, {@code 5'-6 1/2"}, {@code 38 mm}), a named length, or a share of a term ({@code 1/3 of height}).
  */
 public final class LengthReader {
+
+    /** The longest thing that can be meant in a building; beyond it a figure is a slip. 10,000 ft. */
+    public static final Length GREATEST = Length.inches(120_000);
 
     /** Longer texts are not sizes; keeps every later step short and every number a finite double. */
     private static final int LONGEST_TEXT = 200;
@@ -71,7 +74,7 @@ public final class LengthReader {
     /** Reads a whole text; finite and at most 10,000 ft either way. */
     public Reading read(String text) {
         if (text.length() > LONGEST_TEXT) {
-            return notALength("A text of " + text.length() + " characters is not a length.");
+            return bad(Fault.LONG_TEXT, text);
         }
         List<Term> terms = terms(text);
         Length sum = Length.ZERO;
@@ -82,28 +85,21 @@ public final class LengthReader {
                 return reading;
             }
             sum = term.minus() ? sum.minus(good.length()) : sum.plus(good.length());
-            echo = graver(echo, good.echo());
+            echo = echo.or(good::echo);
         }
         if (terms.size() == 2
                 && SPACED_HYPHEN.matcher(Spelling.plain(Spelling.tidy(text))).matches()) {
-            echo = graver(Optional.of(Literal.ambiguous(Spelling.tidy(text), sum)), echo);
+            echo = Optional.of(Literal.slip(Spelling.tidy(text), sum));
         }
-        return Literal.bounded(sum.toInches(), Spelling.tidy(text), echo);
-    }
-
-    private static Optional<Echo> graver(Optional<Echo> first, Optional<Echo> second) {
-        return first.filter(echo -> !echo.ordinary())
-                .or(() -> second.filter(echo -> !echo.ordinary()))
-                .or(() -> first)
-                .or(() -> second);
+        return Literal.bounded(sum.toInches(), Spelling.tidy(text), echo, bareUnit);
     }
 
     private Reading term(String term) {
         if (term.isEmpty()) {
-            return notALength("No length is given.");
+            return bad(Fault.NOTHING, "");
         }
         if (term.equals("+") || term.equals("-") || term.endsWith(" +") || term.endsWith(" -")) {
-            return notALength("'" + term + "' ends in a sign with nothing behind it.");
+            return bad(Fault.ENDS_IN_A_SIGN, term);
         }
         return named(term)
                 .or(() -> share(term))
@@ -131,26 +127,25 @@ public final class LengthReader {
         }
         double divisor = share.group(3) == null ? 1 : Double.parseDouble(share.group(3));
         if (divisor == 0) {
-            return Optional.of(notALength("'" + term + "' divides by zero."));
+            return Optional.of(bad(Fault.DIVIDES_BY_ZERO, term));
         }
         double ratio = Double.parseDouble(share.group(1) + share.group(2)) / divisor;
         Reading whole = term(term.substring(of + " of ".length()));
         return Optional.of(
                 whole instanceof Good good
-                        ? Literal.bounded(good.length().toInches() * ratio, term, good.echo())
+                        ? Literal.bounded(good.length().toInches() * ratio, term, good.echo(), bareUnit)
                         : whole);
     }
 
     private Reading unknown(String term) {
         boolean isName = Character.isLetter(term.codePointAt(0)) && !NO_NUMBERS.contains(term.toLowerCase(Locale.ROOT));
         if (!isName) {
-            return notALength("'" + term + "' is not a length.");
+            return bad(Fault.NO_SIZE, term);
         }
-        String cure = names.isEmpty() ? Literal.HOW_TO_WRITE : Nearest.cure(term, names.keySet());
-        return new Bad("unknown-name", "No length is called '" + term + "'.", cure);
+        return new Bad(Fault.UNKNOWN_NAME, term, List.copyOf(names.keySet()), bareUnit);
     }
 
-    private static Bad notALength(String message) {
-        return new Bad(Literal.NOT_A_LENGTH, message, Literal.HOW_TO_WRITE);
+    private Bad bad(Fault fault, String written) {
+        return new Bad(fault, written, List.of(), bareUnit);
     }
 }

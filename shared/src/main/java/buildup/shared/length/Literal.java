@@ -1,8 +1,11 @@
 package buildup.shared.length;
 
 import buildup.shared.length.Reading.Bad;
+import buildup.shared.length.Reading.Doubt;
 import buildup.shared.length.Reading.Echo;
+import buildup.shared.length.Reading.Fault;
 import buildup.shared.length.Reading.Good;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -15,13 +18,6 @@ import java.util.regex.Pattern;
  */
 final class Literal {
 
-    static final String NOT_A_LENGTH = "not-a-length";
-    static final String HOW_TO_WRITE = "Write it as 3/4, 1-3/8, 5'-6 1/2\", 38 mm or 0.75.";
-
-    /** The longest thing that can be meant in a building; beyond it a figure is a slip. 10,000 ft. */
-    private static final double GREATEST_INCHES = 120_000;
-
-    private static final String AMBIGUOUS = "ambiguous";
     private static final String DECIMAL = "(?:\\d+\\.?\\d*|\\.\\d+)";
     private static final String QUANTITY =
             "(?:(?:(?<whole>\\d+)(?<join>[ -]))?(?<num>\\d+)/(?<den>\\d+)|(?<decimal>" + DECIMAL + "))";
@@ -34,17 +30,16 @@ final class Literal {
     private static final Pattern TRAILING_MARK = Pattern.compile("[+-]?[\\d.].*(?<! )[+-]");
 
     private final String written;
-    private final boolean respelled;
+    private final boolean withComma;
     private final boolean marked;
     private final Matcher parts;
     private final boolean withFeet;
     private final Optional<LengthUnit> ownUnit;
     private final LengthUnit unit;
 
-    private Literal(
-            String written, String plain, boolean marked, Matcher parts, boolean withFeet, LengthUnit bareUnit) {
+    private Literal(String written, boolean marked, Matcher parts, boolean withFeet, LengthUnit bareUnit) {
         this.written = written;
-        this.respelled = !plain.equals(written);
+        this.withComma = written.indexOf(',') >= 0;
         this.marked = marked;
         this.parts = parts;
         this.withFeet = withFeet;
@@ -59,13 +54,13 @@ final class Literal {
         String size = marked ? plain.substring(0, plain.length() - 1) : plain;
         Matcher feet = FEET_AND_INCHES.matcher(size);
         if (feet.matches()) {
-            return Optional.of(new Literal(tidy, plain, marked, feet, true, bareUnit).reading());
+            return Optional.of(new Literal(tidy, marked, feet, true, bareUnit).reading());
         }
         Matcher single = SINGLE.matcher(size);
         if (!single.matches() || (single.group("unit") != null && unknownUnit(single.group("unit")))) {
             return Optional.empty();
         }
-        return Optional.of(new Literal(tidy, plain, marked, single, false, bareUnit).reading());
+        return Optional.of(new Literal(tidy, marked, single, false, bareUnit).reading());
     }
 
     private static boolean unknownUnit(String name) {
@@ -73,24 +68,31 @@ final class Literal {
     }
 
     /** The length, unless it is further than any building reaches. */
-    static Reading bounded(double inches, String written, Optional<Echo> echo) {
-        return Math.abs(inches) <= GREATEST_INCHES
+    static Reading bounded(double inches, String written, Optional<Echo> echo, LengthUnit bareUnit) {
+        return Math.abs(inches) <= LengthReader.GREATEST.toInches()
                 ? new Good(Length.inches(inches), echo)
-                : new Bad(
-                        NOT_A_LENGTH, "'" + written + "' is longer than 10,000 ft.", "Check the figure and its unit.");
+                : new Bad(Fault.BEYOND_ANY_BUILDING, written, List.of(), bareUnit);
     }
 
     private Reading reading() {
         String denominator = parts.group("den");
         if (denominator != null && Double.parseDouble(denominator) == 0) {
-            return new Bad(NOT_A_LENGTH, "'" + written + "' divides by zero.", HOW_TO_WRITE);
+            return new Bad(Fault.DIVIDES_BY_ZERO, written, List.of(), unit);
         }
         if (denominator != null && !ShopFraction.isShop(denominator)) {
-            return ShopFraction.mistyped(parts.group("num"), denominator);
+            return ShopFraction.mistyped(parts.group("num"), denominator, isFractionOfMetric(), unit);
+        }
+        if (isFractionOfMetric()) {
+            String size = marked ? written.substring(0, written.length() - 1) : written;
+            return new Bad(Fault.INCHES_OR_METRIC, size, List.of(LengthPrinter.trimmed(signed(quantity()), 6)), unit);
         }
         double magnitude = quantity() + (withFeet ? 12 * Double.parseDouble(parts.group("feet")) : 0);
-        double amount = parts.group("sign").equals("-") ? -magnitude : magnitude;
-        return bounded(unit.of(amount).toInches(), written, echo(amount));
+        double amount = signed(magnitude);
+        return bounded(unit.of(amount).toInches(), written, echo(amount), unit);
+    }
+
+    private double signed(double magnitude) {
+        return parts.group("sign").equals("-") ? -magnitude : magnitude;
     }
 
     private double quantity() {
@@ -102,28 +104,19 @@ final class Literal {
     }
 
     private Optional<Echo> echo(double amount) {
-        String readAs = written + " read as " + LengthPrinter.trimmed(amount, 6)
-                + (unit == LengthUnit.INCH ? "" : " " + unit.symbol());
-        if (isImproper() || isFractionOfMetric() || hasTooManyInches()) {
-            return Optional.of(new Echo(AMBIGUOUS, readAs + ": is that meant?", false));
+        String number = LengthPrinter.trimmed(amount, 6);
+        String readAs = unit == LengthUnit.INCH ? number : number + " " + unit.symbol();
+        if (isImproper() || hasTooManyInches()) {
+            return Optional.of(new Echo(Doubt.SLIP, written, readAs));
         }
         if (withFeet && ownUnit.isEmpty()) {
             return Optional.of(new Echo(
-                    "mixed-marks",
-                    written + " read as " + parts.group("feet") + " ft " + inchesAsPrinted() + " in = "
-                            + LengthPrinter.trimmed(amount, 6) + ".",
-                    false));
+                    Doubt.BARE_INCHES, written, parts.group("feet") + " ft " + inchesAsPrinted() + " in = " + number));
         }
         if (marked) {
-            return Optional.of(
-                    new Echo("trailing-mark", readAs + ": the mark behind a printed size was dropped", false));
+            return Optional.of(new Echo(Doubt.MARK_DROPPED, written, readAs));
         }
-        if (respelled) {
-            return Optional.of(new Echo("reading-echo", readAs, false));
-        }
-        return !withFeet && "-".equals(parts.group("join"))
-                ? Optional.of(new Echo(AMBIGUOUS, readAs, true))
-                : Optional.empty();
+        return withComma ? Optional.of(new Echo(Doubt.COMMA, written, readAs)) : Optional.empty();
     }
 
     private boolean isImproper() {
@@ -131,7 +124,7 @@ final class Literal {
                 && Double.parseDouble(parts.group("num")) >= Double.parseDouble(parts.group("den"));
     }
 
-    /** A fraction without a unit in a metric file takes the file's unit, and may have been meant in inches. */
+    /** A fraction without a unit in a metric file: in inches, as on a tape, or in the unit of the file? */
     private boolean isFractionOfMetric() {
         return parts.group("num") != null && ownUnit.isEmpty() && unit.isMetric();
     }
@@ -145,10 +138,7 @@ final class Literal {
         return decimal != null ? decimal : LengthPrinter.fraction(Length.inches(quantity()), 64);
     }
 
-    static Echo ambiguous(String written, Length length) {
-        return new Echo(
-                AMBIGUOUS,
-                written + " read as " + LengthPrinter.trimmed(length.toInches(), 6) + ": is that meant?",
-                false);
+    static Echo slip(String written, Length length) {
+        return new Echo(Doubt.SLIP, written, LengthPrinter.trimmed(length.toInches(), 6));
     }
 }

@@ -8,8 +8,6 @@ import java.util.Set;
 /** The fractions on a tape: denominators that are powers of two up to 64. */
 final class ShopFraction {
 
-    static final String CODE = "fraction-mistyped";
-
     private static final Set<String> DENOMINATORS = Set.of("2", "4", "8", "16", "32", "64");
 
     private ShopFraction() {}
@@ -18,15 +16,16 @@ final class ShopFraction {
         return DENOMINATORS.contains(denominator);
     }
 
-    static Reading.Bad mistyped(String numerator, String denominator) {
+    static Reading.Bad mistyped(String numerator, String denominator, boolean unitMissing, LengthUnit unit) {
         return new Reading.Bad(
-                CODE,
-                numerator + "/" + denominator
-                        + " is not a shop fraction (halves, quarters, 8ths, 16ths, 32nds, 64ths).",
+                Reading.Fault.NO_SHOP_FRACTION,
+                numerator + "/" + denominator,
                 slip(numerator, denominator)
                         .or(() -> nearest(numerator, denominator))
-                        .map(meant -> "Meant " + meant + "?")
-                        .orElse("Write it as a decimal."));
+                        .map(meant -> unitMissing ? meant + " in" : meant)
+                        .stream()
+                        .toList(),
+                unit);
     }
 
     /** One digit too many in the denominator, or two digits swapped, that makes a proper shop fraction. */

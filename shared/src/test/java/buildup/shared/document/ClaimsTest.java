@@ -2,14 +2,13 @@ package buildup.shared.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.Said;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
-import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -28,7 +27,7 @@ class ClaimsTest {
             space.length("ceiling");
         });
 
-        assertThat(claims.unclaimed(document))
+        assertThat(Said.all(claims.unclaimed(document)))
                 .containsExactly(
                         refusal("No key is called 'titel' here.", 1, 1, "Did you mean title?"),
                         refusal("No key is called 'flor' in 'space'.", 2, 10, "Did you mean floor?"));
@@ -41,7 +40,7 @@ class ClaimsTest {
         root.text("title");
         root.text("units");
 
-        assertThat(claims.unclaimed(document))
+        assertThat(Said.all(claims.unclaimed(document)))
                 .containsExactly(refusal("No key is called 'colour' here.", 1, 1, "Known here: title, units."));
     }
 
@@ -68,7 +67,7 @@ class ClaimsTest {
         Mapping woods = root.mapping("woods").orElseThrow();
         root.fields((Mapping) woods.get("oak").orElseThrow(), "woods").text("density");
 
-        assertThat(claims.unclaimed(document))
+        assertThat(Said.all(claims.unclaimed(document)))
                 .containsExactly(refusal("No key is called 'colour' in 'woods'.", 1, 30, "Known here: density."));
         assertThat(claims.asked()).containsExactly("woods", "woods.density");
     }
@@ -97,7 +96,7 @@ class ClaimsTest {
         Document document = document("space: { floor: 1 }\n");
         root(document).fields("space");
 
-        assertThat(claims.unclaimed(document))
+        assertThat(Said.all(claims.unclaimed(document)))
                 .containsExactly(refusal("No key is called 'floor' in 'space'.", 1, 10, "Take it out."));
     }
 
@@ -111,25 +110,11 @@ class ClaimsTest {
     }
 
     @Test
-    void ordinary_ways_to_write_a_size_make_one_note_for_the_file() {
-        Fields root = root(document("a: [1-3/8, 2-1/2, 1-3/8]\n"));
+    void ordinary_ways_to_write_a_size_need_no_word() {
+        Fields root = root(document("a: [1-3/8, 2-1/2, 6-1/4, ½]\n"));
         root.scalars("a").forEach(root::readLength);
 
         assertThat(notices.sorted()).isEmpty();
-        assertThat(claims.ordinaryEchoes())
-                .containsExactly(Notice.note("ambiguous", "1-3/8 read as 1.375, 2-1/2 read as 2.5.")
-                        .at(new Mark("s.yaml", 1, 5)));
-    }
-
-    @Test
-    void beyond_four_they_are_only_counted() {
-        Fields root = root(document("a: [1-1/8, 2-1/8, 3-1/8, 4-1/8, 5-1/8, 6-1/8]\n"));
-        root.scalars("a").forEach(root::readLength);
-
-        assertThat(claims.ordinaryEchoes())
-                .extracting(NoticeWords.INCHES::message)
-                .isEqualTo(List.of("1-1/8 read as 1.125, 2-1/8 read as 2.125, 3-1/8 read as 3.125, "
-                        + "4-1/8 read as 4.125 and 2 more."));
     }
 
     private Document document(String text) {
@@ -141,8 +126,8 @@ class ClaimsTest {
         return Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
     }
 
-    private static Notice refusal(String message, int line, int column, String cure) {
-        return Notice.refusal("unknown-key", message)
+    private static Said refusal(String message, int line, int column, String cure) {
+        return Said.refusal("unknown-key", message)
                 .at(new Mark("s.yaml", line, column))
                 .cure(cure);
     }

@@ -2,6 +2,7 @@ package buildup.shared.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.Said;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
@@ -78,14 +79,15 @@ class DocumentReaderTest {
     @ValueSource(strings = {"", "  \n", "# nothing yet\n", "---\n", "''", "\uFEFF"})
     void an_empty_file_is_refused(String text) {
         assertThat(read(text)).isEmpty();
-        assertThat(only()).isEqualTo(refusal("empty-file", "cornice.yaml is empty.", 1, 1, "Begin with 'title:'."));
+        assertThat(Said.of(only()))
+                .isEqualTo(refusal("empty-file", "cornice.yaml is empty.", 1, 1, "Begin with 'title:'."));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"- a\n- b\n", "just words", "[1, 2]"})
     void a_file_without_keys_is_refused(String text) {
         assertThat(read(text)).isEmpty();
-        assertThat(only())
+        assertThat(Said.of(only()))
                 .isEqualTo(refusal(
                         "not-a-mapping", "cornice.yaml holds no keys at its top.", 1, 1, "Begin with 'title:'."));
     }
@@ -98,7 +100,7 @@ class DocumentReaderTest {
         Notice cut = binary(new byte[] {'a', ':', ' ', (byte) 0xC3});
         Notice noCharacter = binary("a: \uFFFF".getBytes(StandardCharsets.UTF_8));
 
-        assertThat(nul)
+        assertThat(Said.of(nul))
                 .isEqualTo(refusal(
                         "binary-file",
                         "cornice.yaml is not a text file in UTF-8.",
@@ -117,7 +119,7 @@ class DocumentReaderTest {
                 read("title: A\nspace: { floor: 0 }\ntitle: B\n").orElseThrow().root();
 
         assertThat(text(root.get("title").orElseThrow())).isEqualTo("A");
-        assertThat(only())
+        assertThat(Said.of(only()))
                 .isEqualTo(refusal(
                         "key-twice",
                         "'title' is given twice: in line 1 and again in line 3.",
@@ -132,7 +134,7 @@ class DocumentReaderTest {
             value = {"a: 1\\n\\tb: 2|2|1", "a:\\n\\t- x|2|1", "a:\\n  b: 1\\n \\tc: 2|3|2", "\\ta: 1|1|1"})
     void a_tab_in_the_indent_is_refused_where_it_stands(String text, int line, int column) {
         assertThat(read(text.replace("\\n", "\n").replace("\\t", "\t"))).isEmpty();
-        assertThat(only())
+        assertThat(Said.of(only()))
                 .isEqualTo(refusal(
                         "tab-in-yaml", "A tab stands where the line is indented.", line, column, "Use blanks."));
     }
@@ -154,9 +156,9 @@ class DocumentReaderTest {
                 "a: {b: 1\\nc: 2|2:2|A bracket is opened in line 1 and not closed, or a comma is missing."
                         + "|Close the bracket or put the comma.",
                 "a: b: c|1:5|A colon stands where none can be."
-                        + "|Line the key up with its neighbours, or put quotes round a text that holds a colon.",
+                        + "|Line the key up with its neighbors, or put quotes round a text that holds a colon.",
                 "a: 1\\nb\\nc: 2|3:1|A key has no colon behind it.|Put a colon and a blank behind the key.",
-                "a: 1\\n- b|2:1|This line is not indented like its neighbours.|Line it up with them.",
+                "a: 1\\n- b|2:1|This line is not indented like its neighbors.|Line it up with them.",
                 "a: @x|1:4|A text cannot begin with this character.|Put quotes round the text.",
                 "a: *x|1:4|'*x' repeats something not marked before it."
                         + "|Mark it with '&x', or quote a text that begins with '*'.",
@@ -180,7 +182,7 @@ class DocumentReaderTest {
     @Test
     void a_second_document_is_refused() {
         assertThat(read("a: 1\n---\nb: 2\n")).isEmpty();
-        assertThat(only())
+        assertThat(Said.of(only()))
                 .isEqualTo(refusal(
                         "more-than-one-document",
                         "A second document begins here; a file holds one.",
@@ -199,7 +201,7 @@ class DocumentReaderTest {
 
         assertThat(sizes.entries().stream().map(entry -> text(entry.value())))
                 .containsExactly("1,5", "floor + 2,25 mm");
-        assertThat(notices.sorted())
+        assertThat(Said.all(notices))
                 .containsExactly(
                         refusal(
                                 "comma-in-braces",
@@ -266,8 +268,8 @@ class DocumentReaderTest {
         return notices.sorted().get(0);
     }
 
-    private static Notice refusal(String code, String message, int line, int column, String cure) {
-        return Notice.refusal(code, message).at(mark(line, column)).cure(cure);
+    private static Said refusal(String code, String message, int line, int column, String cure) {
+        return Said.refusal(code, message).at(mark(line, column)).cure(cure);
     }
 
     private static Mark mark(int line, int column) {

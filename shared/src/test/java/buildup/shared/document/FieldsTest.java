@@ -2,6 +2,7 @@ package buildup.shared.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.Said;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
@@ -99,19 +100,19 @@ class FieldsTest {
         assertThat(fields.angle("spring")).isEmpty();
         assertThat(fields.yesNo("solid")).isEmpty();
 
-        assertThat(notices.sorted())
+        assertThat(Said.all(notices))
                 .containsExactly(
-                        Notice.refusal(
+                        Said.refusal(
                                         "fraction-mistyped",
                                         "3/43 is not a shop fraction (halves, quarters, 8ths, 16ths, 32nds, 64ths).")
                                 .at(mark(2, 8))
                                 .of("crown")
                                 .cure("Meant 3/4?"),
-                        Notice.refusal("not-an-angle", "'steep' is not an angle.")
+                        Said.refusal("not-an-angle", "'steep' is not an angle.")
                                 .at(mark(3, 11))
                                 .of("crown")
                                 .cure("Write degrees, as 38 or 22.5."),
-                        Notice.refusal("not-yes-or-no", "'maybe' is neither yes nor no.")
+                        Said.refusal("not-yes-or-no", "'maybe' is neither yes nor no.")
                                 .at(mark(4, 10))
                                 .of("crown")
                                 .cure("Write yes or no."));
@@ -156,9 +157,21 @@ class FieldsTest {
     @Test
     void how_a_size_was_read_is_noted_where_it_stands() {
         assertThat(fields("top: 13/8\n").length("top")).contains(Length.inches(1.625));
-        assertThat(only())
-                .isEqualTo(Notice.note("ambiguous", "13/8 read as 1.625: is that meant?")
+        assertThat(Said.of(only()))
+                .isEqualTo(Said.note("ambiguous", "13/8 read as 1.625: is that meant?")
                         .at(mark(1, 6)));
+    }
+
+    @Test
+    void a_bare_fraction_of_a_metric_file_is_refused_where_it_stands_and_either_unit_cures_it() {
+        LengthReader metric = new LengthReader(LengthUnit.MILLIMETRE, Map.of());
+        assertThat(fields("top: 2-1/2\n").withReader(metric).length("top")).isEmpty();
+        assertThat(Said.all(notices))
+                .containsExactly(Said.refusal("ambiguous", "2-1/2 in or mm?")
+                        .at(mark(1, 6))
+                        .cure("Write 2-1/2 in, or 2.5 mm."));
+        assertThat(fields("top: 2-1/2 in\n").withReader(metric).length("top")).contains(Length.inches(2.5));
+        assertThat(fields("top: 2.5 mm\n").withReader(metric).length("top")).contains(Length.millimetres(2.5));
     }
 
     @Test

@@ -2,6 +2,7 @@ package buildup.shared.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.Said;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -143,8 +144,8 @@ class HostileDocumentTest {
     }
 
     private void assertRefused(String code, String message, int line, int column, String cure) {
-        assertThat(notices.sorted())
-                .containsExactly(Notice.refusal(code, message)
+        assertThat(Said.all(notices))
+                .containsExactly(Said.refusal(code, message)
                         .at(new Mark(FILE, line, column))
                         .cure(cure));
     }

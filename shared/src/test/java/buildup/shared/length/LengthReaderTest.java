@@ -3,8 +3,9 @@ package buildup.shared.length;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.shared.Said;
+import buildup.shared.document.SizeNotices;
 import buildup.shared.length.Reading.Bad;
-import buildup.shared.length.Reading.Echo;
 import buildup.shared.length.Reading.Good;
 import java.util.Map;
 import java.util.Optional;
@@ -80,17 +81,21 @@ class LengthReaderTest {
                 "1 ⅜|1.375",
                 "1⁄2|0.5",
                 "3∕4|0.75",
-                "3,5|3.5",
                 "5′ 6½″|66.5",
                 "5’-6”|66",
                 "5‘ 6“|66",
                 "66''|66",
                 "-¼|-0.25"
             })
-    void marks_that_a_phone_or_a_printer_makes_are_read_and_echoed(String written, double expected) {
-        String number = LengthPrinter.trimmed(expected, 6);
-        assertThat(length(written)).isEqualTo(Length.inches(expected));
-        assertThat(echo(written)).isEqualTo(new Echo("reading-echo", written + " read as " + number, false));
+    void marks_that_a_phone_or_a_printer_makes_can_be_read_in_one_way_only(String written, double expected) {
+        assertThat(inches.read(written)).isEqualTo(new Good(Length.inches(expected), Optional.empty()));
+    }
+
+    @Test
+    void a_comma_may_part_thousands_or_decimals_and_how_it_was_read_is_told() {
+        assertThat(length("3,5")).isEqualTo(Length.inches(3.5));
+        assertThat(echo("3,5")).isEqualTo(Said.note("reading-echo", "3,5 read as 3.5."));
+        assertThat(echo("1,250")).isEqualTo(Said.note("reading-echo", "1,250 read as 1.25."));
     }
 
     @Test
@@ -98,32 +103,40 @@ class LengthReaderTest {
         assertThat(((Good) millimetres.read("38")).length()).isEqualTo(Length.millimetres(38));
         assertThat(((Good) millimetres.read("66\"")).length()).isEqualTo(Length.inches(66));
         assertThat(((Good) millimetres.read("5'-6\"")).length()).isEqualTo(Length.inches(66));
-        assertThat(millimetres.read("3,5"))
-                .isEqualTo(new Good(
-                        Length.millimetres(3.5), Optional.of(new Echo("reading-echo", "3,5 read as 3.5 mm", false))));
-    }
-
-    @Test
-    void a_bare_fraction_takes_the_unit_of_the_file_and_in_a_metric_file_asks_whether_that_is_meant() {
-        assertThat(millimetres.read("3/4"))
-                .isEqualTo(new Good(
-                        Length.millimetres(0.75),
-                        Optional.of(new Echo("ambiguous", "3/4 read as 0.75 mm: is that meant?", false))));
-        assertThat(((Good) millimetres.read("3/4 in")).echo()).isEmpty();
+        assertThat(((Good) millimetres.read("3,5")).length()).isEqualTo(Length.millimetres(3.5));
+        assertThat(echo(millimetres.read("3,5"))).isEqualTo(Said.note("reading-echo", "3,5 read as 3.5 mm."));
     }
 
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            quoteCharacter = '~',
             value = {
-                "1-3/8|1.375|1-3/8 read as 1.375",
-                "1-3/8 in|1.375|1-3/8 in read as 1.375",
-                "1–3/8|1.375|1-3/8 read as 1.375"
+                "3/4|3/4 in or mm?|Write 3/4 in, or 0.75 mm.",
+                "2-1/2|2-1/2 in or mm?|Write 2-1/2 in, or 2.5 mm.",
+                "-1 3/8|-1 3/8 in or mm?|Write -1 3/8 in, or -1.375 mm.",
+                "6-5/8+|6-5/8 in or mm?|Write 6-5/8 in, or 6.625 mm.",
+                "13/8|13/8 in or mm?|Write 13/8 in, or 1.625 mm.",
+                "38 + 3/4|3/4 in or mm?|Write 3/4 in, or 0.75 mm."
             })
-    void a_hyphen_before_a_fraction_is_ordinary_and_still_told(String written, double expected, String message) {
-        assertThat(length(written)).isEqualTo(Length.inches(expected));
-        assertThat(echo(written)).isEqualTo(new Echo("ambiguous", message, true));
+    void a_bare_fraction_of_a_metric_file_is_asked_about_since_nobody_writes_millimeters_so(
+            String written, String message, String cure) {
+        assertThat(said(millimetres.read(written)))
+                .isEqualTo(Said.refusal("ambiguous", message).cure(cure));
+    }
+
+    @Test
+    void a_fraction_that_names_its_unit_is_no_riddle_in_a_metric_file() {
+        assertThat(millimetres.read("3/4 in")).isEqualTo(new Good(Length.inches(0.75), Optional.empty()));
+        assertThat(millimetres.read("3/4 mm")).isEqualTo(new Good(Length.millimetres(0.75), Optional.empty()));
+        assertThat(millimetres.read("5'-6 1/2\"")).isEqualTo(new Good(Length.inches(66.5), Optional.empty()));
+        assertThat(said(millimetres.read("3/43")).cure()).isEqualTo("Meant 3/4 in?");
+        assertThat(said(millimetres.read("wide?")).cure()).isEqualTo("Write it as 38, 38 mm, 3.8 cm or 1-1/2 in.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1-3/8,1.375", "1-3/8 in,1.375", "1–3/8,1.375", "6-1/4,6.25"})
+    void a_hyphen_before_a_fraction_is_ordinary_and_needs_no_word(String written, double expected) {
+        assertThat(inches.read(written)).isEqualTo(new Good(Length.inches(expected), Optional.empty()));
     }
 
     @ParameterizedTest
@@ -140,7 +153,7 @@ class LengthReaderTest {
             })
     void what_may_be_a_slip_is_asked_about(String written, double expected, String message) {
         assertThat(length(written)).isEqualTo(Length.inches(expected));
-        assertThat(echo(written)).isEqualTo(new Echo("ambiguous", message, false));
+        assertThat(echo(written)).isEqualTo(Said.note("ambiguous", message));
     }
 
     @ParameterizedTest
@@ -155,7 +168,7 @@ class LengthReaderTest {
             })
     void feet_followed_by_a_bare_number_are_feet_and_inches(String written, double expected, String message) {
         assertThat(length(written)).isEqualTo(Length.inches(expected));
-        assertThat(echo(written)).isEqualTo(new Echo("mixed-marks", message, false));
+        assertThat(echo(written)).isEqualTo(Said.note("mixed-marks", message));
     }
 
     @ParameterizedTest
@@ -172,10 +185,9 @@ class LengthReaderTest {
     void the_mark_behind_a_printed_size_is_dropped_with_a_word(String written, double expected, String number) {
         assertThat(length(written)).isEqualTo(Length.inches(expected));
         assertThat(echo(written))
-                .isEqualTo(new Echo(
+                .isEqualTo(Said.note(
                         "trailing-mark",
-                        written + " read as " + number + ": the mark behind a printed size was dropped",
-                        false));
+                        written + " read as " + number + ": the mark behind a printed size was dropped."));
     }
 
     @ParameterizedTest
@@ -211,7 +223,7 @@ class LengthReaderTest {
     void the_gravest_word_of_a_sum_is_the_one_said() {
         assertThat(echo("1-3/8 + 13/8").message()).isEqualTo("13/8 read as 1.625: is that meant?");
         assertThat(echo("13/8 + 5'6").message()).isEqualTo("13/8 read as 1.625: is that meant?");
-        assertThat(echo("lip + 1-3/8").ordinary()).isTrue();
+        assertThat(echo("lip + 13/8 + 1-3/8").message()).isEqualTo("13/8 read as 1.625: is that meant?");
     }
 
     @ParameterizedTest
@@ -227,8 +239,8 @@ class LengthReaderTest {
         "99999/3,Write it as a decimal."
     })
     void a_fraction_that_is_on_no_tape_is_a_slip(String written, String cure) {
-        assertThat(inches.read(written))
-                .isEqualTo(new Bad(
+        assertThat(said(inches.read(written)))
+                .isEqualTo(refused(
                         "fraction-mistyped",
                         written + " is not a shop fraction (halves, quarters, 8ths, 16ths, 32nds, 64ths).",
                         cure));
@@ -236,7 +248,7 @@ class LengthReaderTest {
 
     @Test
     void the_slip_is_found_inside_a_longer_size() {
-        assertThat(((Bad) inches.read("lip + 1-3/43 in")).message())
+        assertThat(said(inches.read("lip + 1-3/43 in")).message())
                 .isEqualTo("3/43 is not a shop fraction (halves, quarters, 8ths, 16ths, 32nds, 64ths).");
     }
 
@@ -265,22 +277,22 @@ class LengthReaderTest {
             })
     void what_is_no_length_is_refused(String written, String message) {
         String shown = written.equals("''") ? "'''' is not a length." : message;
-        assertThat(inches.read(written)).isEqualTo(new Bad("not-a-length", shown, HOW_TO_WRITE));
+        assertThat(said(inches.read(written))).isEqualTo(refused("not-a-length", shown, HOW_TO_WRITE));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"", " ", "\t"})
     void nothing_is_no_length(String written) {
-        assertThat(inches.read(written)).isEqualTo(new Bad("not-a-length", "No length is given.", HOW_TO_WRITE));
+        assertThat(said(inches.read(written))).isEqualTo(refused("not-a-length", "No length is given.", HOW_TO_WRITE));
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"99999999", "10001 ft", "-120001", "9999999999999 mm", "2000 of height", "119999 + 2"})
     void nothing_is_longer_than_ten_thousand_feet(String written) {
-        assertThat(inches.read(written))
-                .isEqualTo(new Bad(
+        assertThat(said(inches.read(written)))
+                .isEqualTo(refused(
                         "not-a-length",
-                        "'" + written + "' is longer than 10,000 ft.",
+                        "'" + written + "' is longer than 10000 ft.",
                         "Check the figure and its unit."));
     }
 
@@ -292,22 +304,23 @@ class LengthReaderTest {
 
     @Test
     void a_text_without_end_is_refused_without_reading_it() {
-        assertThat(inches.read("1/2 of ".repeat(100_000)))
-                .isEqualTo(new Bad("not-a-length", "A text of 700000 characters is not a length.", HOW_TO_WRITE));
+        assertThat(said(inches.read("1/2 of ".repeat(100_000))))
+                .isEqualTo(refused("not-a-length", "A text of 700000 characters is not a length.", HOW_TO_WRITE));
         assertThat(inches.read("9".repeat(199))).isInstanceOf(Bad.class);
     }
 
     @Test
     void an_unknown_name_brings_the_nearest_known_one() {
-        assertThat(inches.read("height - lpi"))
-                .isEqualTo(new Bad("unknown-name", "No length is called 'lpi'.", "Did you mean lip?"));
-        assertThat(inches.read("1/3 of Height"))
-                .isEqualTo(new Bad("unknown-name", "No length is called 'Height'.", "Did you mean height?"));
-        assertThat(inches.read("architrave"))
-                .isEqualTo(new Bad(
+        assertThat(said(inches.read("height - lpi")))
+                .isEqualTo(refused("unknown-name", "No length is called 'lpi'.", "Did you mean lip?"));
+        assertThat(said(inches.read("1/3 of Height")))
+                .isEqualTo(refused("unknown-name", "No length is called 'Height'.", "Did you mean height?"));
+        assertThat(said(inches.read("architrave")))
+                .isEqualTo(refused(
                         "unknown-name", "No length is called 'architrave'.", "Known here: height, lip, top of case."));
-        assertThat(millimetres.read("lip"))
-                .isEqualTo(new Bad("unknown-name", "No length is called 'lip'.", HOW_TO_WRITE));
+        assertThat(said(millimetres.read("lip")))
+                .isEqualTo(refused(
+                        "unknown-name", "No length is called 'lip'.", "Write it as 38, 38 mm, 3.8 cm or 1-1/2 in."));
     }
 
     @Test
@@ -325,7 +338,19 @@ class LengthReaderTest {
         return ((Good) reading).length();
     }
 
-    private Echo echo(String written) {
-        return ((Good) inches.read(written)).echo().orElseThrow();
+    private Said echo(String written) {
+        return echo(inches.read(written));
+    }
+
+    private static Said echo(Reading reading) {
+        return Said.of(SizeNotices.of(((Good) reading).echo().orElseThrow()));
+    }
+
+    private static Said refused(String code, String message, String cure) {
+        return Said.refusal(code, message).cure(cure);
+    }
+
+    private static Said said(Reading reading) {
+        return Said.of(SizeNotices.of((Bad) reading));
     }
 }
