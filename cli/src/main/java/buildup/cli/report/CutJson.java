@@ -44,11 +44,12 @@ public final class CutJson {
     }
 
     private static Json length(Job job, Fit fit) {
+        Printed printed = new Printed(job.section().stack().lengths().bareUnit());
         return new Json()
                 .put("run", job.plan().runs().get(fit.run()).name())
                 .put("course", fit.course().name())
                 .put("stretch", fit.stretch())
-                .put("stock", fit.course().stock())
+                .put("stock", printed.words(fit.course().stock()))
                 .put("wall", fit.wall())
                 .put("longPoint", fit.longPoint())
                 .put("shortPoint", fit.shortPoint())
@@ -58,11 +59,11 @@ public final class CutJson {
                 .put("fromPlumb", fit.fromPlumb())
                 .put("selfReturn", fit.selfReturn())
                 .put("grainGroup", fit.grainGroup())
-                .put("left", end(fit, Hand.LEFT))
-                .put("right", end(fit, Hand.RIGHT));
+                .put("left", end(fit, Hand.LEFT, printed))
+                .put("right", end(fit, Hand.RIGHT, printed));
     }
 
-    private static Json end(Fit fit, Hand hand) {
+    private static Json end(Fit fit, Hand hand, Printed printed) {
         EndCut cut = fit.cut(hand);
         Optional<Saw.Setting> nested = fit.nested(hand);
         Json json = new Json()
@@ -72,11 +73,11 @@ public final class CutJson {
                 .put("miter", cut.miter())
                 .put("bevel", cut.bevel())
                 .put("opensIfSquare", fit.gape(hand))
-                .put("how", cut.words());
+                .put("how", printed.words(cut.words()));
         return nested.isEmpty()
                 ? json
                 : json.put("fenceMiter", nested.get().miter())
-                        .put("fence", nested.get().words());
+                        .put("fence", printed.words(nested.get().words()));
     }
 
     static List<Json> coves(List<Coving> covings) {

@@ -48,7 +48,7 @@ public final class CutTables {
     public List<String> cautions() {
         List<String> cautions = new ArrayList<>(List.of(Saw.CAUTION));
         if (!covings.isEmpty()) {
-            cautions.add(Coving.caution(printed.size(Coving.PASS)));
+            cautions.add(printed.words(Coving.CAUTION));
         }
         return cautions;
     }
@@ -92,7 +92,7 @@ public final class CutTables {
                     .forEach(course -> rows.add(List.of(
                             Cell.of(name),
                             Cell.of(course.name()),
-                            Cell.of(course.stock()),
+                            Cell.of(printed.words(course.stock())),
                             printed.cell(course.face()),
                             printed.cell(job.faceLength(number, course.body())))));
         }
@@ -127,7 +127,7 @@ public final class CutTables {
                         .toList());
     }
 
-    private static List<Cell> row(Made made, Where where) {
+    private List<Cell> row(Made made, Where where) {
         return List.of(
                 Cell.of(String.join(", ", where.courses())),
                 Cell.of(end(made.hand())),
@@ -137,8 +137,9 @@ public final class CutTables {
                 Cell.of(how(made.cut())));
     }
 
-    private static String how(EndCut cut) {
-        return cut.kind() == EndCut.Kind.SQUARE ? cut.words() : kind(cut) + ": " + cut.words();
+    private String how(EndCut cut) {
+        String words = printed.words(cut.words());
+        return cut.kind() == EndCut.Kind.SQUARE ? words : kind(cut) + ": " + words;
     }
 
     static String end(Hand hand) {
@@ -176,7 +177,7 @@ public final class CutTables {
                                 Cell.of(entry.getKey().end()),
                                 Cell.of(String.join("; ", entry.getValue())),
                                 Printed.figure(entry.getKey().setting().miter(), 1),
-                                Cell.of(entry.getKey().setting().words())))
+                                Cell.of(printed.words(entry.getKey().setting().words()))))
                         .toList());
     }
 

@@ -38,19 +38,19 @@ public final class CutsJson {
         Json json = new Json().put("title", answer.title());
         cuts.known().ifPresent(known -> {
             CutJson.put(json, known.job(), known.covings());
-            known.list().ifPresent(list -> list(json, list));
+            known.list().ifPresent(list -> list(json, list, new Printed(answer.unit())));
         });
         return json.put("notices", JsonReport.notices(cuts.notices(), Optional.of(answer.file()), answer.unit()));
     }
 
-    private static void list(Json json, CutList list) {
+    private static void list(Json json, CutList list, Printed printed) {
         json.put("pieces", pieces(list))
                 .put(
                         "sticks",
                         IntStream.range(0, list.sticks().size())
                                 .mapToObj(i -> stick(list, i))
                                 .toList())
-                .put("lots", list.lots().stream().map(CutsJson::lot).toList())
+                .put("lots", list.lots().stream().map(lot -> lot(lot, printed)).toList())
                 .put("rips", list.rips().stream().map(CutsJson::rip).toList())
                 .put("wood", list.bills().stream().map(CutsJson::wood).toList())
                 .put("joints", joints(list))
@@ -113,10 +113,10 @@ public final class CutsJson {
                                 .toList());
     }
 
-    private static Json lot(LotPlan lot) {
+    private static Json lot(LotPlan lot, Printed printed) {
         boolean cheapest = lot.aim() == Shop.Aim.CHEAPEST;
         return new Json()
-                .put("of", lot.name())
+                .put("of", printed.words(lot.name()))
                 .put("wood", lot.wood())
                 .put("width", Fine.inches(lot.strip()))
                 .put("ripped", lot.ripped())

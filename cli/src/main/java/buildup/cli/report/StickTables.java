@@ -68,7 +68,7 @@ final class StickTables {
 
     private Cell length(int steps) {
         double inches = Fine.inches(steps);
-        return Cell.of(printed.metric() ? printed.size(inches) : Fine.stick(steps), inches);
+        return Cell.of(printed.figure(list.shop().grid().stick(steps)), inches);
     }
 
     private Table byStick() {
@@ -164,7 +164,7 @@ final class StickTables {
         List<List<Cell>> rows = new ArrayList<>();
         list.lots()
                 .forEach(lot -> rows.add(List.of(
-                        Cell.of(lot.name()),
+                        Cell.of(printed.words(lot.name())),
                         Cell.of(lot.wood()),
                         Cell.of(String.valueOf(lot.pieces()), lot.pieces()),
                         Cell.of(String.valueOf(lot.sticks()), lot.sticks()),

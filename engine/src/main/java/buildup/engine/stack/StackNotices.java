@@ -24,6 +24,15 @@ public final class StackNotices {
     /** Two of one name. */
     public static final Code SAME_NAME_TWICE = Code.of("same-name-twice", "Two things have the same name.");
 
+    /** A text that is no angle. */
+    public static final Code NOT_AN_ANGLE = Code.of("not-an-angle", "A text that should be an angle is none.");
+
+    /** A text that is no number. */
+    public static final Code NOT_A_NUMBER = Code.of("not-a-number", "A text that should be a number is none.");
+
+    /** Something is not said. */
+    public static final Code MISSING_KEY = Code.of("missing-key", "A key is missing that has to be there.");
+
     /** A light or eye that cannot be where it is said to be. */
     public static final Code IMPOSSIBLE_LIGHT_OR_EYE =
             Code.of("impossible-light-or-eye", "A light, an eye or its way has no place, or one where it cannot be.");
