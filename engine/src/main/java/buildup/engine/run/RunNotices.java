@@ -1,7 +1,7 @@
 package buildup.engine.run;
 
 import buildup.engine.placing.PlacingNotices;
-import buildup.engine.stack.StackNotices;
+import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
@@ -27,10 +27,10 @@ public final class RunNotices {
     static final Kind TOO_FEW_TO_CLOSE = STRETCH_MISSING.refusal(
             "Run '{run}' closes with {stretches} of the three stretches that it takes at least.",
             "Add the others, or give it two ends.");
-    static final Kind NOTHING_LONG = StackNotices.NOT_A_SIZE.refusal(
+    static final Kind NOTHING_LONG = DocumentCodes.NOT_A_SIZE.refusal(
             "Stretch '{stretch}' of '{run}' is {length} long.", "Give it more than nothing, or leave it out.");
 
-    static final Kind OPENING_WITHOUT_PLACE = StackNotices.MISSING_KEY.refusal(
+    static final Kind OPENING_WITHOUT_PLACE = DocumentCodes.MISSING_KEY.refusal(
             "Opening '{opening}' of '{stretch}' does not say where it begins and ends.",
             "Add 'from:' and 'to:', measured from the left end of its stretch.");
     private static final Code OPENING_MISPLACED =
@@ -60,7 +60,7 @@ public final class RunNotices {
     static final Kind WRONG_SIDE = NOT_A_CORNER.refusal(
             "A corner of {corner} is none: it would be measured on the wrong side.", Words.MEASURE_THROUGH);
     static final Kind NO_ANGLE =
-            StackNotices.NOT_AN_ANGLE.refusal("'{word}' is not an angle.", "Write degrees, as 38 or 22.5.");
+            DocumentCodes.NOT_AN_ANGLE.refusal("'{word}' is not an angle.", "Write degrees, as 38 or 22.5.");
 
     private static final Code ENDS_CONTRADICT =
             Code.of("ends-contradict", "What is said of the ends of a run does not agree.");
@@ -76,24 +76,24 @@ public final class RunNotices {
     static final Kind NO_LEFT_END = END_MISSING.refusal("Run '{run}' has no left end.", Words.GIVE_AN_END);
     static final Kind NO_ENDS = END_MISSING.refusal("Run '{run}' has no left and no right end.", Words.GIVE_AN_END);
     static final Kind END_WITHOUT_KIND =
-            StackNotices.MISSING_KEY.refusal("This end does not say what it is.", "Add 'end: return'.");
+            DocumentCodes.MISSING_KEY.refusal("This end does not say what it is.", "Add 'end: return'.");
     static final Kind UNKNOWN_END =
-            StackNotices.UNKNOWN_NAME.refusal("No end is called '{word}'.", "Write return, die, butt or square.");
-    static final Kind UNKNOWN_SIDE = StackNotices.UNKNOWN_NAME.refusal(
+            DocumentCodes.UNKNOWN_NAME.refusal("No end is called '{word}'.", "Write return, die, butt or square.");
+    static final Kind UNKNOWN_SIDE = DocumentCodes.UNKNOWN_NAME.refusal(
             "A run does not end by '{word}' beside an opening.", "Write butt, return or square.");
     static final Kind UNKNOWN_INSIDE =
-            StackNotices.UNKNOWN_NAME.refusal("Inside corners are not cut by '{word}'.", "Write miter or cope.");
+            DocumentCodes.UNKNOWN_NAME.refusal("Inside corners are not cut by '{word}'.", "Write miter or cope.");
     static final Kind UNKNOWN_GRAIN =
-            StackNotices.UNKNOWN_NAME.refusal("No piece called '{word}' whose grain could run round.", "");
+            DocumentCodes.UNKNOWN_NAME.refusal("No piece called '{word}' whose grain could run round.", "");
     static final Kind TWICE =
-            StackNotices.SAME_NAME_TWICE.refusal("'{name}' twice in the plan.", "Call one '{name} 2'.");
+            DocumentCodes.SAME_NAME_TWICE.refusal("'{name}' twice in the plan.", "Call one '{name} 2'.");
     static final Kind LESS_THAN_NOTHING =
-            StackNotices.NOT_A_SIZE.refusal("'{key}' is {size}.", "Give nothing less than 0.");
+            DocumentCodes.NOT_A_SIZE.refusal("'{key}' is {size}.", "Give nothing less than 0.");
 
-    static final Kind LEAN_HALF_SAID = StackNotices.MISSING_KEY.refusal(
+    static final Kind LEAN_HALF_SAID = DocumentCodes.MISSING_KEY.refusal(
             "A wall out of plumb says how far over what height.",
             "Write 'plumb: {{ out: {out}, over: {over} }'; a wall that falls back has a negative 'out'.");
-    static final Kind LEANS_TOO_FAR = StackNotices.NOT_A_SIZE.refusal(
+    static final Kind LEANS_TOO_FAR = DocumentCodes.NOT_A_SIZE.refusal(
             "A wall does not lean {out} over {over}.",
             "Give the lean, at most a tenth, and the height over which it was measured.");
 
@@ -136,7 +136,7 @@ public final class RunNotices {
     static final Phrase QUOTED = Phrase.of("'{piece}'");
 
     static final Kind COVE_WITHOUT_SIZE =
-            StackNotices.MISSING_KEY.refusal("A cove over the blade says no {key}.", "Add '{key}:'.");
+            DocumentCodes.MISSING_KEY.refusal("A cove over the blade says no {key}.", "Add '{key}:'.");
     static final Kind COVE_OF_NOTHING = PlacingNotices.NO_THICKNESS.refusal(
             "The {key} of a cove over the blade is {size}.", "Give it more than nothing.");
     static final Kind KERF_BELOW_NOTHING = NEGATIVE_KERF.refusal(

@@ -1,7 +1,7 @@
 package buildup.engine.sticks;
 
 import buildup.engine.run.RunNotices;
-import buildup.engine.stack.StackNotices;
+import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
@@ -60,39 +60,36 @@ public final class StickNotices {
 
     static final Kind NEGATIVE_KERF =
             RunNotices.NEGATIVE_KERF.refusal("The {key} is {size}.", "A saw takes no less than nothing.");
-    static final Kind NEGATIVE_TRIM = StackNotices.NOT_A_SIZE.refusal(
+    static final Kind NEGATIVE_TRIM = DocumentCodes.NOT_A_SIZE.refusal(
             "The {key} is {size}.", "Write what comes off each end of a stick, as {example}.");
-    static final Kind NEGATIVE_OFFCUT = StackNotices.NOT_A_SIZE.refusal(
+    static final Kind NEGATIVE_OFFCUT = DocumentCodes.NOT_A_SIZE.refusal(
             "The {key} is {size}.", "Write the shortest offcut worth keeping, as {example}.");
-    static final Kind TOO_LARGE = StackNotices.NOT_A_SIZE.refusal(
+    static final Kind TOO_LARGE = DocumentCodes.NOT_A_SIZE.refusal(
             "The {key} is {size}, more than {most}.", "Write mm behind it if millimeters are meant.");
-    static final Kind STICK_TOO_LONG = StackNotices.NOT_A_SIZE.refusal(
+    static final Kind STICK_TOO_LONG = DocumentCodes.NOT_A_SIZE.refusal(
             "A stick of {size} is longer than any wood.", "Write mm behind it if millimeters are meant.");
-    static final Kind NOTHING_TO_CUT = StackNotices.NOT_A_SIZE.refusal(
+    static final Kind NOTHING_TO_CUT = DocumentCodes.NOT_A_SIZE.refusal(
             "Of a stick of {size} nothing is left to cut.", "Write its length, as 12'.");
-    static final Kind TRIMMED_AWAY = StackNotices.NOT_A_SIZE.refusal(
+    static final Kind TRIMMED_AWAY = DocumentCodes.NOT_A_SIZE.refusal(
             "Of a stick of {size} nothing is left to cut when both ends are trimmed.", "Write its length, as 12'.");
 
-    static final Kind UNKNOWN_WORD = StackNotices.UNKNOWN_NAME.refusal("'{word}' is no {key}.", "");
-    static final Kind UNKNOWN_UNIT = StackNotices.UNKNOWN_NAME.refusal("Nothing is priced per '{word}'.", "");
-
-    /** No price. */
-    public static final Code NOT_A_PRICE = Code.of("not-a-price", "A text that should be a price is none.");
+    static final Kind UNKNOWN_WORD = DocumentCodes.UNKNOWN_NAME.refusal("'{word}' is no {key}.", "");
+    static final Kind UNKNOWN_UNIT = DocumentCodes.UNKNOWN_NAME.refusal("Nothing is priced per '{word}'.", "");
 
     static final Kind NO_PLAIN_NUMBER =
-            NOT_A_PRICE.refusal("'{word}' is not a price.", "Write a plain number, as 3.20.");
-    static final Kind NOT_A_COUNT = StackNotices.NOT_A_NUMBER.refusal(
+            DocumentCodes.NOT_A_PRICE.refusal("'{word}' is not a price.", "Write a plain number, as 3.20.");
+    static final Kind NOT_A_COUNT = DocumentCodes.NOT_A_NUMBER.refusal(
             "'{word}' is not how many sticks lie there.", "Write it as 3 x {example}.");
 
     private static final Code TOO_MANY = Code.of("too-many-sticks", "The stock lists more than a job is cut from.");
     static final Kind MANY_KINDS = TOO_MANY.refusal(
             "The stock lists {kinds} kinds of stick; at most {most} are looked at.",
             "List those that this job can be cut from.");
-    static final Kind STICK_OF_WHAT = StackNotices.MISSING_KEY.refusal(
+    static final Kind STICK_OF_WHAT = DocumentCodes.MISSING_KEY.refusal(
             "A kind of stick does not say what it is.", "Add 'of:', as 'of: 1x6' or 'of: plain-crown 3-1/4'.");
-    static final Kind WHICH_WOOD = StackNotices.MISSING_KEY.refusal(
+    static final Kind WHICH_WOOD = DocumentCodes.MISSING_KEY.refusal(
             "The pieces are of several woods, and a kind of stick names none.", "Add 'wood:'.");
-    static final Kind STICK_WITHOUT_LENGTH = StackNotices.MISSING_KEY.refusal(
+    static final Kind STICK_WITHOUT_LENGTH = DocumentCodes.MISSING_KEY.refusal(
             "'{of}' has no length.", "Add 'buy:' with the lengths to be had, or 'on-hand:' with those in the shop.");
 
     private StickNotices() {}
