@@ -35,7 +35,7 @@ public final class Composer {
         this.pieces = placed.size();
         List<Body> all = new ArrayList<>();
         placed.forEach(one -> all.add(new Body(one.name(), one.outline(), Optional.of(one))));
-        Surroundings room = Surroundings.of(stack.space(), reach(stack, placed));
+        Surroundings room = Surroundings.of(Room.of(stack, all).around(), reach(stack, placed));
         room.wall().ifPresent(wall -> all.add(new Body("wall", wall, Optional.empty())));
         room.floor().ifPresent(floor -> all.add(new Body("floor", floor, Optional.empty())));
         room.ceiling().ifPresent(ceiling -> all.add(new Body("ceiling", ceiling, Optional.empty())));
