@@ -15,7 +15,6 @@ import buildup.profiles.region.Part;
 import buildup.profiles.region.Ring;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -94,8 +93,7 @@ public final class Composer {
     }
 
     private Section section(Optional<Set<Integer>> held) {
-        List<Part> skin =
-                joining.union().parts().stream().map(this::byBody).toList();
+        List<Part> skin = joining.union().parts().stream().map(this::byBody).toList();
         List<Overlap> overlaps = overlaps();
         List<Contact> contacts = Contacts.of(bodies, overlaps);
         List<List<Integer>> parts = Parts.of(bodies, contacts, overlaps);
@@ -143,8 +141,7 @@ public final class Composer {
         for (Cavity cavity : joining.cavities()) {
             if (cavity.wide() && cavity.area() > Tolerance.LEAST_VOID_AREA) {
                 Ring ring = byBody(cavity.ring());
-                hollows.add(new Hollow(
-                        cavity.area(), ring.inside(), closedBy(ring), ring, corners(cavity, ring)));
+                hollows.add(new Hollow(cavity.area(), ring.inside(), closedBy(ring), ring, corners(cavity, ring)));
             }
         }
         return hollows;
@@ -181,8 +178,7 @@ public final class Composer {
                 .sum();
         double area = Covered.area(
                 bodies.stream().filter(Body::inStack).map(Body::outline).toList());
-        return new Totals(
-                all.height(), all.face(), all.bottom(), all.top(), trim.height(), trim.face(), area, weight);
+        return new Totals(all.height(), all.face(), all.bottom(), all.top(), trim.height(), trim.face(), area, weight);
     }
 
     /** Pounds per foot of run: square inches times pounds per cubic foot, over 144 square inches in a square foot. */

@@ -34,8 +34,8 @@ final class Contacts {
         Set<Pair> lapped = new HashSet<>();
         overlaps.forEach(overlap -> lapped.add(new Pair(overlap.a(), overlap.b())));
         List<Contact> contacts = new ArrayList<>();
-        for (Pair pair : Pairs.near(
-                bodies.stream().map(body -> body.outline().box()).toList(), Tolerance.TOUCHING)) {
+        for (Pair pair :
+                Pairs.near(bodies.stream().map(body -> body.outline().box()).toList(), Tolerance.TOUCHING)) {
             Body first = bodies.get(pair.first());
             Body second = bodies.get(pair.second());
             if (first.inStack() || second.inStack()) {

@@ -190,9 +190,8 @@ final class Judgement {
     }
 
     private Phrase meeting(Hollow.Corner corner) {
-        List<Phrase> bodies = corner.bodies().stream()
-                .map(body -> quoted(section.body(body)))
-                .toList();
+        List<Phrase> bodies =
+                corner.bodies().stream().map(body -> quoted(section.body(body))).toList();
         return ComposeNotices.MEETING
                 .with("bodies", Listing.and(bodies))
                 .with("out", Figure.length(corner.at().x()))

@@ -85,13 +85,12 @@ record Room(Space space, Box stack, LengthUnit unit) {
     /** The number of the ceiling in the next larger unit in which the stack would be under it. */
     private Phrase larger(double ceiling) {
         double number = number(ceiling);
-        List<Meant> all =
-                switch (unit) {
-                    case INCH -> List.of(new Meant(12, number, "'"));
-                    case FOOT -> List.of();
-                    case CENTIMETRE -> List.of(new Meant(100, 100 * number, " cm"));
-                    case MILLIMETRE -> List.of(new Meant(10, number, " cm"), new Meant(1000, 1000 * number, " mm"));
-                };
+        List<Meant> all = switch (unit) {
+            case INCH -> List.of(new Meant(12, number, "'"));
+            case FOOT -> List.of();
+            case CENTIMETRE -> List.of(new Meant(100, 100 * number, " cm"));
+            case MILLIMETRE -> List.of(new Meant(10, number, " cm"), new Meant(1000, 1000 * number, " mm"));
+        };
         return all.stream()
                 .filter(meant -> meant.times() * ceiling >= stack.top())
                 .findFirst()

@@ -61,7 +61,8 @@ public final class Lights {
     private static Optional<Notice> fault(Light light, Section section) {
         if (light instanceof Light.Lamp lamp) {
             return section.bodies().stream()
-                    .filter(body -> Stream.of(lamp.left(), lamp.at(), lamp.right()).anyMatch(body.outline()::takes))
+                    .filter(body ->
+                            Stream.of(lamp.left(), lamp.at(), lamp.right()).anyMatch(body.outline()::takes))
                     .map(body -> LightNotices.LAMP_IN_WOOD
                             .with("light", lamp.name())
                             .with("body", body.name())

@@ -78,7 +78,9 @@ record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewp
                 share(dark),
                 arris.map(Arris::at),
                 edged ? Optional.of(edge) : Optional.empty(),
-                edged && soft.isPresent() ? OptionalDouble.of(blur(soft.get(), start, end, high)) : OptionalDouble.empty());
+                edged && soft.isPresent()
+                        ? OptionalDouble.of(blur(soft.get(), start, end, high))
+                        : OptionalDouble.empty());
     }
 
     /** @param atStart whether the edge is where the dark bands begin; else where they end */

@@ -58,8 +58,7 @@ class SoftEdgeTest {
         for (int scene = 0; scene < SCENES; scene++) {
             List<Outline> bodies = new RandomScene(SEED + scene).bodies();
             Section section = Drawn.section(false, bodies.toArray(Outline[]::new));
-            double face =
-                    Box.around(bodies.stream().map(Outline::box).toList()).face();
+            double face = Box.around(bodies.stream().map(Outline::box).toList()).face();
             double width = 0.1 + 6 * random.nextDouble();
             Point at = new Point(face + 0.1 + width / 2 + 10 * random.nextDouble(), -10 + 20 * random.nextDouble());
             Light.Lamp lamp = new Light.Lamp("lamp", at, width, Optional.empty());

@@ -139,7 +139,8 @@ public final class Outline {
     /** Whether {@code p} lies within the wood or touches it. */
     public boolean takes(Point p) {
         return box.holds(p, Tolerance.TOUCHING)
-                && (holds(p) || strokes.stream().anyMatch(stroke -> stroke.segment().distance(p) < Tolerance.TOUCHING));
+                && (holds(p)
+                        || strokes.stream().anyMatch(stroke -> stroke.segment().distance(p) < Tolerance.TOUCHING));
     }
 
     /** Whether a closed walk, its first point not repeated, goes round a place: counted by crossings of a level ray. */

@@ -93,8 +93,8 @@ final class Cavities {
 
     /** Where the ring of a piece of air meets the air beyond at a point, in the order of height. */
     private List<Point> corners(int number) {
-        Set<Coordinate> corners = new TreeSet<>(
-                Comparator.comparingDouble(Coordinate::getY).thenComparingDouble(Coordinate::getX));
+        Set<Coordinate> corners =
+                new TreeSet<>(Comparator.comparingDouble(Coordinate::getY).thenComparingDouble(Coordinate::getX));
         for (Coordinate at : air.get(number).getExteriorRing().getCoordinates()) {
             if (wideAirAt.getOrDefault(at, Set.of()).stream().anyMatch(other -> other != number)) {
                 corners.add(at);

@@ -44,8 +44,7 @@ class LapsTest {
     @Test
     void a_lap_with_an_arc_is_measured_on_the_arc() {
         // a half disc of radius 1/2 let 1/4 deep into a board: a circular segment
-        Lap lap = Laps.of(List.of(board(-2, -2, 2, 0), bead(0, 0.25, 0.5)))
-                .get(0);
+        Lap lap = Laps.of(List.of(board(-2, -2, 2, 0), bead(0, 0.25, 0.5))).get(0);
         double sweep = 2 * Math.acos(0.5);
         assertThat(lap.area()).isCloseTo(0.125 * (sweep - Math.sin(sweep)), within(EXACT));
         assertThat(lap.depth()).isCloseTo(0.25, within(EXACT));

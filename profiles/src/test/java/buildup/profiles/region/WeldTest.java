@@ -50,10 +50,12 @@ class WeldTest {
         assertThat(UnionTest.union(board(0, 0, 1, 2), board(1 + 1.0 / 200, 0, 2, 2))
                         .parts())
                 .hasSize(2);
-        assertThat(Laps.of(List.of(board(0, 0, 1, 2), board(1 - 1.0 / 200, 0, 2, 2)))).singleElement().satisfies(lap -> {
-            assertThat(lap.area()).isCloseTo(2.0 / 200, within(EXACT));
-            assertThat(lap.depth()).isCloseTo(1.0 / 200, within(EXACT));
-        });
+        assertThat(Laps.of(List.of(board(0, 0, 1, 2), board(1 - 1.0 / 200, 0, 2, 2))))
+                .singleElement()
+                .satisfies(lap -> {
+                    assertThat(lap.area()).isCloseTo(2.0 / 200, within(EXACT));
+                    assertThat(lap.depth()).isCloseTo(1.0 / 200, within(EXACT));
+                });
     }
 
     @Test
