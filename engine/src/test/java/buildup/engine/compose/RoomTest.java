@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Stacks wholly above the ceiling that is given, or below the floor. */
 class RoomTest {
-    private static final String RAIL = "name: rail, profile: board 3/4 x 3, back: wall, bottom: ";
+    private static final String RAIL = "name: rail, profile: board 0.75 in x 3 in, back: wall, bottom: ";
 
     private static Bench bench(String units, String space, String bottom) {
         return Bench.sound(units + "wood: check-wood\nspace: " + space + "\n" + Bench.list(RAIL + bottom));
