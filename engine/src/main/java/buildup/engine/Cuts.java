@@ -69,6 +69,14 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
         return new Cuts(answer, known, all.sorted());
     }
 
+    /** The same without figures, since they could not be delivered. */
+    public Cuts refused(List<Notice> why) {
+        Notices all = new Notices();
+        all.addAll(notices);
+        all.addAll(why);
+        return new Cuts(answer, Optional.empty(), all.sorted());
+    }
+
     /** The exit code of a run that has no more to say than this. */
     public int exitCode() {
         return notices.stream()

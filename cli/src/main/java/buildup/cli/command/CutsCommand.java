@@ -1,8 +1,9 @@
 package buildup.cli.command;
 
-import buildup.cli.report.CutsJson;
-import buildup.cli.report.CutsText;
+import buildup.cli.report.CutsBeside;
+import buildup.cli.report.CutsTelling;
 import buildup.cli.report.NoticeText;
+import buildup.cli.tell.Json;
 import buildup.engine.Answer;
 import buildup.engine.Cuts;
 import buildup.engine.solve.StickSearch;
@@ -11,6 +12,8 @@ import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.io.Console;
 import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -24,16 +27,18 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "cuts",
         mixinStandardHelpOptions = true,
-        description = "Tells lengths round the corners, saw settings, sticks to take and their cost.")
+        description = "Lists lengths round the corners, saw settings, sticks to buy and their cost.")
 final class CutsCommand implements Callable<Integer> {
     /** The forms in which cuts are written. */
     enum Format {
         text,
         json,
-        csv
+        csv,
+        html
     }
 
     private final Streams streams;
+    private final List<Path> inputs = new ArrayList<>();
 
     @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
     private String stack = "";
@@ -48,10 +53,13 @@ final class CutsCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
 
+    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
+    private Optional<Path> output = Optional.empty();
+
     @Option(
             names = "--steps",
             paramLabel = "COUNT",
-            description = "Steps of the search for each lot of sticks (default: 20000000, a few seconds);"
+            description = "Steps of the search for each material (default: 20000000, a few seconds);"
                     + " the same number gives the same answer every time.")
     private long steps = StickSearch.USUAL_STEPS;
 
@@ -75,7 +83,13 @@ final class CutsCommand implements Callable<Integer> {
                 new ProgressBar(Optional.ofNullable(System.console()).map(Console::writer), System::nanoTime, seconds);
         List<Cuts> all = steps < 1 || !(seconds >= 0) ? List.of(unlimited()) : all(bar);
         bar.end();
-        if (format == Format.json || all.stream().allMatch(one -> one.known().isPresent())) {
+        boolean known = all.stream().allMatch(one -> one.known().isPresent());
+        Notices failed = new Notices();
+        if (known && !new Delivery(streams, output, inputs).put(written(all), failed)) {
+            all = all.stream().map(one -> one.refused(failed.sorted())).toList();
+            known = false;
+        }
+        if (!known && format == Format.json) {
             streams.out().print(written(all));
         }
         if (format != Format.json) {
@@ -92,7 +106,9 @@ final class CutsCommand implements Callable<Integer> {
 
     private Cuts cuts(String word, ProgressBar bar) {
         Notices notices = new Notices();
-        Answer answer = new StackLoader(new InputFiles(streams, notices), notices).load(word, catalog.files);
+        InputFiles files = new InputFiles(streams, notices);
+        Answer answer = new StackLoader(files, notices).load(word, catalog.files);
+        inputs.addAll(files.read());
         Cuts cuts = Cuts.of(answer, new Limit(steps, bar));
         if (bar.cut()) {
             return cuts.saying(Notice.note(
@@ -134,12 +150,21 @@ final class CutsCommand implements Callable<Integer> {
     }
 
     private String written(List<Cuts> all) {
+        List<Told> told = all.stream()
+                .map(one -> Told.of(CutsTelling.of(one), one.answer().file(), one.notices()))
+                .toList();
         boolean two = all.size() == 2;
         return switch (format) {
-            case text -> two ? CutsText.beside(all.get(0), all.get(1)) : CutsText.write(all.get(0));
-            case json -> two ? CutsJson.write(all.get(0), all.get(1)) : CutsJson.write(all.get(0));
-            case csv -> CutsText.csv(all);
+            case text ->
+                two ? CutsBeside.write(all.get(0), all.get(1)) : told.get(0).text();
+            case json -> two ? beside(told.get(0), told.get(1)) : told.get(0).json();
+            case csv -> Told.csv(told);
+            case html -> Told.html(told);
         };
+    }
+
+    private static String beside(Told a, Told b) {
+        return new Json().put("a", a.object()).put("b", b.object()).written() + "\n";
     }
 
     private void say(List<Cuts> all) {

@@ -18,8 +18,6 @@ import buildup.engine.sticks.Stick;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.shared.figure.FigurePrinter;
-import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -128,8 +126,10 @@ public final class SticksDrawing {
     }
 
     private String stickLength(Stick stick) {
-        LengthUnit unit = job.section().stack().lengths().bareUnit();
-        return new FigurePrinter(unit).print(list.shop().grid().stick(stick.length()));
+        String size = Drafting.size(job.section().stack(), Fine.inches(stick.length()));
+        return Drafting.units(job.section().stack()).equals("inches")
+                ? Fine.stick(stick.length())
+                : size + Drafting.unit(job.section().stack());
     }
 
     private double length(int steps) {

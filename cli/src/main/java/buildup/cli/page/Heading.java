@@ -8,23 +8,37 @@ import buildup.shared.notice.Level;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** What comes first: whose stack it is, and what is the matter with it, worst first. */
-record Heading(Answer answer, String key) {
+/**
+ * What comes first: whose answer it is, and what is the matter with it, worst first.
+ *
+ * @param file its document, as messages call it
+ * @param verdict markup of the verdict; empty where none is given
+ * @param said what there is to say, worst first
+ * @param key that begins every id
+ */
+record Heading(String title, String file, String verdict, List<Said> said, String key) {
+    static Heading of(Answer answer, String key) {
+        return new Heading(
+                answer.title().isBlank() ? "Untitled stack" : answer.title(),
+                answer.file(),
+                answer.known()
+                        .map(known -> new VerdictHtml(known.verdict(), key).html())
+                        .orElse(""),
+                NoticeText.said(answer.notices(), answer.file(), answer.unit()),
+                key);
+    }
+
     String html() {
-        List<Said> said = NoticeText.said(answer.notices(), answer.file(), answer.unit());
         List<Said> graver =
                 said.stream().filter(one -> one.level() != Level.NOTE).toList();
         List<Said> notes =
                 said.stream().filter(one -> one.level() == Level.NOTE).toList();
-        return "<header class=\"head\">\n<h1 id=\"" + key + "-title\">" + Html.name(title())
+        return "<header class=\"head\">\n<h1 id=\"" + key + "-title\">" + Html.name(title)
                 + "</h1>\n<p class=\"file\">"
-                + Html.name(answer.file()) + "</p>\n</header>\n"
+                + Html.name(file) + "</p>\n</header>\n"
+                + verdict
                 + "<section class=\"warnings\" aria-labelledby=\"" + key + "-warnings\">\n<h2 id=\"" + key
                 + "-warnings\">" + counted(graver) + "</h2>\n" + list(graver) + notes(notes) + "</section>\n";
-    }
-
-    private String title() {
-        return answer.title().isBlank() ? "Untitled stack" : answer.title();
     }
 
     private static String counted(List<Said> graver) {

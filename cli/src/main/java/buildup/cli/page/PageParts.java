@@ -22,7 +22,7 @@ public record PageParts(String key, String title, LengthUnit unit, String body, 
      * @param measure of the letters in the drawings; measuring is quick, making one is not
      */
     public static PageParts of(Answer answer, String key, TextMeasure measure) {
-        String head = new Heading(answer, key).html();
+        String head = Heading.of(answer, key).html();
         return answer.known()
                 .map(known -> {
                     ScreenDrawing drawing = ScreenDrawing.of(known.section(), measure);

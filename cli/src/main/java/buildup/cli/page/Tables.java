@@ -10,13 +10,27 @@ import buildup.engine.compose.Section;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Every table of the report that has rows, and the way to each. */
 record Tables(Answers known, String key) {
     String html() {
-        List<Table> inches = new SectionTables(known, Figures.INCHES).all();
-        List<Table> metric = new SectionTables(known, Figures.MILLIMETRES).all();
-        Map<String, Integer> numbers = numbers(known.section());
+        return html(
+                key,
+                new SectionTables(known, Figures.INCHES).all(),
+                new SectionTables(known, Figures.MILLIMETRES).all(),
+                numbers(known.section()),
+                List.of(TextReport.CAUTION));
+    }
+
+    /**
+     * Tables, the way to each, and what is to be said below them.
+     *
+     * @param metric the same tables in metric units, or once more where only one unit is told
+     * @param numbers of what is called by name
+     */
+    static String html(
+            String key, List<Table> inches, List<Table> metric, Map<String, Integer> numbers, List<String> below) {
         StringBuilder way = new StringBuilder();
         StringBuilder html = new StringBuilder();
         for (int i = 0; i < inches.size(); i++) {
@@ -34,7 +48,11 @@ record Tables(Answers known, String key) {
         return "<section class=\"tables\" aria-labelledby=\"" + key + "-tables\">\n<h2 id=\"" + key
                 + "-tables\">All tables</h2>\n<nav aria-labelledby=\"" + key + "-tables\"><ul>\n" + way
                 + "</ul></nav>\n"
-                + html + "</section>\n<footer><p>" + Html.text(TextReport.CAUTION) + "</p></footer>\n";
+                + html + "</section>\n<footer>"
+                + below.stream()
+                        .map(sentence -> "<p>" + Html.text(sentence) + "</p>")
+                        .collect(Collectors.joining("\n"))
+                + "</footer>\n";
     }
 
     /** Numbers of the pieces by their names. */

@@ -16,11 +16,14 @@ import java.util.Map;
  * @param printer of what is said in sentences, in the unit of the document
  */
 public record SheetJson(FigurePrinter printer) {
-    /** Puts the blocks of these sheets; a sheet called {@code a.b} goes into the object {@code a}. */
+    /**
+     * Puts the blocks of these sheets. A sheet called {@code a.b} goes into the object {@code a}; an object without a key
+     * is part of the whole.
+     */
     public void put(Json json, List<Sheet> sheets) {
         Map<String, Json> objects = new LinkedHashMap<>();
         for (Sheet sheet : sheets) {
-            if (sheet.asked()) {
+            if (sheet.asked() && sheet.toPrograms()) {
                 block(json, objects, sheet);
             }
         }
@@ -30,7 +33,9 @@ public record SheetJson(FigurePrinter printer) {
 
     private void block(Json json, Map<String, Json> objects, Sheet sheet) {
         int dot = sheet.key().indexOf('.');
-        if (dot >= 0) {
+        if (sheet.key().isEmpty()) {
+            sheet.rows().forEach(row -> fill(json, sheet.columns(), row));
+        } else if (dot >= 0) {
             String own = sheet.key().substring(0, dot);
             Json object = objects.computeIfAbsent(own, key -> {
                 Json made = new Json();
@@ -94,6 +99,13 @@ public record SheetJson(FigurePrinter printer) {
             json.texts(column.key(), names.names());
         } else if (cell instanceof Cell.Numbers numbers) {
             json.numbers(column.key(), numbers.amounts());
+        } else if (cell instanceof Cell.Sayings sayings) {
+            json.texts(
+                    column.key(), sayings.phrases().stream().map(printer::print).toList());
+        } else if (cell instanceof Cell.Called called) {
+            json.put(
+                    column.key(),
+                    called.rows().stream().map(row -> called(called, row)).toList());
         } else if (cell instanceof Cell.Rows rows && column.type() instanceof Type.Nested nested) {
             List<Json> objects = rows.rows().stream()
                     .map(row -> object(nested.columns(), row))
@@ -104,5 +116,13 @@ public record SheetJson(FigurePrinter printer) {
                 json.put(column.key(), objects.get(0));
             }
         }
+    }
+
+    private static Json called(Cell.Called cell, List<Double> row) {
+        Json json = new Json();
+        for (int i = 0; i < cell.names().size(); i++) {
+            json.put(cell.names().get(i), row.get(i));
+        }
+        return json;
     }
 }

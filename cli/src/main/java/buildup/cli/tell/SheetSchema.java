@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** The schema (JSON Schema, draft 2020-12) of the JSON that {@link SheetJson} writes, made from the same columns. */
 public final class SheetSchema {
@@ -18,22 +19,32 @@ public final class SheetSchema {
     /** A property for each block of these sheets, those that a document may leave unasked included. */
     public static void put(Json properties, List<Sheet> sheets) {
         Map<String, List<Sheet>> blocks = new LinkedHashMap<>();
-        sheets.forEach(sheet ->
-                blocks.computeIfAbsent(block(sheet), key -> new ArrayList<>()).add(sheet));
-        blocks.forEach((key, parts) -> properties.put(key, block(key, parts)));
+        sheets.stream()
+                .filter(Sheet::toPrograms)
+                .forEach(sheet -> blocks.computeIfAbsent(block(sheet), key -> new ArrayList<>())
+                        .add(sheet));
+        blocks.forEach((key, parts) -> {
+            if (key.isEmpty()) {
+                parts.forEach(part -> columns(properties, part.columns()));
+            } else {
+                properties.put(key, block(key, parts));
+            }
+        });
     }
 
     /** The blocks that are always there: those of these sheets that hold something, however little was asked. */
     public static List<String> always(List<Sheet> sheets) {
         return sheets.stream()
                 .filter(SheetSchema::isAlways)
-                .map(SheetSchema::block)
+                .flatMap(sheet -> sheet.key().isEmpty() ? required(sheet.columns()).stream() : Stream.of(block(sheet)))
                 .distinct()
                 .toList();
     }
 
     private static boolean isAlways(Sheet sheet) {
-        return sheet.asked() && !(sheet.single() && sheet.rows().isEmpty());
+        return sheet.asked()
+                && sheet.toPrograms()
+                && !(sheet.single() && sheet.rows().isEmpty());
     }
 
     private static String block(Sheet sheet) {
@@ -117,8 +128,11 @@ public final class SheetSchema {
         if (type instanceof Type.Measures) {
             return list(of("number"));
         }
-        if (type instanceof Type.Names) {
+        if (type instanceof Type.Names || type instanceof Type.Sayings) {
             return list(of("string"));
+        }
+        if (type instanceof Type.Called) {
+            return list(of("object").put("additionalProperties", of("number")));
         }
         return of(type instanceof Type.Flag ? "boolean" : "string");
     }
@@ -154,7 +168,10 @@ public final class SheetSchema {
         if (type instanceof Type.Amount) {
             return "in the unit of what it counts";
         }
-        if (type instanceof Type.Saying) {
+        if (type instanceof Type.Called called) {
+            return unit(called.quantity()) + ", under the names that the list gives";
+        }
+        if (type instanceof Type.Saying || type instanceof Type.Sayings) {
             return "in the unit of the document";
         }
         return type instanceof Type.Measures measures ? unit(measures.quantity()) : "";

@@ -3,6 +3,7 @@ package buildup.cli.tell;
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
 import buildup.cli.table.Table.Align;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Quantity;
@@ -25,6 +26,9 @@ import java.util.stream.Stream;
  * @param printer in the unit of the document
  */
 public record SheetTables(FigurePrinter printer) {
+    /** Between the numbers of one size, which stay in one line. */
+    private static final String BY = "\u00A0x\u00A0";
+
     /** Where a cell of a table comes from: a column, or one below it. */
     private record Source(Column column, int at, Optional<Column> below, int belowAt) {
         Column leaf() {
@@ -50,19 +54,52 @@ public record SheetTables(FigurePrinter printer) {
         List<Source> sources =
                 layout.keys().stream().map(key -> source(sheet, key)).toList();
         String title = printer.print(layout.title());
+        List<Row> rows = lines(sheet, layout);
         if (sheet.single()) {
-            return Stream.of(figureByFigure(title, sources, sheet.rows()));
+            return Stream.of(figureByFigure(title, sources, rows));
         }
         if (layout.apart().isEmpty()) {
-            return Stream.of(table(title, sources, sheet.rows()));
+            return Stream.of(table(title, sources, rows));
         }
         Map<String, List<Row>> parts = new LinkedHashMap<>();
         String apart = layout.apart().get();
-        for (Row row : sheet.rows()) {
+        for (Row row : rows) {
             parts.computeIfAbsent(words(sheet, row, apart), name -> new ArrayList<>())
                     .add(row);
         }
         return parts.entrySet().stream().map(part -> table(titled(title, part.getKey()), sources, part.getValue()));
+    }
+
+    /** The rows that the table shows; one for each nested row where it asks for that. */
+    private static List<Row> lines(Sheet sheet, Layout layout) {
+        List<Source> where =
+                layout.where().stream().map(key -> source(sheet, key)).toList();
+        Stream<Row> shown = sheet.rows().stream()
+                .filter(row -> where.isEmpty() || where.stream().anyMatch(source -> holds(cell(source, row))));
+        return layout.each()
+                .flatMap(sheet::at)
+                .map(at -> shown.flatMap(row -> each(row, at)))
+                .orElse(shown)
+                .toList();
+    }
+
+    private static boolean holds(buildup.shared.sheet.Cell cell) {
+        if (cell instanceof buildup.shared.sheet.Cell.Number number) {
+            return Math.abs(number.amount()) > Tolerance.COINCIDENT;
+        }
+        return cell instanceof buildup.shared.sheet.Cell.Flag flag
+                ? flag.yes()
+                : cell != buildup.shared.sheet.Cell.NONE;
+    }
+
+    private static Stream<Row> each(Row row, int at) {
+        return row.cells().get(at) instanceof buildup.shared.sheet.Cell.Rows nested
+                ? nested.rows().stream().map(one -> {
+                    List<buildup.shared.sheet.Cell> cells = new ArrayList<>(row.cells());
+                    cells.set(at, new buildup.shared.sheet.Cell.Rows(List.of(one)));
+                    return new Row(cells);
+                })
+                : Stream.empty();
     }
 
     private static String words(Sheet sheet, Row row, String key) {
@@ -91,18 +128,75 @@ public record SheetTables(FigurePrinter printer) {
         return new Source(column, at, Optional.of(nested.columns().get(belowAt)), belowAt);
     }
 
-    private Table table(String title, List<Source> sources, List<Row> rows) {
-        return new Table(
-                title,
-                sources.stream().flatMap(source -> columns(source.leaf())).toList(),
-                rows.stream()
-                        .map(row -> sources.stream()
-                                .flatMap(source -> cells(source.leaf(), cell(source, row)))
-                                .toList())
-                        .toList());
+    /** One table of all that people read of a sheet, each heading with the unit of its figures: for a spreadsheet. */
+    public Table whole(Sheet sheet) {
+        List<Source> sources = new ArrayList<>();
+        for (int at = 0; at < sheet.columns().size(); at++) {
+            Column column = sheet.columns().get(at);
+            if (column.shown() == Column.Shown.JSON) {
+                continue;
+            }
+            if (column.type() instanceof Type.Nested nested && !nested.many()) {
+                for (int below = 0; below < nested.columns().size(); below++) {
+                    if (nested.columns().get(below).shown() != Column.Shown.JSON) {
+                        sources.add(new Source(
+                                column, at, Optional.of(nested.columns().get(below)), below));
+                    }
+                }
+            } else {
+                sources.add(new Source(column, at, Optional.empty(), 0));
+            }
+        }
+        return new Table("", columns(sources, true), rows(sources, sheet.rows()));
     }
 
-    /** One object: a line for each of its figures that is there. */
+    private String spelled(Column column) {
+        String unit = column.type() instanceof Type.Measure measure
+                ? measure.quantity().unit(printer.metric())
+                : "";
+        return unit.isEmpty() || column.heading().endsWith(unit)
+                ? column.heading()
+                : (column.heading() + " " + unit).strip();
+    }
+
+    private Table table(String title, List<Source> sources, List<Row> rows) {
+        return new Table(title, columns(sources, false), rows(sources, rows));
+    }
+
+    private List<List<Cell>> rows(List<Source> sources, List<Row> rows) {
+        return rows.stream()
+                .map(row -> sources.stream()
+                        .flatMap(source -> cells(source.leaf(), cell(source, row)))
+                        .toList())
+                .toList();
+    }
+
+    /**
+     * The heads of the columns. A second place says which it is.
+     *
+     * @param spelled with the unit of every figure, lengths too
+     */
+    private List<Table.Column> columns(List<Source> sources, boolean spelled) {
+        String unit = spelled ? " " + Quantity.LENGTH.unit(printer.metric()) : "";
+        List<Table.Column> columns = new ArrayList<>();
+        boolean second = false;
+        for (Source source : sources) {
+            Column leaf = source.leaf();
+            if (leaf.type() instanceof Type.Place) {
+                String which = second ? leaf.heading() + " " : "";
+                columns.add(new Table.Column(which + "out" + unit, Align.RIGHT));
+                columns.add(new Table.Column(which + "up" + unit, Align.RIGHT));
+                second = true;
+            } else {
+                boolean number = leaf.type() instanceof Type.Measure || leaf.type() instanceof Type.Amount;
+                columns.add(
+                        new Table.Column(spelled ? spelled(leaf) : heading(leaf), number ? Align.RIGHT : Align.LEFT));
+            }
+        }
+        return columns;
+    }
+
+    /** One object: a line for each of its figures that is there; figures alone line up on the right. */
     private Table figureByFigure(String title, List<Source> sources, List<Row> rows) {
         List<List<Cell>> lines = new ArrayList<>();
         for (Row row : rows) {
@@ -110,14 +204,15 @@ public record SheetTables(FigurePrinter printer) {
                 buildup.shared.sheet.Cell cell = cell(source, row);
                 if (cell != buildup.shared.sheet.Cell.NONE) {
                     lines.add(List.of(
-                            Cell.of(source.leaf().heading()),
+                            Cell.of(heading(source.leaf())),
                             cells(source.leaf(), cell)
                                     .reduce((one, other) -> Cell.of(one.text() + ", " + other.text()))
                                     .orElse(Cell.EMPTY)));
                 }
             }
         }
-        return new Table(title, Table.columns("", ">"), lines);
+        boolean figures = sources.stream().allMatch(source -> source.leaf().type() instanceof Type.Measure);
+        return new Table(title, Table.columns("", figures ? ">" : ""), lines);
     }
 
     private static buildup.shared.sheet.Cell cell(Source source, Row row) {
@@ -129,14 +224,6 @@ public record SheetTables(FigurePrinter printer) {
                         && !rows.rows().isEmpty()
                 ? rows.rows().get(0).cells().get(source.belowAt())
                 : buildup.shared.sheet.Cell.NONE;
-    }
-
-    private Stream<Table.Column> columns(Column column) {
-        if (column.type() instanceof Type.Place) {
-            return Stream.of(new Table.Column("out", Align.RIGHT), new Table.Column("up", Align.RIGHT));
-        }
-        boolean number = column.type() instanceof Type.Measure || column.type() instanceof Type.Amount;
-        return Stream.of(new Table.Column(heading(column), number ? Align.RIGHT : Align.LEFT));
     }
 
     /** With the unit of what is no length, once for the whole column. */
@@ -195,6 +282,12 @@ public record SheetTables(FigurePrinter printer) {
         if (cell instanceof buildup.shared.sheet.Cell.Saying saying) {
             return printer.print(saying.phrase());
         }
+        if (cell instanceof buildup.shared.sheet.Cell.Sayings sayings) {
+            return sayings.phrases().stream().map(printer::print).collect(Collectors.joining(" "));
+        }
+        if (cell instanceof buildup.shared.sheet.Cell.Called called && type instanceof Type.Called figures) {
+            return called(called, figures);
+        }
         if (cell instanceof buildup.shared.sheet.Cell.Numbers numbers && type instanceof Type.Measures measures) {
             return numbers.amounts().stream()
                     .map(amount -> printer.bare(new Figure(measures.quantity(), amount, measures.rounding())))
@@ -204,6 +297,17 @@ public record SheetTables(FigurePrinter printer) {
             return rows.rows().stream().map(row -> inOneCell(nested, row)).collect(Collectors.joining(", "));
         }
         return "";
+    }
+
+    /** {@code width x height: 1 x 2, 3 x 4}. */
+    private String called(buildup.shared.sheet.Cell.Called cell, Type.Called type) {
+        String sizes = cell.rows().stream()
+                .map(row -> row.stream()
+                        .map(amount -> printer.bare(new Figure(type.quantity(), amount, type.rounding())))
+                        .collect(Collectors.joining(BY)))
+                .collect(Collectors.joining(", "));
+        String names = String.join(" x ", cell.names());
+        return sizes.isEmpty() ? names : names + ": " + sizes;
     }
 
     private String inOneCell(Type.Nested nested, Row row) {

@@ -20,7 +20,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /** Asks how each light falls on a section. */
 public final class Lights {
@@ -61,8 +60,7 @@ public final class Lights {
     private static Optional<Notice> fault(Light light, Section section) {
         if (light instanceof Light.Lamp lamp) {
             return section.bodies().stream()
-                    .filter(body ->
-                            Stream.of(lamp.left(), lamp.at(), lamp.right()).anyMatch(body.outline()::takes))
+                    .filter(body -> body.outline().holds(lamp.at()))
                     .map(body -> LightNotices.LAMP_IN_WOOD
                             .with("light", lamp.name())
                             .with("body", body.name())

@@ -37,12 +37,17 @@ public record Coving(String name, double width, double depth, double diameter, d
     /** So much of a blade's radius is under the arbor's washers and the table: shop practice, no source. */
     private static final double MOST_OF_RADIUS = 0.7;
 
-    /** What to take care of. */
+    /** {@link #PASS} without a mark: it is about so much in either unit. */
+    static Figure aPass() {
+        return Figure.contact(PASS);
+    }
+
+    /** Goes with every setting of it. */
     public static final Phrase CAUTION = Phrase.of(
-                    "A cove over the blade: clamp a fence before and one behind the stick, take about {pass} a pass,"
-                            + " keep the blade under wood, push with blocks and never with hands, use every guard that"
-                            + " can stay on. Some makers forbid it: the saw's manual decides.")
-            .with("pass", Figure.length(PASS));
+                    "A cove over the blade: clamp a fence before and one behind the stick, take about {pass} a pass, keep"
+                            + " the blade under wood, push with blocks and never with hands, use every guard that can stay"
+                            + " on. Some makers forbid it: the saw's manual decides.")
+            .with("pass", aPass());
 
     /** Length of the blade's slot in the plane of the table at full depth, in. */
     public double chord() {
@@ -122,13 +127,16 @@ public record Coving(String name, double width, double depth, double diameter, d
     private static Optional<Double> size(Fields entry, String key, Notices notices) {
         Optional<Double> size = entry.length(key).map(Length::toInches);
         if (!entry.has(key)) {
-            notices.add(RunNotices.COVE_WITHOUT_SIZE.with("key", key).at(entry.mark()));
+            notices.add(Notice.refusal("missing-key", "A cove over the blade says no " + key + ".")
+                    .at(entry.mark())
+                    .cure("Add '" + key + ":'."));
         }
         if (size.filter(inches -> inches <= 0).isPresent()) {
-            notices.add(RunNotices.COVE_OF_NOTHING
-                    .with("key", key)
-                    .with("size", Figure.length(size.get()))
-                    .at(entry.mark(key)));
+            notices.add(Notice.refusal(
+                            "thickness-zero-or-negative",
+                            "The " + key + " of a cove over the blade is " + Wording.near(size.get()) + ".")
+                    .at(entry.mark(key))
+                    .cure("Give it more than nothing."));
             return Optional.empty();
         }
         return size;
@@ -136,41 +144,37 @@ public record Coving(String name, double width, double depth, double diameter, d
 
     private static boolean notNegative(double kerf, Fields entry, Notices notices) {
         if (kerf < 0) {
-            notices.add(RunNotices.KERF_BELOW_NOTHING
-                    .with("size", Figure.length(kerf))
-                    .with("example", Figure.atLeast(USUAL_KERF))
-                    .at(entry.mark("kerf")));
+            notices.add(Notice.refusal("negative-kerf", "A kerf is not " + Wording.near(kerf) + " wide.")
+                    .at(entry.mark("kerf"))
+                    .cure("Measure the cut, as 1/8; 0 stands for a blade without width."));
         }
         return kerf >= 0;
     }
 
     private Optional<Notice> fault(Mark mark) {
-        double most = MOST_OF_RADIUS * radius();
-        if (depth > most) {
-            return Optional.of(RunNotices.COVE_TOO_DEEP
-                    .with("cove", name)
-                    .with("depth", Figure.length(depth))
-                    .with("blade", Figure.length(diameter))
-                    .with("most", Figure.atMost(most))
+        if (depth > MOST_OF_RADIUS * radius()) {
+            return Optional.of(Notice.refusal(
+                            "cove-beyond-the-blade",
+                            "'" + name + "' is " + Wording.near(depth) + " deep; a " + Wording.near(diameter)
+                                    + " blade does not stand that far out of the table.")
                     .at(mark)
-                    .amount(Figure.length(depth - most)));
+                    .amount(Length.inches(depth - MOST_OF_RADIUS * radius()))
+                    .cure("Keep it under " + Wording.atMost(MOST_OF_RADIUS * radius()) + ", or take a larger blade."));
         }
         if (width > chord()) {
             double half = width / 2;
             boolean reachable = half < radius();
-            double needed = reachable ? radius() - Math.sqrt(radius() * radius() - half * half) : most;
-            // rounded up to a sixteenth it must still be within what the blade stands out
-            boolean deeper = needed <= most - PASS;
-            return Optional.of(RunNotices.COVE_TOO_WIDE
-                    .with("cove", name)
-                    .with("width", Figure.length(width))
-                    .with("chord", Figure.atMost(chord()))
+            double needed = reachable ? radius() - Math.sqrt(radius() * radius() - half * half) : 0;
+            return Optional.of(Notice.refusal(
+                            "cove-beyond-the-blade",
+                            "'" + name + "' is " + Wording.near(width) + " wide; at that depth the blade is "
+                                    + Wording.atMost(chord()) + " long.")
                     .at(mark)
-                    .amount(Figure.length(width - chord()))
+                    .amount(Length.inches(width - chord()))
                     .cure(
-                            deeper
-                                    ? RunNotices.MAKE_IT_DEEPER.with("depth", Figure.atLeast(needed))
-                                    : RunNotices.LARGER_BLADE));
+                            reachable && needed <= MOST_OF_RADIUS * radius()
+                                    ? "Make it " + Wording.atLeast(needed) + " deep, or narrower."
+                                    : "Take a larger blade, or run it in two stands."));
         }
         return Optional.empty();
     }

@@ -1,6 +1,5 @@
 package buildup.engine.run;
 
-import buildup.shared.figure.Phrase;
 import java.util.Optional;
 
 /**
@@ -18,7 +17,7 @@ public record Cut(
         String stretch,
         int body,
         double length,
-        Phrase stock,
+        String stock,
         double thickness,
         double width,
         EndCut left,

@@ -1,7 +1,5 @@
 package buildup.engine.run;
 
-import buildup.shared.figure.Phrase;
-
 /**
  * The cut at one end of a stick.
  *
@@ -10,19 +8,30 @@ import buildup.shared.figure.Phrase;
  * @param bevel blade's bevel from upright in the same position, degrees, 0 to 90
  * @param words what to do, in a few words
  */
-public record EndCut(Kind kind, double corner, double miter, double bevel, Phrase words) {
+public record EndCut(Kind kind, double corner, double miter, double bevel, String words) {
     /** What the cut is for. */
     public enum Kind {
         /** Through stick and stick, square: at a free end, or behind. */
-        SQUARE,
+        SQUARE("square"),
         /** Half of a corner. */
-        MITER,
+        MITER("miter"),
         /** Half of an inside corner, cut out along its profile over the face of the stick it meets. */
-        COPE,
+        COPE("cope"),
         /** Against a wall, a casing or the face of another stick. */
-        BUTT,
+        BUTT("butt"),
         /** Half of the corner between a course and its own return. */
-        RETURN
+        RETURN("return");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** As it is called in a table. */
+        public String word() {
+            return word;
+        }
     }
 
     public EndCut {

@@ -94,7 +94,8 @@ public record Fit(
 
     /** Whether an end is to be fitted to a wall that may not be true. */
     public boolean meetsWall(Hand hand) {
-        return meeting(hand).meetsWall();
+        return meeting(hand).kind() == EndCut.Kind.BUTT
+                && meeting(hand).against().startsWith("the wall");
     }
 
     /** What of its face length is there because a corner is out of square. */

@@ -33,6 +33,16 @@ public record Job(
         return fits.stream().map(Fit::toCut).toList();
     }
 
+    /** The name of the run that a fit lies on. */
+    public String runName(Fit fit) {
+        return plan.runs().get(fit.run()).name();
+    }
+
+    /** The stretch that a fit lies on, with its run before it when there are several. */
+    public String stretchName(Fit fit) {
+        return plan.runs().size() == 1 ? fit.stretch() : runName(fit) + ": " + fit.stretch();
+    }
+
     /** Sum of the face lengths of a course on one run, returns of its ends included. */
     public double faceLength(int run, int body) {
         return fits.stream()

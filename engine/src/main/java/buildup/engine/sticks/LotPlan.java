@@ -1,7 +1,5 @@
 package buildup.engine.sticks;
 
-import buildup.shared.figure.Phrase;
-
 /**
  * How a lot is laid out.
  *
@@ -19,7 +17,7 @@ import buildup.shared.figure.Phrase;
  * @param steps that it took
  */
 public record LotPlan(
-        Phrase name,
+        String name,
         String wood,
         int strip,
         boolean ripped,

@@ -33,8 +33,19 @@ public record Shop(
 
     /** What is to be least. */
     public enum Aim {
-        CHEAPEST,
-        FEWEST;
+        CHEAPEST("cheapest"),
+        FEWEST("fewest");
+
+        private final String word;
+
+        Aim(String word) {
+            this.word = word;
+        }
+
+        /** As the document calls it. */
+        public String word() {
+            return word;
+        }
 
         /** Hundredths, or sticks that are bought. */
         long taken(List<Stick> sticks) {

@@ -6,8 +6,6 @@ import buildup.engine.stack.Piece;
 import buildup.engine.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
-import buildup.shared.figure.Figure;
-import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
@@ -55,33 +53,30 @@ final class ShopReader {
     }
 
     Shop read() {
-        int kerf = size("kerf", USUAL_KERF, WIDEST_KERF, StickNotices.NEGATIVE_KERF.notice());
+        int kerf = size("kerf", USUAL_KERF, WIDEST_KERF, "negative-kerf", "A saw takes no less than nothing.");
         int ripKerf = fields.has("rip-kerf")
-                ? size("rip-kerf", USUAL_KERF, WIDEST_KERF, StickNotices.NEGATIVE_KERF.notice())
+                ? size("rip-kerf", USUAL_KERF, WIDEST_KERF, "negative-kerf", "A saw takes no less than nothing.")
                 : kerf;
-        int trim = size("trim", 0, MOST_TRIM, StickNotices.NEGATIVE_TRIM.with("example", Figure.atLeast(0.5)));
+        int trim = size("trim", 0, MOST_TRIM, "not-a-size", "Write what comes off each end of a stick, as 1/2.");
         int offcut = size(
-                "offcut",
-                USUAL_OFFCUT,
-                LONGEST_OFFCUT,
-                StickNotices.NEGATIVE_OFFCUT.with("example", Figure.atLeast(2 * USUAL_OFFCUT)));
+                "offcut", USUAL_OFFCUT, LONGEST_OFFCUT, "not-a-size", "Write the shortest rest worth keeping, as 24.");
         Optional<Shop.Aim> aim = word("aim", Shop.Aim.values());
         Map<Joint, Long> joints = fields.fields("joints").map(this::joints).orElse(Map.of());
         List<Supply> read = supplies.read(fields, trim);
         return new Shop(grid, kerf, ripKerf, trim, offcut, aim, read, joints);
     }
 
-    private int size(String key, double usual, double most, Notice negative) {
+    private int size(String key, double usual, double most, String negative, String cure) {
         Optional<Double> size = fields.length(key).map(Length::toInches);
         if (size.filter(inches -> inches < 0).isPresent()) {
-            say(negative.with("key", key).with("size", Figure.length(size.get())), fields.mark(key));
+            refuse(negative, "The " + key + " is " + Fine.print(grid.needed(size.get())) + ".", fields.mark(key), cure);
         } else if (size.filter(inches -> inches > most).isPresent()) {
-            say(
-                    StickNotices.TOO_LARGE
-                            .with("key", key)
-                            .with("size", Figure.length(size.get()))
-                            .with("most", Figure.length(most)),
-                    fields.mark(key));
+            refuse(
+                    "not-a-size",
+                    "The " + key + " is " + Fine.print(grid.needed(size.get())) + ", more than "
+                            + Fine.print(grid.needed(most)) + ".",
+                    fields.mark(key),
+                    "Write mm behind it if millimetres are meant.");
         } else {
             return grid.needed(size.orElse(usual));
         }
@@ -94,12 +89,11 @@ final class ShopReader {
                 .map(value -> value.name().toLowerCase(Locale.ROOT))
                 .toList();
         if (said.filter(text -> !known.contains(text.text())).isPresent()) {
-            say(
-                    StickNotices.UNKNOWN_WORD
-                            .with("word", said.get().text())
-                            .with("key", key)
-                            .cure(Phrase.plain(Suggestion.cure(said.get().text(), known))),
-                    said.get().mark());
+            refuse(
+                    "unknown-name",
+                    "'" + said.get().text() + "' is no " + key + ".",
+                    said.get().mark(),
+                    Suggestion.cure(said.get().text(), known));
         }
         return said.filter(text -> known.contains(text.text())).map(text -> values[known.indexOf(text.text())]);
     }
@@ -121,9 +115,11 @@ final class ShopReader {
         }
         Matcher money = MONEY.matcher(text.get().text().strip());
         if (!money.matches()) {
-            say(
-                    StickNotices.NO_PLAIN_NUMBER.with("word", text.get().text()),
-                    text.get().mark());
+            refuse(
+                    "not-a-price",
+                    "'" + text.get().text() + "' is not a price.",
+                    text.get().mark(),
+                    "Write a plain number, as 3.20.");
             return OptionalLong.empty();
         }
         String part = money.group(2) == null ? "" : money.group(2);
@@ -145,7 +141,7 @@ final class ShopReader {
         return own.or(() -> woods.size() == 1 ? Optional.of(new Scalar(woods.get(0), entry.mark())) : Optional.empty());
     }
 
-    void say(Notice notice, Mark mark) {
-        notices.add(notice.at(mark));
+    void refuse(String code, String message, Mark mark, String cure) {
+        notices.add(Notice.refusal(code, message).at(mark).cure(cure));
     }
 }

@@ -12,10 +12,21 @@ import java.util.List;
 public record Stick(Supply supply, int length, Origin origin, long price, List<Strip> strips) {
     /** Where a stick comes from. */
     public enum Origin {
-        ON_HAND,
-        BOUGHT,
+        ON_HAND("on hand"),
+        BOUGHT("to buy"),
         /** There is none: it must be found before the job can be done. */
-        MISSING
+        MISSING("missing");
+
+        private final String word;
+
+        Origin(String word) {
+            this.word = word;
+        }
+
+        /** As it is called in a table. */
+        public String word() {
+            return word;
+        }
     }
 
     /**

@@ -22,6 +22,14 @@ public record FigurePrinter(LengthUnit unit) {
     /** Digits of a printed figure that computing does not blur. */
     private static final int COMPUTED = 9;
 
+    /** Steps in an inch of the sizes in lists. */
+    private static final int LISTED = 64;
+
+    private static final int INCHES_PER_FOOT = 12;
+
+    /** A stick this near to whole feet has whole feet, ft: far below what a tape shows. */
+    private static final double FOOT_WITHIN = 1e-9;
+
     /** What computing may add to or take from a figure before its safe side is chosen. */
     private static final BigDecimal COMPUTING = new BigDecimal("1e-9");
 
@@ -40,20 +48,11 @@ public record FigurePrinter(LengthUnit unit) {
     /** With its unit, as in a sentence; inches stay bare, as people write them. */
     public String print(Figure figure) {
         String bare = bare(figure);
-        if (figure.quantity() == Quantity.ANGLE) {
-            return angle(bare, figure.rounding());
-        }
         String sign = sign(figure);
         if (sign.isEmpty()) {
             return bare;
         }
         return sign.equals("%") ? bare + " %" : bare + " " + sign;
-    }
-
-    /** A saw is set by whole and half degrees: 45°, not 45.0°, unless so many decimals were asked for. */
-    private static String angle(String bare, Rounding rounding) {
-        boolean whole = rounding.step() == Rounding.Step.SHOP && bare.endsWith(".0");
-        return (whole ? bare.substring(0, bare.length() - 2) : bare) + "\u00b0";
     }
 
     private String sign(Figure figure) {
@@ -75,6 +74,8 @@ public record FigurePrinter(LengthUnit unit) {
         return switch (figure.rounding().step()) {
             case FINE -> decimal(figure, metric() ? 2 : 3);
             case DECIMALS -> decimal(figure, figure.rounding().places());
+            case LISTED -> metric() ? LengthPrinter.tenths(length) : LengthPrinter.fraction(length, LISTED);
+            case STICK -> metric() ? LengthPrinter.tenths(length) : stick(length);
             case CONTACT -> metric() ? decimal(figure, 1) : LengthPrinter.toContact(length);
             case SHOP ->
                 switch (figure.rounding().side()) {
@@ -82,6 +83,13 @@ public record FigurePrinter(LengthUnit unit) {
                     case UP, DOWN -> safe(length, figure.rounding().side());
                 };
         };
+    }
+
+    /** Whole feet where it is so. */
+    private static String stick(Length length) {
+        double feet = length.toInches() / INCHES_PER_FOOT;
+        boolean whole = feet >= 1 && Math.abs(feet - Math.rint(feet)) < FOOT_WITHIN;
+        return whole ? Math.round(feet) + " ft" : LengthPrinter.sixteenths(length);
     }
 
     private String safe(Length length, Rounding.Side side) {

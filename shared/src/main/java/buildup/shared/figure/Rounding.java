@@ -5,7 +5,7 @@ package buildup.shared.figure;
  *
  * @param side to which side it may err
  * @param step how finely
- * @param places decimals of a figure that is no length, when {@code step} is {@link Step#DECIMALS}
+ * @param places decimals when {@code step} is {@link Step#DECIMALS}
  */
 public record Rounding(Side side, Step step, int places) {
     /** To which side a printed figure may err. */
@@ -26,7 +26,11 @@ public record Rounding(Side side, Step step, int places) {
         FINE,
         /** Lengths: as finely as it takes for the printed size, typed back, to end in contact. */
         CONTACT,
-        /** A figure that is no length, with so many decimals. */
+        /** Lengths: as lists of sizes name them, to 1/64 in or 0.1 mm, marked when the true size is more or less. */
+        LISTED,
+        /** Lengths: as a lumberyard names a stick, in whole feet where it is so, else as SHOP. */
+        STICK,
+        /** So many decimals. */
         DECIMALS
     }
 
@@ -45,7 +49,13 @@ public record Rounding(Side side, Step step, int places) {
     /** A move that closes a gap: typed back as printed, it ends in contact. */
     public static final Rounding CONTACT = new Rounding(Side.NEAREST, Step.CONTACT, 0);
 
-    /** So many decimals, of a figure that is no length. */
+    /** A size of a list: to 1/64 in or 0.1 mm. */
+    public static final Rounding LISTED = new Rounding(Side.NEAREST, Step.LISTED, 0);
+
+    /** The length of a stick as a lumberyard names it: {@code 12 ft}. */
+    public static final Rounding STICK = new Rounding(Side.NEAREST, Step.STICK, 0);
+
+    /** So many decimals. */
     public static Rounding decimals(int places) {
         return new Rounding(Side.NEAREST, Step.DECIMALS, places);
     }

@@ -46,6 +46,27 @@ public sealed interface Cell {
     /** A sentence with figures. */
     record Saying(Phrase phrase) implements Cell {}
 
+    /** Sentences with figures. */
+    record Sayings(List<Phrase> phrases) implements Cell {
+        /** Copies the list. */
+        public Sayings {
+            phrases = List.copyOf(phrases);
+        }
+    }
+
+    /**
+     * Rows of figures, each as long as the names.
+     *
+     * @param names what the figures are called
+     */
+    record Called(List<String> names, List<List<Double>> rows) implements Cell {
+        /** Copies the lists. */
+        public Called {
+            names = List.copyOf(names);
+            rows = rows.stream().map(List::copyOf).toList();
+        }
+    }
+
     /** Rows of the nested columns. */
     record Rows(List<Row> rows) implements Cell {
         /** Copies the list. */

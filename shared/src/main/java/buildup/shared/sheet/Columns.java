@@ -25,6 +25,9 @@ import java.util.function.UnaryOperator;
  * @param <T> what a row is made from
  */
 public final class Columns<T> {
+    /** A blank at which a line does not end. */
+    private static final String TOGETHER = "\u00A0";
+
     private final String key;
     private final Phrase title;
     private final boolean single;
@@ -102,6 +105,13 @@ public final class Columns<T> {
         return value instanceof Text text && !text.words().isEmpty() ? new Cell.Words(text.words()) : Cell.NONE;
     }
 
+    /** Several sentences, for people and, in the unit of the document, for programs. */
+    public Columns<T> sayings(String columnKey, String heading, Function<T, List<Phrase>> taker) {
+        return add(
+                Column.of(columnKey, heading, new Type.Sayings()).and(Trait.ALWAYS),
+                row -> new Cell.Sayings(taker.apply(row)));
+    }
+
     /** Yes or no. */
     public Columns<T> flag(String columnKey, String heading, Function<T, Boolean> taker) {
         return add(
@@ -117,6 +127,11 @@ public final class Columns<T> {
     /** A length that may not be there. */
     public Columns<T> lengthIf(String columnKey, String heading, Function<T, OptionalDouble> taker) {
         return measureIf(columnKey, heading, Quantity.LENGTH, Rounding.NEAREST, taker);
+    }
+
+    /** A length in thousandths. */
+    public Columns<T> fine(String columnKey, String heading, ToDoubleFunction<T> taker) {
+        return measure(columnKey, heading, Quantity.LENGTH, Rounding.FINE, taker);
     }
 
     /** A figure to the nearest usual step. */
@@ -192,6 +207,32 @@ public final class Columns<T> {
     }
 
     /**
+     * Rows of figures under names of their own.
+     *
+     * @param names what the figures of a row are called
+     * @param rows each as long as the names
+     */
+    public Columns<T> called(
+            String columnKey,
+            String heading,
+            Rounding rounding,
+            Function<T, List<String>> names,
+            Function<T, List<List<Double>>> rows) {
+        return add(
+                Column.of(columnKey, heading, new Type.Called(Quantity.LENGTH, rounding))
+                        .and(Trait.ALWAYS),
+                row -> new Cell.Called(names.apply(row), rows.apply(row)));
+    }
+
+    /** Several lengths, rounded in their own way. */
+    public Columns<T> lengths(String columnKey, String heading, Rounding rounding, Function<T, List<Double>> taker) {
+        return add(
+                Column.of(columnKey, heading, new Type.Measures(Quantity.LENGTH, rounding))
+                        .and(Trait.ALWAYS),
+                row -> new Cell.Numbers(taker.apply(row)));
+    }
+
+    /**
      * Rows of their own below each row.
      *
      * @param inner the columns, made as a sheet of no items
@@ -199,7 +240,7 @@ public final class Columns<T> {
      */
     public <U> Columns<T> many(String columnKey, String heading, Columns<U> inner, Function<T, List<U>> taker) {
         return add(
-                Column.of(columnKey, heading, new Type.Nested(inner.columns, true, " "))
+                Column.of(columnKey, heading, new Type.Nested(inner.columns, true, TOGETHER))
                         .and(Trait.ALWAYS),
                 row -> new Cell.Rows(taker.apply(row).stream().map(inner::row).toList()));
     }
@@ -256,13 +297,32 @@ public final class Columns<T> {
 
     /** One of the tables in which people read it; without any, all columns stand in one. */
     public Columns<T> table(String tableTitle, String... keys) {
-        tables.add(new Layout(Phrase.of(tableTitle), Arrays.asList(keys), Optional.empty()));
+        return table(Phrase.of(tableTitle), keys);
+    }
+
+    /** The same under a title that holds figures. */
+    public Columns<T> table(Phrase tableTitle, String... keys) {
+        tables.add(Layout.of(tableTitle, Arrays.asList(keys)));
         return this;
     }
 
     /** A table for each word of a column, as one for each light. */
     public Columns<T> tableFor(String apart, String tableTitle, String... keys) {
-        tables.add(new Layout(Phrase.of(tableTitle), Arrays.asList(keys), Optional.of(apart)));
+        tables.add(new Layout(
+                Phrase.of(tableTitle), Arrays.asList(keys), Optional.of(apart), Optional.empty(), List.of()));
+        return this;
+    }
+
+    /** A table with a line for each row of a nested column, as for each price of an item. */
+    public Columns<T> tableOfEach(String nested, String tableTitle, String... keys) {
+        tables.add(new Layout(
+                Phrase.of(tableTitle), Arrays.asList(keys), Optional.empty(), Optional.of(nested), List.of()));
+        return this;
+    }
+
+    /** A table of the rows in which one of these columns holds something. */
+    public Columns<T> tableWhere(List<String> holds, String tableTitle, String... keys) {
+        tables.add(new Layout(Phrase.of(tableTitle), Arrays.asList(keys), Optional.empty(), Optional.empty(), holds));
         return this;
     }
 
@@ -272,17 +332,22 @@ public final class Columns<T> {
         return this;
     }
 
+    /** People alone read it: what it says stands in other sheets too. */
+    public Columns<T> people() {
+        columns.replaceAll(column -> column.shownTo(Shown.TEXT));
+        return this;
+    }
+
     /** The sheet. */
     public Sheet sheet() {
         List<Layout> layouts = silent || !tables.isEmpty()
                 ? tables
-                : List.of(new Layout(
+                : List.of(Layout.of(
                         title,
                         columns.stream()
                                 .filter(column -> column.shown() != Shown.JSON)
                                 .map(Column::key)
-                                .toList(),
-                        Optional.empty()));
+                                .toList()));
         return new Sheet(
                 key, title, single, true, columns, items.stream().map(this::row).toList(), layouts);
     }

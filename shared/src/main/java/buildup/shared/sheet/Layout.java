@@ -10,10 +10,20 @@ import java.util.Optional;
  * @param title over the table
  * @param keys of its columns, in order; {@code blank.width} is a column below another
  * @param apart the column whose words each get a table of their own
+ * @param each the nested column of which every row gets a line of its own
+ * @param where columns of which one must hold something, else the row is left out: a number other than 0, a yes, a word;
+ *     none when all rows are shown
  */
-public record Layout(Phrase title, List<String> keys, Optional<String> apart) {
-    /** Copies the list. */
+public record Layout(
+        Phrase title, List<String> keys, Optional<String> apart, Optional<String> each, List<String> where) {
+    /** Copies the lists. */
     public Layout {
         keys = List.copyOf(keys);
+        where = List.copyOf(where);
+    }
+
+    /** All rows, one line each. */
+    static Layout of(Phrase title, List<String> keys) {
+        return new Layout(title, keys, Optional.empty(), Optional.empty(), List.of());
     }
 }

@@ -9,7 +9,8 @@ import java.util.stream.IntStream;
 /**
  * The answer to one question as rows of typed cells.
  *
- * @param key of the block in JSON; {@code support.balances} lies in the object {@code support}
+ * @param key of the block in JSON; {@code support.balances} lies in the object {@code support}; empty for figures of the
+ *     whole answer, which stand in no block
  * @param title over it where people read it
  * @param single one object; else a list of rows
  * @param asked whether the document asked for it; a sheet that was not asked for is written nowhere
@@ -59,6 +60,11 @@ public record Sheet(
     /** One object that may not be there; its columns are known all the same. */
     public static <T> Columns<T> single(String key, String title, Optional<T> object) {
         return new Columns<>(key, Phrase.of(title), true, object.stream().toList());
+    }
+
+    /** Whether programs read any of it. */
+    public boolean toPrograms() {
+        return columns.stream().anyMatch(column -> column.shown() != Column.Shown.TEXT);
     }
 
     /** The place of the column with that key, if there is one. */

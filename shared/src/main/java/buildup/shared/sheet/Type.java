@@ -34,6 +34,12 @@ public sealed interface Type {
     /** A sentence with figures; where programs read it, it is in the unit of the document. */
     record Saying() implements Type {}
 
+    /** Several sentences with figures. */
+    record Sayings() implements Type {}
+
+    /** Rows of figures under names of their own, which differ from row to row: sizes called as a list calls them. */
+    record Called(Quantity quantity, Rounding rounding) implements Type {}
+
     /**
      * Columns of their own below this one.
      *

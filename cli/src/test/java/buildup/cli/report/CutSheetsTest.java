@@ -7,12 +7,18 @@ import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
 import buildup.cli.tell.Json;
+import buildup.cli.tell.SheetJson;
+import buildup.cli.tell.SheetTables;
+import buildup.cli.tell.TellText;
+import buildup.engine.run.CutSheets;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Lengths and settings as text and JSON; the figures themselves are checked in the engine. */
-class CutTablesTest {
+class CutSheetsTest {
     private static final String PLAN = """
             plan:
               - name: case
@@ -26,10 +32,21 @@ class CutTablesTest {
             """;
 
     private static final Fitted CASE = Fitted.of(Drawn.CORNICE + PLAN);
-    private static final CutTables TABLES = new CutTables(CASE.job(), CASE.covings(), new Printed(LengthUnit.INCH));
+    private static final List<Table> TABLES = tables(CASE);
+
+    private static List<Table> tables(Fitted fitted) {
+        SheetTables tables = new SheetTables(FigurePrinter.INCHES);
+        return CutSheets.of(Optional.of(fitted.job()), fitted.covings()).stream()
+                .flatMap(sheet -> tables.of(sheet).stream())
+                .toList();
+    }
 
     private static Table table(String start) {
-        return TABLES.all().stream()
+        return table(TABLES, start);
+    }
+
+    private static Table table(List<Table> tables, String start) {
+        return tables.stream()
                 .filter(table -> table.title().startsWith(start))
                 .findFirst()
                 .orElseThrow();
@@ -65,9 +82,7 @@ class CutTablesTest {
                         "butt: square, against the wall");
         Fitted room = Fitted.of(Drawn.CORNICE + "plan: [{ stretches: ["
                 + "{ length: 90, corner: inside 90 }, ".repeat(3) + "{ length: 90, corner: inside 90 }] }]\n");
-        Table saw = new CutTables(room.job(), List.of(), new Printed(LengthUnit.INCH))
-                .all()
-                .get(2);
+        Table saw = table(tables(room), "SAW");
         // standing, lying, sprung; left and right
         assertThat(saw.rows()).hasSize(6);
     }
@@ -88,18 +103,19 @@ class CutTablesTest {
         assertThat(rows("ENDS AT A WALL", "frieze").get(0)).containsExactly("frieze", "1/16+");
         Fitted true_ = Fitted.of(
                 Drawn.CORNICE + "plan: [{ left: square, right: square, stretches: [{ name: front, length: 96 }] }]\n");
-        assertThat(new CutTables(true_.job(), List.of(), new Printed(LengthUnit.INCH)).all())
-                .filteredOn(table -> table.rows().isEmpty())
-                .hasSize(7);
+        assertThat(tables(true_)).filteredOn(table -> table.rows().isEmpty()).hasSize(7);
     }
 
     @Test
     void a_cove_over_the_blade_comes_with_its_caution() {
         assertThat(rows("COVES", "hollow"))
                 .containsExactly(List.of("hollow", "3", "3/4", "10", "1/8", "33.3", "34.7", "12", "1-7/8"));
-        assertThat(TABLES.cautions()).hasSize(2).anyMatch(caution -> caution.contains("1/16 a pass"));
-        assertThat(new CutTables(CASE.job(), List.of(), new Printed(LengthUnit.INCH)).cautions())
-                .hasSize(1);
+        assertThat(CutSheets.cautions(CASE.covings()))
+                .hasSize(2)
+                .anyMatch(caution -> FigurePrinter.INCHES.print(caution).contains("1/16 a pass"))
+                .anyMatch(caution ->
+                        new FigurePrinter(LengthUnit.MILLIMETRE).print(caution).contains("about 1.6 mm a pass"));
+        assertThat(CutSheets.cautions(List.of())).hasSize(1);
     }
 
     @Test
@@ -109,24 +125,23 @@ class CutTablesTest {
                         "coving",
                         "  - { name: head, left: square, right: square,"
                                 + " stretches: [{ name: front, length: 30 }] }\ncoving"));
-        Table lengths = new CutTables(two.job(), List.of(), new Printed(LengthUnit.INCH))
-                .all()
-                .get(0);
+        Table lengths = table(tables(two), "LENGTHS");
         assertThat(lengths.rows().stream().map(row -> row.get(1).text())).contains("case: front", "head: front");
     }
 
     @Test
     void all_tables_keep_within_eighty_columns() {
-        for (Table table : TABLES.all()) {
-            assertThat(TextTable.write(table, TextReport.WIDTH).lines())
-                    .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(TextReport.WIDTH));
+        for (Table table : TABLES) {
+            assertThat(TextTable.write(table, TellText.WIDTH).lines())
+                    .allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(TellText.WIDTH));
         }
     }
 
     @Test
     void json_holds_every_stick_with_both_its_cuts() {
-        String json = CutJson.put(new Json(), CASE.job(), CASE.covings()).written();
-        assertThat(json)
+        Json json = new Json();
+        new SheetJson(FigurePrinter.INCHES).put(json, CutSheets.of(Optional.of(CASE.job()), CASE.covings()));
+        assertThat(json.written())
                 .contains("\"lengths\": [", "\"leans\": [", "\"revealShifts\": [", "\"coves\": [")
                 .contains("\"grainGroup\": \"case cap\"", "\"cut\": \"miter\"", "\"fenceMiter\": 45")
                 .contains("\"fenceAngle\": 33.344", "\"passes\": 12")

@@ -1,11 +1,9 @@
 package buildup.cli.report;
 
 import buildup.cli.table.Cell;
-import buildup.cli.table.Csv;
 import buildup.cli.table.Display;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
-import buildup.engine.Answer;
 import buildup.engine.Cuts;
 import buildup.engine.sticks.Bill;
 import buildup.engine.sticks.CutList;
@@ -18,30 +16,9 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
-/** The cuts of a stack as text and for a spreadsheet, and those of two stacks beside each other. */
-public final class CutsText {
-    private CutsText() {}
-
-    /** Lengths, saw settings, sticks, cost; nothing when they are not known. */
-    public static String write(Cuts cuts) {
-        StringBuilder text = new StringBuilder();
-        cuts.known().ifPresent(known -> write(text, cuts.answer(), known));
-        return text.toString();
-    }
-
-    private static void write(StringBuilder text, Answer answer, Cuts.Known known) {
-        Printed printed = new Printed(answer.unit());
-        CutTables lengths = new CutTables(known.job(), known.covings(), printed);
-        lines(text, answer.title());
-        lines(text, printed.legend());
-        Stream.concat(
-                        lengths.all().stream(),
-                        known.list().stream().flatMap(list -> new StickTables(list, printed).all().stream()))
-                .filter(table -> !table.rows().isEmpty())
-                .forEach(table -> table(text, table));
-        text.append('\n');
-        lengths.cautions().forEach(caution -> lines(text, caution));
-    }
+/** What two stacks take, beside each other. */
+public final class CutsBeside {
+    private CutsBeside() {}
 
     private static void table(StringBuilder text, Table table) {
         text.append('\n').append(TextTable.write(table, TextReport.WIDTH));
@@ -51,22 +28,8 @@ public final class CutsText {
         Display.wrap(words, TextReport.WIDTH).forEach(line -> text.append(line).append('\n'));
     }
 
-    /** The pieces of one stack, or of several one below the other, for a spreadsheet; inches and degrees. */
-    public static String csv(List<Cuts> all) {
-        List<List<Cell>> rows = new ArrayList<>();
-        List<Table.Column> columns = List.of();
-        for (Cuts cuts : all) {
-            Optional<Table> pieces = cuts.known()
-                    .map(known -> known.list().orElseGet(() -> CutList.withoutStock(known.job())))
-                    .map(list -> StickTables.pieces(list, cuts.answer().title()));
-            columns = pieces.map(Table::columns).orElse(columns);
-            pieces.ifPresent(table -> rows.addAll(table.rows()));
-        }
-        return columns.isEmpty() ? "" : Csv.write(new Table("", columns, rows));
-    }
-
     /** What two stacks take, beside each other; the whole of each is another call. */
-    public static String beside(Cuts a, Cuts b) {
+    public static String write(Cuts a, Cuts b) {
         StringBuilder text = new StringBuilder();
         Optional<CutList> first = a.known().flatMap(Cuts.Known::list);
         Optional<CutList> second = b.known().flatMap(Cuts.Known::list);
@@ -99,7 +62,7 @@ public final class CutsText {
             }
             rows.add(row("wood", list -> list.price() / 100.0, 2));
             rows.add(row("labor", list -> list.labor() / 100.0, 2));
-            rows.add(row("together", list -> (list.price() + list.labor()) / 100.0, 2));
+            rows.add(row("total", list -> (list.price() + list.labor()) / 100.0, 2));
             return new Table("WHAT THEY TAKE", Table.columns("", ">A", ">B", ">B less A"), rows);
         }
 

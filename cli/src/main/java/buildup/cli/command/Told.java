@@ -1,0 +1,64 @@
+package buildup.cli.command;
+
+import buildup.cli.page.TellPage;
+import buildup.cli.report.NoticeText;
+import buildup.cli.tell.Json;
+import buildup.cli.tell.SheetCsv;
+import buildup.cli.tell.TellText;
+import buildup.cli.tell.Telling;
+import buildup.shared.notice.Notice;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An answer with what was said of it, in the formats that every answer has.
+ *
+ * @param place where people look for what has no place of its own: a file, or the words of the command line
+ * @param file what programs are told for it; absent when it is none
+ */
+record Told(Telling telling, String place, Optional<String> file, List<Notice> notices) {
+    Told {
+        notices = List.copyOf(notices);
+    }
+
+    /** What was told of a document. */
+    static Told of(Telling telling, String file, List<Notice> notices) {
+        return new Told(telling, file, Optional.of(file), notices);
+    }
+
+    String text() {
+        return TellText.write(telling);
+    }
+
+    Json object() {
+        return telling.json(notices, file);
+    }
+
+    String json() {
+        return object().written() + "\n";
+    }
+
+    /** Rows for a spreadsheet; nothing when the answer was refused. */
+    String csv() {
+        return csv(List.of(this));
+    }
+
+    /** The rows of several, one below the other, in the unit of the first. */
+    static String csv(List<Told> all) {
+        return SheetCsv.write(
+                all.stream().flatMap(one -> one.telling.list().stream()).toList(),
+                all.get(0).telling.printer());
+    }
+
+    String html() {
+        return html(List.of(this));
+    }
+
+    /** Several beside each other. */
+    static String html(List<Told> all) {
+        return TellPage.of(all.stream()
+                .map(one -> new TellPage.Part(
+                        one.telling, one.place, NoticeText.said(one.notices, one.place, one.telling.unit())))
+                .toList());
+    }
+}

@@ -1,0 +1,54 @@
+package buildup.cli.report;
+
+import buildup.cli.tell.FileSchema;
+import buildup.cli.tell.Schema;
+import buildup.cli.tell.Telling;
+import buildup.engine.Cuts;
+import buildup.engine.run.CutSheets;
+import buildup.engine.sticks.CutList;
+import buildup.engine.sticks.LengthSheets;
+import buildup.engine.sticks.StickSheets;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.NoticeSheet;
+import buildup.shared.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The cuts of a stack, ready to be written. */
+public final class CutsTelling {
+    /** Of what programs are told of one stack; asked for by its name. */
+    public static final Schema SCHEMA = new Schema(
+            "cuts",
+            () -> FileSchema.of(
+                    "cuts",
+                    "Cuts of one stack; of two, each is one of these under a and b",
+                    sheets(Optional.empty()),
+                    NoticeSheet.of(List.of(), Optional.empty())));
+
+    private CutsTelling() {}
+
+    /** Lengths, saw settings, sticks and cost; none of them when the cuts are not known. */
+    public static Telling of(Cuts cuts) {
+        String title = cuts.answer().title();
+        return cuts.known()
+                .map(known -> new Telling(
+                        title,
+                        cuts.answer().unit(),
+                        List.of(Phrase.of(new FigurePrinter(cuts.answer().unit()).legend())),
+                        sheets(Optional.of(known)),
+                        CutSheets.cautions(known.covings()),
+                        Optional.of(LengthSheets.cutList(
+                                title, known.list().orElseGet(() -> CutList.withoutStock(known.job()))))))
+                .orElseGet(() -> Telling.refused(title, cuts.answer().unit()));
+    }
+
+    /** @param known absent for the columns alone */
+    private static List<Sheet> sheets(Optional<Cuts.Known> known) {
+        List<Sheet> sheets = new ArrayList<>(CutSheets.of(
+                known.map(Cuts.Known::job), known.map(Cuts.Known::covings).orElse(List.of())));
+        sheets.addAll(StickSheets.of(known.flatMap(Cuts.Known::list)));
+        return List.copyOf(sheets);
+    }
+}
