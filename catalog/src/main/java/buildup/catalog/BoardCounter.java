@@ -4,14 +4,17 @@ import buildup.catalog.BoardList.Dressed;
 import buildup.catalog.words.SizeText;
 import buildup.catalog.words.Speaker;
 import buildup.profiles.Profile;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Value;
 import buildup.shared.length.Length;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.length.LengthWriter;
 import buildup.shared.notice.Mark;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Looks boards up in the lists of nominal sizes. */
@@ -20,7 +23,7 @@ record BoardCounter(Lists lists) {
     /** A board this near to a thickness is taken for it: planing and sanding take as much. */
     private static final Length SAME_THICKNESS = Length.inches(1.0 / 64);
 
-    private static final String UNKNOWN = "unknown-name";
+    private static final List<Length> USUAL_BOARD = List.of(Length.inches(0.75), Length.inches(3.5));
 
     /** The board of a nominal size. */
     Optional<Profile> nominal(String text, Mark mark, String boardList, Speaker speaker) {
@@ -31,11 +34,7 @@ record BoardCounter(Lists lists) {
                 .flatMap(Optional::stream)
                 .toList();
         if (parts.size() != 2 || sizes.size() != 2) {
-            speaker.refuse(
-                    UNKNOWN,
-                    "'" + text + "' is not a board size.",
-                    mark,
-                    "Write it as 1x4, or as board 3/4 x 3-1/2 for a true size.");
+            speaker.say(CatalogNotices.NO_BOARD_SIZE.with("text", text).with("size", Sizes.figures(USUAL_BOARD)), mark);
             return Optional.empty();
         }
         return list.flatMap(found -> board(text, sizes.get(0), sizes.get(1), found, mark, speaker));
@@ -46,7 +45,7 @@ record BoardCounter(Lists lists) {
         if (list.isEmpty()) {
             Map<String, String> known = new TreeMap<>();
             lists.boards().keySet().forEach(one -> known.put(one, ""));
-            speaker.refuse(UNKNOWN, "No board list is called '" + name + "'.", mark, NearNames.cure(name, known));
+            speaker.say(CatalogNotices.UNKNOWN_BOARDS.with("name", name).cure(NearNames.cure(name, known)), mark);
         }
         return list;
     }
@@ -57,12 +56,13 @@ record BoardCounter(Lists lists) {
         Optional<Length> width =
                 list.widths().isEmpty() ? Optional.of(wide) : list.width(wide).map(Dressed::dressed);
         if (thickness.isEmpty() || width.isEmpty()) {
-            speaker.refuse(
-                    UNKNOWN,
-                    "The " + list.name() + " list has no " + text + ".",
-                    mark,
-                    "Take " + nearest(thick, wide, list) + ", or write board " + Sizes.text(List.of(thick, wide))
-                            + " for a true size.");
+            speaker.say(
+                    CatalogNotices.NOT_LISTED
+                            .with("list", list.name())
+                            .with("text", text)
+                            .with("near", nearest(thick, wide, list))
+                            .with("size", Sizes.figures(List.of(thick, wide))),
+                    mark);
             return Optional.empty();
         }
         return Optional.of(Profile.board(
@@ -72,14 +72,25 @@ record BoardCounter(Lists lists) {
     }
 
     /** The listed sizes on either side of one that is not, as the trade writes them. */
-    private static String nearest(Length thick, Length wide, BoardList list) {
+    private static Value nearest(Length thick, Length wide, BoardList list) {
         List<Dressed> thicknesses = beside(list.thicknesses(), thick);
         List<Dressed> widths = beside(list.widths(), wide);
         return thicknesses.stream()
                 .flatMap(t -> widths.isEmpty()
-                        ? Stream.of(label(t, Optional.empty()))
-                        : widths.stream().map(w -> label(t, Optional.of(w))))
-                .collect(Collectors.joining(" or "));
+                        ? Stream.of(listed(t, Optional.empty()))
+                        : widths.stream().map(w -> listed(t, Optional.of(w))))
+                .reduce((first, then) ->
+                        CatalogNotices.EITHER.with("first", first).with("then", then))
+                .orElse(CatalogNotices.ANOTHER_LIST);
+    }
+
+    private static Phrase listed(Dressed thickness, Optional<Dressed> width) {
+        return width.map(w -> CatalogNotices.LISTED_BOARD
+                        .with("label", thickness.label() + "x" + w.label())
+                        .with("size", Sizes.figures(List.of(thickness.dressed(), w.dressed()))))
+                .orElseGet(() -> CatalogNotices.LISTED_THICKNESS
+                        .with("label", thickness.label())
+                        .with("size", Sizes.figure(thickness.dressed())));
     }
 
     private static List<Dressed> beside(List<Dressed> sizes, Length nominal) {
@@ -100,8 +111,8 @@ record BoardCounter(Lists lists) {
 
     private static String label(Dressed thickness, Optional<Dressed> width) {
         return width.map(w -> thickness.label() + "x" + w.label() + " ("
-                        + Sizes.text(List.of(thickness.dressed(), w.dressed())) + ")")
-                .orElseGet(() -> thickness.label() + " (" + Sizes.text(thickness.dressed()) + " thick)");
+                        + Sizes.call(List.of(thickness.dressed(), w.dressed()), LengthUnit.INCH) + ")")
+                .orElseGet(() -> thickness.label() + " (" + LengthWriter.inches(thickness.dressed()) + " thick)");
     }
 
     Optional<String> stockFor(Length thickness, Length width, String boardList) {

@@ -9,7 +9,6 @@ import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.length.Reading;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,9 +35,7 @@ final class BoardReader {
         List<Dressed> widths = sizes(fields, "width", seldom);
         String about = fields.text("about").orElse("");
         if (!fields.has("thickness")) {
-            notices.add(Notice.refusal("missing-key", "Board list " + name + " has no thickness.")
-                    .at(fields.mark())
-                    .cure("Add 'thickness: { 1: 3/4 }', nominal to dressed."));
+            notices.add(CatalogNotices.NO_THICKNESS.with("list", name).at(fields.mark()));
         }
         return thicknesses.isEmpty() ? Optional.empty() : Optional.of(new BoardList(name, about, thicknesses, widths));
     }
@@ -66,9 +63,7 @@ final class BoardReader {
     private Optional<Length> nominal(Scalar text) {
         Optional<Length> size = nominal(text.text());
         if (size.isEmpty()) {
-            notices.add(Notice.refusal("not-a-length", "'" + text.text() + "' is not a nominal size.")
-                    .at(text.mark())
-                    .cure("Write it as 1, 5/4 or 2."));
+            notices.add(CatalogNotices.NO_NOMINAL_SIZE.with("text", text.text()).at(text.mark()));
         }
         return size;
     }

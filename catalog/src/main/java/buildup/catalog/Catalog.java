@@ -8,6 +8,7 @@ import buildup.shared.document.Document;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
@@ -79,13 +80,11 @@ public final class Catalog {
         Lists all = lists.with(more);
         for (Fastener fastener : Lists.all(more.fasteners())) {
             if (all.tool(fastener.tool()).isEmpty()) {
-                notices.add(Notice.refusal(
-                                "unknown-name",
-                                "'" + fastener.name() + "' is driven by '" + fastener.tool() + "', which is no tool"
-                                        + " known.")
+                notices.add(CatalogNotices.UNKNOWN_TOOL
+                        .with("tool", fastener.tool())
                         .at(own.root().mark())
                         .of(fastener.name())
-                        .cure(Suggestion.cure(fastener.tool(), all.tools().keySet())));
+                        .cure(Suggestion.phrase(fastener.tool(), all.tools().keySet())));
             }
         }
         return new Catalog(all);
@@ -121,7 +120,7 @@ public final class Catalog {
         if (sizes.size() < asked.size()) {
             return Optional.empty();
         }
-        Order order = new Order(text, sizes, call.mark(), speaker);
+        Order order = new Order(text, sizes, lengths.bareUnit(), call.mark(), speaker);
         Optional<Shape> shape = lists.shape(name.get());
         return shape.isEmpty()
                 ? order.board()
@@ -133,11 +132,10 @@ public final class Catalog {
         String asked = name.matches() ? name.group(1) : text;
         Map<String, String> kinds = new TreeMap<>(Map.of(Lists.BOARD, Lists.BOARD));
         families().forEach(family -> kinds.put(family.name(), family.kind()));
-        speaker.refuse(
-                "unknown-name",
-                asked.isEmpty() ? "No profile is named." : "No profile is called '" + asked + "'.",
-                call.mark(),
-                NearNames.cure(asked, kinds));
+        Notice said = asked.isEmpty()
+                ? CatalogNotices.NO_PROFILE.notice()
+                : CatalogNotices.UNKNOWN_PROFILE.with("name", asked);
+        speaker.say(said.cure(NearNames.cure(asked, kinds)), call.mark());
     }
 
     /** A wood by its name, capitals and blanks for hyphens allowed; empty with a refusal when it is not listed. */
@@ -148,12 +146,11 @@ public final class Catalog {
             Map<String, String> known = new TreeMap<>();
             lists.woods().keySet().forEach(one -> known.put(one, ""));
             new Speaker(name.text(), notices)
-                    .refuse(
-                            "unknown-name",
-                            "No wood is called '" + name.text() + "'.",
-                            name.mark(),
-                            NearNames.cure(asked, known) + " Or list your own, with its density, under 'woods:' in a"
-                                    + " catalog file.");
+                    .say(
+                            CatalogNotices.UNKNOWN_WOOD
+                                    .with("name", name.text())
+                                    .with("near", NearNames.cure(asked, known)),
+                            name.mark());
         }
         return wood;
     }
@@ -216,25 +213,27 @@ public final class Catalog {
     /** How a mill cuts its blanks; empty with a refusal when no list holds one of that name. */
     public Optional<Mill> mill(Scalar name, Notices notices) {
         return known(
-                name, "mill", lists.mill(name.text().strip()), lists.mills().keySet(), notices);
+                name,
+                CatalogNotices.UNKNOWN_MILL,
+                lists.mill(name.text().strip()),
+                lists.mills().keySet(),
+                notices);
     }
 
     /** What a mill asks; empty with a refusal when no list holds rates of that name. */
     public Optional<Rates> rates(Scalar name, Notices notices) {
         return known(
                 name,
-                "list of rates",
+                CatalogNotices.UNKNOWN_RATES,
                 lists.rates(name.text().strip()),
                 lists.rates().keySet(),
                 notices);
     }
 
     private static <T> Optional<T> known(
-            Scalar name, String what, Optional<T> found, Set<String> all, Notices notices) {
+            Scalar name, Kind unknown, Optional<T> found, Set<String> all, Notices notices) {
         if (found.isEmpty()) {
-            notices.add(Notice.refusal("unknown-name", "No " + what + " is called '" + name.text() + "'.")
-                    .at(name.mark())
-                    .cure(Suggestion.cure(name.text(), all)));
+            notices.add(unknown.with("name", name.text()).at(name.mark()).cure(Suggestion.phrase(name.text(), all)));
         }
         return found;
     }

@@ -1,7 +1,9 @@
 package buildup.catalog;
 
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
+import buildup.shared.length.LengthWriter;
 import java.util.List;
 import java.util.Optional;
 
@@ -60,7 +62,15 @@ public record Cutter(
     public record Sized(Cutter cutter, Length size) {
         /** As the shop calls it: {@code core box, diameter 1/2}. */
         public String call() {
-            return cutter.name() + ", " + cutter.kind().measured() + " " + Sizes.text(size);
+            return cutter.name() + ", " + cutter.kind().measured() + " " + LengthWriter.inches(size);
+        }
+
+        /** The same for a sentence, which tells its size in the unit of the document. */
+        public Phrase phrase() {
+            return Phrase.of("{cutter}, {measured} {size}")
+                    .with("cutter", cutter.name())
+                    .with("measured", cutter.kind().measured())
+                    .with("size", Sizes.figure(size));
         }
     }
 

@@ -2,9 +2,13 @@ package buildup.catalog;
 
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Text;
+import buildup.shared.figure.Value;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
@@ -93,13 +97,20 @@ final class CutterReader {
                         .isPresent())
                 .findFirst();
         if (word.isEmpty()) {
-            missing(fields, "kind", name, "one of " + String.join(", ", words));
+            missing(
+                    fields,
+                    "kind",
+                    name,
+                    CatalogNotices.ONE_OF.with(
+                            "words",
+                            Listing.commas(words.stream().map(Text::new).toList())));
         } else if (kind.isEmpty()) {
             String asked = word.get().text();
-            notices.add(Notice.refusal("unknown-name", "No kind of cutter is called '" + asked + "'.")
+            notices.add(CatalogNotices.UNKNOWN_CUTTER_KIND
+                    .with("name", asked)
                     .at(word.get().mark())
                     .of(name)
-                    .cure(Suggestion.cure(asked, words)));
+                    .cure(Suggestion.phrase(asked, words)));
         }
         return kind;
     }
@@ -110,13 +121,13 @@ final class CutterReader {
 
     private Optional<Length> size(Fields fields, String key, String name, Length most) {
         if (!fields.has(key)) {
-            missing(fields, key, name, "a length");
+            missing(fields, key, name, CatalogNotices.A_LENGTH);
             return Optional.empty();
         }
         Optional<Length> size = fields.length(key);
         Optional<Length> sound = size.filter(length -> sound(length, most));
         if (size.isPresent() && sound.isEmpty()) {
-            notMade(fields, key, name, Sizes.text(size.get()));
+            notMade(fields, key, name, Sizes.figure(size.get()));
         }
         return sound;
     }
@@ -131,11 +142,11 @@ final class CutterReader {
             Optional<Length> size = fields.readLength(text);
             size.filter(length -> sound(length, LARGEST)).ifPresent(sizes::add);
             if (size.isPresent() && !sound(size.get(), LARGEST)) {
-                notMade(fields, key, name, text.text());
+                notMade(fields, key, name, new Text(text.text()));
             }
         }
         if (!fields.has(key)) {
-            missing(fields, key, name, "the sizes in which it is sold");
+            missing(fields, key, name, CatalogNotices.ITS_SIZES);
         }
         sizes.sort(Comparator.naturalOrder());
         return sizes;
@@ -148,12 +159,11 @@ final class CutterReader {
         Optional<Angle> angle = fields.angle(key);
         Optional<Angle> sound = angle.filter(degrees -> degrees.toDegrees() >= least && degrees.toDegrees() <= most);
         if (angle.isPresent() && sound.isEmpty()) {
-            notices.add(Notice.refusal(
-                            "not-an-angle",
-                            "No cutter has " + (key.equals("hook") ? "a " : "an ") + key + " of "
-                                    + fields.text(key).orElse("") + ".")
-                    .at(fields.mark(key))
-                    .cure("Write degrees from " + Math.round(least) + " to " + Math.round(most) + "."));
+            notices.add((key.equals("hook") ? CatalogNotices.NO_CUTTER_HOOK : CatalogNotices.NO_CUTTER_ANGLE)
+                    .with("text", fields.text(key).orElse(""))
+                    .with("least", Figure.count(Math.round(least)))
+                    .with("most", Figure.count(Math.round(most)))
+                    .at(fields.mark(key)));
         }
         return sound;
     }
@@ -161,7 +171,7 @@ final class CutterReader {
     private OptionalInt number(Fields fields, String key, String name, int most) {
         Optional<Scalar> text = fields.scalar(key);
         if (text.isEmpty()) {
-            missing(fields, key, name, "a number");
+            missing(fields, key, name, CatalogNotices.A_NUMBER);
             return OptionalInt.empty();
         }
         String written = text.get().text().strip();
@@ -169,26 +179,28 @@ final class CutterReader {
         if (value >= 1 && value <= most) {
             return OptionalInt.of(value);
         }
-        notices.add(Notice.refusal("not-a-number", "'" + written + "' is not a " + key + " figure of a head.")
+        notices.add(CatalogNotices.NO_HEAD_NUMBER
+                .with("text", written)
+                .with("key", key)
+                .with("most", Figure.count(most))
                 .at(text.get().mark())
-                .of(name)
-                .cure("Write a whole number from 1 to " + most + "."));
+                .of(name));
         return OptionalInt.empty();
     }
 
-    private void notMade(Fields fields, String key, String name, String size) {
-        notices.add(Notice.refusal(
-                        "not-a-size",
-                        "'" + name + "' has a " + (key.equals("sizes") ? "size" : key) + " of " + size + ".")
+    private void notMade(Fields fields, String key, String name, Value size) {
+        notices.add(CatalogNotices.NO_CUTTER_SIZE
+                .with("key", key.equals("sizes") ? "size" : key)
+                .with("size", size)
                 .at(fields.mark(key))
-                .of(name)
-                .cure("Write it in inches, as 3/8, or with its unit."));
+                .of(name));
     }
 
-    private void missing(Fields fields, String key, String name, String what) {
-        notices.add(Notice.refusal("missing-key", "'" + name + "' has no " + key + ".")
+    private void missing(Fields fields, String key, String name, Phrase what) {
+        notices.add(CatalogNotices.MISSING_KEY
+                .with("key", key)
+                .with("what", what)
                 .at(fields.mark())
-                .of(name)
-                .cure("Add '" + key + ":', " + what + "."));
+                .of(name));
     }
 }

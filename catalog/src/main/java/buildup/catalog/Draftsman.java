@@ -6,8 +6,8 @@ import buildup.catalog.words.WalkReader;
 import buildup.profiles.Profile;
 import buildup.profiles.member.Sprung;
 import buildup.profiles.outline.Outline;
-import buildup.profiles.outline.Soundness;
 import buildup.profiles.outline.Stroke;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Level;
@@ -80,32 +80,22 @@ record Draftsman(Shape shape, Order order) {
     }
 
     private Optional<Profile> held(Family.Spring spring, List<Stroke> face, Speaker speaker) {
-        try {
-            Sprung stick = new Sprung(
-                    spring.angle().toDegrees(),
-                    order.sizes().get(1).toInches(),
-                    order.sizes().get(0).toInches(),
-                    spring.wallEdge().toInches(),
-                    spring.ceilingEdge().toInches());
-            Outline outline = stick.withFace(face);
-            if (stick.holds(face) && Soundness.faults(outline.strokes()).isEmpty()) {
-                return Optional.of(profile(outline, new Profile.Spring(stick)));
-            }
-            refuse(
-                    "The face does not fit a stick of " + Sizes.text(order.sizes()) + ".",
-                    "Keep its words within the thickness and the width.",
-                    speaker);
-        } catch (IllegalArgumentException doesNotHold) {
-            // which sizes make a stick is known to the geometry alone
-            refuse(
-                    "A stick of " + Sizes.text(order.sizes()) + " does not hold: " + doesNotHold.getMessage() + ".",
-                    "Take a wider or a thinner one.",
-                    speaker);
+        double width = order.sizes().get(1).toInches();
+        double thickness = order.sizes().get(0).toInches();
+        double wallEdge = spring.wallEdge().toInches();
+        double ceilingEdge = spring.ceilingEdge().toInches();
+        double angle = spring.angle().toDegrees();
+        Optional<Phrase> fault = Sprung.fault(angle, width, thickness, wallEdge, ceilingEdge);
+        if (fault.isPresent()) {
+            return refuse(CatalogNotices.NO_STICK.with("fault", fault.get()), speaker);
         }
-        return Optional.empty();
+        Sprung stick = new Sprung(angle, width, thickness, wallEdge, ceilingEdge);
+        Optional<Profile> profile = stick.sound(face).map(outline -> profile(outline, new Profile.Spring(stick)));
+        return profile.isPresent() ? profile : refuse(CatalogNotices.FACE_OFF_ITS_STICK.notice(), speaker);
     }
 
-    private void refuse(String message, String cure, Speaker speaker) {
-        speaker.refuse("not-a-size", message, order.mark(), cure);
+    private Optional<Profile> refuse(Notice notice, Speaker speaker) {
+        speaker.say(notice.with("size", Sizes.figures(order.sizes())), order.mark());
+        return Optional.empty();
     }
 }

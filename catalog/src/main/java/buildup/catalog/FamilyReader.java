@@ -9,8 +9,8 @@ import buildup.shared.document.Scalar;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,11 +45,7 @@ final class FamilyReader {
         List<String> sizes = named.isEmpty() ? STICK : named;
         List<List<Length>> usual = usual(fields, sizes);
         if (sprung.isPresent() == words.isPresent()) {
-            refuse(
-                    name,
-                    "Profile " + name + (words.isPresent() ? " has both words and 'sprung:'." : " has no words."),
-                    fields.mark(),
-                    words.isPresent() ? "Put the words under 'sprung:' as 'face:'." : "Add 'words: [...]'.");
+            refuse(name, words.isPresent() ? CatalogNotices.WORDS_AND_SPRUNG : CatalogNotices.NO_WORDS, fields.mark());
             return Optional.empty();
         }
         if (sprung.isEmpty()) {
@@ -57,11 +53,7 @@ final class FamilyReader {
                     new Family(name, kind, about, sizes, usual, Optional.empty()), derived, words, unit, builtIn));
         }
         if (!sizes.equals(STICK)) {
-            refuse(
-                    name,
-                    "A sprung profile has the sizes thickness and width.",
-                    fields.mark("sizes"),
-                    "Write 'sizes: [thickness, width]'.");
+            refuse(name, CatalogNotices.SPRUNG_SIZES, fields.mark("sizes"));
             return Optional.empty();
         }
         return spring.map(held -> new Shape(
@@ -71,17 +63,14 @@ final class FamilyReader {
     private Optional<Family.Spring> spring(Fields sprung, String name) {
         Optional<Angle> angle = sprung.angle("spring");
         if (!sprung.has("spring")) {
-            notices.add(Notice.refusal("missing-key", "A sprung profile needs its spring.")
-                    .at(sprung.mark())
-                    .of(name)
-                    .cure("Add 'spring: 38', the angle between its back and the wall."));
+            notices.add(CatalogNotices.NO_SPRING.notice().at(sprung.mark()).of(name));
         }
         Optional<Angle> upright = angle.filter(a -> a.toDegrees() > 0 && a.toDegrees() < 90);
         if (angle.isPresent() && upright.isEmpty()) {
-            notices.add(Notice.refusal("not-an-angle", "A spring lies between 0 and 90 degrees.")
+            notices.add(CatalogNotices.NO_SPRING_ANGLE
+                    .notice()
                     .at(sprung.mark("spring"))
-                    .of(name)
-                    .cure("Give the angle between back and wall, as 38."));
+                    .of(name));
         }
         Length wall = sprung.has("wall-edge") ? sprung.length("wall-edge").orElse(USUAL_EDGE) : USUAL_EDGE;
         Length ceiling =
@@ -111,17 +100,17 @@ final class FamilyReader {
             if (read.size() == sizes.size()) {
                 all.add(read);
             } else {
-                refuse(
-                        fields.text("name").orElse(""),
-                        "'" + text.text() + "' is not " + String.join(" x ", sizes) + ".",
-                        text.mark(),
-                        "Give one length for each of the sizes.");
+                notices.add(CatalogNotices.USUAL
+                        .with("text", text.text())
+                        .with("sizes", Sizes.names(sizes))
+                        .at(text.mark())
+                        .of(fields.text("name").orElse("")));
             }
         }
         return all;
     }
 
-    private void refuse(String name, String message, Mark mark, String cure) {
-        notices.add(Notice.refusal("wrong-shape", message).at(mark).of(name).cure(cure));
+    private void refuse(String name, Kind kind, Mark mark) {
+        notices.add(kind.notice().at(mark).of(name));
     }
 }

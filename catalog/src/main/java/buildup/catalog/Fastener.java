@@ -1,6 +1,8 @@
 package buildup.catalog;
 
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
+import buildup.shared.length.LengthWriter;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,7 +37,16 @@ public record Fastener(
         public String call() {
             return fastener.lengths().size() == 1 && fastener.lengths().get(0).near(length, Sizes.SAME)
                     ? fastener.name()
-                    : fastener.name() + " x " + Sizes.text(length);
+                    : fastener.name() + " x " + LengthWriter.inches(length);
+        }
+
+        /** The same for a sentence, which tells its length in the unit of the document. */
+        public Phrase phrase() {
+            boolean only =
+                    fastener.lengths().size() == 1 && fastener.lengths().get(0).near(length, Sizes.SAME);
+            Phrase call = only ? Phrase.of("{fastener}") : Phrase.of("{fastener} x {length}");
+            Phrase named = call.with("fastener", fastener.name());
+            return only ? named : named.with("length", Sizes.figure(length));
         }
 
         /** The same fastener in another length. */

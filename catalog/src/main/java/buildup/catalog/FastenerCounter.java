@@ -3,6 +3,8 @@ package buildup.catalog;
 import buildup.catalog.words.SizeText;
 import buildup.catalog.words.Speaker;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Notice;
@@ -42,7 +44,7 @@ final class FastenerCounter {
             return Optional.of(fastener.get().cuts().get(0));
         }
         if (parts.size() != 2) {
-            refuse("missing-size", call, "'" + call.text() + "' needs one length.", sold(fastener.get()));
+            say(CatalogNotices.NO_NAIL_LENGTH.with("sold", sold(fastener.get())), call);
             return Optional.empty();
         }
         return new Speaker(call.text(), notices)
@@ -52,44 +54,40 @@ final class FastenerCounter {
 
     private Optional<Fastener.Cut> cut(Fastener fastener, Length length, Scalar call) {
         if (!length.isPositive() || length.compareTo(LONGEST) > 0) {
-            refuse("not-a-size", call, "No nail or screw is " + Sizes.text(length) + " in long.", sold(fastener));
+            say(CatalogNotices.LONG_NAIL.with("sold", sold(fastener)).amount(Sizes.figure(length)), call);
             return Optional.empty();
         }
         Optional<Length> listed = fastener.lengths().stream()
                 .filter(one -> one.near(length, Length.inches(1.0 / 64)))
                 .findFirst();
         if (listed.isEmpty()) {
-            notices.add(Notice.problem(
-                            "unknown-length", "'" + fastener.name() + "' is not sold " + Sizes.text(length) + " long.")
-                    .at(call.mark())
-                    .of(call.text())
-                    .amount(length)
-                    .cure(sold(fastener)));
+            say(
+                    CatalogNotices.NOT_SOLD
+                            .with("fastener", fastener.name())
+                            .with("sold", sold(fastener))
+                            .amount(Sizes.figure(length)),
+                    call);
         }
         return Optional.of(new Fastener.Cut(fastener, length));
     }
 
-    private static String sold(Fastener fastener) {
-        List<String> sizes = fastener.lengths().stream().map(Sizes::text).toList();
-        return "Sold: " + String.join(", ", sizes) + "; list others under 'fasteners:' in a catalog file.";
+    private static Phrase sold(Fastener fastener) {
+        return CatalogNotices.SOLD.with(
+                "lengths",
+                Listing.commas(fastener.lengths().stream().map(Sizes::figure).toList()));
     }
 
     private void unknown(Scalar call, String asked) {
         Map<String, String> known = new TreeMap<>();
         lists.fasteners().keySet().forEach(name -> known.put(name, ""));
-        refuse(
-                "unknown-name",
-                call,
-                "No nail or screw is called '" + asked + "'.",
-                NearNames.cure(asked, known)
-                        + " Or list your own, with its diameter, under 'fasteners:' in a catalog file.");
+        say(CatalogNotices.UNKNOWN_FASTENER.with("name", asked).with("near", NearNames.cure(asked, known)), call);
     }
 
     private static String plain(String name) {
         return name.replaceAll("\\s+", "").toLowerCase(Locale.ROOT);
     }
 
-    private void refuse(String code, Scalar call, String message, String cure) {
-        new Speaker(call.text(), notices).refuse(code, message, call.mark(), cure);
+    private void say(Notice notice, Scalar call) {
+        new Speaker(call.text(), notices).say(notice, call.mark());
     }
 }

@@ -2,9 +2,11 @@ package buildup.catalog;
 
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Text;
+import buildup.shared.figure.Value;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,7 +38,7 @@ final class FastenerReader {
         List<Length> lengths = lengths(fields, name);
         Optional<String> tool = fields.text("tool");
         if (tool.isEmpty()) {
-            missing(fields, "tool", name, "the name of what drives it");
+            missing(fields, "tool", name, CatalogNotices.ITS_TOOL);
         }
         if (kind.isEmpty() || diameter.isEmpty() || head.isEmpty() || lengths.isEmpty() || tool.isEmpty()) {
             return Optional.empty();
@@ -74,27 +76,25 @@ final class FastenerReader {
             }
         }
         if (word.isEmpty()) {
-            missing(fields, "kind", name, "nail or screw");
+            missing(fields, "kind", name, CatalogNotices.NAIL_OR_SCREW);
         } else {
-            notices.add(Notice.refusal(
-                            "unknown-name",
-                            "No kind of fastener is called '" + word.get().text() + "'.")
+            notices.add(CatalogNotices.UNKNOWN_FASTENER_KIND
+                    .with("name", word.get().text())
                     .at(word.get().mark())
-                    .of(name)
-                    .cure("Write nail or screw."));
+                    .of(name));
         }
         return Optional.empty();
     }
 
     private Optional<Length> size(Fields fields, String key, String name, Length most) {
         if (!fields.has(key)) {
-            missing(fields, key, name, "a length");
+            missing(fields, key, name, CatalogNotices.A_LENGTH);
             return Optional.empty();
         }
         Optional<Length> size = fields.length(key);
         Optional<Length> sound = size.filter(length -> length.isPositive() && length.compareTo(most) <= 0);
         if (size.isPresent() && sound.isEmpty()) {
-            notSold(fields, key, name, "'" + name + "' has a " + key + " of " + Sizes.text(size.get()) + ".");
+            notSold(fields, key, name, Sizes.figure(size.get()));
         }
         return sound;
     }
@@ -105,27 +105,29 @@ final class FastenerReader {
             Optional<Length> length = fields.readLength(text);
             length.filter(Length::isPositive).ifPresent(lengths::add);
             if (length.isPresent() && !length.get().isPositive()) {
-                notSold(fields, "lengths", name, "'" + name + "' has a length of " + text.text() + ".");
+                notSold(fields, "lengths", name, new Text(text.text()));
             }
         }
         if (!fields.has("lengths")) {
-            missing(fields, "lengths", name, "the lengths in which it is sold");
+            missing(fields, "lengths", name, CatalogNotices.ITS_LENGTHS);
         }
         lengths.sort(Comparator.naturalOrder());
         return lengths;
     }
 
-    private void notSold(Fields fields, String key, String name, String message) {
-        notices.add(Notice.refusal("not-a-size", message)
+    private void notSold(Fields fields, String key, String name, Value size) {
+        notices.add(CatalogNotices.NO_FASTENER_SIZE
+                .with("key", key.equals("lengths") ? "length" : key)
+                .with("size", size)
                 .at(fields.mark(key))
-                .of(name)
-                .cure("Write it in inches, as 0.072, or with its unit."));
+                .of(name));
     }
 
-    private void missing(Fields fields, String key, String name, String what) {
-        notices.add(Notice.refusal("missing-key", "'" + name + "' has no " + key + ".")
+    private void missing(Fields fields, String key, String name, Phrase what) {
+        notices.add(CatalogNotices.MISSING_KEY
+                .with("key", key)
+                .with("what", what)
                 .at(fields.mark())
-                .of(name)
-                .cure("Add '" + key + ":', " + what + "."));
+                .of(name));
     }
 }

@@ -143,9 +143,7 @@ record Lists(
         Optional<String> asked = fields.text("units");
         Optional<LengthUnit> unit = asked.flatMap(LengthUnit::named);
         if (asked.isPresent() && unit.isEmpty()) {
-            notices.add(Notice.refusal("unknown-name", "No unit is called '" + asked.get() + "'.")
-                    .at(fields.mark("units"))
-                    .cure("Write in, mm, cm or ft."));
+            notices.add(CatalogNotices.UNKNOWN_UNIT.with("name", asked.get()).at(fields.mark("units")));
         }
         return unit.orElse(LengthUnit.INCH);
     }
@@ -168,19 +166,14 @@ record Lists(
 
     private static Optional<Notice> fault(String name, boolean taken, boolean digits) {
         if (name.isEmpty()) {
-            return Optional.of(
-                    Notice.refusal("missing-key", "An entry has no name.").cure("Add 'name:'."));
+            return Optional.of(CatalogNotices.NO_NAME.notice());
         }
         if (taken) {
-            return Optional.of(Notice.refusal("same-name-twice", "'" + name + "' is there twice.")
-                    .of(name)
-                    .cure("Call one " + name + "-2."));
+            return Optional.of(CatalogNotices.TWICE.notice().of(name));
         }
         boolean usable = (digits || !Character.isDigit(name.charAt(0))) && !name.equals(BOARD) && !name.contains(" x ");
         return usable
                 ? Optional.empty()
-                : Optional.of(Notice.refusal("unusable-name", "'" + name + "' reads as a board or a size.")
-                        .of(name)
-                        .cure("Begin the name with a letter, and do not call it board."));
+                : Optional.of(CatalogNotices.NAME_LIKE_A_SIZE.notice().of(name));
     }
 }

@@ -1,5 +1,8 @@
 package buildup.catalog;
 
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Text;
 import buildup.shared.notice.Suggestion;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +24,7 @@ final class NearNames {
      *
      * @param kinds known names, each with its kind
      */
-    static String cure(String asked, Map<String, String> kinds) {
+    static Phrase cure(String asked, Map<String, String> kinds) {
         String low = asked.toLowerCase(Locale.ROOT);
         List<String> ofKind = matching(kinds, name -> low.equals(kinds.get(name)));
         List<String> mistyped =
@@ -31,7 +34,7 @@ final class NearNames {
                 .filter(names -> !names.isEmpty())
                 .findFirst()
                 .map(NearNames::question)
-                .orElseGet(() -> Suggestion.cure(asked, kinds.keySet()));
+                .orElseGet(() -> Suggestion.phrase(asked, kinds.keySet()));
     }
 
     private static List<String> matching(Map<String, String> kinds, Predicate<String> chosen) {
@@ -42,9 +45,10 @@ final class NearNames {
                 .toList();
     }
 
-    private static String question(List<String> names) {
+    private static Phrase question(List<String> names) {
         return names.size() == 1
-                ? "Did you mean " + names.get(0) + "?"
-                : "Did you mean one of " + String.join(", ", names) + "?";
+                ? CatalogNotices.MEANT.with("name", names.get(0))
+                : CatalogNotices.MEANT_ONE_OF.with(
+                        "names", Listing.commas(names.stream().map(Text::new).toList()));
     }
 }

@@ -2,9 +2,14 @@ package buildup.catalog;
 
 import buildup.catalog.words.Speaker;
 import buildup.profiles.Profile;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
-import buildup.shared.notice.Code;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import java.util.List;
@@ -14,15 +19,18 @@ import java.util.Optional;
  * One call for a profile, its sizes read.
  *
  * @param text as asked for, blanks set right
+ * @param unit of bare numbers in it
  */
-record Order(String text, List<Length> sizes, Mark mark, Speaker speaker) {
+record Order(String text, List<Length> sizes, LengthUnit unit, Mark mark, Speaker speaker) {
 
     /** A molding larger than this is a slip, most likely millimetres read as inches. */
     private static final Length LARGEST_MOLDING = Length.inches(24);
 
+    private static final List<Length> USUAL_FRIEZE = List.of(Length.inches(0.75), Length.inches(5.5));
+
     Optional<Profile> board() {
         if (sizes.size() != 2) {
-            speaker.refuse("missing-size", "A board needs thickness x width.", mark, "Write it as board 3/4 x 5-1/2.");
+            speaker.say(CatalogNotices.BOARD_SIZES.with("size", Sizes.figures(USUAL_FRIEZE)), mark);
             return Optional.empty();
         }
         return positive(List.of("thickness", "width"))
@@ -39,19 +47,21 @@ record Order(String text, List<Length> sizes, Mark mark, Speaker speaker) {
         }
         List<List<Length>> usual = family.usual();
         if (sizes.isEmpty() && usual.size() == 1) {
-            return Optional.of(new Order(text + " " + Sizes.text(usual.get(0)), usual.get(0), mark, speaker));
+            return Optional.of(
+                    new Order(text + " " + Sizes.call(usual.get(0), unit), usual.get(0), unit, mark, speaker));
         }
         if (sizes.size() == 1 && wanted == 2) {
             Optional<Length> thickness = thickness(usual, sizes.get(0));
             if (thickness.isPresent()) {
-                return Optional.of(new Order(text, List.of(thickness.get(), sizes.get(0)), mark, speaker));
+                return Optional.of(new Order(text, List.of(thickness.get(), sizes.get(0)), unit, mark, speaker));
             }
         }
-        speaker.refuse(
-                sizes.size() > wanted ? "not-a-size" : "missing-size",
-                family.name() + " needs " + String.join(" x ", family.sizes()) + ".",
-                mark,
-                usually(family));
+        Kind kind = sizes.size() > wanted ? CatalogNotices.TOO_MANY_SIZES : CatalogNotices.TOO_FEW_SIZES;
+        speaker.say(
+                kind.with("family", family.name())
+                        .with("sizes", Sizes.names(family.sizes()))
+                        .with("usually", usually(family)),
+                mark);
         return Optional.empty();
     }
 
@@ -67,11 +77,11 @@ record Order(String text, List<Length> sizes, Mark mark, Speaker speaker) {
         return candidates.size() == 1 ? Optional.of(candidates.get(0)) : Optional.empty();
     }
 
-    private static String usually(Family family) {
-        List<String> usual = family.usual().stream().map(Sizes::text).toList();
+    private static Phrase usually(Family family) {
+        List<Phrase> usual = family.usual().stream().map(Sizes::figures).toList();
         return usual.isEmpty()
-                ? "Give " + String.join(" x ", family.sizes()) + "."
-                : "Usual sizes: " + String.join(", ", usual) + ".";
+                ? CatalogNotices.GIVE_SIZES.with("sizes", Sizes.names(family.sizes()))
+                : CatalogNotices.USUAL_SIZES.with("sizes", Listing.commas(usual));
     }
 
     /** The profile of a family in this size, or refusals. */
@@ -91,11 +101,12 @@ record Order(String text, List<Length> sizes, Mark mark, Speaker speaker) {
         boolean all = true;
         for (int i = 0; i < sizes.size(); i++) {
             if (sizes.get(i).compareTo(Sizes.SAME) <= 0) {
-                speaker.refuse(
-                        "thickness-zero-or-negative",
-                        "The " + names.get(i) + " of '" + text + "' is " + Sizes.text(sizes.get(i)) + ".",
-                        mark,
-                        "Give it more than nothing.");
+                speaker.say(
+                        CatalogNotices.NOTHING_LEFT
+                                .with("which", names.get(i))
+                                .with("call", text)
+                                .with("size", Sizes.figure(sizes.get(i))),
+                        mark);
                 all = false;
             }
         }
@@ -103,28 +114,23 @@ record Order(String text, List<Length> sizes, Mark mark, Speaker speaker) {
     }
 
     private void tooLarge(Family family, Length size) {
-        String inches = LengthPrinter.decimals(size, 1);
-        String feet = LengthPrinter.fraction(size.times(1.0 / 12), 2).replaceAll("[-+]$", "");
-        speaker.notices()
-                .add(Notice.problem(
-                                "mm-read-as-inches",
-                                "A " + family.kind() + " of " + inches + ": as inches that is " + feet
-                                        + " ft of molding.")
-                        .at(mark)
-                        .of(speaker.owner())
-                        .amount(size)
-                        .cure("Write mm behind it if millimetres are meant."));
+        Notice said = unit.isMetric()
+                ? CatalogNotices.LARGE_METRIC_MOLDING.notice()
+                : CatalogNotices.LARGE_MOLDING
+                        .with(
+                                "inches",
+                                Figure.of(Quantity.COUNT, size.toInches()).rounded(Rounding.decimals(1)))
+                        .with("run", Figure.of(Quantity.RUN, size.toInches() / 12));
+        speaker.say(said.with("kind", family.kind()).amount(Figure.length(size.toInches())), mark);
     }
 
     /** Says why this size cannot be drawn. */
     void refuse(Notice reason, Family family) {
-        speaker.notices()
-                .add(Code.of(reason.code(), "")
-                        .refusal("'{size}' cannot be drawn: {reason}", "Take a larger size. {usually}")
+        speaker.say(
+                CatalogNotices.cannotBeDrawn(reason.kind().code())
                         .with("size", text)
                         .with("reason", reason.sentence())
-                        .with("usually", usually(family))
-                        .at(mark)
-                        .of(speaker.owner()));
+                        .with("usually", usually(family)),
+                mark);
     }
 }

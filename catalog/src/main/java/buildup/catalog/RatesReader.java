@@ -4,8 +4,6 @@ import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
-import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -51,7 +49,8 @@ final class RatesReader {
         Map<String, BigDecimal> waste = table(fields, "waste", name, this::share);
         Optional<Length> accuracy = size(fields, "accuracy", name);
         if (fields.has("sound") && sound.isEmpty()) {
-            notShare(fields.mark("sound"), name, "The sound share of the wood is more than 0 and up to 100 %.");
+            notices.add(
+                    CatalogNotices.SOUND_SHARE.notice().at(fields.mark("sound")).of(name));
         }
         boolean whole = allowance.isPresent()
                 && board.isPresent()
@@ -98,7 +97,8 @@ final class RatesReader {
         Optional<BigDecimal> markUp = share(fields, "mark-up", name);
         Optional<BigDecimal> minimum = money(fields, "minimum", name);
         if (prepared.filter(feet -> feet.signum() == 0).isPresent()) {
-            notPrice(fields.mark("prepared"), name, "No blank is made ready at 0 feet an hour.");
+            notices.add(
+                    CatalogNotices.NO_FEET.notice().at(fields.mark("prepared")).of(name));
             prepared = Optional.empty();
         }
         boolean whole = knife.isPresent()
@@ -153,11 +153,10 @@ final class RatesReader {
         Optional<Length> rough = BoardReader.nominal(label);
         Optional<Length> most = BoardReader.nominal(finished.text());
         if (rough.isEmpty() || most.isEmpty() || most.get().compareTo(rough.get()) > 0) {
-            notices.add(Notice.refusal(
-                            "not-a-size",
-                            "'" + label + ": " + finished.text() + "' is not a quarter and what it yields.")
-                    .at(finished.mark())
-                    .cure("Write it as 8/4: 1-3/4."));
+            notices.add(CatalogNotices.NO_QUARTER
+                    .with("quarter", label)
+                    .with("finished", finished.text())
+                    .at(finished.mark()));
             return Optional.empty();
         }
         return Optional.of(new Mill.Quarter(label, rough.get(), most.get()));
@@ -175,11 +174,11 @@ final class RatesReader {
         Optional<Length> size = fields.length(key);
         Optional<Length> sound = size.filter(length -> length.compareTo(least) >= 0 && length.compareTo(LARGEST) <= 0);
         if (size.isPresent() && sound.isEmpty()) {
-            notices.add(
-                    Notice.refusal("not-a-size", "The " + key + " of '" + name + "' is " + Sizes.text(size.get()) + ".")
-                            .at(fields.mark(key))
-                            .of(name)
-                            .cure("Write it in inches, or with its unit."));
+            notices.add(CatalogNotices.NO_RATE_SIZE
+                    .with("key", key)
+                    .with("size", Sizes.figure(size.get()))
+                    .at(fields.mark(key))
+                    .of(name));
         }
         return sound;
     }
@@ -195,7 +194,10 @@ final class RatesReader {
     private Optional<BigDecimal> money(Scalar text, String name) {
         String written = text.text().strip();
         if (!MONEY.matcher(written).matches()) {
-            notPrice(text.mark(), name, "'" + text.text() + "' is not a price.");
+            notices.add(CatalogNotices.NO_PRICE
+                    .with("text", text.text())
+                    .at(text.mark())
+                    .of(name));
             return Optional.empty();
         }
         return Optional.of(new BigDecimal(written));
@@ -212,24 +214,17 @@ final class RatesReader {
     private Optional<BigDecimal> share(Scalar text, String name) {
         Matcher share = SHARE.matcher(text.text().strip());
         if (!share.matches()) {
-            notShare(text.mark(), name, "'" + text.text() + "' is not a share.");
+            notices.add(CatalogNotices.NO_SHARE
+                    .with("text", text.text())
+                    .at(text.mark())
+                    .of(name));
             return Optional.empty();
         }
         return Optional.of(new BigDecimal(share.group(1)).divide(HUNDRED));
     }
 
-    private void notPrice(Mark mark, String name, String message) {
-        notices.add(Notice.refusal("not-a-price", message).at(mark).of(name).cure("Write a plain number, as 3.20."));
-    }
-
-    private void notShare(Mark mark, String name, String message) {
-        notices.add(Notice.refusal("not-a-share", message).at(mark).of(name).cure("Write it as 15 %."));
-    }
-
     private void missing(Fields fields, String key, String name) {
-        notices.add(Notice.refusal("missing-key", "'" + name + "' has no " + key + ".")
-                .at(fields.mark())
-                .of(name)
-                .cure("Add '" + key + ":'; the list that comes with the program says what it means."));
+        notices.add(
+                CatalogNotices.MISSING_RATE.with("key", key).at(fields.mark()).of(name));
     }
 }

@@ -1,7 +1,10 @@
 package buildup.catalog;
 
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.length.LengthWriter;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -11,14 +14,30 @@ final class Sizes {
     /** Two sizes nearer than this are one: above rounding, below any tool. */
     static final Length SAME = Length.inches(1e-9);
 
+    private static final Phrase BY = Phrase.of("{first} x {then}");
+
     private Sizes() {}
 
-    /** {@code 3/4 x 5-1/2}, to the 64th. */
-    static String text(List<Length> sizes) {
-        return sizes.stream().map(Sizes::text).collect(Collectors.joining(" x "));
+    /** {@code 3/4 x 5-1/2}, as a call in a document of that unit holds it. */
+    static String call(List<Length> sizes, LengthUnit unit) {
+        return sizes.stream().map(size -> LengthWriter.in(unit, size)).collect(Collectors.joining(" x "));
     }
 
-    static String text(Length size) {
-        return LengthPrinter.fraction(size, 64);
+    /** A size that can be typed back as it is printed. */
+    static Figure figure(Length size) {
+        return Figure.contact(size.toInches());
+    }
+
+    /** {@code 3/4 x 5-1/2} as figures. */
+    static Phrase figures(List<Length> sizes) {
+        return sizes.stream()
+                .map(size -> Phrase.of("{size}").with("size", figure(size)))
+                .reduce((first, then) -> BY.with("first", first).with("then", then))
+                .orElse(Phrase.of(""));
+    }
+
+    /** {@code thickness x width}. */
+    static String names(List<String> sizes) {
+        return String.join(" x ", sizes);
     }
 }

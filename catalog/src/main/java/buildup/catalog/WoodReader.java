@@ -2,6 +2,9 @@ package buildup.catalog;
 
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.Arrays;
@@ -36,12 +39,7 @@ final class WoodReader {
         Optional<Wood.Group> group = group(fields);
         if (gravity.isEmpty() && density.isEmpty()) {
             if (!fields.has("specific-gravity") && !fields.has("density")) {
-                refuse(
-                        fields,
-                        "specific-gravity",
-                        "missing-key",
-                        "Wood " + name + " has neither density nor specific-gravity.",
-                        "Add 'density: 29 lb/ft3' or 'density: 470 kg/m3'.");
+                refuse(fields, "specific-gravity", CatalogNotices.NO_DENSITY.with("wood", name));
             }
             return Optional.empty();
         }
@@ -56,11 +54,9 @@ final class WoodReader {
                 .filter(one -> one.name().toLowerCase(Locale.ROOT).equals(text.text()))
                 .findFirst());
         if (word.isPresent() && group.isEmpty()) {
-            notices.add(Notice.refusal(
-                            "unknown-name",
-                            "No group of woods is called '" + word.get().text() + "'.")
-                    .at(word.get().mark())
-                    .cure("Write softwood, hardwood or panel."));
+            notices.add(CatalogNotices.UNKNOWN_GROUP
+                    .with("name", word.get().text())
+                    .at(word.get().mark()));
         }
         return group;
     }
@@ -75,9 +71,7 @@ final class WoodReader {
             return refuse(
                     fields,
                     "density",
-                    "not-a-density",
-                    "'" + text.get().text() + "' is not a density.",
-                    "Write it as 29 lb/ft3 or 470 kg/m3.");
+                    CatalogNotices.DENSITY.with("text", text.get().text()));
         }
         double amount = Double.parseDouble(written.group(1));
         double density = written.group(2).startsWith("kg") ? amount * Wood.LB_PER_CUBIC_FOOT : amount;
@@ -86,10 +80,8 @@ final class WoodReader {
                 : refuse(
                         fields,
                         "density",
-                        "not-a-density",
-                        "No wood weighs " + text.get().text()
-                                + (written.group(2).isEmpty() ? " lb/ft3." : "."),
-                        "Write it as 29 lb/ft3 or 470 kg/m3.");
+                        CatalogNotices.NO_SUCH_WEIGHT.with(
+                                "text", text.get().text() + (written.group(2).isEmpty() ? " lb/ft3" : "")));
     }
 
     private OptionalDouble number(Fields fields, String key, double greatest) {
@@ -104,13 +96,17 @@ final class WoodReader {
                 : refuse(
                         fields,
                         key,
-                        "not-a-number",
-                        "'" + written + "' is not a " + key + " figure of a wood.",
-                        "Write a decimal above 0 and up to " + greatest + ".");
+                        CatalogNotices.NO_WOOD_NUMBER
+                                .with("text", written)
+                                .with("key", key)
+                                .with(
+                                        "most",
+                                        Figure.of(Quantity.COUNT, greatest)
+                                                .rounded(Rounding.decimals(greatest < 1 ? 2 : 1))));
     }
 
-    private OptionalDouble refuse(Fields fields, String key, String code, String message, String cure) {
-        notices.add(Notice.refusal(code, message).at(fields.mark(key)).cure(cure));
+    private OptionalDouble refuse(Fields fields, String key, Notice notice) {
+        notices.add(notice.at(fields.mark(key)));
         return OptionalDouble.empty();
     }
 }

@@ -84,12 +84,9 @@ class CuttersTest {
                 .containsExactly(
                         "REFUSAL unknown-name own.yaml:2:22 No kind of cutter is called 'round'. | Known here: beading,"
                                 + " chamfer, core-box, cove, ogee, rabbet, round-over, saw, straight.",
-                        "REFUSAL not-a-size own.yaml:3:35 'b' has a size of 0. | Write it in inches, as 3/8, or with"
-                                + " its unit.",
-                        "REFUSAL not-a-size own.yaml:3:35 'b' has a size of 40. | Write it in inches, as 3/8, or with"
-                                + " its unit.",
-                        "REFUSAL not-a-size own.yaml:3:51 'b' has a depth of -1. | Write it in inches, as 3/8, or with"
-                                + " its unit.",
+                        "REFUSAL not-a-size own.yaml:3:35 'b' has a size of 0. | Write it with its unit, as 3/8 in.",
+                        "REFUSAL not-a-size own.yaml:3:35 'b' has a size of 40. | Write it with its unit, as 3/8 in.",
+                        "REFUSAL not-a-size own.yaml:3:51 'b' has a depth of -1. | Write it with its unit, as 3/8 in.",
                         "REFUSAL missing-key own.yaml:4:5 'c' has no kind. | Add 'kind:', one of round-over, beading,"
                                 + " cove, core-box, ogee, straight, rabbet, chamfer, saw.",
                         "REFUSAL missing-key own.yaml:4:5 'c' has no sizes. | Add 'sizes:', the sizes in which it is"

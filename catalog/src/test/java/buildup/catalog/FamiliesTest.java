@@ -13,6 +13,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Soundness;
 import buildup.profiles.outline.Stroke;
+import buildup.shared.length.LengthUnit;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -39,7 +40,7 @@ class FamiliesTest {
 
     private List<Profile> usual(Family family) {
         return family.usual().stream()
-                .map(sizes -> asked.profile(family.name() + " " + Sizes.text(sizes)))
+                .map(sizes -> asked.profile(family.name() + " " + Sizes.call(sizes, LengthUnit.INCH)))
                 .toList();
     }
 

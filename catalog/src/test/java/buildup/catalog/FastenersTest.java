@@ -91,6 +91,17 @@ class FastenersTest {
         assertThat(call("15 ga x 2-1/2 in", LengthUnit.MILLIMETRE)).isEqualTo("15 ga x 2-1/2");
     }
 
+    @Test
+    void what_is_sold_is_told_in_millimeters_in_a_metric_job_and_can_be_typed_back() {
+        Notices notices = new Notices();
+        ask(Asked.BUILT_IN, "23 ga x 50", LengthUnit.MILLIMETRE, notices);
+        NoticeWords words = NoticeWords.in(LengthUnit.MILLIMETRE);
+        assertThat(words.message(notices.sorted().get(0))).isEqualTo("'23 ga' is not sold 50.0 mm long.");
+        assertThat(words.cure(notices.sorted().get(0)))
+                .startsWith("Sold: 12.7 mm, 15.9 mm, 19.1 mm, 25.4 mm, 28.6 mm; list others");
+        assertThat(call("23 ga x 28.6 mm", LengthUnit.MILLIMETRE)).startsWith("23 ga x 1-1/8");
+    }
+
     private static List<String> said(String call) {
         return said(call, LengthUnit.INCH);
     }
@@ -119,7 +130,7 @@ class FastenersTest {
                                 + " 1, 1-1/8; list others under 'fasteners:' in a catalog file.");
         assertThat(said("15 ga x 60"))
                 .containsExactly(
-                        "REFUSAL not-a-size stack.yaml:7:3 No nail or screw is 60 in long. | Sold: 1, 1-1/4, 1-1/2,"
+                        "REFUSAL not-a-size stack.yaml:7:3 No nail or screw is 60 long. | Sold: 1, 1-1/4, 1-1/2,"
                                 + " 1-3/4, 2, 2-1/4, 2-1/2; list others under 'fasteners:' in a catalog file.");
         assertThat(said("15 ga x -2")).first().asString().contains("not-a-size");
         assertThat(said("15 ga x long")).first().asString().contains("No length is called 'long'");
@@ -160,10 +171,8 @@ class FastenersTest {
                 .containsExactly(
                         "REFUSAL unknown-name own.yaml:2:27 No kind of fastener is called 'staple'. | Write nail or screw.",
                         "REFUSAL missing-key own.yaml:3:5 'b nail' has no kind. | Add 'kind:', nail or screw.",
-                        "REFUSAL not-a-size own.yaml:3:31 'b nail' has a diameter of 0. | Write it in inches, as 0.072, or"
-                                + " with its unit.",
-                        "REFUSAL not-a-size own.yaml:3:43 'b nail' has a length of 0. | Write it in inches, as 0.072, or"
-                                + " with its unit.",
+                        "REFUSAL not-a-size own.yaml:3:31 'b nail' has a diameter of 0. | Write it with its unit, as 0.072 in.",
+                        "REFUSAL not-a-size own.yaml:3:43 'b nail' has a length of 0. | Write it with its unit, as 0.072 in.",
                         "REFUSAL missing-key own.yaml:4:5 'c nail' has no diameter. | Add 'diameter:', a length.",
                         "REFUSAL missing-key own.yaml:4:5 'c nail' has no lengths. | Add 'lengths:', the lengths in which it"
                                 + " is sold.",

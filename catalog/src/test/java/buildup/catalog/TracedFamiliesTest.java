@@ -76,7 +76,8 @@ class TracedFamiliesTest {
     private static Stream<Profile> profiles() {
         return Asked.BUILT_IN.families().stream()
                 .flatMap(family -> family.usual().stream()
-                        .map(sizes -> Asked.builtIn().profile(family.name() + " " + Sizes.text(sizes))));
+                        .map(sizes ->
+                                Asked.builtIn().profile(family.name() + " " + Sizes.call(sizes, LengthUnit.INCH))));
     }
 
     @Test

@@ -2,6 +2,7 @@ package buildup.catalog.words;
 
 import buildup.catalog.words.WordParser.Words;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.OutlineCodes;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Soundness;
 import buildup.profiles.outline.Soundness.Clockwise;
@@ -11,11 +12,10 @@ import buildup.profiles.outline.Soundness.Fault;
 import buildup.profiles.outline.Soundness.NoArea;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Mark;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -37,13 +37,12 @@ final class OutlineCheck {
         boolean sound = true;
         List<Fault> faults = Soundness.faults(walk);
         if (face <= Tolerance.COINCIDENT && !faults.contains(new NoArea())) {
-            speaker.refuse(
-                    "outline-mirrored", "The back of this profile is on the room side.", whole, "Say out for in.");
+            speaker.say(WordNotices.MIRRORED.notice(), whole);
             sound = false;
         }
         for (Fault fault : faults) {
             if (fault instanceof NoArea) {
-                speaker.refuse("no-area", "The outline closes no area.", whole, "Go out and up before it closes.");
+                speaker.say(WordNotices.NO_AREA.notice(), whole);
                 sound = false;
             } else if (fault instanceof Crossing crossing) {
                 if (!kerfThrough(crossing, walk, wordOf, words, speaker)) {
@@ -51,13 +50,9 @@ final class OutlineCheck {
                 }
                 sound = false;
             } else if (fault instanceof Clockwise && sound) {
-                speaker.note(
-                        "outline-clockwise",
-                        "The outline runs clockwise; turned round.",
-                        whole,
-                        "Begin at the lower end of the back and go out along the bottom.");
+                speaker.say(WordNotices.TURNED_ROUND.notice(), whole);
             } else if (fault instanceof Doubled doubled) {
-                speaker.note("doubled-points", "Doubled points dropped: " + doubled.count() + ".", whole, "");
+                speaker.say(WordNotices.DOUBLED.with("doubled", Figure.count(doubled.count())), whole);
             }
         }
         return sound;
@@ -77,20 +72,16 @@ final class OutlineCheck {
                 double depth = groove.get().size(1, 0);
                 double board = Math.abs(inward.x()) > Math.abs(inward.y()) ? box.width() : box.height();
                 if (depth >= board - Tolerance.TOUCHING) {
-                    speaker.refuse(
-                            "kerf-through",
-                            "Kerf is " + size(depth) + " deep in a " + size(board) + " board.",
-                            groove.get().mark(),
-                            "Cut it less deep.");
+                    speaker.say(
+                            WordNotices.THROUGH
+                                    .with("depth", Figure.length(depth))
+                                    .with("board", Figure.length(board)),
+                            groove.get().mark());
                     return true;
                 }
             }
         }
         return false;
-    }
-
-    private static String size(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
     }
 
     private static Stream<Word> all(Words words) {
@@ -105,24 +96,21 @@ final class OutlineCheck {
                 .map(Word::mark)
                 .findFirst()
                 .orElse(whole);
-        speaker.refuse(
-                "outline-crosses-itself",
-                String.format(
-                        Locale.ROOT,
-                        "Outline crosses itself near (%.2f, %.2f), %s.",
-                        crossing.near().x(),
-                        crossing.near().y(),
-                        between(first, second)),
-                mark,
-                "Shorten one of the two.");
+        speaker.say(
+                WordNotices.CROSSES_ITSELF
+                        .with("place", OutlineCodes.place(crossing.near()))
+                        .with("where", between(first, second)),
+                mark);
     }
 
-    private static String between(int first, int second) {
+    private static Phrase between(int first, int second) {
         if (first == second) {
-            return first == WalkReader.CLOSING ? "where it closes" : "within word " + first;
+            return first == WalkReader.CLOSING
+                    ? WordNotices.WHERE_IT_CLOSES
+                    : WordNotices.WITHIN_A_WORD.with("first", Figure.count(first));
         }
         return first == WalkReader.CLOSING || second == WalkReader.CLOSING
-                ? "between word " + Math.max(first, second) + " and the line that closes it"
-                : "between words " + first + " and " + second;
+                ? WordNotices.AT_THE_CLOSING_LINE.with("first", Figure.count(Math.max(first, second)))
+                : WordNotices.BETWEEN_WORDS.with("first", Figure.count(first)).with("second", Figure.count(second));
     }
 }

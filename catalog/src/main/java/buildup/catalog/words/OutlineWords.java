@@ -10,7 +10,7 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.length.LengthWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -299,7 +299,7 @@ public final class OutlineWords {
     private static String text(double size) {
         double steps = size * FINEST;
         return Math.abs(steps - Math.rint(steps)) <= Tolerance.COINCIDENT * FINEST
-                ? LengthPrinter.fraction(Length.inches(Math.rint(steps) / FINEST), FINEST)
+                ? LengthWriter.inches(Length.inches(Math.rint(steps) / FINEST))
                 : BigDecimal.valueOf(size)
                         .setScale(PLACES, RoundingMode.HALF_UP)
                         .stripTrailingZeros()

@@ -3,8 +3,8 @@ package buildup.catalog.words;
 import buildup.profiles.member.Walk;
 import buildup.profiles.member.Way;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notice;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -76,14 +76,15 @@ final class Pen {
             // an arc of its own radius may end level with its beginning, or straight above it
             boolean levelArc = isArc(word) && i < 2 && size == 0;
             if (size <= Tolerance.COINCIDENT && !evenHollow && !levelArc) {
-                return refused(word, "comes out at " + size(size) + ".", "Give it a size of more than nothing.");
+                return refused(WordNotices.of(WordNotices.NOTHING, word).with("size", Figure.length(size)), word);
             }
         }
         if (word.verb() == Verb.SCOTIA && word.size(1, 0) >= word.size(0, 0)) {
             return refused(
-                    word,
-                    "is " + size(word.size(1, 0)) + " wide and only " + size(word.size(0, 0)) + " high.",
-                    "Make it higher than wide, or say cove.");
+                    WordNotices.of(WordNotices.WIDE_SCOTIA, word)
+                            .with("width", Figure.length(word.size(1, 0)))
+                            .with("height", Figure.length(word.size(0, 0))),
+                    word);
         }
         return !isArc(word) || arcHolds(word);
     }
@@ -95,14 +96,15 @@ final class Pen {
     private boolean arcHolds(Word word) {
         double chord = Math.hypot(word.size(0, 0), word.size(1, word.size(0, 0)));
         if (chord <= Tolerance.COINCIDENT) {
-            return refused(word, "ends where it begins.", "Give it a height or a width.");
+            return refused(WordNotices.of(WordNotices.NO_SPAN, word), word);
         }
         // half the chord for a half round; rounding may leave a printed radius a hair short of it
         if (word.sizes().size() > 2 && word.size(2, 0) < chord / 2 - Tolerance.SNAP) {
             return refused(
-                    word,
-                    "has a radius of " + size(word.size(2, 0)) + " and spans " + size(chord) + ".",
-                    "Give it a radius of at least half its span.");
+                    WordNotices.of(WordNotices.SMALL_RADIUS, word)
+                            .with("radius", Figure.length(word.size(2, 0)))
+                            .with("span", Figure.length(chord)),
+                    word);
         }
         return true;
     }
@@ -114,18 +116,15 @@ final class Pen {
                 word.size(0, 0) * (way.unit().x() + way.unit().y()) - walk.at().dot(way.unit());
         return ahead >= -Tolerance.COINCIDENT
                 || refused(
-                        word,
-                        "goes to " + size(word.size(0, 0)) + ", which lies " + size(-ahead) + " behind it.",
-                        "Go the other way, or shorten the words before it.");
+                        WordNotices.of(WordNotices.GOES_BACK, word)
+                                .with("size", Figure.length(word.size(0, 0)))
+                                .with("behind", Figure.length(-ahead)),
+                        word);
     }
 
-    private boolean refused(Word word, String what, String cure) {
-        speaker.refuse("not-a-size", word + " " + what, word.mark(), cure);
+    private boolean refused(Notice notice, Word word) {
+        speaker.say(notice, word.mark());
         return false;
-    }
-
-    private static String size(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
     }
 
     private void draw(Word word, String name) {

@@ -16,14 +16,6 @@ import java.util.Optional;
  */
 public record Speaker(String owner, Notices notices) {
 
-    public void refuse(String code, String message, Mark mark, String cure) {
-        add(Notice.refusal(code, message).at(mark).cure(cure));
-    }
-
-    public void note(String code, String message, Mark mark, String cure) {
-        add(Notice.note(code, message).at(mark).cure(cure));
-    }
-
     /** A length, or a refusal; how it was read is said only where it could be meant otherwise. */
     public Optional<Length> length(String text, LengthReader lengths, Mark mark) {
         Reading reading = lengths.read(text);
@@ -39,10 +31,6 @@ public record Speaker(String owner, Notices notices) {
 
     /** Says it of the owner, at a place. */
     public void say(Notice notice, Mark mark) {
-        add(notice.at(mark));
-    }
-
-    private void add(Notice notice) {
-        notices.add(notice.of(owner));
+        notices.add(notice.at(mark).of(owner));
     }
 }

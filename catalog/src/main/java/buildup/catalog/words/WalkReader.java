@@ -43,7 +43,7 @@ public final class WalkReader {
         Speaker speaker = new Speaker(owner, notices);
         Optional<Words> read = WordParser.read(words, lengths, speaker);
         if (read.flatMap(Words::back).isPresent()) {
-            speaker.refuse("wrong-shape", "A face has no 'back:'.", words.mark(), "Take 'back:' out.");
+            speaker.say(WordNotices.FACE_WITH_BACK.notice(), words.mark());
             return Optional.empty();
         }
         Walk walk = new Walk();

@@ -44,9 +44,4 @@ record Word(
     static boolean sameAxis(Way a, Way b) {
         return (a.unit().x() == 0) == (b.unit().x() == 0);
     }
-
-    @Override
-    public String toString() {
-        return "Word " + number + " (" + spelled + ")";
-    }
 }

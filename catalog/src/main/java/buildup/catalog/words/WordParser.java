@@ -6,9 +6,11 @@ import buildup.shared.document.Mapping;
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
 import buildup.shared.document.Sequence;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +26,6 @@ final class WordParser {
     private static final int MOST_WORDS = 1000;
 
     private static final String BACK = "back";
-    private static final String WRONG_SHAPE = "wrong-shape";
     private static final Pattern BLANKS = Pattern.compile("\\s+");
 
     /** A comma that is no decimal comma. */
@@ -57,7 +58,7 @@ final class WordParser {
             return Optional.empty();
         }
         if (parser.front.isEmpty()) {
-            speaker.refuse("no-area", "No words are given, so nothing is drawn.", words.mark(), "Begin with 'out'.");
+            speaker.say(WordNotices.NO_WORDS.notice(), words.mark());
             return Optional.empty();
         }
         Optional<List<Word>> back = parser.shapesBack ? Optional.of(List.copyOf(parser.back)) : Optional.empty();
@@ -71,7 +72,9 @@ final class WordParser {
             item(node);
         }
         if (count > MOST_WORDS) {
-            refuse("too-many-words", count + " words in one outline.", node.mark(), "Say it in " + MOST_WORDS + ".");
+            refuse(
+                    WordNotices.MANY_WORDS.with("count", Figure.count(count)).with("most", Figure.count(MOST_WORDS)),
+                    node.mark());
         }
     }
 
@@ -83,28 +86,22 @@ final class WordParser {
         } else if (node instanceof Mapping mapping && mapping.entries().size() == 1) {
             entry(mapping.entries().get(0));
         } else {
-            refuse(WRONG_SHAPE, "A word is one text.", node.mark(), "Write it as 'cove 1/2'.");
+            refuse(WordNotices.NO_TEXT.notice(), node.mark());
         }
     }
 
     private void entry(Entry entry) {
         if (!entry.key().text().equals(BACK)) {
             refuse(
-                    WRONG_SHAPE,
-                    "'" + entry.key().text() + ":' is no profile word.",
-                    entry.key().mark(),
-                    "Write words without a colon; only 'back:' has one.");
+                    WordNotices.NO_PROFILE_WORD.with("key", entry.key().text()),
+                    entry.key().mark());
             return;
         }
         shapesBack = true;
         if (entry.value() instanceof Sequence || entry.value() instanceof Scalar) {
             take(entry.value());
         } else {
-            refuse(
-                    WRONG_SHAPE,
-                    "'back:' holds a list of words.",
-                    entry.value().mark(),
-                    "Write it as 'back: [down 1/2]'.");
+            refuse(WordNotices.NO_LIST.notice(), entry.value().mark());
         }
     }
 
@@ -126,17 +123,13 @@ final class WordParser {
         if (spelled.isEmpty()) {
             String asked = rest.split(" ", 2)[0];
             return none(
-                    "unknown-word",
-                    "No profile word is called '" + asked + "'.",
-                    mark,
-                    Suggestion.cure(asked, Verb.bySpelling().keySet()));
+                    WordNotices.NO_SUCH_WORD
+                            .with("word", asked)
+                            .cure(Suggestion.phrase(asked, Verb.bySpelling().keySet())),
+                    mark);
         }
         if (name.filter(WordParser::unusable).isPresent()) {
-            return none(
-                    "unusable-name",
-                    "'" + name.orElse("") + "' cannot name a member: a name holds no dot and no ' + ' or ' - '.",
-                    mark,
-                    "Take letters, digits and hyphens.");
+            return none(WordNotices.NO_MEMBER_NAME.with("name", name.orElse("")), mark);
         }
         String word = spelled.get().getKey();
         return sized(
@@ -164,10 +157,12 @@ final class WordParser {
         List<String> texts = SizeText.split(to ? sizes.substring(3) : sizes);
         if (texts.size() > verb.mostSizes()) {
             return none(
-                    "not-a-size",
-                    "'" + spelled + "' takes " + verb.takes() + ", not " + texts.size() + " sizes.",
-                    mark,
-                    "Take '" + String.join(" x ", texts.subList(verb.mostSizes(), texts.size())) + "' out.");
+                    WordNotices.MANY_SIZES
+                            .with("word", spelled)
+                            .with("takes", verb.takes())
+                            .with("count", Figure.count(texts.size()))
+                            .with("more", String.join(" x ", texts.subList(verb.mostSizes(), texts.size()))),
+                    mark);
         }
         List<Length> read = new ArrayList<>();
         texts.forEach(text -> speaker.length(text, lengths, mark).ifPresent(read::add));
@@ -203,13 +198,13 @@ final class WordParser {
         };
     }
 
-    private <T> Optional<T> none(String code, String message, Mark mark, String cure) {
-        refuse(code, message, mark, cure);
+    private <T> Optional<T> none(Notice notice, Mark mark) {
+        refuse(notice, mark);
         return Optional.empty();
     }
 
-    private void refuse(String code, String message, Mark mark, String cure) {
+    private void refuse(Notice notice, Mark mark) {
         faulty = true;
-        speaker.refuse(code, message, mark, cure);
+        speaker.say(notice, mark);
     }
 }

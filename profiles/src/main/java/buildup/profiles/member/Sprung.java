@@ -5,10 +5,16 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Soundness;
+import buildup.profiles.outline.Soundness.Crossing;
+import buildup.profiles.outline.Soundness.NoArea;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A sprung molding: a flat stick that stands across the corner of wall and ceiling, its flats cut to bear on both.
@@ -25,20 +31,44 @@ import java.util.List;
  * @param ceilingEdge square edge at the ceiling, 0 to thickness, in
  */
 public record Sprung(double spring, double width, double thickness, double wallEdge, double ceilingEdge) {
+    private static final Phrase NO_SPRING = Phrase.of("a spring of {spring} is not between 0 and 90 degrees");
+    private static final Phrase NO_SIZE = Phrase.of("its sizes are not above 0");
+    private static final Phrase WIDE_EDGES =
+            Phrase.of("square edges of {wall} and {ceiling} do not fit a thickness of {thickness}");
+    private static final Phrase NO_BACK = Phrase.of("a thickness of {thickness} leaves no back on a face of {width}");
+
+    /**
+     * A stick.
+     *
+     * @throws IllegalArgumentException when there is a {@link #fault}
+     */
     public Sprung {
+        Optional<Phrase> fault = fault(spring, width, thickness, wallEdge, ceilingEdge);
+        if (fault.isPresent()) {
+            throw new IllegalArgumentException(
+                    "stick of " + thickness + " x " + width + ": " + fault.get().template());
+        }
+    }
+
+    /** What keeps such sizes from being a stick, in a few words. */
+    public static Optional<Phrase> fault(
+            double spring, double width, double thickness, double wallEdge, double ceilingEdge) {
         if (!(spring > 0 && spring < 90)) {
-            throw new IllegalArgumentException("spring " + spring + " is not between 0 and 90 degrees");
+            return Optional.of(NO_SPRING.with("spring", Figure.angle(spring)));
         }
         if (!(width > 0 && thickness > 0)) {
-            throw new IllegalArgumentException("stick of " + thickness + " x " + width);
+            return Optional.of(NO_SIZE);
         }
         if (!(wallEdge >= 0 && wallEdge <= thickness && ceilingEdge >= 0 && ceilingEdge <= thickness)) {
-            throw new IllegalArgumentException(
-                    "square edges " + wallEdge + ", " + ceilingEdge + " do not fit a thickness of " + thickness);
+            return Optional.of(WIDE_EDGES
+                    .with("wall", Figure.length(wallEdge))
+                    .with("ceiling", Figure.length(ceilingEdge))
+                    .with("thickness", Figure.length(thickness)));
         }
-        if (wallFlatTop(spring, thickness, wallEdge) >= drop(spring, width, ceilingEdge)) {
-            throw new IllegalArgumentException("thickness " + thickness + " leaves no back on a face of " + width);
-        }
+        return wallFlatTop(spring, thickness, wallEdge) >= drop(spring, width, ceilingEdge)
+                ? Optional.of(
+                        NO_BACK.with("thickness", Figure.length(thickness)).with("width", Figure.length(width)))
+                : Optional.empty();
     }
 
     public double drop() {
@@ -60,6 +90,20 @@ public record Sprung(double spring, double width, double thickness, double wallE
      * ends short of the ceiling edge's corner is closed straight to it.
      */
     public Outline withFace(List<Stroke> face) {
+        return Outline.closed(strokes(face));
+    }
+
+    /** The same, or nothing where the face leaves the stick or crosses itself or it. */
+    public Optional<Outline> sound(List<Stroke> face) {
+        return Optional.of(face)
+                .filter(this::holds)
+                .map(this::strokes)
+                .filter(strokes -> Soundness.faults(strokes).stream()
+                        .noneMatch(fault -> fault instanceof NoArea || fault instanceof Crossing))
+                .map(Outline::closed);
+    }
+
+    private List<Stroke> strokes(List<Stroke> face) {
         Motion held = new Motion(cos(), sin(), -sin(), cos(), wallEdge * cos(), 0);
         List<Stroke> strokes = new ArrayList<>();
         face.forEach(stroke -> strokes.add(stroke.moved(held)));
@@ -79,7 +123,7 @@ public record Sprung(double spring, double width, double thickness, double wallE
         strokes.add(new Stroke(new Line(ceilingEnd, wallTop), "back"));
         strokes.add(new Stroke(new Line(wallTop, wallBottom), "wall-flat"));
         strokes.add(new Stroke(new Line(wallBottom, lower), "wall-edge"));
-        return Outline.closed(strokes);
+        return strokes;
     }
 
     /**

@@ -11,6 +11,9 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Soundness;
 import buildup.profiles.outline.Stroke;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
+import buildup.shared.length.LengthUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -119,6 +122,16 @@ class SprungTest {
                 .isFalse();
         assertThat(sprung.holds(List.of(new Stroke(new Line(Point.ORIGIN, new Point(-0.6, 1)), "deep"))))
                 .isFalse();
+    }
+
+    @Test
+    void why_a_stick_cannot_be_is_told_in_the_unit_of_whoever_asks() {
+        Phrase edges = Sprung.fault(38, 3, 0.5, 0.625, 0).orElseThrow();
+        assertThat(FigurePrinter.INCHES.print(edges))
+                .isEqualTo("square edges of 5/8 and 0 do not fit a thickness of 1/2");
+        assertThat(new FigurePrinter(LengthUnit.MILLIMETRE).print(edges))
+                .isEqualTo("square edges of 15.9- mm and 0 mm do not fit a thickness of 12.7 mm");
+        assertThat(Sprung.fault(38, 3, 0.5, 0.25, 0.25)).isEmpty();
     }
 
     @Test
