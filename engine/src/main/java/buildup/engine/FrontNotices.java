@@ -1,13 +1,13 @@
 package buildup.engine;
 
+import buildup.engine.stack.StackNotices;
+import buildup.engine.sticks.StickNotices;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 
 /** What the front door itself has to say. */
 public final class FrontNotices {
-    static final Code EMPTY_STACK = Code.of("empty-stack", "There is nothing in the stack to measure.");
-
-    static final Kind FRAMING_ALONE = EMPTY_STACK.refusal(
+    static final Kind FRAMING_ALONE = StackNotices.EMPTY_STACK.refusal(
             "The stack holds framing alone: there is nothing to measure.", "Add pieces of kind trim or nailer.");
 
     /** Said where a plan is needed. */
@@ -17,9 +17,7 @@ public final class FrontNotices {
             "The stack holds no plan: there is nothing to cut to length.",
             "Add one, as 'plan: [{{ left: return, right: return, stretches: [{{ length: 96 }] }]'.");
 
-    static final Code NO_STOCK = Code.of("no-stock", "No wood is given to cut from.");
-
-    static final Kind STICKS_UNKNOWN = NO_STOCK.problem(
+    static final Kind STICKS_UNKNOWN = StickNotices.NO_STOCK.problem(
             "No stock is given: lengths are known, sticks are not.",
             "Add it, as 'stock: {{ sticks: [{{ of: 1x6, buy: [8', 12'] }] }'.");
 

@@ -69,6 +69,20 @@ public final class ElevationDrawing {
     }
 
     private Scene scene() {
+        List<Item> items = strips.isEmpty() ? new ArrayList<>() : front();
+        Group legend = new Group("legend", legend());
+        Box words = legend.box();
+        Box picture = items.stream().map(Item::box).reduce(Box::with).orElse(words);
+        items.add(legend.moved(picture.back() - words.back(), picture.bottom() - 2 * size - words.top()));
+        return Sheets.around(
+                section.stack().title() + ", front",
+                "Front view of " + Drafting.size(section.stack(), run) + Drafting.unit(section.stack()) + " of run, "
+                        + Lamps.words(lighting),
+                items,
+                2 * size);
+    }
+
+    private List<Item> front() {
         List<Item> items = new ArrayList<>();
         List<Item> faces = new ArrayList<>();
         for (int i = 0; i < strips.size(); i++) {
@@ -89,16 +103,7 @@ public final class ElevationDrawing {
         items.add(new Group("edges", edges()));
         items.addAll(names());
         items.addAll(shadowNames());
-        Box picture = Box.around(items.stream().map(Item::box).toList());
-        Group legend = new Group("legend", legend());
-        Box words = legend.box();
-        items.add(legend.moved(picture.back() - words.back(), picture.bottom() - 2 * size - words.top()));
-        return Sheets.around(
-                section.stack().title() + ", front",
-                "Front view of " + Drafting.size(section.stack(), run) + Drafting.unit(section.stack()) + " of run, "
-                        + Lamps.words(lighting),
-                items,
-                2 * size);
+        return items;
     }
 
     private static Strip lapped(Strip strip) {
@@ -229,6 +234,12 @@ public final class ElevationDrawing {
     }
 
     private List<Item> legend() {
+        if (strips.isEmpty()) {
+            return new Legend(measure, size)
+                    .title(section.stack().title())
+                    .text("Nothing of this stack faces the room.")
+                    .items();
+        }
         return new Legend(measure, size)
                 .title(section.stack().title())
                 .text("Front of " + Drafting.size(section.stack(), run) + Drafting.unit(section.stack())

@@ -6,6 +6,7 @@ import buildup.engine.run.Frame;
 import buildup.engine.run.Job;
 import buildup.engine.run.Run;
 import buildup.engine.run.Stretch;
+import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,24 +44,26 @@ final class PlanPlaces {
     static List<Place> of(Job job) {
         List<Place> places = new ArrayList<>();
         Map<String, Integer> numbers = new LinkedHashMap<>();
+        FigurePrinter printer =
+                new FigurePrinter(job.section().stack().lengths().bareUnit());
         for (int r = 0; r < job.plan().runs().size(); r++) {
             int number = r;
             Run run = job.plan().runs().get(r);
             List<Frame> frames = job.frames().get(r);
             int last = frames.size() - 1;
             List<Place> own = new ArrayList<>();
-            run.left().ifPresent(ending -> own.add(end(frames.get(0), ending, number, true)));
+            run.left().ifPresent(ending -> own.add(end(frames.get(0), ending, number, true, printer)));
             for (int i = 0; i <= last; i++) {
                 Stretch stretch = run.stretches().get(i);
                 Frame end = new Frame(
                         frames.get(i).at(stretch.length(), 0), frames.get(i).along());
                 Optional<Corner> corner = stretch.corner();
                 if (corner.isPresent()) {
-                    String words = corner.get().words() + " corner"
+                    String words = printer.print(corner.get().words()) + " corner"
                             + (run.coped() && corner.get().inside() ? ", coped" : "");
                     own.add(new Place(number, 0, words, end, corner, Optional.empty(), false));
                 } else {
-                    own.add(end(end, run.right().orElseThrow(), number, false));
+                    own.add(end(end, run.right().orElseThrow(), number, false, printer));
                 }
             }
             for (Place place : own) {
@@ -70,8 +73,8 @@ final class PlanPlaces {
         return places;
     }
 
-    private static Place end(Frame frame, Ending ending, int run, boolean left) {
-        String words = (left ? "left" : "right") + " end: " + ending.words();
+    private static Place end(Frame frame, Ending ending, int run, boolean left, FigurePrinter printer) {
+        String words = (left ? "left" : "right") + " end: " + printer.print(ending.words());
         return new Place(run, 0, words, frame, Optional.empty(), Optional.of(ending), left);
     }
 }

@@ -61,7 +61,10 @@ public final class RaysDrawing {
         List<Item> items = new ArrayList<>();
         items.add(new Group("pieces", wood.areas()));
         items.add(new Group("edges", thin(wood.edges())));
-        items.add(new Group("light", walk()));
+        List<Item> walk = walk();
+        if (!walk.isEmpty()) {
+            items.add(new Group("light", walk));
+        }
         List<Item> rays = rays();
         if (!rays.isEmpty()) {
             items.add(new Group("rays", rays));

@@ -18,6 +18,8 @@ import buildup.engine.sticks.Stick;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -126,10 +128,8 @@ public final class SticksDrawing {
     }
 
     private String stickLength(Stick stick) {
-        String size = Drafting.size(job.section().stack(), Fine.inches(stick.length()));
-        return Drafting.units(job.section().stack()).equals("inches")
-                ? Fine.stick(stick.length())
-                : size + Drafting.unit(job.section().stack());
+        LengthUnit unit = job.section().stack().lengths().bareUnit();
+        return new FigurePrinter(unit).print(list.shop().grid().stick(stick.length()));
     }
 
     private double length(int steps) {

@@ -124,7 +124,9 @@ final class Wood {
             areas.add(fill.get(0));
             hatches.add(fill.get(1));
             // an unbroken ring closes on itself, so that its last corner is joined like the others
-            edges.add(look.edge(part.edges(), part.breaks().isEmpty()));
+            if (!part.edges().isEmpty()) {
+                edges.add(look.edge(part.edges(), part.breaks().isEmpty()));
+            }
             part.breaks().forEach(line -> breaks.addAll(broken(line)));
         }
         layers.add(new Layer(shown.number(), areas, hatches, edges));

@@ -1,6 +1,9 @@
 package buildup.cli.report;
 
 import buildup.cli.table.Cell;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
 import buildup.shared.length.LengthUnit;
@@ -18,6 +21,16 @@ public record Printed(LengthUnit unit) {
     public String size(double inches) {
         Length length = Length.inches(inches);
         return metric() ? LengthPrinter.millimetres(length) : LengthPrinter.sixteenths(length);
+    }
+
+    /** One figure with its unit. */
+    public String figure(Figure figure) {
+        return new FigurePrinter(unit).print(figure);
+    }
+
+    /** Words with figures in them. */
+    public String words(Phrase phrase) {
+        return new FigurePrinter(unit).print(phrase);
     }
 
     public Cell cell(double inches) {

@@ -36,7 +36,6 @@ class JsonReportTest {
             "contacts",
             "overlaps",
             "voids",
-            "verdict",
             "lights",
             "shadows",
             "eyes",

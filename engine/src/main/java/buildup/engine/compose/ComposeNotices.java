@@ -52,6 +52,23 @@ final class ComposeNotices {
     static final Phrase COULD_BE = Phrase.of("'{board}' could be {size}.");
     static final Phrase LOWER = Phrase.of("Lower the stack by {by}.");
 
+    static final Code OUTSIDE_CODE =
+            Code.of("outside-the-room", "The whole stack is above the ceiling or below the floor.");
+    static final Kind ABOVE_CEILING = OUTSIDE_CODE.problem(
+            "The whole stack is above the ceiling, at {ceiling}: it begins at {bottom}. That ceiling is left out.", "");
+    static final Kind BELOW_FLOOR = OUTSIDE_CODE.problem(
+            "The whole stack is below the floor, at {floor}: it ends at {top}. That floor is left out.", "");
+    static final Phrase LARGER_UNIT = Phrase.of("{number} read as {unit}: {meant} meant?");
+    static final Phrase GIVE_CEILING = Phrase.of("Heights count up from the datum: give that of the ceiling.");
+    static final Phrase SIGN = Phrase.of("Heights count up from the datum: -{number} meant?");
+    static final Phrase GIVE_FLOOR = Phrase.of("Heights count up from the datum: give that of the floor.");
+
+    static final Code POINT_VOID_CODE = Code.of(
+            "void-closed-by-a-point", "What closes a void is a corner, or a round that is tangent: glue may not.");
+    static final Kind POINT_VOID = POINT_VOID_CODE.note(
+            "The void of {amount} is closed only by points: {meetings}.", "Lap them, if it has to be tight.");
+    static final Phrase MEETING = Phrase.of("{bodies} at {out} out, {up} up");
+
     static final Code TOO_FAR_CODE = Code.of("projects-too-far", "The stack projects more than its space allows.");
     static final Kind TOO_FAR =
             TOO_FAR_CODE.problem("The stack projects {projection}, {amount} more than allowed.", "");

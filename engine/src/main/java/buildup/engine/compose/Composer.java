@@ -4,16 +4,17 @@ import buildup.engine.placing.Placed;
 import buildup.engine.placing.Surroundings;
 import buildup.engine.stack.Stack;
 import buildup.profiles.outline.Box;
-import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
+import buildup.profiles.region.Cavity;
+import buildup.profiles.region.Covered;
 import buildup.profiles.region.Joining;
 import buildup.profiles.region.Lap;
+import buildup.profiles.region.Laps;
 import buildup.profiles.region.Part;
 import buildup.profiles.region.Ring;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -33,7 +34,7 @@ public final class Composer {
         this.pieces = placed.size();
         List<Body> all = new ArrayList<>();
         placed.forEach(one -> all.add(new Body(one.name(), one.outline(), Optional.of(one))));
-        Surroundings room = Surroundings.of(stack.space(), reach(stack, placed));
+        Surroundings room = Surroundings.of(Room.of(stack, all).around(), reach(stack, placed));
         room.wall().ifPresent(wall -> all.add(new Body("wall", wall, Optional.empty())));
         room.floor().ifPresent(floor -> all.add(new Body("floor", floor, Optional.empty())));
         room.ceiling().ifPresent(ceiling -> all.add(new Body("ceiling", ceiling, Optional.empty())));
@@ -92,9 +93,8 @@ public final class Composer {
     }
 
     private Section section(Optional<Set<Integer>> held) {
-        Joining.Joined joined = joining.union();
-        List<Part> skin = joined.parts().stream().map(this::byBody).toList();
-        List<Overlap> overlaps = joined.overlapping() ? overlaps() : List.of();
+        List<Part> skin = joining.union().parts().stream().map(this::byBody).toList();
+        List<Overlap> overlaps = overlaps();
         List<Contact> contacts = Contacts.of(bodies, overlaps);
         List<List<Integer>> parts = Parts.of(bodies, contacts, overlaps);
         List<Member> members = new RoomSide(bodies, skin, parts).walk();
@@ -102,23 +102,20 @@ public final class Composer {
                 stack,
                 bodies,
                 skin,
-                totals(overlaps),
+                totals(),
                 steps(),
                 members,
                 Reveals.of(bodies, members, contacts),
                 contacts,
                 overlaps,
-                voids(skin),
+                voids(),
                 Grounding.of(bodies, contacts, held),
                 parts.size());
     }
 
     private Part byBody(Part part) {
         return new Part(
-                byBody(part.outer()),
-                part.holes().stream()
-                        .map(hole -> new Part.Hole(byBody(hole.ring()), hole.wide()))
-                        .toList());
+                byBody(part.outer()), part.holes().stream().map(this::byBody).toList());
     }
 
     private Ring byBody(Ring ring) {
@@ -131,25 +128,20 @@ public final class Composer {
 
     private List<Overlap> overlaps() {
         List<Overlap> overlaps = new ArrayList<>();
-        for (Lap lap : joining.laps()) {
-            int a = Math.min(bodyOf(lap.first()), bodyOf(lap.second()));
-            int b = Math.max(bodyOf(lap.first()), bodyOf(lap.second()));
-            if (bodies.get(a).inStack() || bodies.get(b).inStack()) {
-                overlaps.add(new Overlap(a, b, lap.area(), lap.depth(), lap.at()));
+        for (Lap lap : Laps.of(bodies.stream().map(Body::outline).toList())) {
+            if (bodies.get(lap.first()).inStack() || bodies.get(lap.second()).inStack()) {
+                overlaps.add(new Overlap(lap.first(), lap.second(), lap.area(), lap.depth(), lap.at()));
             }
         }
-        overlaps.sort(Comparator.comparingInt(Overlap::a).thenComparingInt(Overlap::b));
         return overlaps;
     }
 
-    private List<Hollow> voids(List<Part> skin) {
+    private List<Hollow> voids() {
         List<Hollow> hollows = new ArrayList<>();
-        for (Part part : skin) {
-            for (Part.Hole hole : part.holes()) {
-                double area = hole.ring().area();
-                if (hole.wide() && area > Tolerance.LEAST_VOID_AREA) {
-                    hollows.add(new Hollow(area, hole.ring().inside(), closedBy(hole.ring()), hole.ring()));
-                }
+        for (Cavity cavity : joining.cavities()) {
+            if (cavity.wide() && cavity.area() > Tolerance.LEAST_VOID_AREA) {
+                Ring ring = byBody(cavity.ring());
+                hollows.add(new Hollow(cavity.area(), ring.inside(), closedBy(ring), ring, corners(cavity, ring)));
             }
         }
         return hollows;
@@ -163,15 +155,30 @@ public final class Composer {
                 .toList();
     }
 
-    private Totals totals(List<Overlap> overlaps) {
+    /** The points that close a void, each with the bodies that meet there. */
+    private static List<Hollow.Corner> corners(Cavity cavity, Ring ring) {
+        return cavity.corners().stream()
+                .map(at -> new Hollow.Corner(
+                        at,
+                        ring.bounds().stream()
+                                .filter(bound -> bound.segment().distance(at) <= 2 * Tolerance.TOUCHING)
+                                .map(Bound::outline)
+                                .distinct()
+                                .sorted()
+                                .toList()))
+                .toList();
+    }
+
+    private Totals totals() {
         Box all = box(Body::inStack).orElseThrow();
         Box trim = box(Body::trim).orElse(new Box(0, all.bottom(), 0, all.bottom()));
         double weight = bodies.stream()
                 .filter(Body::inStack)
                 .mapToDouble(Composer::weightPerFoot)
                 .sum();
-        return new Totals(
-                all.height(), all.face(), all.bottom(), all.top(), trim.height(), trim.face(), area(overlaps), weight);
+        double area = Covered.area(
+                bodies.stream().filter(Body::inStack).map(Body::outline).toList());
+        return new Totals(all.height(), all.face(), all.bottom(), all.top(), trim.height(), trim.face(), area, weight);
     }
 
     /** Pounds per foot of run: square inches times pounds per cubic foot, over 144 square inches in a square foot. */
@@ -180,18 +187,6 @@ public final class Composer {
                 .map(placed -> placed.piece().wood().densityPerCubicFoot())
                 .orElse(0.0);
         return body.outline().area() * density / 144;
-    }
-
-    /** Without overlaps the union has the area of its pieces, and no rounding of a union can make it better. */
-    private double area(List<Overlap> overlaps) {
-        List<Outline> own =
-                bodies.stream().filter(Body::inStack).map(Body::outline).toList();
-        boolean lapped = overlaps.stream()
-                .anyMatch(overlap -> bodies.get(overlap.a()).inStack()
-                        && bodies.get(overlap.b()).inStack());
-        return lapped
-                ? Joining.of(own).union().area()
-                : own.stream().mapToDouble(Outline::area).sum();
     }
 
     private Optional<Box> box(Predicate<Body> which) {

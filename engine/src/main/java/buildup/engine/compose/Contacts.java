@@ -1,6 +1,8 @@
 package buildup.engine.compose;
 
 import buildup.engine.compose.Contact.Facing;
+import buildup.profiles.outline.Approaches;
+import buildup.profiles.outline.Approaches.Approach;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
@@ -8,10 +10,14 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Pairs;
+import buildup.profiles.region.Pairs.Pair;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Finds where bodies touch, on the outlines as given: line on line within touching over the whole shared stretch, arc in
@@ -25,18 +31,16 @@ final class Contacts {
 
     /** All contacts with at least one piece of the stack in them, by the order of the bodies, then from low to high. */
     static List<Contact> of(List<Body> bodies, List<Overlap> overlaps) {
+        Set<Pair> lapped = new HashSet<>();
+        overlaps.forEach(overlap -> lapped.add(new Pair(overlap.a(), overlap.b())));
         List<Contact> contacts = new ArrayList<>();
-        for (int i = 0; i < bodies.size(); i++) {
-            for (int j = i + 1; j < bodies.size(); j++) {
-                Body first = bodies.get(i);
-                Body second = bodies.get(j);
-                boolean wanted = first.inStack() || second.inStack();
-                if (wanted && first.outline().box().near(second.outline().box(), Tolerance.TOUCHING)) {
-                    int a = i;
-                    int b = j;
-                    boolean lap = overlaps.stream().anyMatch(overlap -> overlap.a() == a && overlap.b() == b);
-                    contacts.addAll(pair(i, first.outline(), j, second.outline(), lap));
-                }
+        for (Pair pair :
+                Pairs.near(bodies.stream().map(body -> body.outline().box()).toList(), Tolerance.TOUCHING)) {
+            Body first = bodies.get(pair.first());
+            Body second = bodies.get(pair.second());
+            if (first.inStack() || second.inStack()) {
+                contacts.addAll(
+                        pair(pair.first(), first.outline(), pair.second(), second.outline(), lapped.contains(pair)));
             }
         }
         return contacts;
@@ -58,7 +62,8 @@ final class Contacts {
         List<Contact> contacts = new ArrayList<>();
         merged.forEach(stretch -> contacts.add(contact(i, j, stretch)));
         if (!overlapping) {
-            for (Point p : Approaches.of(a, b)) {
+            for (Approach near : Approaches.of(a, b)) {
+                Point p = near.at();
                 if (merged.stream().noneMatch(stretch -> stretch.segment.distance(p) <= 2 * Tolerance.TOUCHING)) {
                     contacts.add(new Contact(i, j, Optional.empty(), Optional.empty(), p, 0));
                 }

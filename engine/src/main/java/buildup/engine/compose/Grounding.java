@@ -5,6 +5,7 @@ import buildup.engine.compose.Standing.Bearing;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -50,12 +51,13 @@ final class Grounding {
     }
 
     private void settle() {
+        Set<Integer> flat = flatOnStanding();
         for (int i = 0; i < bodies.size(); i++) {
             Body body = bodies.get(i);
             int piece = i;
             fixed[i] = body.inStack()
                     && (saidToBeFixed(body)
-                            || held.map(nailed -> nailed.contains(piece)).orElseGet(() -> backIsFlatOnStanding(piece)));
+                            || held.map(nailed -> nailed.contains(piece)).orElseGet(() -> flat.contains(piece)));
             grounded[i] = body.standing() && !body.name().equals("ceiling") || fixed[i];
         }
         boolean changed = true;
@@ -74,11 +76,16 @@ final class Grounding {
         return body.placed().flatMap(placed -> placed.piece().fixed()).isPresent();
     }
 
-    private boolean backIsFlatOnStanding(int piece) {
-        return contacts.stream()
-                .anyMatch(contact -> contact.b() == piece
-                        && contact.facing().filter(Facing.BACKS::equals).isPresent()
-                        && bodies.get(contact.a()).standing());
+    /** The bodies whose back lies flat on something that stands. */
+    private Set<Integer> flatOnStanding() {
+        Set<Integer> flat = new HashSet<>();
+        for (Contact contact : contacts) {
+            if (contact.facing().filter(Facing.BACKS::equals).isPresent()
+                    && bodies.get(contact.a()).standing()) {
+                flat.add(contact.b());
+            }
+        }
+        return flat;
     }
 
     private static boolean isBearing(Contact contact) {

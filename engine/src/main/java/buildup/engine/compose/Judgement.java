@@ -40,6 +40,7 @@ final class Judgement {
     static void ofShape(Section section, Notices notices) {
         Judgement judgement = new Judgement(section, notices);
         judgement.overlaps();
+        judgement.voids();
         judgement.fit();
         judgement.upsideDown();
     }
@@ -174,9 +175,34 @@ final class Judgement {
         }
     }
 
+    private void voids() {
+        for (Hollow hollow : section.voids()) {
+            if (!hollow.corners().isEmpty()) {
+                notices.add(ComposeNotices.POINT_VOID
+                        .with(
+                                "meetings",
+                                Listing.and(hollow.corners().stream()
+                                        .map(this::meeting)
+                                        .toList()))
+                        .amount(Figure.area(hollow.area())));
+            }
+        }
+    }
+
+    private Phrase meeting(Hollow.Corner corner) {
+        List<Phrase> bodies =
+                corner.bodies().stream().map(body -> quoted(section.body(body))).toList();
+        return ComposeNotices.MEETING
+                .with("bodies", Listing.and(bodies))
+                .with("out", Figure.length(corner.at().x()))
+                .with("up", Figure.length(corner.at().y()));
+    }
+
     private void fit() {
+        Optional<Notice> outside = section.room().fault();
+        outside.ifPresent(notices::add);
         OptionalDouble left = section.ceilingLeft();
-        if (left.isPresent() && left.getAsDouble() < -Tolerance.TOUCHING) {
+        if (outside.isEmpty() && left.isPresent() && left.getAsDouble() < -Tolerance.TOUCHING) {
             double over = -left.getAsDouble();
             double space = section.stack().space().ceiling().orElseThrow()
                     - section.totals().bottom();

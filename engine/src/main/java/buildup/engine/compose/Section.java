@@ -85,6 +85,11 @@ public record Section(
         return ceiling.isPresent() ? OptionalDouble.of(ceiling.getAsDouble() - totals.top()) : OptionalDouble.empty();
     }
 
+    /** The room, as the stack lies in it. */
+    Room room() {
+        return Room.of(stack, bodies);
+    }
+
     /** What is left of the projection allowed; negative when it stands out too far. */
     public OptionalDouble projectionLeft() {
         OptionalDouble allowed = stack.space().projection();

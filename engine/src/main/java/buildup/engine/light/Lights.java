@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Asks how each light falls on a section. */
 public final class Lights {
@@ -60,7 +61,8 @@ public final class Lights {
     private static Optional<Notice> fault(Light light, Section section) {
         if (light instanceof Light.Lamp lamp) {
             return section.bodies().stream()
-                    .filter(body -> body.outline().holds(lamp.at()))
+                    .filter(body ->
+                            Stream.of(lamp.left(), lamp.at(), lamp.right()).anyMatch(body.outline()::takes))
                     .map(body -> LightNotices.LAMP_IN_WOOD
                             .with("light", lamp.name())
                             .with("body", body.name())

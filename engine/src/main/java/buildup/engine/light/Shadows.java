@@ -78,6 +78,32 @@ record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewp
                 share(dark),
                 arris.map(Arris::at),
                 edged ? Optional.of(edge) : Optional.empty(),
-                edged && soft.isPresent() ? soft.get().around(member, edge, high) : OptionalDouble.empty());
+                edged && soft.isPresent()
+                        ? OptionalDouble.of(blur(soft.get(), start, end, high))
+                        : OptionalDouble.empty());
+    }
+
+    /** @param atStart whether the edge is where the dark bands begin; else where they end */
+    private double blur(SoftEdges edges, int start, int end, boolean atStart) {
+        int from = atStart ? start : end;
+        int to = from;
+        // the lit stretch beside the edge, as far as it goes on
+        while (atStart ? from > 0 && lit(from - 1) : to < bands.size() && lit(to)) {
+            from -= atStart ? 1 : 0;
+            to += atStart ? 0 : 1;
+        }
+        return edges.around(member, span(start, end), span(from, to));
+    }
+
+    private boolean lit(int band) {
+        return bands.get(band).lit() == Lit.LIT;
+    }
+
+    private SoftEdges.Span span(int start, int end) {
+        return new SoftEdges.Span(length(bands.subList(0, start)), length(bands.subList(0, end)));
+    }
+
+    private static double length(List<Band> bands) {
+        return bands.stream().mapToDouble(band -> band.segment().length()).sum();
     }
 }

@@ -11,74 +11,114 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
- * The blur of a shadow's edge under a lamp of some width, taken level: it lies between the edges that the two ends of
- * the lamp alone would draw.
+ * The blur of a shadow's edge under a lamp of some width, taken level. Along a member the blur runs from where all of the
+ * lamp shines to where none of it does. In most cases its two ends decide: one that draws no edge of its own shines on
+ * all of the member or on nothing. Where wood stands before the middle of the lamp alone, or light comes through a gap
+ * from the middle alone, the places between do, as finely as they are spaced.
  */
-record SoftEdges(View left, View right) {
+record SoftEdges(List<View> views) {
+    /** Places of the lamp that are asked, both ends among them. */
+    private static final int PLACES = 17;
+
+    SoftEdges {
+        views = List.copyOf(views);
+    }
+
+    /** A stretch of a member by inches walked along it. */
+    record Span(double from, double to) {}
+
     static SoftEdges of(Light.Lamp lamp, List<Surface> surfaces) {
-        Point half = new Point(lamp.width() / 2, 0);
-        return new SoftEdges(
-                View.of(new Viewpoint.Near(lamp.at().minus(half)), surfaces),
-                View.of(new Viewpoint.Near(lamp.at().plus(half)), surfaces));
+        List<View> views = new ArrayList<>();
+        for (int i = 0; i < PLACES; i++) {
+            Point at = lamp.left().towards(lamp.right(), i / (PLACES - 1.0));
+            views.add(View.of(new Viewpoint.Near(at), surfaces));
+        }
+        return new SoftEdges(views);
     }
 
     /**
-     * Length along the member between the two edges nearest to {@code edge}; an edge that leaves the member counts as
-     * at its end.
+     * How much of a member is blurred at an edge, in.
      *
-     * @param lightFirst whether the walk comes from the light into the dark at the edge
+     * @param dark the dark stretch that ends at the edge, as the middle of the lamp casts it
+     * @param light the lit stretch that begins there
      */
-    OptionalDouble around(Member member, Point edge, boolean lightFirst) {
-        double at = along(member, edge);
-        double first = nearest(edges(left, member, lightFirst), at, lightFirst, member);
-        double second = nearest(edges(right, member, lightFirst), at, lightFirst, member);
-        return OptionalDouble.of(Math.abs(first - second));
+    double around(Member member, Span dark, Span light) {
+        List<Span> all = List.of(new Span(0, member.length()));
+        List<Span> none = all;
+        for (View view : views) {
+            List<Span> lit = lit(view, member);
+            all = both(all, lit);
+            none = both(none, gaps(lit, member.length()));
+        }
+        boolean lightFirst = light.from() < dark.from();
+        return Math.abs(nearest(all, light, lightFirst) - nearest(none, dark, !lightFirst));
     }
 
-    private static double nearest(List<Double> edges, double at, boolean lightFirst, Member member) {
-        double best = lightFirst ? 0 : member.length();
-        boolean found = false;
-        for (double edge : edges) {
-            if (!found || Math.abs(edge - at) < Math.abs(best - at)) {
-                best = edge;
-                found = true;
+    /**
+     * The place within a stretch at which one of the spans is met first, coming from the edge.
+     *
+     * @param backward whether the way goes against the walk: from the end of the stretch to its beginning, which is
+     *     also the answer when no span is met
+     */
+    private static double nearest(List<Span> spans, Span within, boolean backward) {
+        double best = backward ? within.from() : within.to();
+        for (Span span : spans) {
+            double from = Math.max(span.from(), within.from());
+            double to = Math.min(span.to(), within.to());
+            if (to - from > Tolerance.SNAP) {
+                best = backward ? Math.max(best, to) : Math.min(best, from);
             }
         }
         return best;
     }
 
-    /** Places along the member where the seen part ends (or begins). */
-    private static List<Double> edges(View view, Member member, boolean lightFirst) {
-        List<Double> edges = new ArrayList<>();
+    private static List<Span> lit(View view, Member member) {
+        List<Span> lit = new ArrayList<>();
         double walked = 0;
         for (Segment segment : member.segments()) {
             for (Stretch seen : view.seen(segment)) {
-                double t = lightFirst ? seen.end() : seen.start();
-                boolean inner = t * segment.length() > Tolerance.SNAP && (1 - t) * segment.length() > Tolerance.SNAP;
-                if (inner) {
-                    edges.add(walked + t * segment.length());
+                double from = walked + seen.start() * segment.length();
+                double to = walked + seen.end() * segment.length();
+                Span last = lit.isEmpty() ? new Span(-1, -1) : lit.get(lit.size() - 1);
+                if (from - last.to() <= Tolerance.SNAP) {
+                    lit.set(lit.size() - 1, new Span(last.from(), to));
+                } else {
+                    lit.add(new Span(from, to));
                 }
             }
             walked += segment.length();
         }
-        return edges;
+        return lit;
     }
 
-    private static double along(Member member, Point p) {
-        double walked = 0;
-        double best = 0;
-        double nearest = Double.POSITIVE_INFINITY;
-        for (Segment segment : member.segments()) {
-            double t = segment.nearest(p);
-            if (segment.at(t).distance(p) < nearest) {
-                nearest = segment.at(t).distance(p);
-                best = walked + t * segment.length();
+    private static List<Span> both(List<Span> a, List<Span> b) {
+        List<Span> both = new ArrayList<>();
+        for (Span one : a) {
+            for (Span other : b) {
+                double from = Math.max(one.from(), other.from());
+                double to = Math.min(one.to(), other.to());
+                if (from < to) {
+                    both.add(new Span(from, to));
+                }
             }
-            walked += segment.length();
         }
-        return best;
+        return both;
+    }
+
+    private static List<Span> gaps(List<Span> spans, double length) {
+        List<Span> gaps = new ArrayList<>();
+        double at = 0;
+        for (Span span : spans) {
+            if (span.from() > at) {
+                gaps.add(new Span(at, span.from()));
+            }
+            at = span.to();
+        }
+        if (at < length) {
+            gaps.add(new Span(at, length));
+        }
+        return gaps;
     }
 }

@@ -1,6 +1,7 @@
 package buildup.engine.placing;
 
 import buildup.engine.stack.StackNotices;
+import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
@@ -48,11 +49,11 @@ public final class PlacingNotices {
     static final Kind TWO_TOUCHES = StackNotices.NOT_A_PLACE.refusal(
             "'{piece}' has two touches: it would never stop in the same place.", "Give one of them a place.");
 
-    static final Kind UNKNOWN_PIECE = StackNotices.UNKNOWN_NAME.refusal("No piece called '{word}'.", "");
+    static final Kind UNKNOWN_PIECE = DocumentCodes.UNKNOWN_NAME.refusal("No piece called '{word}'.", "");
     static final Phrase DID_YOU_MEAN = Phrase.of("Did you mean {near} ({projection} out x {height} up)?");
     static final Phrase DID_YOU_MEAN_OF_TWO = Phrase.of(DID_YOU_MEAN.template() + " There is 1 other.");
     static final Phrase DID_YOU_MEAN_OF_SEVERAL = Phrase.of(DID_YOU_MEAN.template() + " There are {others} others.");
-    static final Kind UNKNOWN_EDGE = StackNotices.UNKNOWN_NAME.refusal(
+    static final Kind UNKNOWN_EDGE = DocumentCodes.UNKNOWN_NAME.refusal(
             "'{other}' has no one straight, level or upright edge called '{word}'.", "");
 
     private PlacingNotices() {}

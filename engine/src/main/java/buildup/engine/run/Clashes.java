@@ -2,13 +2,14 @@ package buildup.engine.run;
 
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Says what finds no room along one run. */
@@ -31,14 +32,14 @@ final class Clashes {
             return true;
         }
         double needed = fit.wall() - least;
-        notices.add(Notice.problem(
-                        "return-longer-than-its-wall",
-                        "'" + fit.course().name() + "' needs " + Wording.atLeast(needed) + " on '" + fit.stretch()
-                                + "' to come round its ends, the wall ends at " + Wording.atMost(fit.wall()) + ".")
-                .at(stretch.mark())
-                .of(fit.course().name())
-                .amount(Length.inches(-least))
-                .cure("Shorten the projection, or end the run before this wall."));
+        add(
+                RunNotices.NO_ROOM_ON_ITS_WALL
+                        .with("needs", Figure.atLeast(needed))
+                        .with("stretch", fit.stretch())
+                        .with("wall", Figure.atMost(fit.wall()))
+                        .amount(Figure.length(-least)),
+                fit.course(),
+                stretch.mark());
         return false;
     }
 
@@ -51,14 +52,13 @@ final class Clashes {
                 Fit a = fits.get(i);
                 Fit b = fits.get(j);
                 if (!round && crosses(a.left(x), a.right(x), b.left(x), b.right(x))) {
-                    notices.add(Notice.problem(
-                                    "returns-collide",
-                                    "'" + course.name() + "' on '" + a.stretch() + "' runs into itself on '"
-                                            + b.stretch() + "'.")
-                            .at(run.mark())
-                            .of(course.name())
-                            .amount(Length.inches(x))
-                            .cure("Shorten the projection of " + Wording.near(x) + ", or end the run between them."));
+                    add(
+                            RunNotices.RUNS_INTO_ITSELF
+                                    .with("stretch", a.stretch())
+                                    .with("other", b.stretch())
+                                    .amount(Figure.length(x)),
+                            course,
+                            run.mark());
                 }
             }
         }
@@ -89,8 +89,8 @@ final class Clashes {
             trim.stream().filter(Fitting::planted).forEach(this::plant);
             glue(trim.stream()
                     .filter(course -> !Fitting.planted(course) && course.face() < SHORTEST_NAILED)
-                    .map(course -> "'" + course.name() + "'")
-                    .collect(Collectors.joining(", ")));
+                    .map(course -> RunNotices.QUOTED.with("piece", course.name()))
+                    .toList());
         }
     }
 
@@ -111,12 +111,12 @@ final class Clashes {
             double over = course.face() - room;
             if (over > Tolerance.COINCIDENT) {
                 add(
-                        "return-longer-than-its-wall",
-                        "'" + course.name() + "': return needs " + Wording.atLeast(course.face()) + ", wall ends at "
-                                + Wording.atMost(room) + ".",
-                        "Shorten the projection by " + Wording.atLeast(over) + " or die into the wall.",
+                        RunNotices.RETURN_TOO_LONG
+                                .with("needs", Figure.atLeast(course.face()))
+                                .with("wall", Figure.atMost(room))
+                                .with("by", Figure.atLeast(over))
+                                .amount(Figure.length(over)),
                         course,
-                        over,
                         end.mark());
             }
         });
@@ -127,12 +127,13 @@ final class Clashes {
         double over = 2 * course.face() - width;
         if (over > Tolerance.COINCIDENT) {
             add(
-                    "returns-collide",
-                    "'" + course.name() + "': its returns on both sides of '" + opening.name() + "' need "
-                            + Wording.atLeast(2 * course.face()) + ", and there is " + Wording.atMost(width) + ".",
-                    "Shorten the projection by " + Wording.atLeast(over / 2) + ", or carry the course across.",
+                    RunNotices.RETURNS_MEET
+                            .with("opening", opening.name())
+                            .with("needs", Figure.atLeast(2 * course.face()))
+                            .with("has", Figure.atMost(width))
+                            .with("by", Figure.atLeast(over / 2))
+                            .amount(Figure.length(over)),
                     course,
-                    over,
                     opening.mark());
         }
     }
@@ -140,45 +141,30 @@ final class Clashes {
     private void proud(Course course, double casing, Ending end) {
         double over = course.face() - casing;
         if (over > Tolerance.TOUCHING) {
-            notices.add(Notice.note(
-                            "end-shows",
-                            "'" + course.name() + "' stands " + Wording.near(over)
-                                    + " proud of the casing that it butts: its end grain shows.")
-                    .at(end.mark())
-                    .of(course.name())
-                    .amount(Length.inches(over))
-                    .cure("Return it, or thicken the casing with a backband."));
+            add(RunNotices.END_GRAIN_SHOWS.notice().amount(Figure.length(over)), course, end.mark());
         }
     }
 
     private void plant(Course course) {
         add(
-                "self-return-shorter-than-its-thickness",
-                "'" + course.name() + "': return " + Wording.near(course.face()) + " long and "
-                        + Wording.near(course.thickness()) + " thick: cannot be mitred.",
-                "Plant it: cut the course square and glue the return across its end.",
+                RunNotices.CANNOT_BE_MITERED
+                        .with("length", Figure.length(course.face()))
+                        .with("thickness", Figure.length(course.thickness()))
+                        .amount(Figure.length(course.thickness() - course.face())),
                 course,
-                course.thickness() - course.face(),
                 run.mark());
     }
 
-    private void glue(String names) {
+    private void glue(List<Phrase> names) {
         if (!names.isEmpty()) {
-            notices.add(Notice.note(
-                            "return-too-short-to-nail",
-                            "The returns of " + names + " are shorter than " + Wording.near(SHORTEST_NAILED)
-                                    + ": a nail would split them, and end grain holds none.")
+            notices.add(RunNotices.GLUED
+                    .with("names", Listing.commas(names))
                     .at(run.mark())
-                    .amount(Length.inches(SHORTEST_NAILED))
-                    .cure("Glue them, and pin at most."));
+                    .amount(Figure.length(SHORTEST_NAILED)));
         }
     }
 
-    private void add(String code, String message, String cure, Course course, double amount, Mark mark) {
-        notices.add(Notice.problem(code, message)
-                .at(mark)
-                .of(course.name())
-                .amount(Length.inches(amount))
-                .cure(cure));
+    private void add(Notice notice, Course course, Mark mark) {
+        notices.add(notice.at(mark).of(course.name()));
     }
 }

@@ -1,5 +1,8 @@
 package buildup.engine.run;
 
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+
 /**
  * A corner between two stretches of wall.
  *
@@ -13,6 +16,9 @@ public record Corner(boolean inside, double angle) {
 
     /** A corner this near to square was meant to be square, degrees. */
     static final double MEANT_SQUARE = 5;
+
+    private static final Phrase INSIDE = Phrase.of("inside {corner}");
+    private static final Phrase OUTSIDE = Phrase.of("outside {corner}");
 
     /** How far the run turns to the left, degrees; negative to the right. */
     public double turn() {
@@ -37,7 +43,7 @@ public record Corner(boolean inside, double angle) {
     }
 
     /** As {@code outside 90°}. */
-    public String words() {
-        return (inside ? "inside " : "outside ") + Wording.degrees(angle);
+    public Phrase words() {
+        return (inside ? INSIDE : OUTSIDE).with("corner", Figure.angle(angle));
     }
 }

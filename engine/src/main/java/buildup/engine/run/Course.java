@@ -10,9 +10,8 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
-import buildup.shared.length.LengthUnit;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +26,8 @@ import java.util.stream.IntStream;
  * @param spring degrees from upright of the face that lies on the saw's table: 0 for what stands, 90 for a board that
  *     lies, positive when the stick leans out as it goes up
  * @param plain whether its section is a plain rectangle: nothing to cope
+ * @param stock what it is cut from, in words: a profile, or a board by thickness x width
+ * @param profile as the document calls it
  */
 public record Course(
         String name,
@@ -35,9 +36,13 @@ public record Course(
         Box box,
         double spring,
         boolean plain,
-        String stock,
+        Phrase stock,
+        String profile,
         double thickness,
         double width) {
+    private static final Phrase BOARD = Phrase.of("board {thickness} x {width}");
+    private static final Phrase ONE_OFF = Phrase.of("section of {name}");
+
     /** Trim and nailers of a section in the order of putting up; what stands already is not cut. */
     static List<Course> of(Section section) {
         return IntStream.range(0, section.bodies().size())
@@ -49,7 +54,6 @@ public record Course(
 
     private static Course of(int number, Section section, Placed placed) {
         Body body = section.body(number);
-        LengthUnit unit = section.stack().lengths().bareUnit();
         Outline outline = placed.outline();
         boolean board = placed.piece().stock().board();
         boolean plain = placed.piece().shape().isRectangle() || board;
@@ -59,19 +63,20 @@ public record Course(
         double thickness = board ? one : Math.min(one, other);
         double width = board ? other : Math.max(one, other);
         String profile = placed.piece().stock().name();
-        String stock = plain
-                ? "board " + print(thickness, unit) + " x " + print(width, unit)
-                : profile.equals("section") ? "section of " + body.name() : profile;
+        Phrase stock = plain
+                ? BOARD.with("thickness", Figure.length(thickness)).with("width", Figure.length(width))
+                : profile.equals("section") ? ONE_OFF.with("name", body.name()) : Phrase.plain(profile);
         return new Course(
-                body.name(), number, body.trim(), outline.box(), spring(placed), plain, stock, thickness, width);
-    }
-
-    /** As the document's own words for a board would. */
-    private static String print(double inches, LengthUnit unit) {
-        Length length = Length.inches(inches);
-        return unit.isMetric()
-                ? LengthPrinter.millimetres(length).replace(" mm", "")
-                : LengthPrinter.sixteenths(length);
+                body.name(),
+                number,
+                body.trim(),
+                outline.box(),
+                spring(placed),
+                plain,
+                stock,
+                profile,
+                thickness,
+                width);
     }
 
     /** The lean of the stick's flat: its back when it is sprung, the wider side of a board, upright for the rest. */

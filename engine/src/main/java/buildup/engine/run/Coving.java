@@ -127,16 +127,13 @@ public record Coving(String name, double width, double depth, double diameter, d
     private static Optional<Double> size(Fields entry, String key, Notices notices) {
         Optional<Double> size = entry.length(key).map(Length::toInches);
         if (!entry.has(key)) {
-            notices.add(Notice.refusal("missing-key", "A cove over the blade says no " + key + ".")
-                    .at(entry.mark())
-                    .cure("Add '" + key + ":'."));
+            notices.add(RunNotices.COVE_WITHOUT_SIZE.with("key", key).at(entry.mark()));
         }
         if (size.filter(inches -> inches <= 0).isPresent()) {
-            notices.add(Notice.refusal(
-                            "thickness-zero-or-negative",
-                            "The " + key + " of a cove over the blade is " + Wording.near(size.get()) + ".")
-                    .at(entry.mark(key))
-                    .cure("Give it more than nothing."));
+            notices.add(RunNotices.COVE_OF_NOTHING
+                    .with("key", key)
+                    .with("size", Figure.length(size.get()))
+                    .at(entry.mark(key)));
             return Optional.empty();
         }
         return size;
@@ -144,37 +141,41 @@ public record Coving(String name, double width, double depth, double diameter, d
 
     private static boolean notNegative(double kerf, Fields entry, Notices notices) {
         if (kerf < 0) {
-            notices.add(Notice.refusal("negative-kerf", "A kerf is not " + Wording.near(kerf) + " wide.")
-                    .at(entry.mark("kerf"))
-                    .cure("Measure the cut, as 1/8; 0 stands for a blade without width."));
+            notices.add(RunNotices.KERF_BELOW_NOTHING
+                    .with("size", Figure.length(kerf))
+                    .with("example", Figure.atLeast(USUAL_KERF))
+                    .at(entry.mark("kerf")));
         }
         return kerf >= 0;
     }
 
     private Optional<Notice> fault(Mark mark) {
-        if (depth > MOST_OF_RADIUS * radius()) {
-            return Optional.of(Notice.refusal(
-                            "cove-beyond-the-blade",
-                            "'" + name + "' is " + Wording.near(depth) + " deep; a " + Wording.near(diameter)
-                                    + " blade does not stand that far out of the table.")
+        double most = MOST_OF_RADIUS * radius();
+        if (depth > most) {
+            return Optional.of(RunNotices.COVE_TOO_DEEP
+                    .with("cove", name)
+                    .with("depth", Figure.length(depth))
+                    .with("blade", Figure.length(diameter))
+                    .with("most", Figure.atMost(most))
                     .at(mark)
-                    .amount(Length.inches(depth - MOST_OF_RADIUS * radius()))
-                    .cure("Keep it under " + Wording.atMost(MOST_OF_RADIUS * radius()) + ", or take a larger blade."));
+                    .amount(Figure.length(depth - most)));
         }
         if (width > chord()) {
             double half = width / 2;
             boolean reachable = half < radius();
-            double needed = reachable ? radius() - Math.sqrt(radius() * radius() - half * half) : 0;
-            return Optional.of(Notice.refusal(
-                            "cove-beyond-the-blade",
-                            "'" + name + "' is " + Wording.near(width) + " wide; at that depth the blade is "
-                                    + Wording.atMost(chord()) + " long.")
+            double needed = reachable ? radius() - Math.sqrt(radius() * radius() - half * half) : most;
+            // rounded up to a sixteenth it must still be within what the blade stands out
+            boolean deeper = needed <= most - PASS;
+            return Optional.of(RunNotices.COVE_TOO_WIDE
+                    .with("cove", name)
+                    .with("width", Figure.length(width))
+                    .with("chord", Figure.atMost(chord()))
                     .at(mark)
-                    .amount(Length.inches(width - chord()))
+                    .amount(Figure.length(width - chord()))
                     .cure(
-                            reachable && needed <= MOST_OF_RADIUS * radius()
-                                    ? "Make it " + Wording.atLeast(needed) + " deep, or narrower."
-                                    : "Take a larger blade, or run it in two stands."));
+                            deeper
+                                    ? RunNotices.MAKE_IT_DEEPER.with("depth", Figure.atLeast(needed))
+                                    : RunNotices.LARGER_BLADE));
         }
         return Optional.empty();
     }

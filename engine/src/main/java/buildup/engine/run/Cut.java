@@ -1,5 +1,6 @@
 package buildup.engine.run;
 
+import buildup.shared.figure.Phrase;
 import java.util.Optional;
 
 /**
@@ -17,7 +18,7 @@ public record Cut(
         String stretch,
         int body,
         double length,
-        String stock,
+        Phrase stock,
         double thickness,
         double width,
         EndCut left,

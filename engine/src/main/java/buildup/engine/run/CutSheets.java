@@ -69,7 +69,8 @@ public final class CutSheets {
                 .name("stretch", "stretch", row -> row.fit().stretch())
                 .words("where", "stretch", row -> row.job().stretchName(row.fit()))
                 .text()
-                .words("stock", "cut from", row -> row.fit().course().stock())
+                .saying("stock", "cut from", row -> row.fit().course().stock())
+                .both()
                 .length("wall", "wall", row -> row.fit().wall())
                 .length("longPoint", "long to long", row -> row.fit().longPoint())
                 .length("shortPoint", "short to short", row -> row.fit().shortPoint())
@@ -121,7 +122,8 @@ public final class CutSheets {
                 .measure("miter", "miter", Quantity.ANGLE, row -> row.cut(hand).miter())
                 .measure("bevel", "bevel", Quantity.ANGLE, row -> row.cut(hand).bevel())
                 .fine("opensIfSquare", "opens " + hand.word(), row -> row.fit().gape(hand))
-                .words("how", "how", row -> row.cut(hand).words())
+                .saying("how", "how", row -> row.cut(hand).words())
+                .both()
                 .measureIf(
                         "fenceMiter",
                         "miter against the fence",
@@ -131,10 +133,11 @@ public final class CutSheets {
                                 .nested(hand)
                                 .map(setting -> OptionalDouble.of(setting.miter()))
                                 .orElse(OptionalDouble.empty()))
-                .wordsIf(
+                .sayingIf(
                         "fence",
                         "how against the fence",
-                        row -> row.fit().nested(hand).map(Saw.Setting::words));
+                        row -> row.fit().nested(hand).map(Saw.Setting::words))
+                .both();
     }
 
     private static Sheet rounds(Optional<Job> job) {
@@ -144,7 +147,8 @@ public final class CutSheets {
                         all(job, CutSheets::roundsOf))
                 .name("run", "run", Round::run)
                 .name("course", "piece", round -> round.course().name())
-                .words("stock", "cut from", round -> round.course().stock())
+                .saying("stock", "cut from", round -> round.course().stock())
+                .both()
                 .length("projection", "projection", round -> round.course().face())
                 .length("sum", "total", Round::sum)
                 .sheet();

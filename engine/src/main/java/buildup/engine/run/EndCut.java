@@ -1,5 +1,7 @@
 package buildup.engine.run;
 
+import buildup.shared.figure.Phrase;
+
 /**
  * The cut at one end of a stick.
  *
@@ -8,7 +10,7 @@ package buildup.engine.run;
  * @param bevel blade's bevel from upright in the same position, degrees, 0 to 90
  * @param words what to do, in a few words
  */
-public record EndCut(Kind kind, double corner, double miter, double bevel, String words) {
+public record EndCut(Kind kind, double corner, double miter, double bevel, Phrase words) {
     /** What the cut is for. */
     public enum Kind {
         /** Through stick and stick, square: at a free end, or behind. */

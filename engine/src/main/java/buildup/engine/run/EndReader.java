@@ -3,6 +3,7 @@ package buildup.engine.run;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Mapping;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
@@ -32,20 +33,12 @@ final class EndReader {
             String[] words = text.text().strip().split("\\s+", 2);
             boolean inside = words[0].equals("inside");
             if (!inside && !words[0].equals("outside")) {
-                refuse(
-                        "not-a-corner",
-                        "'" + text.text() + "' does not say which corner it is.",
-                        "Write 'outside 90' or 'inside 90'.",
-                        text.mark());
+                refuse(RunNotices.WHICH_CORNER.with("word", text.text()), text.mark());
                 return Optional.empty();
             }
             Optional<Angle> angle = words.length < 2 ? Optional.of(Angle.degrees(90)) : Angle.read(words[1]);
             if (angle.isEmpty()) {
-                refuse(
-                        "not-an-angle",
-                        "'" + words[1] + "' is not an angle.",
-                        "Write degrees, as 38 or 22.5.",
-                        text.mark());
+                refuse(RunNotices.NO_ANGLE.with("word", words[1]), text.mark());
             }
             return angle.flatMap(found -> open(found.toDegrees(), text.mark()))
                     .map(degrees -> new Corner(inside, degrees));
@@ -57,15 +50,9 @@ final class EndReader {
         if (degrees > 0 && degrees < 180) {
             return Optional.of(degrees);
         }
-        String why = degrees == 180
-                ? "the wall runs straight on"
-                : degrees <= 0 ? "the walls would lie on one another" : "it would be measured on the wrong side";
         refuse(
-                "not-a-corner",
-                "A corner of " + Wording.degrees(degrees) + " is none: " + why + ".",
-                degrees == 180
-                        ? "Make one stretch of the two."
-                        : "Measure through the room at an inside corner, through the wall or case at an outside one.",
+                (degrees == 180 ? RunNotices.STRAIGHT_ON : degrees <= 0 ? RunNotices.SHUT : RunNotices.WRONG_SIDE)
+                        .with("corner", Figure.angle(degrees)),
                 mark);
         return Optional.empty();
     }
@@ -85,7 +72,7 @@ final class EndReader {
     private Optional<Ending> end(Fields fields) {
         Optional<Scalar> word = fields.scalar("end");
         if (word.isEmpty()) {
-            refuse("missing-key", "This end does not say what it is.", "Add 'end: return'.", fields.mark());
+            refuse(RunNotices.END_WITHOUT_KIND.notice(), fields.mark());
         }
         Optional<Ending.Kind> kind = word.flatMap(this::kind);
         Optional<Double> corner = fields.has("corner")
@@ -111,9 +98,10 @@ final class EndReader {
             return true;
         }
         refuse(
-                "ends-contradict",
-                "An end that is '" + kind.word() + "' has no '" + key + "': that is of '" + owner.word() + "'.",
-                "Take '" + key + ":' out, or write 'end: " + owner.word() + "'.",
+                RunNotices.OF_ANOTHER_END
+                        .with("kind", kind.word())
+                        .with("key", key)
+                        .with("owner", owner.word()),
                 fields.mark(key));
         return false;
     }
@@ -123,11 +111,7 @@ final class EndReader {
                 .filter(one -> one.word().equals(word.text().strip()))
                 .findFirst();
         if (kind.isEmpty()) {
-            refuse(
-                    "unknown-name",
-                    "No end is called '" + word.text() + "'.",
-                    "Write return, die, butt or square.",
-                    word.mark());
+            refuse(RunNotices.UNKNOWN_END.with("word", word.text()), word.mark());
         }
         return kind;
     }
@@ -138,9 +122,7 @@ final class EndReader {
         OptionalDouble casing = size(fields, "casing");
         if (word.filter(text -> !SIDES.contains(text.text().strip())).isPresent()) {
             refuse(
-                    "unknown-name",
-                    "A run does not end by '" + word.get().text() + "' beside an opening.",
-                    "Write butt, return or square.",
+                    RunNotices.UNKNOWN_SIDE.with("word", word.get().text()),
                     word.get().mark());
             return Optional.empty();
         }
@@ -155,9 +137,7 @@ final class EndReader {
         Optional<Double> size = fields.length(key).map(Length::toInches);
         if (size.filter(inches -> inches < 0).isPresent()) {
             refuse(
-                    "not-a-size",
-                    "'" + key + "' is " + Wording.near(size.get()) + ".",
-                    "Give nothing less than 0.",
+                    RunNotices.LESS_THAN_NOTHING.with("key", key).with("size", Figure.length(size.get())),
                     fields.mark(key));
             return OptionalDouble.empty();
         }
@@ -175,9 +155,7 @@ final class EndReader {
         Optional<Double> over = plumb.length("over").map(Length::toInches);
         if (!plumb.has("out") || !plumb.has("over")) {
             refuse(
-                    "missing-key",
-                    "A wall out of plumb says how far over what height.",
-                    "Write 'plumb: { out: 3/8, over: 96 }'; a wall that falls back has a negative 'out'.",
+                    RunNotices.LEAN_HALF_SAID.with("out", Figure.atLeast(0.375)).with("over", Figure.atLeast(96)),
                     plumb.mark());
         }
         if (out.isEmpty() || over.isEmpty()) {
@@ -185,16 +163,16 @@ final class EndReader {
         }
         if (!(over.get() > 0) || Math.abs(out.get()) > MOST_LEAN * over.get()) {
             refuse(
-                    "not-a-size",
-                    "A wall does not lean " + Wording.near(out.get()) + " over " + Wording.near(over.get()) + ".",
-                    "Give the lean, a few sixteenths, and the height over which it was measured.",
+                    RunNotices.LEANS_TOO_FAR
+                            .with("out", Figure.length(out.get()))
+                            .with("over", Figure.length(over.get())),
                     plumb.mark());
             return Optional.empty();
         }
         return Optional.of(out.get() / over.get());
     }
 
-    private void refuse(String code, String message, String cure, Mark mark) {
-        notices.add(Notice.refusal(code, message).at(mark).cure(cure));
+    private void refuse(Notice notice, Mark mark) {
+        notices.add(notice.at(mark));
     }
 }

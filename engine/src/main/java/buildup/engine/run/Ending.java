@@ -1,5 +1,7 @@
 package buildup.engine.run;
 
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Mark;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -13,22 +15,28 @@ import java.util.OptionalDouble;
  * @param room how much free wall goes on past a return, in
  */
 public record Ending(Kind kind, double corner, double lean, OptionalDouble casing, OptionalDouble room, Mark mark) {
+    private static final Phrase RETURNED = Phrase.of("returned to the wall");
+    private static final Phrase DIES = Phrase.of("dies on a wall at {corner}");
+    private static final Phrase DIES_UNDER = Phrase.of("dies on a wall at {corner}, leaning {lean} over the run");
+    private static final Phrase DIES_BEHIND = Phrase.of("dies on a wall at {corner}, leaning {lean} away from it");
+    private static final Phrase BUTTS = Phrase.of("butts a casing");
+    private static final Phrase SQUARE = Phrase.of("cut square");
+
     /** What the run does here. */
-    public String words() {
+    public Phrase words() {
         return switch (kind) {
-            case RETURN -> "returned to the wall";
-            case DIE -> "dies on a wall at " + Wording.degrees(corner) + leaning();
-            case BUTT -> "butts a casing";
-            case SQUARE -> "cut square";
+            case RETURN -> RETURNED;
+            case DIE -> dies().with("corner", Figure.angle(corner));
+            case BUTT -> BUTTS;
+            case SQUARE -> SQUARE;
         };
     }
 
-    private String leaning() {
+    private Phrase dies() {
         double degrees = Math.toDegrees(Math.atan(Math.abs(lean)));
         return degrees < Corner.SQUARE_WITHIN
-                ? ""
-                : ", leaning " + Wording.degrees(Math.max(0.1, degrees))
-                        + (lean > 0 ? " over the run" : " away from it");
+                ? DIES
+                : (lean > 0 ? DIES_UNDER : DIES_BEHIND).with("lean", Figure.angle(Math.max(0.1, degrees)));
     }
 
     /** The ways in which a run ends. */

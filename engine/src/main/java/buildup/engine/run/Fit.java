@@ -94,8 +94,7 @@ public record Fit(
 
     /** Whether an end is to be fitted to a wall that may not be true. */
     public boolean meetsWall(Hand hand) {
-        return meeting(hand).kind() == EndCut.Kind.BUTT
-                && meeting(hand).against().startsWith("the wall");
+        return meeting(hand).meetsWall();
     }
 
     /** What of its face length is there because a corner is out of square. */

@@ -118,10 +118,10 @@ final class Fitting {
             return Meeting.miter(EndCut.Kind.MITER, corner, shift);
         }
         if (hand == Hand.RIGHT) {
-            return Meeting.wall(corner, 0, shift, "the wall, behind the coped stick");
+            return Meeting.wall(corner, 0, shift, Meeting.WALL_BEHIND_A_COPE);
         }
         return course.plain()
-                ? Meeting.wall(corner, course.face(), shift, "the face of the stick before it")
+                ? Meeting.wall(corner, course.face(), shift, Meeting.FACE_BEFORE_IT)
                 : Meeting.miter(EndCut.Kind.COPE, corner, shift);
     }
 
@@ -138,20 +138,20 @@ final class Fitting {
             case DIE -> {
                 double own = run.stretches().get(stretch).lean() * course.middle();
                 Corner corner = new Corner(true, end.corner());
-                yield Meeting.wall(corner, 0, shift(corner, own, end.lean() * course.middle()), "the wall");
+                yield Meeting.wall(corner, 0, shift(corner, own, end.lean() * course.middle()), Meeting.WALL);
             }
-            case BUTT -> Meeting.square(EndCut.Kind.BUTT, 0, "the casing");
-            case SQUARE -> Meeting.square(EndCut.Kind.SQUARE, 0, "");
+            case BUTT -> Meeting.square(EndCut.Kind.BUTT, 0, Meeting.CASING);
+            case SQUARE -> Meeting.square(EndCut.Kind.SQUARE, 0, Meeting.NOTHING);
         };
     }
 
     private static Meeting returned(Course course) {
         if (!course.trim()) {
             // hidden: its square end fills the corner behind the returns
-            return Meeting.square(EndCut.Kind.SQUARE, course.face(), "");
+            return Meeting.square(EndCut.Kind.SQUARE, course.face(), Meeting.NOTHING);
         }
         return planted(course)
-                ? Meeting.square(EndCut.Kind.SQUARE, course.back(), "")
+                ? Meeting.square(EndCut.Kind.SQUARE, course.back(), Meeting.NOTHING)
                 : Meeting.miter(EndCut.Kind.RETURN, new Corner(false, 90), 0);
     }
 
@@ -170,10 +170,9 @@ final class Fitting {
         Frame corner = new Frame(
                 of.frame().at(right ? of.start() + of.wall() : of.start(), 0),
                 of.frame().along());
-        Meeting joint = planted(course)
-                ? Meeting.square(EndCut.Kind.BUTT, course.face(), "the course, planted")
-                : returned(course);
-        Meeting wall = Meeting.square(EndCut.Kind.BUTT, 0, "the wall");
+        Meeting joint =
+                planted(course) ? Meeting.square(EndCut.Kind.BUTT, course.face(), Meeting.PLANTED) : returned(course);
+        Meeting wall = Meeting.square(EndCut.Kind.BUTT, 0, Meeting.WALL);
         return Optional.of(new Fit(
                 number,
                 of.stretch() + ", " + (right ? "right" : "left") + " return",

@@ -5,6 +5,8 @@ import buildup.engine.stack.Stack;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
@@ -36,10 +38,10 @@ final class PlanReader {
     List<Run> read(Fields root) {
         List<Fields> entries = root.list("plan");
         if (entries.size() > MOST_RUNS) {
-            refuse(
-                    "plan-too-long",
-                    "The plan holds " + entries.size() + " runs; at most " + MOST_RUNS + " are fitted.",
-                    "Make several jobs of it.",
+            say(
+                    RunNotices.MANY_RUNS
+                            .with("runs", Figure.count(entries.size()))
+                            .with("most", Figure.count(MOST_RUNS)),
                     root.mark("plan"));
             return List.of();
         }
@@ -60,19 +62,15 @@ final class PlanReader {
         boolean coped = coped(fields);
         List<String> grain = grain(fields);
         if (entries.isEmpty()) {
-            refuse(
-                    "stretch-missing",
-                    "Run '" + name + "' has no stretch of wall.",
-                    "Add 'stretches: [{ name: front, length: 96 }]'.",
-                    fields.mark("stretches"));
+            say(RunNotices.NO_STRETCH.with("run", name).with("example", Figure.atLeast(96)), fields.mark("stretches"));
             return Optional.empty();
         }
         if (entries.size() > MOST_STRETCHES) {
-            refuse(
-                    "plan-too-long",
-                    "Run '" + name + "' holds " + entries.size() + " stretches; at most " + MOST_STRETCHES
-                            + " are fitted.",
-                    "Make several runs of it.",
+            say(
+                    RunNotices.MANY_STRETCHES
+                            .with("run", name)
+                            .with("stretches", Figure.count(entries.size()))
+                            .with("most", Figure.count(MOST_STRETCHES)),
                     fields.mark("stretches"));
             // read all the same, so that none of their keys is taken for a stranger
             stretches(name, entries);
@@ -102,18 +100,15 @@ final class PlanReader {
     private Optional<Stretch> stretch(String run, String name, Fields fields) {
         Optional<Double> length = fields.length("length").map(Length::toInches);
         if (!fields.has("length")) {
-            refuse(
-                    "stretch-missing",
-                    "Stretch '" + name + "' of '" + run + "' has no length.",
-                    "Add 'length:', measured on the wall from corner to corner.",
-                    fields.mark());
+            say(RunNotices.NO_LENGTH.with("stretch", name).with("run", run), fields.mark());
         }
         boolean sound = length.isPresent();
         if (length.filter(inches -> inches <= 0).isPresent()) {
-            refuse(
-                    "not-a-size",
-                    "Stretch '" + name + "' of '" + run + "' is " + Wording.near(length.get()) + " long.",
-                    "Give it more than nothing, or leave it out.",
+            say(
+                    RunNotices.NOTHING_LONG
+                            .with("stretch", name)
+                            .with("run", run)
+                            .with("length", Figure.length(length.get())),
                     fields.mark("length"));
             sound = false;
         }
@@ -136,31 +131,25 @@ final class PlanReader {
             Optional<Double> to = entry.length("to").map(Length::toInches);
             Optional<Ending> own = ends.ofOpening(entry);
             if (!entry.has("from") || !entry.has("to")) {
-                refuse(
-                        "missing-key",
-                        "Opening '" + name + "' of '" + stretch + "' does not say where it begins and ends.",
-                        "Add 'from:' and 'to:', measured from the left end of its stretch.",
-                        entry.mark());
+                say(RunNotices.OPENING_WITHOUT_PLACE.with("opening", name).with("stretch", stretch), entry.mark());
             }
             if (from.isEmpty() || to.isEmpty() || own.isEmpty()) {
                 continue;
             }
             if (measured && (from.get() < taken || to.get() <= from.get() || to.get() > length)) {
-                refuse(
-                        "opening-misplaced",
-                        "Opening '" + name + "' from " + Wording.near(from.get()) + " to " + Wording.near(to.get())
-                                + " does not lie between " + Wording.near(taken) + " and " + Wording.near(length)
-                                + " of '" + stretch + "'.",
-                        "Measure from the left end of the stretch, and list openings from left to right.",
+                say(
+                        RunNotices.MISPLACED
+                                .with("opening", name)
+                                .with("from", Figure.length(from.get()))
+                                .with("to", Figure.length(to.get()))
+                                .with("taken", Figure.length(taken))
+                                .with("length", Figure.length(length))
+                                .with("stretch", stretch),
                         entry.mark());
                 continue;
             }
             if (measured && from.get() <= Tolerance.TOUCHING && to.get() >= length - Tolerance.TOUCHING) {
-                notices.add(Notice.note(
-                                "opening-takes-all",
-                                "Opening '" + name + "' takes all of '" + stretch + "': no wall is left for trim.")
-                        .at(entry.mark())
-                        .cure("Leave the stretch out, or measure the opening again."));
+                say(RunNotices.NO_WALL_LEFT.with("opening", name).with("stretch", stretch), entry.mark());
             }
             taken = to.get();
             openings.add(new Opening(name, from.get(), to.get(), own.get(), entry.mark()));
@@ -173,11 +162,11 @@ final class PlanReader {
         boolean agree = true;
         for (int i = 0; i + 1 < stretches.size(); i++) {
             if (stretches.get(i).corner().isEmpty()) {
-                refuse(
-                        "corner-missing",
-                        "Between '" + stretches.get(i).name() + "' and '"
-                                + stretches.get(i + 1).name() + "' of '" + name + "' no corner is given.",
-                        "Add 'corner: outside 90' or 'corner: inside 90' to the first.",
+                say(
+                        RunNotices.NO_CORNER
+                                .with("stretch", stretches.get(i).name())
+                                .with("next", stretches.get(i + 1).name())
+                                .with("run", name),
                         entries.get(i).mark());
                 agree = false;
             }
@@ -187,26 +176,17 @@ final class PlanReader {
         boolean right = fields.has("right");
         Mark mark = fields.mark();
         if (closed && (left || right)) {
-            refuse(
-                    "ends-contradict",
-                    "Run '" + name + "' closes: its last stretch meets the first at a corner. Yet it has "
-                            + (left && right ? "two ends." : "an end."),
-                    "Take the last 'corner:' out, or 'left:' and 'right:'.",
+            say(
+                    (left && right ? RunNotices.CLOSES_WITH_TWO_ENDS : RunNotices.CLOSES_WITH_AN_END).with("run", name),
                     fields.mark(left ? "left" : "right"));
             agree = false;
         } else if (closed && stretches.size() < 3) {
-            refuse(
-                    "stretch-missing",
-                    "Run '" + name + "' closes with " + stretches.size() + " of the three stretches that it takes at"
-                            + " least.",
-                    "Add the others, or give it two ends.",
-                    mark);
+            say(RunNotices.TOO_FEW_TO_CLOSE.with("run", name).with("stretches", Figure.count(stretches.size())), mark);
             agree = false;
         } else if (!closed && !(left && right)) {
-            refuse(
-                    "end-missing",
-                    "Run '" + name + "' has no " + (left ? "right" : right ? "left" : "left and no right") + " end.",
-                    "Write return, die, butt or square, as 'left: return'.",
+            say(
+                    (left ? RunNotices.NO_RIGHT_END : right ? RunNotices.NO_LEFT_END : RunNotices.NO_ENDS)
+                            .with("run", name),
                     mark);
             agree = false;
         }
@@ -217,10 +197,8 @@ final class PlanReader {
         Optional<Scalar> word = fields.scalar("inside");
         if (word.filter(text -> !text.text().equals("cope") && !text.text().equals("miter"))
                 .isPresent()) {
-            refuse(
-                    "unknown-name",
-                    "Inside corners are not cut by '" + word.get().text() + "'.",
-                    "Write miter or cope.",
+            say(
+                    RunNotices.UNKNOWN_INSIDE.with("word", word.get().text()),
                     word.get().mark());
         }
         return word.filter(text -> text.text().equals("cope")).isPresent();
@@ -233,10 +211,10 @@ final class PlanReader {
             if (known.contains(name.text())) {
                 names.add(name.text());
             } else {
-                refuse(
-                        "unknown-name",
-                        "No piece called '" + name.text() + "' whose grain could run round.",
-                        Suggestion.cure(name.text(), known),
+                say(
+                        RunNotices.UNKNOWN_GRAIN
+                                .with("word", name.text())
+                                .cure(Phrase.plain(Suggestion.cure(name.text(), known))),
                         name.mark());
             }
         }
@@ -245,15 +223,11 @@ final class PlanReader {
 
     private void once(String name, Set<String> names, Fields entry) {
         if (!names.add(name)) {
-            refuse(
-                    "same-name-twice",
-                    "'" + name + "' twice in the plan.",
-                    "Call one '" + name + " 2'.",
-                    entry.mark("name"));
+            say(RunNotices.TWICE.with("name", name), entry.mark("name"));
         }
     }
 
-    private void refuse(String code, String message, String cure, Mark mark) {
-        notices.add(Notice.refusal(code, message).at(mark).cure(cure));
+    private void say(Notice notice, Mark mark) {
+        notices.add(notice.at(mark));
     }
 }

@@ -4,8 +4,7 @@ import buildup.engine.compose.Reveal;
 import buildup.engine.compose.Section;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.notice.Notice;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,14 +63,12 @@ public final class Runs {
             double gap = frame.start().distance(Point.ORIGIN);
             double off = Math.abs(Math.abs(turned) - 360);
             if (gap > CLOSES_WITHIN || off > TURNS_WITHIN) {
-                notices.add(Notice.problem(
-                                "plan-does-not-close",
-                                "Run '" + run.name() + "' comes back " + Wording.near(gap)
-                                        + " beside where it began, after turning " + Wording.degrees(Math.abs(turned))
-                                        + " of 360°.")
+                notices.add(RunNotices.DOES_NOT_CLOSE
+                        .with("run", run.name())
+                        .with("turned", Figure.angle(Math.abs(turned)))
+                        .with("round", Figure.angle(360))
                         .at(run.mark())
-                        .amount(Length.inches(gap))
-                        .cure("Measure its lengths and corners again, or give it two ends."));
+                        .amount(Figure.length(gap)));
             }
         }
         return frames;

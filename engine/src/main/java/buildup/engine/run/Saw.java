@@ -1,5 +1,8 @@
 package buildup.engine.run;
 
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+
 /**
  * The settings of a saw for a cut in an upright plane through a corner.
  *
@@ -19,6 +22,15 @@ public final class Saw {
     public static final String CAUTION =
             "Cut short pieces from a long stick, hands clear of the blade and the guard in place; try the setting on"
                     + " scrap first. The saw maker's manual rules.";
+
+    private static final Phrase SETTING = Phrase.of("{position}; miter {miter}{swing}, bevel {bevel}; keep the {keep}");
+    private static final Phrase TOP_UP = Phrase.of("top up, back edge at the fence");
+    private static final Phrase FACE_UP = Phrase.of("flat, face up, {edge} edge at the fence");
+    private static final Phrase UPRIGHT = Phrase.of("upright, back at the fence");
+    private static final Phrase UPSIDE_DOWN =
+            Phrase.of("upside down, wall side at the fence, ceiling side on the table");
+    private static final Phrase RIGHT_WAY_UP =
+            Phrase.of("right way up, wall side at the fence, ceiling side on the table");
 
     private Saw() {}
 
@@ -63,7 +75,7 @@ public final class Saw {
      * @param keep the side of the blade on which the piece lies that is kept
      * @param words all of it in one line
      */
-    public record Setting(double miter, double bevel, Swing swing, String edge, Hand keep, String words) {}
+    public record Setting(double miter, double bevel, Swing swing, String edge, Hand keep, Phrase words) {}
 
     /**
      * Settings with the stick flat on the table.
@@ -89,7 +101,7 @@ public final class Saw {
     public static Setting flat(double corner, double spring, Hand end) {
         Flat flat = flat(corner, spring);
         if (Math.abs(spring) > 90 - Corner.SQUARE_WITHIN) {
-            return level(corner, end, "top up, back edge at the fence", "back");
+            return level(corner, end, TOP_UP, "back");
         }
         boolean outside = flat.bevel() > 0;
         boolean keepsLeft = !outside;
@@ -100,25 +112,24 @@ public final class Saw {
         // the edge that is longer at an outside corner, shorter at an inside one, is the top of a stick that leans out
         Swing swing = swing(lean * (turned ? -1 : 1));
         Hand keep = keepsLeft ? Hand.LEFT : Hand.RIGHT;
-        return setting(flat, swing, edge, keep, "flat, face up, " + edge + " edge at the fence");
+        return setting(flat, swing, edge, keep, FACE_UP.with("edge", edge));
     }
 
     /** How the stick stands against the fence for a cut at one of its ends; one that leans out stands upside down. */
     public static Setting nested(double corner, double spring, Hand end) {
         if (Math.abs(spring) < Corner.SQUARE_WITHIN) {
-            return level(corner, end, "upright, back at the fence", "back");
+            return level(corner, end, UPRIGHT, "back");
         }
         if (Math.abs(spring) > 90 - Corner.SQUARE_WITHIN) {
-            return level(corner, end, "top up, back edge at the fence", "back");
+            return level(corner, end, TOP_UP, "back");
         }
-        String sides = ", wall side at the fence, ceiling side on the table";
         return spring > 0
-                ? level(corner, end == Hand.LEFT ? Hand.RIGHT : Hand.LEFT, "upside down" + sides, "bottom")
-                : level(corner, end, "right way up" + sides, "top");
+                ? level(corner, end == Hand.LEFT ? Hand.RIGHT : Hand.LEFT, UPSIDE_DOWN, "bottom")
+                : level(corner, end, RIGHT_WAY_UP, "top");
     }
 
     /** A plain miter: an outside corner leaves the room side long. */
-    private static Setting level(double corner, Hand end, String position, String edge) {
+    private static Setting level(double corner, Hand end, Phrase position, String edge) {
         double miter = nested(corner);
         Hand keep = end == Hand.RIGHT ? Hand.LEFT : Hand.RIGHT;
         Swing swing = swing(end == Hand.RIGHT ? miter : -miter);
@@ -129,12 +140,14 @@ public final class Saw {
         return Math.abs(toTheRight) < Corner.SQUARE_WITHIN ? Swing.NONE : toTheRight > 0 ? Swing.RIGHT : Swing.LEFT;
     }
 
-    private static Setting setting(Flat flat, Swing swing, String edge, Hand keep, String position) {
+    private static Setting setting(Flat flat, Swing swing, String edge, Hand keep, Phrase position) {
         double miter = Math.abs(flat.miter());
         double bevel = Math.abs(flat.bevel());
-        String words = position + "; miter " + Wording.degrees(miter)
-                + (swing == Swing.NONE ? "" : swing == Swing.RIGHT ? " right" : " left") + ", bevel "
-                + Wording.degrees(bevel) + "; keep the " + (keep == Hand.LEFT ? "left" : "right");
+        Phrase words = SETTING.with("position", position)
+                .with("miter", Figure.angle(miter))
+                .with("swing", swing == Swing.NONE ? "" : swing == Swing.RIGHT ? " right" : " left")
+                .with("bevel", Figure.angle(bevel))
+                .with("keep", keep == Hand.LEFT ? "left" : "right");
         return new Setting(miter, bevel, swing, edge, keep, words);
     }
 

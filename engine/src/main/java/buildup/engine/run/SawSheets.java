@@ -1,6 +1,7 @@
 package buildup.engine.run;
 
 import buildup.engine.run.Saw.Hand;
+import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.sheet.Sheet;
 import java.util.LinkedHashMap;
@@ -12,10 +13,14 @@ import java.util.Set;
 
 /** The settings of the saw, those that are alike said once, as sheets. */
 final class SawSheets {
+    private static final Phrase KIND = Phrase.of("{kind}: {how}");
+
     /** A cut at one end of a stick. */
     private record Made(Hand hand, EndCut cut) {
-        String how() {
-            return cut.kind() == EndCut.Kind.SQUARE ? cut.words() : cut.kind().word() + ": " + cut.words();
+        Phrase how() {
+            return cut.kind() == EndCut.Kind.SQUARE
+                    ? cut.words()
+                    : KIND.with("kind", cut.kind().word()).with("how", cut.words());
         }
     }
 
@@ -67,7 +72,7 @@ final class SawSheets {
                         "bevel",
                         Quantity.ANGLE,
                         entry -> entry.getKey().cut().bevel())
-                .words("how", "how", entry -> entry.getKey().how())
+                .saying("how", "how", entry -> entry.getKey().how())
                 .people()
                 .sheet();
     }
@@ -91,7 +96,7 @@ final class SawSheets {
                         "miter",
                         Quantity.ANGLE,
                         entry -> entry.getKey().setting().miter())
-                .words("how", "how", entry -> entry.getKey().setting().words())
+                .saying("how", "how", entry -> entry.getKey().setting().words())
                 .people()
                 .sheet();
     }

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Asks what each eye of a stack sees. */
 public final class Eyes {
@@ -63,7 +64,7 @@ public final class Eyes {
     static Optional<Notice> fault(Eye eye, Section section) {
         Point at = new Point(eye.distance(), eye.height());
         return section.bodies().stream()
-                .filter(body -> body.outline().holds(at))
+                .filter(body -> body.outline().takes(at))
                 .map(body -> SightNotices.EYE_IN_WOOD
                         .with("eye", eye.name())
                         .with("out", Figure.length(eye.distance()))
@@ -106,10 +107,16 @@ public final class Eyes {
         Member member = section.members().get(number);
         List<Segment> visible = new ArrayList<>();
         member.segments().forEach(segment -> visible(view, segment, visible));
-        double seenHeight = visible.stream()
+        return new Seen(number, visible, member.box().height(), seenHeight(visible, eye));
+    }
+
+    private static OptionalDouble seenHeight(List<Segment> visible, Eye eye) {
+        if (visible.stream().anyMatch(part -> part.box().face() > eye.distance() - Tolerance.TOUCHING)) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(visible.stream()
                 .mapToDouble(part -> Math.abs(onPicture(part.from(), eye) - onPicture(part.to(), eye)))
-                .sum();
-        return new Seen(number, visible, member.box().height(), seenHeight);
+                .sum());
     }
 
     private static void visible(View view, Segment segment, List<Segment> out) {
@@ -157,6 +164,8 @@ public final class Eyes {
                 .filter(met -> met.body() >= 0
                         && section.body(met.body()).trim()
                         && viewpoint.depth(met.at()) < viewpoint.depth(edge) - Tolerance.SNAP)
+                // straight above or below the eye no height of an arris hides anything
+                .filter(met -> Math.abs(((Viewpoint.Near) viewpoint).at().x() - far.x()) > Tolerance.TOUCHING)
                 .map(met -> {
                     Point eye = ((Viewpoint.Near) viewpoint).at();
                     double to =

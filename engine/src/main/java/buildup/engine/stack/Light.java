@@ -25,5 +25,15 @@ public sealed interface Light permits Light.Distant, Light.Lamp, Light.Sun {
     record Sun(String name, SunHour hour, double faces, OptionalDouble window, Optional<Mark> mark) implements Light {}
 
     /** A lamp at a place in the section plane, {@code width} across, in. */
-    record Lamp(String name, Point at, double width, Optional<Mark> mark) implements Light {}
+    record Lamp(String name, Point at, double width, Optional<Mark> mark) implements Light {
+        /** Its end nearer to the wall. */
+        public Point left() {
+            return at.minus(new Point(width / 2, 0));
+        }
+
+        /** Its end farther out. */
+        public Point right() {
+            return at.plus(new Point(width / 2, 0));
+        }
+    }
 }

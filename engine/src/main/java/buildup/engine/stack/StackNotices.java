@@ -1,28 +1,17 @@
 package buildup.engine.stack;
 
+import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 
 /** What reading a stack gives cause to say, and the codes that other questions share with it. */
 public final class StackNotices {
-    /** A name or word that nothing answers to. */
-    public static final Code UNKNOWN_NAME = Code.of("unknown-name", "A name or word is used that nothing answers to.");
-
-    /** A text that is no length. */
-    public static final Code NOT_A_LENGTH = Code.of("not-a-length", "A text that should be a length is none.");
-
-    /** A length that no part can have. */
-    public static final Code NOT_A_SIZE = Code.of("not-a-size", "A size is one that nothing can have.");
-
     /** A rule that names no place. */
     public static final Code NOT_A_PLACE = Code.of("not-a-place", "A rule names no place that a piece can take.");
 
     /** Rules too many. */
     public static final Code DOUBLED_RULE = Code.of("doubled-rule", "Two rules say the same thing of one piece.");
-
-    /** Two of one name. */
-    public static final Code SAME_NAME_TWICE = Code.of("same-name-twice", "Two things have the same name.");
 
     /** A light or eye that cannot be where it is said to be. */
     public static final Code IMPOSSIBLE_LIGHT_OR_EYE =
@@ -47,15 +36,17 @@ public final class StackNotices {
     static final Kind LONG_NAME =
             NOT_A_NAME.refusal("The name of piece {number} is {letters} characters long.", Words.NAME_IT);
 
-    static final Kind UNKNOWN_KIND =
-            UNKNOWN_NAME.refusal("No kind of piece is called '{word}'.", "Write trim, nailer or framing.");
+    static final Kind UNKNOWN_KIND = DocumentCodes.UNKNOWN_NAME.refusal(
+            "No kind of piece is called '{word}'.", "Write trim, nailer or framing.");
     static final Kind UNKNOWN_GRAIN =
-            UNKNOWN_NAME.refusal("No way of the grain is called '{word}'.", "Write run, out or up.");
-    static final Kind UNKNOWN_UNIT = UNKNOWN_NAME.refusal("No unit is called '{word}'.", "Write in, ft, mm or cm.");
-    static final Kind NOTHING_TO_BE_FIXED_TO = UNKNOWN_NAME.refusal("No piece called '{word}' to be fixed to.", "");
-    static final Kind NO_SUCH_LANDMARK =
-            UNKNOWN_NAME.refusal("This space has no {landmark}.", "Give 'space: {{ {landmark}: HEIGHT }'.");
-    static final Kind UNKNOWN_FLIP = UNKNOWN_NAME.refusal(
+            DocumentCodes.UNKNOWN_NAME.refusal("No way of the grain is called '{word}'.", "Write run, out or up.");
+    static final Kind UNKNOWN_UNIT =
+            DocumentCodes.UNKNOWN_NAME.refusal("No unit is called '{word}'.", "Write in, ft, mm or cm.");
+    static final Kind NOTHING_TO_BE_FIXED_TO =
+            DocumentCodes.UNKNOWN_NAME.refusal("No piece called '{word}' to be fixed to.", "");
+    static final Kind NO_SUCH_LANDMARK = DocumentCodes.UNKNOWN_NAME.refusal(
+            "This space has no {landmark}.", "Give 'space: {{ {landmark}: HEIGHT }'.");
+    static final Kind UNKNOWN_FLIP = DocumentCodes.UNKNOWN_NAME.refusal(
             "'{piece}': a piece is not flipped '{word}'.", "Write over (upside down) or ends (back becomes face).");
 
     static final Kind TWO_OUTLINES =
@@ -72,13 +63,14 @@ public final class StackNotices {
     static final Kind SEVERAL_PLACES = NOT_A_PLACE.refusal(
             "'{rule}' measures from more than one place or from the far side of one.", Words.ONE_PLACE);
     static final Kind OTHER_AXIS = NOT_A_PLACE.refusal("'{landmark}' is not {measure}.", Words.ONE_PLACE);
-    static final Kind HANGS_ON_A_PIECE = NOT_A_LENGTH.refusal("'{key}' cannot hang on a piece here.", "Give a length.");
-    static final Kind LEVEL_ON_A_PIECE =
-            NOT_A_LENGTH.refusal("'{key}' cannot hang on a piece here.", "Give a length, or floor + a length.");
+    static final Kind HANGS_ON_A_PIECE =
+            DocumentCodes.NOT_A_LENGTH.refusal("'{key}' cannot hang on a piece here.", "Give a length.");
+    static final Kind LEVEL_ON_A_PIECE = DocumentCodes.NOT_A_LENGTH.refusal(
+            "'{key}' cannot hang on a piece here.", "Give a length, or floor + a length.");
 
     static final Kind SEVERAL_TURNS =
             DOUBLED_RULE.refusal("'{piece}': More than one of lay, turn and spring.", "Keep one of them.");
-    static final Kind NO_RIP = NOT_A_SIZE.refusal(
+    static final Kind NO_RIP = DocumentCodes.NOT_A_SIZE.refusal(
             "'{piece}': a rip takes off more than nothing.", "Give how much comes off, as {example}.");
 
     private static final Code RIP_THROUGH = Code.of("rip-through", "A rip leaves nothing of its piece, or strips.");
@@ -111,8 +103,8 @@ public final class StackNotices {
     static final Kind LOW_CEILING = CEILING_UNDER_FLOOR.refusal(
             "The ceiling is not above the floor.",
             "Heights are measured up from the datum; a floor below it is negative.");
-    static final Kind THIN_COVERING =
-            NOT_A_SIZE.refusal("A covering cannot be thinner than nothing.", "Write its thickness, as {example}.");
+    static final Kind THIN_COVERING = DocumentCodes.NOT_A_SIZE.refusal(
+            "A covering cannot be thinner than nothing.", "Write its thickness, as {example}.");
     private static final Code WALL_UPSIDE_DOWN =
             Code.of("wall-upside-down", "The solid part of the wall ends where it begins, or below.");
     static final Kind WALL_ENDS_LOW =
@@ -144,7 +136,8 @@ public final class StackNotices {
             "The stack holds {count} pieces; a section holds at most {most}.", "Draw the repeated part once.");
     static final Kind NO_PIECES = EMPTY_STACK.refusal(
             "The stack holds no pieces: there is nothing to measure.", "List them under 'pieces:'.");
-    static final Kind SAME_PIECE_TWICE = SAME_NAME_TWICE.refusal("'{piece}' twice.", "Call one '{piece}-{free}'.");
+    static final Kind SAME_PIECE_TWICE =
+            DocumentCodes.SAME_NAME_TWICE.refusal("'{piece}' twice.", "Call one '{piece}-{free}'.");
 
     private static final class Words {
         private static final String NAME_IT = "Give it a short name of its own, as 'name: frieze'.";

@@ -1,7 +1,6 @@
 package buildup.engine.sticks;
 
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
 
 /**
  * Lengths of wood in whole steps of 1/8128 in, of which a 64th of an inch holds 127 and a tenth of a millimetre 32: so an
@@ -22,18 +21,8 @@ public final class Fine {
         return (double) steps / PER_INCH;
     }
 
-    static Length length(int steps) {
-        return Length.inches(inches(steps));
-    }
-
-    /** To the nearest 1/16. */
-    static String print(int steps) {
-        return LengthPrinter.sixteenths(length(steps));
-    }
-
-    /** As a yard names a stick: whole feet where it is so. */
-    public static String stick(int steps) {
-        int foot = 12 * PER_INCH;
-        return steps % foot == 0 ? steps / foot + " ft" : print(steps);
+    /** As a length. */
+    static Figure figure(int steps) {
+        return Figure.length(inches(steps));
     }
 }

@@ -5,6 +5,7 @@ import buildup.engine.solve.StickProblem;
 import buildup.engine.sticks.Share.Rip;
 import buildup.engine.sticks.Shop.Aim;
 import buildup.engine.sticks.Stick.Origin;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -130,11 +131,7 @@ final class Layout {
 
     private Aim aim(Lot lot) {
         if (!lot.priced() && shop.aim().equals(Optional.of(Aim.CHEAPEST))) {
-            notices.add(Notice.problem(
-                            "price-missing",
-                            "Not every stick for " + lot.source().name()
-                                    + " has a price: the fewest are taken, not the cheapest.")
-                    .cure("Add 'price:', and 'per: foot', 'board-foot' or 'stick'."));
+            notices.add(StickNotices.PRICE_MISSING.with("stock", lot.source().name()));
         }
         return lot.aim(shop);
     }
@@ -229,17 +226,12 @@ final class Layout {
     }
 
     private void missing(Kind kind, int count) {
-        notices.add(
-                Notice.problem(
-                                "too-little-stock",
-                                "The sticks on hand of " + kind.supply().name() + " do not hold all pieces: " + count
-                                        + " more of " + Fine.stick(kind.length()) + (count == 1 ? " is" : " are")
-                                        + " needed.")
-                        .at(kind.supply().mark())
-                        .cure(
-                                kind.supply().buy().isEmpty()
-                                        ? "Add 'buy:' with lengths to be had."
-                                        : "Buy one so long; or leave the long ones out of 'on-hand:', and the piece is spliced."));
+        notices.add((count == 1 ? StickNotices.ONE_MISSING : StickNotices.SEVERAL_MISSING)
+                .with("stock", kind.supply().name())
+                .with("count", Figure.count(count))
+                .with("length", shop.grid().stick(kind.length()))
+                .at(kind.supply().mark())
+                .cure(kind.supply().buy().isEmpty() ? StickNotices.ADD_BUY : StickNotices.BUY_ONE));
     }
 
     private List<List<Stick.Strip>> boards(Kind kind, List<Stick.Strip> own) {

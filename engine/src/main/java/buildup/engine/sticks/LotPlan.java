@@ -1,5 +1,7 @@
 package buildup.engine.sticks;
 
+import buildup.shared.figure.Phrase;
+
 /**
  * How a lot is laid out.
  *
@@ -17,7 +19,7 @@ package buildup.engine.sticks;
  * @param steps that it took
  */
 public record LotPlan(
-        String name,
+        Phrase name,
         String wood,
         int strip,
         boolean ripped,

@@ -5,6 +5,9 @@ import buildup.engine.run.Course;
 import buildup.engine.run.Fit;
 import buildup.engine.run.Job;
 import buildup.engine.run.Saw.Hand;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -36,7 +39,7 @@ final class Lots {
     private final Map<Key, Open> open = new LinkedHashMap<>();
     private final List<Piece> without = new ArrayList<>();
     private final List<Piece> all = new ArrayList<>();
-    private final Set<String> said = new LinkedHashSet<>();
+    private final Set<List<?>> said = new LinkedHashSet<>();
     private final Map<String, Integer> spliced = new HashMap<>();
     private final Map<Reserved, Integer> reserved = new HashMap<>();
 
@@ -101,11 +104,8 @@ final class Lots {
         int longest = shop.usable(longest(piece, source));
         if (!reaches(piece, course, longest)) {
             without.add(piece);
-            notices.add(tooLong(piece, longest)
-                    .cure(
-                            piece.length() / MOST_PARTS > longest
-                                    ? "Look at the plan again: is that a wall's length, and in its unit?"
-                                    : "List a longer stick."));
+            boolean slip = piece.length() / MOST_PARTS > longest;
+            notices.add(tooLong(piece, longest).cure(slip ? StickNotices.LOOK_AT_THE_PLAN : StickNotices.LONGER_STICK));
             return;
         }
         gluedUp(course, source);
@@ -120,34 +120,33 @@ final class Lots {
     }
 
     private void noStock(Course course, String wood) {
+        // the same boards are missed once, whatever is cut from them
         once(
-                course.stock() + " of " + wood,
-                Notice.problem(
-                                "no-stock",
-                                "'" + course.name() + "': no stick is listed for " + course.stock() + " of " + wood
-                                        + ".")
-                        .of(course.name())
-                        .cure("Add it under 'stock:', as '{ of: " + (course.plain() ? "1x6" : course.stock())
-                                + ", buy: [8', 12'] }'."));
+                List.of(course.stock(), wood),
+                StickNotices.NO_STICK_LISTED
+                        .with("stock", course.stock())
+                        .with("wood", wood)
+                        .with("example", course.plain() ? Phrase.of("1x6") : course.stock())
+                        .of(course.name()));
     }
 
     private void gluedUp(Course course, Source source) {
         if (source.plies() == 1) {
             return;
         }
-        String layers = source.layers() == 1 ? "" : source.layers() + " layers";
-        String strips = source.strips() == 1 ? "" : source.strips() + " strips " + Fine.print(source.strip()) + " wide";
-        String both = layers + (layers.isEmpty() || strips.isEmpty() ? "" : ", each of ") + strips;
+        Phrase plies = source.strips() == 1
+                ? StickNotices.LAYERS
+                : (source.layers() == 1 ? StickNotices.STRIPS : StickNotices.LAYERS_OF_STRIPS)
+                        .with("strips", Figure.count(source.strips()))
+                        .with("strip", Fine.figure(source.strip()));
         once(
-                "glue " + course.body(),
-                Notice.note(
-                                "glue-up",
-                                "'" + course.name() + "' is larger than any board listed: it is glued up from " + both
-                                        + ".")
+                List.of("glue", course.body()),
+                StickNotices.GLUED_UP
+                        .with("plies", plies.with("layers", Figure.count(source.layers())))
                         .of(course.name()));
     }
 
-    private void once(String what, Notice notice) {
+    private void once(List<?> what, Notice notice) {
         if (said.add(what)) {
             notices.add(notice);
         }
@@ -196,11 +195,10 @@ final class Lots {
             return List.of(piece);
         }
         Splice splice = Splice.of(piece, longest, overlap(course), course.body() % 2 == 0, after(grain));
-        String joint = overlap(course) == 0 ? "butt it" : "scarf it";
-        List<String> places = splice.places().stream().map(Fine::print).toList();
+        List<Figure> places = splice.places().stream().map(Fine::figure).toList();
         notices.add(tooLong(piece, longest)
-                .cure("Here it is spliced: " + joint + " " + String.join(" and ", places)
-                        + " from its left end, over something solid."));
+                .cure((overlap(course) == 0 ? StickNotices.BUTTED : StickNotices.SCARFED)
+                        .with("places", Listing.and(places))));
         return splice.parts();
     }
 
@@ -217,12 +215,12 @@ final class Lots {
     }
 
     private static Notice tooLong(Piece piece, int longest) {
-        return Notice.problem(
-                        "longer-than-any-stick",
-                        "'" + piece.course() + "' on " + piece.stretch() + " is " + Fine.print(piece.length())
-                                + " long; the longest stick gives " + Fine.print(longest) + ".")
+        return StickNotices.LONGER_THAN_ANY_STICK
+                .with("stretch", piece.stretch())
+                .with("length", Fine.figure(piece.length()))
+                .with("longest", Fine.figure(longest))
                 .of(piece.course())
-                .amount(Fine.length(piece.length() - longest));
+                .amount(Fine.figure(piece.length() - longest));
     }
 
     /** Pieces of a group stay together as far as a stick reaches; of glued-up ones each ply runs round on its own. */
@@ -263,13 +261,12 @@ final class Lots {
     }
 
     private void grainBreaks(Piece before, Piece after, Bundle wanted, int longest) {
-        notices.add(Notice.problem(
-                        "grain-broken",
-                        "'" + before.course() + "': its grain cannot run round from " + before.stretch() + " to "
-                                + after.stretch() + ": that takes " + Fine.print(wanted.length())
-                                + " of one stick, and the longest gives " + Fine.print(longest) + ".")
+        notices.add(StickNotices.GRAIN_BROKEN
+                .with("before", before.stretch())
+                .with("after", after.stretch())
+                .with("length", Fine.figure(wanted.length()))
+                .with("longest", Fine.figure(longest))
                 .of(before.course())
-                .amount(Fine.length(wanted.length() - longest))
-                .cure("List a longer stick, or let the grain break at that corner."));
+                .amount(Fine.figure(wanted.length() - longest)));
     }
 }

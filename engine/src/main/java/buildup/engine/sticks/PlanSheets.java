@@ -26,7 +26,8 @@ final class PlanSheets {
     /** Each material by itself. */
     static Sheet lots(Optional<CutList> list) {
         return Sheet.of("lots", "CUTTING PLAN CHECK: each material by itself", StickSheets.all(list, CutList::lots))
-                .name("of", "material", LotPlan::name)
+                .saying("of", "material", LotPlan::name)
+                .both()
                 .name("wood", "wood", LotPlan::wood)
                 .length("width", "width", lot -> Fine.inches(lot.strip()))
                 .flag("ripped", "ripped", LotPlan::ripped)

@@ -6,6 +6,8 @@ import buildup.engine.stack.Piece;
 import buildup.engine.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
@@ -53,30 +55,33 @@ final class ShopReader {
     }
 
     Shop read() {
-        int kerf = size("kerf", USUAL_KERF, WIDEST_KERF, "negative-kerf", "A saw takes no less than nothing.");
+        int kerf = size("kerf", USUAL_KERF, WIDEST_KERF, StickNotices.NEGATIVE_KERF.notice());
         int ripKerf = fields.has("rip-kerf")
-                ? size("rip-kerf", USUAL_KERF, WIDEST_KERF, "negative-kerf", "A saw takes no less than nothing.")
+                ? size("rip-kerf", USUAL_KERF, WIDEST_KERF, StickNotices.NEGATIVE_KERF.notice())
                 : kerf;
-        int trim = size("trim", 0, MOST_TRIM, "not-a-size", "Write what comes off each end of a stick, as 1/2.");
+        int trim = size("trim", 0, MOST_TRIM, StickNotices.NEGATIVE_TRIM.with("example", Figure.atLeast(0.5)));
         int offcut = size(
-                "offcut", USUAL_OFFCUT, LONGEST_OFFCUT, "not-a-size", "Write the shortest rest worth keeping, as 24.");
+                "offcut",
+                USUAL_OFFCUT,
+                LONGEST_OFFCUT,
+                StickNotices.NEGATIVE_OFFCUT.with("example", Figure.atLeast(2 * USUAL_OFFCUT)));
         Optional<Shop.Aim> aim = word("aim", Shop.Aim.values());
         Map<Joint, Long> joints = fields.fields("joints").map(this::joints).orElse(Map.of());
         List<Supply> read = supplies.read(fields, trim);
         return new Shop(grid, kerf, ripKerf, trim, offcut, aim, read, joints);
     }
 
-    private int size(String key, double usual, double most, String negative, String cure) {
+    private int size(String key, double usual, double most, Notice negative) {
         Optional<Double> size = fields.length(key).map(Length::toInches);
         if (size.filter(inches -> inches < 0).isPresent()) {
-            refuse(negative, "The " + key + " is " + Fine.print(grid.needed(size.get())) + ".", fields.mark(key), cure);
+            say(negative.with("key", key).with("size", Figure.length(size.get())), fields.mark(key));
         } else if (size.filter(inches -> inches > most).isPresent()) {
-            refuse(
-                    "not-a-size",
-                    "The " + key + " is " + Fine.print(grid.needed(size.get())) + ", more than "
-                            + Fine.print(grid.needed(most)) + ".",
-                    fields.mark(key),
-                    "Write mm behind it if millimetres are meant.");
+            say(
+                    StickNotices.TOO_LARGE
+                            .with("key", key)
+                            .with("size", Figure.length(size.get()))
+                            .with("most", Figure.length(most)),
+                    fields.mark(key));
         } else {
             return grid.needed(size.orElse(usual));
         }
@@ -89,11 +94,12 @@ final class ShopReader {
                 .map(value -> value.name().toLowerCase(Locale.ROOT))
                 .toList();
         if (said.filter(text -> !known.contains(text.text())).isPresent()) {
-            refuse(
-                    "unknown-name",
-                    "'" + said.get().text() + "' is no " + key + ".",
-                    said.get().mark(),
-                    Suggestion.cure(said.get().text(), known));
+            say(
+                    StickNotices.UNKNOWN_WORD
+                            .with("word", said.get().text())
+                            .with("key", key)
+                            .cure(Phrase.plain(Suggestion.cure(said.get().text(), known))),
+                    said.get().mark());
         }
         return said.filter(text -> known.contains(text.text())).map(text -> values[known.indexOf(text.text())]);
     }
@@ -115,11 +121,9 @@ final class ShopReader {
         }
         Matcher money = MONEY.matcher(text.get().text().strip());
         if (!money.matches()) {
-            refuse(
-                    "not-a-price",
-                    "'" + text.get().text() + "' is not a price.",
-                    text.get().mark(),
-                    "Write a plain number, as 3.20.");
+            say(
+                    StickNotices.NO_PLAIN_NUMBER.with("word", text.get().text()),
+                    text.get().mark());
             return OptionalLong.empty();
         }
         String part = money.group(2) == null ? "" : money.group(2);
@@ -141,7 +145,7 @@ final class ShopReader {
         return own.or(() -> woods.size() == 1 ? Optional.of(new Scalar(woods.get(0), entry.mark())) : Optional.empty());
     }
 
-    void refuse(String code, String message, Mark mark, String cure) {
-        notices.add(Notice.refusal(code, message).at(mark).cure(cure));
+    void say(Notice notice, Mark mark) {
+        notices.add(notice.at(mark));
     }
 }

@@ -1,6 +1,7 @@
 package buildup.engine.sticks;
 
 import buildup.engine.run.Course;
+import buildup.shared.figure.Phrase;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +18,7 @@ import java.util.function.ToDoubleFunction;
  * @param strips glued edge to edge
  * @param planed whether the boards are thicker than the course
  */
-record Source(String name, int strip, List<Supply> supplies, int layers, int strips, boolean planed) {
+record Source(Phrase name, int strip, List<Supply> supplies, int layers, int strips, boolean planed) {
     /** A board this near to a size is taken for it: planing and sanding take as much. */
     private static final double SAME = 1.0 / 64;
 
@@ -49,7 +50,7 @@ record Source(String name, int strip, List<Supply> supplies, int layers, int str
     private static Optional<Source> molding(Course course, String kind, List<Supply> ofWood, Shop shop) {
         List<Supply> alike = ofWood.stream()
                 .filter(supply ->
-                        supply.kind().equals(kind) && family(supply.name()).equals(family(course.stock())))
+                        supply.kind().equals(kind) && family(supply.name()).equals(family(course.profile())))
                 .filter(supply -> near(supply.thickness(), course.thickness()) && near(supply.width(), course.width()))
                 .toList();
         return alike.isEmpty()

@@ -7,6 +7,8 @@ import buildup.engine.stack.Stack;
 import buildup.profiles.Profile;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
@@ -44,12 +46,11 @@ final class SupplyReader {
     List<Supply> read(Fields fields, int trim) {
         List<Fields> entries = fields.list("sticks");
         if (entries.size() > MOST_ENTRIES) {
-            shop.refuse(
-                    "too-many-sticks",
-                    "The stock lists " + entries.size() + " kinds of stick; at most " + MOST_ENTRIES
-                            + " are looked at.",
-                    fields.mark("sticks"),
-                    "List those that this job can be cut from.");
+            shop.say(
+                    StickNotices.MANY_KINDS
+                            .with("kinds", Figure.count(entries.size()))
+                            .with("most", Figure.count(MOST_ENTRIES)),
+                    fields.mark("sticks"));
             return List.of();
         }
         List<Supply> supplies = new ArrayList<>();
@@ -62,21 +63,11 @@ final class SupplyReader {
     private Optional<Supply> supply(Fields entry, int trim) {
         Optional<Scalar> call = entry.scalar("of").filter(text -> !text.text().isBlank());
         if (call.isEmpty()) {
-            shop.refuse(
-                    "missing-key",
-                    "A kind of stick does not say what it is.",
-                    entry.mark(),
-                    "Add 'of:', as 'of: 1x6' or 'of: plain-crown 3-1/4'.");
+            shop.say(StickNotices.STICK_OF_WHAT.notice(), entry.mark());
         }
         Optional<Profile> profile =
                 call.flatMap(text -> catalog.profile(text, stack.boardList(), stack.lengths(), notices));
-        Optional<Wood> wood = shop.wood(
-                        entry,
-                        mark -> shop.refuse(
-                                "missing-key",
-                                "The pieces are of several woods, and a kind of stick names none.",
-                                mark,
-                                "Add 'wood:'."))
+        Optional<Wood> wood = shop.wood(entry, mark -> shop.say(StickNotices.WHICH_WOOD.notice(), mark))
                 .flatMap(name -> catalog.wood(name, notices));
         List<Scalar> buying = entry.scalars("buy");
         List<Scalar> lying = entry.scalars("on-hand");
@@ -85,11 +76,10 @@ final class SupplyReader {
         List<Supply.OnHand> onHand = new ArrayList<>();
         lying.forEach(text -> onHand(entry, text, trim).ifPresent(onHand::add));
         if (buying.isEmpty() && lying.isEmpty()) {
-            shop.refuse(
-                    "missing-key",
-                    "'" + call.map(Scalar::text).orElse("A kind of stick") + "' has no length.",
-                    entry.mark(),
-                    "Add 'buy:' with the lengths to be had, or 'on-hand:' with those in the shop.");
+            shop.say(
+                    StickNotices.STICK_WITHOUT_LENGTH.with(
+                            "of", call.map(Scalar::text).orElse("a kind of stick")),
+                    entry.mark());
         }
         OptionalLong rate = shop.money(entry, "price");
         Optional<Supply.Unit> unit = unit(entry);
@@ -118,15 +108,15 @@ final class SupplyReader {
                 .filter(one -> one.word().equals(per.map(Scalar::text).orElse(Supply.Unit.FOOT.word())))
                 .findFirst();
         if (unit.isEmpty()) {
-            shop.refuse(
-                    "unknown-name",
-                    "Nothing is priced per '" + per.orElseThrow().text() + "'.",
-                    per.orElseThrow().mark(),
-                    Suggestion.cure(
-                            per.orElseThrow().text(),
-                            Arrays.stream(Supply.Unit.values())
-                                    .map(Supply.Unit::word)
-                                    .toList()));
+            shop.say(
+                    StickNotices.UNKNOWN_UNIT
+                            .with("word", per.orElseThrow().text())
+                            .cure(Phrase.plain(Suggestion.cure(
+                                    per.orElseThrow().text(),
+                                    Arrays.stream(Supply.Unit.values())
+                                            .map(Supply.Unit::word)
+                                            .toList()))),
+                    per.orElseThrow().mark());
         }
         return unit;
     }
@@ -142,11 +132,9 @@ final class SupplyReader {
                 .map(Integer::parseInt)
                 .filter(number -> number <= MOST_ON_HAND);
         if (count.isEmpty()) {
-            shop.refuse(
-                    "not-a-number",
-                    "'" + parts.get(0) + "' is not how many sticks lie there.",
-                    text.mark(),
-                    "Write it as 3 x 96.");
+            shop.say(
+                    StickNotices.NOT_A_COUNT.with("word", parts.get(0)).with("example", Figure.atLeast(96)),
+                    text.mark());
         }
         Optional<Integer> length = length(entry, new Scalar(parts.get(1), text.mark()), trim);
         return count.isEmpty() ? Optional.empty() : length.map(each -> new Supply.OnHand(each, count.get()));
@@ -161,20 +149,14 @@ final class SupplyReader {
         Mark mark = text.mark();
         int steps = shop.grid().offered(Math.min(inches, LONGEST));
         if (inches > LONGEST) {
-            shop.refuse(
-                    "not-a-size",
-                    "A stick of " + Fine.print(shop.grid().offered(inches)) + " in is longer than any wood.",
-                    mark,
-                    "Write mm behind it if millimetres are meant.");
+            shop.say(StickNotices.STICK_TOO_LONG.with("size", Figure.length(inches)), mark);
             return Optional.empty();
         }
         if (steps - 2 * trim <= 0) {
-            shop.refuse(
-                    "not-a-size",
-                    "Of a stick of " + Fine.print(steps) + " nothing is left to cut"
-                            + (trim > 0 ? " when both ends are trimmed." : "."),
-                    mark,
-                    "Write its length, as 12'.");
+            shop.say(
+                    (trim > 0 ? StickNotices.TRIMMED_AWAY : StickNotices.NOTHING_TO_CUT)
+                            .with("size", Fine.figure(steps)),
+                    mark);
             return Optional.empty();
         }
         return Optional.of(steps);

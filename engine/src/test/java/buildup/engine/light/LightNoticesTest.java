@@ -24,7 +24,7 @@ class LightNoticesTest {
     void a_light_under_the_horizon() {
         says(
                 "altitude: -5",
-                "Light 'l' (altitude -5.00 degrees, azimuth 0.00 degrees) is under the horizon.",
+                "Light 'l' (altitude -5.00°, azimuth 0.00°) is under the horizon.",
                 "Give an altitude from 0 to 90, or a lamp.");
     }
 
@@ -32,7 +32,7 @@ class LightNoticesTest {
     void a_light_past_the_zenith() {
         says(
                 "altitude: 95, azimuth: 10",
-                "Light 'l' (altitude 95.00 degrees, azimuth 10.00 degrees) is past the zenith.",
+                "Light 'l' (altitude 95.00°, azimuth 10.00°) is past the zenith.",
                 "Give an altitude from 0 to 90.");
     }
 
@@ -40,7 +40,7 @@ class LightNoticesTest {
     void a_light_from_behind_the_wall() {
         says(
                 "altitude: 35.264, azimuth: -120",
-                "Light 'l' (altitude 35.26 degrees, azimuth -120.00 degrees) comes from behind the wall and makes no shadow.",
+                "Light 'l' (altitude 35.26°, azimuth -120.00°) comes from behind the wall and makes no shadow.",
                 "Give an azimuth between -90 and 90, measured from square to the wall.");
     }
 
@@ -49,12 +49,12 @@ class LightNoticesTest {
         String cure = "Bring it off the wall: an azimuth under 90 and an altitude under 90.";
         says(
                 "altitude: 30, azimuth: 90",
-                "Light 'l' (altitude 30.00 degrees, azimuth 90.00 degrees) is upright in section: it runs along the wall"
+                "Light 'l' (altitude 30.00°, azimuth 90.00°) is upright in section: it runs along the wall"
                         + " and lights none of it.",
                 cure);
         says(
                 "altitude: 90",
-                "Light 'l' (altitude 90.00 degrees, azimuth 0.00 degrees) is upright in section: it runs along the wall"
+                "Light 'l' (altitude 90.00°, azimuth 0.00°) is upright in section: it runs along the wall"
                         + " and lights none of it.",
                 cure);
     }
@@ -78,10 +78,10 @@ class LightNoticesTest {
 
     @Test
     void a_sun_under_the_horizon() {
-        // at 6 h the hour angle is 90 degrees: sin h = sin 40 sin -23.44
+        // at 6 h the hour angle is 90°: sin h = sin 40 sin -23.44
         says(
                 "latitude: 40, day: 21 December, hour: 6, faces: 180",
-                "The sun of light 'l' (2025-12-21, hour 6.0) is 14.8 degrees under the horizon.",
+                "The sun of light 'l' (2025-12-21, hour 6.0) is 14.8° under the horizon.",
                 "Take an hour of the day.");
     }
 
@@ -89,8 +89,8 @@ class LightNoticesTest {
     void a_sun_that_another_window_would_let_in() {
         says(
                 "latitude: 40, day: 21 June, hour: 15, faces: 180, window: 90",
-                "The sun of light 'l' (2025-06-21, hour 15.0) stands at bearing 260.2 degrees and does not come in by a window"
-                        + " that looks to 90.0 degrees.",
+                "The sun of light 'l' (2025-06-21, hour 15.0) stands at bearing 260.2° and does not come in by a window"
+                        + " that looks to 90°.",
                 "Take another hour, or another window.");
     }
 
@@ -98,7 +98,7 @@ class LightNoticesTest {
     void a_sun_behind_the_wall() {
         says(
                 "latitude: 40, day: 21 June, hour: 8, faces: 225",
-                "Light 'l' (altitude 37.38 degrees, azimuth -135.71 degrees) comes from behind the wall and makes no shadow.",
+                "Light 'l' (altitude 37.38°, azimuth -135.71°) comes from behind the wall and makes no shadow.",
                 "Give an azimuth between -90 and 90, measured from square to the wall.");
     }
 

@@ -199,7 +199,7 @@ class BadPlanTest {
                 stretch + "{ out: 30, over: 96 } }]",
                 "not-a-size",
                 "A wall does not lean 30 over 96.",
-                "Give the lean, a few sixteenths, and the height over which it was measured.");
+                "Give the lean, at most a tenth, and the height over which it was measured.");
         refused(
                 "left: { end: butt, casing: -1 }, right: die, " + ONE,
                 "not-a-size",

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.shared.figure.FigurePrinter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -34,7 +35,7 @@ class CourseTest {
     void the_lean_of_the_flat_is_the_spring_of_the_cut(String keys, double spring, String stock) {
         Course course = course(keys);
         assertThat(course.spring()).isCloseTo(spring, within(1e-9));
-        assertThat(course.stock()).isEqualTo(stock);
+        assertThat(FigurePrinter.INCHES.print(course.stock())).isEqualTo(stock);
         assertThat(course.lies()).isEqualTo(spring == 90);
         assertThat(course.sprung()).isEqualTo(spring != 0 && spring != 90);
     }

@@ -93,7 +93,7 @@ class CovingTest {
                 "'cove 1' is 5 wide; at that depth the blade is 4-5/16+ long.",
                 "Make it 11/16 deep, or narrower.");
         refused("width: 11, depth: 1/2", "cove-beyond-the-blade", "'cove 1' is 11 wide", "Take a larger blade");
-        refused("width: 3, depth: 4", "cove-beyond-the-blade", "'cove 1' is 4 deep", "Keep it under 3-1/2");
+        refused("width: 3, depth: 4", "cove-beyond-the-blade", "'cove 1' is 4 deep", "Make it 3-1/2 or less");
         refused("width: 3", "missing-key", "A cove over the blade says no depth.", "Add 'depth:'.");
         refused("width: 3, depth: 0", "thickness-zero-or-negative", "The depth of a cove over the blade is 0.", "more");
         refused("width: 3, depth: 1/2, kerf: -1/8", "negative-kerf", "A kerf is not -1/8 wide.", "Measure the cut");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
 import buildup.engine.run.Saw.Hand;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
@@ -31,9 +32,9 @@ class EndsTest {
                 assertThat(right.length()).isCloseTo(course.face(), within(1e-9));
                 assertThat(left.selfReturn() && right.selfReturn()).isTrue();
                 assertThat(left.right().kind()).isEqualTo(EndCut.Kind.RETURN);
-                assertThat(left.left().words()).isEqualTo("square, against the wall");
+                assertThat(FigurePrinter.INCHES.print(left.left().words())).isEqualTo("square, against the wall");
                 assertThat(right.left().kind()).isEqualTo(EndCut.Kind.RETURN);
-                assertThat(right.left().words()).endsWith("; glue");
+                assertThat(FigurePrinter.INCHES.print(right.left().words())).endsWith("; glue");
                 Fit piece = head.fit(course.name(), "front, right return");
                 assertThat(front.right(course.face()).distance(piece.left(course.face())))
                         .isLessThan(1e-9);
@@ -72,14 +73,16 @@ class EndsTest {
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
         assertThat(problem.code()).isEqualTo("self-return-shorter-than-its-thickness");
         assertThat(NoticeWords.INCHES.message(problem))
-                .isEqualTo("'shelf': return 1/2 long and 3/4 thick: cannot be mitred.");
+                .isEqualTo("'shelf': return 1/2 long and 3/4 thick: cannot be mitered.");
         assertThat(NoticeWords.INCHES.cure(problem)).startsWith("Plant it");
         assertThat(problem.amount().orElseThrow().amount()).isCloseTo(0.25, within(1e-9));
         assertThat(planned.cut("shelf", "front").length()).isCloseTo(48, within(1e-9));
-        assertThat(planned.cut("shelf", "front").left().words()).isEqualTo("square");
+        assertThat(FigurePrinter.INCHES.print(
+                        planned.cut("shelf", "front").left().words()))
+                .isEqualTo("square");
         Cut glued = planned.cut("shelf", "front, left return");
         assertThat(glued.length()).isCloseTo(0.5, within(1e-9));
-        assertThat(glued.right().words()).isEqualTo("square, against the course, planted");
+        assertThat(FigurePrinter.INCHES.print(glued.right().words())).isEqualTo("square, against the piece, planted");
     }
 
     @Test
@@ -135,7 +138,7 @@ class EndsTest {
         assertThat(cap.faceLength()).isCloseTo(48 - cap.course().face() / Math.tan(Math.toRadians(80)), within(1e-9));
         assertThat(cap.cut(Hand.RIGHT).miter()).isCloseTo(10, within(1e-9));
         assertThat(cap.cut(Hand.RIGHT).kind()).isEqualTo(EndCut.Kind.BUTT);
-        assertThat(cap.cut(Hand.RIGHT).words()).endsWith(", against the wall");
+        assertThat(FigurePrinter.INCHES.print(cap.cut(Hand.RIGHT).words())).endsWith(", against the wall");
         // a crown dying at C is cut as at a corner of twice that angle
         Saw.Flat crown = Saw.flat(360 - 160, 38);
         assertThat(head.cut("crown", "front").right().miter()).isCloseTo(-crown.miter(), within(1e-6));
@@ -155,7 +158,8 @@ class EndsTest {
         assertThat(base.said().level()).isEqualTo(Level.NOTE);
         assertThat(NoticeWords.INCHES.message(base.said()))
                 .isEqualTo("'board' stands 1/4 proud of the casing that it butts: its end grain shows.");
-        assertThat(base.cut("board", "front").left().words()).isEqualTo("square, against the casing");
+        assertThat(FigurePrinter.INCHES.print(base.cut("board", "front").left().words()))
+                .isEqualTo("square, against the casing");
         assertThat(base.cut("board", "front").length()).isEqualTo(48);
     }
 
@@ -169,7 +173,9 @@ class EndsTest {
         assertThat(base.fit("board", "wall, left of door").faceLength()).isEqualTo(30);
         assertThat(base.fit("board", "wall, left of niche").faceLength()).isEqualTo(24);
         assertThat(base.fit("board", "wall, left of niche").start()).isEqualTo(66);
-        assertThat(base.cut("board", "wall, left of niche").left().words()).isEqualTo("square, against the casing");
+        assertThat(FigurePrinter.INCHES.print(
+                        base.cut("board", "wall, left of niche").left().words()))
+                .isEqualTo("square, against the casing");
     }
 
     @Test
@@ -216,7 +222,7 @@ class EndsTest {
         Cut bed = coped.cut("bed", "b");
         assertThat(bed.left().kind()).isEqualTo(EndCut.Kind.COPE);
         assertThat(bed.left().bevel()).isCloseTo(45, within(1e-9));
-        assertThat(bed.left().words()).endsWith("; then cope along the line of the face");
+        assertThat(FigurePrinter.INCHES.print(bed.left().words())).endsWith("; then cope along the line of the face");
         assertThat(coped.fit("bed", "b").faceLength()).isCloseTo(58, within(1e-9));
         // a plain board has no line to cope: it butts the face of the other
         assertThat(coped.cut("frieze", "b").left().kind()).isEqualTo(EndCut.Kind.BUTT);

@@ -7,6 +7,7 @@ import buildup.engine.run.Saw.Flat;
 import buildup.engine.run.Saw.Hand;
 import buildup.engine.run.Saw.Setting;
 import buildup.engine.run.Saw.Swing;
+import buildup.shared.figure.FigurePrinter;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -137,7 +138,7 @@ class SawTest {
         for (double corner : new double[] {30, 60, 89, 90, 120, 150, 210, 240, 270, 300}) {
             for (Hand hand : Hand.values()) {
                 Setting setting = Saw.nested(corner, spring, hand);
-                boolean upsideDown = setting.words().startsWith("upside down");
+                boolean upsideDown = FigurePrinter.INCHES.print(setting.words()).startsWith("upside down");
                 assertThat(upsideDown).isEqualTo(spring > 0 && spring < 90);
                 double[] along = {upsideDown ? -1 : 1, 0, 0};
                 double[] out = {0, -1, 0};
@@ -150,7 +151,7 @@ class SawTest {
     @Test
     void a_board_that_lies_is_cut_as_it_lies() {
         assertThat(Saw.flat(120, 90, Hand.RIGHT)).isEqualTo(Saw.nested(120, 90, Hand.RIGHT));
-        assertThat(Saw.flat(120, 90, Hand.RIGHT).words())
+        assertThat(FigurePrinter.INCHES.print(Saw.flat(120, 90, Hand.RIGHT).words()))
                 .isEqualTo("top up, back edge at the fence; miter 30° right, bevel 0°; keep the left");
     }
 
@@ -172,15 +173,15 @@ class SawTest {
         double[] blade = {Math.cos(b) * Math.cos(m), Math.cos(b) * Math.sin(m), Math.sin(b)};
         double side = setting.keep() == Hand.LEFT ? 1 : -1;
         for (int i = 0; i < 3; i++) {
-            assertThat(cut[i]).as(setting.words()).isCloseTo(side * blade[i], within(1e-9));
+            assertThat(cut[i]).as(FigurePrinter.INCHES.print(setting.words())).isCloseTo(side * blade[i], within(1e-9));
         }
     }
 
     @Test
     void the_words_of_a_setting_say_it_all() {
-        assertThat(Saw.flat(90, 38, Hand.RIGHT).words())
+        assertThat(FigurePrinter.INCHES.print(Saw.flat(90, 38, Hand.RIGHT).words()))
                 .isEqualTo("flat, face up, bottom edge at the fence; miter 31.6° left, bevel 33.9°; keep the right");
-        assertThat(Saw.nested(270, 38, Hand.LEFT).words())
+        assertThat(FigurePrinter.INCHES.print(Saw.nested(270, 38, Hand.LEFT).words()))
                 .isEqualTo("upside down, wall side at the fence, ceiling side on the table; miter 45° left, bevel 0°;"
                         + " keep the left");
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.run.Saw.Hand;
+import buildup.shared.figure.FigurePrinter;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -68,18 +69,20 @@ class ThreeSidedCaseTest {
         // 31.62 / 33.86: known to the trade for 38 degrees and a square corner, seen in two places
         assertThat(crown.left().miter()).isCloseTo(31.62, within(0.005));
         assertThat(crown.left().bevel()).isCloseTo(33.86, within(0.005));
-        assertThat(crown.right().words()).startsWith("flat, face up, bottom edge at the fence; miter 31.6° left");
-        assertThat(crown.stock()).isEqualTo("check-crown 9/16 x 3-1/4");
+        assertThat(FigurePrinter.INCHES.print(crown.right().words()))
+                .startsWith("flat, face up, bottom edge at the fence; miter 31.6° left");
+        assertThat(FigurePrinter.INCHES.print(crown.stock())).isEqualTo("check-crown 9/16 x 3-1/4");
         assertThat(crown.thickness()).isEqualTo(0.5625);
         assertThat(crown.width()).isEqualTo(3.25);
         Cut cap = CASE.cut("cap", "front");
         assertThat(cap.left().miter()).isCloseTo(45, within(1e-9));
         assertThat(cap.left().bevel()).isCloseTo(0, within(1e-9));
-        assertThat(cap.stock()).isEqualTo("board 3/4 x 6-5/8+");
+        assertThat(FigurePrinter.INCHES.print(cap.stock())).isEqualTo("board 3/4 x 6-5/8+");
         Cut frieze = CASE.cut("frieze", "front");
         assertThat(frieze.left().miter()).isCloseTo(0, within(1e-9));
         assertThat(frieze.left().bevel()).isCloseTo(45, within(1e-9));
-        assertThat(frieze.left().words()).startsWith("upright, back at the fence; miter 45°");
+        assertThat(FigurePrinter.INCHES.print(frieze.left().words()))
+                .startsWith("upright, back at the fence; miter 45°");
     }
 
     @Test
@@ -88,7 +91,7 @@ class ThreeSidedCaseTest {
         assertThat(end.kind()).isEqualTo(EndCut.Kind.BUTT);
         assertThat(end.miter()).isZero();
         assertThat(end.bevel()).isZero();
-        assertThat(end.words()).isEqualTo("square, against the wall");
+        assertThat(FigurePrinter.INCHES.print(end.words())).isEqualTo("square, against the wall");
     }
 
     @Test
@@ -110,7 +113,7 @@ class ThreeSidedCaseTest {
 
     @Test
     void corners_and_ends_are_called_by_their_names() {
-        assertThat(new Corner(true, 135).words()).isEqualTo("inside 135°");
+        assertThat(FigurePrinter.INCHES.print(new Corner(true, 135).words())).isEqualTo("inside 135°");
         assertThat(new Corner(true, 135).slope()).isCloseTo(-new Corner(false, 135).slope(), within(1e-12));
         assertThat(List.of("return", "die", "butt", "square").stream()
                         .map(end -> Planned.of(
@@ -121,7 +124,8 @@ class ThreeSidedCaseTest {
                                 .get(0)
                                 .left()
                                 .orElseThrow()
-                                .words()))
+                                .words())
+                        .map(FigurePrinter.INCHES::print))
                 .containsExactly("returned to the wall", "dies on a wall at 90°", "butts a casing", "cut square");
     }
 

@@ -144,8 +144,8 @@ class ShapingTest {
             assertThat(notice.level()).isEqualTo(Level.NOTE);
             assertThat(NoticeWords.INCHES.message(notice))
                     .isEqualTo(
-                            "38 degrees from the wall gives 2.56 down, 2.00 out. Read as end for end: 2.00 down, 2.56 out.");
-            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("If you mean the common way, write 38 degrees.");
+                            "38° from the wall gives 2.56 down, 2.00 out. Read as end for end: 2.00 down, 2.56 out.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("If you mean the common way, write 38°.");
         });
         Outline swapped = bench.piece("crown").outline();
         Outline common = outline("profile: check-crown 9/16 x 3-1/4");
@@ -160,8 +160,8 @@ class ShapingTest {
         refused(
                 "profile: check-crown 9/16 x 3-1/4, spring: 45",
                 "spring-swapped",
-                "'it': its flats are cut for 38 degrees from the wall, not for 45 degrees.",
-                "Write 38 degrees, or 52 degrees for end for end.");
+                "'it': its flats are cut for 38° from the wall, not for 45°.",
+                "Write 38°, or 52° for end for end.");
         refused(
                 BED + ", spring: 38",
                 "not-sprung",

@@ -37,7 +37,7 @@ class BadStockTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             kerf: -1/8                               | negative-kerf | The kerf is -1/8.
-            rip-kerf: -0.1                           | negative-kerf | The rip-kerf is -1/8+.
+            rip-kerf: -0.1                           | negative-kerf | The rip-kerf is -0.100.
             kerf: 3.2                                | not-a-size    | The kerf is 3-3/16+, more than 1.
             trim: -1                                 | not-a-size    | The trim is -1.
             trim: 300                                | not-a-size    | The trim is 300, more than 24.
@@ -49,7 +49,7 @@ class BadStockTest {
             sticks: [{ of: 1x4 }]                    | missing-key   | '1x4' has no length.
             sticks: [{ of: 1x5, buy: 0 }]            | not-a-size    | Of a stick of 0 nothing is left to cut.
             sticks: [{ of: 1x4, buy: -96 }]          | not-a-size    | Of a stick of -96 nothing is left to cut.
-            sticks: [{ of: 1x4, buy: 2440 }]         | not-a-size    | A stick of 2440 in is longer than any wood.
+            sticks: [{ of: 1x4, buy: 2440 }]         | not-a-size    | A stick of 2440 is longer than any wood.
             sticks: [{ of: 1x4, buy: long }]         | unknown-name  | No length is called 'long'.
             sticks: [{ of: 1x4, on-hand: 0 x 96 }]   | not-a-number  | '0' is not how many sticks lie there.
             sticks: [{ of: 1x4, buy: 8', price: -2 }]   | not-a-price  | '-2' is not a price.

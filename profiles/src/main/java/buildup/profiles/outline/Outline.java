@@ -136,6 +136,13 @@ public final class Outline {
         return box.holds(p, 0) && isInside(flattened(Tolerance.CHORD), p);
     }
 
+    /** Whether {@code p} lies within the wood or touches it. */
+    public boolean takes(Point p) {
+        return box.holds(p, Tolerance.TOUCHING)
+                && (holds(p)
+                        || strokes.stream().anyMatch(stroke -> stroke.segment().distance(p) < Tolerance.TOUCHING));
+    }
+
     /** Whether a closed walk, its first point not repeated, goes round a place: counted by crossings of a level ray. */
     public static boolean isInside(List<Point> ring, Point p) {
         boolean inside = false;

@@ -34,7 +34,7 @@ public final class Difference {
         return new Difference(outline.box(), outline.area(), edges(outline));
     }
 
-    private static List<Slab.Edge> edges(Outline outline) {
+    static List<Slab.Edge> edges(Outline outline) {
         List<Slab.Edge> edges = new ArrayList<>();
         for (Stroke stroke : outline.strokes()) {
             edges.addAll(Slab.Edge.of(stroke.segment()));
@@ -66,20 +66,31 @@ public final class Difference {
 
     /** Area of what lies in both, sq in. */
     public double shared(Difference other) {
+        double shared = 0;
+        for (List<Slab.Cell> slab : cells(other)) {
+            for (Slab.Cell cell : slab) {
+                shared += cell.area();
+            }
+        }
+        return shared;
+    }
+
+    /** What lies in both, slab by slab from the lowest up. */
+    List<List<Slab.Cell>> cells(Difference other) {
         if (!box.near(other.box, 0)) {
-            return 0;
+            return List.of();
         }
         List<Double> heights = heights(other);
-        double shared = 0;
+        List<List<Slab.Cell>> slabs = new ArrayList<>();
         for (int i = 0; i + 1 < heights.size(); i++) {
             double from = heights.get(i);
             double to = heights.get(i + 1);
             if (to - from > Tolerance.COINCIDENT) {
                 double middle = (from + to) / 2;
-                shared += Slab.at(edges, middle).shared(Slab.at(other.edges, middle), from, to);
+                slabs.add(Slab.at(edges, middle).shared(Slab.at(other.edges, middle), from, to));
             }
         }
-        return shared;
+        return slabs;
     }
 
     private List<Double> heights(Difference other) {

@@ -1,5 +1,7 @@
 package buildup.profiles.region;
 
+import buildup.profiles.outline.Approaches;
+import buildup.profiles.outline.Approaches.Approach;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
@@ -11,7 +13,6 @@ import org.locationtech.jts.algorithm.InteriorPointArea;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryCollection;
-import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Polygonal;
 import org.locationtech.jts.geom.TopologyException;
@@ -44,29 +45,43 @@ public final class Joining {
 
     private final List<Outline> outlines;
     private final List<Chords> chords;
-    private final List<Polygon> polygons;
+    private final Geometry union;
 
-    private Joining(List<Outline> outlines) {
+    private Joining(List<Outline> outlines, List<Chords> raw) {
         this.outlines = List.copyOf(outlines);
-        List<Chords> raw = new ArrayList<>();
-        for (int i = 0; i < outlines.size(); i++) {
-            raw.add(Chords.of(i, outlines.get(i)));
-        }
         this.chords = Weld.weld(raw, this.outlines);
-        this.polygons = chords.stream().map(Chords::polygon).toList();
+        this.union = union(chords.stream().map(Chords::polygon).toList());
     }
 
     /** {@code outlines} in the order of putting up: a later one gives way where two nearly touch. */
     public static Joining of(List<Outline> outlines) {
-        return new Joining(outlines);
+        List<Chords> raw = new ArrayList<>();
+        for (int i = 0; i < outlines.size(); i++) {
+            raw.add(Chords.of(i, outlines.get(i)));
+        }
+        return new Joining(outlines, raw);
     }
 
-    /** The union of all outlines, parts from lowest to highest; {@code overlapping} when outlines may overlap. */
-    public record Joined(List<Part> parts, boolean overlapping) {
+    /**
+     * As {@link #of}, but curves too are made to meet where they come within touching of another outline at a point.
+     *
+     * @param met for each outline the points on it at which it meets others
+     */
+    private static Joining meeting(List<Outline> outlines, List<List<Point>> met) {
+        List<Chords> raw = new ArrayList<>();
+        for (int i = 0; i < outlines.size(); i++) {
+            raw.add(Chords.of(i, outlines.get(i), met.get(i)));
+        }
+        return new Joining(outlines, raw);
+    }
+
+    /** The union of all outlines, parts from lowest to highest. */
+    public record Joined(List<Part> parts) {
         public Joined {
             parts = List.copyOf(parts);
         }
 
+        /** Within what welding moves, a touching width along the joints: see {@link Covered} for the area as given. */
         public double area() {
             return parts.stream().mapToDouble(Part::area).sum();
         }
@@ -77,19 +92,51 @@ public final class Joining {
     }
 
     public Joined union() {
-        if (polygons.isEmpty()) {
-            return new Joined(List.of(), false);
+        Trace trace = new Trace(outlines, chords);
+        List<Part> parts = new ArrayList<>();
+        for (int k = 0; k < union.getNumGeometries(); k++) {
+            if (union.getGeometryN(k) instanceof Polygon polygon && !polygon.isEmpty()) {
+                parts.add(part(polygon, trace));
+            }
         }
-        Optional<Geometry> oneShot = oneShot();
-        Geometry union = oneShot.orElseGet(() -> {
+        parts.sort(Comparator.comparingDouble((Part part) -> part.outer().box().bottom())
+                .thenComparingDouble(part -> part.outer().box().back()));
+        return new Joined(parts);
+    }
+
+    /**
+     * The air that the outlines enclose, from lowest to highest: what touches closes it, at a corner or where a curve is
+     * tangent too.
+     */
+    public List<Cavity> cavities() {
+        List<List<Point>> met = new ArrayList<>();
+        outlines.forEach(outline -> met.add(new ArrayList<>()));
+        for (Pairs.Pair pair : Pairs.near(outlines.stream().map(Outline::box).toList(), Tolerance.TOUCHING)) {
+            for (Approach near : Approaches.of(outlines.get(pair.first()), outlines.get(pair.second()))) {
+                met.get(pair.first()).add(near.onFirst());
+                met.get(pair.second()).add(near.onSecond());
+            }
+        }
+        boolean curved = false;
+        for (int i = 0; i < outlines.size(); i++) {
+            curved |= !Chords.of(i, outlines.get(i), met.get(i)).pins().isEmpty();
+        }
+        Joining closed = curved ? meeting(outlines, met) : this;
+        return Cavities.of(closed.union, new Trace(outlines, closed.chords));
+    }
+
+    private static Geometry union(List<Polygon> polygons) {
+        if (polygons.isEmpty()) {
+            return Chords.FACTORY.createPolygon();
+        }
+        return oneShot(polygons).orElseGet(() -> {
             UnaryUnionOp op = new UnaryUnionOp(polygons, Chords.FACTORY);
             op.setUnionFunction(CASCADE);
             return op.union();
         });
-        return new Joined(parts(union), oneShot.isEmpty());
     }
 
-    private Optional<Geometry> oneShot() {
+    private static Optional<Geometry> oneShot(List<Polygon> polygons) {
         GeometryCollection all = Chords.FACTORY.createMultiPolygon(polygons.toArray(new Polygon[0]));
         double sum = polygons.stream().mapToDouble(Polygon::getArea).sum();
         try {
@@ -115,71 +162,22 @@ public final class Joining {
         return OverlayNG.overlay(a, b, operation, null, new SnappingNoder(Tolerance.SNAP));
     }
 
-    /** The overlaps of every pair that are at least touching deep, in the order of the outlines. */
-    public List<Lap> laps() {
-        List<Lap> laps = new ArrayList<>();
-        for (int i = 0; i < polygons.size(); i++) {
-            for (int j = i + 1; j < polygons.size(); j++) {
-                if (polygons.get(i)
-                        .getEnvelopeInternal()
-                        .intersects(polygons.get(j).getEnvelopeInternal())) {
-                    laps(i, j, laps);
-                }
-            }
-        }
-        return laps;
-    }
-
-    private void laps(int i, int j, List<Lap> out) {
-        Geometry common = overlay(polygons.get(i), polygons.get(j), OverlayNG.INTERSECTION);
-        List<Lap> found = new ArrayList<>();
-        for (int k = 0; k < common.getNumGeometries(); k++) {
-            if (common.getGeometryN(k) instanceof Polygon polygon && !polygon.isEmpty()) {
-                double depth = Width.least(polygon);
-                if (depth >= Tolerance.TOUCHING) {
-                    Part part = part(polygon, new Trace(outlines, List.of(chords.get(i), chords.get(j))));
-                    found.add(new Lap(i, j, part.area(), depth, part.outer().inside()));
-                }
-            }
-        }
-        found.sort(Comparator.comparingDouble((Lap lap) -> lap.at().y())
-                .thenComparingDouble(lap -> lap.at().x()));
-        out.addAll(found);
-    }
-
-    private List<Part> parts(Geometry union) {
-        Trace trace = new Trace(outlines, chords);
-        List<Part> parts = new ArrayList<>();
-        for (int k = 0; k < union.getNumGeometries(); k++) {
-            if (union.getGeometryN(k) instanceof Polygon polygon && !polygon.isEmpty()) {
-                parts.add(part(polygon, trace));
-            }
-        }
-        parts.sort(Comparator.comparingDouble((Part part) -> part.outer().box().bottom())
-                .thenComparingDouble(part -> part.outer().box().back()));
-        return parts;
-    }
-
     private static Part part(Polygon polygon, Trace trace) {
-        List<Part.Hole> holes = new ArrayList<>();
+        List<Ring> holes = new ArrayList<>();
         for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
-            LinearRing ring = polygon.getInteriorRingN(h);
-            Polygon hole = Chords.FACTORY.createPolygon(ring);
-            boolean wide = hole.getArea() > Tolerance.LEAST_VOID_AREA / 2
-                    && !hole.buffer(-Tolerance.TOUCHING / 2).isEmpty();
-            Ring traced = trace.ring(ring, false, inside(hole));
+            Polygon hole = Chords.FACTORY.createPolygon(polygon.getInteriorRingN(h));
+            Ring traced = trace.ring(hole.getExteriorRing(), false, inside(hole));
             // welding may leave a speck of a hole that the outlines as given do not have
             if (!traced.bounds().isEmpty()) {
-                holes.add(new Part.Hole(traced, wide));
+                holes.add(traced);
             }
         }
-        holes.sort(Comparator.comparingDouble(
-                        (Part.Hole hole) -> hole.ring().inside().y())
-                .thenComparingDouble(hole -> hole.ring().inside().x()));
+        holes.sort(Comparator.comparingDouble((Ring hole) -> hole.inside().y())
+                .thenComparingDouble(hole -> hole.inside().x()));
         return new Part(trace.ring(polygon.getExteriorRing(), true, inside(polygon)), holes);
     }
 
-    private static Point inside(Polygon polygon) {
+    static Point inside(Polygon polygon) {
         Coordinate c = InteriorPointArea.getInteriorPoint(polygon);
         return new Point(c.getX(), c.getY());
     }

@@ -71,6 +71,20 @@ record Slab(List<Edge> edges) {
                     squareRadius);
         }
 
+        /** Whether the outline walks it downward, with its wood on the right of it. */
+        boolean falls() {
+            return segment.to().y() < segment.from().y();
+        }
+
+        /** The stretch of it between two heights, as vertices within {@code chordError} of it. */
+        List<Point> flattened(double from, double to, double chordError) {
+            Point low = new Point(x(from), from);
+            Point high = new Point(x(to), to);
+            return segment instanceof Arc arc
+                    ? new Arc(low, high, arc.center(), side > 0).flattened(chordError)
+                    : List.of(low, high);
+        }
+
         double low() {
             return box.bottom();
         }
@@ -119,18 +133,55 @@ record Slab(List<Edge> edges) {
         return new Slab(passing);
     }
 
-    /** Area of the wood that this slab and another share between two heights. */
-    double shared(Slab other, double from, double to) {
+    /** What lies between two heights from one edge to the other. */
+    record Cell(Edge left, Edge right, double from, double to) {
+        double area() {
+            return right.area(from, to) - left.area(from, to);
+        }
+
+        double middle() {
+            return (from + to) / 2;
+        }
+
+        /** Whether a cell that begins where this one ends goes on with it, and not only from a corner of it. */
+        boolean goesOnIn(Cell above) {
+            double left = Math.max(this.left.x(to), above.left.x(above.from));
+            double right = Math.min(this.right.x(to), above.right.x(above.from));
+            return right - left > Tolerance.SNAP;
+        }
+
+        /** A place inside. */
+        Point inside() {
+            return new Point((left.x(middle()) + right.x(middle())) / 2, middle());
+        }
+    }
+
+    /** The wood that this slab and another share between two heights, from left to right. */
+    List<Cell> shared(Slab other, double from, double to) {
         double middle = (from + to) / 2;
-        double area = 0;
+        List<Cell> cells = new ArrayList<>();
         for (int i = 0; i + 1 < edges.size(); i += 2) {
             for (int j = 0; j + 1 < other.edges.size(); j += 2) {
                 Edge left = farther(edges.get(i), other.edges.get(j), middle);
                 Edge right = nearer(edges.get(i + 1), other.edges.get(j + 1), middle);
                 if (left.x(middle) < right.x(middle)) {
-                    area += right.area(from, to) - left.area(from, to);
+                    cells.add(new Cell(left, right, from, to));
                 }
             }
+        }
+        return cells;
+    }
+
+    /** Area of the wood between two heights, what several outlines share counted once. */
+    double joined(double from, double to) {
+        double area = 0;
+        int deep = 0;
+        for (Edge edge : edges) {
+            int after = deep + (edge.falls() ? 1 : -1);
+            if (deep == 0 || after == 0) {
+                area += edge.falls() ? -edge.area(from, to) : edge.area(from, to);
+            }
+            deep = after;
         }
         return area;
     }

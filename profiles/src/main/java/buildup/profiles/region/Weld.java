@@ -63,7 +63,7 @@ final class Weld {
             Point vertex = later.vertices().get(i);
             vertices.add(welds(later, i, earlier) ? target(vertex, earlier) : vertex);
         }
-        return new Chords(later.outline(), vertices, later.strokes());
+        return later.with(vertices, later.strokes());
     }
 
     private boolean welds(Chords polygon, int vertex, List<Chords> others) {
@@ -136,7 +136,7 @@ final class Weld {
                 strokes.add(later.strokes().get(edge));
             }
         }
-        return new Chords(later.outline(), vertices, strokes);
+        return later.with(vertices, strokes);
     }
 
     /** Earlier vertices near the inside of an edge but not on it, in the order of the edge. */
@@ -188,7 +188,7 @@ final class Weld {
                 passed++;
             }
         }
-        return new Chords(chords.outline(), vertices, strokes);
+        return chords.with(vertices, strokes);
     }
 
     /** Whether the way on from {@code tip} runs back on the way to it, or does not leave it. */

@@ -1,11 +1,13 @@
 package buildup.profiles.region;
 
+import buildup.profiles.outline.Point;
 import java.util.Arrays;
+import java.util.List;
+import org.locationtech.jts.algorithm.ConvexHull;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Polygon;
 
-/** Least width of a polygon over all directions. */
+/** Least width of a shape over all directions. */
 final class Width {
     private Width() {}
 
@@ -14,8 +16,11 @@ final class Width {
      * the library's own search walks round to the next greater distance, and on corners that are in line but for the
      * last digit it stops at once and answers nearly 0 (see the tests).
      */
-    static double least(Polygon polygon) {
-        Coordinate[] hull = polygon.convexHull().getCoordinates();
+    static double least(List<Point> vertices) {
+        Coordinate[] corners =
+                vertices.stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
+        Coordinate[] hull =
+                new ConvexHull(corners, Chords.FACTORY).getConvexHull().getCoordinates();
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i + 1 < hull.length; i++) {
             Coordinate from = hull[i];

@@ -35,13 +35,13 @@ class WeldTest {
     @Test
     void a_gap_or_lap_under_touching_is_closed_and_the_figures_stay() {
         for (double gap : List.of(1.0 / 300, -1.0 / 300, 1.0 / 1024)) {
-            Joining joining = Joining.of(List.of(board(0, 0, 1, 2), board(1 + gap, 0, 2, 2)));
-            Part part = UnionTest.only(joining.union());
+            List<Outline> boards = List.of(board(0, 0, 1, 2), board(1 + gap, 0, 2, 2));
+            Part part = UnionTest.only(Joining.of(boards).union());
             assertThat(part.outer().box()).isEqualTo(new Box(0, 0, 2, 2));
             assertThat(part.outer().bounds()).hasSize(6);
             assertThat(part.outer().length()).isCloseTo(8 - 2 * Math.max(gap, 0), within(EXACT));
             assertThat(part.area()).isCloseTo(4, within(2 * Math.abs(gap)));
-            assertThat(joining.laps()).isEmpty();
+            assertThat(Laps.of(boards)).isEmpty();
         }
     }
 
@@ -50,11 +50,12 @@ class WeldTest {
         assertThat(UnionTest.union(board(0, 0, 1, 2), board(1 + 1.0 / 200, 0, 2, 2))
                         .parts())
                 .hasSize(2);
-        Joining lapped = Joining.of(List.of(board(0, 0, 1, 2), board(1 - 1.0 / 200, 0, 2, 2)));
-        assertThat(lapped.laps()).singleElement().satisfies(lap -> {
-            assertThat(lap.area()).isCloseTo(2.0 / 200, within(EXACT));
-            assertThat(lap.depth()).isCloseTo(1.0 / 200, within(EXACT));
-        });
+        assertThat(Laps.of(List.of(board(0, 0, 1, 2), board(1 - 1.0 / 200, 0, 2, 2))))
+                .singleElement()
+                .satisfies(lap -> {
+                    assertThat(lap.area()).isCloseTo(2.0 / 200, within(EXACT));
+                    assertThat(lap.depth()).isCloseTo(1.0 / 200, within(EXACT));
+                });
     }
 
     @Test
@@ -70,8 +71,9 @@ class WeldTest {
     @Test
     void a_quirk_that_a_board_closes_becomes_a_hole_that_is_not_wide() {
         Outline quirked = lines(0, 0, 1, 0, 1, 0.5, 0.9, 0.5, 0.9, 0.5 + 1.0 / 300, 1, 0.5 + 1.0 / 300, 1, 1, 0, 1);
-        Part part = UnionTest.only(UnionTest.union(quirked, board(1, 0, 2, 1)));
-        assertThat(part.holes()).allSatisfy(hole -> assertThat(hole.wide()).isFalse());
+        Joining joining = Joining.of(List.of(quirked, board(1, 0, 2, 1)));
+        Part part = UnionTest.only(joining.union());
+        assertThat(joining.cavities()).isNotEmpty().noneMatch(Cavity::wide);
         assertThat(part.area()).isCloseTo(2 - 0.1 / 300, within(EXACT));
     }
 

@@ -48,11 +48,20 @@ public record FigurePrinter(LengthUnit unit) {
     /** With its unit, as in a sentence; inches stay bare, as people write them. */
     public String print(Figure figure) {
         String bare = bare(figure);
+        if (figure.quantity() == Quantity.ANGLE) {
+            return angle(bare, figure.rounding());
+        }
         String sign = sign(figure);
         if (sign.isEmpty()) {
             return bare;
         }
         return sign.equals("%") ? bare + " %" : bare + " " + sign;
+    }
+
+    /** A saw is set by whole and half degrees: 45°, not 45.0°, unless so many decimals were asked for. */
+    private static String angle(String bare, Rounding rounding) {
+        boolean whole = rounding.step() == Rounding.Step.SHOP && bare.endsWith(".0");
+        return (whole ? bare.substring(0, bare.length() - 2) : bare) + "\u00b0";
     }
 
     private String sign(Figure figure) {

@@ -1,0 +1,92 @@
+package buildup.profiles.outline;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Places at which two outlines come within touching of each other: at a corner of one, or where an arc is tangent. */
+public final class Approaches {
+    /**
+     * A place of approach.
+     *
+     * @param at the corner of either, or the foot on an arc
+     * @param onFirst the point of the first outline there; {@code at} itself or the nearest to it
+     * @param onSecond the same of the second
+     */
+    public record Approach(Point at, Point onFirst, Point onSecond) {
+        double distance() {
+            return onFirst.distance(onSecond);
+        }
+    }
+
+    private Approaches() {}
+
+    /** One for each place of approach, the nearest first taken. */
+    public static List<Approach> of(Outline a, Outline b) {
+        List<Approach> found = new ArrayList<>();
+        for (Stroke first : a.strokes()) {
+            if (!first.segment().box().near(b.box(), Tolerance.TOUCHING)) {
+                continue;
+            }
+            for (Stroke second : b.strokes()) {
+                if (first.segment().box().near(second.segment().box(), Tolerance.TOUCHING)) {
+                    meet(first.segment(), second.segment(), found);
+                }
+            }
+        }
+        found.sort(Comparator.comparingDouble((Approach one) -> Math.rint(one.distance() / Tolerance.SNAP))
+                .thenComparingDouble(one -> one.at.y())
+                .thenComparingDouble(one -> one.at.x()));
+        List<Approach> kept = new ArrayList<>();
+        for (Approach one : found) {
+            if (kept.stream().noneMatch(other -> other.at.near(one.at, 4 * Tolerance.TOUCHING))) {
+                kept.add(one);
+            }
+        }
+        return kept;
+    }
+
+    private static void meet(Segment a, Segment b, List<Approach> out) {
+        fromFirst(a.from(), b, out);
+        fromSecond(b.from(), a, out);
+        if (a instanceof Arc arc) {
+            feet(arc, b).forEach(p -> fromFirst(p, b, out));
+        } else if (b instanceof Arc arc) {
+            feet(arc, a).forEach(p -> fromSecond(p, a, out));
+        }
+    }
+
+    private static void fromFirst(Point p, Segment second, List<Approach> out) {
+        add(new Approach(p, p, second.at(second.nearest(p))), out);
+    }
+
+    private static void fromSecond(Point p, Segment first, List<Approach> out) {
+        add(new Approach(p, first.at(first.nearest(p)), p), out);
+    }
+
+    private static void add(Approach one, List<Approach> out) {
+        if (one.distance() < Tolerance.TOUCHING) {
+            out.add(one);
+        }
+    }
+
+    /** The points of an arc at which its normal goes through the nearest of the other segment. */
+    private static List<Point> feet(Arc arc, Segment other) {
+        Point way;
+        if (other instanceof Line line) {
+            way = line.direction(0).left();
+        } else {
+            way = ((Arc) other).center().minus(arc.center()).unit();
+        }
+        List<Point> feet = new ArrayList<>();
+        if (way.length() > 0) {
+            for (Point spoke : List.of(way, way.times(-1))) {
+                double t = arc.atAngle(spoke.angle());
+                if (t > 0 && t < 1) {
+                    feet.add(arc.at(t));
+                }
+            }
+        }
+        return feet;
+    }
+}

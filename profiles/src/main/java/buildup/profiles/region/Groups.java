@@ -1,0 +1,49 @@
+package buildup.profiles.region;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Numbers 0 to n - 1 that are joined into groups two by two. */
+public final class Groups {
+    private final int[] next;
+
+    /** @param count every number is a group of its own at first */
+    public Groups(int count) {
+        next = new int[count];
+        for (int i = 0; i < count; i++) {
+            next[i] = i;
+        }
+    }
+
+    /** Makes one group of the groups of two numbers. */
+    public void join(int a, int b) {
+        int first = leader(a);
+        int second = leader(b);
+        next[Math.max(first, second)] = Math.min(first, second);
+    }
+
+    public boolean together(int a, int b) {
+        return leader(a) == leader(b);
+    }
+
+    /** The members of each group in order; the groups by their least members. */
+    public List<List<Integer>> all() {
+        Map<Integer, List<Integer>> groups = new TreeMap<>();
+        for (int i = 0; i < next.length; i++) {
+            groups.computeIfAbsent(leader(i), any -> new ArrayList<>()).add(i);
+        }
+        return List.copyOf(groups.values());
+    }
+
+    /** The least member; the way to it is shortened for the next who asks. */
+    private int leader(int of) {
+        int leader = of;
+        while (next[leader] != leader) {
+            next[leader] = next[next[leader]];
+            leader = next[leader];
+        }
+        return leader;
+    }
+}

@@ -1,0 +1,174 @@
+package buildup.profiles.region;
+
+import static buildup.profiles.region.UnionTest.bead;
+import static buildup.profiles.region.UnionTest.board;
+import static buildup.profiles.region.UnionTest.lines;
+import static buildup.profiles.region.UnionTest.trough;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Air that outlines enclose, closed by contacts with or without length. */
+class CavityTest {
+    private static final double EXACT = 1e-9;
+
+    private static List<Cavity> wide(List<Outline> outlines) {
+        return Joining.of(outlines).cavities().stream().filter(Cavity::wide).toList();
+    }
+
+    private static List<Outline> turned(List<Outline> outlines, double degrees) {
+        return outlines.stream()
+                .map(outline -> outline.moved(Motion.turn(degrees)))
+                .toList();
+    }
+
+    private static Outline disc(double x, double y, double r) {
+        Point east = new Point(x + r, y);
+        Point west = new Point(x - r, y);
+        Point center = new Point(x, y);
+        return Outline.closed(List.of(
+                new Stroke(new Arc(east, west, center, true), "up"),
+                new Stroke(new Arc(west, east, center, true), "low")));
+    }
+
+    /** A three-sided box, open to the right, and a board that closes it but for a gap at its upper corner. */
+    private static List<Outline> box(double gap) {
+        Outline open = lines(0, 0, 4, 0, 4, 1, 1, 1, 1, 3, 4, 3, 4, 4, 0, 4);
+        // its foot lies on the lower arm, its upper corner (3, 3) meets the corner of the upper arm
+        Outline leaning = lines(4 + gap, 0.5, 5, 0.5, 5, 3 - gap, 4 + gap, 3 - gap);
+        return List.of(open, leaning);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1e-7, 1.0 / 1024, 1.0 / 400})
+    void a_corner_nearer_than_touching_closes_what_it_touches(double gap) {
+        for (double degrees : new double[] {0, 17, 45, 90, 222.2}) {
+            assertThat(wide(turned(box(gap), degrees)))
+                    .as("turned by %s", degrees)
+                    .singleElement()
+                    .satisfies(air -> {
+                        assertThat(air.area()).isCloseTo(6, within(3 * gap + EXACT));
+                        assertThat(air.corners()).hasSize(1);
+                        assertThat(air.corners()
+                                        .get(0)
+                                        .distance(Motion.turn(degrees).apply(new Point(4, 3))))
+                                .isLessThan(2 * Tolerance.TOUCHING);
+                    });
+        }
+    }
+
+    @Test
+    void a_corner_farther_than_touching_closes_nothing() {
+        for (double degrees : new double[] {0, 17, 45, 90, 222.2}) {
+            // the corner is the gap off both ways
+            assertThat(wide(turned(box(1.0 / 180), degrees)))
+                    .as("turned by %s", degrees)
+                    .isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 1.0 / 1000, -1.0 / 1000, 1.0 / 300})
+    void a_round_that_is_tangent_closes_what_it_touches(double gap) {
+        // a disc in a square corner: between it and the two sides r^2 (1 - pi/4) of air
+        double r = 1;
+        Outline corner = lines(-1, -1, 3, -1, 3, 0, 0, 0, 0, 3, -1, 3);
+        List<Outline> outlines = List.of(corner, disc(r + gap, r + gap, r));
+        for (double degrees : new double[] {0, 13, 45, 200}) {
+            assertThat(wide(turned(outlines, degrees)))
+                    .as("turned by %s", degrees)
+                    .singleElement()
+                    .satisfies(air -> {
+                        assertThat(air.area()).isCloseTo(1 - Math.PI / 4, within(2.5 * Math.abs(gap) + EXACT));
+                        // one that laps a hair may as well close it along the lap
+                        assertThat(air.corners().size()).isIn(gap < 0 ? List.of(0, 2) : List.of(2));
+                    });
+        }
+    }
+
+    @Test
+    void a_round_farther_than_touching_closes_nothing() {
+        Outline corner = lines(-1, -1, 3, -1, 3, 0, 0, 0, 0, 3, -1, 3);
+        for (double degrees : new double[] {0, 13, 45, 200}) {
+            assertThat(wide(turned(List.of(corner, disc(1.0047, 1.0047, 1)), degrees)))
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void three_rounds_that_touch_enclose_the_triangle_between_them() {
+        // between three discs of radius r, each tangent to the others: r^2 (sqrt 3 - pi/2)
+        double r = 0.75;
+        List<Outline> discs = List.of(disc(0, 0, r), disc(2 * r, 0, r), disc(r, r * Math.sqrt(3), r));
+        assertThat(wide(discs)).singleElement().satisfies(air -> {
+            assertThat(air.area()).isCloseTo(r * r * (Math.sqrt(3) - Math.PI / 2), within(EXACT));
+            assertThat(air.corners()).hasSize(3);
+        });
+        assertThat(Joining.of(discs).union().parts()).as("they stay apart").hasSize(3);
+    }
+
+    @Test
+    void wood_that_stands_in_the_air_is_taken_off() {
+        Outline frame = lines(0, 0, 6, 0, 6, 1, 1, 1, 1, 5, 6, 5, 6, 6, 0, 6);
+        List<Outline> outlines = List.of(frame, board(5, 1, 6, 5), board(2, 2, 3, 3), disc(4.5, 4.5, 0.5));
+        double behind = 0.25 * (1 - Math.PI / 4);
+        assertThat(wide(outlines))
+                .as("the air at large, and that behind the disc")
+                .satisfiesExactly(
+                        air -> assertThat(air.area()).isCloseTo(16 - 1 - Math.PI / 4 - behind, within(EXACT)),
+                        air -> assertThat(air.area()).isCloseTo(behind, within(EXACT)));
+        assertThat(wide(outlines)).allSatisfy(air -> assertThat(air.corners()).hasSize(2));
+    }
+
+    @Test
+    void a_contact_of_some_length_is_no_corner() {
+        assertThat(wide(List.of(trough(0.75), board(-2, 0, 2, 1))))
+                .singleElement()
+                .satisfies(air -> {
+                    assertThat(air.area()).isCloseTo(Math.PI * 0.75 * 0.75 / 2, within(EXACT));
+                    assertThat(air.corners()).isEmpty();
+                });
+        // a bead that nearly fits its hollow leaves specks along the joint, and they are no corners either
+        assertThat(wide(List.of(
+                        lines(-2, -2, 2, -2, 2, -1, -2, -1),
+                        trough(0.75),
+                        bead(0, 0, 0.75 - 1.0 / 512),
+                        board(-2, 0.5, 2, 1))))
+                .isEmpty();
+    }
+
+    @Test
+    void a_pinwheel_of_boards_is_closed_by_its_four_corners() {
+        List<Outline> pinwheel =
+                List.of(board(0, 0, 2, 1), board(2, 1, 3, 3), board(1, 3, 2, 4).moved(Motion.NONE), board(0, 1, 1, 3));
+        assertThat(wide(pinwheel)).singleElement().satisfies(air -> {
+            assertThat(air.area()).isCloseTo(2, within(EXACT));
+            assertThat(air.corners()).extracting(Point::x, Point::y).hasSize(3);
+        });
+    }
+
+    @Test
+    void a_line_from_a_corner_to_an_edge_of_another_closes_too() {
+        // two boards lean on each other over a floor: a triangle
+        Line ridge = new Line(new Point(0, 0), new Point(2, 2));
+        Outline left = lines(0, 0, 0.5, 0, ridge.to().x(), 1.5, 2, 2);
+        Outline right = lines(2, 2, 2, 1.5, 3.5, 0, 4, 0);
+        assertThat(wide(List.of(board(-1, -1, 5, 0), left, right)))
+                .singleElement()
+                .satisfies(air -> {
+                    assertThat(air.area()).isCloseTo(1.5 * 1.5, within(EXACT));
+                    assertThat(air.corners()).isEmpty();
+                });
+    }
+}
