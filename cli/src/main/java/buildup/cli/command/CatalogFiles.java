@@ -7,7 +7,6 @@ import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -63,11 +62,10 @@ record CatalogFiles(InputFiles files, Claims claims, Notices notices) {
             if (path.isPresent()) {
                 catalog = with(catalog, path.get());
             } else {
-                notices.add(Notice.refusal(
-                                "catalog-elsewhere",
-                                "'" + name.text() + "' is not the name of a file beside the " + kind.word() + ".")
-                        .at(name.mark())
-                        .cure("Put it beside the " + kind.word() + " and give its name alone, or use --catalog."));
+                notices.add(CommandNotices.ELSEWHERE
+                        .with("file", name.text())
+                        .with("document", kind.word())
+                        .at(name.mark()));
             }
         }
         return catalog;

@@ -1,10 +1,83 @@
 package buildup.cli.command;
 
+import buildup.engine.FrontNotices;
+import buildup.engine.stack.StackNotices;
 import buildup.shared.document.DocumentCodes;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 
 /** What commands have to say of their own words and files. */
 final class CommandNotices {
+    static final Code NO_STACK = Code.of("no-stack", "A stack is asked for, and there is none to be had.");
+    static final Code NO_CATALOG = Code.of("no-catalog", "A catalog file is named, and cannot be had.");
+    static final Code NO_ORDER = Code.of("no-order", "An order is asked for, and there is none to be had.");
+    static final Code NO_TRACING = Code.of("no-tracing", "A tracing is asked for, and there is none to be had.");
+    private static final Code CATALOG_ELSEWHERE =
+            Code.of("catalog-elsewhere", "A document names a catalog file that does not lie beside it.");
+    private static final Code OUTPUT_NOT_WRITABLE =
+            Code.of("output-not-writable", "An answer cannot be written where it should be.");
+    private static final Code OUTPUT_FOLDER_ABSENT =
+            Code.of("output-folder-absent", "An answer should be written into a folder that is not there.");
+    private static final Code OUTPUT_EXISTS =
+            Code.of("output-exists", "A new document should be written over a file that is there already.");
+    private static final Code UNKNOWN_FORMAT =
+            Code.of("unknown-format", "The name of a picture does not say in which format it is to be written.");
+    private static final Code ENDED_BY_TIME =
+            Code.of("ended-by-time", "A search was ended by its time, and may end elsewhere the next time.");
+    private static final Code NO_PROFILE =
+            Code.of("no-profile", "What is asked for needs one profile, or another one.");
+    private static final Code NO_KNIFE =
+            Code.of("no-knife", "The template of a knife is asked for where there is none.");
+    private static final Code UNKNOWN_PORT = Code.of("unknown-port", "A page should be served at a port that is none.");
+    private static final Code PORT_TAKEN = Code.of("port-taken", "A page should be served at a port that is taken.");
+    private static final Code WENT_WRONG = Code.of("went-wrong", "The program has a fault of its own.");
+
+    /**
+     * What is said of a file that cannot be had.
+     *
+     * @param noName its name is none
+     * @param folder it is a folder
+     * @param absent it is not there
+     * @param unreadable it cannot be read
+     */
+    record Unread(Kind noName, Kind folder, Kind absent, Kind unreadable) {
+        static Unread of(Code code, String cure) {
+            return new Unread(
+                    code.refusal("'{file}' is not the name of a file.", cure),
+                    code.refusal("{file} is a folder, not a file.", cure),
+                    code.refusal("There is no file {file}.", cure),
+                    code.refusal("{file} cannot be read.", "Look at its permissions."));
+        }
+    }
+
+    static final Unread UNREAD_STACK = Unread.of(NO_STACK, "Name a stack document.");
+    static final Unread UNREAD_CATALOG = Unread.of(NO_CATALOG, "Name a catalog document.");
+    static final Unread UNREAD_ORDER = Unread.of(NO_ORDER, "Name an order document.");
+    static final Unread UNREAD_TRACING = Unread.of(NO_TRACING, "Name a CSV, SVG or DXF file.");
+    static final Phrase WHICH_FOLDER = Phrase.of("Is it the right folder?");
+    static final Kind INPUT_TWICE =
+            NO_STACK.refusal("Standard input cannot be both stacks.", "Give one of them as a file.");
+    static final Kind INPUT_FOLLOWED = NO_STACK.refusal("Standard input cannot be followed.", "Name a stack document.");
+    static final Kind LARGE_FILE = DocumentCodes.FILE_TOO_LARGE.refusal(
+            "{file} holds {size} MiB; {document} may hold {most} MiB.", "Is it the right file?");
+    static final Kind LARGE_INPUT = DocumentCodes.FILE_TOO_LARGE.refusal(
+            "{file} holds more than {most} MiB; {document} may hold {most} MiB.", "Is it the right file?");
+    static final Kind ELSEWHERE = CATALOG_ELSEWHERE.refusal(
+            "'{file}' is not the name of a file beside the {document}.",
+            "Put it beside the {document} and give its name alone, or use --catalog.");
+
+    static final Kind OUTPUT_IS_FOLDER = OUTPUT_NOT_WRITABLE.refusal("{file} is a folder.", "Name a file in it.");
+    static final Kind OUTPUT_IS_INPUT =
+            OUTPUT_NOT_WRITABLE.refusal("{file} is what the answer comes from.", "Name another file.");
+    static final Kind UNWRITABLE =
+            OUTPUT_NOT_WRITABLE.refusal("{file} cannot be written.", "Name a file where you may write.");
+    static final Kind NO_FOLDER = OUTPUT_FOLDER_ABSENT.refusal("There is no folder {folder}.", "Make it first.");
+    static final Kind THERE_ALREADY =
+            OUTPUT_EXISTS.refusal("{file} is there already.", "Name a file that is not there yet.");
+    static final Kind NO_PICTURE_ENDING = UNKNOWN_FORMAT.refusal(
+            "The ending of {file} names no kind of picture.", "Let it end in .svg, .png, .pdf or .dxf, or give --to.");
+
     static final Kind UNUSABLE_NAME = DocumentCodes.UNUSABLE_NAME.refusal(
             "'{name}' cannot name a profile.", "Take small letters, digits and hyphens.");
     static final Kind UNKNOWN_UNIT =
@@ -12,6 +85,45 @@ final class CommandNotices {
     static final Kind NO_SIZE = DocumentCodes.NOT_A_SIZE.refusal(
             "{option} must be more than nothing, not {text}.", "Give it a size, or leave it out.");
     static final Kind UNKNOWN_KIND = DocumentCodes.UNKNOWN_NAME.note("No profile of the catalog is a '{kind}'.", "");
+    static final Kind UNKNOWN_STARTER = DocumentCodes.UNKNOWN_NAME.refusal("There is no '{name}' to start from.", "");
+    static final Kind UNKNOWN_SCHEMA = DocumentCodes.UNKNOWN_NAME.refusal("There is no schema '{name}'.", "");
+
+    static final Kind OUT_OF_TIME = ENDED_BY_TIME.note(
+            "The search was ended after {seconds} s: another run may give other sticks.",
+            "Limit it with --steps for the same answer every time.");
+    static final Kind NO_STEPS =
+            DocumentCodes.NOT_A_NUMBER.refusal("A search of {steps} steps finds nothing.", Words.LIMITS);
+    static final Kind NO_SECONDS =
+            DocumentCodes.NOT_A_NUMBER.refusal("A search cannot end after {seconds} s.", Words.LIMITS);
+
+    static final Kind NO_CORNER = FrontNotices.NO_PLAN.refusal(
+            "The stack holds no plan: there is no corner to draw.",
+            "Add one, as 'plan: [{{ left: return, right: return, stretches: [{{ length: 96 }] }]'.");
+    static final Kind NO_LIGHT = StackNotices.IMPOSSIBLE_LIGHT_OR_EYE.refusal(
+            "No light shines on the stack: nothing to shade.", "Give one that does, as --light 35.264,45.");
+    static final Kind NO_TWO_ANGLES = DocumentCodes.NOT_AN_ANGLE.refusal(
+            "'{text}' is not an altitude and an azimuth.", "Write two angles in degrees, as --light 35.264,45.");
+
+    static final Kind NEAREST_TO_WHAT =
+            NO_PROFILE.refusal("What comes nearest is asked of one profile.", Words.NAME_A_PROFILE);
+    static final Kind PICTURE_OF_WHAT = NO_PROFILE.refusal("A picture is drawn of one profile.", Words.NAME_A_PROFILE);
+    static final Kind NO_OTHER_PROFILE =
+            NO_PROFILE.refusal("The catalog holds no other profile.", "Give one more with --catalog.");
+    static final Kind PLANED =
+            NO_KNIFE.refusal("A board is planed: there is no knife to draw.", "Take --view milling.");
+    static final Kind NO_HEAD =
+            NO_KNIFE.refusal("No listed head holds a knife for it: there is none to draw.", "Take --view milling.");
+
+    static final Kind NO_PORT =
+            UNKNOWN_PORT.refusal("There is no port {port}.", "Leave --port out, or give one from 1024 to {last}.");
+    static final Kind TAKEN =
+            PORT_TAKEN.refusal("Port {port} is taken, or may not be used.", "Leave --port out, or give another.");
+    static final Kind FAULT_INSIDE = WENT_WRONG.refusal("Something went wrong inside: {fault}.", "Please report it.");
+
+    private static final class Words {
+        private static final String LIMITS = "Give --steps 1 or more, --seconds 0 or more, or leave them out.";
+        private static final String NAME_A_PROFILE = "Name it, with its sizes.";
+    }
 
     private CommandNotices() {}
 }

@@ -8,6 +8,7 @@ import buildup.engine.Answer;
 import buildup.engine.Cuts;
 import buildup.engine.solve.StickSearch;
 import buildup.engine.sticks.Limit;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.io.Console;
@@ -111,10 +112,7 @@ final class CutsCommand implements Callable<Integer> {
         inputs.addAll(files.read());
         Cuts cuts = Cuts.of(answer, new Limit(steps, bar));
         if (bar.cut()) {
-            return cuts.saying(Notice.note(
-                            "ended-by-time",
-                            "The search was ended after " + limit() + " s: another run may give other sticks.")
-                    .cure("Limit it with --steps for the same answer every time."));
+            return cuts.saying(CommandNotices.OUT_OF_TIME.with("seconds", limit()));
         }
         return cuts;
     }
@@ -127,22 +125,16 @@ final class CutsCommand implements Callable<Integer> {
     }
 
     private static Cuts twice() {
-        return refused(
-                InputFiles.STANDARD_INPUT,
-                Notice.refusal("no-stack", "Standard input cannot be both stacks.")
-                        .cure("Give one of them as a file."));
+        return refused(InputFiles.STANDARD_INPUT, CommandNotices.INPUT_TWICE.notice());
     }
 
     /** Nothing is asked of a search whose limit is none. */
     private Cuts unlimited() {
         return refused(
                 InputFiles.nameOf(stack),
-                Notice.refusal(
-                                "not-a-number",
-                                steps < 1
-                                        ? "A search of " + steps + " steps finds nothing."
-                                        : "A search cannot end after " + limit() + " s.")
-                        .cure("Give --steps 1 or more, --seconds 0 or more, or leave them out."));
+                steps < 1
+                        ? CommandNotices.NO_STEPS.with("steps", Figure.count(steps))
+                        : CommandNotices.NO_SECONDS.with("seconds", limit()));
     }
 
     private static Cuts refused(String name, Notice why) {

@@ -21,7 +21,6 @@ import buildup.engine.light.Lighting;
 import buildup.engine.stack.Light;
 import buildup.engine.sticks.Limit;
 import buildup.shared.length.Angle;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -104,8 +103,7 @@ final class DrawCommand implements Callable<Integer> {
         InputFiles files = new InputFiles(streams, notices);
         Answer answer = new StackLoader(files, notices, lights(notices)).load(stack, catalog.files);
         if (wanted.isEmpty()) {
-            notices.add(Notice.refusal("unknown-format", "The ending of " + output + " names no kind of picture.")
-                    .cure("Let it end in .svg, .png, .pdf or .dxf, or give --to."));
+            notices.add(CommandNotices.NO_PICTURE_ENDING.with("file", output.toString()));
         } else {
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), files.read(), notices));
         }
@@ -147,8 +145,7 @@ final class DrawCommand implements Callable<Integer> {
         }
         if (view == View.plan) {
             if (known.job().isEmpty()) {
-                notices.add(Notice.refusal("no-plan", "The stack holds no plan: there is no corner to draw.")
-                        .cure("Add one, as 'plan: [{ left: return, right: return, stretches: [{ length: 96 }] }]'."));
+                notices.add(CommandNotices.NO_CORNER.notice());
             }
             return known.job().map(job -> PlanDrawing.of(job, font));
         }
@@ -156,8 +153,7 @@ final class DrawCommand implements Callable<Integer> {
             return sticks(answer, font, notices);
         }
         if (known.lights().isEmpty()) {
-            notices.add(Notice.refusal("impossible-light-or-eye", "No light shines on the stack: nothing to shade.")
-                    .cure("Give one that does, as --light 35.264,45."));
+            notices.add(CommandNotices.NO_LIGHT.notice());
             return Optional.empty();
         }
         Lighting first = known.lights().get(0);
@@ -184,8 +180,7 @@ final class DrawCommand implements Callable<Integer> {
         Optional<Angle> altitude = Angle.read(parts[0].strip());
         Optional<Angle> azimuth = parts.length > 1 ? Angle.read(parts[1].strip()) : Optional.of(Angle.degrees(0));
         if (parts.length > 2 || altitude.isEmpty() || azimuth.isEmpty()) {
-            notices.add(Notice.refusal("not-an-angle", "'" + light.get() + "' is not an altitude and an azimuth.")
-                    .cure("Write two angles in degrees, as --light 35.264,45."));
+            notices.add(CommandNotices.NO_TWO_ANGLES.with("text", light.get()));
             return Optional.empty();
         }
         return Optional.of(List.of(new Light.Distant(

@@ -1,8 +1,11 @@
 package buildup.cli.command;
 
 import buildup.catalog.inbox.Inbox;
+import buildup.cli.command.CommandNotices.Unread;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
@@ -37,21 +40,21 @@ final class InputFiles {
         this.notices = notices;
     }
 
-    /** What kind of document is asked for: what it is called, and the code of the refusal when it cannot be had. */
+    /** What kind of document is asked for: what it is called, and what is said when it cannot be had. */
     enum Kind {
-        STACK("a", "stack", "no-stack"),
-        CATALOG("a", "catalog", "no-catalog"),
-        ORDER("an", "order", "no-order"),
-        TRACING("a", "tracing", "no-tracing");
+        STACK("a", "stack", CommandNotices.UNREAD_STACK),
+        CATALOG("a", "catalog", CommandNotices.UNREAD_CATALOG),
+        ORDER("an", "order", CommandNotices.UNREAD_ORDER),
+        TRACING("a", "tracing", CommandNotices.UNREAD_TRACING);
 
         private final String article;
         private final String word;
-        private final String code;
+        private final Unread unread;
 
-        Kind(String article, String word, String code) {
+        Kind(String article, String word, Unread unread) {
             this.article = article;
             this.word = word;
-            this.code = code;
+            this.unread = unread;
         }
 
         /** What messages call it. */
@@ -73,10 +76,7 @@ final class InputFiles {
         try {
             return file(kind, Path.of(word));
         } catch (InvalidPathException wrong) {
-            return refused(
-                    kind,
-                    "'" + word + "' is not the name of a file.",
-                    "Name " + kind.article + " " + kind.word + " document.");
+            return refused(kind.unread.noName().with("file", word));
         }
     }
 
@@ -89,15 +89,15 @@ final class InputFiles {
             Path path = Path.of(word);
             asked.add(path);
             if (Files.isDirectory(path)) {
-                return refusedTracing(path + " is a folder, not a file.");
+                return refused(Kind.TRACING.unread.folder().with("file", path.toString()));
             }
             if (Files.notExists(path)) {
-                return refusedTracing("There is no file " + path + ".");
+                return refused(Kind.TRACING.unread.absent().with("file", path.toString()));
             }
             read.add(path);
             return bytes(() -> Files.newInputStream(path), nameOf(path));
         } catch (InvalidPathException wrong) {
-            return refusedTracing("'" + word + "' is not the name of a file.");
+            return refused(Kind.TRACING.unread.noName().with("file", word));
         }
     }
 
@@ -106,34 +106,29 @@ final class InputFiles {
         try (InputStream in = source.open()) {
             return Optional.of(in.readNBytes(Inbox.GREATEST_BYTES + 1));
         } catch (IOException unreadable) {
-            notices.add(
-                    Notice.refusal(Kind.TRACING.code, name + " cannot be read.").cure("Look at its permissions."));
-            return Optional.empty();
+            return refused(Kind.TRACING.unread.unreadable().with("file", name));
         }
-    }
-
-    private Optional<byte[]> refusedTracing(String message) {
-        notices.add(Notice.refusal(Kind.TRACING.code, message).cure("Name a CSV, SVG or DXF file."));
-        return Optional.empty();
     }
 
     /** A document in a file. */
     Optional<Document> file(Kind kind, Path path) {
         asked.add(path);
         if (Files.isDirectory(path)) {
-            return refused(kind, path + " is a folder, not a file.", among(path, ""));
+            return refused(kind.unread.folder().with("file", path.toString()).cure(among(path, "")));
         }
         if (Files.notExists(path)) {
-            return refused(kind, "There is no file " + path + ".", among(folder(path), nameOf(path)));
+            return refused(kind.unread.absent().with("file", path.toString()).cure(among(folder(path), nameOf(path))));
         }
         try {
             if (Files.isRegularFile(path) && Files.size(path) > DocumentReader.GREATEST_BYTES) {
-                return tooLarge(kind, nameOf(path), Files.size(path) / DocumentReader.GREATEST_BYTES + " MiB");
+                Figure size = Figure.count(Files.size(path) / DocumentReader.GREATEST_BYTES);
+                return tooLarge(
+                        kind, CommandNotices.LARGE_FILE.with("size", size).with("file", nameOf(path)));
             }
             read.add(path);
             return document(kind, nameOf(path), () -> Files.newInputStream(path));
         } catch (IOException unreadable) {
-            return unreadable(kind, path.toString());
+            return refused(kind.unread.unreadable().with("file", path.toString()));
         }
     }
 
@@ -161,27 +156,20 @@ final class InputFiles {
         try (InputStream in = source.open()) {
             bytes = in.readNBytes(DocumentReader.GREATEST_BYTES + 1);
         } catch (IOException unreadable) {
-            return unreadable(kind, name);
+            return refused(kind.unread.unreadable().with("file", name));
         }
         return bytes.length > DocumentReader.GREATEST_BYTES
-                ? tooLarge(kind, name, "more than 1 MiB")
+                ? tooLarge(kind, CommandNotices.LARGE_INPUT.with("file", name))
                 : DocumentReader.read(name, bytes, notices);
     }
 
-    private Optional<Document> tooLarge(Kind kind, String name, String size) {
-        notices.add(Notice.refusal(
-                        "file-too-large",
-                        name + " holds " + size + "; " + kind.article + " " + kind.word + " may hold 1 MiB.")
-                .cure("Is it the right file?"));
-        return Optional.empty();
+    private Optional<Document> tooLarge(Kind kind, Notice notice) {
+        return refused(notice.with("document", kind.article + " " + kind.word)
+                .with("most", Figure.count(DocumentReader.GREATEST_BYTES >> 20)));
     }
 
-    private Optional<Document> unreadable(Kind kind, String name) {
-        return refused(kind, name + " cannot be read.", "Look at its permissions.");
-    }
-
-    private Optional<Document> refused(Kind kind, String message, String cure) {
-        notices.add(Notice.refusal(kind.code, message).cure(cure));
+    private <T> Optional<T> refused(Notice notice) {
+        notices.add(notice);
         return Optional.empty();
     }
 
@@ -195,7 +183,7 @@ final class InputFiles {
     }
 
     /** The documents in a folder, the one with the nearest name if any is near. */
-    private static String among(Path folder, String asked) {
+    private static Phrase among(Path folder, String asked) {
         Set<String> names = new TreeSet<>();
         try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
             for (Path file : files) {
@@ -205,8 +193,8 @@ final class InputFiles {
                 }
             }
         } catch (IOException | DirectoryIteratorException unlistable) {
-            return "Is it the right folder?";
+            return CommandNotices.WHICH_FOLDER;
         }
-        return names.isEmpty() ? "Is it the right folder?" : Suggestion.cure(asked, names);
+        return names.isEmpty() ? CommandNotices.WHICH_FOLDER : Suggestion.phrase(asked, names);
     }
 }

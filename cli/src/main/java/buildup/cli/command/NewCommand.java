@@ -2,7 +2,6 @@ package buildup.cli.command;
 
 import buildup.cli.report.NoticeText;
 import buildup.shared.length.LengthUnit;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.io.IOException;
@@ -47,8 +46,8 @@ final class NewCommand implements Callable<Integer> {
     public Integer call() {
         Notices notices = new Notices();
         if (!STARTERS.contains(starter)) {
-            notices.add(Notice.refusal("unknown-name", "There is no '" + starter + "' to start from.")
-                    .cure(Suggestion.cure(starter, STARTERS)));
+            notices.add(
+                    CommandNotices.UNKNOWN_STARTER.with("name", starter).cure(Suggestion.phrase(starter, STARTERS)));
         } else if (output.isPresent()) {
             OutputFile.writeNew(output.get(), stack(), notices);
         } else {

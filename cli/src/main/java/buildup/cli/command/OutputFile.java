@@ -1,6 +1,6 @@
 package buildup.cli.command;
 
-import buildup.shared.notice.Notice;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notices;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -43,12 +43,11 @@ final class OutputFile {
                 return file.folderAbsent();
             }
             if (Files.isDirectory(path)) {
-                return file.refused("output-not-writable", path + " is a folder.", "Name a file in it.");
+                return file.refused(CommandNotices.OUTPUT_IS_FOLDER);
             }
             for (Path input : inputs) {
                 if (Files.exists(path) && Files.isSameFile(path, input)) {
-                    return file.refused(
-                            "output-not-writable", path + " is what the answer comes from.", "Name another file.");
+                    return file.refused(CommandNotices.OUTPUT_IS_INPUT);
                 }
             }
             return file.put(bytes);
@@ -68,7 +67,7 @@ final class OutputFile {
             Files.write(path, bytes, StandardOpenOption.CREATE_NEW);
             return true;
         } catch (FileAlreadyExistsException taken) {
-            return file.refused("output-exists", path + " is there already.", "Name a file that is not there yet.");
+            return file.refused(CommandNotices.THERE_ALREADY);
         } catch (NoSuchFileException absent) {
             return file.folderAbsent();
         } catch (IOException unwritable) {
@@ -125,15 +124,16 @@ final class OutputFile {
     }
 
     private boolean folderAbsent() {
-        return refused("output-folder-absent", "There is no folder " + folder() + ".", "Make it first.");
+        notices.add(CommandNotices.NO_FOLDER.with("folder", folder().toString()));
+        return false;
     }
 
     private boolean unwritable() {
-        return refused("output-not-writable", path + " cannot be written.", "Name a file where you may write.");
+        return refused(CommandNotices.UNWRITABLE);
     }
 
-    private boolean refused(String code, String message, String cure) {
-        notices.add(Notice.refusal(code, message).cure(cure));
+    private boolean refused(Kind kind) {
+        notices.add(kind.with("file", path.toString()));
         return false;
     }
 }

@@ -20,7 +20,6 @@ import buildup.shared.document.Scalar;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Map;
@@ -109,12 +108,7 @@ final class ProfileCommand implements Callable<Integer> {
         Catalog lists = new CatalogFiles(new InputFiles(streams, notices), claims, notices).of(catalog.files);
         Optional<Profile> profile = name.flatMap(called -> profile(called, lists, notices));
         if (name.isEmpty() && (nearest || format == Format.svg || format == Format.dxf)) {
-            notices.add(Notice.refusal(
-                            "no-profile",
-                            nearest
-                                    ? "What comes nearest is asked of one profile."
-                                    : "A picture is drawn of one profile.")
-                    .cure("Name it, with its sizes."));
+            notices.add((nearest ? CommandNotices.NEAREST_TO_WHAT : CommandNotices.PICTURE_OF_WHAT).notice());
         }
         if (!notices.refused() && nearest) {
             profile.ifPresent(one -> answerNearest(lists, one, notices));
@@ -190,10 +184,7 @@ final class ProfileCommand implements Callable<Integer> {
                         .or(() -> found.list().stream().findFirst())
                         .map(one -> NearestDrawing.of(profile.name(), found, one, ShippedFont.load()))
                         .map(this::written)
-                        .ifPresentOrElse(
-                                streams::send,
-                                () -> notices.add(Notice.refusal("no-profile", "The catalog holds no other profile.")
-                                        .cure("Give one more with --catalog.")));
+                        .ifPresentOrElse(streams::send, () -> notices.add(CommandNotices.NO_OTHER_PROFILE.notice()));
         }
     }
 

@@ -21,7 +21,6 @@ import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
 import buildup.shared.document.Sequence;
 import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
@@ -55,13 +54,9 @@ record ProfilePicture(Catalog catalog) {
      */
     Optional<Scene> knife(Profile profile, Milled milled, Notices notices) {
         if (milled.knife().isEmpty()) {
-            notices.add(Notice.refusal(
-                            "no-knife",
-                            milled.isPlain()
-                                    ? "A board is planed: there is no knife to draw."
-                                    : "No listed head holds a knife for it: there is none to draw.")
-                    .of(profile.name())
-                    .cure("Take --view milling."));
+            notices.add((milled.isPlain() ? CommandNotices.PLANED : CommandNotices.NO_HEAD)
+                    .notice()
+                    .of(profile.name()));
         }
         return milled.knife().map(knife -> KnifeDrawing.of(profile, knife, ShippedFont.load()));
     }

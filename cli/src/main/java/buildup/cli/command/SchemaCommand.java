@@ -5,7 +5,6 @@ import buildup.cli.report.NoticeText;
 import buildup.cli.report.ReportSchema;
 import buildup.cli.tell.Schema;
 import buildup.shared.length.LengthUnit;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.nio.charset.StandardCharsets;
@@ -61,8 +60,7 @@ final class SchemaCommand implements Callable<Integer> {
         Optional<Schema> schema =
                 ALL.stream().filter(one -> one.name().equals(name)).findFirst();
         if (schema.isEmpty()) {
-            notices.add(Notice.refusal("unknown-name", "There is no schema '" + name + "'.")
-                    .cure(Suggestion.cure(name, names())));
+            notices.add(CommandNotices.UNKNOWN_SCHEMA.with("name", name).cure(Suggestion.phrase(name, names())));
         } else if (output.isEmpty()) {
             streams.out().print(schema.get().written());
         } else {

@@ -9,7 +9,6 @@ import buildup.cli.page.PageParts;
 import buildup.cli.report.NoticeText;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -54,10 +53,7 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
 
     private static Loaded twice() {
         String name = InputFiles.STANDARD_INPUT;
-        Answer answer = Answer.unread(
-                name,
-                List.of(Notice.refusal("no-stack", "Standard input cannot be both stacks.")
-                        .cure("Give one of them as a file.")));
+        Answer answer = Answer.unread(name, List.of(CommandNotices.INPUT_TWICE.notice()));
         return new Loaded(answer, List.of());
     }
 

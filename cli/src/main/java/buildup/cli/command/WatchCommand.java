@@ -7,7 +7,6 @@ import buildup.cli.watch.Watch;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
 import buildup.shared.length.LengthUnit;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.io.IOException;
 import java.net.BindException;
@@ -56,8 +55,9 @@ final class WatchCommand implements Callable<Integer> {
         List<String> words = Stream.concat(Stream.of(stack), beside.stream()).toList();
         List<Path> files = words.stream().flatMap(word -> file(word, notices)).toList();
         if (port < 0 || port > LAST_PORT) {
-            notices.add(Notice.refusal("unknown-port", "There is no port " + port + ".")
-                    .cure("Leave --port out, or give one from 1024 to " + LAST_PORT + "."));
+            notices.add(CommandNotices.NO_PORT
+                    .with("port", Integer.toString(port))
+                    .with("last", Integer.toString(LAST_PORT)));
         }
         if (!notices.refused()) {
             follow(words, files, notices);
@@ -69,8 +69,7 @@ final class WatchCommand implements Callable<Integer> {
     /** The file to follow; it must be there at first. */
     private Stream<Path> file(String word, Notices notices) {
         if (word.equals("-")) {
-            notices.add(Notice.refusal("no-stack", "Standard input cannot be followed.")
-                    .cure("Name a stack document."));
+            notices.add(CommandNotices.INPUT_FOLLOWED.notice());
             return Stream.empty();
         }
         try {
@@ -100,8 +99,7 @@ final class WatchCommand implements Callable<Integer> {
                 Runtime.getRuntime().removeShutdownHook(ending);
             }
         } catch (BindException taken) {
-            notices.add(Notice.refusal("port-taken", "Port " + port + " is taken, or may not be used.")
-                    .cure("Leave --port out, or give another."));
+            notices.add(CommandNotices.TAKEN.with("port", Integer.toString(port)));
         }
     }
 
@@ -133,8 +131,7 @@ final class WatchCommand implements Callable<Integer> {
             return answer;
         } catch (RuntimeException | StackOverflowError fault) {
             String name = InputFiles.nameOf(word);
-            notices.add(Notice.refusal("went-wrong", "Something went wrong inside: " + fault + ".")
-                    .cure("Please report it."));
+            notices.add(CommandNotices.FAULT_INSIDE.with("fault", fault.toString()));
             return Answer.unread(name, notices.sorted());
         }
     }

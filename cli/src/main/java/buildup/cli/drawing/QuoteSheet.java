@@ -13,7 +13,6 @@ import buildup.engine.quote.Quote;
 import buildup.engine.quote.Quoted;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
@@ -56,22 +55,17 @@ public final class QuoteSheet {
     public static Optional<Scene> of(Quote quote, TextMeasure measure, Optional<String> page, Notices notices) {
         Optional<Page> wanted = page.flatMap(Pages::named);
         if (page.isPresent() && wanted.isEmpty()) {
-            notices.add(Notice.refusal("unknown-name", "No page is called '" + page.get() + "'.")
-                    .cure(Suggestion.cure(page.get(), Pages.names())));
+            notices.add(DrawingNotices.UNKNOWN_PAGE
+                    .with("name", page.get())
+                    .cure(Suggestion.phrase(page.get(), Pages.names())));
             return Optional.empty();
         }
         List<Page> pages = wanted.map(List::of).orElse(Pages.usual());
         Optional<Scene> scene = smallest(quote, measure, pages);
         if (scene.isEmpty()) {
             Optional<Scene> larger = smallest(quote, measure, Pages.like(pages.get(0)));
-            notices.add(Notice.refusal(
-                            "page-too-small",
-                            "With its profiles at full size the quote does not fit on "
-                                    + wanted.map(Page::name).orElse("any page") + ".")
-                    .cure(
-                            larger.isPresent()
-                                    ? "Leave --page out, and the smallest that holds it is taken."
-                                    : "Write it as several orders."));
+            notices.add((larger.isPresent() ? DrawingNotices.LARGE_QUOTE : DrawingNotices.LARGEST_QUOTE)
+                    .with("page", DrawingNotices.page(wanted)));
         }
         return scene;
     }

@@ -16,8 +16,7 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.region.Bound;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
@@ -52,8 +51,9 @@ public final class SectionDrawing {
     public static Optional<Scene> of(Section section, TextMeasure measure, Optional<String> page, Notices notices) {
         Optional<Page> wanted = page.flatMap(Pages::named);
         if (page.isPresent() && wanted.isEmpty()) {
-            notices.add(Notice.refusal("unknown-name", "No page is called '" + page.get() + "'.")
-                    .cure(Suggestion.cure(page.get(), Pages.names())));
+            notices.add(DrawingNotices.UNKNOWN_PAGE
+                    .with("name", page.get())
+                    .cure(Suggestion.phrase(page.get(), Pages.names())));
             return Optional.empty();
         }
         return new SectionDrawing(section, measure).scene(wanted, notices);
@@ -101,17 +101,11 @@ public final class SectionDrawing {
     }
 
     private static Notice tooSmall(Optional<Page> wanted, double width, double height, Optional<Page> enough) {
-        String asked = wanted.map(Page::name).orElse("any page");
-        return Notice.refusal(
-                        "page-too-small",
-                        "Full size takes a sheet of " + up(width) + " x " + up(height) + " in: more than " + asked
-                                + ".")
-                .cure(enough.map(page -> "Take " + page.name() + ".")
-                        .orElse("No page is large enough: draw the stack in two documents."));
-    }
-
-    private static String up(double inches) {
-        return LengthPrinter.sixteenths(LengthPrinter.roundUp(Length.inches(inches), 4));
+        return enough.map(page -> DrawingNotices.LARGE_SECTION.with("enough", page.name()))
+                .orElseGet(DrawingNotices.LARGEST_SECTION::notice)
+                .with("width", Figure.atLeast(width))
+                .with("height", Figure.atLeast(height))
+                .with("page", DrawingNotices.page(wanted));
     }
 
     private List<Arrangement> arrangements() {
