@@ -1,12 +1,12 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
-import buildup.engine.placing.Placed;
-import buildup.engine.placing.Placing;
-import buildup.engine.stack.Kind;
-import buildup.engine.stack.Light;
-import buildup.engine.stack.Stack;
-import buildup.engine.stack.StackReader;
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.placing.Placing;
+import buildup.engine.section.stack.Kind;
+import buildup.engine.section.stack.Light;
+import buildup.engine.section.stack.Stack;
+import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Fields;

@@ -1,15 +1,15 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
-import buildup.engine.fixing.Fastening;
-import buildup.engine.fixing.Fixing;
+import buildup.engine.hold.fixing.Fastening;
+import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.judge.must.Musts;
-import buildup.engine.run.Coving;
-import buildup.engine.run.Plan;
-import buildup.engine.sight.Approaches;
-import buildup.engine.stack.Stack;
-import buildup.engine.sticks.Shop;
-import buildup.engine.support.Loads;
+import buildup.engine.room.run.Coving;
+import buildup.engine.room.run.Plan;
+import buildup.engine.look.sight.Approaches;
+import buildup.engine.section.stack.Stack;
+import buildup.engine.room.sticks.Shop;
+import buildup.engine.hold.support.Loads;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.notice.Notices;

@@ -1,10 +1,10 @@
 package buildup.engine;
 
-import buildup.engine.run.Coving;
-import buildup.engine.run.Job;
-import buildup.engine.sticks.CutList;
-import buildup.engine.sticks.Limit;
-import buildup.engine.sticks.Shop;
+import buildup.engine.room.run.Coving;
+import buildup.engine.room.run.Job;
+import buildup.engine.room.sticks.CutList;
+import buildup.engine.room.sticks.Limit;
+import buildup.engine.room.sticks.Shop;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.EnumSet;

@@ -1,13 +1,13 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
-import buildup.engine.backing.Backing;
-import buildup.engine.compose.Body;
-import buildup.engine.compose.Section;
-import buildup.engine.compose.Standing;
-import buildup.engine.placing.Blank;
-import buildup.engine.placing.Placed;
-import buildup.engine.stack.Kind;
+import buildup.engine.hold.backing.Backing;
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.compose.Standing;
+import buildup.engine.section.placing.Blank;
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Kind;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;

@@ -1,6 +1,6 @@
 package buildup.engine;
 
-import buildup.engine.compose.SectionSheets;
+import buildup.engine.section.compose.SectionSheets;
 import buildup.engine.judge.must.MustSheet;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;

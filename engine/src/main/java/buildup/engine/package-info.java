@@ -10,8 +10,8 @@
  * List<Notice> notices = answer.notices();
  * }</pre>
  *
- * <p>Data flows one way: a document is read into a {@link buildup.engine.stack.Stack}, placed, composed into a {@link
- * buildup.engine.compose.Section}, and asked. Inches as {@code double}; x out from the wall plane, y up from the stack's
+ * <p>Data flows one way: a document is read into a {@link buildup.engine.section.stack.Stack}, placed, composed into a {@link
+ * buildup.engine.section.compose.Section}, and asked. Inches as {@code double}; x out from the wall plane, y up from the stack's
  * datum. Nothing here opens a file, prints or draws.
  */
 @NullMarked

@@ -3,9 +3,9 @@ package buildup.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.engine.compose.Composer;
-import buildup.engine.compose.Section;
-import buildup.engine.compose.Standing.Bearing;
+import buildup.engine.section.compose.Composer;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.compose.Standing.Bearing;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import java.util.List;

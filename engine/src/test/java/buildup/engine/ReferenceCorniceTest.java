@@ -3,12 +3,12 @@ package buildup.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.engine.backing.Backing;
-import buildup.engine.compose.Hollow;
-import buildup.engine.compose.Member;
-import buildup.engine.compose.Reveal;
-import buildup.engine.compose.Step;
-import buildup.engine.compose.Totals;
+import buildup.engine.hold.backing.Backing;
+import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Reveal;
+import buildup.engine.section.compose.Step;
+import buildup.engine.section.compose.Totals;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.Level;

@@ -1,7 +1,7 @@
 package buildup.cli.command;
 
 import buildup.engine.FrontNotices;
-import buildup.engine.stack.StackNotices;
+import buildup.engine.section.stack.StackNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;

@@ -7,7 +7,7 @@ import buildup.cli.tell.Json;
 import buildup.engine.Answer;
 import buildup.engine.Cuts;
 import buildup.engine.solve.StickSearch;
-import buildup.engine.sticks.Limit;
+import buildup.engine.room.sticks.Limit;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;

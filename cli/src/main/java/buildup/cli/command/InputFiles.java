@@ -1,6 +1,6 @@
 package buildup.cli.command;
 
-import buildup.catalog.inbox.Inbox;
+import buildup.catalog.format.Inbox;
 import buildup.cli.command.CommandNotices.Unread;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;

@@ -2,7 +2,7 @@ package buildup.cli.command;
 
 import buildup.catalog.Catalog;
 import buildup.engine.Answer;
-import buildup.engine.stack.Light;
+import buildup.engine.section.stack.Light;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.notice.Notices;

@@ -2,8 +2,8 @@ package buildup.cli.command;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.Family;
-import buildup.catalog.inbox.Drawn;
-import buildup.catalog.inbox.Inbox;
+import buildup.catalog.format.Drawn;
+import buildup.catalog.format.Inbox;
 import buildup.cli.drawing.TraceDrawing;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.TraceReport;

@@ -1,6 +1,6 @@
 package buildup.cli.drawing;
 
-import buildup.engine.stack.Stack;
+import buildup.engine.section.stack.Stack;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
 

@@ -1,8 +1,8 @@
 package buildup.cli.drawing;
 
-import buildup.engine.light.Lighting;
-import buildup.engine.light.Sunlight;
-import buildup.engine.stack.Light;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.look.light.Sunlight;
+import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;

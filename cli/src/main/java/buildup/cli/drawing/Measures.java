@@ -1,9 +1,9 @@
 package buildup.cli.drawing;
 
-import buildup.engine.compose.Body;
-import buildup.engine.compose.Member;
-import buildup.engine.compose.Reveal;
-import buildup.engine.compose.Section;
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Reveal;
+import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;

@@ -1,11 +1,11 @@
 package buildup.cli.drawing;
 
-import buildup.engine.run.Corner;
-import buildup.engine.run.Ending;
-import buildup.engine.run.Frame;
-import buildup.engine.run.Job;
-import buildup.engine.run.Run;
-import buildup.engine.run.Stretch;
+import buildup.engine.room.run.Corner;
+import buildup.engine.room.run.Ending;
+import buildup.engine.room.run.Frame;
+import buildup.engine.room.run.Job;
+import buildup.engine.room.run.Run;
+import buildup.engine.room.run.Stretch;
 import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -10,7 +10,7 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
-import buildup.engine.quote.Quoted;
+import buildup.engine.mill.quote.Quoted;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;

@@ -4,7 +4,7 @@ import buildup.cli.scene.Group;
 import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.TextMeasure;
-import buildup.engine.stack.Stack;
+import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;

@@ -1,8 +1,8 @@
 package buildup.cli.drawing;
 
 import buildup.cli.scene.Ring;
-import buildup.engine.compose.Body;
-import buildup.engine.compose.Section;
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;

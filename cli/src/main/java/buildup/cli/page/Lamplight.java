@@ -2,10 +2,10 @@ package buildup.cli.page;
 
 import buildup.cli.table.Html;
 import buildup.engine.Answers;
-import buildup.engine.compose.Section;
-import buildup.engine.light.Lighting;
-import buildup.engine.light.Sunlight;
-import buildup.engine.stack.Light;
+import buildup.engine.section.compose.Section;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.look.light.Sunlight;
+import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Point;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;

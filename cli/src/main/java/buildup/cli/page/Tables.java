@@ -6,7 +6,7 @@ import buildup.cli.table.Html;
 import buildup.cli.table.HtmlTable;
 import buildup.cli.table.Table;
 import buildup.engine.Answers;
-import buildup.engine.compose.Section;
+import buildup.engine.section.compose.Section;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,16 +1,16 @@
 package buildup.cli.report;
 
 import buildup.cli.tell.Json;
-import buildup.engine.milling.Corner;
-import buildup.engine.milling.Groove;
-import buildup.engine.milling.Hollow;
-import buildup.engine.milling.Knife;
-import buildup.engine.milling.Milled;
-import buildup.engine.milling.Pass;
-import buildup.engine.milling.Passes;
-import buildup.engine.milling.Reached;
-import buildup.engine.milling.Side;
-import buildup.engine.milling.Undercut;
+import buildup.engine.mill.milling.Corner;
+import buildup.engine.mill.milling.Groove;
+import buildup.engine.mill.milling.Hollow;
+import buildup.engine.mill.milling.Knife;
+import buildup.engine.mill.milling.Milled;
+import buildup.engine.mill.milling.Pass;
+import buildup.engine.mill.milling.Passes;
+import buildup.engine.mill.milling.Reached;
+import buildup.engine.mill.milling.Side;
+import buildup.engine.mill.milling.Undercut;
 import buildup.profiles.outline.Point;
 import java.util.List;
 

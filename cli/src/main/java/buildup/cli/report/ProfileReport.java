@@ -5,7 +5,7 @@ import buildup.cli.table.Display;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
 import buildup.cli.tell.Json;
-import buildup.engine.milling.Milled;
+import buildup.engine.mill.milling.Milled;
 import buildup.profiles.Profile;
 import buildup.profiles.member.Sprung;
 import buildup.profiles.outline.Arc;

@@ -1,12 +1,12 @@
 package buildup.cli.report;
 
 import buildup.cli.tell.Json;
-import buildup.engine.quote.Blank;
-import buildup.engine.quote.Item;
-import buildup.engine.quote.Order;
-import buildup.engine.quote.Price;
-import buildup.engine.quote.Quote;
-import buildup.engine.quote.Quoted;
+import buildup.engine.mill.quote.Blank;
+import buildup.engine.mill.quote.Item;
+import buildup.engine.mill.quote.Order;
+import buildup.engine.mill.quote.Price;
+import buildup.engine.mill.quote.Quote;
+import buildup.engine.mill.quote.Quoted;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import java.math.BigDecimal;

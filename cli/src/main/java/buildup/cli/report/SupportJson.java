@@ -2,11 +2,11 @@ package buildup.cli.report;
 
 import buildup.cli.tell.Json;
 import buildup.engine.Answers;
-import buildup.engine.compose.Section;
-import buildup.engine.fixing.Fixed;
-import buildup.engine.fixing.Grip;
-import buildup.engine.support.Balance;
-import buildup.engine.support.Support;
+import buildup.engine.section.compose.Section;
+import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.fixing.Grip;
+import buildup.engine.hold.support.Balance;
+import buildup.engine.hold.support.Support;
 import java.util.List;
 import java.util.Locale;
 

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
 import buildup.cli.Ran;
-import buildup.engine.quote.Order;
+import buildup.engine.mill.quote.Order;
 import buildup.shared.document.Claims;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Notices;

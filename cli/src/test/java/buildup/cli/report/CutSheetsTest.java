@@ -10,7 +10,7 @@ import buildup.cli.tell.Json;
 import buildup.cli.tell.SheetJson;
 import buildup.cli.tell.SheetTables;
 import buildup.cli.tell.TellText;
-import buildup.engine.run.CutSheets;
+import buildup.engine.room.run.CutSheets;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
 import java.util.List;

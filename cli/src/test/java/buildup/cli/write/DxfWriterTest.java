@@ -3,7 +3,7 @@ package buildup.cli.write;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.catalog.inbox.Drawn;
+import buildup.catalog.format.Drawn;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Item;

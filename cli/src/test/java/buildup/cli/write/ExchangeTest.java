@@ -3,8 +3,8 @@ package buildup.cli.write;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.catalog.inbox.Drawn;
-import buildup.catalog.inbox.Inbox;
+import buildup.catalog.format.Drawn;
+import buildup.catalog.format.Inbox;
 import buildup.cli.OutsideTool;
 import buildup.cli.Ran;
 import buildup.profiles.Profile;

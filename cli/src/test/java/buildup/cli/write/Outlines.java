@@ -1,8 +1,8 @@
 package buildup.cli.write;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.inbox.Drawn;
-import buildup.catalog.inbox.Inbox;
+import buildup.catalog.format.Drawn;
+import buildup.catalog.format.Inbox;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;

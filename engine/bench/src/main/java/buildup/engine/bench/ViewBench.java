@@ -1,9 +1,9 @@
 package buildup.engine.bench;
 
-import buildup.engine.view.View;
-import buildup.engine.view.View.Stretch;
-import buildup.engine.view.View.Surface;
-import buildup.engine.view.Viewpoint;
+import buildup.engine.look.view.View;
+import buildup.engine.look.view.View.Stretch;
+import buildup.engine.look.view.View.Surface;
+import buildup.engine.look.view.Viewpoint;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;

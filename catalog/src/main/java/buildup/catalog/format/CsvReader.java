@@ -1,0 +1,167 @@
+package buildup.catalog.format;
+
+import buildup.profiles.outline.Point;
+import buildup.profiles.trace.Trail;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.length.LengthUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Points as a contour gauge or a digitiser lists them: x and y on a line, x to the right, y up. A header may name the
+ * columns and their unit; blank lines part trails; lines that begin with # or // are remarks, and may state the unit.
+ */
+final class CsvReader {
+    private static final Pattern REMARK = Pattern.compile("(#|//).*");
+    private static final Pattern STATED_UNIT =
+            Pattern.compile("(?:#|//)?\\s*+units?(?:\\s*+[:=,;]\\s*+|\\s++)([\\p{L}.\"']++)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern COLUMN_UNIT = Pattern.compile("[(\\[]\\s*([^)\\]]*?)\\s*[)\\]]");
+    private static final Pattern HEADING = Pattern.compile("(?i)(?!(nan|inf|infinity)\\b)[\\p{L}\"'(_].*");
+    private static final int LONGEST_LINE = 1_000;
+
+    private final Source source;
+    private final List<Trail> trails = new ArrayList<>();
+    private final List<Point> run = new ArrayList<>();
+    private Optional<Separator> separator = Optional.empty();
+    private Optional<LengthUnit> unit = Optional.empty();
+    private int columns = 2;
+    private int x;
+    private int y = 1;
+    private boolean begun;
+    private int points;
+    private int runLine;
+    private final List<Integer> alone = new ArrayList<>();
+
+    CsvReader(Source source) {
+        this.source = source;
+    }
+
+    Drawn drawn() throws Refused {
+        int line = 0;
+        for (String text : (Iterable<String>) source.text().lines()::iterator) {
+            line++;
+            String plain = text.strip();
+            if (plain.isEmpty()) {
+                endRun();
+            } else if (plain.length() > LONGEST_LINE) {
+                source.tell(InboxNotices.LONG_LINE.with("letters", Figure.count(plain.length())), line);
+            } else if (STATED_UNIT.matcher(plain).matches()) {
+                Matcher stated = STATED_UNIT.matcher(plain);
+                unit(stated.matches() ? stated.group(1) : "", line);
+            } else if (!REMARK.matcher(plain).matches()) {
+                data(plain, line);
+            }
+        }
+        endRun();
+        if (trails.isEmpty()) {
+            throw source.refused(source.named(points > 0 ? InboxNotices.SINGLE_POINTS : InboxNotices.NO_POINT), 1);
+        }
+        alone.forEach(lone -> source.tell(InboxNotices.LONE_POINT, lone));
+        return new Drawn(trails, unit);
+    }
+
+    private void data(String text, int line) throws Refused {
+        boolean first = !begun;
+        begun = true;
+        Optional<Separator> parted = separator.or(() -> Separator.of(text));
+        List<String> fields = parted.map(one -> one.fields(text)).orElse(List.of(text));
+        if (first && isHeader(text)) {
+            header(fields, line);
+            return;
+        }
+        if (fields.size() != columns) {
+            Phrase found = fields.size() == 1 ? InboxNotices.ONE_FIELD : InboxNotices.SEVERAL_FIELDS;
+            source.tell(
+                    InboxNotices.FIELDS
+                            .with("text", Numerals.shown(text))
+                            .with("found", found.with("fields", Figure.count(fields.size())))
+                            .with("columns", Figure.count(columns)),
+                    line);
+            return;
+        }
+        OptionalDouble right = number(fields.get(x), parted);
+        OptionalDouble up = number(fields.get(y), parted);
+        if (right.isEmpty() || up.isEmpty()) {
+            Phrase fault = Numerals.fault(right.isEmpty() ? fields.get(x) : fields.get(y));
+            source.tell(InboxNotices.NO_NUMBER.with("fault", fault), line);
+            return;
+        }
+        // of a line that was read: one that was not may hold anything
+        separator = parted;
+        point(new Point(right.getAsDouble(), up.getAsDouble()), line);
+    }
+
+    private static OptionalDouble number(String field, Optional<Separator> parted) {
+        return Numerals.number(parted.filter(Separator::commaIsDecimal).isPresent() ? field.replace(',', '.') : field);
+    }
+
+    private void point(Point point, int line) throws Refused {
+        points++;
+        if (points > Limits.MOST_POINTS) {
+            throw Plot.tooMany(source);
+        }
+        if (run.isEmpty()) {
+            runLine = line;
+        }
+        run.add(point);
+    }
+
+    private void endRun() {
+        if (run.size() > 1) {
+            trails.add(new Trail(run, false));
+        } else if (run.size() == 1) {
+            alone.add(runLine);
+        }
+        run.clear();
+    }
+
+    /** A first line of names only; what computers write for no number is no name. */
+    private static boolean isHeader(String text) {
+        return Stream.of(text.split("[;,\\t]"))
+                .allMatch(field -> HEADING.matcher(field.strip()).matches());
+    }
+
+    private void header(List<String> fields, int line) throws Refused {
+        List<String> names =
+                fields.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
+        List<String> bare = names.stream()
+                .map(name -> COLUMN_UNIT.matcher(name).replaceAll("").strip())
+                .toList();
+        if (bare.contains("x") && bare.contains("y")) {
+            x = bare.indexOf("x");
+            y = bare.indexOf("y");
+            columns = bare.size();
+        }
+        List<String> units = Stream.of(x, y)
+                .filter(column -> column < names.size())
+                .flatMap(column -> COLUMN_UNIT.matcher(names.get(column)).results())
+                .map(found -> found.group(1))
+                .distinct()
+                .toList();
+        for (String one : units) {
+            unit(one, line);
+        }
+    }
+
+    private void unit(String name, int line) throws Refused {
+        Optional<LengthUnit> stated = LengthUnit.named(name);
+        if (stated.isEmpty()) {
+            source.tell(InboxNotices.NO_UNIT.with("text", Numerals.shown(name)), line);
+        } else if (unit.isPresent() && !unit.equals(stated)) {
+            throw source.refused(
+                    InboxNotices.UNITS_DIFFER
+                            .with("first", unit.get().symbol())
+                            .with("second", stated.get().symbol()),
+                    line);
+        } else {
+            unit = stated;
+        }
+    }
+}

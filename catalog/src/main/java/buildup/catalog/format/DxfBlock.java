@@ -1,0 +1,83 @@
+package buildup.catalog.format;
+
+import buildup.profiles.curve.Affine;
+import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The entities of a block, or of the drawing itself, and what it puts in of other blocks. */
+final class DxfBlock {
+    private final Source source;
+    private final Point base;
+    private final Plot plot;
+    private final List<DxfEntity> inserts = new ArrayList<>();
+
+    /** @param base the point that comes to where the block is put */
+    DxfBlock(Point base, Source source) {
+        this.source = source;
+        this.base = base;
+        this.plot = new Plot(source);
+    }
+
+    Plot plot() {
+        return plot;
+    }
+
+    void insert(DxfEntity insert) throws Refused {
+        inserts.add(insert);
+        if (inserts.size() > Limits.MOST_INSERTS) {
+            throw tooMany();
+        }
+    }
+
+    /** Draws all of it, blocks put in included. */
+    void unfold(Map<String, DxfBlock> blocks, Plot into) throws Refused {
+        unfold(blocks, Affine.NONE, 0, new int[1], into);
+    }
+
+    private void unfold(Map<String, DxfBlock> blocks, Affine map, int depth, int[] count, Plot into) throws Refused {
+        into.addAll(plot, map);
+        for (DxfEntity insert : inserts) {
+            DxfBlock block = blocks.get(DxfReader.key(insert.name()));
+            if (block == null) {
+                source.tell(InboxNotices.BLOCK_ELSEWHERE.with("block", Numerals.shown(insert.name())), insert.line());
+                continue;
+            }
+            if (depth >= Limits.DEEPEST) {
+                throw source.refused(
+                        InboxNotices.DEEP_BLOCK
+                                .with("block", Numerals.shown(insert.name()))
+                                .with("most", Figure.count(Limits.DEEPEST)),
+                        insert.line());
+            }
+            int columns = Math.max(1, insert.whole(70, 1));
+            int rows = Math.max(1, insert.whole(71, 1));
+            for (long i = 0; i < (long) columns * rows; i++) {
+                if (++count[0] > Limits.MOST_INSERTS) {
+                    throw tooMany();
+                }
+                Affine place = block.place(insert, i % columns, i / columns).then(map);
+                if (place.within(1e12)) {
+                    block.unfold(blocks, place, depth + 1, count, into);
+                }
+            }
+        }
+    }
+
+    /** Where an insert puts this block: its base to the origin, scaled, moved within the array, turned, moved. */
+    private Affine place(DxfEntity insert, double column, double row) {
+        Point at = insert.point(10);
+        Affine map = Affine.shift(-base.x(), -base.y())
+                .then(Affine.scale(insert.number(41, 1), insert.number(42, 1)))
+                .then(Affine.shift(column * insert.number(44, 0), row * insert.number(45, 0)))
+                .then(Affine.turn(insert.number(50, 0)))
+                .then(Affine.shift(at.x(), at.y()));
+        return insert.mirrored() ? map.then(DxfShape.MIRROR) : map;
+    }
+
+    private Refused tooMany() {
+        return source.refused(InboxNotices.MANY_BLOCKS.with("most", Figure.count(Limits.MOST_INSERTS)), 1);
+    }
+}

@@ -1,0 +1,90 @@
+package buildup.catalog.format;
+
+import buildup.profiles.curve.Affine;
+import buildup.shared.figure.Figure;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Notice;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** The unit that a DXF file states by a number ({@code $INSUNITS}); the numbers are those of the DXF reference. */
+enum DxfUnits {
+    INCH(1, LengthUnit.INCH, 1),
+    FOOT(2, LengthUnit.FOOT, 1),
+    MILLIMETRE(4, LengthUnit.MILLIMETRE, 1),
+    CENTIMETRE(5, LengthUnit.CENTIMETRE, 1),
+    METRE(6, LengthUnit.MILLIMETRE, 1000),
+    MICROINCH(8, LengthUnit.INCH, 1e-6),
+    MIL(9, LengthUnit.INCH, 1e-3),
+    YARD(10, LengthUnit.FOOT, 3),
+    MICROMETRE(13, LengthUnit.MILLIMETRE, 1e-3),
+    DECIMETRE(14, LengthUnit.CENTIMETRE, 10);
+
+    private final int number;
+    private final LengthUnit unit;
+    private final double factor;
+
+    DxfUnits(int number, LengthUnit unit, double factor) {
+        this.number = number;
+        this.unit = unit;
+        this.factor = factor;
+    }
+
+    /**
+     * What to do with the numbers of a drawing, and the unit they are then in.
+     *
+     * @param said what there is to say of it
+     */
+    record Scale(Affine map, Optional<LengthUnit> unit, Optional<Notice> said) {}
+
+    /**
+     * The scale of a file.
+     *
+     * @param stated {@code $INSUNITS}
+     * @param metric {@code $MEASUREMENT}: 0 inches, 1 metric
+     */
+    static Scale of(OptionalInt stated, OptionalInt metric) {
+        for (DxfUnits one : values()) {
+            if (stated.isPresent() && stated.getAsInt() == one.number) {
+                return one.scale();
+            }
+        }
+        if (stated.orElse(0) != 0) {
+            return new Scale(
+                    Affine.NONE,
+                    Optional.empty(),
+                    Optional.of(InboxNotices.NO_SHOP_UNIT.with("number", Figure.count(stated.getAsInt()))));
+        }
+        if (metric.isEmpty() || metric.getAsInt() > 1 || metric.getAsInt() < 0) {
+            return new Scale(Affine.NONE, Optional.empty(), Optional.empty());
+        }
+        LengthUnit guess = metric.getAsInt() == 1 ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+        return new Scale(
+                Affine.NONE,
+                Optional.of(guess),
+                Optional.of((guess.isMetric() ? InboxNotices.GUESSED_METRIC : InboxNotices.GUESSED_INCHES)
+                        .with("unit", guess.symbol())));
+    }
+
+    private Scale scale() {
+        if (Math.abs(factor - 1) > 0) {
+            return new Scale(
+                    Affine.scale(factor, factor),
+                    Optional.of(unit),
+                    Optional.of(InboxNotices.UNIT_TURNED.with("drawn", words()).with("unit", unit.symbol())));
+        }
+        return new Scale(Affine.NONE, Optional.of(unit), Optional.empty());
+    }
+
+    private String words() {
+        return switch (this) {
+            case METRE -> "meters";
+            case MICROINCH -> "millionths of an inch";
+            case MIL -> "thousandths of an inch";
+            case YARD -> "yards";
+            case MICROMETRE -> "thousandths of a millimeter";
+            case DECIMETRE -> "tenths of a meter";
+            default -> unit.symbol();
+        };
+    }
+}

@@ -1,5 +1,0 @@
-/** What stands behind each piece of trim to nail into. */
-@NullMarked
-package buildup.engine.backing;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,174 @@
+package buildup.engine.hold.backing;
+
+import buildup.engine.hold.backing.Backing.Stretch;
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Piece;
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds what stands behind each piece of trim along nails square to its straight room-side faces (a lying board: to its
+ * broad faces; a face that is all curve: to its chord). Trim in between does not matter, air does up to {@link #REACH}.
+ */
+public final class Backings {
+    /** How far behind, above or below the piece a nailer may begin, in. */
+    public static final double REACH = 3;
+
+    /** A stretch shorter than this takes no nail, in: common practice, no source. */
+    static final double LEAST_STRETCH = 1.0 / 8;
+
+    private final Section section;
+    private final List<Integer> targets = new ArrayList<>();
+
+    private Backings(Section section) {
+        this.section = section;
+        for (int i = 0; i < section.bodies().size(); i++) {
+            Body body = section.body(i);
+            if (body.nailer() || body.framing() || body.name().equals("wall") && !body.piece()) {
+                targets.add(i);
+            }
+        }
+    }
+
+    /** One row for each piece of trim, in order; a piece with no backing is a problem. */
+    public static List<Backing> of(Section section, Notices notices) {
+        Backings backings = new Backings(section);
+        List<Backing> all = new ArrayList<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            if (section.body(i).trim()) {
+                Backing backing = backings.behind(i);
+                all.add(backing);
+                if (backing.stretches().isEmpty()) {
+                    notices.add(nothingBehind(section.body(i).placed().orElseThrow()));
+                }
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private static Notice nothingBehind(Placed placed) {
+        return BackingNotices.NOTHING_BEHIND
+                .with("reach", Figure.length(REACH))
+                .at(placed.piece().mark())
+                .of(placed.name());
+    }
+
+    private Backing behind(int number) {
+        Body body = section.body(number);
+        List<Stretch> stretches = new ArrayList<>();
+        for (Line face : faces(number, body)) {
+            for (int target : targets) {
+                behind(face, body.outline(), target, stretches);
+            }
+        }
+        return new Backing(number, stretches);
+    }
+
+    private List<Line> faces(int number, Body body) {
+        Piece piece = body.placed().orElseThrow().piece();
+        if (piece.stock().board() && piece.stock().lying()) {
+            return body.outline().strokes().stream()
+                    .filter(stroke ->
+                            stroke.member().equals("top") || stroke.member().equals("bottom"))
+                    .map(Stroke::segment)
+                    .filter(Line.class::isInstance)
+                    .map(Line.class::cast)
+                    .toList();
+        }
+        List<Segment> shown = section.members().stream()
+                .filter(member -> member.body() == number)
+                .map(Member::segments)
+                .flatMap(List::stream)
+                .toList();
+        List<Line> straight = shown.stream()
+                .filter(Line.class::isInstance)
+                .map(Line.class::cast)
+                .toList();
+        return straight.isEmpty()
+                ? shown.stream()
+                        .filter(Arc.class::isInstance)
+                        .map(arc -> new Line(arc.from(), arc.to()))
+                        .toList()
+                : straight;
+    }
+
+    /** Turns the plane so that the face lies along x and nails run up; then everything is a question of heights. */
+    private void behind(Line face, Outline own, int target, List<Stretch> out) {
+        Point way = face.direction(0);
+        Motion turned = new Motion(way.x(), way.y(), -way.y(), way.x(), 0, 0);
+        Point start = turned.apply(face.from());
+        Motion level = turned.then(Motion.shift(-start.x(), -start.y()));
+        Shafts piece = Shafts.of(own.moved(level));
+        Shafts behind = Shafts.of(withoutCovering(target).moved(level));
+        double length = face.length();
+        List<Double> breaks = Shafts.breaks(piece, behind, length);
+        double from = Double.NaN;
+        double until = Double.NaN;
+        for (int i = 0; i + 1 < breaks.size(); i++) {
+            double[] span = within(piece, behind, breaks.get(i), breaks.get(i + 1));
+            if (span.length == 2) {
+                if (!Double.isNaN(from) && span[0] - until > Tolerance.SNAP) {
+                    add(face, target, from, until, out);
+                    from = Double.NaN;
+                }
+                from = Double.isNaN(from) ? span[0] : from;
+                until = span[1];
+            }
+        }
+        if (!Double.isNaN(from)) {
+            add(face, target, from, until, out);
+        }
+    }
+
+    private static void add(Line face, int target, double from, double until, List<Stretch> out) {
+        if (until - from >= LEAST_STRETCH) {
+            double length = face.length();
+            out.add(new Stretch(target, face.at(from / length), face.at(until / length)));
+        }
+    }
+
+    /** Plaster or wallboard in front of the framing gives a nail nothing. */
+    private Outline withoutCovering(int target) {
+        Outline outline = section.body(target).outline();
+        boolean wall = !section.body(target).piece();
+        return wall ? outline.moved(Motion.shift(-section.stack().space().wall().covering(), 0)) : outline;
+    }
+
+    /** The part of an interval, on which both heights run straight, where the gap behind the piece is within reach. */
+    private static double[] within(Shafts piece, Shafts behind, double from, double to) {
+        double first = from + (to - from) / 4;
+        double last = from + 3 * (to - from) / 4;
+        double gapFirst = behind.entryAbove(first, piece.exit(first)) - piece.exit(first);
+        double gapLast = behind.entryAbove(last, piece.exit(last)) - piece.exit(last);
+        if (Double.isNaN(gapFirst) || Double.isNaN(gapLast)) {
+            return new double[0];
+        }
+        double slope = (gapLast - gapFirst) / (last - first);
+        double start = from;
+        double end = to;
+        if (Math.abs(slope) < Tolerance.COINCIDENT) {
+            return gapFirst <= REACH + Tolerance.TOUCHING ? new double[] {from, to} : new double[0];
+        }
+        double atReach = first + (REACH - gapFirst) / slope;
+        if (slope > 0) {
+            end = Math.min(end, atReach);
+        } else {
+            start = Math.max(start, atReach);
+        }
+        return end > start ? new double[] {start, end} : new double[0];
+    }
+}

@@ -1,0 +1,53 @@
+package buildup.engine.hold.fixing;
+
+/**
+ * One rule held against one nail; inches.
+ *
+ * @param has what there is
+ * @param needs what the rule asks for
+ */
+public record Check(Rule rule, double has, double needs) {
+    /** Rules for the length and the place of a nail, with where each is from. */
+    public enum Rule {
+        TWELVE_DIAMETERS("bite beyond the piece of 12 diameters", "rule of thumb, seen in print", true),
+        SIX_DIAMETERS(
+                "at least 6 diameters of bite for any lateral value",
+                "NDS 2018, 12.1.5.6 and 12.1.6.4, as quoted",
+                true),
+        TEN_DIAMETERS("10 diameters of bite for the full lateral value", "NDS 2018, Table 12N note 3, as quoted", true),
+        FOURTEEN_DIAMETERS(
+                "14 diameters of bite in light wood for the full lateral value",
+                "allowable loads before 1991, in a construction handbook",
+                true),
+        HALF_ITS_LENGTH("half the length beyond the piece", "rule of thumb, seen in print; many codes", true),
+        THREE_QUARTERS("3/4 in of bite beyond the piece", "common practice, no source", true),
+        THRICE_THE_PIECE("length of 3 times the piece fastened", "rule of thumb, seen in print", true),
+        FAR_FACE("point within 1/4 in of the far face", "rule of thumb for two boards, seen in print", false),
+        EDGE("2.5 diameters of wood to either side", "commentary of the NDS, from memory", true);
+
+        private final String words;
+        private final String source;
+        private final boolean least;
+
+        Rule(String words, String source, boolean least) {
+            this.words = words;
+            this.source = source;
+            this.least = least;
+        }
+
+        public String words() {
+            return words;
+        }
+
+        public String source() {
+            return source;
+        }
+    }
+
+    /** Cut sizes are compared with this much mercy, in: far below what a nail can be set to. */
+    private static final double EVEN = 1e-6;
+
+    public boolean met() {
+        return rule.least ? has >= needs - EVEN : has <= needs + EVEN;
+    }
+}

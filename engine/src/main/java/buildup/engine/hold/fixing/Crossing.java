@@ -1,0 +1,28 @@
+package buildup.engine.hold.fixing;
+
+import java.util.OptionalInt;
+
+/**
+ * A stretch of a nail in one thing.
+ *
+ * @param body number of the body in the section; absent in air
+ * @param from, to inches from the head along the nail
+ */
+public record Crossing(OptionalInt body, Stuff stuff, double from, double to) {
+    /** What a nail goes through. */
+    public enum Stuff {
+        /** A piece, or the wall behind its covering: holds. */
+        WOOD,
+        /** Plaster or wallboard, floor or ceiling: is crossed and holds nothing. */
+        COVERING,
+        AIR
+    }
+
+    public double length() {
+        return to - from;
+    }
+
+    public boolean holds() {
+        return stuff == Stuff.WOOD;
+    }
+}

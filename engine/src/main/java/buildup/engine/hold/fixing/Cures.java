@@ -1,0 +1,145 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.Catalog;
+import buildup.catalog.Fastener;
+import buildup.engine.section.compose.Hollow;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Bound;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Looks for the smallest change with which a nail does hold. Each is tried, not guessed. */
+final class Cures {
+    /** Degrees between the angles tried, and the farthest off square. */
+    private static final int STEP = 5;
+
+    private static final int FARTHEST = 45;
+
+    /** A wedge is set this far off the back of the piece, in: common practice, no source. */
+    private static final double CLEAR = 1.0 / 8;
+
+    /** A wedge smaller than this splits, in: common practice, no source. */
+    private static final double LEAST_LEG = 1.0 / 4;
+
+    private final Nailing nailing;
+    private final Catalog catalog;
+
+    Cures(Nailing nailing, Catalog catalog) {
+        this.nailing = nailing;
+        this.catalog = catalog;
+    }
+
+    /** The length as sold, nearest to the one given, with which it holds. */
+    Optional<Fastener.Cut> length(Spot spot, Fixed fixed) {
+        double now = fixed.drive().length();
+        return fixed.fastening().use().fastener().cuts().stream()
+                .sorted(Comparator.comparingDouble(cut -> Math.abs(cut.length().toInches() - now)))
+                .filter(cut -> cures(fixed, fixed(spot, fixed.fastening().with(cut), fixed.after())))
+                .findFirst();
+    }
+
+    /** Whether another nail holds, and in what the one at hand ends in, if that ends in anything beyond its piece. */
+    private static boolean cures(Fixed fixed, Fixed other) {
+        OptionalInt meant = fixed.drive().last().map(Crossing::body).orElse(OptionalInt.empty());
+        boolean elsewhere = meant.isPresent()
+                && meant.getAsInt() != fixed.piece()
+                && !other.drive().last().map(Crossing::body).equals(Optional.of(meant));
+        return safely(other) && !elsewhere;
+    }
+
+    /** A cure keeps a little wood before the point: nails do not go as straight as drawn. */
+    private static boolean safely(Fixed other) {
+        return other.holds()
+                && other.check(Check.Rule.FAR_FACE)
+                        .filter(left -> left.has() >= Proposals.BEFORE_POINT)
+                        .isPresent();
+    }
+
+    /** The first fastener of the shop, thin enough for the piece, with which it holds. */
+    Optional<Fastener.Cut> other(Spot spot, Fixed fixed) {
+        double thickness = fixed.drive().in(fixed.piece());
+        return catalog.fasteners().stream()
+                .filter(fastener -> !Proposals.splits(fastener, thickness))
+                .flatMap(fastener -> fastener.cuts().stream())
+                .filter(cut -> cures(fixed, fixed(spot, fixed.fastening().with(cut), fixed.after())))
+                .findFirst();
+    }
+
+    /** The tilt from where it is now, in degrees, the least with which it holds and passes another test too. */
+    Optional<Double> tilt(Spot spot, Fixed fixed, Predicate<Fixed> also) {
+        double now = fixed.fastening().angle();
+        return IntStream.rangeClosed(1, 2 * FARTHEST / STEP)
+                .boxed()
+                .flatMap(i -> Stream.of(1.0 * i * STEP, -1.0 * i * STEP))
+                .filter(tilt -> Math.abs(now + tilt) <= FARTHEST)
+                .filter(tilt -> {
+                    Fixed tilted = fixed(spot, fixed.fastening().tilted(now + tilt), fixed.after());
+                    return safely(tilted) && also.test(tilted);
+                })
+                .findFirst();
+    }
+
+    /** The first piece that goes up later after which it holds. */
+    Optional<Integer> later(Spot spot, Fixed fixed) {
+        return IntStream.range(fixed.after() + 1, nailing.timber().count())
+                .filter(i -> nailing.timber().body(i).inStack())
+                .filter(i -> fixed(spot, fixed.fastening(), i).sound())
+                .boxed()
+                .findFirst();
+    }
+
+    private Fixed fixed(Spot spot, Fastening fastening, int step) {
+        return nailing.fixed(spot, fastening, step);
+    }
+
+    /** Height and width of the wedge that fills a square corner of a hollow, {@link #CLEAR} off the back of a piece. */
+    Optional<List<Double>> wedge(Hollow hollow, int piece) {
+        List<Bound> ring = hollow.ring().bounds();
+        List<Line> backs = ring.stream()
+                .filter(bound -> bound.outline() == piece)
+                .map(Bound::segment)
+                .filter(Line.class::isInstance)
+                .map(Line.class::cast)
+                .toList();
+        List<List<Double>> wedges = new ArrayList<>();
+        for (int i = 0; i < ring.size(); i++) {
+            Bound first = ring.get(i);
+            Bound second = ring.get((i + 1) % ring.size());
+            if (first.outline() != piece && second.outline() != piece) {
+                backs.forEach(back -> legs(first, second, back).ifPresent(wedges::add));
+            }
+        }
+        return wedges.stream()
+                .filter(legs -> legs.stream().allMatch(leg -> leg >= LEAST_LEG))
+                .max(Comparator.comparingDouble(legs -> legs.get(0) * legs.get(1)));
+    }
+
+    private static Optional<List<Double>> legs(Bound first, Bound second, Line back) {
+        if (!(first.segment() instanceof Line a) || !(second.segment() instanceof Line b)) {
+            return Optional.empty();
+        }
+        Line upright = Math.abs(a.direction(0).x()) < Tolerance.SAME_DIRECTION ? a.reversed() : b;
+        Line level = upright.equals(b) ? a.reversed() : b;
+        boolean square = Math.abs(upright.direction(0).x()) < Tolerance.SAME_DIRECTION
+                && Math.abs(level.direction(0).y()) < Tolerance.SAME_DIRECTION;
+        return square ? Optional.of(List.of(leg(upright, back), leg(level, back))) : Optional.empty();
+    }
+
+    /** How far a wedge runs from the corner along one side: to the back less the clearance, at most to the side's end. */
+    private static double leg(Line side, Line back) {
+        Point normal = back.direction(0).left();
+        double toward = side.direction(0).dot(normal);
+        double away = back.from().minus(side.from()).dot(normal);
+        boolean meets = Math.abs(toward) > Tolerance.SAME_DIRECTION && away / toward > 0;
+        double free = meets ? (Math.abs(away) - CLEAR) / Math.abs(toward) : side.length();
+        return Math.min(side.length(), free);
+    }
+}

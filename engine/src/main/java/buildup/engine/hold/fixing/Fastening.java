@@ -1,0 +1,48 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.Fastener;
+import buildup.engine.section.stack.Rule;
+import buildup.shared.notice.Mark;
+import java.util.Optional;
+
+/**
+ * A row of nails or screws along the run, as the document gives it.
+ *
+ * @param name its own, or {@code nail 4} by its number
+ * @param piece name of the piece on whose face the heads sit
+ * @param out, up where on that face; at least one of the two, neither of them a touch
+ * @param angle degrees off square to the face at the head; positive tilts the point upward, on a level face toward the
+ *     wall
+ * @param spacing along the run, in
+ * @param per how many at each place
+ * @param after name of the piece after which they are driven; absent: when their own piece goes up
+ */
+public record Fastening(
+        String name,
+        String piece,
+        Fastener.Cut use,
+        Optional<Rule> out,
+        Optional<Rule> up,
+        double angle,
+        double spacing,
+        int per,
+        Optional<String> after,
+        Mark mark) {
+    /** Inches in a foot of run. */
+    private static final double FOOT = 12;
+
+    /** How many there are in a foot of run. */
+    public double perFoot() {
+        return per * FOOT / spacing;
+    }
+
+    /** The same with another fastener or length. */
+    Fastening with(Fastener.Cut other) {
+        return new Fastening(name, piece, other, out, up, angle, spacing, per, after, mark);
+    }
+
+    /** The same at another angle. */
+    Fastening tilted(double other) {
+        return new Fastening(name, piece, use, out, up, other, spacing, per, after, mark);
+    }
+}

@@ -1,0 +1,75 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.Catalog;
+import buildup.engine.section.compose.Section;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.look.sight.Sighting;
+import buildup.engine.section.stack.Stack;
+import buildup.shared.document.Fields;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Asks what nails and screws do in a section. Reads its own block of the document, {@code fastenings:}. */
+public final class Fixing {
+    private Fixing() {}
+
+    /**
+     * The rows under {@code fastenings:}; what is wrong with one is refused.
+     *
+     * @param root the document, read with the stack's lengths
+     */
+    public static List<Fastening> read(Stack stack, Fields root, Catalog catalog, Notices notices) {
+        return new FasteningReader(stack, catalog, notices).read(root);
+    }
+
+    /**
+     * One answer for each fastening whose spot is on its piece, in order; the others are said, and so is what does not
+     * hold, comes out or cannot be driven.
+     *
+     * @param lights, sights answers about the same section; without any, nothing counts as dark or unseen
+     */
+    public static List<Fixed> of(
+            Section section,
+            List<Fastening> fastenings,
+            List<Lighting> lights,
+            List<Sighting> sights,
+            Catalog catalog,
+            Notices notices) {
+        Nailing nailing = new Nailing(section, lights, sights, catalog);
+        Spots spots = new Spots(section, notices);
+        FixingFaults faults = new FixingFaults(nailing, catalog, notices);
+        List<Fixed> all = new ArrayList<>();
+        for (Fastening fastening : fastenings) {
+            Optional<Spot> spot = spots.of(fastening);
+            if (spot.isPresent()) {
+                int after = fastening
+                        .after()
+                        .flatMap(spots::piece)
+                        .orElse(spot.get().body());
+                Fixed fixed = nailing.fixed(spot.get(), fastening, after);
+                faults.say(spot.get(), fixed);
+                all.add(fixed);
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    /**
+     * Up to three places for each piece of trim, best first, pieces in the order of putting up: where a fastener of the
+     * catalog bites enough, stays inside, can be driven as the piece goes up, and is hidden as well as may be. Each
+     * passes every check of {@link #of}; the same section and catalog give the same proposals.
+     */
+    public static List<Proposal> propose(
+            Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
+        Proposals proposals = new Proposals(new Nailing(section, lights, sights, catalog), catalog.fasteners());
+        List<Proposal> all = new ArrayList<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            if (section.body(i).trim()) {
+                all.addAll(proposals.of(i));
+            }
+        }
+        return List.copyOf(all);
+    }
+}

@@ -1,0 +1,27 @@
+package buildup.engine.hold.fixing;
+
+/**
+ * How one body holds one nail against being drawn out; lb.
+ *
+ * @param body number in the section
+ * @param bite inches of the nail in it; of a screw, of its thread
+ * @param gravity G that was used: ovendry weight on volume at 12 %, as the catalog gives it
+ * @param endGrain whether the nail runs with the fibres
+ * @param design value of the design formula for this bite, square to side grain
+ * @param test value at which it came out in tests
+ * @param otherTest what the other published formula gives for the same; {@link Strength} says which they are
+ * @param factor what is left of the design value: end grain counts nothing, a slant is a toe-nail
+ */
+public record Grip(
+        int body,
+        double bite,
+        double gravity,
+        boolean endGrain,
+        double design,
+        double test,
+        double otherTest,
+        double factor) {
+    public double allowable() {
+        return design * factor;
+    }
+}

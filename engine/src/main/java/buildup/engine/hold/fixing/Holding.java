@@ -1,0 +1,180 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.Fastener;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the bodies along one nail hold, by {@link Strength}. */
+final class Holding {
+    /** A screw is threaded over the two thirds at its point (NDS 2018, Table L3 note 3). */
+    private static final double PLAIN_SHARE = 1.0 / 3;
+
+    private final Timber timber;
+    private final Fastening fastening;
+    private final Drive drive;
+    private final Fastener fastener;
+    private final double diameter;
+    private final boolean slant;
+
+    Holding(Timber timber, Fastening fastening, Drive drive) {
+        this.timber = timber;
+        this.fastening = fastening;
+        this.drive = drive;
+        this.fastener = fastening.use().fastener();
+        this.diameter = fastener.diameter().toInches();
+        this.slant = slant(fastening);
+    }
+
+    static boolean slant(Fastening fastening) {
+        return Math.abs(fastening.angle()) > Strength.SLANT;
+    }
+
+    List<Grip> grips() {
+        return drive.held().stream().map(this::grip).toList();
+    }
+
+    private Grip grip(int body) {
+        double bite = drive.crossings().stream()
+                .filter(crossing -> crossing.holds() && crossing.body().orElseThrow() == body)
+                .mapToDouble(this::holding)
+                .sum();
+        double gravity = timber.gravity(body);
+        boolean endGrain = timber.endGrain(body, drive.way());
+        return new Grip(
+                body,
+                bite,
+                gravity,
+                endGrain,
+                bite * Strength.designWithdrawal(fastener.kind(), gravity, diameter),
+                bite * Strength.testWithdrawal(fastener.kind(), gravity, diameter),
+                bite * Strength.otherTestWithdrawal(fastener.kind(), gravity, diameter),
+                timber.counts(body, drive.way()) ? slantFactor() : 0);
+    }
+
+    /** A toe-nail's bite counts square to the joint (commentary to NDS 2018, 12.5.4), and that at 0.67. */
+    private double slantFactor() {
+        return slant ? Strength.TOE_WITHDRAWAL * Math.cos(Math.toRadians(fastening.angle())) : 1;
+    }
+
+    private double holding(Crossing crossing) {
+        double thread = fastener.kind() == Fastener.Kind.SCREW ? drive.length() * PLAIN_SHARE : 0;
+        return Math.max(0, crossing.to() - Math.max(crossing.from(), thread));
+    }
+
+    List<Joint> joints(List<Grip> grips) {
+        List<Joint> joints = new ArrayList<>();
+        for (int i = 0; i + 1 < grips.size(); i++) {
+            joints.add(joint(grips, i));
+        }
+        return joints;
+    }
+
+    private Joint joint(List<Grip> grips, int i) {
+        int near = grips.get(i).body();
+        int far = grips.get(i + 1).body();
+        double beyond = allowable(grips.subList(i + 1, grips.size()));
+        double before = fastener.headless() ? allowable(grips.subList(0, i + 1)) : beyond;
+        double gap = gap(near, far);
+        double limit = limit(near, far, gap);
+        double slip = Math.min(slip(near), slip(far));
+        double factor = lateralFactor(grips.get(i), grips.get(i + 1));
+        // no table holds panels, and a slip value is for pieces in contact: a gap leaves the yield limit alone
+        boolean bySlip = slip < limit && gap <= Tolerance.TOUCHING;
+        double other = gap > Tolerance.TOUCHING ? limit : Math.max(slip, limit);
+        boolean panel = timber.panel(near) || timber.panel(far);
+        return new Joint(
+                near,
+                far,
+                gap,
+                drive.in(far),
+                Math.min(beyond, before),
+                panel ? 0 : factor * (bySlip ? slip : limit),
+                panel ? 0 : factor * other,
+                bySlip,
+                fastening.perFoot());
+    }
+
+    private static double allowable(List<Grip> grips) {
+        return grips.stream().mapToDouble(Grip::allowable).sum();
+    }
+
+    private double gap(int near, int far) {
+        double leaves = 0;
+        double enters = drive.length();
+        for (Crossing crossing : drive.crossings()) {
+            if (crossing.holds() && crossing.body().orElseThrow() == near) {
+                leaves = crossing.to();
+            }
+            if (crossing.holds() && crossing.body().orElseThrow() == far) {
+                enters = Math.min(enters, crossing.from());
+            }
+        }
+        return Math.max(0, enters - leaves);
+    }
+
+    private double slip(int body) {
+        return Strength.slip(fastener.kind(), timber.group(body), timber.gravity(body), diameter);
+    }
+
+    private double limit(int near, int far, double gap) {
+        double dowel = fastener.root().map(root -> root.toInches()).orElse(diameter);
+        // the tapered point, two diameters long, bears as half its length (NDS 2018, 12.3.5.3)
+        double bearing = Math.max(0, run(far, 1) - (runsTo(far, 1) == last() ? diameter : 0));
+        if (bearing <= 0) {
+            return 0;
+        }
+        double moment = YieldLimit.bending(diameter) * dowel * dowel * dowel / 6;
+        YieldLimit modes = new YieldLimit(
+                YieldLimit.bearing(lightest(near, -1)) * dowel,
+                run(near, -1),
+                YieldLimit.bearing(lightest(far, 1)) * dowel,
+                bearing,
+                gap,
+                moment);
+        return modes.least() / YieldLimit.divisor(dowel);
+    }
+
+    /** Bodies from one on toward the point (1) or the head (-1), as far as they follow each other without a gap. */
+    private List<Integer> joined(int body, int step) {
+        List<Integer> held = drive.held();
+        List<Integer> joined = new ArrayList<>(List.of(body));
+        for (int i = held.indexOf(body) + step; i >= 0 && i < held.size(); i += step) {
+            int before = joined.get(joined.size() - 1);
+            double gap = step > 0 ? gap(before, held.get(i)) : gap(held.get(i), before);
+            if (gap > Tolerance.TOUCHING) {
+                break;
+            }
+            joined.add(held.get(i));
+        }
+        return joined;
+    }
+
+    private double run(int body, int step) {
+        return joined(body, step).stream().mapToDouble(drive::in).sum();
+    }
+
+    private int runsTo(int body, int step) {
+        List<Integer> joined = joined(body, step);
+        return joined.get(joined.size() - 1);
+    }
+
+    private double lightest(int body, int step) {
+        return joined(body, step).stream().mapToDouble(timber::gravity).min().orElseThrow();
+    }
+
+    private int last() {
+        return drive.last()
+                .filter(Crossing::holds)
+                .map(crossing -> crossing.body().orElseThrow())
+                .orElse(-1);
+    }
+
+    /** Shallow bites count in proportion up to 10 diameters, under 6 nothing (NDS 2018, 12.1.6.4 and Table 12N). */
+    private double lateralFactor(Grip near, Grip far) {
+        double depth = run(far.body(), 1) / diameter;
+        double bite = depth < 6 ? 0 : Math.min(1, depth / 10);
+        double end = near.endGrain() || far.endGrain() ? Strength.END_LATERAL : 1;
+        return bite * end * (slant ? Strength.TOE_LATERAL : 1);
+    }
+}

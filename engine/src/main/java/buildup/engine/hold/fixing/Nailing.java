@@ -1,0 +1,123 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.Catalog;
+import buildup.catalog.Fastener;
+import buildup.engine.section.compose.Section;
+import buildup.engine.hold.fixing.Check.Rule;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.look.sight.Sighting;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Looks at one fastening on one spot. */
+final class Nailing {
+    /** In diameters; where each is from stands at {@link Rule}. */
+    private static final double NAIL_BITE = 12;
+
+    private static final double SCREW_BITE = 6;
+    private static final double EDGE = 2.5;
+
+    private static final double FAR_FACE = 1.0 / 4;
+    private static final double TRIM_BITE = 3.0 / 4;
+
+    private final Timber timber;
+    private final Shots shots;
+    private final Reaching reaching;
+    private final Hidings hidings;
+
+    Nailing(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
+        this.timber = new Timber(section);
+        this.shots = new Shots(timber);
+        this.reaching = new Reaching(timber, catalog);
+        this.hidings = new Hidings(timber, lights, sights);
+    }
+
+    Timber timber() {
+        return timber;
+    }
+
+    Shots shots() {
+        return shots;
+    }
+
+    Hidings hidings() {
+        return hidings;
+    }
+
+    Reaching reaching() {
+        return reaching;
+    }
+
+    /** The bite that a fastener must have, in. */
+    static double needed(Fastener fastener) {
+        double diameters = fastener.kind() == Fastener.Kind.NAIL ? NAIL_BITE : SCREW_BITE;
+        return diameters * fastener.diameter().toInches();
+    }
+
+    Drive drive(Spot spot, Fastening fastening, int step) {
+        return shots.follow(
+                spot.at(), spot.way(fastening.angle()), fastening.use().length().toInches(), step);
+    }
+
+    Fixed fixed(Spot spot, Fastening fastening, int step) {
+        return fixed(spot, hidings.of(spot, step), fastening, step);
+    }
+
+    /** @param hiding what becomes of a head on that spot, driven in that step */
+    Fixed fixed(Spot spot, Hiding hiding, Fastening fastening, int step) {
+        Drive drive = drive(spot, fastening, step);
+        Holding holding = new Holding(timber, fastening, drive);
+        List<Grip> grips = holding.grips();
+        OptionalDouble edge = shots.edge(drive);
+        return new Fixed(
+                fastening,
+                spot.body(),
+                step,
+                drive,
+                grips,
+                holding.joints(grips),
+                checks(spot.body(), fastening, drive, edge),
+                edge,
+                Holding.slant(fastening),
+                hiding,
+                reaching.of(spot, drive.way(), fastening.use(), step));
+    }
+
+    /**
+     * The bite that matters: in all beyond the piece, since blocks behind a molding stand together; but in what stood
+     * before alone when the nail ends there, for it is then meant to hold the stack to that. What counts as nothing in
+     * withdrawal is no bite.
+     */
+    private double judged(int piece, Drive drive) {
+        Optional<Integer> standing = drive.last()
+                .filter(Crossing::holds)
+                .map(crossing -> crossing.body().orElseThrow())
+                .filter(body -> body != piece && timber.body(body).standing());
+        return standing
+                .map(List::of)
+                .orElseGet(() ->
+                        drive.held().stream().filter(body -> body != piece).toList())
+                .stream()
+                .filter(body -> timber.counts(body, drive.way()))
+                .mapToDouble(drive::in)
+                .sum();
+    }
+
+    private List<Check> checks(int piece, Fastening fastening, Drive drive, OptionalDouble edge) {
+        double diameter = fastening.use().fastener().diameter().toInches();
+        double beyond = judged(piece, drive);
+        List<Check> checks = new ArrayList<>(List.of(
+                new Check(Rule.TWELVE_DIAMETERS, beyond, NAIL_BITE * diameter),
+                new Check(Rule.SIX_DIAMETERS, beyond, SCREW_BITE * diameter),
+                new Check(Rule.TEN_DIAMETERS, beyond, 10 * diameter),
+                new Check(Rule.FOURTEEN_DIAMETERS, beyond, 14 * diameter),
+                new Check(Rule.HALF_ITS_LENGTH, beyond, drive.length() / 2),
+                new Check(Rule.THREE_QUARTERS, beyond, TRIM_BITE),
+                new Check(Rule.THRICE_THE_PIECE, drive.length(), 3 * drive.in(piece))));
+        shots.left(drive).ifPresent(left -> checks.add(new Check(Rule.FAR_FACE, left, FAR_FACE)));
+        edge.ifPresent(wood -> checks.add(new Check(Rule.EDGE, wood, EDGE * diameter)));
+        return checks;
+    }
+}

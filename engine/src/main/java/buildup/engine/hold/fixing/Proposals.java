@@ -1,0 +1,202 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.Fastener;
+import buildup.engine.section.stack.Axis;
+import buildup.engine.section.stack.Rule;
+import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.notice.Mark;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/**
+ * Looks for places to fix a piece of trim: along each of its faces, at a few angles, the first fastener of the shop's
+ * list that does.
+ */
+final class Proposals {
+    /** Degrees off square that are tried. */
+    private static final List<Double> ANGLES = List.of(0.0, 15.0, -15.0, 30.0, -30.0);
+
+    /** Spots along a face: four to the inch, at most so many. */
+    private static final int MOST_SPOTS = 12;
+
+    private static final double APART = 1.0 / 4;
+
+    /** Proposals for one piece, and how far their heads lie apart, in. */
+    private static final int MOST = 3;
+
+    private static final double DISTINCT = 1.0 / 2;
+
+    /**
+     * Thicker than this share of the piece a nail splits it, a screw bored for asks less. The nail's is the rule of a
+     * penny for each eighth of the board (seen in print), as a diameter; the screw's is common practice.
+     */
+    private static final double NAIL_SHARE = 1.0 / 7;
+
+    private static final double SCREW_SHARE = 1.0 / 4;
+
+    /** A proposed nail crosses no more air than this and keeps so much wood before its point: common practice, no source. */
+    private static final double MOST_AIR = 1.0 / 4;
+
+    static final double BEFORE_POINT = 1.0 / 8;
+
+    private final Nailing nailing;
+    private final Timber timber;
+    private final List<List<Fastener.Cut>> fasteners;
+    private final double longest;
+
+    Proposals(Nailing nailing, List<Fastener> fasteners) {
+        this.nailing = nailing;
+        this.timber = nailing.timber();
+        this.fasteners = fasteners.stream().map(Fastener::cuts).toList();
+        this.longest = fasteners.stream()
+                .flatMap(fastener -> fastener.lengths().stream())
+                .mapToDouble(length -> length.toInches())
+                .max()
+                .orElse(0);
+    }
+
+    /** @param order of the fastener in the list */
+    private record Candidate(Fixed fixed, int order) {
+        boolean longEnough() {
+            return fixed.check(Check.Rule.THRICE_THE_PIECE).orElseThrow().met();
+        }
+    }
+
+    private static final Comparator<Candidate> BEST = Comparator.comparing(
+                    (Candidate one) -> one.fixed().hiding().grade())
+            .thenComparing(one -> !one.longEnough())
+            .thenComparing(one -> Math.abs(one.fixed().fastening().angle()))
+            .thenComparing(Candidate::order)
+            // the middle of a face is better than its edge; cut sizes decide, not rounding
+            .thenComparing(one -> -Math.rint(one.fixed().edge().orElse(0) / Tolerance.TOUCHING));
+
+    List<Proposal> of(int piece) {
+        List<Candidate> found = new ArrayList<>();
+        for (Stroke stroke : timber.body(piece).outline().strokes()) {
+            int spots = (int)
+                    Math.max(1, Math.min(MOST_SPOTS, Math.rint(stroke.segment().length() / APART)));
+            for (int i = 0; i < spots; i++) {
+                Spot spot = Spot.on(piece, stroke, (i + 0.5) / spots);
+                if (nailing.reaching().covering(spot, piece).isEmpty()) {
+                    Hiding hiding = nailing.hidings().of(spot, piece);
+                    ANGLES.forEach(angle -> candidate(spot, hiding, angle).ifPresent(found::add));
+                }
+            }
+        }
+        found.sort(BEST);
+        List<Proposal> chosen = new ArrayList<>();
+        for (Candidate one : found) {
+            boolean apart = chosen.stream()
+                    .allMatch(other -> other.fixed().head().distance(one.fixed().head()) >= DISTINCT);
+            if (apart && chosen.size() < MOST) {
+                chosen.add(new Proposal(one.fixed(), reason(one.fixed())));
+            }
+        }
+        return chosen;
+    }
+
+    private Optional<Candidate> candidate(Spot spot, Hiding hiding, double angle) {
+        Drive far = nailing.shots().follow(spot.at(), spot.way(angle), longest, spot.body());
+        Set<String> blocked = new HashSet<>();
+        double thrice = 3 * far.in(spot.body());
+        return first(spot, hiding, angle, far, blocked, cut -> cut.length().toInches() >= thrice - Tolerance.SNAP)
+                .or(() -> first(
+                        spot, hiding, angle, far, blocked, cut -> cut.length().toInches() < thrice - Tolerance.SNAP));
+    }
+
+    /** The first of some fasteners that does; the tools that do not get in are noted in {@code blocked}. */
+    private Optional<Candidate> first(
+            Spot spot, Hiding hiding, double angle, Drive far, Set<String> blocked, Predicate<Fastener.Cut> which) {
+        for (int i = 0; i < fasteners.size(); i++) {
+            for (Fastener.Cut cut : fasteners.get(i)) {
+                String tool = cut.fastener().tool();
+                if (!blocked.contains(tool) && which.test(cut) && couldHold(far, cut, spot.body())) {
+                    Fixed next = nailing.fixed(spot, hiding, fastening(spot, cut, angle), spot.body());
+                    if (next.sound()) {
+                        return Optional.of(new Candidate(next, i));
+                    }
+                    // a longer nail only asks for more room
+                    if (!next.reach().free()) {
+                        blocked.add(tool);
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    static boolean splits(Fastener fastener, double thickness) {
+        double share = fastener.kind() == Fastener.Kind.NAIL ? NAIL_SHARE : SCREW_SHARE;
+        return fastener.diameter().toInches() > thickness * share;
+    }
+
+    /** Cheap and strict: ends in wood beyond the piece with some before its point, deep enough, little air. */
+    private boolean couldHold(Drive far, Fastener.Cut cut, int piece) {
+        double length = cut.length().toInches();
+        double bite = 0;
+        double air = 0;
+        boolean inside = false;
+        for (Crossing crossing : far.crossings()) {
+            double to = Math.min(length, crossing.to());
+            if (to > crossing.from()) {
+                boolean beyond = crossing.holds() && crossing.body().orElseThrow() != piece;
+                bite += beyond ? to - crossing.from() : 0;
+                air += crossing.stuff() == Crossing.Stuff.AIR ? to - crossing.from() : 0;
+                inside = beyond && crossing.to() >= length;
+            }
+        }
+        return inside
+                && !splits(cut.fastener(), far.in(piece))
+                && air <= MOST_AIR
+                && bite >= Nailing.needed(cut.fastener())
+                && solidTo(far) >= length + BEFORE_POINT;
+    }
+
+    /** How far a line goes before it leaves all wood for good, or meets more air than a nail may cross. */
+    private static double solidTo(Drive far) {
+        double to = 0;
+        for (Crossing crossing : far.crossings()) {
+            if (crossing.stuff() == Crossing.Stuff.AIR && crossing.length() > MOST_AIR) {
+                return to;
+            }
+            to = crossing.stuff() == Crossing.Stuff.AIR ? to : crossing.to();
+        }
+        // a line that is inside at its end goes on there
+        return far.breakOut().isPresent() ? to : Double.MAX_VALUE;
+    }
+
+    private Fastening fastening(Spot spot, Fastener.Cut cut, double angle) {
+        Mark mark = timber.body(spot.body()).placed().orElseThrow().piece().mark();
+        return new Fastening(
+                Wording.kind(cut) + " 1",
+                timber.body(spot.body()).name(),
+                cut,
+                Optional.of(new Rule.Level(spot.at().x(), Optional.of(Axis.OUT), mark)),
+                Optional.of(new Rule.Level(spot.at().y(), Optional.of(Axis.UP), mark)),
+                angle,
+                FasteningReader.USUAL_SPACING,
+                1,
+                Optional.empty(),
+                mark);
+    }
+
+    private String reason(Fixed fixed) {
+        String held =
+                fixed.beyond().stream().map(grip -> timber.quoted(grip.body())).collect(Collectors.joining(" and "));
+        String bite = Wording.least(fixed.beyond().stream()
+                .mapToDouble(grip -> fixed.drive().in(grip.body()))
+                .sum());
+        String pin = fixed.fastening().use().fastener().headless() ? "; a headless pin, so glue it too" : "";
+        String thrice = fixed.check(Check.Rule.THRICE_THE_PIECE).orElseThrow().met()
+                ? ""
+                : "; under 3 times the piece, for no longer one fits";
+        return "bites " + bite + " in " + held + "; " + Wording.hiding(fixed.hiding(), timber) + pin + thrice;
+    }
+}

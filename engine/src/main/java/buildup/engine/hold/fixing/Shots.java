@@ -1,0 +1,231 @@
+package buildup.engine.hold.fixing;
+
+import buildup.engine.section.compose.Hollow;
+import buildup.engine.hold.fixing.Crossing.Stuff;
+import buildup.engine.hold.fixing.Drive.BreakOut;
+import buildup.profiles.outline.Crossings;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Bound;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** Follows nails through what stands in a step. */
+final class Shots {
+    /** Shares of a crossing at which the wood beside the nail is measured; its ends lie in the faces themselves. */
+    private static final List<Double> STATIONS = List.of(0.1, 0.3, 0.5, 0.7, 0.9);
+
+    /** A measure across a body goes on this far, in: beyond any piece. */
+    private static final double ACROSS = 256;
+
+    private final Timber timber;
+
+    Shots(Timber timber) {
+        this.timber = timber;
+    }
+
+    private record Inside(double from, double to) {}
+
+    Drive follow(Point head, Point way, double length, int step) {
+        Line axis = new Line(head, head.plus(way.times(length)));
+        List<Crossing> solid = new ArrayList<>();
+        for (int i = 0; i < timber.count(); i++) {
+            if (timber.up(i, step)) {
+                solids(i, axis, solid);
+            }
+        }
+        solid.sort(Comparator.comparingDouble(Crossing::from)
+                .thenComparingInt(c -> c.body().orElse(-1)));
+        List<Crossing> crossings = new ArrayList<>();
+        double at = 0;
+        for (Crossing next : solid) {
+            // where two bodies overlap the nail is counted in the first alone
+            double from = Math.max(at, next.from());
+            if (next.to() - from > Tolerance.TOUCHING) {
+                air(at, from, crossings);
+                crossings.add(new Crossing(next.body(), next.stuff(), from, next.to()));
+                at = next.to();
+            }
+        }
+        double out = length - at;
+        if (out <= Tolerance.TOUCHING || crossings.isEmpty()) {
+            return new Drive(head, way, length, crossings, Optional.empty());
+        }
+        return new Drive(
+                head, way, length, crossings, Optional.of(breakOut(axis, at, crossings.get(crossings.size() - 1))));
+    }
+
+    private static void air(double from, double to, List<Crossing> out) {
+        if (to - from > Tolerance.TOUCHING) {
+            out.add(new Crossing(OptionalInt.empty(), Stuff.AIR, from, to));
+        }
+    }
+
+    private void solids(int body, Line axis, List<Crossing> out) {
+        if (!timber.holds(body)) {
+            inside(timber.solid(body), axis)
+                    .forEach(run -> out.add(new Crossing(OptionalInt.of(body), Stuff.COVERING, run.from(), run.to())));
+            return;
+        }
+        List<Inside> wood = inside(timber.wood(body), axis);
+        wood.forEach(run -> out.add(new Crossing(OptionalInt.of(body), Stuff.WOOD, run.from(), run.to())));
+        if (timber.covering(body) > 0) {
+            for (Inside run : inside(timber.solid(body), axis)) {
+                // the covering is what of the wall is not wood
+                double to = wood.stream()
+                        .mapToDouble(Inside::from)
+                        .filter(from -> from >= run.from())
+                        .min()
+                        .orElse(run.to());
+                if (to > run.from()) {
+                    out.add(new Crossing(OptionalInt.of(body), Stuff.COVERING, run.from(), Math.min(to, run.to())));
+                }
+            }
+        }
+    }
+
+    /** The stretches of a line inside an outline: cut at every crossing, each stretch judged at its middle. */
+    private static List<Inside> inside(Timber.Solid solid, Line axis) {
+        List<Inside> runs = new ArrayList<>();
+        Outline outline = solid.outline();
+        if (!outline.box().near(axis.box(), 0)) {
+            return runs;
+        }
+        double length = axis.length();
+        Point way = axis.direction(0);
+        List<Double> cuts = new ArrayList<>(List.of(0.0, length));
+        for (Stroke stroke : outline.strokes()) {
+            for (Point met : met(axis, stroke.segment())) {
+                cuts.add(Math.max(0, Math.min(length, met.minus(axis.from()).dot(way))));
+            }
+        }
+        cuts.sort(Comparator.naturalOrder());
+        double from = -1;
+        for (int i = 0; i + 1 < cuts.size(); i++) {
+            double a = cuts.get(i);
+            double b = cuts.get(i + 1);
+            boolean in = b - a > Tolerance.SNAP && solid.holds(axis.at((a + b) / 2 / length));
+            if (in && from < 0) {
+                from = a;
+            }
+            if (b - a > Tolerance.SNAP && !in && from >= 0) {
+                runs.add(new Inside(from, a));
+                from = -1;
+            }
+        }
+        if (from >= 0) {
+            runs.add(new Inside(from, length));
+        }
+        return runs;
+    }
+
+    /** Where a line meets a segment; most that lie wholly to one side of it are seen to without looking closer. */
+    private static List<Point> met(Line line, Segment segment) {
+        Point along = line.to().minus(line.from());
+        double from = along.cross(segment.from().minus(line.from()));
+        double to = along.cross(segment.to().minus(line.from()));
+        double slack = Tolerance.SNAP * (Math.abs(along.x()) + Math.abs(along.y()));
+        boolean beside = segment instanceof Line && (from > slack && to > slack || from < -slack && to < -slack);
+        return beside ? List.of() : Crossings.of(line, segment, Tolerance.SNAP);
+    }
+
+    private BreakOut breakOut(Line axis, double at, Crossing last) {
+        int body = last.body().orElseThrow();
+        Point out = axis.at(at / axis.length());
+        Spot spot = Spot.nearest(body, timber.body(body).outline(), out);
+        return new BreakOut(
+                body, axis.length() - at, out, spot.side(), hollow(axis.to()).isPresent());
+    }
+
+    /** The closed hollow of the finished section that a place lies in. */
+    Optional<Hollow> hollow(Point p) {
+        return timber.section().voids().stream()
+                .filter(hollow -> holds(hollow, p))
+                .findFirst();
+    }
+
+    private static boolean holds(Hollow hollow, Point p) {
+        List<Point> ring = new ArrayList<>();
+        for (Bound bound : hollow.ring().bounds()) {
+            ring.addAll(bound.segment().flattened(Tolerance.CHORD));
+        }
+        return Outline.isInside(ring, p);
+    }
+
+    /**
+     * Least wood to either side of a nail in any of the pieces that it crosses, the faces by which it goes in and out
+     * not counted. Measured at several depths, from the nail to the nearest place of each face that lies beside it.
+     */
+    OptionalDouble edge(Drive drive) {
+        OptionalDouble least = OptionalDouble.empty();
+        for (Crossing crossing : drive.crossings()) {
+            if (crossing.holds()) {
+                double here = edge(drive, crossing);
+                least = OptionalDouble.of(Math.min(here, least.orElse(here)));
+            }
+        }
+        return least;
+    }
+
+    private double edge(Drive drive, Crossing crossing) {
+        Outline outline = timber.wood(crossing.body().orElseThrow()).outline();
+        // the face that the point looks at lies ahead, not beside
+        double ahead =
+                drive.last().filter(crossing::equals).isPresent() ? left(drive).orElse(0) : 0;
+        List<Point> ends = List.of(drive.at(crossing.from()), drive.at(crossing.to() + ahead));
+        List<Stroke> beside = outline.strokes().stream()
+                .filter(stroke ->
+                        ends.stream().noneMatch(end -> stroke.segment().distance(end) <= Tolerance.TOUCHING))
+                .toList();
+        double least = ACROSS;
+        for (double share : STATIONS) {
+            Point station = drive.at(crossing.from() + share * crossing.length());
+            for (Point way : List.of(drive.way().left(), drive.way().right())) {
+                Line across = new Line(station, station.plus(way.times(ACROSS)));
+                least = Math.min(least, nearestBeside(across, outline, beside));
+            }
+        }
+        return least;
+    }
+
+    /** Distance to the face that a line across the nail meets first, when that is one beside it. */
+    private static double nearestBeside(Line across, Outline outline, List<Stroke> beside) {
+        Optional<Stroke> first = Optional.empty();
+        double met = ACROSS;
+        for (Stroke stroke : outline.strokes()) {
+            for (Point p : met(across, stroke.segment())) {
+                if (p.distance(across.from()) < met) {
+                    met = p.distance(across.from());
+                    first = Optional.of(stroke);
+                }
+            }
+        }
+        return first.filter(beside::contains)
+                .map(stroke -> stroke.segment().distance(across.from()))
+                .orElse(ACROSS);
+    }
+
+    /** How far the point could go on along the nail before it comes out of what it ends in; absent in the open. */
+    OptionalDouble left(Drive drive) {
+        Optional<Crossing> last =
+                drive.last().filter(crossing -> crossing.body().isPresent());
+        if (last.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Outline wood = timber.wood(last.get().body().orElseThrow()).outline();
+        double far = wood.box().width() + wood.box().height();
+        Line on = new Line(drive.point(), drive.at(drive.length() + far));
+        return wood.strokes().stream()
+                .flatMap(stroke -> met(on, stroke.segment()).stream())
+                .mapToDouble(met -> met.distance(drive.point()))
+                .min();
+    }
+}

@@ -1,0 +1,131 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.Wood;
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Grain;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** The bodies of a section as a nail meets them: what is up in a step, of which wood, with the grain which way. */
+final class Timber {
+    /** An outline with its chords, drawn once: whether a place is inside is asked very often. */
+    record Solid(Outline outline, List<Point> ring) {
+        static Solid of(Outline outline) {
+            return new Solid(outline, outline.flattened(Tolerance.CHORD));
+        }
+
+        boolean holds(Point p) {
+            return outline.box().holds(p, 0) && Outline.isInside(ring, p);
+        }
+    }
+
+    /** A nail nearer than this to the way of the fibres is in end grain, degrees: common practice, no source. */
+    private static final double ALONG = 45;
+
+    private final Section section;
+    private final double covering;
+    private final List<Solid> bodies;
+    private final List<Solid> woods;
+    private final List<Boolean> standing;
+
+    Timber(Section section) {
+        this.section = section;
+        this.covering = section.stack().space().wall().covering();
+        this.standing = section.bodies().stream().map(Body::standing).toList();
+        this.bodies =
+                section.bodies().stream().map(body -> Solid.of(body.outline())).toList();
+        this.woods = IntStream.range(0, bodies.size())
+                .mapToObj(i -> covering(i) > 0 ? Solid.of(withoutCovering(i)) : bodies.get(i))
+                .toList();
+    }
+
+    Section section() {
+        return section;
+    }
+
+    int count() {
+        return section.bodies().size();
+    }
+
+    Body body(int number) {
+        return section.body(number);
+    }
+
+    /** Whether a body stands once the piece of that number is up: it stood before, or is no later one. */
+    boolean up(int number, int step) {
+        return standing.get(number) || number <= step;
+    }
+
+    private boolean wall(int number) {
+        return !body(number).piece() && body(number).name().equals("wall");
+    }
+
+    /** Whether wood of it holds: floor and ceiling are finishes whose wood nobody has shown. */
+    boolean holds(int number) {
+        return body(number).piece() || wall(number);
+    }
+
+    Solid solid(int number) {
+        return bodies.get(number);
+    }
+
+    /** What of a body is wood. */
+    Solid wood(int number) {
+        return woods.get(number);
+    }
+
+    private Outline withoutCovering(int number) {
+        return body(number).outline().moved(Motion.shift(-covering, 0));
+    }
+
+    /** Thickness of plaster or wallboard over a body, in. */
+    double covering(int number) {
+        return wall(number) ? covering : 0;
+    }
+
+    private Optional<Placed> placed(int number) {
+        return body(number).placed();
+    }
+
+    double gravity(int number) {
+        return placed(number)
+                .map(placed -> placed.piece().wood().specificGravity())
+                .orElse(Strength.STUD_GRAVITY);
+    }
+
+    Optional<Wood.Group> group(int number) {
+        return placed(number).isPresent()
+                ? placed(number).get().piece().wood().group()
+                : Optional.of(Wood.Group.SOFTWOOD);
+    }
+
+    /** Whether there is no published figure for nails in it. */
+    boolean panel(int number) {
+        return group(number).equals(Optional.of(Wood.Group.PANEL));
+    }
+
+    boolean endGrain(int number, Point way) {
+        Grain grain = placed(number).map(placed -> placed.piece().grain()).orElse(Grain.RUN);
+        double along = grain == Grain.RUN ? 0 : Math.abs(grain == Grain.OUT ? way.x() : way.y());
+        return along > Math.cos(Math.toRadians(ALONG));
+    }
+
+    /** Whether a nail that runs that way through a body is held there: neither in end grain nor in a panel. */
+    boolean counts(int number, Point way) {
+        return !panel(number) && !endGrain(number, way);
+    }
+
+    /** As messages call a body. */
+    String quoted(int number) {
+        return body(number).piece()
+                ? "'" + body(number).name() + "'"
+                : "the " + body(number).name();
+    }
+}

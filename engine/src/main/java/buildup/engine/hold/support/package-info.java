@@ -1,0 +1,8 @@
+/**
+ * Whether a stack holds: what carries each piece, where the weight of all that stands on it falls, and how much load the
+ * whole can take. Plane statics for a foot of run; contacts only push, and friction is not counted.
+ */
+@NullMarked
+package buildup.engine.hold.support;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,19 @@
+package buildup.engine.look.light;
+
+import buildup.engine.section.stack.Light;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * One light on one section.
+ *
+ * @param sectionAngle of a distant light over the level, degrees; absent for a lamp
+ * @param bands the whole room-side walk, cut where the light changes
+ * @param shadows the dark stretches, in walking order
+ */
+public record Lighting(Light light, OptionalDouble sectionAngle, List<Band> bands, List<Shadow> shadows) {
+    public Lighting {
+        bands = List.copyOf(bands);
+        shadows = List.copyOf(shadows);
+    }
+}

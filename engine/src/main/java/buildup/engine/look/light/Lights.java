@@ -1,0 +1,136 @@
+package buildup.engine.look.light;
+
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Section;
+import buildup.engine.look.light.Band.Lit;
+import buildup.engine.section.stack.Light;
+import buildup.engine.look.view.Arrises;
+import buildup.engine.look.view.Surfaces;
+import buildup.engine.look.view.View;
+import buildup.engine.look.view.View.Stretch;
+import buildup.engine.look.view.View.Surface;
+import buildup.engine.look.view.Viewpoint;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** Asks how each light falls on a section. */
+public final class Lights {
+    private final Section section;
+    private final List<Surface> surfaces;
+
+    private Lights(Section section) {
+        this.section = section;
+        this.surfaces = Surfaces.withoutFloorAndCeiling(section);
+    }
+
+    /** One answer for each light of the stack that can shine on it; the others are said. */
+    public static List<Lighting> of(Section section, Notices notices) {
+        return of(section, section.stack().lights(), notices);
+    }
+
+    /** One answer for each of {@code lights} that can shine on the section; the others are said. */
+    public static List<Lighting> of(Section section, List<Light> lights, Notices notices) {
+        Lights asked = new Lights(section);
+        List<Lighting> answers = new ArrayList<>();
+        for (Light light : lights) {
+            Optional<Notice> fault = fault(light, section);
+            fault.map(found -> light.mark().map(found::at).orElse(found)).ifPresent(notices::add);
+            if (fault.isEmpty()) {
+                answers.add(asked.lighting(light));
+            }
+        }
+        return List.copyOf(answers);
+    }
+
+    /** tan a = tan h / cos z; degrees. Meaningful for azimuths within 90 degrees of square. */
+    public static double sectionAngle(double altitude, double azimuth) {
+        return Math.toDegrees(Math.atan2(
+                Math.sin(Math.toRadians(altitude)),
+                Math.cos(Math.toRadians(altitude)) * Math.cos(Math.toRadians(azimuth))));
+    }
+
+    private static Optional<Notice> fault(Light light, Section section) {
+        if (light instanceof Light.Lamp lamp) {
+            return section.bodies().stream()
+                    .filter(body ->
+                            Stream.of(lamp.left(), lamp.at(), lamp.right()).anyMatch(body.outline()::takes))
+                    .map(body -> LightNotices.LAMP_IN_WOOD
+                            .with("light", lamp.name())
+                            .with("body", body.name())
+                            .with("distance", Figure.atLeast(60))
+                            .with("height", Figure.atLeast(80)))
+                    .findFirst();
+        }
+        return light instanceof Light.Sun sun ? Sunlight.fault(sun) : DistantLights.fault((Light.Distant) light);
+    }
+
+    private Lighting lighting(Light light) {
+        if (light instanceof Light.Lamp lamp) {
+            Viewpoint viewpoint = new Viewpoint.Near(lamp.at());
+            Optional<SoftEdges> soft = lamp.width() > 0 ? Optional.of(SoftEdges.of(lamp, surfaces)) : Optional.empty();
+            return lighting(light, OptionalDouble.empty(), viewpoint, soft);
+        }
+        Light.Distant distant = light instanceof Light.Sun sun ? Sunlight.distant(sun) : (Light.Distant) light;
+        double angle = sectionAngle(distant.altitude(), distant.azimuth());
+        Viewpoint viewpoint = Viewpoint.FarAway.at(Math.toRadians(angle));
+        return lighting(light, OptionalDouble.of(angle), viewpoint, Optional.empty());
+    }
+
+    private Lighting lighting(Light light, OptionalDouble angle, Viewpoint viewpoint, Optional<SoftEdges> soft) {
+        View view = View.of(viewpoint, surfaces);
+        Arrises arrises = Arrises.of(viewpoint, section);
+        List<Band> bands = new ArrayList<>();
+        List<Shadow> shadows = new ArrayList<>();
+        for (int i = 0; i < section.members().size(); i++) {
+            List<Band> own = bands(i, view);
+            bands.addAll(own);
+            new Shadows(section.members().get(i), own, arrises, viewpoint, soft).addTo(shadows);
+        }
+        return new Lighting(light, angle, bands, shadows);
+    }
+
+    private List<Band> bands(int number, View view) {
+        Member member = section.members().get(number);
+        List<Band> bands = new ArrayList<>();
+        for (Segment segment : member.segments()) {
+            double at = 0;
+            for (Stretch facing : view.facing(segment)) {
+                add(number, Lit.SHADE, segment, at, facing.start(), bands);
+                at = facing.start();
+                for (Stretch seen : view.seen(segment)) {
+                    if (seen.start() >= facing.start() - Tolerance.COINCIDENT
+                            && seen.end() <= facing.end() + Tolerance.COINCIDENT) {
+                        add(number, Lit.CAST, segment, at, seen.start(), bands);
+                        add(number, Lit.LIT, segment, seen.start(), seen.end(), bands);
+                        at = seen.end();
+                    }
+                }
+                add(number, Lit.CAST, segment, at, facing.end(), bands);
+                at = facing.end();
+            }
+            add(number, Lit.SHADE, segment, at, 1, bands);
+        }
+        return bands;
+    }
+
+    private static void add(int member, Lit lit, Segment segment, double start, double end, List<Band> out) {
+        if ((end - start) * segment.length() > Tolerance.SNAP) {
+            out.add(new Band(member, lit, segment.part(start, end)));
+        }
+    }
+
+    /** The first point of a band, moved inside by a hair: on the band whatever rounding does to its end. */
+    static Point inside(Segment segment, boolean atStart) {
+        double hair = Math.min(0.25, 1e-7 / segment.length());
+        return segment.at(atStart ? hair : 1 - hair);
+    }
+}

@@ -1,0 +1,132 @@
+package buildup.engine.look.sight;
+
+import buildup.engine.section.compose.Section;
+import buildup.engine.look.sight.Approach.Showing;
+import buildup.engine.section.stack.Eye;
+import buildup.engine.section.stack.Stack;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.document.Fields;
+import buildup.shared.length.Length;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Follows eyes that come nearer, along the floor or up a stair, and finds where each raw nailer first shows. Reads its
+ * own block of the document, {@code approach:}.
+ */
+public final class Approaches {
+    /** Steps looked at on the way before the first showing is narrowed down. */
+    private static final int STEPS = 240;
+
+    /** How far the place of the first showing is narrowed, as a share of the way: under 1/64 in on 30 ft. */
+    private static final double NARROWED = 1.0 / (1 << 15);
+
+    private Approaches() {}
+
+    /** A straight way of an eye, as the document gives it. */
+    public record Way(String name, Eye from, Eye to) {}
+
+    /**
+     * The ways under {@code approach:}.
+     *
+     * @param root the document, read with the stack's lengths
+     */
+    public static List<Way> read(Stack stack, Fields root, Notices notices) {
+        List<Way> ways = new ArrayList<>();
+        for (Fields entry : root.list("approach")) {
+            String name = entry.text("name").orElse("approach " + (ways.size() + 1));
+            Optional<Eye> from = entry.fields("from").flatMap(fields -> eye(name, fields, stack, notices));
+            Optional<Eye> to = entry.fields("to").flatMap(fields -> eye(name, fields, stack, notices));
+            if (from.isPresent() && to.isPresent()) {
+                ways.add(new Way(name, from.get(), to.get()));
+            } else if (!entry.has("from") || !entry.has("to")) {
+                notices.add(noWay(name, entry));
+            }
+        }
+        return List.copyOf(ways);
+    }
+
+    private static Optional<Eye> eye(String name, Fields fields, Stack stack, Notices notices) {
+        Optional<Length> distance = fields.length("distance");
+        OptionalDouble height = stack.level(fields, "height", notices);
+        // what is given and cannot be read has been refused already
+        if (!fields.has("distance") || !fields.has("height")) {
+            notices.add(noWay(name, fields));
+        }
+        return distance.isPresent() && height.isPresent()
+                ? Optional.of(new Eye(name, distance.get().toInches(), height.getAsDouble(), fields.mark()))
+                : Optional.empty();
+    }
+
+    /** One answer for each way that begins and ends in the room; the others are said. */
+    public static List<Approach> of(Section section, List<Way> ways, Notices notices) {
+        List<Approach> answers = new ArrayList<>();
+        for (Way way : ways) {
+            Optional<Notice> fault = Eyes.fault(way.from(), section).or(() -> Eyes.fault(way.to(), section));
+            fault.ifPresent(notices::add);
+            if (fault.isEmpty()) {
+                answers.add(follow(section, way.name(), way.from(), way.to()));
+            }
+        }
+        return List.copyOf(answers);
+    }
+
+    private static Notice noWay(String name, Fields fields) {
+        return SightNotices.NO_WAY.with("approach", name).at(fields.mark());
+    }
+
+    private static Approach follow(Section section, String name, Eye from, Eye to) {
+        Eyes eyes = Eyes.asked(section);
+        List<List<Coverage>> way = new ArrayList<>();
+        for (int i = 0; i <= STEPS; i++) {
+            way.add(eyes.coverage(between(from, to, (double) i / STEPS)));
+        }
+        List<Showing> showing = new ArrayList<>();
+        for (int row = 0; row < way.get(0).size(); row++) {
+            if (way.get(0).get(row).exposed() > Tolerance.TOUCHING) {
+                showing.add(showing(eyes, from, to, way, row));
+            }
+        }
+        return new Approach(name, from, to, showing);
+    }
+
+    private static Showing showing(Eyes eyes, Eye from, Eye to, List<List<Coverage>> way, int row) {
+        OptionalDouble first = OptionalDouble.empty();
+        double most = 0;
+        for (int i = 0; i < way.size(); i++) {
+            double seen = way.get(i).get(row).seen();
+            most = Math.max(most, seen);
+            if (first.isEmpty() && seen > Tolerance.TOUCHING) {
+                double share = i == 0 ? 0 : narrowed(eyes, from, to, row, i);
+                first = OptionalDouble.of(between(from, to, share).distance());
+            }
+        }
+        Coverage coverage = way.get(0).get(row);
+        return new Showing(coverage.body(), coverage.exposed(), first, most);
+    }
+
+    /** Halves the step in which the nailer comes into sight. */
+    private static double narrowed(Eyes eyes, Eye from, Eye to, int row, int step) {
+        double hidden = (step - 1.0) / STEPS;
+        double shown = (double) step / STEPS;
+        while (shown - hidden > NARROWED) {
+            double middle = (hidden + shown) / 2;
+            boolean shows = eyes.coverage(between(from, to, middle)).get(row).seen() > Tolerance.TOUCHING;
+            hidden = shows ? hidden : middle;
+            shown = shows ? middle : shown;
+        }
+        return shown;
+    }
+
+    private static Eye between(Eye from, Eye to, double share) {
+        return new Eye(
+                from.name(),
+                from.distance() + (to.distance() - from.distance()) * share,
+                from.height() + (to.height() - from.height()) * share,
+                from.mark());
+    }
+}

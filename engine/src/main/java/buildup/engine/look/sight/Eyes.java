@@ -1,0 +1,179 @@
+package buildup.engine.look.sight;
+
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Section;
+import buildup.engine.look.sight.Coverage.Cure;
+import buildup.engine.section.stack.Eye;
+import buildup.engine.look.view.Surfaces;
+import buildup.engine.look.view.View;
+import buildup.engine.look.view.View.Stretch;
+import buildup.engine.look.view.View.Surface;
+import buildup.engine.look.view.Viewpoint;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Asks what each eye of a stack sees. */
+public final class Eyes {
+    private final Section section;
+    private final List<Surface> surfaces;
+
+    private Eyes(Section section) {
+        this.section = section;
+        this.surfaces = Surfaces.solid(section);
+    }
+
+    /** One answer for each eye that stands in the room; an eye elsewhere is said, and so is raw wood that shows. */
+    public static List<Sighting> of(Section section, Notices notices) {
+        Eyes asked = new Eyes(section);
+        List<Sighting> answers = new ArrayList<>();
+        for (Eye eye : section.stack().eyes()) {
+            Optional<Notice> fault = fault(eye, section);
+            fault.ifPresent(notices::add);
+            if (fault.isEmpty()) {
+                answers.add(asked.sighting(eye));
+            }
+        }
+        RawWood.say(section, answers, notices);
+        return List.copyOf(answers);
+    }
+
+    /** Ready to be asked for many eyes. */
+    static Eyes asked(Section section) {
+        return new Eyes(section);
+    }
+
+    /** One row for each nailer. */
+    List<Coverage> coverage(Eye eye) {
+        Viewpoint viewpoint = viewpoint(eye);
+        return coverage(View.of(viewpoint, surfaces), viewpoint);
+    }
+
+    private static Viewpoint viewpoint(Eye eye) {
+        return new Viewpoint.Near(new Point(eye.distance(), eye.height()));
+    }
+
+    static Optional<Notice> fault(Eye eye, Section section) {
+        Point at = new Point(eye.distance(), eye.height());
+        return section.bodies().stream()
+                .filter(body -> body.outline().takes(at))
+                .map(body -> SightNotices.EYE_IN_WOOD
+                        .with("eye", eye.name())
+                        .with("out", Figure.length(eye.distance()))
+                        .with("up", Figure.length(eye.height()))
+                        .with("body", body.name())
+                        .with("distance", Figure.atLeast(72))
+                        .with("height", Figure.atLeast(60))
+                        .at(eye.mark()))
+                .findFirst()
+                .or(() -> eye.distance() <= 0
+                        ? Optional.of(SightNotices.EYE_IN_THE_WALL
+                                .with("eye", eye.name())
+                                .with("out", Figure.length(eye.distance()))
+                                .with("distance", Figure.atLeast(72))
+                                .at(eye.mark()))
+                        : Optional.empty());
+    }
+
+    private Sighting sighting(Eye eye) {
+        Viewpoint viewpoint = viewpoint(eye);
+        View view = View.of(viewpoint, surfaces);
+        List<Seen> members = new ArrayList<>();
+        for (int i = 0; i < section.members().size(); i++) {
+            members.add(seen(i, view, eye));
+        }
+        return new Sighting(eye, members, coverage(view, viewpoint));
+    }
+
+    private List<Coverage> coverage(View view, Viewpoint viewpoint) {
+        List<Coverage> coverage = new ArrayList<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            if (section.body(i).nailer()) {
+                coverage.add(coverage(i, view, viewpoint));
+            }
+        }
+        return coverage;
+    }
+
+    private Seen seen(int number, View view, Eye eye) {
+        Member member = section.members().get(number);
+        List<Segment> visible = new ArrayList<>();
+        member.segments().forEach(segment -> visible(view, segment, visible));
+        return new Seen(number, visible, member.box().height(), seenHeight(visible, eye));
+    }
+
+    private static OptionalDouble seenHeight(List<Segment> visible, Eye eye) {
+        if (visible.stream().anyMatch(part -> part.box().face() > eye.distance() - Tolerance.TOUCHING)) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(visible.stream()
+                .mapToDouble(part -> Math.abs(onPicture(part.from(), eye) - onPicture(part.to(), eye)))
+                .sum());
+    }
+
+    private static void visible(View view, Segment segment, List<Segment> out) {
+        for (Stretch stretch : view.seen(segment)) {
+            if ((stretch.end() - stretch.start()) * segment.length() > Tolerance.SNAP) {
+                out.add(segment.part(stretch.start(), stretch.end()));
+            }
+        }
+    }
+
+    /** Height at which the sight line to {@code p} passes the picture plane x = 0 (central projection). */
+    private static double onPicture(Point p, Eye eye) {
+        return eye.height() + (p.y() - eye.height()) * eye.distance() / (eye.distance() - p.x());
+    }
+
+    private Coverage coverage(int nailer, View view, Viewpoint viewpoint) {
+        double exposed = 0;
+        List<Segment> visible = new ArrayList<>();
+        for (Member member : section.members()) {
+            if (member.body() == nailer) {
+                exposed += member.length();
+                member.segments().forEach(segment -> visible(view, segment, visible));
+            }
+        }
+        return new Coverage(nailer, exposed, visible, cures(visible, view, viewpoint));
+    }
+
+    /** For each piece whose arris bounds what is seen: the height of that arris at which nothing is seen past it. */
+    private List<Cure> cures(List<Segment> visible, View view, Viewpoint viewpoint) {
+        List<Cure> cures = new ArrayList<>();
+        if (visible.size() != 1) {
+            return cures;
+        }
+        Segment shows = visible.get(0);
+        bounding(shows.from(), shows.to(), view, viewpoint, 1).ifPresent(cures::add);
+        bounding(shows.to(), shows.from(), view, viewpoint, -1).ifPresent(cures::add);
+        cures.sort(Comparator.comparingDouble(Cure::move));
+        return cures;
+    }
+
+    /** The cure by what hides the wood beyond {@code edge}, so that {@code far}, the other end, is hidden too. */
+    private Optional<Cure> bounding(Point edge, Point far, View view, Viewpoint viewpoint, int side) {
+        double beyond = viewpoint.key(edge) + side * HAIR;
+        return view.nearest(beyond)
+                .filter(met -> met.body() >= 0
+                        && section.body(met.body()).trim()
+                        && viewpoint.depth(met.at()) < viewpoint.depth(edge) - Tolerance.SNAP)
+                // straight above or below the eye no height of an arris hides anything
+                .filter(met -> Math.abs(((Viewpoint.Near) viewpoint).at().x() - far.x()) > Tolerance.TOUCHING)
+                .map(met -> {
+                    Point eye = ((Viewpoint.Near) viewpoint).at();
+                    double to =
+                            eye.y() + (far.y() - eye.y()) * (eye.x() - met.at().x()) / (eye.x() - far.x());
+                    return new Cure(met.body(), met.at().y(), to);
+                });
+    }
+
+    /** A step beside a sight line, in radians: less than a thousandth of an inch at any distance in a room. */
+    private static final double HAIR = 1e-9;
+}

@@ -1,0 +1,64 @@
+package buildup.engine.look.view;
+
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Section;
+import buildup.engine.look.view.View.Surface;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Bound;
+import buildup.profiles.region.Joining;
+import buildup.profiles.region.Part;
+import buildup.profiles.region.Ring;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The surfaces of a section that can stand in the way of a ray. */
+public final class Surfaces {
+    private Surfaces() {}
+
+    /** All that is solid: pieces, framing, wall, floor and ceiling. */
+    public static List<Surface> solid(Section section) {
+        return outer(section.skin(), List.of());
+    }
+
+    /** All but floor and ceiling: a light of the draughtsman comes through the ceiling. */
+    public static List<Surface> withoutFloorAndCeiling(Section section) {
+        List<Integer> numbers = new ArrayList<>();
+        List<Outline> outlines = new ArrayList<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            Body body = section.body(i);
+            if (body.piece() || body.name().equals("wall")) {
+                numbers.add(i);
+                outlines.add(body.outline());
+            }
+        }
+        return numbers.size() == section.bodies().size()
+                ? solid(section)
+                : outer(Joining.of(outlines).union().parts(), numbers);
+    }
+
+    /** @param numbers the body of each outline joined; empty when they are the same */
+    private static List<Surface> outer(List<Part> parts, List<Integer> numbers) {
+        List<Surface> surfaces = new ArrayList<>();
+        for (Part part : parts) {
+            Ring ring = part.outer();
+            for (int i = 0; i < ring.bounds().size(); i++) {
+                Bound bound = ring.bounds().get(i);
+                int body = numbers.isEmpty() ? bound.outline() : numbers.get(bound.outline());
+                surfaces.add(new Surface(bound.segment(), body));
+                // where welding closed a gap no ray passes either
+                Point end = bound.segment().to();
+                Point next = ring.bounds()
+                        .get((i + 1) % ring.bounds().size())
+                        .segment()
+                        .from();
+                if (!end.near(next, Tolerance.COINCIDENT)) {
+                    surfaces.add(new Surface(new Line(end, next), body));
+                }
+            }
+        }
+        return surfaces;
+    }
+}

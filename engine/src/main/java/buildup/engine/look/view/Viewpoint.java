@@ -1,0 +1,117 @@
+package buildup.engine.look.view;
+
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Crossings;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Where rays come together: far away in a direction, or at a point. */
+public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
+    /** The key of the ray through {@code p}. */
+    double key(Point p);
+
+    /** Distance of {@code p} along its ray; smaller is nearer. Far away it may be negative. */
+    double depth(Point p);
+
+    /** Unit direction from {@code p} towards the viewpoint. */
+    Point towards(Point p);
+
+    /** A point of the ray and the ray's unit direction, away from the viewpoint. */
+    Line ray(double key);
+
+    /** Angles, seen from the centre of an arc, at which a ray only grazes its circle; none from inside it. */
+    List<Double> grazing(Arc arc);
+
+    /** Where the keys begin again from the other side: cuts of a segment there, as t; none far away. */
+    List<Double> seams(Segment segment);
+
+    /** Parallel rays; {@code direction} is the unit vector towards the viewpoint. */
+    record FarAway(Point direction) implements Viewpoint {
+        /** @param angle of the direction towards the viewpoint, radians counterclockwise from straight out */
+        public static FarAway at(double angle) {
+            return new FarAway(Point.towards(angle));
+        }
+
+        @Override
+        public double key(Point p) {
+            return p.cross(direction);
+        }
+
+        @Override
+        public double depth(Point p) {
+            return -p.dot(direction);
+        }
+
+        @Override
+        public Point towards(Point p) {
+            return direction;
+        }
+
+        @Override
+        public Line ray(double key) {
+            Point on = direction.right().times(key);
+            return new Line(on, on.minus(direction));
+        }
+
+        @Override
+        public List<Double> grazing(Arc arc) {
+            double angle = direction.angle();
+            return List.of(angle - Math.PI / 2, angle + Math.PI / 2);
+        }
+
+        @Override
+        public List<Double> seams(Segment segment) {
+            return List.of();
+        }
+    }
+
+    /** Rays from a point; the key is the angle from straight out, 0 to a full turn, in radians. */
+    record Near(Point at) implements Viewpoint {
+        @Override
+        public double key(Point p) {
+            double angle = p.minus(at).angle();
+            return angle < 0 ? angle + 2 * Math.PI : angle;
+        }
+
+        @Override
+        public double depth(Point p) {
+            return p.distance(at);
+        }
+
+        @Override
+        public Point towards(Point p) {
+            return at.minus(p).unit();
+        }
+
+        @Override
+        public Line ray(double key) {
+            return new Line(at, at.plus(Point.towards(key)));
+        }
+
+        @Override
+        public List<Double> grazing(Arc arc) {
+            Point to = at.minus(arc.center());
+            double distance = to.length();
+            if (distance <= arc.radius()) {
+                return List.of();
+            }
+            double half = Math.acos(arc.radius() / distance);
+            return List.of(to.angle() - half, to.angle() + half);
+        }
+
+        @Override
+        public List<Double> seams(Segment segment) {
+            List<Double> seams = new ArrayList<>();
+            double reach = segment.box().face() - at.x();
+            if (reach > 0 && segment.box().bottom() <= at.y() && segment.box().top() >= at.y()) {
+                Line seam = new Line(at, at.plus(new Point(reach + 1, 0)));
+                Crossings.of(segment, seam, Tolerance.COINCIDENT).forEach(p -> seams.add(segment.nearest(p)));
+            }
+            return seams;
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package buildup.engine.mill.nearest;
+
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.region.Difference;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+
+/**
+ * Lays one outline onto another so that the area in one of the two alone is least: from the best of a few plain places
+ * (edges flush, middles together) downhill by ever smaller steps.
+ *
+ * @param limit what is farther apart is not asked for, sq in
+ */
+record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom, double limit) {
+    /** Steps are halved down to this, in: the area then is out by less than a thousandth of a square inch per foot. */
+    private static final double FINEST = 1e-6;
+
+    /** How far the angle is stepped where any turn may be. */
+    private static final int DEGREES = 5;
+
+    /** The same where turn or size are free too: no plane is set by them. */
+    private static final double FREE = 1e-4;
+
+    /** Poses whose plain place is worse than the best, or than the limit, by this factor are not followed. */
+    private static final double WORTH = 2;
+
+    private static final int MOST_FOLLOWED = 3;
+
+    /** A gain below this is rounding: two places that good are one. */
+    private static final double GAIN = 1e-10;
+
+    /** A place and the area that lies in one of the two alone there. */
+    record Laid(Pose pose, double apart) {}
+
+    Laid best() {
+        List<Laid> starts = poses().map(this::start)
+                .sorted(Comparator.comparingDouble(Laid::apart))
+                .toList();
+        double follow = WORTH * Math.min(limit, starts.get(0).apart());
+        Laid best = starts.get(0);
+        for (Laid start : starts.subList(0, Math.min(MOST_FOLLOWED, starts.size()))) {
+            if (start.apart() <= follow && start.apart() > GAIN) {
+                Laid found = downhill(start);
+                best = found.apart() < best.apart() - GAIN ? found : best;
+            }
+        }
+        return best;
+    }
+
+    private Stream<Pose> poses() {
+        Stream<Pose> turned = freedom.anyTurn()
+                ? Stream.concat(
+                        Pose.quarters().stream(),
+                        Stream.of(false, true)
+                                .flatMap(over -> DoubleStream.iterate(
+                                                DEGREES, turn -> turn < 360, turn -> turn + DEGREES)
+                                        .filter(turn -> turn % 90 != 0)
+                                        .mapToObj(turn -> Pose.of(over, turn))))
+                : Pose.quarters().stream();
+        return freedom.scale() ? turned.flatMap(this::sizes) : turned;
+    }
+
+    /** So large that the areas are the same, the widths, the heights; and as it is. */
+    private Stream<Pose> sizes(Pose pose) {
+        Box own = pose.apply(stick).box();
+        Box asked = wanted.box();
+        if (pose.turn() % 90 != 0) {
+            return Stream.of(new Pose(pose.over(), pose.turn(), Math.sqrt(wanted.area() / stick.area()), pose.shift()));
+        }
+        return DoubleStream.of(
+                        1,
+                        Math.sqrt(wanted.area() / stick.area()),
+                        asked.width() / own.width(),
+                        asked.height() / own.height())
+                .mapToObj(scale -> new Pose(pose.over(), pose.turn(), scale, pose.shift()));
+    }
+
+    /** The best of the plain places; the earlier one where two are as good. */
+    private Laid start(Pose pose) {
+        Outline there = pose.apply(stick);
+        Difference laid = Difference.from(there);
+        Laid best = new Laid(pose, Double.POSITIVE_INFINITY);
+        for (Point step : pose.turn() % 90 == 0 ? plain(outline, there) : middle(outline, there)) {
+            double apart = wanted.to(laid.shifted(step.x(), step.y()));
+            if (apart < best.apart() - GAIN) {
+                best = new Laid(pose.shifted(step), apart);
+            }
+        }
+        return best;
+    }
+
+    private static List<Point> plain(Outline wanted, Outline laid) {
+        Box a = wanted.box();
+        Box b = laid.box();
+        double out = (a.back() + a.face() - b.back() - b.face()) / 2;
+        double up = (a.bottom() + a.top() - b.bottom() - b.top()) / 2;
+        List<Point> places = new ArrayList<>();
+        for (double dx : List.of(a.back() - b.back(), a.face() - b.face(), out)) {
+            for (double dy : List.of(a.bottom() - b.bottom(), a.top() - b.top(), up)) {
+                places.add(new Point(dx, dy));
+            }
+        }
+        // last, so that of two places as good the one with flush edges is taken
+        places.addAll(middle(wanted, laid));
+        return places;
+    }
+
+    private static List<Point> middle(Outline wanted, Outline laid) {
+        return List.of(wanted.centroid().minus(laid.centroid()));
+    }
+
+    private Laid downhill(Laid start) {
+        Laid best = start;
+        Box box = wanted.box();
+        double step = Math.min(box.width(), box.height()) / 8;
+        Pose still = start.pose();
+        Difference laid = Difference.from(still.apply(stick));
+        while (step > (freedom.anyTurn() || freedom.scale() ? FREE : FINEST)) {
+            Laid from = best;
+            if (!from.pose().sameBut(still)) {
+                still = from.pose();
+                laid = Difference.from(still.apply(stick));
+            }
+            for (Pose next : beside(from.pose(), step)) {
+                Point way = next.shift().minus(still.shift());
+                double apart = wanted.to(
+                        next.sameBut(still) ? laid.shifted(way.x(), way.y()) : Difference.from(next.apply(stick)));
+                if (apart < best.apart() - GAIN) {
+                    best = new Laid(next, apart);
+                }
+            }
+            step = best.equals(from) ? step / 2 : step;
+        }
+        return best;
+    }
+
+    private List<Pose> beside(Pose pose, double step) {
+        List<Pose> near = new ArrayList<>();
+        for (int right = -1; right <= 1; right++) {
+            for (int up = -1; up <= 1; up++) {
+                if (right != 0 || up != 0) {
+                    near.add(pose.shifted(new Point(right * step, up * step)));
+                }
+            }
+        }
+        double size = Math.max(wanted.box().width(), wanted.box().height());
+        for (double way : List.of(-1.0, 1.0)) {
+            if (freedom.anyTurn()) {
+                near.add(about(pose, pose.turn() + way * Math.toDegrees(step / size), pose.scale()));
+            }
+            if (freedom.scale()) {
+                near.add(about(pose, pose.turn(), pose.scale() * (1 + way * step / size)));
+            }
+        }
+        return near;
+    }
+
+    /** Turned and sized about its own middle, which stays where it is. */
+    private Pose about(Pose pose, double turn, double scale) {
+        Pose next = new Pose(pose.over(), turn, scale, Point.ORIGIN);
+        return next.shifted(pose.apply(stick).centroid().minus(next.apply(stick).centroid()));
+    }
+}

@@ -1,0 +1,38 @@
+package buildup.engine.mill.quote;
+
+import buildup.catalog.Catalog;
+import buildup.catalog.Head;
+import buildup.catalog.Mill;
+import buildup.catalog.Rates;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.notice.Notices;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * An order of moldings.
+ *
+ * @param validUntil until when the quote holds, as the order says; the program knows no date
+ * @param head that runs them
+ * @param breaks other quantities to be priced, feet
+ */
+public record Order(
+        String title,
+        Optional<String> validUntil,
+        Mill mill,
+        Rates rates,
+        Head head,
+        List<Item> items,
+        List<BigDecimal> breaks) {
+    public Order {
+        items = List.copyOf(items);
+        breaks = List.copyOf(breaks);
+    }
+
+    /** Reads an order; empty when anything in it was refused. */
+    public static Optional<Order> read(Document document, Catalog catalog, Claims claims, Notices notices) {
+        return new OrderReader(catalog, claims, notices).read(document);
+    }
+}

@@ -1,0 +1,173 @@
+package buildup.engine.mill.quote;
+
+import buildup.catalog.Catalog;
+import buildup.catalog.Head;
+import buildup.catalog.Mill;
+import buildup.catalog.Rates;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Scalar;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Reads an order, all its faults in one run. */
+final class OrderReader {
+    static final String USUAL_MILL = "usual";
+
+    private static final Pattern FEET = Pattern.compile("\\d{1,6}(?:\\.\\d{1,2})?");
+    private static final int MOST_ITEMS = 100;
+    private static final int MOST_BREAKS = 12;
+
+    private final Catalog catalog;
+    private final Claims claims;
+    private final Notices notices;
+
+    OrderReader(Catalog catalog, Claims claims, Notices notices) {
+        this.catalog = catalog;
+        this.claims = claims;
+        this.notices = notices;
+    }
+
+    Optional<Order> read(Document document) {
+        Fields plain = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
+        LengthReader lengths = new LengthReader(unit(plain), Map.of());
+        Fields fields = plain.withReader(lengths);
+        String title = fields.text("title").orElse("");
+        // the catalog's files are read by whoever may open files
+        fields.scalars("catalog");
+        Optional<String> validUntil = fields.text("valid-until");
+        Optional<Mill> mill =
+                catalog.mill(named(fields, "mill").orElse(new Scalar(USUAL_MILL, fields.mark())), notices);
+        Optional<Scalar> called = named(fields, "rates");
+        if (called.isEmpty()) {
+            refuse(
+                    "missing-key",
+                    "The order names no rates.",
+                    fields.mark("rates"),
+                    "Add 'rates:' with a list of your own, or 'rates: example' to try it out.");
+        }
+        Optional<Rates> rates = called.flatMap(name -> catalog.rates(name, notices));
+        Optional<Head> head = head(fields);
+        List<BigDecimal> breaks = breaks(fields);
+        Optional<Scalar> wood = named(fields, "wood");
+        String boards = fields.text("boards").orElse(Catalog.USUAL_BOARDS);
+        List<Fields> entries = fields.list("items");
+        if (entries.isEmpty()) {
+            refuse(
+                    "empty-order",
+                    "The order holds no items.",
+                    fields.mark("items"),
+                    "Add one, as 'items: [{ profile: cove 3/4, wood: red-oak, feet: 200 }]'.");
+        } else if (entries.size() > MOST_ITEMS) {
+            refuse(
+                    "too-many-items",
+                    "The order holds " + entries.size() + " items; at most " + MOST_ITEMS + " are quoted at once.",
+                    fields.mark("items"),
+                    "Write it as several orders.");
+            return Optional.empty();
+        }
+        List<Item> items = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        ItemReader reader = new ItemReader(catalog, boards, lengths, notices);
+        for (Fields entry : entries) {
+            reader.read(entry, wood, mill, rates, head).ifPresent(item -> {
+                if (!names.add(item.name())) {
+                    refuse(
+                            "same-name-twice",
+                            "'" + item.name() + "' is there twice.",
+                            entry.mark("name"),
+                            "Call one " + item.name() + "-2, with 'name:'.");
+                }
+                items.add(item);
+            });
+        }
+        notices.addAll(claims.unclaimed(document));
+        return notices.refused()
+                ? Optional.empty()
+                : Optional.of(new Order(
+                        title, validUntil, mill.orElseThrow(), rates.orElseThrow(), head.orElseThrow(), items, breaks));
+    }
+
+    private LengthUnit unit(Fields fields) {
+        Optional<String> asked = fields.text("units");
+        Optional<LengthUnit> unit = asked.flatMap(LengthUnit::named);
+        if (asked.isPresent() && unit.isEmpty()) {
+            refuse(
+                    "unknown-name",
+                    "No unit is called '" + asked.get() + "'.",
+                    fields.mark("units"),
+                    "Write in, mm, cm or ft.");
+        }
+        return unit.orElse(LengthUnit.INCH);
+    }
+
+    /** The head that the order names, else the first of the lists. */
+    private Optional<Head> head(Fields fields) {
+        Optional<Scalar> asked = named(fields, "head");
+        Optional<Head> head = catalog.heads().stream()
+                .filter(one ->
+                        asked.isEmpty() || one.name().equals(asked.get().text().strip()))
+                .findFirst();
+        if (head.isEmpty()) {
+            refuse(
+                    "unknown-name",
+                    "No head is called '" + asked.map(Scalar::text).orElse("") + "'.",
+                    fields.mark("head"),
+                    "There are: "
+                            + String.join(
+                                    ", ",
+                                    catalog.heads().stream().map(Head::name).toList())
+                            + ".");
+        }
+        return head;
+    }
+
+    private List<BigDecimal> breaks(Fields fields) {
+        List<Scalar> asked = fields.scalars("breaks");
+        if (asked.size() > MOST_BREAKS) {
+            refuse(
+                    "too-many-breaks",
+                    "The order asks for " + asked.size() + " other quantities; at most " + MOST_BREAKS + " are priced.",
+                    fields.mark("breaks"),
+                    "Ask for fewer.");
+            return List.of();
+        }
+        List<BigDecimal> breaks = new ArrayList<>();
+        asked.forEach(text -> feet(text, notices).ifPresent(breaks::add));
+        return breaks.stream().distinct().sorted().toList();
+    }
+
+    /** Feet of a run: a plain number, one at least. */
+    static Optional<BigDecimal> feet(Scalar text, Notices notices) {
+        String written = text.text().strip();
+        Optional<BigDecimal> feet = FEET.matcher(written).matches()
+                ? Optional.of(new BigDecimal(written)).filter(number -> number.compareTo(BigDecimal.ONE) >= 0)
+                : Optional.empty();
+        if (feet.isEmpty()) {
+            notices.add(Notice.refusal("not-a-number", "'" + text.text() + "' is not a number of feet to run.")
+                    .at(text.mark())
+                    .cure("Write a plain number from 1 to 999,999, as 260."));
+        }
+        return feet;
+    }
+
+    static Optional<Scalar> named(Fields fields, String key) {
+        return fields.scalar(key).filter(text -> !text.text().isBlank());
+    }
+
+    private void refuse(String code, String message, Mark mark, String cure) {
+        notices.add(Notice.refusal(code, message).at(mark).cure(cure));
+    }
+}

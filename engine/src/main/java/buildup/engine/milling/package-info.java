@@ -1,9 +1,0 @@
-/**
- * The mill's questions of a profile: from where a cutter reaches what, what it cannot, which listed bits and blades make
- * it and in what order, and the ground knife that makes it in one go. {@link buildup.engine.milling.Milling} is asked; it
- * looks at the stick as it is run ({@link buildup.engine.milling.Stick}), square to the heads.
- */
-@NullMarked
-package buildup.engine.milling;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,170 @@
+package buildup.engine.room.run;
+
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Says what finds no room along one run. */
+final class Clashes {
+    /** Shop practice, no source: a nail this near to both ends of a stick splits it, in. */
+    static final double SHORTEST_NAILED = 3;
+
+    private final Run run;
+    private final Notices notices;
+
+    Clashes(Run run, Notices notices) {
+        this.run = run;
+        this.notices = notices;
+    }
+
+    /** Whether a stick has any length at its back and at its face; else it is said. */
+    boolean hasRoom(Fit fit, Stretch stretch) {
+        double least = Math.min(fit.backLength(), fit.faceLength());
+        if (least > Tolerance.TOUCHING) {
+            return true;
+        }
+        double needed = fit.wall() - least;
+        add(
+                RunNotices.NO_ROOM_ON_ITS_WALL
+                        .with("needs", Figure.atLeast(needed))
+                        .with("stretch", fit.stretch())
+                        .with("wall", Figure.atMost(fit.wall()))
+                        .amount(Figure.length(-least)),
+                fit.course(),
+                stretch.mark());
+        return false;
+    }
+
+    /** Sticks of one course that are not neighbours and yet meet in plan. */
+    void crossing(Course course, List<Fit> fits, boolean closed) {
+        double x = course.face();
+        for (int i = 0; i < fits.size(); i++) {
+            for (int j = i + 2; j < fits.size(); j++) {
+                boolean round = closed && i == 0 && j == fits.size() - 1;
+                Fit a = fits.get(i);
+                Fit b = fits.get(j);
+                if (!round && crosses(a.left(x), a.right(x), b.left(x), b.right(x))) {
+                    add(
+                            RunNotices.RUNS_INTO_ITSELF
+                                    .with("stretch", a.stretch())
+                                    .with("other", b.stretch())
+                                    .amount(Figure.length(x)),
+                            course,
+                            run.mark());
+                }
+            }
+        }
+    }
+
+    private static boolean crosses(Point a, Point b, Point c, Point d) {
+        return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
+    }
+
+    private static double side(Point a, Point b, Point p) {
+        return Math.signum(b.minus(a).cross(p.minus(a)));
+    }
+
+    /** What is wrong with the returns of the run's ends and of its openings, and with ends that show. */
+    void ofReturns(List<Course> courses) {
+        List<Course> trim = courses.stream().filter(Course::trim).toList();
+        ends().filter(end -> end.kind() == Ending.Kind.RETURN)
+                .forEach(end -> trim.forEach(course -> longerThanWall(course, end)));
+        allEnds().forEach(end -> end.casing().ifPresent(casing -> trim.forEach(course -> proud(course, casing, end))));
+        for (Stretch stretch : run.stretches()) {
+            for (Opening opening : stretch.openings()) {
+                if (opening.ends().kind() == Ending.Kind.RETURN) {
+                    trim.forEach(course -> collide(course, opening));
+                }
+            }
+        }
+        if (allEnds().anyMatch(end -> end.kind() == Ending.Kind.RETURN)) {
+            trim.stream().filter(Fitting::planted).forEach(this::plant);
+            glue(trim.stream()
+                    .filter(course -> !Fitting.planted(course) && course.face() < SHORTEST_NAILED)
+                    .map(course -> RunNotices.QUOTED.with("piece", course.name()))
+                    .toList());
+        }
+    }
+
+    private Stream<Ending> ends() {
+        return Stream.of(run.left(), run.right()).flatMap(Optional::stream);
+    }
+
+    private Stream<Ending> allEnds() {
+        return Stream.concat(
+                ends(),
+                run.stretches().stream()
+                        .flatMap(stretch -> stretch.openings().stream())
+                        .map(Opening::ends));
+    }
+
+    private void longerThanWall(Course course, Ending end) {
+        end.room().ifPresent(room -> {
+            double over = course.face() - room;
+            if (over > Tolerance.COINCIDENT) {
+                add(
+                        RunNotices.RETURN_TOO_LONG
+                                .with("needs", Figure.atLeast(course.face()))
+                                .with("wall", Figure.atMost(room))
+                                .with("by", Figure.atLeast(over))
+                                .amount(Figure.length(over)),
+                        course,
+                        end.mark());
+            }
+        });
+    }
+
+    private void collide(Course course, Opening opening) {
+        double width = opening.to() - opening.from();
+        double over = 2 * course.face() - width;
+        if (over > Tolerance.COINCIDENT) {
+            add(
+                    RunNotices.RETURNS_MEET
+                            .with("opening", opening.name())
+                            .with("needs", Figure.atLeast(2 * course.face()))
+                            .with("has", Figure.atMost(width))
+                            .with("by", Figure.atLeast(over / 2))
+                            .amount(Figure.length(over)),
+                    course,
+                    opening.mark());
+        }
+    }
+
+    private void proud(Course course, double casing, Ending end) {
+        double over = course.face() - casing;
+        if (over > Tolerance.TOUCHING) {
+            add(RunNotices.END_GRAIN_SHOWS.notice().amount(Figure.length(over)), course, end.mark());
+        }
+    }
+
+    private void plant(Course course) {
+        add(
+                RunNotices.CANNOT_BE_MITERED
+                        .with("length", Figure.length(course.face()))
+                        .with("thickness", Figure.length(course.thickness()))
+                        .amount(Figure.length(course.thickness() - course.face())),
+                course,
+                run.mark());
+    }
+
+    private void glue(List<Phrase> names) {
+        if (!names.isEmpty()) {
+            notices.add(RunNotices.GLUED
+                    .with("names", Listing.commas(names))
+                    .at(run.mark())
+                    .amount(Figure.length(SHORTEST_NAILED)));
+        }
+    }
+
+    private void add(Notice notice, Course course, Mark mark) {
+        notices.add(notice.at(mark).of(course.name()));
+    }
+}

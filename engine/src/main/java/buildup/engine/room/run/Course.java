@@ -1,0 +1,138 @@
+package buildup.engine.room.run;
+
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Placed;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * A piece of the stack as it runs along the wall.
+ *
+ * @param body number of the piece in the section
+ * @param trim whether it is seen; else a nailer
+ * @param box least and greatest projection and height
+ * @param spring degrees from upright of the face that lies on the saw's table: 0 for what stands, 90 for a board that
+ *     lies, positive when the stick leans out as it goes up
+ * @param plain whether its section is a plain rectangle: nothing to cope
+ * @param stock what it is cut from, in words: a profile, or a board by thickness x width
+ * @param profile as the document calls it
+ */
+public record Course(
+        String name,
+        int body,
+        boolean trim,
+        Box box,
+        double spring,
+        boolean plain,
+        Phrase stock,
+        String profile,
+        double thickness,
+        double width) {
+    private static final Phrase BOARD = Phrase.of("board {thickness} x {width}");
+    private static final Phrase ONE_OFF = Phrase.of("section of {name}");
+
+    /** Trim and nailers of a section in the order of putting up; what stands already is not cut. */
+    static List<Course> of(Section section) {
+        return IntStream.range(0, section.bodies().size())
+                .filter(number -> section.body(number).inStack())
+                .boxed()
+                .flatMap(number -> section.body(number).placed().stream().map(placed -> of(number, section, placed)))
+                .toList();
+    }
+
+    private static Course of(int number, Section section, Placed placed) {
+        Body body = section.body(number);
+        Outline outline = placed.outline();
+        boolean board = placed.piece().stock().board();
+        boolean plain = placed.piece().shape().isRectangle() || board;
+        double one = placed.blankThickness();
+        double other = placed.blankWidth();
+        // blocking and one-offs are drawn as they sit: their thickness is the lesser of the two
+        double thickness = board ? one : Math.min(one, other);
+        double width = board ? other : Math.max(one, other);
+        String profile = placed.piece().stock().name();
+        Phrase stock = plain
+                ? BOARD.with("thickness", Figure.length(thickness)).with("width", Figure.length(width))
+                : profile.equals("section") ? ONE_OFF.with("name", body.name()) : Phrase.plain(profile);
+        return new Course(
+                body.name(),
+                number,
+                body.trim(),
+                outline.box(),
+                spring(placed),
+                plain,
+                stock,
+                profile,
+                thickness,
+                width);
+    }
+
+    /** The lean of the stick's flat: its back when it is sprung, the wider side of a board, upright for the rest. */
+    private static double spring(Placed placed) {
+        Outline outline = placed.outline();
+        List<String> members = outline.members();
+        if (members.contains("wall-flat") && members.contains("ceiling-flat")) {
+            return outline.straights("back").stream()
+                    .findFirst()
+                    .map(Course::lean)
+                    .orElse(0.0);
+        }
+        boolean board = placed.piece().stock().board();
+        if (outline.isRectangle()) {
+            Box box = outline.box();
+            boolean lies = board ? placed.piece().stock().lying() : box.width() > box.height();
+            return lies ? 90 : 0;
+        }
+        return board ? longest(outline).map(Course::lean).orElse(0.0) : 0;
+    }
+
+    private static Optional<Line> longest(Outline outline) {
+        return outline.strokes().stream()
+                .map(Stroke::segment)
+                .filter(Line.class::isInstance)
+                .map(Line.class::cast)
+                .max(Comparator.comparingDouble(Segment::length));
+    }
+
+    /** Degrees of a line from upright, -90 to 90, positive when it goes out as it goes up. */
+    private static double lean(Line line) {
+        Point up = line.to().minus(line.from());
+        Point rising = up.y() < 0 ? up.times(-1) : up;
+        return Math.toDegrees(Math.atan2(rising.x(), rising.y()));
+    }
+
+    public boolean sprung() {
+        return Math.abs(spring) > Tolerance.SAME_DIRECTION && Math.abs(spring) < 90 - Tolerance.SAME_DIRECTION;
+    }
+
+    public boolean lies() {
+        return Math.abs(spring) >= 90 - Tolerance.SAME_DIRECTION;
+    }
+
+    /** Least projection. */
+    public double back() {
+        return box.back();
+    }
+
+    /** Greatest projection. */
+    public double face() {
+        return box.face();
+    }
+
+    /** Height of its middle over the datum. */
+    double middle() {
+        return (box.bottom() + box.top()) / 2;
+    }
+}

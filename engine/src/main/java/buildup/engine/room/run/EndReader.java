@@ -1,0 +1,178 @@
+package buildup.engine.room.run;
+
+import buildup.shared.document.Fields;
+import buildup.shared.document.Mapping;
+import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.length.Angle;
+import buildup.shared.length.Length;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads corners, the ends of runs, the sides of openings and walls out of plumb. */
+final class EndReader {
+    /** A wall further out of plumb than this is a slip of the pen: 1 in 10. */
+    private static final double MOST_LEAN = 0.1;
+
+    private static final List<String> SIDES = List.of("butt", "return", "square");
+
+    private final Notices notices;
+
+    EndReader(Notices notices) {
+        this.notices = notices;
+    }
+
+    /** {@code outside 90}; a word alone is square. */
+    Optional<Corner> corner(Fields fields) {
+        return fields.scalar("corner").flatMap(text -> {
+            String[] words = text.text().strip().split("\\s+", 2);
+            boolean inside = words[0].equals("inside");
+            if (!inside && !words[0].equals("outside")) {
+                refuse(RunNotices.WHICH_CORNER.with("word", text.text()), text.mark());
+                return Optional.empty();
+            }
+            Optional<Angle> angle = words.length < 2 ? Optional.of(Angle.degrees(90)) : Angle.read(words[1]);
+            if (angle.isEmpty()) {
+                refuse(RunNotices.NO_ANGLE.with("word", words[1]), text.mark());
+            }
+            return angle.flatMap(found -> open(found.toDegrees(), text.mark()))
+                    .map(degrees -> new Corner(inside, degrees));
+        });
+    }
+
+    /** A corner that is open at all and not straight. */
+    private Optional<Double> open(double degrees, Mark mark) {
+        if (degrees > 0 && degrees < 180) {
+            return Optional.of(degrees);
+        }
+        refuse(
+                (degrees == 180 ? RunNotices.STRAIGHT_ON : degrees <= 0 ? RunNotices.SHUT : RunNotices.WRONG_SIDE)
+                        .with("corner", Figure.angle(degrees)),
+                mark);
+        return Optional.empty();
+    }
+
+    /** A word, or a mapping with more to say. */
+    Optional<Ending> end(Fields fields, String key) {
+        if (fields.node(key).orElse(fields.mapping()) instanceof Scalar word) {
+            return kind(word).map(kind -> plain(kind, word.mark()));
+        }
+        return fields.has(key) ? fields.fields(key).flatMap(this::end) : Optional.empty();
+    }
+
+    private static Ending plain(Ending.Kind kind, Mark mark) {
+        return new Ending(kind, 90, 0, OptionalDouble.empty(), OptionalDouble.empty(), mark);
+    }
+
+    private Optional<Ending> end(Fields fields) {
+        Optional<Scalar> word = fields.scalar("end");
+        if (word.isEmpty()) {
+            refuse(RunNotices.END_WITHOUT_KIND.notice(), fields.mark());
+        }
+        Optional<Ending.Kind> kind = word.flatMap(this::kind);
+        Optional<Double> corner = fields.has("corner")
+                ? fields.angle("corner").flatMap(angle -> open(angle.toDegrees(), fields.mark("corner")))
+                : Optional.of(90.0);
+        Optional<Double> lean = lean(fields);
+        OptionalDouble casing = size(fields, "casing");
+        OptionalDouble room = size(fields, "room");
+        if (kind.isEmpty() || corner.isEmpty() || lean.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean agree = belongs(fields, "corner", kind.get(), Ending.Kind.DIE)
+                & belongs(fields, "plumb", kind.get(), Ending.Kind.DIE)
+                & belongs(fields, "casing", kind.get(), Ending.Kind.BUTT)
+                & belongs(fields, "room", kind.get(), Ending.Kind.RETURN);
+        return agree
+                ? Optional.of(new Ending(kind.get(), corner.get(), lean.get(), casing, room, fields.mark()))
+                : Optional.empty();
+    }
+
+    private boolean belongs(Fields fields, String key, Ending.Kind kind, Ending.Kind owner) {
+        if (!fields.has(key) || kind == owner) {
+            return true;
+        }
+        refuse(
+                RunNotices.OF_ANOTHER_END
+                        .with("kind", kind.word())
+                        .with("key", key)
+                        .with("owner", owner.word()),
+                fields.mark(key));
+        return false;
+    }
+
+    private Optional<Ending.Kind> kind(Scalar word) {
+        Optional<Ending.Kind> kind = Arrays.stream(Ending.Kind.values())
+                .filter(one -> one.word().equals(word.text().strip()))
+                .findFirst();
+        if (kind.isEmpty()) {
+            refuse(RunNotices.UNKNOWN_END.with("word", word.text()), word.mark());
+        }
+        return kind;
+    }
+
+    /** How the run ends on both sides of an opening: it butts the casing when nothing is said. */
+    Optional<Ending> ofOpening(Fields fields) {
+        Optional<Scalar> word = fields.scalar("ends");
+        OptionalDouble casing = size(fields, "casing");
+        if (word.filter(text -> !SIDES.contains(text.text().strip())).isPresent()) {
+            refuse(
+                    RunNotices.UNKNOWN_SIDE.with("word", word.get().text()),
+                    word.get().mark());
+            return Optional.empty();
+        }
+        Ending.Kind kind = word.flatMap(this::kind).orElse(Ending.Kind.BUTT);
+        if (!belongs(fields, "casing", kind, Ending.Kind.BUTT)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Ending(kind, 90, 0, casing, OptionalDouble.empty(), fields.mark()));
+    }
+
+    private OptionalDouble size(Fields fields, String key) {
+        Optional<Double> size = fields.length(key).map(Length::toInches);
+        if (size.filter(inches -> inches < 0).isPresent()) {
+            refuse(
+                    RunNotices.LESS_THAN_NOTHING.with("key", key).with("size", Figure.length(size.get())),
+                    fields.mark(key));
+            return OptionalDouble.empty();
+        }
+        return size.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    /** {@code plumb: { out: 3/8, over: 96 }}: inches forward for every inch up; 0 when it is not said. */
+    Optional<Double> lean(Fields fields) {
+        Optional<Mapping> said = fields.mapping("plumb");
+        if (said.isEmpty()) {
+            return Optional.of(0.0);
+        }
+        Fields plumb = fields.fields(said.get(), "plumb");
+        Optional<Double> out = plumb.length("out").map(Length::toInches);
+        Optional<Double> over = plumb.length("over").map(Length::toInches);
+        if (!plumb.has("out") || !plumb.has("over")) {
+            refuse(
+                    RunNotices.LEAN_HALF_SAID.with("out", Figure.atLeast(0.375)).with("over", Figure.atLeast(96)),
+                    plumb.mark());
+        }
+        if (out.isEmpty() || over.isEmpty()) {
+            return Optional.empty();
+        }
+        if (!(over.get() > 0) || Math.abs(out.get()) > MOST_LEAN * over.get()) {
+            refuse(
+                    RunNotices.LEANS_TOO_FAR
+                            .with("out", Figure.length(out.get()))
+                            .with("over", Figure.length(over.get())),
+                    plumb.mark());
+            return Optional.empty();
+        }
+        return Optional.of(out.get() / over.get());
+    }
+
+    private void refuse(Notice notice, Mark mark) {
+        notices.add(notice.at(mark));
+    }
+}

@@ -1,0 +1,188 @@
+package buildup.engine.room.run;
+
+import buildup.engine.room.run.Saw.Hand;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Fits courses to one run. */
+final class Fitting {
+    private final int number;
+    private final Run run;
+    private final List<Frame> frames;
+    private final Clashes clashes;
+
+    Fitting(int number, Run run, List<Frame> frames, Clashes clashes) {
+        this.number = number;
+        this.run = run;
+        this.frames = frames;
+        this.clashes = clashes;
+    }
+
+    /** A part of a stretch between its ends and its openings. */
+    private record Part(String name, double from, double to, Optional<Opening> before, Optional<Opening> behind) {}
+
+    /** The sticks of one course from left to right, the returns of its ends among them. */
+    List<Fit> along(Course course) {
+        List<Fit> fits = new ArrayList<>();
+        Grain grain = new Grain(run, course);
+        for (int i = 0; i < run.stretches().size(); i++) {
+            for (Part part : parts(run.stretches().get(i))) {
+                fits.addAll(fits(course, i, part, grain.next(part.before().isPresent())));
+            }
+        }
+        return fits;
+    }
+
+    private List<Fit> fits(Course course, int stretch, Part part, Optional<String> group) {
+        Optional<Ending> left = endLeft(stretch, part);
+        Optional<Ending> right = endRight(stretch, part);
+        Fit fit = new Fit(
+                number,
+                part.name(),
+                course,
+                frames.get(stretch),
+                part.from(),
+                part.to() - part.from(),
+                left.map(end -> end(course, end, stretch)).orElseGet(() -> corner(course, stretch, Hand.LEFT)),
+                right.map(end -> end(course, end, stretch)).orElseGet(() -> corner(course, stretch, Hand.RIGHT)),
+                group,
+                false);
+        List<Fit> fits = new ArrayList<>();
+        left.flatMap(end -> selfReturn(fit, end, Hand.LEFT)).ifPresent(fits::add);
+        if (clashes.hasRoom(fit, run.stretches().get(stretch))) {
+            fits.add(fit);
+        }
+        right.flatMap(end -> selfReturn(fit, end, Hand.RIGHT)).ifPresent(fits::add);
+        return fits;
+    }
+
+    /** Groups of sticks whose grain runs on: a new one behind every opening. */
+    private static final class Grain {
+        private final Run run;
+        private final Course course;
+        private int group = 1;
+
+        Grain(Run run, Course course) {
+            this.run = run;
+            this.course = course;
+        }
+
+        Optional<String> next(boolean breaks) {
+            group += breaks ? 1 : 0;
+            return run.grain().contains(course.name())
+                    ? Optional.of(run.name() + " " + course.name() + (group == 1 ? "" : " " + group))
+                    : Optional.empty();
+        }
+    }
+
+    private static List<Part> parts(Stretch stretch) {
+        List<Part> parts = new ArrayList<>();
+        double from = 0;
+        Optional<Opening> before = Optional.empty();
+        for (Opening opening : stretch.openings()) {
+            String name = stretch.name() + ", left of " + opening.name();
+            parts.add(new Part(name, from, opening.from(), before, Optional.of(opening)));
+            from = opening.to();
+            before = Optional.of(opening);
+        }
+        String name = before.map(opening -> stretch.name() + ", right of " + opening.name())
+                .orElse(stretch.name());
+        parts.add(new Part(name, from, stretch.length(), before, Optional.empty()));
+        // an opening right at a corner leaves no wall beside it
+        return parts.stream()
+                .filter(part -> part.to() - part.from() > Tolerance.TOUCHING)
+                .toList();
+    }
+
+    private Optional<Ending> endLeft(int stretch, Part part) {
+        return part.before().map(Opening::ends).or(() -> stretch == 0 ? run.left() : Optional.empty());
+    }
+
+    private Optional<Ending> endRight(int stretch, Part part) {
+        boolean last = stretch == run.stretches().size() - 1;
+        return part.behind().map(Opening::ends).or(() -> last ? run.right() : Optional.empty());
+    }
+
+    /** What a course meets at a corner of the run. */
+    private Meeting corner(Course course, int stretch, Hand hand) {
+        Corner corner = (hand == Hand.LEFT
+                        ? run.cornerBefore(stretch)
+                        : run.stretches().get(stretch).corner())
+                .orElseThrow();
+        double own = run.stretches().get(stretch).lean() * course.middle();
+        Stretch other = hand == Hand.LEFT ? run.before(stretch) : run.after(stretch);
+        double shift = shift(corner, own, other.lean() * course.middle());
+        if (!run.coped() || !corner.inside() || !course.trim()) {
+            return Meeting.miter(EndCut.Kind.MITER, corner, shift);
+        }
+        if (hand == Hand.RIGHT) {
+            return Meeting.wall(corner, 0, shift, Meeting.WALL_BEHIND_A_COPE);
+        }
+        return course.plain()
+                ? Meeting.wall(corner, course.face(), shift, Meeting.FACE_BEFORE_IT)
+                : Meeting.miter(EndCut.Kind.COPE, corner, shift);
+    }
+
+    /** How far the corner moves along a stretch when both walls stand off their planes: where the two then cross. */
+    private static double shift(Corner corner, double own, double other) {
+        double angle = Math.toRadians(corner.angle());
+        double past = (other + own * Math.cos(angle)) / Math.sin(angle);
+        return corner.inside() ? -past : past;
+    }
+
+    private Meeting end(Course course, Ending end, int stretch) {
+        return switch (end.kind()) {
+            case RETURN -> returned(course);
+            case DIE -> {
+                double own = run.stretches().get(stretch).lean() * course.middle();
+                Corner corner = new Corner(true, end.corner());
+                yield Meeting.wall(corner, 0, shift(corner, own, end.lean() * course.middle()), Meeting.WALL);
+            }
+            case BUTT -> Meeting.square(EndCut.Kind.BUTT, 0, Meeting.CASING);
+            case SQUARE -> Meeting.square(EndCut.Kind.SQUARE, 0, Meeting.NOTHING);
+        };
+    }
+
+    private static Meeting returned(Course course) {
+        if (!course.trim()) {
+            // hidden: its square end fills the corner behind the returns
+            return Meeting.square(EndCut.Kind.SQUARE, course.face(), Meeting.NOTHING);
+        }
+        return planted(course)
+                ? Meeting.square(EndCut.Kind.SQUARE, course.back(), Meeting.NOTHING)
+                : Meeting.miter(EndCut.Kind.RETURN, new Corner(false, 90), 0);
+    }
+
+    /** Too short to hold a miter: the return is glued on whole, across the square end. */
+    static boolean planted(Course course) {
+        return course.face() < course.thickness() - Tolerance.TOUCHING;
+    }
+
+    /** The piece that turns a course back to the wall, at the end of its stretch. */
+    private Optional<Fit> selfReturn(Fit of, Ending end, Hand hand) {
+        Course course = of.course();
+        if (end.kind() != Ending.Kind.RETURN || !course.trim()) {
+            return Optional.empty();
+        }
+        boolean right = hand == Hand.RIGHT;
+        Frame corner = new Frame(
+                of.frame().at(right ? of.start() + of.wall() : of.start(), 0),
+                of.frame().along());
+        Meeting joint =
+                planted(course) ? Meeting.square(EndCut.Kind.BUTT, course.face(), Meeting.PLANTED) : returned(course);
+        Meeting wall = Meeting.square(EndCut.Kind.BUTT, 0, Meeting.WALL);
+        return Optional.of(new Fit(
+                number,
+                of.stretch() + ", " + (right ? "right" : "left") + " return",
+                course,
+                right ? corner.next(0, 90) : corner.before(90),
+                0,
+                0,
+                right ? joint : wall,
+                right ? wall : joint,
+                of.grainGroup(),
+                true));
+    }
+}

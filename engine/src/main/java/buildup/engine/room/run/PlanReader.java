@@ -1,0 +1,233 @@
+package buildup.engine.room.run;
+
+import buildup.engine.section.stack.Piece;
+import buildup.engine.section.stack.Stack;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.length.Length;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads {@code plan:}. */
+final class PlanReader {
+    /** More is not the trim of a house. */
+    private static final int MOST_RUNS = 50;
+
+    private static final int MOST_STRETCHES = 200;
+
+    private final Stack stack;
+    private final Notices notices;
+    private final EndReader ends;
+
+    PlanReader(Stack stack, Notices notices) {
+        this.stack = stack;
+        this.notices = notices;
+        this.ends = new EndReader(notices);
+    }
+
+    List<Run> read(Fields root) {
+        List<Fields> entries = root.list("plan");
+        if (entries.size() > MOST_RUNS) {
+            say(
+                    RunNotices.MANY_RUNS
+                            .with("runs", Figure.count(entries.size()))
+                            .with("most", Figure.count(MOST_RUNS)),
+                    root.mark("plan"));
+            return List.of();
+        }
+        List<Run> runs = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (Fields entry : entries) {
+            String name = entry.text("name").orElse("run " + (runs.size() + 1));
+            once(name, names, entry);
+            run(name, entry).ifPresent(runs::add);
+        }
+        return List.copyOf(runs);
+    }
+
+    private Optional<Run> run(String name, Fields fields) {
+        List<Fields> entries = fields.list("stretches");
+        Optional<Ending> left = ends.end(fields, "left");
+        Optional<Ending> right = ends.end(fields, "right");
+        boolean coped = coped(fields);
+        List<String> grain = grain(fields);
+        if (entries.isEmpty()) {
+            say(RunNotices.NO_STRETCH.with("run", name).with("example", Figure.atLeast(96)), fields.mark("stretches"));
+            return Optional.empty();
+        }
+        if (entries.size() > MOST_STRETCHES) {
+            say(
+                    RunNotices.MANY_STRETCHES
+                            .with("run", name)
+                            .with("stretches", Figure.count(entries.size()))
+                            .with("most", Figure.count(MOST_STRETCHES)),
+                    fields.mark("stretches"));
+            // read all the same, so that none of their keys is taken for a stranger
+            stretches(name, entries);
+            return Optional.empty();
+        }
+        List<Stretch> stretches = stretches(name, entries);
+        if (stretches.size() < entries.size() || !endsAgree(name, fields, entries, stretches)) {
+            return Optional.empty();
+        }
+        if (fields.has("left") != left.isPresent() || fields.has("right") != right.isPresent()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Run(name, stretches, left, right, coped, grain, fields.mark()));
+    }
+
+    private List<Stretch> stretches(String run, List<Fields> entries) {
+        List<Stretch> stretches = new ArrayList<>();
+        Set<String> names = new HashSet<>();
+        for (Fields entry : entries) {
+            String name = entry.text("name").orElse("stretch " + (stretches.size() + 1));
+            once(name, names, entry);
+            stretch(run, name, entry).ifPresent(stretches::add);
+        }
+        return stretches;
+    }
+
+    private Optional<Stretch> stretch(String run, String name, Fields fields) {
+        Optional<Double> length = fields.length("length").map(Length::toInches);
+        if (!fields.has("length")) {
+            say(RunNotices.NO_LENGTH.with("stretch", name).with("run", run), fields.mark());
+        }
+        boolean sound = length.isPresent();
+        if (length.filter(inches -> inches <= 0).isPresent()) {
+            say(
+                    RunNotices.NOTHING_LONG
+                            .with("stretch", name)
+                            .with("run", run)
+                            .with("length", Figure.length(length.get())),
+                    fields.mark("length"));
+            sound = false;
+        }
+        Optional<Corner> corner = ends.corner(fields);
+        Optional<Double> lean = ends.lean(fields);
+        Optional<List<Opening>> openings = openings(name, length.orElse(0.0), fields.list("openings"), sound);
+        sound &= corner.isPresent() == fields.has("corner") && lean.isPresent() && openings.isPresent();
+        return sound
+                ? Optional.of(new Stretch(
+                        name, length.orElseThrow(), corner, openings.orElseThrow(), lean.orElseThrow(), fields.mark()))
+                : Optional.empty();
+    }
+
+    private Optional<List<Opening>> openings(String stretch, double length, List<Fields> entries, boolean measured) {
+        List<Opening> openings = new ArrayList<>();
+        double taken = 0;
+        for (Fields entry : entries) {
+            String name = entry.text("name").orElse("opening " + (openings.size() + 1));
+            Optional<Double> from = entry.length("from").map(Length::toInches);
+            Optional<Double> to = entry.length("to").map(Length::toInches);
+            Optional<Ending> own = ends.ofOpening(entry);
+            if (!entry.has("from") || !entry.has("to")) {
+                say(RunNotices.OPENING_WITHOUT_PLACE.with("opening", name).with("stretch", stretch), entry.mark());
+            }
+            if (from.isEmpty() || to.isEmpty() || own.isEmpty()) {
+                continue;
+            }
+            if (measured && (from.get() < taken || to.get() <= from.get() || to.get() > length)) {
+                say(
+                        RunNotices.MISPLACED
+                                .with("opening", name)
+                                .with("from", Figure.length(from.get()))
+                                .with("to", Figure.length(to.get()))
+                                .with("taken", Figure.length(taken))
+                                .with("length", Figure.length(length))
+                                .with("stretch", stretch),
+                        entry.mark());
+                continue;
+            }
+            if (measured && from.get() <= Tolerance.TOUCHING && to.get() >= length - Tolerance.TOUCHING) {
+                say(RunNotices.NO_WALL_LEFT.with("opening", name).with("stretch", stretch), entry.mark());
+            }
+            taken = to.get();
+            openings.add(new Opening(name, from.get(), to.get(), own.get(), entry.mark()));
+        }
+        return openings.size() == entries.size() ? Optional.of(openings) : Optional.empty();
+    }
+
+    /** Corners stand between stretches; behind the last one there is a corner or an end, not both and not neither. */
+    private boolean endsAgree(String name, Fields fields, List<Fields> entries, List<Stretch> stretches) {
+        boolean agree = true;
+        for (int i = 0; i + 1 < stretches.size(); i++) {
+            if (stretches.get(i).corner().isEmpty()) {
+                say(
+                        RunNotices.NO_CORNER
+                                .with("stretch", stretches.get(i).name())
+                                .with("next", stretches.get(i + 1).name())
+                                .with("run", name),
+                        entries.get(i).mark());
+                agree = false;
+            }
+        }
+        boolean closed = stretches.get(stretches.size() - 1).corner().isPresent();
+        boolean left = fields.has("left");
+        boolean right = fields.has("right");
+        Mark mark = fields.mark();
+        if (closed && (left || right)) {
+            say(
+                    (left && right ? RunNotices.CLOSES_WITH_TWO_ENDS : RunNotices.CLOSES_WITH_AN_END).with("run", name),
+                    fields.mark(left ? "left" : "right"));
+            agree = false;
+        } else if (closed && stretches.size() < 3) {
+            say(RunNotices.TOO_FEW_TO_CLOSE.with("run", name).with("stretches", Figure.count(stretches.size())), mark);
+            agree = false;
+        } else if (!closed && !(left && right)) {
+            say(
+                    (left ? RunNotices.NO_RIGHT_END : right ? RunNotices.NO_LEFT_END : RunNotices.NO_ENDS)
+                            .with("run", name),
+                    mark);
+            agree = false;
+        }
+        return agree;
+    }
+
+    private boolean coped(Fields fields) {
+        Optional<Scalar> word = fields.scalar("inside");
+        if (word.filter(text -> !text.text().equals("cope") && !text.text().equals("miter"))
+                .isPresent()) {
+            say(
+                    RunNotices.UNKNOWN_INSIDE.with("word", word.get().text()),
+                    word.get().mark());
+        }
+        return word.filter(text -> text.text().equals("cope")).isPresent();
+    }
+
+    private List<String> grain(Fields fields) {
+        List<String> known = stack.pieces().stream().map(Piece::name).toList();
+        List<String> names = new ArrayList<>();
+        for (Scalar name : fields.scalars("grain")) {
+            if (known.contains(name.text())) {
+                names.add(name.text());
+            } else {
+                say(
+                        RunNotices.UNKNOWN_GRAIN
+                                .with("word", name.text())
+                                .cure(Phrase.plain(Suggestion.cure(name.text(), known))),
+                        name.mark());
+            }
+        }
+        return names;
+    }
+
+    private void once(String name, Set<String> names, Fields entry) {
+        if (!names.add(name)) {
+            say(RunNotices.TWICE.with("name", name), entry.mark("name"));
+        }
+    }
+
+    private void say(Notice notice, Mark mark) {
+        notices.add(notice.at(mark));
+    }
+}

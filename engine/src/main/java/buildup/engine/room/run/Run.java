@@ -1,0 +1,47 @@
+package buildup.engine.room.run;
+
+import buildup.shared.notice.Mark;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Stretches of wall that follow one another, from left to right as seen from the room.
+ *
+ * @param left, right its ends; both absent when the last stretch meets the first at a corner
+ * @param coped whether inside corners are coped: the left-hand course runs in square, the right-hand one is cut over it
+ * @param grain names of the pieces whose grain runs on round the corners
+ */
+public record Run(
+        String name,
+        List<Stretch> stretches,
+        Optional<Ending> left,
+        Optional<Ending> right,
+        boolean coped,
+        List<String> grain,
+        Mark mark) {
+    public Run {
+        stretches = List.copyOf(stretches);
+        grain = List.copyOf(grain);
+    }
+
+    public boolean closed() {
+        return left.isEmpty() && right.isEmpty();
+    }
+
+    /** The corner at the left end of a stretch, if there is one. */
+    public Optional<Corner> cornerBefore(int stretch) {
+        if (stretch > 0) {
+            return stretches.get(stretch - 1).corner();
+        }
+        return closed() ? stretches.get(stretches.size() - 1).corner() : Optional.empty();
+    }
+
+    /** The stretch to the left of one, the last before the first. */
+    Stretch before(int stretch) {
+        return stretches.get(Math.floorMod(stretch - 1, stretches.size()));
+    }
+
+    Stretch after(int stretch) {
+        return stretches.get((stretch + 1) % stretches.size());
+    }
+}

@@ -1,0 +1,20 @@
+package buildup.engine.room.run;
+
+import buildup.shared.notice.Mark;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A straight stretch of wall.
+ *
+ * @param length on the wall plane, from corner to corner, at the height of the datum, in
+ * @param corner at its right end; absent at the end of a run that does not close
+ * @param openings from left to right, none over another
+ * @param lean how far the wall comes forward into the room for every inch of height; 0 is plumb
+ */
+public record Stretch(
+        String name, double length, Optional<Corner> corner, List<Opening> openings, double lean, Mark mark) {
+    public Stretch {
+        openings = List.copyOf(openings);
+    }
+}

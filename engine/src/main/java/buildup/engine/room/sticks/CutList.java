@@ -1,0 +1,147 @@
+package buildup.engine.room.sticks;
+
+import buildup.engine.room.run.Job;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * The wood of a job: every stick with its pieces, and what it all comes to.
+ *
+ * @param pieces as they go up, in the order of the courses, before any is spliced or glued up
+ * @param without those of them for which no stick is listed
+ * @param lots one for each that was laid out by itself
+ * @param rips one for each thickness of boards that are ripped
+ * @param joints how many of each there are to make
+ */
+public record CutList(
+        Shop shop,
+        List<Piece> pieces,
+        List<Piece> without,
+        List<LotPlan> lots,
+        List<RipPlan> rips,
+        List<Stick> sticks,
+        Map<Joint, Integer> joints) {
+    public CutList {
+        pieces = List.copyOf(pieces);
+        without = List.copyOf(without);
+        lots = List.copyOf(lots);
+        rips = List.copyOf(rips);
+        sticks = List.copyOf(sticks);
+        joints = Collections.unmodifiableMap(new TreeMap<>(joints));
+    }
+
+    /** Lays out the cuts of a job, with notices for what no stick is listed, long or wide enough for. */
+    public static CutList of(Job job, Shop shop, Limit limit, Notices notices) {
+        Lots.Sorted sorted = Lots.of(job, shop, notices);
+        Desk desk = new Desk(limit);
+        List<Ripping.Ripped> laid = Group.of(sorted.lots()).stream()
+                .map(group -> Ripping.of(shop, desk, group, notices))
+                .toList();
+        List<Stick> sticks = laid.stream()
+                .flatMap(one -> one.laid().sticks().stream())
+                .sorted(Comparator.comparingInt((Stick stick) -> shop.supplies().indexOf(stick.supply()))
+                        .thenComparing(Stick::origin)
+                        .thenComparing(Stick::length, Comparator.reverseOrder()))
+                .toList();
+        return new CutList(
+                shop,
+                sorted.wanted(),
+                sorted.without(),
+                laid.stream().flatMap(one -> one.laid().plans().stream()).toList(),
+                laid.stream().flatMap(one -> one.plan().stream()).toList(),
+                sticks,
+                joints(sorted.wanted(), sticks));
+    }
+
+    /** The pieces of a job that names no stock: all of them without a stick. */
+    public static CutList withoutStock(Job job) {
+        return of(job, Shop.NONE, Limit.usual(), new Notices());
+    }
+
+    private static Map<Joint, Integer> joints(List<Piece> wanted, List<Stick> sticks) {
+        Map<Joint, Integer> ends = new EnumMap<>(Joint.class);
+        Stream<End> own = wanted.stream().flatMap(piece -> Stream.of(piece.left(), piece.right()));
+        Stream<End> scarfs = sticks.stream()
+                .flatMap(stick -> stick.strips().stream())
+                .flatMap(strip -> strip.pieces().stream())
+                .filter(lie -> !lie.piece().laterPly())
+                .flatMap(lie -> Stream.of(lie.piece().left(), lie.piece().right()))
+                .filter(end -> end.joint() == Joint.SCARF);
+        Stream.concat(own, scarfs).forEach(end -> ends.merge(end.joint(), 1, Integer::sum));
+        ends.replaceAll(Joint::joints);
+        return ends;
+    }
+
+    /** What is taken of each kind of stick, in the order of the sticks. */
+    public List<Bill> bills() {
+        Map<Supply, List<Stick>> kinds = new LinkedHashMap<>();
+        sticks.forEach(stick ->
+                kinds.computeIfAbsent(stick.supply(), key -> new ArrayList<>()).add(stick));
+        return kinds.entrySet().stream()
+                .map(entry -> bill(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    private Bill bill(Supply supply, List<Stick> own) {
+        double feet = own.stream()
+                .mapToDouble(stick -> Fine.inches(stick.length()) / 12)
+                .sum();
+        double area = feet * 12 * supply.width();
+        double used = own.stream().mapToDouble(Stick::area).sum();
+        double kept = own.stream()
+                .flatMap(stick -> stick.strips().stream())
+                .filter(this::keeps)
+                .mapToDouble(strip -> Fine.inches(strip.width()) * Fine.inches(strip.rest()))
+                .sum();
+        return new Bill(
+                supply.name(),
+                supply.wood(),
+                own.size(),
+                feet,
+                own.stream().mapToDouble(Stick::boardFeet).sum(),
+                used / area,
+                kept / area,
+                own.stream().mapToLong(Stick::price).sum(),
+                own.stream().noneMatch(stick -> stick.origin() != Stick.Origin.ON_HAND)
+                        || supply.rate().isPresent());
+    }
+
+    /** Whether the rest of a strip is long enough to keep. */
+    public boolean keeps(Stick.Strip strip) {
+        return strip.rest() >= Math.max(1, shop.offcut());
+    }
+
+    /** Price of all that is bought, hundredths. */
+    public long price() {
+        return sticks.stream().mapToLong(Stick::price).sum();
+    }
+
+    /** Whether everything that it takes is there or has a price. */
+    public boolean priced() {
+        return bills().stream().allMatch(Bill::priced)
+                && without.isEmpty()
+                && sticks.stream().noneMatch(stick -> stick.origin() == Stick.Origin.MISSING);
+    }
+
+    /** Price of making the joints that have one, hundredths. */
+    public long labor() {
+        return joints.entrySet().stream()
+                .mapToLong(entry -> entry.getValue() * shop.joints().getOrDefault(entry.getKey(), 0L))
+                .sum();
+    }
+
+    /** Sum of the lengths of all pieces as they go up, ft. */
+    public double feetWanted() {
+        return pieces.stream()
+                .mapToDouble(piece -> Fine.inches(piece.length()) / 12)
+                .sum();
+    }
+}

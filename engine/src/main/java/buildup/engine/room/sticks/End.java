@@ -1,0 +1,29 @@
+package buildup.engine.room.sticks;
+
+import buildup.engine.room.run.EndCut;
+import buildup.engine.room.run.Fit;
+import buildup.engine.room.run.Saw.Hand;
+import buildup.profiles.outline.Point;
+import java.util.List;
+
+/**
+ * A cut at one end of a piece.
+ *
+ * @param slant how much longer the room side is than the back at this end, seen from above, in; negative when shorter
+ * @param miter, bevel with the stick flat on the table, degrees
+ */
+public record End(Joint joint, double slant, double miter, double bevel) {
+    /** Square to the stick. */
+    static final End SQUARE = new End(Joint.SQUARE, 0, 0, 0);
+
+    static End of(Fit fit, Hand hand) {
+        EndCut cut = fit.cut(hand);
+        List<Point> outline = fit.outline();
+        Point along = fit.frame().along();
+        boolean left = hand == Hand.LEFT;
+        Point back = outline.get(left ? 0 : 3);
+        Point face = outline.get(left ? 1 : 2);
+        double slant = face.minus(back).dot(along) * (left ? -1 : 1);
+        return new End(Joint.of(cut.kind()), slant, cut.miter(), cut.bevel());
+    }
+}

@@ -1,0 +1,46 @@
+package buildup.engine.room.sticks;
+
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.length.LengthUnit;
+
+/** How finely a job measures its wood: on one tape, so that an exact fit fits. */
+public enum Grid {
+    SIXTY_FOURTHS(Fine.SIXTY_FOURTH),
+    TENTHS_OF_MILLIMETRES(Fine.TENTH_OF_A_MILLIMETRE);
+
+    private final int step;
+
+    Grid(int step) {
+        this.step = step;
+    }
+
+    /** The tape of a document. */
+    static Grid of(LengthUnit unit) {
+        return unit.isMetric() ? TENTHS_OF_MILLIMETRES : SIXTY_FOURTHS;
+    }
+
+    int step() {
+        return step;
+    }
+
+    /** What a piece needs: the next mark that is not less. */
+    int needed(double inches) {
+        return (int) Math.ceil((inches - Tolerance.COINCIDENT) * Fine.PER_INCH / step) * step;
+    }
+
+    /** What a stick offers: the next mark that is not more. */
+    int offered(double inches) {
+        return (int) Math.floor((inches + Tolerance.COINCIDENT) * Fine.PER_INCH / step) * step;
+    }
+
+    /** The length of a whole stick as a yard names it: whole feet where it is so, on a tape of inches. */
+    public Figure stick(int steps) {
+        int foot = 12 * Fine.PER_INCH;
+        return this == SIXTY_FOURTHS && steps % foot == 0
+                ? Figure.of(Quantity.RUN, (double) steps / foot).rounded(Rounding.decimals(0))
+                : Fine.figure(steps);
+    }
+}

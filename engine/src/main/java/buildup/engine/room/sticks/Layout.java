@@ -1,0 +1,245 @@
+package buildup.engine.room.sticks;
+
+import buildup.engine.solve.StickPlan;
+import buildup.engine.solve.StickProblem;
+import buildup.engine.room.sticks.Share.Rip;
+import buildup.engine.room.sticks.Shop.Aim;
+import buildup.engine.room.sticks.Stick.Origin;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Lays the lots of a group out on sticks, one after another: what one has taken from the shop's own wood the next cannot
+ * have.
+ */
+final class Layout {
+    /** What a missing stick is taken to cost, so that none is missing where any other way is left: hundredths. */
+    private static final long MISSING = 100_000_000;
+
+    /** What a bought stick counts when the number of sticks is to be least; strips of a board share it. */
+    private static final long ONE_STICK = 1000;
+
+    private final Shop shop;
+    private final Desk desk;
+    private final Group group;
+    private final Share share;
+    private final Map<Lot, Kind> only;
+    private final Notices notices = new Notices();
+    private final Map<Kind, Integer> taken = new HashMap<>();
+    private final Map<Kind, List<Stick.Strip>> strips = new LinkedHashMap<>();
+    private final List<LotPlan> plans = new ArrayList<>();
+
+    /**
+     * Sticks or boards that are alike.
+     *
+     * @param length of the whole stick, {@link Fine} steps
+     */
+    record Kind(Supply supply, int length, Origin origin) {}
+
+    /** A kind as a lot sees it: so many strips in all, at such a price each. */
+    private record Offer(Kind kind, int most, long price) {}
+
+    /**
+     * @param share what of a board's price a strip is charged
+     * @param only for some lots the one kind of stick that may be bought
+     */
+    Layout(Shop shop, Desk desk, Group group, Share share, Map<Lot, Kind> only) {
+        this.shop = shop;
+        this.desk = desk;
+        this.group = group;
+        this.share = share;
+        this.only = Map.copyOf(only);
+    }
+
+    /**
+     * What a group takes.
+     *
+     * @param sticks boards filled with strips side by side
+     */
+    record Laid(List<LotPlan> plans, List<Stick> sticks, List<Notice> notices) {
+        Laid {
+            plans = List.copyOf(plans);
+            sticks = List.copyOf(sticks);
+            notices = List.copyOf(notices);
+        }
+
+        long missing() {
+            return sticks.stream()
+                    .filter(stick -> stick.origin() == Origin.MISSING)
+                    .count();
+        }
+
+        boolean ripped() {
+            return plans.stream().anyMatch(LotPlan::ripped);
+        }
+    }
+
+    Laid lay() {
+        group.lots().forEach(this::lay);
+        return new Laid(plans, sticks(), notices.sorted());
+    }
+
+    private void lay(Lot lot) {
+        Aim aim = aim(lot);
+        List<Offer> offers = new ArrayList<>(offers(lot, aim));
+        Optional<StickPlan> found = desk.plan(problem(lot, offers));
+        if (found.isEmpty() || found.get().price() >= MISSING) {
+            offers.add(new Offer(longest(lot), StickProblem.NO_END, MISSING));
+            found = desk.plan(problem(lot, offers));
+        }
+        StickPlan plan = found.orElseThrow();
+        Map<Kind, Integer> used = new LinkedHashMap<>();
+        boolean ripped = false;
+        for (StickPlan.CutUp cutUp : plan.sticks()) {
+            List<Bundle> bundles =
+                    cutUp.pieces().stream().map(lot.bundles()::get).toList();
+            Kind kind = shortest(offers.get(cutUp.kind()).kind(), bundles, aim);
+            used.merge(kind, 1, Integer::sum);
+            Stick.Strip strip = strip(lot, kind, bundles);
+            ripped |= strip.ripped();
+            strips.computeIfAbsent(kind, key -> new ArrayList<>()).add(strip);
+        }
+        used.forEach((kind, count) ->
+                taken.merge(kind, divided(count, rip(lot, kind.supply()).each()), Integer::sum));
+        plans.add(plan(lot, aim, plan, ripped, used.containsKey(longest(lot))));
+    }
+
+    private StickProblem problem(Lot lot, List<Offer> offers) {
+        return new StickProblem(
+                lot.bundles().stream().map(Bundle::length).toList(),
+                offers.stream()
+                        .map(offer ->
+                                new StickProblem.Stick(shop.usable(offer.kind().length()), offer.price(), offer.most()))
+                        .toList(),
+                shop.kerf());
+    }
+
+    private static Kind longest(Lot lot) {
+        Supply longest = lot.source().supplies().stream()
+                .max(Comparator.comparingInt(Supply::longest))
+                .orElseThrow();
+        return new Kind(longest, longest.longest(), Origin.MISSING);
+    }
+
+    private Aim aim(Lot lot) {
+        if (!lot.priced() && shop.aim().equals(Optional.of(Aim.CHEAPEST))) {
+            notices.add(StickNotices.PRICE_MISSING.with("stock", lot.source().name()));
+        }
+        return lot.aim(shop);
+    }
+
+    private List<Offer> offers(Lot lot, Aim aim) {
+        List<Offer> offers = new ArrayList<>();
+        for (Supply supply : lot.source().supplies()) {
+            Rip rip = rip(lot, supply);
+            supply.lying().forEach((length, count) -> {
+                Kind kind = new Kind(supply, length, Origin.ON_HAND);
+                offers.add(new Offer(kind, rip.each() * (count - taken.getOrDefault(kind, 0)), 0));
+            });
+            for (int length : supply.buy()) {
+                Kind kind = new Kind(supply, length, Origin.BOUGHT);
+                if (only.getOrDefault(lot, kind).equals(kind)) {
+                    long price = aim == Aim.CHEAPEST ? supply.price(length) : ONE_STICK;
+                    offers.add(new Offer(kind, StickProblem.NO_END, share.charge(rip, price)));
+                }
+            }
+        }
+        return offers;
+    }
+
+    private Rip rip(Lot lot, Supply supply) {
+        return Rip.of(lot.source().strip(), shop.grid().offered(supply.width()), shop.ripKerf());
+    }
+
+    private static int divided(int count, int each) {
+        return (count + each - 1) / each;
+    }
+
+    /** When sticks alone count, a longer one than needed serves nobody. */
+    private Kind shortest(Kind kind, List<Bundle> bundles, Aim aim) {
+        if (aim == Aim.CHEAPEST || kind.origin() != Origin.BOUGHT) {
+            return kind;
+        }
+        int needed = bundles.stream().mapToInt(Bundle::length).sum() + shop.kerf() * (bundles.size() - 1);
+        return kind.supply().buy().stream()
+                .filter(length -> shop.usable(length) >= needed)
+                .findFirst()
+                .map(length -> new Kind(kind.supply(), length, Origin.BOUGHT))
+                .orElse(kind);
+    }
+
+    private Stick.Strip strip(Lot lot, Kind kind, List<Bundle> bundles) {
+        List<Stick.Lie> lies = new ArrayList<>();
+        int at = shop.trim();
+        for (Bundle bundle : bundles) {
+            for (int i = 0; i < bundle.pieces().size(); i++) {
+                at += i == 0 ? 0 : bundle.gaps().get(i - 1);
+                lies.add(new Stick.Lie(bundle.pieces().get(i), at));
+                at += bundle.pieces().get(i).length();
+            }
+            at += shop.kerf();
+        }
+        int width = shop.grid().offered(kind.supply().width());
+        int own = Math.min(width, lot.source().strip());
+        boolean ripped = kind.supply().board() && own < width - Fine.SIXTY_FOURTH;
+        return new Stick.Strip(ripped ? own : width, ripped, lies, Math.max(0, kind.length() - shop.trim() - at));
+    }
+
+    private LotPlan plan(Lot lot, Aim aim, StickPlan plan, boolean ripped, boolean missing) {
+        // what is missing is counted by itself: it has no price
+        long over = Math.min(plan.price() - plan.leastPrice(), Math.max(1, plan.price() % MISSING));
+        return new LotPlan(
+                lot.source().name(),
+                lot.wood(),
+                lot.source().strip(),
+                lot.source().supplies().stream()
+                        .anyMatch(supply -> shop.grid().offered(supply.width())
+                                > lot.source().strip() + Fine.SIXTY_FOURTH),
+                lot.pieces(),
+                plan.sticks().size(),
+                aim,
+                aim == Aim.CHEAPEST ? over : (over + ONE_STICK - 1) / ONE_STICK,
+                missing,
+                plan.ended(),
+                plan.steps());
+    }
+
+    private List<Stick> sticks() {
+        List<Stick> sticks = new ArrayList<>();
+        strips.forEach((kind, own) -> {
+            List<List<Stick.Strip>> boards = boards(kind, own);
+            long price = kind.origin() == Origin.BOUGHT ? kind.supply().price(kind.length()) : 0;
+            boards.forEach(side -> sticks.add(new Stick(kind.supply(), kind.length(), kind.origin(), price, side)));
+            if (kind.origin() == Origin.MISSING) {
+                missing(kind, boards.size());
+            }
+        });
+        return sticks;
+    }
+
+    private void missing(Kind kind, int count) {
+        notices.add((count == 1 ? StickNotices.ONE_MISSING : StickNotices.SEVERAL_MISSING)
+                .with("stock", kind.supply().name())
+                .with("count", Figure.count(count))
+                .with("length", shop.grid().stick(kind.length()))
+                .at(kind.supply().mark())
+                .cure(kind.supply().buy().isEmpty() ? StickNotices.ADD_BUY : StickNotices.BUY_ONE));
+    }
+
+    private List<List<Stick.Strip>> boards(Kind kind, List<Stick.Strip> own) {
+        int width = shop.grid().offered(kind.supply().width());
+        List<Integer> widths = own.stream().map(Stick.Strip::width).toList();
+        StickProblem.Stick board = new StickProblem.Stick(width, 1, StickProblem.NO_END);
+        return desk.plan(new StickProblem(widths, List.of(board), shop.ripKerf())).orElseThrow().sticks().stream()
+                .map(side -> side.pieces().stream().map(own::get).toList())
+                .toList();
+    }
+}

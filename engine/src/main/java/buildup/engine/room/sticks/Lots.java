@@ -1,0 +1,272 @@
+package buildup.engine.room.sticks;
+
+import buildup.engine.section.compose.Section;
+import buildup.engine.room.run.Course;
+import buildup.engine.room.run.Fit;
+import buildup.engine.room.run.Job;
+import buildup.engine.room.run.Saw.Hand;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Sorts the cuts of a job by what they come from; splices what no stick reaches, glues up what no board is wide for. */
+final class Lots {
+    /** What tells one lot from another. */
+    private record Key(List<Supply> supplies, int strip, String wood) {}
+
+    private record Open(Source source, List<Piece> pieces) {}
+
+    /** Longer pieces are a slip, and are not counted: in. */
+    private static final double LONGEST = 120_000;
+
+    /** A piece of more parts is no piece of trim. */
+    private static final int MOST_PARTS = 20;
+
+    private final Job job;
+    private final Shop shop;
+    private final Notices notices;
+    private final Map<Key, Open> open = new LinkedHashMap<>();
+    private final List<Piece> without = new ArrayList<>();
+    private final List<Piece> all = new ArrayList<>();
+    private final Set<List<?>> said = new LinkedHashSet<>();
+    private final Map<String, Integer> spliced = new HashMap<>();
+    private final Map<Reserved, Integer> reserved = new HashMap<>();
+
+    /** Sticks on hand that are kept for pieces longer than any to be bought. */
+    private record Reserved(Supply supply, int length) {}
+
+    private Lots(Job job, Shop shop, Notices notices) {
+        this.job = job;
+        this.shop = shop;
+        this.notices = notices;
+    }
+
+    /**
+     * The lots of a job.
+     *
+     * @param wanted every piece as it goes up, before it is spliced or glued up
+     * @param without those for which no stick is listed
+     */
+    record Sorted(List<Lot> lots, List<Piece> wanted, List<Piece> without) {}
+
+    static Sorted of(Job job, Shop shop, Notices notices) {
+        Lots lots = new Lots(job, shop, notices);
+        lots.sort();
+        List<Lot> sorted = new ArrayList<>();
+        lots.open.forEach((key, one) -> sorted.add(new Lot(
+                one.source(),
+                key.wood(),
+                lots.bundles(one.pieces(), shop.usable(one.source().longest())))));
+        return new Sorted(List.copyOf(sorted), List.copyOf(lots.all), List.copyOf(lots.without));
+    }
+
+    private void sort() {
+        Map<Integer, Integer> numbers = new TreeMap<>();
+        for (Fit fit : job.fits()) {
+            Course course = fit.course();
+            int number = numbers.merge(course.body(), 1, Integer::sum);
+            Piece piece = new Piece(
+                    Section.letter(course.body()) + number,
+                    course.name(),
+                    job.stretchName(fit),
+                    "",
+                    course.body(),
+                    Math.max(shop.grid().step(), shop.grid().needed(Math.min(fit.longPoint(), LONGEST))),
+                    End.of(fit, Hand.LEFT),
+                    End.of(fit, Hand.RIGHT),
+                    fit.grainGroup().map(this::unbroken));
+            all.add(piece);
+            sort(piece, course, fit.grainGroup());
+        }
+    }
+
+    private void sort(Piece piece, Course course, Optional<String> grain) {
+        var placed = job.section().body(course.body()).placed().orElseThrow().piece();
+        String wood = placed.wood().name();
+        Optional<Source> found = Source.of(course, placed.stock().profileKind(), wood, shop);
+        if (found.isEmpty()) {
+            without.add(piece);
+            noStock(course, wood);
+            return;
+        }
+        Source source = found.get();
+        int longest = shop.usable(longest(piece, source));
+        if (!reaches(piece, course, longest)) {
+            without.add(piece);
+            boolean slip = piece.length() / MOST_PARTS > longest;
+            notices.add(tooLong(piece, longest).cure(slip ? StickNotices.LOOK_AT_THE_PLAN : StickNotices.LONGER_STICK));
+            return;
+        }
+        gluedUp(course, source);
+        List<Piece> into = open.computeIfAbsent(
+                        new Key(source.supplies(), source.strip(), wood), key -> new Open(source, new ArrayList<>()))
+                .pieces();
+        for (Piece part : parts(piece, course, longest, grain)) {
+            for (int ply = 1; ply <= source.plies(); ply++) {
+                into.add(source.plies() == 1 ? part : part.ply(ply, source.plies()));
+            }
+        }
+    }
+
+    private void noStock(Course course, String wood) {
+        // the same boards are missed once, whatever is cut from them
+        once(
+                List.of(course.stock(), wood),
+                StickNotices.NO_STICK_LISTED
+                        .with("stock", course.stock())
+                        .with("wood", wood)
+                        .with("example", course.plain() ? Phrase.of("1x6") : course.stock())
+                        .of(course.name()));
+    }
+
+    private void gluedUp(Course course, Source source) {
+        if (source.plies() == 1) {
+            return;
+        }
+        Phrase plies = source.strips() == 1
+                ? StickNotices.LAYERS
+                : (source.layers() == 1 ? StickNotices.STRIPS : StickNotices.LAYERS_OF_STRIPS)
+                        .with("strips", Figure.count(source.strips()))
+                        .with("strip", Fine.figure(source.strip()));
+        once(
+                List.of("glue", course.body()),
+                StickNotices.GLUED_UP
+                        .with("plies", plies.with("layers", Figure.count(source.layers())))
+                        .of(course.name()));
+    }
+
+    private void once(List<?> what, Notice notice) {
+        if (said.add(what)) {
+            notices.add(notice);
+        }
+    }
+
+    /**
+     * The longest stick that there is for a piece. Of those on hand that are longer than any to be bought each serves one
+     * such piece: the next one is spliced from what can be bought.
+     */
+    private int longest(Piece piece, Source source) {
+        int bought = source.supplies().stream()
+                .flatMap(supply -> supply.buy().stream())
+                .mapToInt(length -> length)
+                .max()
+                .orElse(0);
+        if (bought == 0 || piece.length() <= shop.usable(bought)) {
+            return source.longest();
+        }
+        for (Supply supply : source.supplies()) {
+            for (Map.Entry<Integer, Integer> own : supply.lying().entrySet()) {
+                Reserved key = new Reserved(supply, own.getKey());
+                int used = reserved.getOrDefault(key, 0);
+                if (shop.usable(own.getKey()) >= piece.length() && used + source.plies() <= own.getValue()) {
+                    reserved.put(key, used + source.plies());
+                    return own.getKey();
+                }
+            }
+        }
+        return bought;
+    }
+
+    /** Whether a stick holds it, or parts of it that are worth splicing. */
+    private boolean reaches(Piece piece, Course course, int longest) {
+        return piece.length() <= longest
+                || longest >= 4 * Math.max(overlap(course), Fine.PER_INCH)
+                        && piece.length() / MOST_PARTS <= longest - overlap(course);
+    }
+
+    private int overlap(Course course) {
+        return course.trim() ? shop.grid().needed(course.thickness()) : 0;
+    }
+
+    /** The piece itself, or its parts where no stick is as long. */
+    private List<Piece> parts(Piece piece, Course course, int longest, Optional<String> grain) {
+        if (piece.length() <= longest) {
+            return List.of(piece);
+        }
+        Splice splice = Splice.of(piece, longest, overlap(course), course.body() % 2 == 0, after(grain));
+        List<Figure> places = splice.places().stream().map(Fine::figure).toList();
+        notices.add(tooLong(piece, longest)
+                .cure((overlap(course) == 0 ? StickNotices.BUTTED : StickNotices.SCARFED)
+                        .with("places", Listing.and(places))));
+        return splice.parts();
+    }
+
+    /** The grain of a group as it goes on since its last splice. */
+    private String unbroken(String group) {
+        int count = spliced.getOrDefault(group, 0);
+        return count == 0 ? group : group + " " + count;
+    }
+
+    /** What the last part of a spliced piece is in one group with: a scarf ends the grain, and it begins anew. */
+    private Optional<String> after(Optional<String> group) {
+        group.ifPresent(own -> spliced.merge(own, 1, Integer::sum));
+        return group.map(this::unbroken);
+    }
+
+    private static Notice tooLong(Piece piece, int longest) {
+        return StickNotices.LONGER_THAN_ANY_STICK
+                .with("stretch", piece.stretch())
+                .with("length", Fine.figure(piece.length()))
+                .with("longest", Fine.figure(longest))
+                .of(piece.course())
+                .amount(Fine.figure(piece.length() - longest));
+    }
+
+    /** Pieces of a group stay together as far as a stick reaches; of glued-up ones each ply runs round on its own. */
+    private List<Bundle> bundles(List<Piece> pieces, int longest) {
+        Map<String, List<Piece>> groups = new LinkedHashMap<>();
+        for (Piece piece : pieces) {
+            groups.computeIfAbsent(
+                            piece.group()
+                                    .map(name -> "g " + name + piece.plyMark())
+                                    .orElse("p " + piece.id()),
+                            name -> new ArrayList<>())
+                    .add(piece);
+        }
+        List<Bundle> bundles = new ArrayList<>();
+        groups.values().forEach(group -> bundles.addAll(joined(group, longest)));
+        return bundles;
+    }
+
+    private List<Bundle> joined(List<Piece> group, int longest) {
+        List<Bundle> bundles = new ArrayList<>();
+        Bundle last = Bundle.of(group.get(0));
+        for (Piece piece : group.subList(1, group.size())) {
+            Piece before = last.pieces().get(last.pieces().size() - 1);
+            List<Piece> pieces = new ArrayList<>(last.pieces());
+            List<Integer> gaps = new ArrayList<>(last.gaps());
+            pieces.add(piece);
+            gaps.add(Bundle.gap(before, piece, shop));
+            Bundle longer = new Bundle(pieces, gaps);
+            if (longer.length() > longest) {
+                grainBreaks(before, piece, longer, longest);
+                bundles.add(last);
+                longer = Bundle.of(piece);
+            }
+            last = longer;
+        }
+        bundles.add(last);
+        return bundles;
+    }
+
+    private void grainBreaks(Piece before, Piece after, Bundle wanted, int longest) {
+        notices.add(StickNotices.GRAIN_BROKEN
+                .with("before", before.stretch())
+                .with("after", after.stretch())
+                .with("length", Fine.figure(wanted.length()))
+                .with("longest", Fine.figure(longest))
+                .of(before.course())
+                .amount(Fine.figure(wanted.length() - longest)));
+    }
+}

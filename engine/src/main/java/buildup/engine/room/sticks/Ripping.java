@@ -1,0 +1,101 @@
+package buildup.engine.room.sticks;
+
+import buildup.engine.room.sticks.Layout.Kind;
+import buildup.engine.room.sticks.Layout.Laid;
+import buildup.engine.room.sticks.Shop.Aim;
+import buildup.engine.room.sticks.Stick.Origin;
+import buildup.shared.notice.Notices;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Looks for the boards that serve all strips of a group together. Laid out one after another, lots choose their boards
+ * by what of a price they are charged; several ways to charge are tried, and then each lot is held to one kind of board
+ * after another, until the bound is reached or nothing more is won.
+ */
+final class Ripping {
+    private static final List<Share> OTHER_SHARES =
+            List.of(new Share.Dual(0), new Share.Dual(1), new Share.Dual(2), new Share.Dual(3));
+
+    /** Rounds over all lots; the second rarely wins anything. */
+    private static final int ROUNDS = 3;
+
+    private final Shop shop;
+    private final Desk desk;
+    private final Desk tries;
+    private final Group group;
+    private final Aim aim;
+    private Share share = new Share.Equal();
+    private Map<Lot, Kind> only = Map.of();
+    private Laid best;
+    private long least;
+
+    private Ripping(Shop shop, Desk desk, Group group) {
+        this.shop = shop;
+        this.desk = desk;
+        this.tries = desk.forTries();
+        this.group = group;
+        this.aim = group.aim(shop);
+        this.best = new Layout(shop, desk, group, share, only).lay();
+    }
+
+    /** A group as it is laid out, and how good that is where boards are ripped and nothing is missing. */
+    record Ripped(Laid laid, Optional<RipPlan> plan) {}
+
+    static Ripped of(Shop shop, Desk desk, Group group, Notices notices) {
+        Ripped ripped = new Ripping(shop, desk, group).ripped();
+        notices.addAll(ripped.laid().notices());
+        return ripped;
+    }
+
+    private Ripped ripped() {
+        if (!best.ripped() || best.missing() > 0) {
+            return new Ripped(best, Optional.empty());
+        }
+        least = new RipBound(shop, desk.forTries(), group).least(aim.taken(best.sticks()));
+        OTHER_SHARES.forEach(other -> attempt(other, only));
+        boolean won = true;
+        for (int round = 0; round < ROUNDS && won; round++) {
+            long before = aim.taken(best.sticks());
+            group.lots().forEach(this::holdToOneKind);
+            won = aim.taken(best.sticks()) < before;
+        }
+        long over = Math.max(0, aim.taken(best.sticks()) - least);
+        return new Ripped(
+                best,
+                Optional.of(new RipPlan(group.first().thickness(), group.first().wood(), aim, over)));
+    }
+
+    private void holdToOneKind(Lot lot) {
+        for (Supply supply : lot.source().supplies()) {
+            for (int length : supply.buy()) {
+                Map<Lot, Kind> other = new HashMap<>(only);
+                other.put(lot, new Kind(supply, length, Origin.BOUGHT));
+                attempt(share, other);
+            }
+        }
+    }
+
+    private void attempt(Share otherShare, Map<Lot, Kind> otherOnly) {
+        if (aim.taken(best.sticks()) <= least || !tries.mayTry()) {
+            return;
+        }
+        Laid other = new Layout(shop, tries, group, otherShare, otherOnly).lay();
+        if (better(other)) {
+            best = other;
+            share = otherShare;
+            only = otherOnly;
+        }
+    }
+
+    private boolean better(Laid other) {
+        return Comparator.comparingLong(Laid::missing)
+                        .thenComparingLong(one -> aim.taken(one.sticks()))
+                        .thenComparingInt(one -> one.sticks().size())
+                        .compare(other, best)
+                < 0;
+    }
+}

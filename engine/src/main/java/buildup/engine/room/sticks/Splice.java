@@ -1,0 +1,71 @@
+package buildup.engine.room.sticks;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A piece longer than any stick, in parts that meet at a scarf of 45 degrees through the thickness, or square where it is
+ * hidden. The parts are as long as a stick allows; from one course to the next they begin at the other end, so that no
+ * joint lies over another.
+ *
+ * @param parts from left to right
+ * @param places of the joints, from the long point at the left, {@link Fine} steps
+ */
+record Splice(List<Piece> parts, List<Integer> places) {
+    /** A part shorter than this does not reach from stud to stud: common spacing, no source. */
+    private static final int LEAST = 16 * Fine.PER_INCH;
+
+    /**
+     * @param longest that a part can be, {@link Fine} steps
+     * @param overlap of two parts, {@link Fine} steps
+     * @param fromLeft whether the longest part lies at the left
+     * @param after the group of the last part; the first part stays in that of the piece
+     */
+    static Splice of(Piece piece, int longest, int overlap, boolean fromLeft, Optional<String> after) {
+        List<Integer> lengths = lengths(piece.length(), longest, overlap);
+        if (!fromLeft) {
+            Collections.reverse(lengths);
+        }
+        List<Piece> parts = new ArrayList<>();
+        List<Integer> places = new ArrayList<>();
+        int from = 0;
+        for (int i = 0; i < lengths.size(); i++) {
+            boolean last = i == lengths.size() - 1;
+            parts.add(piece.cut(
+                    piece.id() + (char) ('a' + i),
+                    "part " + (i + 1) + " of " + lengths.size(),
+                    lengths.get(i),
+                    i == 0 ? piece.left() : joint(overlap, -1),
+                    last ? piece.right() : joint(overlap, 1),
+                    i == 0 ? piece.group() : last ? after : Optional.empty()));
+            from += lengths.get(i) - overlap;
+            if (!last) {
+                places.add(from);
+            }
+        }
+        return new Splice(List.copyOf(parts), List.copyOf(places));
+    }
+
+    private static End joint(int overlap, int side) {
+        return overlap == 0 ? End.SQUARE : new End(Joint.SCARF, side * Fine.inches(overlap), 0, 45);
+    }
+
+    private static List<Integer> lengths(int length, int longest, int overlap) {
+        List<Integer> lengths = new ArrayList<>();
+        int left = length;
+        while (left > longest) {
+            lengths.add(longest);
+            left -= longest - overlap;
+        }
+        lengths.add(left);
+        int last = lengths.size() - 1;
+        int more = Math.min(LEAST, longest / 2) - left;
+        if (more > 0) {
+            lengths.set(last, left + more);
+            lengths.set(last - 1, lengths.get(last - 1) - more);
+        }
+        return lengths;
+    }
+}

@@ -1,0 +1,96 @@
+package buildup.engine.room.sticks;
+
+import buildup.engine.room.run.RunNotices;
+import buildup.shared.document.DocumentCodes;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Code;
+import buildup.shared.notice.Kind;
+
+/** What a shop's stock and cutting it up give cause to say. */
+public final class StickNotices {
+    /** No wood to cut from. */
+    public static final Code NO_STOCK = Code.of("no-stock", "No wood is given to cut from.");
+
+    /** Made of several boards. */
+    public static final Code GLUE_UP =
+            Code.of("glue-up", "A piece is larger than any board at hand and is glued up from several.");
+
+    static final Kind NO_STICK_LISTED = NO_STOCK.problem(
+            "'{piece}': no stick is listed for {stock} of {wood}.",
+            "Add it under 'stock:', as '{{ of: {example}, buy: [8', 12'] }'.");
+
+    static final Kind GLUED_UP =
+            GLUE_UP.note("'{piece}' is larger than any board listed: it is glued up from {plies}.", "");
+    static final Phrase LAYERS = Phrase.of("{layers} layers");
+    static final Phrase STRIPS = Phrase.of("{strips} strips {strip} wide");
+    static final Phrase LAYERS_OF_STRIPS = Phrase.of("{layers} layers, each of {strips} strips {strip} wide");
+
+    private static final Code TOO_LONG =
+            Code.of("longer-than-any-stick", "A piece is longer than any stick; where parts reach, it is spliced.");
+    static final Kind LONGER_THAN_ANY_STICK =
+            TOO_LONG.problem("'{piece}' on {stretch} is {length} long; the longest stick gives {longest}.", "");
+    static final Phrase LONGER_STICK = Phrase.of("List a longer stick.");
+    static final Phrase LOOK_AT_THE_PLAN =
+            Phrase.of("Look at the plan again: is that a wall's length, and in its unit?");
+    static final Phrase BUTTED =
+            Phrase.of("Here it is spliced: butt it {places} from its left end, over something solid.");
+    static final Phrase SCARFED =
+            Phrase.of("Here it is spliced: scarf it {places} from its left end, over something solid.");
+
+    private static final Code BROKEN = Code.of("grain-broken", "No stick is long enough for grain to run round.");
+    static final Kind GRAIN_BROKEN = BROKEN.problem(
+            "'{piece}': its grain cannot run round from {before} to {after}: that takes {length} of one stick, and the"
+                    + " longest gives {longest}.",
+            "List a longer stick, or let the grain break at that corner.");
+
+    private static final Code NO_PRICE = Code.of("price-missing", "Not every stick to choose from has a price.");
+    static final Kind PRICE_MISSING = NO_PRICE.problem(
+            "Not every stick for {stock} has a price: the fewest are taken, not the cheapest.",
+            "Add 'price:', and 'per: foot', 'board-foot' or 'stick'.");
+
+    private static final Code TOO_LITTLE =
+            Code.of("too-little-stock", "What is on hand does not hold all pieces, and no more is to be had.");
+    static final Kind ONE_MISSING = TOO_LITTLE.problem(
+            "The sticks on hand of {stock} do not hold all pieces: {count} more of {length} is needed.", "");
+    static final Kind SEVERAL_MISSING = TOO_LITTLE.problem(
+            "The sticks on hand of {stock} do not hold all pieces: {count} more of {length} are needed.", "");
+    static final Phrase ADD_BUY = Phrase.of("Add 'buy:' with lengths to be had.");
+    static final Phrase BUY_ONE =
+            Phrase.of("Buy one so long; or leave the long ones out of 'on-hand:', and the piece is spliced.");
+
+    static final Kind NEGATIVE_KERF =
+            RunNotices.NEGATIVE_KERF.refusal("The {key} is {size}.", "A saw takes no less than nothing.");
+    static final Kind NEGATIVE_TRIM = DocumentCodes.NOT_A_SIZE.refusal(
+            "The {key} is {size}.", "Write what comes off each end of a stick, as {example}.");
+    static final Kind NEGATIVE_OFFCUT = DocumentCodes.NOT_A_SIZE.refusal(
+            "The {key} is {size}.", "Write the shortest offcut worth keeping, as {example}.");
+    static final Kind TOO_LARGE = DocumentCodes.NOT_A_SIZE.refusal(
+            "The {key} is {size}, more than {most}.", "Write mm behind it if millimeters are meant.");
+    static final Kind STICK_TOO_LONG = DocumentCodes.NOT_A_SIZE.refusal(
+            "A stick of {size} is longer than any wood.", "Write mm behind it if millimeters are meant.");
+    static final Kind NOTHING_TO_CUT = DocumentCodes.NOT_A_SIZE.refusal(
+            "Of a stick of {size} nothing is left to cut.", "Write its length, as 12'.");
+    static final Kind TRIMMED_AWAY = DocumentCodes.NOT_A_SIZE.refusal(
+            "Of a stick of {size} nothing is left to cut when both ends are trimmed.", "Write its length, as 12'.");
+
+    static final Kind UNKNOWN_WORD = DocumentCodes.UNKNOWN_NAME.refusal("'{word}' is no {key}.", "");
+    static final Kind UNKNOWN_UNIT = DocumentCodes.UNKNOWN_NAME.refusal("Nothing is priced per '{word}'.", "");
+
+    static final Kind NO_PLAIN_NUMBER =
+            DocumentCodes.NOT_A_PRICE.refusal("'{word}' is not a price.", "Write a plain number, as 3.20.");
+    static final Kind NOT_A_COUNT = DocumentCodes.NOT_A_NUMBER.refusal(
+            "'{word}' is not how many sticks lie there.", "Write it as 3 x {example}.");
+
+    private static final Code TOO_MANY = Code.of("too-many-sticks", "The stock lists more than a job is cut from.");
+    static final Kind MANY_KINDS = TOO_MANY.refusal(
+            "The stock lists {kinds} kinds of stick; at most {most} are looked at.",
+            "List those that this job can be cut from.");
+    static final Kind STICK_OF_WHAT = DocumentCodes.MISSING_KEY.refusal(
+            "A kind of stick does not say what it is.", "Add 'of:', as 'of: 1x6' or 'of: plain-crown 3-1/4'.");
+    static final Kind WHICH_WOOD = DocumentCodes.MISSING_KEY.refusal(
+            "The pieces are of several woods, and a kind of stick names none.", "Add 'wood:'.");
+    static final Kind STICK_WITHOUT_LENGTH = DocumentCodes.MISSING_KEY.refusal(
+            "'{of}' has no length.", "Add 'buy:' with the lengths to be had, or 'on-hand:' with those in the shop.");
+
+    private StickNotices() {}
+}

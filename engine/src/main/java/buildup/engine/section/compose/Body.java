@@ -1,0 +1,45 @@
+package buildup.engine.section.compose;
+
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Kind;
+import buildup.profiles.outline.Outline;
+import java.util.Optional;
+
+/**
+ * Something solid in the section: a piece, the solid wall, the floor or the ceiling.
+ *
+ * @param name the piece's name, or wall, floor, ceiling
+ * @param placed empty for wall, floor and ceiling
+ */
+public record Body(String name, Outline outline, Optional<Placed> placed) {
+    /** Whether it stood before the stack: wall, floor, ceiling, framing. */
+    public boolean standing() {
+        return kind().map(kind -> kind == Kind.FRAMING).orElse(true);
+    }
+
+    /** Whether it is part of the stack: trim or nailer. */
+    public boolean inStack() {
+        return !standing();
+    }
+
+    public boolean trim() {
+        return kind().filter(kind -> kind == Kind.TRIM).isPresent();
+    }
+
+    public boolean nailer() {
+        return kind().filter(kind -> kind == Kind.NAILER).isPresent();
+    }
+
+    public boolean framing() {
+        return kind().filter(kind -> kind == Kind.FRAMING).isPresent();
+    }
+
+    /** Whether it is a piece, framing included, and not the room itself. */
+    public boolean piece() {
+        return placed.isPresent();
+    }
+
+    private Optional<Kind> kind() {
+        return placed.map(found -> found.piece().kind());
+    }
+}

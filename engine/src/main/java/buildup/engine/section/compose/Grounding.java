@@ -1,0 +1,127 @@
+package buildup.engine.section.compose;
+
+import buildup.engine.section.compose.Contact.Facing;
+import buildup.engine.section.compose.Standing.Bearing;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Says what is grounded: framing, floor and solid wall; a piece that stands on something grounded; a piece whose back
+ * lies flat on framing or solid wall, or that the document says is fixed.
+ */
+final class Grounding {
+    /** A straight contact within this of level, in degrees, is a bearing. */
+    static final double LEVEL_WITHIN = 5;
+
+    private final List<Body> bodies;
+    private final List<Contact> contacts;
+    private final Optional<Set<Integer>> held;
+    private final boolean[] grounded;
+    private final boolean[] fixed;
+
+    private Grounding(List<Body> bodies, List<Contact> contacts, Optional<Set<Integer>> held) {
+        this.bodies = bodies;
+        this.contacts = contacts;
+        this.held = held;
+        this.grounded = new boolean[bodies.size()];
+        this.fixed = new boolean[bodies.size()];
+    }
+
+    /**
+     * One row for each piece, in order.
+     *
+     * @param held the pieces that fastenings hold to what stands; absent while none are given, and a back that lies flat
+     *     there counts instead
+     */
+    static List<Standing> of(List<Body> bodies, List<Contact> contacts, Optional<Set<Integer>> held) {
+        Grounding grounding = new Grounding(bodies, contacts, held);
+        grounding.settle();
+        List<Standing> standing = new ArrayList<>();
+        for (int i = 0; i < bodies.size(); i++) {
+            if (bodies.get(i).piece()) {
+                standing.add(grounding.standing(i));
+            }
+        }
+        return standing;
+    }
+
+    private void settle() {
+        Set<Integer> flat = flatOnStanding();
+        for (int i = 0; i < bodies.size(); i++) {
+            Body body = bodies.get(i);
+            int piece = i;
+            fixed[i] = body.inStack()
+                    && (saidToBeFixed(body)
+                            || held.map(nailed -> nailed.contains(piece)).orElseGet(() -> flat.contains(piece)));
+            grounded[i] = body.standing() && !body.name().equals("ceiling") || fixed[i];
+        }
+        boolean changed = true;
+        while (changed) {
+            changed = false;
+            for (Contact contact : contacts) {
+                if (isBearing(contact) && grounded[contact.a()] && !grounded[contact.b()]) {
+                    grounded[contact.b()] = true;
+                    changed = true;
+                }
+            }
+        }
+    }
+
+    private static boolean saidToBeFixed(Body body) {
+        return body.placed().flatMap(placed -> placed.piece().fixed()).isPresent();
+    }
+
+    /** The bodies whose back lies flat on something that stands. */
+    private Set<Integer> flatOnStanding() {
+        Set<Integer> flat = new HashSet<>();
+        for (Contact contact : contacts) {
+            if (contact.facing().filter(Facing.BACKS::equals).isPresent()
+                    && bodies.get(contact.a()).standing()) {
+                flat.add(contact.b());
+            }
+        }
+        return flat;
+    }
+
+    private static boolean isBearing(Contact contact) {
+        return contact.facing().filter(Facing.CARRIES::equals).isPresent()
+                && contact.stretch().filter(Line.class::isInstance).isPresent()
+                && contact.slope() <= LEVEL_WITHIN;
+    }
+
+    private Standing standing(int piece) {
+        List<Bearing> bearing = new ArrayList<>();
+        List<Integer> hanging = new ArrayList<>();
+        for (Contact contact : contacts) {
+            if (contact.b() == piece && isBearing(contact)) {
+                if (grounded[contact.a()]) {
+                    bearing.add(bearing(contact));
+                } else {
+                    hanging.add(contact.a());
+                }
+            }
+        }
+        return new Standing(piece, grounded[piece], fixed[piece], bearing, hanging);
+    }
+
+    private static Bearing bearing(Contact contact) {
+        Point from = contact.from();
+        Point to = contact.to();
+        return from.x() <= to.x() ? new Bearing(contact.a(), from, to) : new Bearing(contact.a(), to, from);
+    }
+
+    /** The name of the standing body that a fixed piece's back lies on, if it does. */
+    static Optional<String> fixedTo(int piece, List<Body> bodies, List<Contact> contacts) {
+        return contacts.stream()
+                .filter(contact -> contact.b() == piece
+                        && contact.facing().filter(Facing.BACKS::equals).isPresent()
+                        && bodies.get(contact.a()).standing())
+                .map(contact -> bodies.get(contact.a()).name())
+                .findFirst();
+    }
+}

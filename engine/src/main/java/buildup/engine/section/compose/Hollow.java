@@ -1,0 +1,27 @@
+package buildup.engine.section.compose;
+
+import buildup.profiles.outline.Point;
+import buildup.profiles.region.Ring;
+import java.util.List;
+
+/**
+ * A void: a bounded hole of the section, wider than touching and larger than a glue line.
+ *
+ * @param area of the air, sq in
+ * @param at a point inside it
+ * @param closedBy wall, floor, ceiling, as far as they close it; empty when wood alone does
+ * @param corners the points of contact without length that close it
+ */
+public record Hollow(double area, Point at, List<String> closedBy, Ring ring, List<Corner> corners) {
+    /** Bodies that close a void by no more than a point: a corner of one, or a round that is tangent. */
+    public record Corner(Point at, List<Integer> bodies) {
+        public Corner {
+            bodies = List.copyOf(bodies);
+        }
+    }
+
+    public Hollow {
+        closedBy = List.copyOf(closedBy);
+        corners = List.copyOf(corners);
+    }
+}

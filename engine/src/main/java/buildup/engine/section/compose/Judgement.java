@@ -1,0 +1,282 @@
+package buildup.engine.section.compose;
+
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Piece;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.travel.Direction;
+import buildup.profiles.travel.Travel;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Says what is wrong with a section as it stands: overlaps, pieces that nothing carries, a stack that does not fit. */
+final class Judgement {
+    /** A flat that carries without splitting off, in: common practice, no source. */
+    private static final double FLAT = 0.25;
+
+    /** Laps thinner than touching, in, show in the fourth place. */
+    private static final Rounding LAP = Rounding.decimals(4);
+
+    private final Section section;
+    private final Notices notices;
+
+    private Judgement(Section section, Notices notices) {
+        this.section = section;
+        this.notices = notices;
+    }
+
+    /** Overlaps, the room, pieces upside down. */
+    static void ofShape(Section section, Notices notices) {
+        Judgement judgement = new Judgement(section, notices);
+        judgement.overlaps();
+        judgement.voids();
+        judgement.fit();
+        judgement.upsideDown();
+    }
+
+    /** Pieces that hang, or that nothing carries; and, while no fastenings are given, what counts as fixed. */
+    static void ofStanding(Section section, boolean fastened, Notices notices) {
+        Judgement judgement = new Judgement(section, notices);
+        for (Standing standing : section.standing()) {
+            if (!fastened || !standing.fixed()) {
+                judgement.standing(standing);
+            }
+        }
+    }
+
+    private void overlaps() {
+        for (Overlap overlap : section.overlaps()) {
+            Body first = section.body(overlap.a());
+            Body later = first.inStack() && !section.body(overlap.b()).piece() ? first : section.body(overlap.b());
+            Body other = later.equals(first) ? section.body(overlap.b()) : first;
+            add(
+                    ComposeNotices.OVERLAP
+                            .with("other", quoted(other))
+                            .with("area", Figure.area(overlap.area()))
+                            .amount(Figure.length(overlap.depth()))
+                            .cure(ComposeNotices.MOVE.with("by", Figure.contact(overlap.depth()))),
+                    later);
+        }
+        section.contacts().stream()
+                .filter(contact -> contact.gap() < -Tolerance.SNAP)
+                .forEach(contact -> add(
+                        ComposeNotices.THIN_OVERLAP
+                                .with("later", section.name(contact.b()))
+                                .with("other", quoted(section.body(contact.a())))
+                                .with("lap", Figure.length(-contact.gap()).rounded(LAP))
+                                .amount(Figure.length(-contact.gap())),
+                        pieceOf(contact)));
+    }
+
+    private Body pieceOf(Contact contact) {
+        return section.body(contact.b()).piece() ? section.body(contact.b()) : section.body(contact.a());
+    }
+
+    private void standing(Standing standing) {
+        Body body = section.body(standing.body());
+        if (!body.inStack()) {
+            return;
+        }
+        if (standing.fixed()) {
+            Grounding.fixedTo(standing.body(), section.bodies(), section.contacts())
+                    .ifPresent(on -> add(ComposeNotices.FIXED.with("on", on), body));
+            return;
+        }
+        if (!standing.hanging().isEmpty()) {
+            hangingSupport(standing, body);
+        }
+        if (!standing.grounded()) {
+            carriedByNothing(standing.body(), body);
+        }
+    }
+
+    private void hangingSupport(Standing standing, Body body) {
+        List<String> names =
+                standing.hanging().stream().distinct().map(section::name).toList();
+        Phrase counted = standing.bearing().isEmpty()
+                ? ComposeNotices.NOTHING_ELSE
+                : ComposeNotices.COUNTING
+                        .with("sides", sides(standing))
+                        .with("bearing", Figure.length(width(standing)));
+        add(
+                ComposeNotices.HANGING_SUPPORT
+                        .with("hanging", Listing.names(names))
+                        .with("only", names.size() == 1 ? ComposeNotices.HANGS : ComposeNotices.HANG)
+                        .with("counted", counted)
+                        .amount(Figure.length(width(standing))),
+                body);
+    }
+
+    private Listing sides(Standing standing) {
+        return Listing.names(standing.bearing().stream()
+                .map(bearing -> section.name(bearing.on()))
+                .distinct()
+                .toList());
+    }
+
+    private static double width(Standing standing) {
+        return standing.bearing().stream().mapToDouble(Standing.Bearing::width).sum();
+    }
+
+    private void carriedByNothing(int number, Body body) {
+        List<Contact> touching = section.contacts().stream()
+                .filter(contact -> contact.of(number))
+                .toList();
+        if (touching.stream().anyMatch(contact -> contact.length() > 0)) {
+            add(ComposeNotices.HANGS_ON_NAILS.notice(), body);
+        } else if (overlapped(number)) {
+            // said as an overlap: what it stands on is not known until that is mended
+            return;
+        } else if (!touching.isEmpty()) {
+            Body other = section.body(touching.get(0).other(number));
+            add(
+                    ComposeNotices.ON_A_CORNER
+                            .with("other", quoted(other))
+                            .with("flat", Figure.atLeast(FLAT))
+                            .amount(Figure.length(0)),
+                    body);
+        } else {
+            floating(number, body);
+        }
+    }
+
+    private boolean overlapped(int number) {
+        return section.overlaps().stream().anyMatch(overlap -> overlap.a() == number || overlap.b() == number);
+    }
+
+    private void floating(int number, Body body) {
+        OptionalDouble below = section.bodies().stream()
+                .filter(other -> !other.equals(body))
+                .flatMapToDouble(
+                        other -> Travel.meeting(body.outline(), List.of(other.outline()), Direction.DOWN).stream())
+                .filter(fall -> fall < 0)
+                .max();
+        if (below.isPresent()) {
+            double air = -below.getAsDouble();
+            add(
+                    ComposeNotices.FLOATING
+                            .notice()
+                            .amount(Figure.length(air))
+                            .cure(ComposeNotices.MOVE_DOWN.with("by", Figure.contact(air))),
+                    body);
+        } else {
+            add(ComposeNotices.FLOATING_FREE.notice(), body);
+        }
+    }
+
+    private void voids() {
+        for (Hollow hollow : section.voids()) {
+            if (!hollow.corners().isEmpty()) {
+                notices.add(ComposeNotices.POINT_VOID
+                        .with(
+                                "meetings",
+                                Listing.and(hollow.corners().stream()
+                                        .map(this::meeting)
+                                        .toList()))
+                        .amount(Figure.area(hollow.area())));
+            }
+        }
+    }
+
+    private Phrase meeting(Hollow.Corner corner) {
+        List<Phrase> bodies =
+                corner.bodies().stream().map(body -> quoted(section.body(body))).toList();
+        return ComposeNotices.MEETING
+                .with("bodies", Listing.and(bodies))
+                .with("out", Figure.length(corner.at().x()))
+                .with("up", Figure.length(corner.at().y()));
+    }
+
+    private void fit() {
+        Optional<Notice> outside = section.room().fault();
+        outside.ifPresent(notices::add);
+        OptionalDouble left = section.ceilingLeft();
+        if (outside.isEmpty() && left.isPresent() && left.getAsDouble() < -Tolerance.TOUCHING) {
+            double over = -left.getAsDouble();
+            double space = section.stack().space().ceiling().orElseThrow()
+                    - section.totals().bottom();
+            notices.add(ComposeNotices.TOO_TALL
+                    .with("height", Figure.length(section.totals().height()))
+                    .with("space", Figure.length(space))
+                    .amount(Figure.length(over))
+                    .cure(tallest()
+                            .map(board -> ComposeNotices.COULD_BE
+                                    .with("board", board.name())
+                                    .with(
+                                            "size",
+                                            Figure.atMost(board.outline().box().height() - over)))
+                            .orElse(ComposeNotices.LOWER.with("by", Figure.atLeast(over)))));
+        }
+        OptionalDouble out = section.projectionLeft();
+        if (out.isPresent() && out.getAsDouble() < -Tolerance.TOUCHING) {
+            double over = -out.getAsDouble();
+            notices.add(ComposeNotices.TOO_FAR
+                    .with("projection", Figure.length(section.totals().projection()))
+                    .amount(Figure.length(over))
+                    .cure(ComposeNotices.BRING_BACK.with("by", Figure.atLeast(over))));
+        }
+    }
+
+    /** The tallest standing board of the trim, which is the easiest to rip. */
+    private Optional<Body> tallest() {
+        OptionalDouble left = section.ceilingLeft();
+        double over = left.isPresent() ? -left.getAsDouble() : 0;
+        return section.bodies().stream()
+                .filter(Body::trim)
+                .filter(body -> body.placed()
+                        .map(Placed::piece)
+                        .map(piece -> piece.rips()
+                                && piece.stock().board()
+                                && !piece.stock().lying())
+                        .orElse(false))
+                .filter(body -> body.outline().box().height() > over + 1)
+                .max(Comparator.comparingDouble(
+                        (Body body) -> body.outline().box().height()));
+    }
+
+    /** A crown, bed or cove runs narrow side down; said once the piece has been turned without a word about it. */
+    private void upsideDown() {
+        for (Body body : section.pieces()) {
+            Piece piece = body.placed().orElseThrow().piece();
+            Optional<String> kind = piece.stock().downIsNarrow();
+            if (kind.isPresent() && !piece.flippedOver() && widensDownward(body.outline())) {
+                add(ComposeNotices.UPSIDE_DOWN.with("molding", kind.get()), body);
+            }
+        }
+    }
+
+    private static boolean widensDownward(Outline outline) {
+        Box box = outline.box();
+        return width(outline, box.bottom()) > width(outline, box.top()) + Tolerance.TOUCHING;
+    }
+
+    /** How wide the outline is at one of its extreme levels. */
+    private static double width(Outline outline, double level) {
+        DoubleSummaryStatistics out = outline.flattened(Tolerance.CHORD).stream()
+                .filter(p -> Math.abs(p.y() - level) <= Tolerance.TOUCHING)
+                .mapToDouble(Point::x)
+                .summaryStatistics();
+        return out.getMax() - out.getMin();
+    }
+
+    private static Phrase quoted(Body body) {
+        return (body.piece() ? ComposeNotices.QUOTED : ComposeNotices.OF_THE_ROOM).with("name", body.name());
+    }
+
+    private void add(Notice notice, Body body) {
+        Optional<Placed> placed = body.placed();
+        notices.add(placed.map(found -> notice.of(found.name()).at(found.piece().mark()))
+                .orElse(notice));
+    }
+}

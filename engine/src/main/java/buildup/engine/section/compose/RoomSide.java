@@ -1,0 +1,198 @@
+package buildup.engine.section.compose;
+
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Bound;
+import buildup.profiles.region.Part;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The room-side walk: along the outer ring of everything solid, wood on the left, once for each separate part of the
+ * stack, lowest first.
+ */
+final class RoomSide {
+    private final List<Body> bodies;
+    private final List<Part> skin;
+    private final List<List<Integer>> parts;
+
+    /**
+     * @param skin the union of all bodies
+     * @param parts the bodies of each separate part of the stack
+     */
+    RoomSide(List<Body> bodies, List<Part> skin, List<List<Integer>> parts) {
+        this.bodies = bodies;
+        this.skin = skin;
+        this.parts = parts;
+    }
+
+    List<Member> walk() {
+        List<Member> members = new ArrayList<>();
+        for (int part = 0; part < parts.size(); part++) {
+            walk(part, members);
+        }
+        return members;
+    }
+
+    private void walk(int part, List<Member> out) {
+        List<Integer> own = parts.get(part);
+        List<Bound> whole = ring(own);
+        if (whole.isEmpty()) {
+            return;
+        }
+        Point end = wallSideEnd(whole, own, true);
+        List<Bound> ring = cut(cut(whole, end), wallSideEnd(whole, own, false));
+        int start = start(ring, own);
+        List<Bound> path = new ArrayList<>();
+        for (int k = 0; k < ring.size(); k++) {
+            Bound bound = ring.get((start + k) % ring.size());
+            Body body = bodies.get(bound.outline());
+            if (!body.piece() && !path.isEmpty() && !body.name().equals("floor")) {
+                break;
+            }
+            if (own.contains(bound.outline())) {
+                // framing may cover the level up to its end
+                if (!path.isEmpty() && bound.segment().from().near(end, Tolerance.SNAP)) {
+                    break;
+                }
+                path.add(bound);
+                if (bound.segment().to().near(end, Tolerance.SNAP)) {
+                    break;
+                }
+            }
+        }
+        members(path, part, out);
+    }
+
+    /** The outer ring that the part's pieces lie on, or nothing when they are enclosed all round. */
+    private List<Bound> ring(List<Integer> own) {
+        return skin.stream()
+                .map(part -> part.outer().bounds())
+                .filter(ring -> ring.stream().anyMatch(bound -> own.contains(bound.outline())))
+                .findFirst()
+                .orElse(List.of());
+    }
+
+    /** The ring with an arc that runs through {@code p} cut there: the apex of a round is no vertex. */
+    private static List<Bound> cut(List<Bound> ring, Point p) {
+        List<Bound> cut = new ArrayList<>();
+        for (Bound bound : ring) {
+            Segment segment = bound.segment();
+            double t = segment.nearest(p);
+            boolean ends = p.near(segment.from(), Tolerance.SNAP) || p.near(segment.to(), Tolerance.SNAP);
+            if (segment instanceof Arc && !ends && segment.at(t).near(p, Tolerance.SNAP)) {
+                cut.add(new Bound(bound.outline(), bound.stroke(), segment.part(0, t)));
+                cut.add(new Bound(bound.outline(), bound.stroke(), segment.part(t, 1)));
+            } else {
+                cut.add(bound);
+            }
+        }
+        return cut;
+    }
+
+    /**
+     * Where the ring leaves solid wall, framing or floor that reaches below the part; else the wall-side end of its
+     * lowest level. Framing that does not reach below is only met on the way.
+     */
+    private int start(List<Bound> ring, List<Integer> own) {
+        double bottom = own.stream()
+                .mapToDouble(body -> bodies.get(body).outline().box().bottom())
+                .min()
+                .orElseThrow();
+        int best = -1;
+        Point lowest = new Point(0, 0);
+        for (int i = 0; i < ring.size(); i++) {
+            Body before = bodies.get(ring.get(Math.floorMod(i - 1, ring.size())).outline());
+            boolean leaves = before.standing() && before.outline().box().bottom() < bottom - Tolerance.SNAP;
+            Point at = ring.get(i).segment().from();
+            if (leaves && own.contains(ring.get(i).outline()) && (best < 0 || lower(at, lowest))) {
+                best = i;
+                lowest = at;
+            }
+        }
+        if (best >= 0) {
+            return best;
+        }
+        Point low = wallSideEnd(ring, own, false);
+        for (int i = 0; i < ring.size(); i++) {
+            if (own.contains(ring.get(i).outline())
+                    && ring.get(i).segment().from().near(low, Tolerance.SNAP)) {
+                return i;
+            }
+        }
+        return 0;
+    }
+
+    private static boolean lower(Point a, Point b) {
+        return a.y() < b.y() - Tolerance.COINCIDENT
+                || a.y() < b.y() + Tolerance.COINCIDENT && a.x() < b.x() - Tolerance.COINCIDENT;
+    }
+
+    /** The point of least x on the part's highest (or lowest) level. */
+    private Point wallSideEnd(List<Bound> ring, List<Integer> own, boolean highest) {
+        List<Bound> mine =
+                ring.stream().filter(bound -> own.contains(bound.outline())).toList();
+        Box box = Box.around(mine.stream().map(bound -> bound.segment().box()).toList());
+        double level = highest ? box.top() : box.bottom();
+        Point best = new Point(Double.POSITIVE_INFINITY, level);
+        for (Bound bound : mine) {
+            for (Point p : extremes(bound.segment())) {
+                if (Math.abs(p.y() - level) <= Tolerance.SNAP && p.x() < best.x()) {
+                    best = p;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Vertices of the walk and the axis extremes of its arcs. */
+    private static List<Point> extremes(Segment segment) {
+        return segment.flattened(Tolerance.CHORD);
+    }
+
+    /** One row for each run of one member of one piece. */
+    private void members(List<Bound> path, int part, List<Member> out) {
+        int i = 0;
+        int before = -1;
+        while (i < path.size()) {
+            int body = path.get(i).outline();
+            String member = member(path.get(i));
+            List<Segment> segments = new ArrayList<>();
+            while (i < path.size()
+                    && path.get(i).outline() == body
+                    && member(path.get(i)).equals(member)
+                    && (segments.isEmpty()
+                            || follows(
+                                    segments.get(segments.size() - 1),
+                                    path.get(i).segment()))) {
+                segments.add(path.get(i).segment());
+                i++;
+            }
+            OptionalDouble step = before >= 0 && before != body
+                    ? OptionalDouble.of(projection(body) - projection(before))
+                    : OptionalDouble.empty();
+            out.add(new Member(body, member, part, segments, step));
+            before = body;
+        }
+    }
+
+    private static boolean follows(Segment before, Segment after) {
+        return before.to().near(after.from(), 2 * Tolerance.TOUCHING);
+    }
+
+    private String member(Bound bound) {
+        return bodies.get(bound.outline())
+                .outline()
+                .strokes()
+                .get(bound.stroke())
+                .member();
+    }
+
+    private double projection(int body) {
+        return bodies.get(body).outline().box().face();
+    }
+}

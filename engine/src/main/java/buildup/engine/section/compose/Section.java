@@ -1,0 +1,109 @@
+package buildup.engine.section.compose;
+
+import buildup.engine.section.stack.Stack;
+import buildup.profiles.region.Part;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * The composed stack; the subject of every question.
+ *
+ * @param bodies the pieces in the order of putting up, then wall, floor and ceiling where they stand
+ * @param skin the union of all bodies: rings of true segments labeled by body ({@code Bound.outline}) and stroke
+ * @param members the room-side walk, part by part
+ * @param standing one for each piece of the bodies, same order
+ * @param parts the number of separate parts of the stack
+ */
+public record Section(
+        Stack stack,
+        List<Body> bodies,
+        List<Part> skin,
+        Totals totals,
+        List<Step> steps,
+        List<Member> members,
+        List<Reveal> reveals,
+        List<Contact> contacts,
+        List<Overlap> overlaps,
+        List<Hollow> voids,
+        List<Standing> standing,
+        int parts) {
+    public Section {
+        bodies = List.copyOf(bodies);
+        skin = List.copyOf(skin);
+        steps = List.copyOf(steps);
+        members = List.copyOf(members);
+        reveals = List.copyOf(reveals);
+        contacts = List.copyOf(contacts);
+        overlaps = List.copyOf(overlaps);
+        voids = List.copyOf(voids);
+        standing = List.copyOf(standing);
+    }
+
+    /**
+     * The same section, what stands in it decided by fastenings.
+     *
+     * @param held the pieces that fastenings hold to framing or solid wall
+     * @param notices told what hangs or is carried by nothing
+     */
+    public Section heldBy(Set<Integer> held, Notices notices) {
+        Section decided = new Section(
+                stack,
+                bodies,
+                skin,
+                totals,
+                steps,
+                members,
+                reveals,
+                contacts,
+                overlaps,
+                voids,
+                Grounding.of(bodies, contacts, Optional.of(held)),
+                parts);
+        Judgement.ofStanding(decided, true, notices);
+        return decided;
+    }
+
+    public Body body(int number) {
+        return bodies.get(number);
+    }
+
+    public String name(int number) {
+        return bodies.get(number).name();
+    }
+
+    /** The pieces, framing included, in the order of putting up. */
+    public List<Body> pieces() {
+        return bodies.stream().filter(Body::piece).toList();
+    }
+
+    /** Room left between the top of the stack and the ceiling; negative when it is too tall. */
+    public OptionalDouble ceilingLeft() {
+        OptionalDouble ceiling = stack.space().ceiling();
+        return ceiling.isPresent() ? OptionalDouble.of(ceiling.getAsDouble() - totals.top()) : OptionalDouble.empty();
+    }
+
+    /** The room, as the stack lies in it. */
+    Room room() {
+        return Room.of(stack, bodies);
+    }
+
+    /** What is left of the projection allowed; negative when it stands out too far. */
+    public OptionalDouble projectionLeft() {
+        OptionalDouble allowed = stack.space().projection();
+        return allowed.isPresent()
+                ? OptionalDouble.of(allowed.getAsDouble() - totals.projection())
+                : OptionalDouble.empty();
+    }
+
+    /** The letter of a piece, A..Z, AA..; the number is its place among the bodies. */
+    public static String letter(int number) {
+        String letters = "";
+        for (int n = number; n >= 0; n = n / 26 - 1) {
+            letters = (char) ('A' + n % 26) + letters;
+        }
+        return letters;
+    }
+}

@@ -1,0 +1,184 @@
+package buildup.engine.section.compose;
+
+import buildup.shared.figure.Quantity;
+import buildup.shared.sheet.Columns;
+import buildup.shared.sheet.Sheet;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What the section itself says, as sheets. */
+public final class SectionSheets {
+    private final Section section;
+
+    private SectionSheets(Section section) {
+        this.section = section;
+    }
+
+    /** The figures of the whole stack. */
+    public static Sheet totals(Section section) {
+        Totals whole = section.totals();
+        return Sheet.single("totals", "THE WHOLE STACK", whole)
+                .length("height", "height", Totals::height)
+                .length("projection", "projection", Totals::projection)
+                .length("bottom", "bottom", Totals::bottom)
+                .length("top", "top", Totals::top)
+                .length("trimHeight", "height of the trim", Totals::trimHeight)
+                .length("trimProjection", "projection of the trim", Totals::trimProjection)
+                .measure("area", "area", Quantity.AREA, Totals::area)
+                .measure("weightPerFoot", "weight", Quantity.LINE_WEIGHT, Totals::weightPerFoot)
+                .sheet();
+    }
+
+    /** The room that is left around the stack. */
+    public static Sheet space(Section section) {
+        return Sheet.single("space", "ROOM LEFT", section)
+                .lengthIf("ceilingLeft", "left under the ceiling", Section::ceilingLeft)
+                .lengthIf("projectionLeft", "left of the projection", Section::projectionLeft)
+                .sheet();
+    }
+
+    /** Steps, members, reveals, contacts, overlaps and voids, in the order of a report. */
+    public static List<Sheet> rows(Section section) {
+        SectionSheets sheets = new SectionSheets(section);
+        return List.of(
+                sheets.steps(),
+                space(section),
+                sheets.members(),
+                sheets.reveals(),
+                sheets.contacts(),
+                sheets.overlaps(),
+                sheets.voids());
+    }
+
+    private Sheet steps() {
+        return Sheet.of("steps", "STEP BY STEP: the whole stack once each piece is up", section.steps())
+                .words("letter", "", step -> Section.letter(step.body()))
+                .text()
+                .name("piece", "piece", step -> section.name(step.body()))
+                .length("height", "height so far", Step::height)
+                .length("projection", "projection so far", Step::projection)
+                .length("top", "top so far", Step::top)
+                .sheet();
+    }
+
+    private Sheet members() {
+        return Sheet.of(
+                        "members",
+                        "MEMBERS along the room side, from below; step: how far a piece stands out beyond the one"
+                                + " before",
+                        section.members())
+                .name("piece", "piece", member -> section.name(member.body()))
+                .name("member", "member", Member::member)
+                .place(
+                        "from",
+                        "from",
+                        member -> member.from().x(),
+                        member -> member.from().y())
+                .place(
+                        "to",
+                        "to",
+                        member -> member.to().x(),
+                        member -> member.to().y())
+                .length("length", "length", Member::length)
+                .length("bottom", "bottom", member -> member.box().bottom())
+                .length("top", "top", member -> member.box().top())
+                .length("projection", "projection", Member::projection)
+                .lengthIf("step", "step", Member::step)
+                .table(
+                        "MEMBERS along the room side, from below; step: how far a piece stands out beyond the one"
+                                + " before",
+                        "piece",
+                        "member",
+                        "length",
+                        "bottom",
+                        "top",
+                        "projection",
+                        "step")
+                .sheet();
+    }
+
+    private Sheet reveals() {
+        String reveals = "REVEALS: how far the first shows past the second; where they meet";
+        return Sheet.of("reveals", reveals, section.reveals())
+                .name("piece", "piece", reveal -> section.name(reveal.piece()))
+                .name("over", "over", reveal -> section.name(reveal.over()))
+                .length("amount", "reveal", Reveal::amount)
+                .words("along", "along", reveal -> reveal.along().word())
+                .place(
+                        "at",
+                        "at",
+                        reveal -> reveal.at().x(),
+                        reveal -> reveal.at().y())
+                .length("step", "step", Reveal::step)
+                .table(reveals, "piece", "over", "amount", "along", "step", "at")
+                .sheet();
+    }
+
+    private Sheet contacts() {
+        return Sheet.of("contacts", "CONTACTS; slope in degrees from level", section.contacts())
+                .name("a", "piece", contact -> section.name(contact.a()))
+                .words(
+                        "does",
+                        "",
+                        contact -> contact.facing().map(Contact.Facing::word).orElse("meets"))
+                .text()
+                .name("b", "piece", contact -> section.name(contact.b()))
+                .wordsIf("facing", "facing", contact -> contact.facing().map(Contact.Facing::word))
+                .json()
+                .measureIf(
+                        "slope",
+                        "slope",
+                        Quantity.ANGLE,
+                        buildup.shared.figure.Rounding.decimals(1),
+                        contact -> contact.stretch().isPresent()
+                                ? OptionalDouble.of(contact.slope())
+                                : OptionalDouble.empty())
+                .length("length", "length", Contact::length)
+                .place(
+                        "from",
+                        "from",
+                        contact -> contact.from().x(),
+                        contact -> contact.from().y())
+                .place(
+                        "to",
+                        "to",
+                        contact -> contact.to().x(),
+                        contact -> contact.to().y())
+                .table("CONTACTS; slope in degrees from level", "a", "does", "b", "length", "slope")
+                .sheet();
+    }
+
+    private Sheet overlaps() {
+        return Sheet.of("overlaps", "OVERLAPS: wood in the same place twice", section.overlaps())
+                .name("a", "piece", overlap -> section.name(overlap.a()))
+                .name("b", "piece", overlap -> section.name(overlap.b()))
+                .measure("area", "", Quantity.AREA, Overlap::area)
+                .length("depth", "depth", Overlap::depth)
+                .place(
+                        "at",
+                        "at",
+                        overlap -> overlap.at().x(),
+                        overlap -> overlap.at().y())
+                .table("OVERLAPS: wood in the same place twice", "a", "b", "depth", "area", "at")
+                .sheet();
+    }
+
+    private Sheet voids() {
+        Columns<Hollow> columns = Sheet.of("voids", "CLOSED VOIDS", section.voids())
+                .measure("area", "", Quantity.AREA, Hollow::area)
+                .place(
+                        "at",
+                        "at",
+                        hollow -> hollow.at().x(),
+                        hollow -> hollow.at().y())
+                .names("closedBy", "closed by", Hollow::closedBy)
+                .json()
+                .words("closed", "closed by", SectionSheets::closed)
+                .text();
+        return columns.table("CLOSED VOIDS", "area", "at", "closed").sheet();
+    }
+
+    private static String closed(Hollow hollow) {
+        return hollow.closedBy().isEmpty() ? "wood alone" : "wood and " + String.join(", ", hollow.closedBy());
+    }
+}

@@ -1,0 +1,31 @@
+package buildup.engine.section.stack;
+
+import buildup.catalog.Wood;
+import buildup.profiles.outline.Outline;
+import buildup.shared.document.Scalar;
+import buildup.shared.notice.Mark;
+import java.util.Optional;
+
+/**
+ * A piece of the stack, turned as it will sit but not yet placed.
+ *
+ * @param shape its outline after rip, lay, turn, spring and flip; its position means nothing yet
+ * @param flippedOver whether the document says that it is upside down on purpose
+ * @param fixed the name of what the document says it is fixed to
+ */
+public record Piece(
+        String name,
+        Kind kind,
+        Outline shape,
+        Stock stock,
+        Wood wood,
+        Grain grain,
+        Rules rules,
+        boolean flippedOver,
+        Optional<Scalar> fixed,
+        Mark mark) {
+    /** Whether two rules on an axis cut it to fit: a board or plain blocking that stands or lies square. */
+    public boolean rips() {
+        return stock.rips() && shape.isRectangle();
+    }
+}

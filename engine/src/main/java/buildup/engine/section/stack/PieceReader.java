@@ -1,0 +1,228 @@
+package buildup.engine.section.stack;
+
+import buildup.catalog.Catalog;
+import buildup.catalog.Wood;
+import buildup.catalog.words.WalkReader;
+import buildup.profiles.Profile;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Rip;
+import buildup.shared.document.Fields;
+import buildup.shared.document.Node;
+import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads one entry of {@code pieces:}. */
+final class PieceReader {
+    /** Wider trim than this is more likely a size in millimetres: 60 in, wider than any board and most sheets. */
+    private static final double WIDEST_TRIM = 60;
+
+    /** A longer name stands in no table and on no drawing. */
+    private static final int LONGEST_NAME = 60;
+
+    private static final List<String> RESERVED = List.of("wall", "floor", "ceiling", "datum", "touch");
+
+    private final Catalog catalog;
+    private final String boardList;
+    private final LengthReader lengths;
+    private final RuleReader rules;
+    private final Optional<Wood> commonWood;
+    private final Notices notices;
+
+    PieceReader(
+            Catalog catalog,
+            String boardList,
+            LengthReader lengths,
+            RuleReader rules,
+            Optional<Wood> commonWood,
+            Notices notices) {
+        this.catalog = catalog;
+        this.boardList = boardList;
+        this.lengths = lengths;
+        this.rules = rules;
+        this.commonWood = commonWood;
+        this.notices = notices;
+    }
+
+    Optional<Piece> read(Fields unnamed, int number) {
+        String name = unnamed.text("name").map(PieceReader::asInRules).orElse("");
+        Fields fields = unnamed.about(name.isEmpty() ? "piece " + number : name);
+        boolean named = nameIsSound(fields, name, number);
+        Kind kind = kind(fields, name);
+        Optional<Wood> wood = fields.scalar("wood")
+                .flatMap(scalar -> catalog.wood(scalar, notices))
+                .or(() -> commonWood);
+        Grain grain = grain(fields, name);
+        Optional<Drawn> drawn = drawn(fields, name, kind);
+        Shaping shaping = shaping(fields);
+        Optional<Shaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
+        Rules placed = rules(fields, rules.about(name));
+        Optional<Scalar> fixed =
+                fields.scalar("fixed").filter(scalar -> !scalar.text().isBlank());
+        if (!named || shaped.isEmpty() || wood.isEmpty()) {
+            return Optional.empty();
+        }
+        Piece piece = new Piece(
+                name,
+                kind,
+                shaped.get().outline(),
+                shaped.get().stock(),
+                wood.get(),
+                grain,
+                placed,
+                shaped.get().flippedOver(),
+                fixed,
+                fields.mark());
+        sizeIsLikely(piece);
+        return Optional.of(piece);
+    }
+
+    /** Rules are read with single blanks and plain hyphens: so is the name that they call. */
+    private static String asInRules(String name) {
+        StringBuilder text = new StringBuilder();
+        for (LengthReader.Term term : LengthReader.terms(name)) {
+            text.append(text.isEmpty() ? "" : term.minus() ? " - " : " + ").append(term.text());
+        }
+        return text.toString();
+    }
+
+    private boolean nameIsSound(Fields fields, String name, int number) {
+        Optional<Notice> fault = Optional.empty();
+        if (name.isEmpty()) {
+            fault = Optional.of(StackNotices.NO_NAME.with("number", Figure.count(number)));
+        } else if (RESERVED.contains(name)) {
+            fault = Optional.of(StackNotices.NAME_OF_THE_ROOM.notice());
+        } else if (name.contains(".") || name.contains(" + ") || name.contains(" - ")) {
+            fault = Optional.of(StackNotices.NAME_LIKE_A_RULE.notice());
+        } else if (name.length() > LONGEST_NAME) {
+            fault = Optional.of(StackNotices.LONG_NAME
+                    .with("number", Figure.count(number))
+                    .with("letters", Figure.count(name.length())));
+        }
+        fault.ifPresent(notice -> notices.add(notice.at(fields.mark("name")).of(name)));
+        return fault.isEmpty();
+    }
+
+    private Kind kind(Fields fields, String name) {
+        Optional<Scalar> word = fields.scalar("kind");
+        for (Kind kind : Kind.values()) {
+            if (word.isEmpty() || kind.word().equals(word.get().text())) {
+                return kind;
+            }
+        }
+        refuse(StackNotices.UNKNOWN_KIND, word.get(), name);
+        return Kind.TRIM;
+    }
+
+    private Grain grain(Fields fields, String name) {
+        Optional<Scalar> word = fields.scalar("grain");
+        Optional<Grain> grain = word.flatMap(scalar -> Grain.named(scalar.text()));
+        if (word.isPresent() && grain.isEmpty()) {
+            refuse(StackNotices.UNKNOWN_GRAIN, word.get(), name);
+        }
+        return grain.orElse(Grain.RUN);
+    }
+
+    private void refuse(buildup.shared.notice.Kind unknown, Scalar word, String name) {
+        notices.add(unknown.with("word", word.text()).at(word.mark()).of(name));
+    }
+
+    /** A profile as drawn, with its stick. */
+    record Drawn(Outline outline, Optional<Profile> profile, Stock stock) {}
+
+    private Optional<Drawn> drawn(Fields fields, String name, Kind kind) {
+        Optional<Scalar> call = fields.scalar("profile");
+        Optional<Node> words = fields.node("section");
+        if (call.isPresent() == words.isPresent()) {
+            notices.add((call.isPresent() ? StackNotices.TWO_OUTLINES : StackNotices.NEITHER_OUTLINE)
+                    .notice()
+                    .at(fields.mark())
+                    .of(name));
+            return Optional.empty();
+        }
+        if (words.isPresent()) {
+            return WalkReader.read(words.get(), lengths, name, notices).map(outline -> oneOff(outline, kind));
+        }
+        // the catalog speaks of the profile; here it is the piece that the user looks for
+        Notices said = new Notices();
+        Optional<Drawn> drawn =
+                catalog.profile(call.get(), boardList, lengths, said).map(PieceReader::ofCatalog);
+        said.sorted().forEach(notice -> notices.add(notice.of(name)));
+        return drawn;
+    }
+
+    private static Drawn oneOff(Outline outline, Kind kind) {
+        Box box = outline.box();
+        boolean rips = kind != Kind.TRIM && outline.isRectangle();
+        return new Drawn(
+                outline,
+                Optional.empty(),
+                new Stock("section", "section", box.width(), box.height(), rips, false, false));
+    }
+
+    private static Drawn ofCatalog(Profile profile) {
+        boolean board = profile.stick() instanceof Profile.Board;
+        return new Drawn(
+                profile.outline(),
+                Optional.of(profile),
+                new Stock(profile.name(), profile.kind(), profile.thickness(), profile.width(), board, board, false));
+    }
+
+    private static Shaping shaping(Fields fields) {
+        Map<Rip.Side, Double> rip = new LinkedHashMap<>();
+        fields.fields("rip").ifPresent(sides -> {
+            for (Rip.Side side : Rip.Side.values()) {
+                sides.length(side.name().toLowerCase(Locale.ROOT))
+                        .ifPresent(amount -> rip.put(side, amount.toInches()));
+            }
+        });
+        return new Shaping(
+                rip, fields.scalar("lay"), fields.angle("turn"), fields.angle("spring"), fields.scalar("flip"));
+    }
+
+    private Rules rules(Fields fields, RuleReader reader) {
+        Map<String, Rule> byMember = new LinkedHashMap<>();
+        fields.mapping("at")
+                .ifPresent(mapping -> mapping.entries().forEach(entry -> {
+                    if (entry.value() instanceof Scalar scalar) {
+                        byMember.put(entry.key().text(), reader.rule(fields, scalar, Optional.empty()));
+                    } else {
+                        notices.add(StackNotices.MORE_THAN_A_PLACE
+                                .notice()
+                                .at(entry.value().mark()));
+                    }
+                }));
+        return new Rules(
+                reader.rule(fields, "back", Axis.OUT),
+                reader.rule(fields, "face", Axis.OUT),
+                reader.rule(fields, "bottom", Axis.UP),
+                reader.rule(fields, "top", Axis.UP),
+                byMember);
+    }
+
+    private void sizeIsLikely(Piece piece) {
+        double most = Math.max(piece.shape().box().width(), piece.shape().box().height());
+        boolean ofCatalog =
+                !piece.stock().board() && !piece.stock().profileKind().equals("section");
+        // the catalog has judged its own profiles
+        boolean inInches = !lengths.bareUnit().isMetric();
+        if (inInches && piece.kind() != Kind.FRAMING && !ofCatalog && most > WIDEST_TRIM) {
+            notices.add(StackNotices.LONG_MOLDING
+                    .with("across", Figure.length(most).rounded(Rounding.decimals(1)))
+                    .with("feet", Figure.of(Quantity.RUN, most / 12))
+                    .at(piece.mark())
+                    .of(piece.name())
+                    .amount(Figure.length(most)));
+        }
+    }
+}

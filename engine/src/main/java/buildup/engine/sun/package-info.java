@@ -1,5 +1,0 @@
-/** Where the sun stands for a place, a day and an hour; worked out by a library of astronomy. */
-@NullMarked
-package buildup.engine.sun;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,129 @@
+package buildup.engine.hold.backing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.engine.Bench;
+import buildup.engine.hold.backing.Backing.Stretch;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What stands behind a piece to nail into. */
+class BackingTest {
+    private static final String FRIEZE = "name: frieze, profile: board 3/4 x 6, back: 1, bottom: datum";
+
+    private static List<Stretch> behind(Bench bench, String name) {
+        return bench.backings().stream()
+                .filter(backing -> bench.name(backing.body()).equals(name))
+                .findFirst()
+                .orElseThrow()
+                .stretches();
+    }
+
+    private static Stretch only(Bench bench, String name) {
+        assertThat(behind(bench, name)).hasSize(1);
+        return behind(bench, name).get(0);
+    }
+
+    @Test
+    void a_nail_through_the_face_finds_the_nailer_behind_as_far_as_it_reaches_up() {
+        Bench bench =
+                Bench.loose(FRIEZE, "name: block, kind: nailer, section: [out 1, up 2], face: frieze.back, bottom: 1");
+        Stretch stretch = only(bench, "frieze");
+        assertThat(bench.name(stretch.by())).isEqualTo("block");
+        assertThat(stretch.from().y()).isCloseTo(1, within(1e-6));
+        assertThat(stretch.to().y()).isCloseTo(3, within(1e-6));
+        assertThat(stretch.from().x()).as("given on the face").isEqualTo(1.75);
+    }
+
+    @Test
+    void framing_counts_and_trim_does_not() {
+        Bench bench = Bench.loose(
+                FRIEZE,
+                "name: batten, profile: board 1 x 6, face: frieze.back, bottom: datum",
+                "name: stud, kind: framing, section: [out 2, up 6], face: batten.back, bottom: datum");
+        assertThat(bench.name(only(bench, "frieze").by())).isEqualTo("stud");
+    }
+
+    @Test
+    void air_does_not_matter_up_to_three_inches() {
+        String stud = "name: stud, kind: framing, section: [out 2, up 6], bottom: datum, face: frieze.back - ";
+        assertThat(behind(Bench.loose(FRIEZE, stud + "3"), "frieze")).hasSize(1);
+        Bench far = Bench.loose(FRIEZE, stud + "3-1/8");
+        assertThat(behind(far, "frieze")).isEmpty();
+        assertThat(far.notices("no-backing")).singleElement().satisfies(notice -> {
+            assertThat(notice.level()).isEqualTo(Level.PROBLEM);
+            assertThat(NoticeWords.INCHES.message(notice))
+                    .isEqualTo("'frieze' has no nailer or framing within 3 of it to nail into.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Add a nailer behind, above or below it.");
+            assertThat(notice.piece()).contains("frieze");
+        });
+    }
+
+    @Test
+    void a_solid_wall_backs_and_one_to_measure_from_does_not() {
+        assertThat(behind(Bench.onWall(FRIEZE), "frieze")).hasSize(1);
+        assertThat(behind(Bench.loose(FRIEZE), "frieze")).isEmpty();
+        Bench part = Bench.in("{ wall: { to: 2 } }", FRIEZE);
+        assertThat(only(part, "frieze").to().y()).isCloseTo(2, within(1e-6));
+    }
+
+    @Test
+    void wallboard_is_nothing_to_nail_into() {
+        // the frieze's back is 1 off the plane: studs behind 2 of covering are in reach, behind 2-1/8 they are not
+        assertThat(behind(Bench.in("{ wall: { covering: 2 } }", FRIEZE), "frieze"))
+                .hasSize(1);
+        assertThat(behind(Bench.in("{ wall: { covering: 2-1/8 } }", FRIEZE), "frieze"))
+                .isEmpty();
+    }
+
+    @Test
+    void a_slope_behind_is_in_reach_only_as_far_as_the_gap_allows() {
+        // the slope falls 1 back for each 1 up, from the frieze's back at the datum
+        Bench bench = Bench.loose(
+                FRIEZE,
+                "name: wedge, kind: nailer, section: [out 6, chamfer in 6 x 6], face: frieze.back, bottom: datum");
+        Stretch stretch = only(bench, "frieze");
+        assertThat(stretch.from().y()).isCloseTo(0, within(1e-6));
+        assertThat(stretch.to().y()).isCloseTo(3, within(1e-6));
+        Bench over = Bench.loose(
+                FRIEZE,
+                "name: wedge, kind: nailer, section: [out 6, chamfer in 6 x 6], flip: over, face: frieze.back, bottom: datum");
+        assertThat(only(over, "frieze").from().y()).isCloseTo(3, within(1e-6));
+    }
+
+    @Test
+    void a_lying_board_is_nailed_through_its_broad_faces() {
+        Bench bench = Bench.loose(
+                "name: block, kind: nailer, section: [out 2, up 2], back: wall, bottom: datum",
+                "name: cap, profile: board 3/4 x 5, lay: flat, back: wall, bottom: block.top");
+        Stretch stretch = only(bench, "cap");
+        assertThat(stretch.from().y()).isCloseTo(2.75, within(1e-9));
+        assertThat(Math.abs(stretch.to().x() - stretch.from().x())).isCloseTo(2, within(1e-6));
+    }
+
+    @Test
+    void a_piece_that_shows_nothing_but_a_curve_is_nailed_square_to_its_chord() {
+        Bench bench = Bench.in("{ floor: 0 }", "name: shoe, section: [out 1, ovolo in 1], back: wall, bottom: floor");
+        assertThat(bench.walk()).containsExactly("shoe ovolo 1.571");
+        assertThat(bench.name(only(bench, "shoe").by())).isEqualTo("wall");
+    }
+
+    @Test
+    void a_stretch_too_short_for_a_nail_is_none() {
+        Bench bench =
+                Bench.loose(FRIEZE, "name: lath, kind: nailer, section: [out 1, up 0.1], face: frieze.back, bottom: 1");
+        assertThat(behind(bench, "frieze")).isEmpty();
+    }
+
+    @Test
+    void nailers_and_framing_ask_for_no_backing_themselves() {
+        Bench bench = Bench.loose(
+                "name: block, kind: nailer, section: [out 2, up 2], back: wall, bottom: datum",
+                "name: stud, kind: framing, section: [out 2, up 2], back: 30, bottom: datum");
+        assertThat(bench.backings()).isEmpty();
+        assertThat(bench.notices("no-backing")).isEmpty();
+    }
+}

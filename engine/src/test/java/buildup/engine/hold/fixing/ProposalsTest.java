@@ -1,0 +1,149 @@
+package buildup.engine.hold.fixing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.engine.hold.fixing.Hiding.Grade;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What holds for every proposed nail, tried on 200 random stacks; the seed stands in each message. */
+class ProposalsTest {
+    private static final int STACKS = 200;
+
+    /** A sample's length of the longest nail, and a touching at each of a few joints. */
+    private static final double COUNTED = 0.03;
+
+    @Test
+    void no_proposed_nail_comes_out_and_each_passes_the_checks_of_one_in_the_file() {
+        int proposed = 0;
+        for (long seed = 1; seed <= STACKS; seed++) {
+            Driven stack = Driven.of(new BuiltUp(seed).text());
+            Recount recount = new Recount(stack.section());
+            for (Proposal proposal : stack.proposals()) {
+                Fixed nail = proposal.fixed();
+                String where = "seed " + seed + " " + proposal.reason() + " " + nail;
+                assertThat(recount.endsInside(nail)).as(where).isTrue();
+                assertThat(nail.drive().breakOut()).as(where).isEmpty();
+                assertThat(recount.air(nail)).as(where).isCloseTo(nail.drive().air(), within(COUNTED));
+                assertThat(recount.air(nail)).as(where).isLessThan(0.25 + COUNTED);
+                assertThat(nail.sound()).as(where).isTrue();
+                assertSame(again(stack, nail), nail, where);
+                proposed++;
+            }
+        }
+        assertThat(proposed).as("nails proposed on all stacks").isGreaterThan(STACKS);
+    }
+
+    private static void assertSame(Fixed again, Fixed nail, String where) {
+        assertThat(again.sound()).as(where).isTrue();
+        assertThat(again.bite()).as(where).isCloseTo(nail.bite(), within(1e-9));
+        assertThat(again.allowable()).as(where).isCloseTo(nail.allowable(), within(1e-9));
+        assertThat(again.edge().orElseThrow()).as(where).isCloseTo(nail.edge().orElseThrow(), within(1e-9));
+        assertThat(again.hiding()).as(where).isEqualTo(nail.hiding());
+        assertThat(again.reach()).as(where).isEqualTo(nail.reach());
+    }
+
+    private static Fixed again(Driven stack, Fixed nail) {
+        Notices notices = new Notices();
+        List<Fixed> all = Fixing.of(
+                stack.section(), List.of(nail.fastening()), stack.lights(), stack.sights(), Driven.CATALOG, notices);
+        assertThat(notices.sorted()).allMatch(notice -> notice.level() == Level.NOTE);
+        return all.get(0);
+    }
+
+    @Test
+    void inches_in_each_body_are_those_that_points_along_the_nail_count() {
+        for (long seed = 1; seed <= 40; seed++) {
+            Driven stack = Driven.of(new BuiltUp(seed).text());
+            Recount recount = new Recount(stack.section());
+            for (Proposal proposal : stack.proposals()) {
+                Fixed nail = proposal.fixed();
+                for (int body : nail.drive().held()) {
+                    boolean wall = !stack.section().body(body).piece();
+                    if (!wall && stack.section().overlaps().isEmpty()) {
+                        assertThat(nail.drive().in(body))
+                                .as("seed " + seed + " body " + body)
+                                .isCloseTo(recount.inches(nail, body), within(COUNTED));
+                    }
+                }
+            }
+        }
+    }
+
+    @Test
+    void the_same_stack_gives_the_same_proposals() {
+        for (long seed = 1; seed <= 20; seed++) {
+            String text = new BuiltUp(seed).text();
+            assertThat(Driven.of(text).proposals()).isEqualTo(Driven.of(text).proposals());
+        }
+    }
+
+    private static final String CORNICE = Driven.text(
+            "space: " + WorkedNailsTest.ROOM + "\n" + "eyes: [{ name: standing, distance: 72, height: floor + 60 }]\n",
+            WorkedNailsTest.cornice(true));
+
+    @Test
+    void the_frieze_is_nailed_where_the_bed_will_cover_it() {
+        Driven stack = Driven.of(CORNICE);
+        Proposal best = first(stack, "frieze");
+        assertThat(best.fixed().hiding().grade()).isEqualTo(Grade.COVERED);
+        assertThat(best.fixed().hiding().coveredBy()).hasValue(stack.body("bed"));
+        assertThat(best.reason()).isEqualTo("bites 1-1/2 in 'case'; covered later by 'bed'");
+        assertThat(best.fixed().fastening().use().call()).isEqualTo("16 ga x 2-1/4");
+    }
+
+    @Test
+    void the_crown_is_nailed_into_the_wedge() {
+        Driven stack = Driven.of(CORNICE);
+        assertThat(first(stack, "crown").reason()).contains("'wedge'");
+    }
+
+    @Test
+    void nothing_is_proposed_where_no_tool_gets_in() {
+        Driven stack = Driven.of(CORNICE);
+        assertThat(stack.proposals())
+                .as("the cap lies under the ceiling, and from below only its lip is free")
+                .noneMatch(proposal -> proposal.fixed().piece() == stack.body("cap"));
+    }
+
+    @Test
+    void hidden_nails_come_first_and_heads_lie_apart() {
+        Driven stack = Driven.of(CORNICE);
+        List<Proposal> all = stack.proposals();
+        for (int i = 0; i + 1 < all.size(); i++) {
+            Fixed one = all.get(i).fixed();
+            Fixed next = all.get(i + 1).fixed();
+            assertThat(one.piece()).isLessThanOrEqualTo(next.piece());
+            if (one.piece() == next.piece()) {
+                assertThat(one.hiding().grade())
+                        .isLessThanOrEqualTo(next.hiding().grade());
+                assertThat(one.head().distance(next.head())).isGreaterThanOrEqualTo(0.5);
+            }
+        }
+    }
+
+    @Test
+    void a_pin_comes_with_the_word_to_glue_it() {
+        Driven stack = Driven.in(
+                "{ wall: { solid: yes } }",
+                List.of(
+                        "name: back, kind: nailer, profile: board 3/8 x 3, back: wall, bottom: 0",
+                        "name: slat, profile: board 1/4 x 1, back: 1/2, bottom: 0",
+                        "name: strip, profile: board 3/16 x 1, back: slat.face, bottom: 0"));
+        assertThat(stack.proposals())
+                .filteredOn(proposal ->
+                        proposal.fixed().fastening().use().fastener().headless())
+                .isNotEmpty()
+                .allMatch(proposal -> proposal.reason().contains("glue it too"));
+    }
+
+    private static Proposal first(Driven stack, String piece) {
+        return stack.proposals().stream()
+                .filter(proposal -> proposal.fixed().piece() == stack.body(piece))
+                .findFirst()
+                .orElseThrow();
+    }
+}

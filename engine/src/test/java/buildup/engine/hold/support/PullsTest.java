@@ -1,0 +1,107 @@
+package buildup.engine.hold.support;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.catalog.Catalog;
+import buildup.engine.section.compose.Composer;
+import buildup.engine.section.compose.Section;
+import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.fixing.Fixing;
+import buildup.engine.section.placing.Placing;
+import buildup.engine.section.stack.Stack;
+import buildup.engine.section.stack.StackReader;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.document.Fields;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The nails of worked example D (resources/reference/worked-examples.md) against the load that leans. */
+class PullsTest {
+    private static final String DOOR_HEAD = """
+            wood: check-wood
+            space: { floor: -84, wall: { from: -5, covering: 1/2 } }
+            loads: [ { name: leaning, on: cap, out: 6, load: 20 lb/ft } ]
+            fastenings:
+              - { name: band nails, piece: backband, use: 8d finish, at: { up: -1/2 } }
+              - { name: top nails, piece: frieze, use: %s, at: { up: 9 }, per: 2, spacing: 16 }
+            pieces:
+              - { name: backband, section: [out 1-5/8, up 1, ovolo in 1/8 as arris], back: wall, top: 0 }
+              - { name: frieze back, kind: nailer, profile: board 3/4 x 9-1/4, back: 1/16, bottom: backband.top }
+              - { name: frieze, profile: board 3/4 x 9-1/4, back: frieze back.face, bottom: backband.top }
+              - { name: bed, section: [out 1/4, cove 1, up 1/4], back: frieze.face, top: frieze.top }
+              - { name: soffit, profile: board 3/4 x 5, lay: flat, back: 1/16, bottom: frieze.top }
+              - { name: cap, profile: board 3/4 x 6, lay: flat, back: 1/16, bottom: soffit.top }
+            """;
+
+    private static final String WOODS =
+            "woods: [ { name: check-wood, specific-gravity: 0.42, density: 29.35 lb/ft3 } ]";
+
+    private record Asked(Section section, List<Pull> pulls, List<Notice> notices) {
+        Pull by(String fastening) {
+            return pulls.stream()
+                    .filter(pull -> pull.fixed().fastening().name().equals(fastening))
+                    .filter(pull -> section.name(pull.balance().body()).equals("backband"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+    }
+
+    private static Asked asked(String use) {
+        Notices notices = new Notices();
+        Claims claims = new Claims();
+        Document woods = DocumentReader.read("woods.yaml", WOODS.getBytes(UTF_8), notices)
+                .orElseThrow();
+        Catalog catalog = Catalog.builtIn().with(woods, claims, notices);
+        Document document = DocumentReader.read(
+                        "head.yaml", DOOR_HEAD.formatted(use).getBytes(UTF_8), notices)
+                .orElseThrow();
+        Stack stack = StackReader.read(document, catalog, claims, notices);
+        Fields root = Fields.of(document, claims, notices, stack.lengths());
+        Section shape = Composer.composeFastened(stack, Placing.place(stack, notices), notices);
+        List<Fixed> fixed =
+                Fixing.of(shape, Fixing.read(stack, root, catalog, notices), List.of(), List.of(), catalog, notices);
+        Section section = shape.heldBy(Ties.heldToStanding(shape, fixed), notices);
+        Support support = Supports.of(section, Loads.read(stack, root, notices), Ties.of(fixed), notices);
+        List<Pull> pulls = Pulls.of(section, support, fixed, notices);
+        return new Asked(section, pulls, notices.sorted());
+    }
+
+    @Test
+    void two_nails_with_seven_sixteenths_in_the_wall_do_not_hold_a_leaning_person() {
+        Pull pull = asked("15 ga x 2-1/2").by("top nails");
+        assertThat(pull.needed()).as("hold-back, lb a foot").isCloseTo(10.04, within(0.005));
+        assertThat(pull.allowable()).as("two nails in 16 in, lb a foot").isCloseTo(7.45, within(0.005));
+        assertThat(pull.bite()).isCloseTo(0.4375, within(1e-9));
+        assertThat(pull.biteForLoad().orElseThrow()).isCloseTo(0.589, within(0.0005));
+        assertThat(pull.biteByRule()).as("12 diameters").isCloseTo(0.864, within(1e-9));
+        assertThat(pull.biteNeeded()).as("the larger governs").isCloseTo(0.864, within(1e-9));
+        assertThat(pull.holds()).isFalse();
+    }
+
+    @Test
+    void what_fails_is_said_with_both_bites_and_a_cure_on_the_safe_side() {
+        assertThat(asked("15 ga x 2-1/2").notices().stream()
+                        .filter(notice -> NoticeWords.INCHES.message(notice).contains("what stands on")
+                                && notice.code().equals("nail-too-short"))
+                        .map(notice -> NoticeWords.INCHES.message(notice) + " | " + NoticeWords.INCHES.cure(notice)))
+                .containsExactly("'top nails' may hold 7.45 lb a foot; what stands on 'backband' needs 10.04. Only 7/16"
+                        + " is left in the wall: the pull needs 0.589, the rule for its kind 0.864."
+                        + " | Take a nail or screw that leaves 7/8 in it, more of them, a wider bearing, or run a board"
+                        + " back over the framing.");
+    }
+
+    @Test
+    void a_longer_screw_holds_and_nothing_is_said() {
+        Asked asked = asked("trim screw 7 x 3");
+        assertThat(asked.by("top nails").holds()).isTrue();
+        assertThat(asked.notices())
+                .noneMatch(notice -> NoticeWords.INCHES.message(notice).contains("may hold"));
+    }
+}

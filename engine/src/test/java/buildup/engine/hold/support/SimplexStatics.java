@@ -1,0 +1,146 @@
+package buildup.engine.hold.support;
+
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Contact;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.optim.MaxIter;
+import org.apache.commons.math3.optim.linear.LinearConstraint;
+import org.apache.commons.math3.optim.linear.LinearConstraintSet;
+import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
+import org.apache.commons.math3.optim.linear.NoFeasibleSolutionException;
+import org.apache.commons.math3.optim.linear.NonNegativeConstraint;
+import org.apache.commons.math3.optim.linear.Relationship;
+import org.apache.commons.math3.optim.linear.SimplexSolver;
+import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
+
+/**
+ * The same question set down a second time: moments about the origin instead of the centroids, pressure at many places of
+ * a contact instead of its ends, and the simplex method of Apache Commons Math 3.6.1 as solver.
+ */
+final class SimplexStatics {
+    private static final double MOST = 1e4;
+
+    private final Section section;
+    private final List<Load> loads;
+    /** Column of a force: 0 is the factor. Rows: three for each body. */
+    private final List<double[]> columns = new ArrayList<>();
+
+    private final List<Double> limits = new ArrayList<>();
+
+    private SimplexStatics(Section section, List<Load> loads) {
+        this.section = section;
+        this.loads = loads;
+    }
+
+    static double factor(Held held) {
+        SimplexStatics statics = new SimplexStatics(held.section(), held.loads());
+        if (Double.isInfinite(statics.within(held, 0))) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        return new SimplexStatics(held.section(), held.loads()).within(held, MOST);
+    }
+
+    private double within(Held held, double most) {
+        loads(most);
+        held.section().contacts().forEach(this::contact);
+        held.joints().forEach(this::joint);
+        return solve();
+    }
+
+    private void loads(double most) {
+        double[] column = new double[3 * section.bodies().size()];
+        for (Load load : loads) {
+            column[3 * load.body() + 1] -= load.poundsPerFoot();
+            column[3 * load.body() + 2] -= load.poundsPerFoot() * load.out();
+        }
+        columns.add(column);
+        limits.add(most);
+    }
+
+    private void contact(Contact contact) {
+        if (contact.stretch().isEmpty()) {
+            return;
+        }
+        Segment stretch = contact.stretch().get();
+        for (int i = 0; i <= 6; i++) {
+            double t = i / 6.0;
+            Point at = stretch.at(t);
+            Point square;
+            if (stretch instanceof Arc arc) {
+                Point out = at.minus(arc.center()).unit();
+                square = arc.counterclockwise() ? out : out.times(-1);
+            } else {
+                Point along = stretch.to().minus(stretch.from()).unit();
+                square = new Point(along.y(), -along.x());
+            }
+            force(contact.b(), contact.a(), at, square, Double.POSITIVE_INFINITY);
+        }
+    }
+
+    private void joint(Tie joint) {
+        Point across = new Point(joint.axis().y(), -joint.axis().x());
+        force(joint.outer(), joint.inner(), joint.at(), joint.axis(), joint.withdrawal());
+        force(joint.outer(), joint.inner(), joint.at(), across, joint.lateral());
+        force(joint.inner(), joint.outer(), joint.at(), across, joint.lateral());
+    }
+
+    private void force(int on, int against, Point at, Point way, double most) {
+        double moment = at.x() * way.y() - at.y() * way.x();
+        double[] column = new double[3 * section.bodies().size()];
+        column[3 * on] += way.x();
+        column[3 * on + 1] += way.y();
+        column[3 * on + 2] += moment;
+        column[3 * against] -= way.x();
+        column[3 * against + 1] -= way.y();
+        column[3 * against + 2] -= moment;
+        columns.add(column);
+        limits.add(most);
+    }
+
+    private double solve() {
+        List<LinearConstraint> constraints = new ArrayList<>();
+        for (int number = 0; number < section.bodies().size(); number++) {
+            Body body = section.body(number);
+            if (!body.standing()) {
+                double weight = body.outline().area()
+                        * body.placed().orElseThrow().piece().wood().densityPerCubicFoot()
+                        / 144;
+                double[] sums = {0, weight, weight * body.outline().centroid().x()};
+                for (int row = 0; row < 3; row++) {
+                    constraints.add(new LinearConstraint(row(3 * number + row), Relationship.EQ, sums[row]));
+                }
+            }
+        }
+        for (int i = 0; i < columns.size(); i++) {
+            if (Double.isFinite(limits.get(i))) {
+                double[] unit = new double[columns.size()];
+                unit[i] = 1;
+                constraints.add(new LinearConstraint(unit, Relationship.LEQ, limits.get(i)));
+            }
+        }
+        double[] factor = new double[columns.size()];
+        factor[0] = 1;
+        try {
+            double found = new SimplexSolver(1e-8)
+                    .optimize(
+                            new MaxIter(20_000),
+                            new LinearObjectiveFunction(factor, 0),
+                            new LinearConstraintSet(constraints),
+                            GoalType.MAXIMIZE,
+                            new NonNegativeConstraint(true))
+                    .getValue();
+            return found < MOST * (1 - 1e-6) ? found : Double.POSITIVE_INFINITY;
+        } catch (NoFeasibleSolutionException e) {
+            return Double.NEGATIVE_INFINITY;
+        }
+    }
+
+    private double[] row(int row) {
+        return columns.stream().mapToDouble(column -> column[row]).toArray();
+    }
+}

@@ -1,0 +1,135 @@
+package buildup.engine.hold.support;
+
+import static buildup.engine.hold.support.Held.WOOD;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.profiles.outline.Point;
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Stacks whose limit a pencil finds: two forces and one moment of a body at rest (Meriam and Kraige, Engineering
+ * Mechanics: Statics, chapter 3; from memory), and for the indeterminate one the least of all mechanisms (Baker and
+ * Heyman, Plastic Design of Frames 1, 1969; from memory). The arithmetic stands in reference/statics.md.
+ */
+class StaticsByHandTest {
+    private static final Offset<Double> SAME = within(1e-6);
+
+    @Test
+    void a_shelf_on_a_ledge_turns_about_its_edge_until_the_hold_down_nail_gives() {
+        Held shelf = HandStacks.shelfOnLedge();
+        // about (0, 0): nail 10 at 3.5 behind, shelf 10 sq in at 1 before, load 4 at 6
+        assertThat(shelf.factor()).isCloseTo((10 * 3.5 - 10 * WOOD * 1) / (4 * 6), SAME);
+        assertThat(shelf.limit().orElseThrow().governs()).isEqualTo("hold-down");
+    }
+
+    @Test
+    void a_shelf_that_nothing_holds_down_falls_off_its_ledge() {
+        Held shelf = HandStacks.shelfOnLedge();
+        assertThat(new Held(shelf.section(), shelf.loads(), List.of()).limit()).isEmpty();
+    }
+
+    @Test
+    void a_bracket_turns_about_its_heel_until_the_nail_at_its_top_draws() {
+        // about (0, 0): nail 20 at 3.5 up; bracket 16 sq in at 2, shelf 5 at 2.5, load 2 at 3
+        double limit = (20 * 3.5 - 16 * WOOD * 2 - 5 * WOOD * 2.5) / (2 * 3);
+        Held bracket = HandStacks.bracketedShelf(50).load("shelf", 3, 2);
+        assertThat(bracket.factor()).isCloseTo(limit, SAME);
+        assertThat(bracket.limit().orElseThrow().governs()).isEqualTo("nail");
+    }
+
+    @Test
+    void a_bracket_slides_down_when_its_nail_bends_first() {
+        Held bracket = HandStacks.bracketedShelf(10).load("shelf", 3, 2);
+        assertThat(bracket.factor()).isCloseTo((10 - 21 * WOOD) / 2, SAME);
+        assertThat(bracket.limit().orElseThrow().governs()).isEqualTo("nail");
+    }
+
+    @Test
+    void a_shelf_tips_over_the_front_of_its_bracket_however_strong_the_nail() {
+        Held bracket = HandStacks.bracketedShelf(50).load("shelf", 4.5, 2);
+        // about (4, 4): shelf 5 sq in at 1.5 behind, load 2 at 0.5 before
+        assertThat(bracket.factor()).isCloseTo(5 * WOOD * 1.5 / (2 * 0.5), SAME);
+        assertThat(bracket.limit().orElseThrow().governs()).isEqualTo("bracket on shelf");
+    }
+
+    @Test
+    void a_block_on_two_bearings_shares_a_load_between_them_as_a_simple_beam() {
+        Held block = HandStacks.blockOnTwoBearings();
+        // about (1, 0), the near end of the post: cleat at 9 beyond, block 10 sq in at 4, load 2 at 3
+        double cleat = 8 - 2 * WOOD;
+        assertThat(block.factor()).isCloseTo((cleat * 9 - 10 * WOOD * 4) / (2 * 3), SAME);
+        assertThat(block.limit().orElseThrow().governs()).isEqualTo("nail");
+    }
+
+    @Test
+    void a_load_between_two_bearings_on_framing_never_matters() {
+        Held block = HandStacks.blockOnTwoBearings();
+        double out = 0.5;
+        Held over = new Held(block.section(), List.of(), block.joints()).load("block", out, 2);
+        assertThat(over.factor()).isInfinite();
+        assertThat(over.limit().orElseThrow().governs()).isEmpty();
+    }
+
+    @Test
+    void a_board_that_leans_out_is_held_back_by_the_nail_at_its_top() {
+        Held board = HandStacks.leaningBoard();
+        // 20 sq in at 1.4 over a foot that ends at 1; nail 6 at 7.75 up; load 1.5 at 4
+        assertThat(board.factor()).isCloseTo((6 * 7.75 - 20 * WOOD * 0.4) / (1.5 * 3), SAME);
+        assertThat(board.limit().orElseThrow().governs()).isEqualTo("hold-back");
+    }
+
+    @Test
+    void a_rod_rolls_in_its_hollow_about_the_common_centre() {
+        // every push of the hollow goes through the centre: nail 5 down at 0.6 left of it, 3 across at 0.8 below
+        assertThat(HandStacks.rodInHollow(5, 0).factor()).isCloseTo(5 * 0.6 / (2 * 0.75), SAME);
+        assertThat(HandStacks.rodInHollow(5, 3).factor()).isCloseTo((5 * 0.6 + 3 * 0.8) / (2 * 0.75), SAME);
+        assertThat(HandStacks.rodInHollow(5, 3).limit().orElseThrow().governs()).isEqualTo("rod nail");
+    }
+
+    @Test
+    void a_beam_on_three_bearings_falls_by_the_least_of_its_mechanisms() {
+        // turning about A while B and C slide: statics alone does not say how B and C share
+        double near = 6 - 2 * WOOD;
+        double far = 5 - 2 * WOOD;
+        double aboutA = (near * 5 + far * 10 - 14 * WOOD * 6) / (2 * 7);
+        double aboutB = (far * 5 - 14 * WOOD * 1) / (2 * 2);
+        assertThat(aboutA).isLessThan(aboutB);
+        assertThat(HandStacks.beamOnThree(6, 5).factor()).isCloseTo(aboutA, SAME);
+    }
+
+    @Test
+    void a_beam_on_three_bearings_turns_about_the_middle_one_when_that_is_strong() {
+        double far = 5 - 2 * WOOD;
+        double aboutB = (far * 5 - 14 * WOOD * 1) / (2 * 2);
+        Held beam = HandStacks.beamOnThree(60, 5);
+        assertThat(beam.factor()).isCloseTo(aboutB, SAME);
+        assertThat(beam.limit().orElseThrow().governs()).isEqualTo("nail C");
+    }
+
+    @Test
+    void a_piece_said_to_be_fixed_needs_no_nail_and_loads_what_it_is_fixed_to() {
+        Held bracket = HandStacks.fixedBracket();
+        assertThat(bracket.limit()).isPresent();
+        assertThat(bracket.load("arm", 9, 50).factor()).isInfinite();
+        // the pair on its ledge: block 16 sq in at -2, arm 9 at 4.5, load 1 at 9
+        Held loose = HandStacks.armFixedToLooseBlock().load("arm", 9, 1);
+        assertThat(loose.factor()).isCloseTo((48 * WOOD * 6 - 9 * WOOD * 4.5) / 9, SAME);
+    }
+
+    @Test
+    void a_piece_fixed_to_a_wall_that_does_not_stand_is_held_all_the_same() {
+        assertThat(HandStacks.fixedToNothing().load("rail", 0.5, 50).factor()).isInfinite();
+    }
+
+    @Test
+    void what_touches_by_a_point_alone_carries_nothing() {
+        assertThat(HandStacks.onAPoint().limit()).isEmpty();
+        assertThat(HandStacks.onAPoint()
+                        .nail("pin", "block", "case", new Point(0, 0), 180, 0, 100)
+                        .limit())
+                .isEmpty();
+    }
+}

@@ -1,0 +1,138 @@
+package buildup.engine.look.sight;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.engine.Bench;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
+import org.junit.jupiter.api.Test;
+
+/** Heights as they look, and eyes that stand where none can. */
+class SightTest {
+    private static final String ROOM = Bench.head("space: { floor: -84, ceiling: 24, wall: { solid: yes } }");
+    private static final String SHELF = "name: shelf, profile: board 3/4 x 5-1/2, lay: flat, back: wall, bottom: datum";
+    /** A shelf of raw wood between a fascia, a taller back and a board under it: seen from above alone. */
+    private static final String[] TRAY = {
+        "name: under, profile: board 3/4 x 3-1/2, lay: flat, back: wall, top: datum",
+        "name: base, kind: nailer, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: datum",
+        "name: back, profile: board 3/4 x 5-1/2, back: wall, bottom: base.top",
+        "name: fascia, profile: board 3/4 x 2, back: base.face, bottom: datum"
+    };
+
+    private static Sights eye(String eye, String... pieces) {
+        return Sights.of(ROOM + "eyes: [ { " + eye + " } ]\n" + Bench.list(pieces));
+    }
+
+    @Test
+    void an_upright_face_looks_as_much_higher_as_the_eye_is_nearer_to_it_than_to_the_wall() {
+        // similar triangles: h d / (d - p)
+        Seen face = eye("name: e, distance: 72, height: 10", SHELF).seen("e", "shelf", "face");
+        assertThat(face.trueHeight()).isCloseTo(0.75, within(1e-9));
+        assertThat(face.seenHeight()).hasValueCloseTo(0.75 * 72 / (72 - 5.5), within(1e-9));
+        assertThat(face.length()).isCloseTo(0.75, within(1e-9));
+    }
+
+    @Test
+    void a_level_underside_has_no_height_and_yet_takes_some_from_below() {
+        // its back edge at the wall stands at y = 0, its front is thrown on the wall plane by the eye's slope
+        double eye = -40;
+        Seen bottom = eye("name: e, distance: 72, height: -40", SHELF).seen("e", "shelf", "bottom");
+        assertThat(bottom.trueHeight()).isZero();
+        assertThat(bottom.seenHeight()).hasValueCloseTo(-eye * 72 / (72 - 5.5) + eye, within(1e-9));
+    }
+
+    @Test
+    void the_bead_hides_the_foot_of_the_frieze_from_below() {
+        Sights cornice = Sights.of(Bench.resource("/reference-cornice.yaml") + Sights.EYES);
+        Seen frieze = cornice.seen("standing", "frieze", "face");
+        double foot = 0.75 + 0.25 * (0.75 + 24) / (72 - 1);
+        assertThat(frieze.length()).isCloseTo(4.875 - foot, within(1e-9));
+        assertThat(frieze.seenHeight()).hasValueCloseTo((4.875 - foot) * 72 / (72 - 0.75), within(1e-9));
+        assertThat(frieze.trueHeight()).isCloseTo(4.125, within(1e-9));
+    }
+
+    @Test
+    void what_turns_away_from_the_eye_is_not_seen() {
+        Seen top = eye("name: e, distance: 72, height: -40", SHELF).seen("e", "shelf", "top");
+        assertThat(top.visible()).isEmpty();
+        assertThat(top.seenHeight()).hasValue(0);
+    }
+
+    @Test
+    void every_member_and_every_nailer_has_a_row() {
+        Sights tray = eye("name: e, distance: 72, height: 0", TRAY);
+        assertThat(tray.from("e").members())
+                .hasSameSizeAs(tray.bench().section().members());
+        assertThat(tray.from("e").coverage()).hasSize(1);
+    }
+
+    @Test
+    void raw_wood_seen_from_above_is_cured_by_a_higher_fascia() {
+        // from the nailer's corner with the back, (3/4, 3/4), to the eye, past the fascia's back at 3-1/2
+        double needs = 0.75 + 2.75 * (60 - 0.75) / (72 - 0.75);
+        Sights tray = Sights.of(Bench.head("space: { floor: -84, wall: { solid: yes } }")
+                + "eyes: [ { name: landing, distance: 72, height: 60 } ]\n" + Bench.list(TRAY));
+        assertThat(tray.coverage("landing", "base").seen()).isCloseTo(2.75 - 1.25 * 68.5 / 58, within(1e-9));
+        assertThat(tray.coverage("landing", "base").cures().get(0).to()).isCloseTo(needs, within(1e-6));
+        assertThat(NoticeWords.INCHES.message(tray.said())).isEqualTo("From 'landing' you see 1-1/4+ of raw 'base'.");
+        assertThat(NoticeWords.INCHES.cure(tray.said()))
+                .isEqualTo("Finish it, or raise 'fascia' so that its upper edge comes to 3-1/16 (needs 3.037).");
+    }
+
+    @Test
+    void raw_wood_that_nothing_stands_before_can_only_be_finished_or_covered() {
+        Sights bare =
+                eye("name: e, distance: 72, height: -40", SHELF.replace("name: shelf", "name: shelf, kind: nailer"));
+        assertThat(NoticeWords.INCHES.cure(bare.said())).isEqualTo("Finish it, or cover it.");
+    }
+
+    @Test
+    void raw_wood_without_an_eye_is_a_note() {
+        Sights tray = Sights.of(ROOM + Bench.list(TRAY));
+        assertThat(tray.sightings()).isEmpty();
+        assertThat(tray.said().level()).isEqualTo(Level.NOTE);
+        assertThat(NoticeWords.INCHES.message(tray.said()))
+                .isEqualTo("2-3/4 of raw 'base' lies on the room side; no eye is given.");
+    }
+
+    @Test
+    void an_eye_in_the_wood_is_said_and_left_out() {
+        Sights shelf = eye("name: e, distance: 2-1/2, height: 1/2", SHELF);
+        assertThat(shelf.sightings()).isEmpty();
+        said(
+                shelf.said(),
+                "Eye 'e' (2-1/2 out, 1/2 up) is inside the shelf.",
+                "Stand it in the room: a distance of 72 and a height of floor + 60, say.");
+    }
+
+    @Test
+    void an_eye_over_the_ceiling_or_under_the_floor_is_said() {
+        assertThat(NoticeWords.INCHES.message(
+                        eye("name: e, distance: 72, height: 30", SHELF).said()))
+                .isEqualTo("Eye 'e' (72 out, 30 up) is inside the ceiling.");
+        assertThat(NoticeWords.INCHES.message(
+                        eye("name: e, distance: 72, height: -90", SHELF).said()))
+                .isEqualTo("Eye 'e' (72 out, -90 up) is inside the floor.");
+    }
+
+    @Test
+    void an_eye_in_or_behind_the_wall_is_said() {
+        assertThat(NoticeWords.INCHES.message(
+                        eye("name: e, distance: -5, height: -40", SHELF).said()))
+                .isEqualTo("Eye 'e' (-5 out, -40 up) is inside the wall.");
+        Sights open = Sights.of(Bench.head("space: { wall: { solid: no } }")
+                + "eyes: [ { name: e, distance: -5, height: -40 } ]\n" + Bench.list(SHELF));
+        assertThat(open.sightings()).isEmpty();
+        said(open.said(), "Eye 'e' is behind the wall plane, at -5.", "Give its distance out from the wall, as 72.");
+    }
+
+    private static void said(Notice said, String message, String cure) {
+        assertThat(said.level()).isEqualTo(Level.PROBLEM);
+        assertThat(said.code()).isEqualTo("impossible-light-or-eye");
+        assertThat(NoticeWords.INCHES.message(said)).isEqualTo(message);
+        assertThat(NoticeWords.INCHES.cure(said)).isEqualTo(cure);
+        assertThat(said.mark().orElseThrow()).hasToString("stack.yaml:3:9");
+    }
+}
