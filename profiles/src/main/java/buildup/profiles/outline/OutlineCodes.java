@@ -8,6 +8,10 @@ import buildup.shared.notice.Code;
 
 /** What notices say of outlines, whether they are drawn in words or traced. */
 public final class OutlineCodes {
+    /** There is none, or more than one. */
+    public static final Code NO_OUTLINE =
+            Code.of("no-outline", "A piece, an item or a tracing has no outline, or two.");
+
     /** Nothing lies within the outline. */
     public static final Code NO_AREA = Code.of("no-area", "An outline or a tracing encloses no area.");
 

@@ -11,7 +11,6 @@ public final class TraceNotices {
     public static final Code MISSING_UNIT = Code.of(
             "missing-unit", "A tracing states no unit, one that is not known, or one in which it is too large.");
 
-    private static final Code NO_OUTLINE = Code.of("no-outline", "A tracing holds no line.");
     private static final Code OUTLINE_BESIDE =
             Code.of("outline-beside", "A tracing holds other lines beside the outline.");
     private static final Code OUTLINE_OPEN =
@@ -35,7 +34,8 @@ public final class TraceNotices {
     static final Kind CROSSES_ITSELF = OutlineCodes.CROSSES_ITSELF.refusal(
             "Outline crosses itself near {place}, between points {first} and {second}.", "Traced twice?");
 
-    static final Kind NO_LINE = NO_OUTLINE.refusal("The tracing holds no line.", "Trace the outline once round.");
+    static final Kind NO_LINE =
+            OutlineCodes.NO_OUTLINE.refusal("The tracing holds no line.", "Trace the outline once round.");
     static final Kind ONE_BESIDE = OUTLINE_BESIDE.problem(
             "The tracing holds {others} other line beside the largest closed one, which is taken.",
             "Leave only the outline in the file.");

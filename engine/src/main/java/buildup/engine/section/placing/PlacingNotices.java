@@ -1,5 +1,6 @@
 package buildup.engine.section.placing;
 
+import buildup.catalog.CatalogNotices;
 import buildup.engine.section.stack.StackNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
@@ -9,8 +10,7 @@ import buildup.shared.notice.Kind;
 /** What placing the pieces gives cause to say. */
 public final class PlacingNotices {
     /** A size that no wood has. */
-    public static final Code NO_THICKNESS =
-            Code.of("thickness-zero-or-negative", "A piece or a profile is left without thickness.");
+    public static final Code NO_THICKNESS = CatalogNotices.THICKNESS_ZERO_OR_NEGATIVE;
 
     private static final Code NO_PLACE =
             Code.of("circular-or-missing-placing", "Nothing says where a piece is, or its place hangs on itself.");

@@ -1,5 +1,7 @@
 package buildup.engine.section.stack;
 
+import buildup.catalog.CatalogNotices;
+import buildup.profiles.outline.OutlineCodes;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
@@ -21,11 +23,10 @@ public final class StackNotices {
     public static final Code EMPTY_STACK = Code.of("empty-stack", "There is nothing in the stack to measure.");
 
     /** No outline, or two. */
-    public static final Code NO_OUTLINE = Code.of("no-outline", "A piece has no outline, or two.");
+    public static final Code NO_OUTLINE = OutlineCodes.NO_OUTLINE;
 
     /** A number that is more likely one of millimeters. */
-    public static final Code MM_READ_AS_INCHES =
-            Code.of("mm-read-as-inches", "A size is so large that it was likely meant in millimeters.");
+    public static final Code MM_READ_AS_INCHES = CatalogNotices.MM_READ_AS_INCHES;
 
     private static final Code NOT_A_NAME = Code.of("not-a-name", "A piece has no name, or one that rules cannot call.");
     static final Kind NO_NAME = NOT_A_NAME.refusal("Piece {number} has no name.", Words.NAME_IT);
