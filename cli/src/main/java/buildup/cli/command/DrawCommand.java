@@ -164,11 +164,12 @@ final class DrawCommand implements Callable<Integer> {
     }
 
     private static Optional<Scene> sticks(Answer answer, ShippedFont font, Notices notices) {
-        return Cuts.of(answer, Limit.usual())
-                .known()
-                .flatMap(cuts -> cuts.list()
+        Cuts cuts = Cuts.of(answer, Limit.usual());
+        notices.addAll(cuts.notices());
+        return cuts.known()
+                .flatMap(known -> known.list()
                         .filter(list -> !list.pieces().isEmpty())
-                        .map(list -> SticksDrawing.of(cuts.job(), list, font)));
+                        .map(list -> SticksDrawing.of(known.job(), list, font)));
     }
 
     /** The light of the command line, in place of those of the stack. */

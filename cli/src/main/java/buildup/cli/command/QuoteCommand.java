@@ -76,6 +76,7 @@ final class QuoteCommand implements Callable<Integer> {
         Optional<Quote> quote = document.flatMap(found -> Order.read(found, lists, claims, notices))
                 .map(wanted -> Quote.of(wanted, lists, notices));
         String file = InputFiles.nameOf(order);
+        LengthUnit unit = document.map(Order::unit).orElse(LengthUnit.INCH);
         Optional<byte[]> answer = quote.flatMap(one -> written(one, file, notices));
         if (answer.isPresent()
                 && (output.isEmpty() || OutputFile.write(output.get(), answer.get(), files.read(), notices))) {
@@ -83,10 +84,10 @@ final class QuoteCommand implements Callable<Integer> {
                 put(answer.get());
             }
         } else if (format == Format.json) {
-            streams.out().print(QuoteJson.refusal(file, notices.sorted(), file));
+            streams.out().print(QuoteJson.refusal(file, notices.sorted(), file, unit));
         }
         if (format != Format.json) {
-            streams.err().print(NoticeText.write(notices.sorted(), file, LengthUnit.INCH));
+            streams.err().print(NoticeText.write(notices.sorted(), file, unit));
         }
         return notices.exitCode();
     }

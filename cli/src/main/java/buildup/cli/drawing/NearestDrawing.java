@@ -17,6 +17,7 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
+import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,7 +48,8 @@ public final class NearestDrawing {
         items.add(legend.moved(
                 picture.back() - legend.box().back(),
                 picture.bottom() - 2 * Drafting.TEXT - legend.box().top()));
-        return Sheets.around(name + ", nearest", Wording.answer(nearest), items, 3 * Drafting.TEXT);
+        return Sheets.around(
+                name + ", nearest", FigurePrinter.INCHES.print(Wording.answer(nearest)), items, 3 * Drafting.TEXT);
     }
 
     private static List<Segment> segments(Outline outline, double times) {
@@ -58,9 +60,11 @@ public final class NearestDrawing {
             String name, Neighbours nearest, Neighbour one, double times, TextMeasure measure) {
         return new Legend(measure, Drafting.TEXT)
                 .title(name)
-                .text(Wording.answer(nearest))
+                .text(FigurePrinter.INCHES.print(Wording.answer(nearest)))
                 .sample("wanted", at -> sample(at, LineStyle.OUTLINE))
-                .sample(one.profile().name() + ", " + Wording.laid(one.pose()), at -> sample(at, LineStyle.OTHER))
+                .sample(
+                        one.profile().name() + ", " + FigurePrinter.INCHES.print(Wording.laid(one.pose())),
+                        at -> sample(at, LineStyle.OTHER))
                 .sample(
                         "largest gap, " + Drafting.decimals(one.gap()) + " in",
                         at -> List.of(new Path(

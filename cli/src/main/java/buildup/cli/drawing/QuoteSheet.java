@@ -13,11 +13,14 @@ import buildup.engine.mill.quote.Quote;
 import buildup.engine.mill.quote.Quoted;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -146,11 +149,16 @@ public final class QuoteSheet {
     private void assumed() {
         lines("Taken for granted", Drafting.TEXT, 1);
         for (Quoted one : quote.items()) {
-            lines(one.item().name() + ": " + String.join(" ", one.assumed()), SMALL, MOST_LINES);
+            lines(one.item().name() + ": " + printed(one.assumed()), SMALL, MOST_LINES);
         }
-        lines(String.join(" ", quote.assumed()), SMALL, MOST_LINES);
+        lines(printed(quote.assumed()), SMALL, MOST_LINES);
         lines(QuoteText.CAUTION, SMALL, MOST_LINES);
         y -= GAP;
+    }
+
+    private String printed(List<Phrase> said) {
+        FigurePrinter printer = new FigurePrinter(quote.order().unit());
+        return said.stream().map(printer::print).collect(Collectors.joining(" "));
     }
 
     private void signOff() {

@@ -129,7 +129,7 @@ public final class SticksDrawing {
 
     private String stickLength(Stick stick) {
         LengthUnit unit = job.section().stack().lengths().bareUnit();
-        return new FigurePrinter(unit).print(list.shop().grid().stick(stick.length()));
+        return new FigurePrinter(unit).print(Fine.stick(stick.length()));
     }
 
     private double length(int steps) {

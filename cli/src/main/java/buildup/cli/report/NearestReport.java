@@ -9,6 +9,7 @@ import buildup.engine.mill.nearest.Advice;
 import buildup.engine.mill.nearest.Neighbour;
 import buildup.engine.mill.nearest.Neighbours;
 import buildup.engine.mill.nearest.Wording;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import java.util.List;
@@ -27,7 +28,7 @@ public final class NearestReport {
     /** As text of at most 80 columns. */
     public static String text(String name, Neighbours nearest) {
         StringBuilder text = new StringBuilder();
-        lines(text, Wording.answer(nearest));
+        lines(text, FigurePrinter.INCHES.print(Wording.answer(nearest)));
         text.append('\n');
         text.append(TextTable.write(table(name, nearest), TextReport.WIDTH)).append('\n');
         lines(text, LEGEND);
@@ -43,7 +44,7 @@ public final class NearestReport {
     public static String json(String name, Neighbours nearest, List<Notice> notices) {
         return new Json()
                         .put("name", name)
-                        .put("answer", Wording.answer(nearest))
+                        .put("answer", FigurePrinter.INCHES.print(Wording.answer(nearest)))
                         .put("use", nearest.use().map(one -> one.profile().name()))
                         .put(
                                 "nearest",
@@ -64,7 +65,7 @@ public final class NearestReport {
                 .put("gap", one.gap())
                 .put("gapAt", one.gapAt())
                 .put("advice", advice(one.advice()))
-                .put("sentence", Wording.sentence(one.advice()));
+                .put("sentence", FigurePrinter.INCHES.print(Wording.sentence(one.advice())));
     }
 
     private static Json advice(Advice advice) {
@@ -100,10 +101,10 @@ public final class NearestReport {
                 nearest.list().stream()
                         .map(one -> List.of(
                                 Cell.of(one.profile().name()),
-                                Cell.of(Wording.laid(one.pose())),
+                                Cell.of(FigurePrinter.INCHES.print(Wording.laid(one.pose()))),
                                 Printed.figure(one.apart(), 4),
                                 Printed.figure(one.gap(), 3),
-                                Cell.of(Wording.sentence(one.advice()))))
+                                Cell.of(FigurePrinter.INCHES.print(Wording.sentence(one.advice())))))
                         .toList());
     }
 

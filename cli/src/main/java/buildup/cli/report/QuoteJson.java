@@ -19,6 +19,7 @@ public final class QuoteJson {
 
     public static String write(Quote quote, List<Notice> notices, String file) {
         Order order = quote.order();
+        Printed printed = new Printed(order.unit());
         return head(QuoteText.title(quote))
                         .put("validUntil", order.validUntil())
                         .put("mill", order.mill().name())
@@ -29,19 +30,23 @@ public final class QuoteJson {
                         .put("weight", quote.weight())
                         .put(
                                 "items",
-                                quote.items().stream().map(QuoteJson::item).toList())
+                                quote.items().stream()
+                                        .map(one -> item(one, printed))
+                                        .toList())
                         .put("toMinimum", sum(quote.toMinimum()))
                         .put("total", sum(quote.total()))
-                        .texts("assumed", quote.assumed())
-                        .put("notices", JsonReport.notices(notices, Optional.of(file), LengthUnit.INCH))
+                        .texts(
+                                "assumed",
+                                quote.assumed().stream().map(printed::words).toList())
+                        .put("notices", JsonReport.notices(notices, Optional.of(file), order.unit()))
                         .written()
                 + "\n";
     }
 
     /** What is said of an order that was refused. */
-    public static String refusal(String title, List<Notice> notices, String file) {
+    public static String refusal(String title, List<Notice> notices, String file, LengthUnit unit) {
         return head(title)
-                        .put("notices", JsonReport.notices(notices, Optional.of(file), LengthUnit.INCH))
+                        .put("notices", JsonReport.notices(notices, Optional.of(file), unit))
                         .written()
                 + "\n";
     }
@@ -50,7 +55,7 @@ public final class QuoteJson {
         return new Json().put("title", title);
     }
 
-    private static Json item(Quoted quoted) {
+    private static Json item(Quoted quoted, Printed printed) {
         Item item = quoted.item();
         return new Json()
                 .put("name", item.name())
@@ -66,7 +71,7 @@ public final class QuoteJson {
                 .put("blank", blank(quoted.blank()))
                 .put("price", price(quoted.price()))
                 .put("breaks", quoted.breaks().stream().map(QuoteJson::price).toList())
-                .texts("assumed", quoted.assumed());
+                .texts("assumed", quoted.assumed().stream().map(printed::words).toList());
     }
 
     private static Json blank(Blank blank) {

@@ -9,7 +9,6 @@ import buildup.engine.mill.quote.Item;
 import buildup.engine.mill.quote.Price;
 import buildup.engine.mill.quote.Quote;
 import buildup.engine.mill.quote.Quoted;
-import buildup.shared.length.LengthUnit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,14 +20,15 @@ public final class QuoteText {
             "Knives and cutters hurt: guards, speeds and feeds are those of the machine's and the cutter's makers, and who"
                     + " runs them has been taught.";
 
-    private static final Printed PRINTED = new Printed(LengthUnit.INCH);
     private static final String LINE = "______________________";
 
     private final Quote quote;
+    private final Printed printed;
     private final StringBuilder text = new StringBuilder();
 
     private QuoteText(Quote quote) {
         this.quote = quote;
+        this.printed = new Printed(quote.order().unit());
     }
 
     /** As text of at most 80 columns. */
@@ -48,9 +48,9 @@ public final class QuoteText {
         text.append(TextTable.write(blanks(), TextReport.WIDTH)).append('\n');
         text.append(TextTable.write(costs(), TextReport.WIDTH)).append('\n');
         text.append("TAKEN FOR GRANTED\n");
-        quote.assumed().forEach(this::point);
+        quote.assumed().forEach(said -> point(printed.words(said)));
         for (Quoted one : quote.items()) {
-            one.assumed().forEach(said -> point(one.item().name() + ": " + said));
+            one.assumed().forEach(said -> point(one.item().name() + ": " + printed.words(said)));
         }
         text.append('\n');
         lines(CAUTION);
@@ -157,11 +157,11 @@ public final class QuoteText {
         Blank blank = one.blank();
         return List.of(
                 Cell.of(one.item().name()),
-                Cell.of(PRINTED.size(blank.thickness()) + "\u00A0x\u00A0" + PRINTED.size(blank.width())),
+                Cell.of(printed.size(blank.thickness()) + "\u00A0x\u00A0" + printed.size(blank.width())),
                 Printed.figure(one.item().profile().outline().area(), 4),
                 Cell.of((blank.layers() > 1 ? blank.layers() + " x " : "")
                         + blank.quarter().label()),
-                PRINTED.cell(blank.blank()),
+                printed.cell(blank.blank()),
                 Cell.of(blank.plies() > 1 ? blank.strips() + ", " + blank.plies() + " glued" : "" + blank.strips()),
                 Printed.figure(one.price().run(), 0),
                 Printed.figure(one.price().boardFeet(), 2),

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Figures and phrases as people read them, in the unit of the document: metric where it counts in millimeters or
@@ -30,6 +31,9 @@ public record FigurePrinter(LengthUnit unit) {
     /** A stick this near to whole feet has whole feet, ft: far below what a tape shows. */
     private static final double FOOT_WITHIN = 1e-9;
 
+    /** People set and name these by the whole where they can, unless so many decimals were asked for: 45°, 16 ft. */
+    private static final Set<Quantity> WHOLE = Set.of(Quantity.ANGLE, Quantity.RUN);
+
     /** What computing may add to or take from a figure before its safe side is chosen. */
     private static final BigDecimal COMPUTING = new BigDecimal("1e-9");
 
@@ -48,20 +52,17 @@ public record FigurePrinter(LengthUnit unit) {
     /** With its unit, as in a sentence; inches stay bare, as people write them. */
     public String print(Figure figure) {
         String bare = bare(figure);
+        if (figure.rounding().step() == Rounding.Step.SHOP && WHOLE.contains(figure.quantity())) {
+            bare = bare.replaceFirst("\\.0+$", "");
+        }
         if (figure.quantity() == Quantity.ANGLE) {
-            return angle(bare, figure.rounding());
+            return bare + "\u00b0";
         }
         String sign = sign(figure);
         if (sign.isEmpty()) {
             return bare;
         }
         return sign.equals("%") ? bare + " %" : bare + " " + sign;
-    }
-
-    /** A saw is set by whole and half degrees: 45°, not 45.0°, unless so many decimals were asked for. */
-    private static String angle(String bare, Rounding rounding) {
-        boolean whole = rounding.step() == Rounding.Step.SHOP && bare.endsWith(".0");
-        return (whole ? bare.substring(0, bare.length() - 2) : bare) + "\u00b0";
     }
 
     private String sign(Figure figure) {

@@ -5,8 +5,11 @@ import buildup.catalog.Head;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
+import buildup.shared.figure.Value;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
@@ -48,12 +51,9 @@ public final class Milling {
         boolean few = stick.count() <= MOST_MEMBERS;
         Optional<Passes> passes = few ? Optional.of(Passes.of(stick, catalog.cutters())) : Optional.empty();
         if (!few) {
-            notices.add(Notice.note(
-                            "many-members",
-                            "An outline of " + stick.count() + " members: bits are not looked for past " + MOST_MEMBERS
-                                    + ".")
-                    .of(profile.name())
-                    .cure("Fit fewer lines and arcs to it."));
+            tell(MillingNotices.TOO_MANY_FOR_BITS
+                    .with("members", Figure.count(stick.count()))
+                    .with("most", Figure.count(MOST_MEMBERS)));
         }
         List<Corner> corners = few
                 ? Corner.of(stick, radius()).stream()
@@ -80,45 +80,36 @@ public final class Milling {
     }
 
     private void tell(Undercut undercut) {
-        String what = "The line between " + place(undercut.from()) + " and " + place(undercut.to())
-                + " cannot be cut from the front; ";
-        String how = undercut.tilt()
-                .map(tilt -> "it needs a pass from " + tilt.word() + " degrees.")
-                .orElse(
-                        undercut.open()
-                                ? "it needs a pass from " + Side.words(undercut.passes()) + "."
-                                : "no straight pass reaches it.");
-        problem(
-                "undercut",
-                what + how,
-                undercut.open()
-                        ? "Run it once more that way, or draw it open to the front."
-                        : "Make it of two pieces.");
+        Notice notice = undercut.open()
+                ? MillingNotices.NEEDS_PASSES.with("sides", sides(undercut))
+                : MillingNotices.NOT_REACHED.notice();
+        tell(notice.with("from", place(undercut.from())).with("to", place(undercut.to())));
+    }
+
+    private static Value sides(Undercut undercut) {
+        return undercut.tilt().<Value>map(tilt -> tilt.words()).orElseGet(() -> Side.words(undercut.passes()));
     }
 
     private void tell(Groove groove) {
         if (groove.behind() <= Tolerance.TOUCHING) {
-            problem(
-                    "kerf-through",
-                    "Kerf is " + shop(groove.depth()) + " deep in a " + shop(groove.depth() + groove.behind())
-                            + " board.",
-                    "Cut it less deep: leave " + shop(Groove.LEAST_BEHIND) + ".");
+            tell(MillingNotices.NOTHING_BEHIND
+                    .with("depth", Figure.length(groove.depth()))
+                    .with("board", Figure.length(groove.depth() + groove.behind()))
+                    .with("least", Figure.atLeast(Groove.LEAST_BEHIND)));
         } else if (groove.behind() < Groove.LEAST_BEHIND - Tolerance.SNAP) {
-            thin(groove, groove.behind(), "behind", Groove.LEAST_BEHIND);
+            tell(thin(MillingNotices.THIN_BEHIND, groove, groove.behind(), Groove.LEAST_BEHIND));
         }
         if (groove.beside() < Groove.LEAST_BESIDE - Tolerance.SNAP) {
-            thin(groove, groove.beside(), "outside", Groove.LEAST_BESIDE);
+            tell(thin(MillingNotices.THIN_OUTSIDE, groove, groove.beside(), Groove.LEAST_BESIDE));
         }
     }
 
-    private void thin(Groove groove, double left, String where, double wanted) {
-        notices.add(Notice.problem(
-                        "thin-web",
-                        "Only " + shop(left) + " left " + where + " the kerf '" + groove.member() + "'; wants "
-                                + shop(wanted) + ".")
-                .of(profile.name())
-                .amount(Length.inches(wanted - left))
-                .cure("Move it " + shop(wanted - left) + " in, or leave it out."));
+    private static Notice thin(Kind kind, Groove groove, double left, double wanted) {
+        return kind.with("left", Figure.length(left))
+                .with("kerf", groove.member())
+                .with("wanted", Figure.length(wanted))
+                .with("by", Figure.atLeast(wanted - left))
+                .amount(Figure.length(wanted - left));
     }
 
     private void tell(List<Corner> corners) {
@@ -126,21 +117,16 @@ public final class Milling {
             return;
         }
         Corner first = corners.get(0);
-        String radius = shop(first.radius());
         boolean square = corners.stream().allMatch(Corner::square);
         double left = corners.stream().mapToDouble(Corner::left).sum();
-        String where = corners.size() == 1
-                ? "Inside corner at " + place(first.at())
-                : corners.size() + " inside corners, the first at " + place(first.at()) + ",";
-        notices.add(Notice.problem(
-                        "inside-corner",
-                        where + (corners.size() == 1 ? " is " : " are ") + (square ? "square" : "sharp")
-                                + "; the cutter leaves a " + radius + " radius"
-                                + (corners.size() == 1 ? "" : " in each") + " ("
-                                + LengthPrinter.decimals(Length.inches(left), 4) + " sq in).")
-                .of(profile.name())
-                .amount(Length.inches(first.radius()))
-                .cure("Draw it " + radius + " or accept."));
+        tell((corners.size() == 1 ? MillingNotices.CORNER : MillingNotices.CORNERS)
+                .with("corners", Figure.count(corners.size()))
+                .with("place", place(first.at()))
+                .with("shape", square ? "square" : "sharp")
+                .with("radius", Figure.length(first.radius()))
+                .with("drawn", Figure.atLeast(first.radius()))
+                .with("left", Figure.area(left).rounded(Rounding.decimals(4)))
+                .amount(Figure.length(first.radius())));
     }
 
     private Optional<Knife> knife() {
@@ -153,13 +139,11 @@ public final class Milling {
         if (wide.isEmpty()) {
             widest.ifPresent(head -> {
                 double over = width - head.widest().toInches();
-                notices.add(Notice.problem(
-                                "knife-too-wide",
-                                "Knife is " + shop(width) + " wide; the " + head.name() + " takes "
-                                        + shop(head.widest().toInches()) + ".")
-                        .of(profile.name())
-                        .amount(Length.inches(over))
-                        .cure("Run it in two pieces, or list a wider head under 'heads:' in a catalog file."));
+                tell(MillingNotices.KNIFE_TOO_WIDE
+                        .with("width", Figure.length(width))
+                        .with("head", head.name())
+                        .with("widest", Figure.length(head.widest().toInches()))
+                        .amount(Figure.length(over)));
             });
             return Optional.empty();
         }
@@ -174,26 +158,19 @@ public final class Milling {
                     .max()
                     .orElse(0);
             double asked = Knife.woodDepth(stick);
-            notices.add(Notice.problem(
-                            "profile-too-deep",
-                            "A knife would cut " + shop(asked) + " deep; the head takes " + shop(most) + ".")
-                    .of(profile.name())
-                    .amount(Length.inches(asked - most))
-                    .cure("Rip the deepest waste off first, or run it in two pieces."));
+            tell(MillingNotices.KNIFE_TOO_DEEP
+                    .with("depth", Figure.length(asked))
+                    .with("deepest", Figure.length(most))
+                    .amount(Figure.length(asked - most)));
         }
         return fits;
     }
 
-    private void problem(String code, String message, String cure) {
-        notices.add(Notice.problem(code, message).of(profile.name()).cure(cure));
+    private void tell(Notice notice) {
+        notices.add(notice.of(profile.name()));
     }
 
-    private static String place(Point p) {
-        return "(" + LengthPrinter.decimals(Length.inches(p.x()), 3) + ", "
-                + LengthPrinter.decimals(Length.inches(p.y()), 3) + ")";
-    }
-
-    private static String shop(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
+    private static Phrase place(Point p) {
+        return MillingNotices.PLACE.with("x", Figure.fine(p.x())).with("y", Figure.fine(p.y()));
     }
 }

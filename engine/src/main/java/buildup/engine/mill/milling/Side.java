@@ -1,5 +1,8 @@
 package buildup.engine.mill.milling;
 
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,10 +21,21 @@ public record Side(String word, double degrees) {
     /** Square to the four sides, the one that does most first. */
     public static final List<Side> SQUARE = List.of(FRONT, ABOVE, BELOW, BACK);
 
+    private static final Phrase TILTED_UP = Phrase.of("the front, tilted up {tilt}");
+    private static final Phrase TILTED_DOWN = Phrase.of("the front, tilted down {tilt}");
+
     /** A head in front, tilted up (or, below 0, down) by so many degrees. */
     public static Side tilted(double degrees) {
         long whole = Math.round(Math.abs(degrees));
         return new Side("the front, tilted " + (degrees < 0 ? "down " : "up ") + whole, degrees);
+    }
+
+    /** What it is called behind "from", a tilt in degrees. */
+    public Phrase words() {
+        boolean square = SQUARE.contains(this);
+        return square
+                ? Phrase.plain(word)
+                : (degrees < 0 ? TILTED_DOWN : TILTED_UP).with("tilt", Figure.angle(Math.round(Math.abs(degrees))));
     }
 
     static List<Side> with(List<Double> tilts) {
@@ -30,12 +44,8 @@ public record Side(String word, double degrees) {
         return List.copyOf(all);
     }
 
-    /** Several in a row, with "and" before the last. */
-    static String words(List<Side> sides) {
-        List<String> words = sides.stream().map(Side::word).toList();
-        int last = words.size() - 1;
-        return last < 1
-                ? String.join("", words)
-                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    /** Several in a row. */
+    static Listing words(List<Side> sides) {
+        return Listing.and(sides.stream().map(Side::words).toList());
     }
 }

@@ -7,11 +7,12 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.region.Difference;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
+import buildup.shared.length.LengthWriter;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -105,7 +106,7 @@ public record Neighbours(Outline wanted, List<Neighbour> list) {
         for (Family family : catalog.families()) {
             for (List<Length> sizes : family.usual()) {
                 String call = sizes.stream()
-                        .map(size -> LengthPrinter.decimals(size, 6))
+                        .map(size -> BigDecimal.valueOf(size.toInches()).toPlainString())
                         .collect(Collectors.joining(" x ", family.name() + " ", ""));
                 catalog.profile(new Scalar(call, NOWHERE), Catalog.USUAL_BOARDS, lengths, unsaid)
                         .ifPresent(one -> all.add(named(one, family, sizes)));
@@ -117,7 +118,7 @@ public record Neighbours(Outline wanted, List<Neighbour> list) {
     /** Called as a shop calls it, whatever way its sizes were asked for. */
     private static Profile named(Profile profile, Family family, List<Length> sizes) {
         String name = sizes.stream()
-                .map(size -> LengthPrinter.fraction(size, 64))
+                .map(size -> LengthWriter.inches(size))
                 .collect(Collectors.joining(" x ", family.name() + " ", ""));
         return new Profile(name, profile.kind(), profile.outline(), profile.stick());
     }

@@ -1,86 +1,106 @@
 package buildup.engine.mill.nearest;
 
 import buildup.profiles.outline.Point;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
-/** What is found, in the words of the bench; three decimals, since a plane is set by them. */
+/** What is found, in the words of the bench; in thousandths, since a plane is set by them. */
 public final class Wording {
     /** Below this, steel and paper both show nothing, in. */
     private static final double NOTHING = 0.0005;
 
+    private static final Rounding THOUSANDTHS = Rounding.decimals(3);
+
+    private static final Phrase ANSWER = Phrase.of("{profile}: {advice}");
+    private static final Phrase NONE =
+            Phrase.of("No listed profile contains it; closest {profile}, short by {by}, at {x} out and {y} up.");
+    private static final Phrase NO_OTHER = Phrase.of("The catalog holds no other profile.");
+
+    private static final Phrase AS_DRAWN = Phrase.of("as drawn");
+    private static final Phrase END_FOR_END = Phrase.of("end for end");
+    private static final Phrase FLIPPED = Phrase.of("flipped over");
+    private static final Phrase TURNED = Phrase.of("turned {turn}");
+    private static final Phrase SCALED = Phrase.of("at {scale} of its size");
+
+    private static final Phrase AS_IT_IS = Phrase.of("Use this one as it is.");
+    private static final Phrase NEARLY_AS_IT_IS = Phrase.of("Use this one as it is: nowhere more than {off} off.");
+    private static final Phrase PLANE = Phrase.of("Use this one and plane {cuts}.");
+    private static final Phrase NEARLY_PLANED =
+            Phrase.of("Use this one and plane {cuts}; then nowhere more than {off} off.");
+    private static final Phrase CUT = Phrase.of("{amount} off its {side}");
+    private static final Phrase COVERS =
+            Phrase.of("Run it from this one, which covers it all round: {area} come off, up to {deepest} deep.");
+    private static final Phrase TOO_SMALL = Phrase.of("Short by {by}, at {x} out and {y} up.");
+
     private Wording() {}
 
     /** The answer in a sentence. */
-    public static String answer(Neighbours nearest) {
+    public static Phrase answer(Neighbours nearest) {
         return nearest.use()
-                .map(one -> one.profile().name() + ": " + sentence(one.advice()))
+                .map(one -> ANSWER.with("profile", one.profile().name()).with("advice", sentence(one.advice())))
                 .orElseGet(() -> nearest.list().stream()
                         .findFirst()
-                        .map(one -> "None of these holds it. " + one.profile().name() + " comes nearest: "
-                                + sentence(one.advice()))
-                        .orElse("The catalog holds no other profile."));
+                        .map(one -> tooSmall(NONE, one.advice())
+                                .with("profile", one.profile().name()))
+                        .orElse(NO_OTHER));
     }
 
     /** How it is laid, in words. */
-    public static String laid(Pose pose) {
-        List<String> words = new ArrayList<>();
-        double turn = ((pose.turn() % 360) + 360) % 360;
-        boolean ends = pose.over() && Math.abs(turn - 180) < NOTHING;
-        if (ends) {
-            words.add("end for end");
+    public static Phrase laid(Pose pose) {
+        List<Phrase> words = new ArrayList<>();
+        double turn = Math.IEEEremainder(pose.turn(), 360);
+        if (pose.over() && 180 - Math.abs(turn) < NOTHING) {
+            words.add(END_FOR_END);
         } else {
             if (pose.over()) {
-                words.add("flipped over");
+                words.add(FLIPPED);
             }
-            if (turn > NOTHING && turn < 360 - NOTHING) {
-                words.add("turned "
-                        + LengthPrinter.decimals(Length.inches(turn), 1).replaceAll("\\.0$", "") + "\u00B0");
+            if (Math.abs(turn) > NOTHING) {
+                words.add(TURNED.with("turn", Figure.angle(turn)));
             }
         }
         if (Math.abs(pose.scale() - 1) > NOTHING) {
-            words.add("at " + inches(pose.scale()) + " of its size");
+            Figure scale = Figure.of(Quantity.COUNT, pose.scale()).rounded(THOUSANDTHS);
+            words.add(SCALED.with("scale", scale));
         }
-        return words.isEmpty() ? "as drawn" : String.join(", ", words);
+        return words.isEmpty() ? AS_DRAWN : Phrase.of("{words}").with("words", Listing.commas(words));
     }
 
     /** What to do with it. */
-    public static String sentence(Advice advice) {
+    public static Phrase sentence(Advice advice) {
         if (advice instanceof Advice.AsItIs asItIs) {
-            return "Use this one as it is" + (asItIs.off() > NOTHING ? ": " + off(asItIs.off()) : "") + ".";
+            return (asItIs.off() > NOTHING ? NEARLY_AS_IT_IS : AS_IT_IS).with("off", Figure.fine(asItIs.off()));
         }
         if (advice instanceof Advice.Plane plane) {
-            return plane.cuts().stream()
-                            .map(cut -> inches(cut.amount()) + " off its " + side(cut))
-                            .collect(Collectors.joining(" and ", "Use this one and plane ", ""))
-                    + (plane.off() > NOTHING ? "; then " + off(plane.off()) : "")
-                    + ".";
+            return (plane.off() > NOTHING ? NEARLY_PLANED : PLANE)
+                    .with(
+                            "cuts",
+                            Listing.and(plane.cuts().stream().map(Wording::cut).toList()))
+                    .with("off", Figure.fine(plane.off()));
         }
         if (advice instanceof Advice.Covers covers) {
-            return "Run it from this one, which covers it all round: " + inches(covers.area())
-                    + " sq in come off, up to " + inches(covers.deepest()) + " deep.";
+            return COVERS.with("area", Figure.area(covers.area()).rounded(THOUSANDTHS))
+                    .with("deepest", Figure.fine(covers.deepest()));
         }
+        return tooSmall(TOO_SMALL, advice);
+    }
+
+    private static Phrase tooSmall(Phrase words, Advice advice) {
         Advice.TooSmall small = (Advice.TooSmall) advice;
-        return "Too small by " + inches(small.by()) + ", at " + place(small.at()) + ".";
+        Point at = small.at();
+        return words.with("by", Figure.fine(small.by()))
+                .with("x", Figure.fine(at.x()))
+                .with("y", Figure.fine(at.y()));
     }
 
-    private static String off(double inches) {
-        return "nowhere more than " + inches(inches) + " off";
-    }
-
-    private static String place(Point at) {
-        return inches(at.x()) + " out and " + inches(at.y()) + " up";
-    }
-
-    private static String inches(double inches) {
-        return LengthPrinter.decimals(Length.inches(inches), 3);
-    }
-
-    private static String side(Advice.Off cut) {
-        return cut.side().name().toLowerCase(Locale.ROOT);
+    private static Phrase cut(Advice.Off cut) {
+        return CUT.with("amount", Figure.fine(cut.amount()))
+                .with("side", cut.side().name().toLowerCase(Locale.ROOT));
     }
 }

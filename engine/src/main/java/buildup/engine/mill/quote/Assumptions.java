@@ -4,123 +4,180 @@ import buildup.catalog.Mill;
 import buildup.catalog.Rates;
 import buildup.engine.mill.milling.Knife;
 import buildup.engine.mill.milling.Milled;
+import buildup.engine.mill.milling.Side;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Everything that a price rests on, in sentences. */
 record Assumptions(Order order) {
-    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
+    private static final Phrase RATES = Phrase.of("Rates '{rates}': {about}.");
+    private static final Phrase MILL = Phrase.of("Mill '{mill}': {about}.");
+    private static final String UNSAID = "nothing is said of it";
+    private static final Phrase BOARDS = Phrase.of(
+            "Boards come in {board} wide, one with another, up to {longest} long; {sound} of the wood is sound.");
+    private static final Phrase SET_UP =
+            Phrase.of("Each profile takes {setUp} to set up; {prepared} of blank are made ready in an hour.");
+    private static final Phrase FEED = Phrase.of("The {head} runs {feed}; its knives leave {marks}.");
+    private static final Phrase MARK_UP = Phrase.of("Mark-up {markUp} on everything; no order under {minimum}.");
+    private static final Phrase ACCURACY = Phrase.of("Profiles within {accuracy} of the drawing.");
+    private static final Phrase TAXES =
+            Phrase.of("Prices are those of the rates; taxes, freight and packing are not in them.");
 
-    List<String> ofAll(double marks) {
+    private static final Phrase FINISHED =
+            Phrase.of("Finished {thickness} x {width}, from {quarter}, which yields up to {yields}.");
+    private static final Phrase FINISHED_IN_LAYERS = Phrase.of(
+            "Finished {thickness} x {width}, from {layers} layers of {quarter}, which yields up to {yields}.");
+    private static final Phrase BLANK = Phrase.of("Blank {blank} wide, {allowance} over the finished width.");
+    private static final Phrase BLANK_OF_STRIPS = Phrase.of(
+            "Blank {blank} wide, {allowance} over the finished width, glued up of {plies} strips of {strip}.");
+    private static final Phrase ONE_STRIP =
+            Phrase.of("A board gives 1 strip, {yield} of its width: {edge} goes with its edge, {kerf} with each cut.");
+    private static final Phrase STRIPS = Phrase.of(
+            "A board gives {strips} strips, {yield} of its width: {edge} goes with its edge, {kerf} with each cut.");
+    private static final Phrase WASTE = Phrase.of("Waste {waste} ({work}): {run} go through the machine.");
+    private static final Phrase RANDOM = Phrase.of("Lengths are random.");
+    private static final Phrase LENGTHS = Phrase.of("Lengths asked for: {lengths}; {more} more for that.");
+    private static final Phrase NEW_KNIFE =
+            Phrase.of("A new knife is ground, {knife} wide, {margin} over the molding at either edge.");
+    private static final Phrase NEW_DEEP_KNIFE = Phrase.of(
+            "A new knife is ground, {knife} wide, {margin} over the molding at either edge, and {depth} deep on the"
+                    + " steel.");
+    private static final Phrase PLANED = Phrase.of("Planed on four sides: it takes no knife.");
+    private static final Phrase ON_HAND = Phrase.of("The knife is on hand.");
+    private static final Phrase MORE_PASSES = Phrase.of(
+            "The head in front does not reach all of it: also cut from {sides}, with a cutter of the shop's own.");
+    private static final Phrase AND_FROM = Phrase.of("{one} and from {other}");
+    private static final Phrase CORNER =
+            Phrase.of("The cutter leaves a radius of {radius} in an inside corner drawn sharp.");
+    private static final Phrase CORNERS =
+            Phrase.of("The cutter leaves a radius of {radius} in {corners} inside corners drawn sharp.");
+    private static final Phrase FINISH = Phrase.of("Finish: {finishes}.");
+
+    List<Phrase> ofAll(double marks) {
         Mill mill = order.mill();
         Rates rates = order.rates();
-        List<String> all = new ArrayList<>();
-        all.add("Rates '" + rates.name() + "': " + said(rates.about()));
-        all.add("Mill '" + mill.name() + "': " + said(mill.about()));
-        all.add("Boards come in " + size(mill.board()) + " wide, one with another, up to " + feet(mill.longest())
-                + " ft long; " + percent(mill.sound()) + " of the wood is sound.");
-        all.add("Each profile takes " + feet(mill.setUp()) + " ft to set up; "
-                + decimals(rates.prepared().doubleValue()) + " ft of blank are made ready in an hour.");
-        all.add("The " + order.head().name() + " runs " + feet(order.head().feed()) + " ft a minute: " + decimals(marks)
-                + " knife marks to the inch.");
-        all.add("Mark-up " + percent(rates.markUp()) + " on everything; no order under "
-                + rates.minimum().toPlainString() + ".");
-        all.add("Profiles within " + size(mill.accuracy()) + " of the drawing.");
-        all.add("Prices are those of the rates; taxes, freight and packing are not in them.");
-        return all;
+        return List.of(
+                RATES.with("rates", rates.name()).with("about", said(rates.about())),
+                MILL.with("mill", mill.name()).with("about", said(mill.about())),
+                BOARDS.with("board", size(mill.board()))
+                        .with("longest", run(mill.longest().toInches() / 12))
+                        .with("sound", percent(mill.sound())),
+                SET_UP.with("setUp", run(mill.setUp().toInches() / 12))
+                        .with("prepared", run(rates.prepared().doubleValue())),
+                FEED.with("head", order.head().name())
+                        .with(
+                                "feed",
+                                Figure.of(Quantity.FEED, order.head().feed().toInches() / 12))
+                        .with("marks", Figure.of(Quantity.MARKS, marks)),
+                MARK_UP.with("markUp", percent(rates.markUp()))
+                        .with(
+                                "minimum",
+                                Figure.of(Quantity.MONEY, rates.minimum().doubleValue())),
+                ACCURACY.with("accuracy", size(mill.accuracy())),
+                TAXES);
     }
 
-    List<String> of(Item item, Blank blank, Price price, Milled milled) {
-        Mill mill = order.mill();
-        List<String> all = new ArrayList<>();
-        all.add("Finished " + size(blank.thickness()) + " x " + size(blank.width()) + ", from "
-                + (blank.layers() > 1 ? blank.layers() + " layers of " : "")
-                + blank.quarter().label()
-                + ", which yields up to " + size(blank.quarter().finished()) + ".");
-        all.add("Blank " + size(blank.blank()) + " wide, " + size(mill.allowance()) + " over the finished width"
-                + (blank.plies() > 1 ? ", glued up of " + blank.plies() + " strips of " + size(blank.strip()) : "")
-                + ".");
-        all.add("A board gives " + blank.strips() + (blank.strips() == 1 ? " strip" : " strips") + ", "
-                + percent(BigDecimal.valueOf(blank.yield())) + " of its width: " + size(mill.edge())
-                + " goes with its edge, " + size(mill.kerf()) + " with each cut.");
-        all.add("Waste " + percent(item.waste()) + " (" + item.work() + "): " + decimals(price.run())
-                + " ft go through the machine.");
+    List<Phrase> of(Item item, Blank blank, Price price, Milled milled) {
+        List<Phrase> all = new ArrayList<>(wood(item, blank, price));
         all.add(
                 item.lengths().isEmpty()
-                        ? "Lengths are random."
-                        : "Lengths asked for: "
-                                + item.lengths().stream()
-                                        .map(length -> feet(Length.inches(length)) + " ft")
-                                        .collect(Collectors.joining(", "))
-                                + "; " + percent(order.rates().specified()) + " more for that.");
-        all.add(
-                item.newKnife()
-                        ? "A new knife is ground, " + size(item.knifeWidth()) + " wide, " + size(Knife.MARGIN)
-                                + " over the molding at either edge" + depth(milled) + "."
-                        : item.planed() ? "Planed on four sides: it takes no knife." : "The knife is on hand.");
+                        ? RANDOM
+                        : LENGTHS.with(
+                                        "lengths",
+                                        Listing.commas(item.lengths().stream()
+                                                .map(length -> run(length / 12))
+                                                .toList()))
+                                .with("more", percent(order.rates().specified())));
+        all.add(item.newKnife() ? knife(item, milled) : item.planed() ? PLANED : ON_HAND);
         passes(milled).ifPresent(all::add);
         if (!milled.corners().isEmpty()) {
-            all.add("The cutter leaves a radius of "
-                    + size(milled.corners().get(0).radius()) + " in "
-                    + (milled.corners().size() == 1
-                            ? "an inside corner"
-                            : milled.corners().size() + " inside corners")
-                    + " drawn sharp.");
+            int corners = milled.corners().size();
+            all.add((corners == 1 ? CORNER : CORNERS)
+                    .with("radius", size(milled.corners().get(0).radius()))
+                    .with("corners", Figure.count(corners)));
         }
         if (!item.finishes().isEmpty()) {
-            all.add("Finish: " + String.join(", ", item.finishes()) + ".");
+            all.add(FINISH.with(
+                    "finishes",
+                    Listing.commas(item.finishes().stream().map(Phrase::plain).toList())));
         }
-        return all;
+        return List.copyOf(all);
     }
 
-    private static String depth(Milled milled) {
-        return milled.knife()
-                .map(knife -> ", and " + LengthPrinter.decimals(Length.inches(knife.depth()), 3) + " deep on the steel")
-                .orElse("");
+    private List<Phrase> wood(Item item, Blank blank, Price price) {
+        Mill mill = order.mill();
+        return List.of(
+                (blank.layers() > 1 ? FINISHED_IN_LAYERS : FINISHED)
+                        .with("thickness", size(blank.thickness()))
+                        .with("width", size(blank.width()))
+                        .with("layers", Figure.count(blank.layers()))
+                        .with("quarter", blank.quarter().label())
+                        .with("yields", size(blank.quarter().finished())),
+                (blank.plies() > 1 ? BLANK_OF_STRIPS : BLANK)
+                        .with("blank", size(blank.blank()))
+                        .with("allowance", size(mill.allowance()))
+                        .with("plies", Figure.count(blank.plies()))
+                        .with("strip", size(blank.strip())),
+                (blank.strips() == 1 ? ONE_STRIP : STRIPS)
+                        .with("strips", Figure.count(blank.strips()))
+                        .with("yield", percent(BigDecimal.valueOf(blank.yield())))
+                        .with("edge", size(mill.edge()))
+                        .with("kerf", size(mill.kerf())),
+                WASTE.with("waste", percent(item.waste()))
+                        .with("work", item.work())
+                        .with("run", run(price.run())));
+    }
+
+    private static Phrase knife(Item item, Milled milled) {
+        Phrase ground = milled.knife()
+                .map(knife -> NEW_DEEP_KNIFE.with("depth", Figure.fine(knife.depth())))
+                .orElse(NEW_KNIFE);
+        return ground.with("knife", size(item.knifeWidth())).with("margin", size(Knife.MARGIN));
     }
 
     /** What the head in front leaves to others. */
-    private static Optional<String> passes(Milled milled) {
-        Set<String> from = new LinkedHashSet<>();
+    private static Optional<Phrase> passes(Milled milled) {
+        Set<Side> from = new LinkedHashSet<>();
         milled.undercuts().forEach(undercut -> {
-            undercut.passes().forEach(side -> from.add(side.word()));
-            undercut.tilt().ifPresent(side -> from.add(side.word()));
+            from.addAll(undercut.passes());
+            undercut.tilt().ifPresent(from::add);
         });
-        return from.isEmpty()
-                ? Optional.empty()
-                : Optional.of("The head in front does not reach all of it: also cut from "
-                        + String.join(" and from ", from) + ", with a cutter of the shop's own.");
+        return from.stream()
+                .map(Side::words)
+                .reduce((one, other) -> AND_FROM.with("one", one).with("other", other))
+                .map(sides -> MORE_PASSES.with("sides", sides));
     }
 
     private static String said(String about) {
-        return about.isEmpty() ? "nothing is said of it." : about + ".";
+        return about.isEmpty() ? UNSAID : about;
     }
 
-    private static String size(Length length) {
-        return LengthPrinter.fraction(length, 64);
+    private static Figure size(Length length) {
+        return size(length.toInches());
     }
 
-    private static String size(double inches) {
-        return size(Length.inches(inches));
+    /** As finely as a mill's own figures are written. */
+    private static Figure size(double inches) {
+        return Figure.length(inches).rounded(Rounding.LISTED);
     }
 
-    private static String feet(Length length) {
-        return decimals(length.toInches() / 12);
+    private static Figure run(double feet) {
+        return Figure.of(Quantity.RUN, feet);
     }
 
-    private static String percent(BigDecimal share) {
-        return decimals(share.multiply(HUNDRED).doubleValue()) + " %";
-    }
-
-    /** At most one decimal. */
-    private static String decimals(double number) {
-        return LengthPrinter.decimals(Length.inches(number), 1).replaceAll("\\.0$", "");
+    /** In whole percent where it is so, else to a tenth. */
+    private static Figure percent(BigDecimal share) {
+        double tenths = Math.rint(share.doubleValue() * 1000);
+        return Figure.share(share.doubleValue()).rounded(Rounding.decimals(tenths % 10 == 0 ? 0 : 1));
     }
 }

@@ -12,8 +12,13 @@ import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.figure.Text;
 import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
@@ -55,12 +60,12 @@ final class ItemReader {
         Optional<Profile> profile = profile(fields, call, name);
         Optional<Scalar> asked = OrderReader.named(fields, "wood").or(() -> usualWood);
         if (asked.isEmpty()) {
-            missing(fields, name, "wood", "as 'wood: red-oak'");
+            say(QuoteNotices.NO_WOOD.notice(), fields.mark(), name);
         }
         Optional<Wood> wood = asked.flatMap(one -> catalog.wood(one, notices));
         Optional<Scalar> wanted = OrderReader.named(fields, "feet");
         if (wanted.isEmpty()) {
-            missing(fields, name, "feet", "how many are wanted");
+            say(QuoteNotices.NO_FEET.notice(), fields.mark(), name);
         }
         Optional<BigDecimal> feet = wanted.flatMap(text -> OrderReader.feet(text, notices));
         List<Double> lengths = lengths(fields, name, mill);
@@ -71,7 +76,7 @@ final class ItemReader {
                 .or(() -> wastes.keySet().stream().findFirst())
                 .orElse("");
         if (mill.isPresent() && work.isPresent() && !wastes.containsKey(kind)) {
-            unknown("kind of work", work.get(), wastes.keySet());
+            unknown(QuoteNotices.UNKNOWN_WORK.notice(), work.get(), wastes.keySet());
         }
         List<String> finishes = finishes(fields, rates);
         if (profile.isPresent() && rates.isPresent() && wood.isPresent()) {
@@ -98,13 +103,10 @@ final class ItemReader {
     private Optional<Profile> profile(Fields fields, Optional<Scalar> call, String name) {
         Optional<Node> section = fields.node("section");
         if (call.isPresent() == section.isPresent()) {
-            String fault = call.isPresent() ? "has both a profile and a section" : "has neither profile nor section";
-            refuse(
-                    "no-outline",
-                    "'" + name + "' " + fault + ".",
+            say(
+                    (call.isPresent() ? QuoteNotices.TWO_OUTLINES : QuoteNotices.NEITHER_OUTLINE).notice(),
                     fields.mark(),
-                    name,
-                    "Give 'profile: NAME SIZE', or 'section: [words]' for a one-off.");
+                    name);
             return Optional.empty();
         }
         if (call.isPresent()) {
@@ -119,14 +121,15 @@ final class ItemReader {
     }
 
     private void tooLarge(Box box, Mark mark, String name) {
-        Length size = Length.inches(Math.max(box.width(), box.height()));
-        notices.add(Notice.problem(
-                        "mm-read-as-inches",
-                        "The section is " + LengthPrinter.decimals(size, 1) + " in over all: more than any molding.")
-                .at(mark)
-                .of(name)
-                .amount(size)
-                .cure("Write mm behind it if millimetres are meant."));
+        double size = Math.max(box.width(), box.height());
+        boolean metric = lengths.bareUnit().isMetric();
+        say(
+                QuoteNotices.LARGE_SECTION
+                        .with("size", Figure.length(size).rounded(Rounding.decimals(1)))
+                        .amount(Figure.length(size))
+                        .cure(metric ? QuoteNotices.LOOK_AT_ITS_SIZES : QuoteNotices.WRITE_MM),
+                mark,
+                name);
     }
 
     private List<Double> lengths(Fields fields, String name, Optional<Mill> mill) {
@@ -134,41 +137,35 @@ final class ItemReader {
         for (Scalar text : fields.scalars("lengths")) {
             Optional<Length> length = fields.readLength(text);
             if (length.filter(one -> !one.isPositive()).isPresent()) {
-                refuse(
-                        "not-a-size",
-                        "'" + name + "' is wanted " + text.text() + " long.",
-                        text.mark(),
-                        name,
-                        "Give lengths above nothing.");
+                say(QuoteNotices.NOTHING_LONG.with("word", text.text()), text.mark(), name);
             } else if (length.isPresent()
                     && mill.isPresent()
                     && length.get().compareTo(mill.get().longest()) > 0) {
                 Length over = length.get().minus(mill.get().longest());
-                notices.add(Notice.problem(
-                                "longer-than-stock",
-                                "'" + name + "' is wanted " + text.text() + " long; the boards of the mill '"
-                                        + mill.get().name() + "' end at "
-                                        + feet(mill.get().longest()) + " ft.")
-                        .at(text.mark())
-                        .of(name)
-                        .amount(over)
-                        .cure("Take it in two with a scarf, or ask for shorter ones."));
+                say(
+                        QuoteNotices.TOO_LONG
+                                .with("word", text.text())
+                                .with("mill", mill.get().name())
+                                .with("longest", run(mill.get().longest()))
+                                .amount(Figure.length(over.toInches())),
+                        text.mark(),
+                        name);
             }
             length.ifPresent(one -> lengths.add(one.toInches()));
         }
         return lengths;
     }
 
-    private static String feet(Length length) {
-        return LengthPrinter.decimals(length.times(1.0 / 12), 1).replaceAll("\\.0$", "");
+    private static Figure run(Length length) {
+        return Figure.of(Quantity.RUN, length.toInches() / 12);
     }
 
     private boolean newKnife(Fields fields) {
         Optional<Scalar> knife = OrderReader.named(fields, "knife");
         List<String> words = List.of("new", "on-hand");
         knife.filter(text -> !words.contains(text.text().strip()))
-                .ifPresent(text -> refuse(
-                        "unknown-name", "A knife is not '" + text.text() + "'.", text.mark(), "Write new or on-hand."));
+                .ifPresent(text -> notices.add(
+                        QuoteNotices.UNKNOWN_KNIFE.with("word", text.text()).at(text.mark())));
         return knife.map(text -> text.text().strip()).orElse("new").equals("new");
     }
 
@@ -178,7 +175,7 @@ final class ItemReader {
             String finish = text.text().strip();
             if (rates.isPresent() && !rates.get().finish().containsKey(finish)) {
                 unknown(
-                        "finish of the rates '" + rates.get().name() + "'",
+                        QuoteNotices.UNKNOWN_FINISH.with("rates", rates.get().name()),
                         text,
                         rates.get().finish().keySet());
             }
@@ -189,13 +186,17 @@ final class ItemReader {
 
     private void priced(Rates rates, Wood wood, Mark mark, String name) {
         if (!rates.wood().containsKey(wood.name())) {
-            refuse(
-                    "missing-rate",
-                    "The rates '" + rates.name() + "' have no price for " + wood.name() + ".",
+            say(
+                    QuoteNotices.NO_PRICE_FOR_WOOD
+                            .with("rates", rates.name())
+                            .with("wood", wood.name())
+                            .with(
+                                    "priced",
+                                    Listing.commas(rates.wood().keySet().stream()
+                                            .map(Text::new)
+                                            .toList())),
                     mark,
-                    name,
-                    "Add it under their 'wood:', or take one of "
-                            + String.join(", ", rates.wood().keySet()) + ".");
+                    name);
         }
     }
 
@@ -204,68 +205,49 @@ final class ItemReader {
         double knife = Item.knifeWidth(profile);
         Length over = Length.inches(knife).minus(head.widest());
         if (!Item.planed(profile) && over.toInches() > Tolerance.COINCIDENT) {
-            notices.add(Notice.refusal(
-                            "knife-wider-than-machine",
-                            "'" + name + "' takes a knife " + size(knife) + " wide; the " + head.name() + " holds "
-                                    + size(head.widest().toInches()) + ".")
-                    .at(mark)
-                    .of(name)
-                    .amount(over)
-                    .cure("Run it as two moldings, or name a wider head."));
+            say(
+                    QuoteNotices.KNIFE_TOO_WIDE
+                            .with("knife", Figure.length(knife))
+                            .with("head", head.name())
+                            .with("widest", Figure.length(head.widest().toInches()))
+                            .amount(Figure.length(over.toInches())),
+                    mark,
+                    name);
         }
         if (!blank.canBeCut()) {
-            refuse(
-                    "no-blank",
-                    "The boards of the mill '" + mill.name() + "', "
-                            + size(mill.board().toInches()) + " wide, give no strip for '" + name + "'.",
+            say(
+                    QuoteNotices.NO_STRIP
+                            .with("mill", mill.name())
+                            .with("board", Figure.length(mill.board().toInches())),
                     mark,
-                    name,
-                    "List wider boards under 'mills:' in a catalog file.");
+                    name);
         } else if (blank.gluedUp()) {
-            notices.add(
-                    Notice.note("glue-up", glued(blank, mill, name)).at(mark).of(name));
+            say(QuoteNotices.GLUED_UP.with("ways", glued(blank, mill)), mark, name);
         }
     }
 
-    private static String glued(Blank blank, Mill mill, String name) {
-        List<String> ways = new ArrayList<>();
-        if (blank.layers() > 1) {
-            ways.add("no quarter yields " + size(blank.thickness()) + ": " + blank.layers() + " layers of "
-                    + blank.quarter().label());
+    private static Phrase glued(Blank blank, Mill mill) {
+        Phrase layers = QuoteNotices.IN_LAYERS
+                .with("thickness", Figure.length(blank.thickness()))
+                .with("layers", Figure.count(blank.layers()))
+                .with("quarter", blank.quarter().label());
+        Phrase strips = QuoteNotices.EDGE_TO_EDGE
+                .with("board", Figure.length(mill.board().toInches()))
+                .with("blank", Figure.length(blank.blank()))
+                .with("plies", Figure.count(blank.plies()));
+        if (blank.layers() > 1 && blank.plies() > 1) {
+            return QuoteNotices.BOTH.with("layers", layers).with("strips", strips);
         }
-        if (blank.plies() > 1) {
-            ways.add("boards are " + size(mill.board().toInches()) + " wide and the blank " + size(blank.blank()) + ": "
-                    + blank.plies() + " strips edge to edge");
-        }
-        return "'" + name + "' is glued up: " + String.join("; ", ways) + ".";
+        return blank.layers() > 1 ? layers : strips;
     }
 
-    private static String size(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
+    private void unknown(Notice notice, Scalar asked, Collection<String> known) {
+        notices.add(notice.with("word", asked.text())
+                .cure(Phrase.plain(Suggestion.cure(asked.text(), known)))
+                .at(asked.mark()));
     }
 
-    private void missing(Fields fields, String name, String key, String what) {
-        refuse(
-                "missing-key",
-                "'" + name + "' has no " + key + ".",
-                fields.mark(),
-                name,
-                "Add '" + key + ":', " + what + ".");
-    }
-
-    private void unknown(String what, Scalar asked, Collection<String> known) {
-        refuse(
-                "unknown-name",
-                "No " + what + " is called '" + asked.text() + "'.",
-                asked.mark(),
-                Suggestion.cure(asked.text(), known));
-    }
-
-    private void refuse(String code, String message, Mark mark, String cure) {
-        notices.add(Notice.refusal(code, message).at(mark).cure(cure));
-    }
-
-    private void refuse(String code, String message, Mark mark, String name, String cure) {
-        notices.add(Notice.refusal(code, message).at(mark).of(name).cure(cure));
+    private void say(Notice notice, Mark mark, String name) {
+        notices.add(notice.at(mark).of(name));
     }
 }

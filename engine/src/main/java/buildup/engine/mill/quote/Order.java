@@ -6,20 +6,26 @@ import buildup.catalog.Mill;
 import buildup.catalog.Rates;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
+import buildup.shared.document.Fields;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * An order of moldings.
  *
+ * @param unit that the order counts in, and that it is told in
  * @param validUntil until when the quote holds, as the order says; the program knows no date
  * @param head that runs them
  * @param breaks other quantities to be priced, feet
  */
 public record Order(
         String title,
+        LengthUnit unit,
         Optional<String> validUntil,
         Mill mill,
         Rates rates,
@@ -29,6 +35,14 @@ public record Order(
     public Order {
         items = List.copyOf(items);
         breaks = List.copyOf(breaks);
+    }
+
+    /** The unit that an order counts in, also of one that is refused. */
+    public static LengthUnit unit(Document document) {
+        return Fields.of(document, new Claims(), new Notices(), new LengthReader(LengthUnit.INCH, Map.of()))
+                .text("units")
+                .flatMap(LengthUnit::named)
+                .orElse(LengthUnit.INCH);
     }
 
     /** Reads an order; empty when anything in it was refused. */

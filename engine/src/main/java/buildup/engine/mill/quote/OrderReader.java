@@ -8,6 +8,9 @@ import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Text;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
@@ -42,7 +45,8 @@ final class OrderReader {
 
     Optional<Order> read(Document document) {
         Fields plain = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
-        LengthReader lengths = new LengthReader(unit(plain), Map.of());
+        LengthUnit unit = unit(plain);
+        LengthReader lengths = new LengthReader(unit, Map.of());
         Fields fields = plain.withReader(lengths);
         String title = fields.text("title").orElse("");
         // the catalog's files are read by whoever may open files
@@ -52,11 +56,7 @@ final class OrderReader {
                 catalog.mill(named(fields, "mill").orElse(new Scalar(USUAL_MILL, fields.mark())), notices);
         Optional<Scalar> called = named(fields, "rates");
         if (called.isEmpty()) {
-            refuse(
-                    "missing-key",
-                    "The order names no rates.",
-                    fields.mark("rates"),
-                    "Add 'rates:' with a list of your own, or 'rates: example' to try it out.");
+            say(QuoteNotices.NO_RATES.notice(), fields.mark("rates"));
         }
         Optional<Rates> rates = called.flatMap(name -> catalog.rates(name, notices));
         Optional<Head> head = head(fields);
@@ -65,17 +65,13 @@ final class OrderReader {
         String boards = fields.text("boards").orElse(Catalog.USUAL_BOARDS);
         List<Fields> entries = fields.list("items");
         if (entries.isEmpty()) {
-            refuse(
-                    "empty-order",
-                    "The order holds no items.",
-                    fields.mark("items"),
-                    "Add one, as 'items: [{ profile: cove 3/4, wood: red-oak, feet: 200 }]'.");
+            say(QuoteNotices.NO_ITEMS.notice(), fields.mark("items"));
         } else if (entries.size() > MOST_ITEMS) {
-            refuse(
-                    "too-many-items",
-                    "The order holds " + entries.size() + " items; at most " + MOST_ITEMS + " are quoted at once.",
-                    fields.mark("items"),
-                    "Write it as several orders.");
+            say(
+                    QuoteNotices.MANY_ITEMS
+                            .with("items", Figure.count(entries.size()))
+                            .with("most", Figure.count(MOST_ITEMS)),
+                    fields.mark("items"));
             return Optional.empty();
         }
         List<Item> items = new ArrayList<>();
@@ -84,11 +80,7 @@ final class OrderReader {
         for (Fields entry : entries) {
             reader.read(entry, wood, mill, rates, head).ifPresent(item -> {
                 if (!names.add(item.name())) {
-                    refuse(
-                            "same-name-twice",
-                            "'" + item.name() + "' is there twice.",
-                            entry.mark("name"),
-                            "Call one " + item.name() + "-2, with 'name:'.");
+                    say(QuoteNotices.ITEM_TWICE.with("item", item.name()), entry.mark("name"));
                 }
                 items.add(item);
             });
@@ -97,18 +89,21 @@ final class OrderReader {
         return notices.refused()
                 ? Optional.empty()
                 : Optional.of(new Order(
-                        title, validUntil, mill.orElseThrow(), rates.orElseThrow(), head.orElseThrow(), items, breaks));
+                        title,
+                        unit,
+                        validUntil,
+                        mill.orElseThrow(),
+                        rates.orElseThrow(),
+                        head.orElseThrow(),
+                        items,
+                        breaks));
     }
 
     private LengthUnit unit(Fields fields) {
         Optional<String> asked = fields.text("units");
         Optional<LengthUnit> unit = asked.flatMap(LengthUnit::named);
         if (asked.isPresent() && unit.isEmpty()) {
-            refuse(
-                    "unknown-name",
-                    "No unit is called '" + asked.get() + "'.",
-                    fields.mark("units"),
-                    "Write in, mm, cm or ft.");
+            say(QuoteNotices.UNKNOWN_UNIT.with("word", asked.get()), fields.mark("units"));
         }
         return unit.orElse(LengthUnit.INCH);
     }
@@ -121,15 +116,15 @@ final class OrderReader {
                         asked.isEmpty() || one.name().equals(asked.get().text().strip()))
                 .findFirst();
         if (head.isEmpty()) {
-            refuse(
-                    "unknown-name",
-                    "No head is called '" + asked.map(Scalar::text).orElse("") + "'.",
-                    fields.mark("head"),
-                    "There are: "
-                            + String.join(
-                                    ", ",
-                                    catalog.heads().stream().map(Head::name).toList())
-                            + ".");
+            say(
+                    QuoteNotices.UNKNOWN_HEAD
+                            .with("word", asked.map(Scalar::text).orElse(""))
+                            .with(
+                                    "heads",
+                                    Listing.commas(catalog.heads().stream()
+                                            .map(one -> new Text(one.name()))
+                                            .toList())),
+                    fields.mark("head"));
         }
         return head;
     }
@@ -137,11 +132,11 @@ final class OrderReader {
     private List<BigDecimal> breaks(Fields fields) {
         List<Scalar> asked = fields.scalars("breaks");
         if (asked.size() > MOST_BREAKS) {
-            refuse(
-                    "too-many-breaks",
-                    "The order asks for " + asked.size() + " other quantities; at most " + MOST_BREAKS + " are priced.",
-                    fields.mark("breaks"),
-                    "Ask for fewer.");
+            say(
+                    QuoteNotices.MANY_BREAKS
+                            .with("breaks", Figure.count(asked.size()))
+                            .with("most", Figure.count(MOST_BREAKS)),
+                    fields.mark("breaks"));
             return List.of();
         }
         List<BigDecimal> breaks = new ArrayList<>();
@@ -156,9 +151,7 @@ final class OrderReader {
                 ? Optional.of(new BigDecimal(written)).filter(number -> number.compareTo(BigDecimal.ONE) >= 0)
                 : Optional.empty();
         if (feet.isEmpty()) {
-            notices.add(Notice.refusal("not-a-number", "'" + text.text() + "' is not a number of feet to run.")
-                    .at(text.mark())
-                    .cure("Write a plain number from 1 to 999,999, as 260."));
+            notices.add(QuoteNotices.NOT_FEET.with("word", text.text()).at(text.mark()));
         }
         return feet;
     }
@@ -167,7 +160,7 @@ final class OrderReader {
         return fields.scalar(key).filter(text -> !text.text().isBlank());
     }
 
-    private void refuse(String code, String message, Mark mark, String cure) {
-        notices.add(Notice.refusal(code, message).at(mark).cure(cure));
+    private void say(Notice notice, Mark mark) {
+        notices.add(notice.at(mark));
     }
 }

@@ -4,6 +4,8 @@ import buildup.catalog.Catalog;
 import buildup.engine.mill.milling.Knife;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.mill.milling.Milling;
+import buildup.engine.mill.milling.MillingNotices;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
 import java.util.List;
@@ -17,14 +19,15 @@ import java.util.Set;
  * @param assumed what was taken for granted of all items, a sentence each
  */
 public record Quote(
-        Order order, List<Quoted> items, BigDecimal toMinimum, BigDecimal total, double marks, List<String> assumed) {
+        Order order, List<Quoted> items, BigDecimal toMinimum, BigDecimal total, double marks, List<Phrase> assumed) {
     public Quote {
         items = List.copyOf(items);
         assumed = List.copyOf(assumed);
     }
 
     /** What of the mill's answers stops a molding from being run as it is drawn. */
-    private static final Set<String> TOLD = Set.of("kerf-through", "thin-web", "profile-too-deep");
+    private static final Set<String> TOLD =
+            Set.of(MillingNotices.KERF_THROUGH.name(), MillingNotices.THIN_WEB.name(), MillingNotices.TOO_DEEP.name());
 
     /**
      * The order at its rates.
@@ -49,7 +52,7 @@ public record Quote(
         boolean closed = milled.undercuts().stream().anyMatch(undercut -> !undercut.open());
         said.sorted().stream()
                 .filter(notice ->
-                        TOLD.contains(notice.code()) || closed && notice.code().equals("undercut"))
+                        TOLD.contains(notice.code()) || closed && notice.code().equals(MillingNotices.UNDERCUT.name()))
                 .forEach(notice -> notices.add(notice.of(item.name())));
         return milled;
     }

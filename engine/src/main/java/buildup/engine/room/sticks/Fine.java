@@ -1,6 +1,7 @@
 package buildup.engine.room.sticks;
 
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Rounding;
 
 /**
  * Lengths of wood in whole steps of 1/8128 in, of which a 64th of an inch holds 127 and a tenth of a millimetre 32: so an
@@ -24,5 +25,10 @@ public final class Fine {
     /** As a length. */
     static Figure figure(int steps) {
         return Figure.length(inches(steps));
+    }
+
+    /** The length of a whole stick, as a yard names it. */
+    public static Figure stick(int steps) {
+        return figure(steps).rounded(Rounding.STICK);
     }
 }

@@ -1,9 +1,6 @@
 package buildup.engine.room.sticks;
 
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.figure.Figure;
-import buildup.shared.figure.Quantity;
-import buildup.shared.figure.Rounding;
 import buildup.shared.length.LengthUnit;
 
 /** How finely a job measures its wood: on one tape, so that an exact fit fits. */
@@ -34,13 +31,5 @@ public enum Grid {
     /** What a stick offers: the next mark that is not more. */
     int offered(double inches) {
         return (int) Math.floor((inches + Tolerance.COINCIDENT) * Fine.PER_INCH / step) * step;
-    }
-
-    /** The length of a whole stick as a yard names it: whole feet where it is so, on a tape of inches. */
-    public Figure stick(int steps) {
-        int foot = 12 * Fine.PER_INCH;
-        return this == SIXTY_FOURTHS && steps % foot == 0
-                ? Figure.of(Quantity.RUN, (double) steps / foot).rounded(Rounding.decimals(0))
-                : Fine.figure(steps);
     }
 }

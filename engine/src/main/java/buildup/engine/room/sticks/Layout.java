@@ -229,7 +229,7 @@ final class Layout {
         notices.add((count == 1 ? StickNotices.ONE_MISSING : StickNotices.SEVERAL_MISSING)
                 .with("stock", kind.supply().name())
                 .with("count", Figure.count(count))
-                .with("length", shop.grid().stick(kind.length()))
+                .with("length", Fine.stick(kind.length()))
                 .at(kind.supply().mark())
                 .cure(kind.supply().buy().isEmpty() ? StickNotices.ADD_BUY : StickNotices.BUY_ONE));
     }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.region.Carving;
+import buildup.shared.figure.FigurePrinter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -132,8 +133,8 @@ class MillingTest {
                 .containsExactly("PROBLEM thin-web: Only 1/16 left outside the kerf 'kerf'; wants 1/4. | Move it 3/16"
                         + " in, or leave it out.");
         assertThat(Molded.said(Molded.words("out 3/4, up 1, quirk 1/8 x 11/16 as kerf, up 2"), Molded.BUILT_IN))
-                .containsExactly("PROBLEM thin-web: Only 1/16 left behind the kerf 'kerf'; wants 1/8. | Move it 1/16"
-                        + " in, or leave it out.");
+                .containsExactly("PROBLEM thin-web: Only 1/16 left behind the kerf 'kerf'; wants 1/8. | Cut it 1/16"
+                        + " less deep.");
     }
 
     @Test
@@ -155,7 +156,7 @@ class MillingTest {
     @Test
     void tilted_heads_are_asked_when_the_shop_has_them() {
         List<Side> sides = Side.with(List.of(30.0, -15.0));
-        assertThat(Side.words(sides.subList(3, 6)))
-                .isEqualTo("the back, the front, tilted up 30 and the front, tilted down 15");
+        assertThat(FigurePrinter.INCHES.print(Side.words(sides.subList(3, 6))))
+                .isEqualTo("the back, the front, tilted up 30° and the front, tilted down 15°");
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.FigurePrinter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -52,7 +53,8 @@ class UndercutTest {
             assertThat(undercut.area()).isCloseTo(shape.areas.get(i), within(1e-9));
             assertThat(undercut.from().distance(point(shape.from.get(i)))).isLessThan(1e-6);
             assertThat(undercut.to().distance(point(shape.to.get(i)))).isLessThan(1e-6);
-            assertThat(undercut.open() ? Side.words(undercut.passes()) : "none").isEqualTo(shape.heads.get(i));
+            assertThat(undercut.open() ? FigurePrinter.INCHES.print(Side.words(undercut.passes())) : "none")
+                    .isEqualTo(shape.heads.get(i));
         }
     }
 

@@ -2,6 +2,7 @@ package buildup.engine.mill.quote;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.figure.FigurePrinter;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -73,7 +74,8 @@ class BadOrderTest {
         Ordered ordered = Ordered.of(order("name: a, profile: board 2 x 3, wood: red-oak, feet: 10"));
         assertThat(ordered.said())
                 .containsExactly("note glue-up 2 'a' is glued up: no quarter yields 2: 2 layers of 5/4.");
-        assertThat(ordered.first().assumed().get(0)).startsWith("Finished 2 x 3, from 2 layers of 5/4");
+        assertThat(FigurePrinter.INCHES.print(ordered.first().assumed().get(0)))
+                .startsWith("Finished 2 x 3, from 2 layers of 5/4");
     }
 
     @Test
@@ -155,9 +157,8 @@ class BadOrderTest {
     void millimetres_read_as_inches() {
         assertThat(Ordered.of(order("name: a, section: [out 20, up 114.3], wood: red-oak, feet: 10"))
                         .said())
-                .contains(
-                        "problem mm-read-as-inches 2 The section is 114.3 in over all: more than any molding. Write mm"
-                                + " behind it if millimetres are meant.");
+                .contains("problem mm-read-as-inches 2 The section is 114.3 over all: more than any molding. Write mm"
+                        + " behind it if millimeters are meant.");
     }
 
     @Test
@@ -173,7 +174,7 @@ class BadOrderTest {
         assertThat(ordered.said())
                 .containsExactlyInAnyOrder(
                         "refusal not-a-size 2 '4/4: 2' is not a quarter and what it yields. Write it as 8/4: 1-3/4.",
-                        "refusal not-a-size 2 The allowance of 'm' is -1. Write it in inches, or with its unit.",
+                        "refusal not-a-size 2 The allowance of 'm' is -1. Write it with its unit, as 6 in or 150 mm.",
                         "refusal not-a-share 3 The sound share of the wood is more than 0 and up to 100 %. Write it as 15 %.",
                         "refusal not-a-share 3 'lots' is not a share. Write it as 15 %.",
                         "refusal not-a-price 5 'NaN' is not a price. Write a plain number, as 3.20.",

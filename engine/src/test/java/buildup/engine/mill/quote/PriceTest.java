@@ -3,6 +3,7 @@ package buildup.engine.mill.quote;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.shared.figure.FigurePrinter;
 import java.math.BigDecimal;
 import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
@@ -126,6 +127,7 @@ class PriceTest {
     void all_that_a_price_rests_on_is_said() {
         Quote quote = Ordered.of(Ordered.NOSING).quote().orElseThrow();
         assertThat(quote.items().get(0).assumed())
+                .extracting(FigurePrinter.INCHES::print)
                 .containsExactly(
                         "Finished 1-3/8 x 4-1/2, from 8/4, which yields up to 1-3/4.",
                         "Blank 4-3/4 wide, 1/4 over the finished width.",
@@ -135,6 +137,7 @@ class PriceTest {
                         "A new knife is ground, 4-3/4 wide, 1/8 over the molding at either edge, and 1.102 deep on the steel.",
                         "The head in front does not reach all of it: also cut from below, with a cutter of the shop's own.");
         assertThat(quote.assumed())
+                .extracting(FigurePrinter.INCHES::print)
                 .contains(
                         "Rates 'example': invented figures, to be replaced by the mill's own.",
                         "Boards come in 10 wide, one with another, up to 16 ft long; 80 % of the wood is sound.",
@@ -148,6 +151,8 @@ class PriceTest {
                 "rates: example\nwood: red-oak\nitems: [{ name: shelf, profile: board 3/4 x 14, feet: 100 }]\n");
         assertThat(wide.said()).noneMatch(line -> line.contains("knife"));
         assertThat(wide.first().price().knife()).isEqualByComparingTo(BigDecimal.ZERO);
-        assertThat(wide.first().assumed()).contains("Planed on four sides: it takes no knife.");
+        assertThat(wide.first().assumed())
+                .extracting(FigurePrinter.INCHES::print)
+                .contains("Planed on four sides: it takes no knife.");
     }
 }

@@ -1,0 +1,86 @@
+package buildup.engine.mill.quote;
+
+import buildup.engine.section.stack.StackNotices;
+import buildup.engine.room.sticks.StickNotices;
+import buildup.shared.document.DocumentCodes;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Code;
+import buildup.shared.notice.Kind;
+
+/** What reading an order and pricing it give cause to say. */
+final class QuoteNotices {
+    private static final Code MISSING_RATE = Code.of("missing-rate", "The rates have no price for what is ordered.");
+    static final Kind NO_RATES = DocumentCodes.MISSING_KEY.refusal(
+            "The order names no rates.", "Add 'rates:' with a list of your own, or 'rates: example' to try it out.");
+    static final Kind NO_PRICE_FOR_WOOD = MISSING_RATE.refusal(
+            "The rates '{rates}' have no price for {wood}.", "Add it under their 'wood:', or take one of {priced}.");
+
+    private static final Code EMPTY_ORDER = Code.of("empty-order", "An order holds no items.");
+    static final Kind NO_ITEMS = EMPTY_ORDER.refusal(
+            "The order holds no items.", "Add one, as 'items: [{{ profile: cove 3/4, wood: red-oak, feet: 200 }]'.");
+    private static final Code TOO_MANY_ITEMS =
+            Code.of("too-many-items", "An order holds more items than are quoted at once.");
+    static final Kind MANY_ITEMS = TOO_MANY_ITEMS.refusal(
+            "The order holds {items} items; at most {most} are quoted at once.", "Write it as several orders.");
+    private static final Code TOO_MANY_BREAKS =
+            Code.of("too-many-breaks", "An order asks for more other quantities than are priced.");
+    static final Kind MANY_BREAKS = TOO_MANY_BREAKS.refusal(
+            "The order asks for {breaks} other quantities; at most {most} are priced.", "Ask for fewer.");
+    static final Kind ITEM_TWICE =
+            DocumentCodes.SAME_NAME_TWICE.refusal("'{item}' is there twice.", "Call one {item}-2, with 'name:'.");
+
+    static final Kind UNKNOWN_UNIT =
+            DocumentCodes.UNKNOWN_NAME.refusal("No unit is called '{word}'.", "Write in, mm, cm or ft.");
+    static final Kind UNKNOWN_HEAD =
+            DocumentCodes.UNKNOWN_NAME.refusal("No head is called '{word}'.", "There are: {heads}.");
+    static final Kind UNKNOWN_WORK = DocumentCodes.UNKNOWN_NAME.refusal("No kind of work is called '{word}'.", "");
+    static final Kind UNKNOWN_FINISH =
+            DocumentCodes.UNKNOWN_NAME.refusal("No finish of the rates '{rates}' is called '{word}'.", "");
+    static final Kind UNKNOWN_KNIFE =
+            DocumentCodes.UNKNOWN_NAME.refusal("A knife is not '{word}'.", "Write new or on-hand.");
+    static final Kind NOT_FEET = DocumentCodes.NOT_A_NUMBER.refusal(
+            "'{word}' is not a number of feet to run.", "Write a plain number from 1 to 999,999, as 260.");
+
+    static final Kind NO_WOOD =
+            DocumentCodes.MISSING_KEY.refusal("'{piece}' has no wood.", "Add 'wood:', as 'wood: red-oak'.");
+    static final Kind NO_FEET =
+            DocumentCodes.MISSING_KEY.refusal("'{piece}' has no feet.", "Add 'feet:', how many are wanted.");
+    static final Kind TWO_OUTLINES =
+            StackNotices.NO_OUTLINE.refusal("'{piece}' has both a profile and a section.", Words.GIVE_AN_OUTLINE);
+    static final Kind NEITHER_OUTLINE =
+            StackNotices.NO_OUTLINE.refusal("'{piece}' has neither profile nor section.", Words.GIVE_AN_OUTLINE);
+    static final Kind LARGE_SECTION =
+            StackNotices.MM_READ_AS_INCHES.problem("The section is {size} over all: more than any molding.", "");
+    static final Phrase WRITE_MM = Phrase.of("Write mm behind it if millimeters are meant.");
+    static final Phrase LOOK_AT_ITS_SIZES = Phrase.of("Look at its sizes again, and at their unit.");
+
+    static final Kind NOTHING_LONG =
+            DocumentCodes.NOT_A_SIZE.refusal("'{piece}' is wanted {word} long.", "Give lengths above nothing.");
+    private static final Code LONGER_THAN_STOCK =
+            Code.of("longer-than-stock", "A length is wanted that is longer than the boards of the mill.");
+    static final Kind TOO_LONG = LONGER_THAN_STOCK.problem(
+            "'{piece}' is wanted {word} long; the boards of the mill '{mill}' end at {longest}.",
+            "Take it in two with a scarf, or ask for shorter ones.");
+
+    private static final Code WIDE_KNIFE =
+            Code.of("knife-wider-than-machine", "A molding takes a wider knife than the head that is to run it.");
+    static final Kind KNIFE_TOO_WIDE = WIDE_KNIFE.refusal(
+            "'{piece}' takes a knife {knife} wide; the {head} holds {widest}.",
+            "Run it as two moldings, or name a wider head.");
+    private static final Code NO_BLANK =
+            Code.of("no-blank", "The boards of the mill are too narrow to give strips for a molding.");
+    static final Kind NO_STRIP = NO_BLANK.refusal(
+            "The boards of the mill '{mill}', {board} wide, give no strip for '{piece}'.",
+            "List wider boards under 'mills:' in a catalog file.");
+    static final Kind GLUED_UP = StickNotices.GLUE_UP.note("'{piece}' is glued up: {ways}.", "");
+    static final Phrase IN_LAYERS = Phrase.of("no quarter yields {thickness}: {layers} layers of {quarter}");
+    static final Phrase EDGE_TO_EDGE =
+            Phrase.of("boards are {board} wide and the blank {blank}: {plies} strips edge to edge");
+    static final Phrase BOTH = Phrase.of("{layers}; {strips}");
+
+    private static final class Words {
+        private static final String GIVE_AN_OUTLINE = "Give 'profile: NAME SIZE', or 'section: [words]' for a one-off.";
+    }
+
+    private QuoteNotices() {}
+}
