@@ -10,6 +10,9 @@ import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.hold.fixing.Proposal;
 import buildup.engine.judge.must.Met;
 import buildup.engine.judge.must.Musts;
+import buildup.engine.judge.verdict.Facts;
+import buildup.engine.judge.verdict.Verdict;
+import buildup.engine.judge.verdict.Verdicts;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Lights;
 import buildup.engine.section.placing.Placed;
@@ -28,6 +31,7 @@ import buildup.engine.hold.support.Support;
 import buildup.engine.hold.support.Supports;
 import buildup.engine.hold.support.Ties;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -54,6 +58,7 @@ public final class Answers {
     private final Asked<List<Pull>> pulls;
     private final Asked<Optional<Job>> job;
     private final Asked<List<Met>> must;
+    private final Asked<Verdict> verdict;
 
     /** @param lights to shine in place of those of the stack */
     Answers(Blocks blocks, List<Placed> placed, Optional<List<Light>> lights) {
@@ -87,6 +92,16 @@ public final class Answers {
                 ? List.of()
                 : Musts.of(
                         blocks.must(), Sheets.ofQuestions(this), blocks.stack().lengths(), notices));
+        this.verdict = new Asked<>(notices -> Verdicts.of(new Facts(
+                section(),
+                blocks.catalog(),
+                lights(),
+                sights(),
+                fixed(),
+                support(),
+                must(),
+                worstFirst(notices()),
+                blocks.keys())));
     }
 
     /** The stack composed, as its fastenings hold it. */
@@ -142,6 +157,17 @@ public final class Answers {
     /** How the stack stands to each line under {@code must:}. */
     public List<Met> must() {
         return must.answer();
+    }
+
+    /** Will it be right? Asks every question. */
+    public Verdict verdict() {
+        return verdict.answer();
+    }
+
+    private static List<Notice> worstFirst(List<Notice> notices) {
+        Notices all = new Notices();
+        all.addAll(notices);
+        return all.sorted();
     }
 
     /** Coves to be run over the table-saw blade. */

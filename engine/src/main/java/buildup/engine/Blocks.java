@@ -15,11 +15,14 @@ import buildup.shared.document.Scalar;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The blocks of a document that questions have read for themselves. All are read before any question is answered, so
  * that all that is wrong with the document is said at once.
  *
+ * @param keys that the document holds at its root
  * @param nailing whether the document speaks of fastenings, also of none
  */
 record Blocks(
@@ -32,13 +35,21 @@ record Blocks(
         Plan plan,
         List<Coving> covings,
         Optional<Shop> shop,
-        List<Scalar> must) {
+        List<Scalar> must,
+        Set<String> keys) {
     Blocks {
         ways = List.copyOf(ways);
         fastenings = List.copyOf(fastenings);
         loads = List.copyOf(loads);
         covings = List.copyOf(covings);
         must = List.copyOf(must);
+        keys = Set.copyOf(keys);
+    }
+
+    private static Set<String> keys(Fields root) {
+        return root.mapping().entries().stream()
+                .map(entry -> entry.key().text())
+                .collect(Collectors.toSet());
     }
 
     /** @param root the document, read with the lengths of the stack */
@@ -53,6 +64,7 @@ record Blocks(
                 Plan.read(stack, root, notices),
                 Coving.read(stack, root, notices),
                 Shop.read(stack, root, catalog, notices),
-                Musts.lines(root));
+                Musts.lines(root),
+                keys(root));
     }
 }

@@ -2,6 +2,7 @@ package buildup.engine;
 
 import buildup.engine.section.compose.SectionSheets;
 import buildup.engine.judge.must.MustSheet;
+import buildup.engine.judge.verdict.VerdictSheet;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,8 +13,10 @@ public final class Sheets {
 
     /** All of them; what the document did not ask for says so itself. */
     public static List<Sheet> of(Answers answers) {
-        List<Sheet> sheets = new ArrayList<>(ofQuestions(answers));
+        List<Sheet> sheets = new ArrayList<>();
+        sheets.addAll(ofQuestions(answers));
         sheets.add(MustSheet.of(answers.must()));
+        sheets.add(VerdictSheet.of(answers.verdict()));
         return List.copyOf(sheets);
     }
 

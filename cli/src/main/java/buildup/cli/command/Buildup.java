@@ -38,6 +38,7 @@ public final class Buildup {
     static CommandLine commandLine(Streams streams) {
         CommandLine line = new CommandLine(new Buildup())
                 .addSubcommand(new ReportCommand(streams))
+                .addSubcommand(new CheckCommand(streams))
                 .addSubcommand(new DrawCommand(streams))
                 .addSubcommand(new WatchCommand(streams))
                 .addSubcommand(new NewCommand(streams))

@@ -12,14 +12,18 @@ import java.util.stream.Collectors;
  * What comes first: whose answer it is, and what is the matter with it, worst first.
  *
  * @param file its document, as messages call it
+ * @param verdict markup of the verdict; empty where none is given
  * @param said what there is to say, worst first
  * @param key that begins every id
  */
-record Heading(String title, String file, List<Said> said, String key) {
+record Heading(String title, String file, String verdict, List<Said> said, String key) {
     static Heading of(Answer answer, String key) {
         return new Heading(
                 answer.title().isBlank() ? "Untitled stack" : answer.title(),
                 answer.file(),
+                answer.known()
+                        .map(known -> new VerdictHtml(known.verdict(), key).html())
+                        .orElse(""),
                 NoticeText.said(answer.notices(), answer.file(), answer.unit()),
                 key);
     }
@@ -32,6 +36,7 @@ record Heading(String title, String file, List<Said> said, String key) {
         return "<header class=\"head\">\n<h1 id=\"" + key + "-title\">" + Html.name(title)
                 + "</h1>\n<p class=\"file\">"
                 + Html.name(file) + "</p>\n</header>\n"
+                + verdict
                 + "<section class=\"warnings\" aria-labelledby=\"" + key + "-warnings\">\n<h2 id=\"" + key
                 + "-warnings\">" + counted(graver) + "</h2>\n" + list(graver) + notes(notes) + "</section>\n";
     }

@@ -51,7 +51,7 @@ public final class TellPage {
 
     private static String article(Part part, String key) {
         return "<article class=\"stack\" id=\"" + key + "\" aria-labelledby=\"" + key + "-title\">\n"
-                + new Heading(title(part), part.file(), part.said(), key).html()
+                + new Heading(title(part), part.file(), "", part.said(), key).html()
                 + tables(part.telling(), key)
                 + "</article>\n";
     }

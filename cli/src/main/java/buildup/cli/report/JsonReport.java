@@ -51,7 +51,7 @@ public final class JsonReport {
     }
 
     /** @param file what is named where a notice has no place of its own */
-    static List<Json> notices(List<Notice> notices, Optional<String> file, LengthUnit unit) {
+    public static List<Json> notices(List<Notice> notices, Optional<String> file, LengthUnit unit) {
         return new SheetJson(new FigurePrinter(unit)).rows(NoticeSheet.of(notices, file));
     }
 

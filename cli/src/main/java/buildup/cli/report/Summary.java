@@ -3,23 +3,12 @@ package buildup.cli.report;
 import buildup.cli.table.Display;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
-import buildup.engine.hold.backing.Backing;
-import buildup.engine.section.compose.Hollow;
-import buildup.engine.section.compose.Overlap;
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.compose.Standing;
 import buildup.engine.section.compose.Totals;
-import buildup.engine.look.sight.Sighting;
-import buildup.engine.hold.support.Balance;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.notice.Level;
-import buildup.shared.notice.Notice;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -31,10 +20,6 @@ public final class Summary {
     private static final int LABEL = 17;
 
     private final Section section;
-    private final List<Backing> backings;
-    private final List<Sighting> sights;
-    private final List<Balance> balances;
-    private final List<Notice> notices;
     private final Printed printed;
     private final List<Row> rows = new ArrayList<>();
     private final StringBuilder text = new StringBuilder();
@@ -44,13 +29,8 @@ public final class Summary {
 
     private Summary(Answer answer, Answers known, Printed printed) {
         this.section = known.section();
-        this.backings = known.backings();
-        this.sights = known.sights();
-        this.balances = known.support().balances();
-        this.notices = answer.notices();
         this.printed = printed;
         totals();
-        weakest();
     }
 
     /** The figures of the whole; the same labels in every unit. */
@@ -60,37 +40,10 @@ public final class Summary {
 
     static String write(Answer answer, Answers known) {
         Summary summary = new Summary(answer, known, new Printed(answer.unit()));
-        summary.notices();
-        summary.text.append('\n');
-        summary.lines(answer.title(), "");
-        summary.text.append('\n');
         summary.rows.forEach(summary::line);
         summary.text.append('\n');
         summary.lines(summary.printed.legend(), "");
         return summary.text.toString();
-    }
-
-    private void notices() {
-        long problems = count(Level.PROBLEM);
-        long notes = count(Level.NOTE);
-        lines(counted(problems, "problem") + (notes == 0 ? "." : ", " + counted(notes, "note") + "."), "");
-        Map<String, Set<String>> alike = new LinkedHashMap<>();
-        for (Notice notice : notices) {
-            if (notice.level() == Level.PROBLEM) {
-                Set<String> pieces =
-                        alike.computeIfAbsent(notice.code().replace('-', ' '), code -> new LinkedHashSet<>());
-                notice.piece().ifPresent(pieces::add);
-            }
-        }
-        alike.forEach((what, pieces) -> lines(what + (pieces.isEmpty() ? "" : ": " + String.join(", ", pieces)), "  "));
-    }
-
-    private long count(Level level) {
-        return notices.stream().filter(notice -> notice.level() == level).count();
-    }
-
-    private static String counted(long count, String what) {
-        return (count == 0 ? "No " : count + " ") + what + (count == 1 ? "" : "s");
     }
 
     private void totals() {
@@ -123,77 +76,6 @@ public final class Summary {
                 .forEach(body ->
                         woods.add(body.placed().orElseThrow().piece().wood().name()));
         return woods;
-    }
-
-    /** Where the stack is at its worst, as far as there is anything to say. */
-    private void weakest() {
-        section.overlaps().stream()
-                .max(Comparator.comparingDouble(Overlap::depth))
-                .ifPresent(overlap -> row(
-                        "Deepest overlap",
-                        printed.size(overlap.depth()) + ", " + section.name(overlap.a()) + " and "
-                                + section.name(overlap.b())));
-        narrowestBearing();
-        names("Leans", leaning());
-        List<String> hanging = section.standing().stream()
-                .filter(standing -> section.body(standing.body()).inStack() && !standing.grounded())
-                .map(standing -> section.name(standing.body()))
-                .toList();
-        names("Only hangs", hanging);
-        names(
-                "No backing",
-                backings.stream()
-                        .filter(backing -> backing.stretches().isEmpty())
-                        .map(backing -> section.name(backing.body()))
-                        .toList());
-        names("Raw wood shows", rawNailers());
-        section.voids().stream()
-                .max(Comparator.comparingDouble(Hollow::area))
-                .ifPresent(hollow -> row("Largest void", Printed.decimals(hollow.area(), 2) + " sq in"));
-    }
-
-    /** What stands on another piece and falls past its bearing; what holds it back is told further down. */
-    private List<String> leaning() {
-        return balances.stream()
-                .filter(balance -> balance.carrier() && !balance.stands())
-                .map(balance -> printed.size(-balance.margin()) + " past " + section.name(balance.body()))
-                .toList();
-    }
-
-    private void narrowestBearing() {
-        section.standing().stream()
-                .filter(standing -> section.body(standing.body()).inStack() && !standing.fixed())
-                .filter(standing -> !standing.bearing().isEmpty())
-                .min(Comparator.comparingDouble(Summary::bearing))
-                .ifPresent(standing ->
-                        row("Least bearing", printed.size(bearing(standing)) + ", " + section.name(standing.body())));
-    }
-
-    private static double bearing(Standing standing) {
-        return standing.bearing().stream().mapToDouble(Standing.Bearing::width).sum();
-    }
-
-    /** Raw wood that the worst eye sees; all of it on the room side while no eye is given. */
-    private List<String> rawNailers() {
-        Map<String, Double> shown = new LinkedHashMap<>();
-        if (sights.isEmpty()) {
-            section.members().stream()
-                    .filter(member -> section.body(member.body()).nailer())
-                    .forEach(member -> shown.merge(section.name(member.body()), member.length(), Double::sum));
-        }
-        sights.stream()
-                .flatMap(sighting -> sighting.coverage().stream())
-                .filter(coverage -> coverage.seen() > Tolerance.TOUCHING)
-                .forEach(coverage -> shown.merge(section.name(coverage.body()), coverage.seen(), Math::max));
-        List<String> raw = new ArrayList<>();
-        shown.forEach((name, length) -> raw.add(name + " " + printed.size(length)));
-        return raw;
-    }
-
-    private void names(String label, List<String> names) {
-        if (!names.isEmpty()) {
-            row(label, String.join(", ", names));
-        }
     }
 
     private void row(String label, String value) {

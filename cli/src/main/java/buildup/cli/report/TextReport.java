@@ -24,7 +24,8 @@ public final class TextReport {
     }
 
     private static String write(Answer answer, Answers known) {
-        StringBuilder text = new StringBuilder(Summary.write(answer, known));
+        StringBuilder text = new StringBuilder(VerdictText.write(answer, known));
+        text.append("\n").append(Summary.write(answer, known));
         List<Table> tables = new SectionTables(known, new Printed(answer.unit())).all();
         tables.stream()
                 .filter(table -> !table.rows().isEmpty())

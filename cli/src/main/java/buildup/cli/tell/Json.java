@@ -91,6 +91,11 @@ public final class Json {
                         .collect(Collectors.joining(",", open, "\n" + close));
     }
 
+    /** A list of objects, as a document of its own. */
+    public static String list(List<Json> objects) {
+        return block("[", objects.stream().map(Json::written).toList(), "]");
+    }
+
     public static String number(double number) {
         return new BigDecimal(number)
                 .setScale(DECIMALS, RoundingMode.HALF_UP)

@@ -36,6 +36,7 @@ class JsonReportTest {
             "contacts",
             "overlaps",
             "voids",
+            "verdict",
             "lights",
             "shadows",
             "eyes",

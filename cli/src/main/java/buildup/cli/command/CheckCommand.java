@@ -1,0 +1,95 @@
+package buildup.cli.command;
+
+import buildup.cli.report.JsonReport;
+import buildup.cli.report.NoticeText;
+import buildup.cli.report.VerdictText;
+import buildup.cli.tell.Json;
+import buildup.cli.tell.SheetJson;
+import buildup.engine.Answer;
+import buildup.engine.judge.verdict.Ruling.Reply;
+import buildup.engine.judge.verdict.Verdict;
+import buildup.engine.judge.verdict.VerdictSheet;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code check}: the verdicts alone, of any number of stacks. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        description = "Reports the verdict on each stack alone: a line a file, then what is wrong or to look at.")
+final class CheckCommand implements Callable<Integer> {
+    /** The forms in which verdicts are written. */
+    enum Format {
+        text,
+        json
+    }
+
+    private final Streams streams;
+
+    @Parameters(arity = "1..*", paramLabel = "STACK", description = "Stack documents; - is standard input.")
+    private List<String> stacks = List.of();
+
+    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
+    private Format format = Format.text;
+
+    @Mixin
+    private final CatalogOption catalog = new CatalogOption();
+
+    CheckCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        List<Answer> answers = stacks.stream().map(this::load).toList();
+        if (format == Format.json) {
+            streams.out()
+                    .print(Json.list(answers.stream().map(CheckCommand::json).toList()) + "\n");
+        } else {
+            answers.forEach(this::say);
+        }
+        return answers.stream().mapToInt(Answer::exitCode).max().orElse(ExitCode.CLEAN);
+    }
+
+    private Answer load(String word) {
+        Notices notices = new Notices();
+        return new StackLoader(new InputFiles(streams, notices), notices).load(word, catalog.files);
+    }
+
+    private void say(Answer answer) {
+        if (answer.known().isEmpty()) {
+            streams.out().print(answer.file() + ": refused\n");
+            streams.err().print(NoticeText.write(refusals(answer), answer.file(), answer.unit()));
+            return;
+        }
+        Verdict verdict = answer.known().get().verdict();
+        long no = verdict.count(Reply.NO);
+        streams.out().print(answer.file() + (no == 0 ? ": yes\n" : ": no, " + no + (no == 1 ? " row\n" : " rows\n")));
+        streams.out().print(VerdictText.doubts(answer, answer.known().get()));
+    }
+
+    private static List<Notice> refusals(Answer answer) {
+        return answer.notices().stream()
+                .filter(notice -> notice.level() == Level.REFUSAL)
+                .toList();
+    }
+
+    private static Json json(Answer answer) {
+        Json json = new Json().put("file", answer.file());
+        answer.known()
+                .ifPresent(known -> new SheetJson(new FigurePrinter(answer.unit()))
+                        .put(json, List.of(VerdictSheet.of(known.verdict()))));
+        return answer.known().isPresent()
+                ? json
+                : json.put("notices", JsonReport.notices(answer.notices(), Optional.of(answer.file()), answer.unit()));
+    }
+}

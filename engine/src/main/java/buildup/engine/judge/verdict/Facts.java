@@ -1,0 +1,39 @@
+package buildup.engine.judge.verdict;
+
+import buildup.catalog.Catalog;
+import buildup.engine.section.compose.Section;
+import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.judge.must.Met;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.look.sight.Sighting;
+import buildup.engine.hold.support.Support;
+import buildup.shared.notice.Notice;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The answers that a verdict is given on.
+ *
+ * @param notices all that was said of the stack
+ * @param keys the blocks that the document holds, by their keys
+ */
+public record Facts(
+        Section section,
+        Catalog catalog,
+        List<Lighting> lights,
+        List<Sighting> sights,
+        List<Fixed> fixed,
+        Support support,
+        List<Met> must,
+        List<Notice> notices,
+        Set<String> keys) {
+    /** Copies the lists. */
+    public Facts {
+        lights = List.copyOf(lights);
+        sights = List.copyOf(sights);
+        fixed = List.copyOf(fixed);
+        must = List.copyOf(must);
+        notices = List.copyOf(notices);
+        keys = Set.copyOf(keys);
+    }
+}

@@ -1,0 +1,197 @@
+package buildup.engine.judge.verdict;
+
+import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Reveal;
+import buildup.engine.section.compose.Section;
+import buildup.engine.judge.must.Met;
+import buildup.engine.judge.verdict.Ruling.Reply;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.look.light.Shadow;
+import buildup.engine.section.placing.Blank;
+import buildup.engine.look.sight.Coverage;
+import buildup.engine.look.sight.Sighting;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Value;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The rows on room, wood, sight, light, reveals and rules, as far as nothing was said against them. */
+final class Looking {
+    /** A longer list of reveals is not read. */
+    private static final int MOST_REVEALS = 8;
+
+    /** A set-back longer than this, and than half its member, reads as an exposed face and not as a reveal. */
+    private static final double LONGEST_REVEAL = 1;
+
+    private final Facts facts;
+    private final Section section;
+
+    Looking(Facts facts) {
+        this.facts = facts;
+        this.section = facts.section();
+    }
+
+    List<Ruling> rulings() {
+        List<Ruling> rulings = new ArrayList<>(List.of(fits(), wood()));
+        seen().ifPresent(rulings::add);
+        light().ifPresent(rulings::add);
+        reveals().ifPresent(rulings::add);
+        must().ifPresent(rulings::add);
+        return rulings;
+    }
+
+    private Ruling fits() {
+        List<Ruling> left = new ArrayList<>();
+        section.ceilingLeft()
+                .ifPresent(room ->
+                        left.add(Ruling.yes(Topic.FITS, VerdictWords.CEILING_LEFT.with("left", Figure.atMost(room)))
+                                .figure(Figure.atMost(room))));
+        section.projectionLeft()
+                .ifPresent(room -> left.add(Ruling.yes(
+                                Topic.FITS,
+                                VerdictWords.PROJECTION_LEFT
+                                        .with("left", Figure.atMost(room))
+                                        .with(
+                                                "allowed",
+                                                Figure.length(
+                                                        room + section.totals().projection())))
+                        .figure(Figure.atMost(room))));
+        if (left.size() < 2) {
+            return left.stream().findFirst().orElse(Ruling.yes(Topic.FITS, VerdictWords.NO_LIMIT));
+        }
+        Figure least = left.stream()
+                .flatMap(ruling -> ruling.figure().stream())
+                .min(Comparator.comparingDouble(Figure::amount))
+                .orElseThrow();
+        return Ruling.yes(
+                        Topic.FITS,
+                        VerdictWords.BOTH_LEFT
+                                .with("one", left.get(0).because())
+                                .with("other", left.get(1).because()))
+                .figure(least);
+    }
+
+    private Ruling wood() {
+        Optional<Hollow> largest = section.voids().stream().max(Comparator.comparingDouble(Hollow::area));
+        Phrase hollow = largest.map(found -> VerdictWords.VOIDS
+                        .with("count", Figure.count(section.voids().size()))
+                        .with("area", Figure.area(found.area())))
+                .orElse(VerdictWords.NO_VOID);
+        Set<String> boards = new TreeSet<>();
+        section.pieces()
+                .forEach(body -> body.placed()
+                        .filter(placed -> placed.piece().stock().rips())
+                        .flatMap(placed -> Blank.stock(
+                                placed, facts.catalog(), section.stack().boardList()))
+                        .ifPresent(name -> boards.add(name.replaceFirst(" \\(.*", ""))));
+        return boards.isEmpty()
+                ? Ruling.yes(Topic.WOOD, VerdictWords.WOOD_ALONE.with("void", hollow))
+                : Ruling.yes(
+                        Topic.WOOD,
+                        VerdictWords.WOOD
+                                .with("void", hollow)
+                                .with(
+                                        "boards",
+                                        Listing.commas(boards.stream()
+                                                .map(buildup.shared.figure.Text::new)
+                                                .toList())));
+    }
+
+    /** Raw wood that an eye sees is for a person to judge; without eyes nothing is asked. */
+    private Optional<Ruling> seen() {
+        if (facts.sights().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Value> raw = new ArrayList<>();
+        double most = 0;
+        for (Sighting sighting : facts.sights()) {
+            for (Coverage coverage : sighting.coverage()) {
+                if (coverage.seen() > Tolerance.TOUCHING) {
+                    raw.add(VerdictWords.RAW
+                            .with("piece", section.name(coverage.body()))
+                            .with("seen", Figure.length(coverage.seen()))
+                            .with("eye", sighting.eye().name()));
+                    most = Math.max(most, coverage.seen());
+                }
+            }
+        }
+        return Optional.of(
+                raw.isEmpty()
+                        ? Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN)
+                        : Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(raw)))
+                                .figure(Figure.length(most)));
+    }
+
+    /** For each light, how much of the longest shaded face lies in the dark. */
+    private Optional<Ruling> light() {
+        List<Value> said = facts.lights().stream().<Value>map(this::shade).toList();
+        return said.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        Ruling.of(Topic.LIGHT, Reply.LOOK, VerdictWords.REVEALS.with("all", new Listing(said, ""))));
+    }
+
+    private Phrase shade(Lighting lighting) {
+        Optional<Shadow> longest = lighting.shadows().stream()
+                .filter(shadow -> shadow.caster().isPresent())
+                .max(Comparator.comparingDouble(
+                        shadow -> section.members().get(shadow.member()).length()));
+        if (longest.isEmpty()) {
+            return VerdictWords.LIT.with("light", lighting.light().name());
+        }
+        Shadow shadow = longest.get();
+        Member member = section.members().get(shadow.member());
+        boolean all = shadow.share() > 1 - Tolerance.TOUCHING;
+        return (all ? VerdictWords.ALL_DARK : VerdictWords.SHADED)
+                .with("light", lighting.light().name())
+                .with("piece", section.name(member.body()))
+                .with("dark", Figure.length(shadow.dark()))
+                .with("length", Figure.length(member.length()));
+    }
+
+    private Optional<Ruling> reveals() {
+        List<Value> said = section.reveals().stream()
+                .filter(reveal -> reveal.amount() > Tolerance.TOUCHING && reveal.amount() <= LONGEST_REVEAL)
+                .limit(MOST_REVEALS)
+                .<Value>map(this::reveal)
+                .toList();
+        return said.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Ruling.yes(Topic.REVEALS, VerdictWords.REVEALS.with("all", Listing.commas(said))));
+    }
+
+    private Phrase reveal(Reveal reveal) {
+        return VerdictWords.REVEAL
+                .with("piece", section.name(reveal.piece()))
+                .with("amount", Figure.length(reveal.amount()));
+    }
+
+    private Optional<Ruling> must() {
+        if (facts.must().isEmpty()) {
+            return Optional.empty();
+        }
+        long met = facts.must().stream().filter(Met::met).count();
+        return facts.must().stream()
+                .filter(Met::met)
+                .min(Comparator.comparingDouble(one -> one.spare().orElse(Double.MAX_VALUE)))
+                .map(nearest -> Ruling.yes(
+                        Topic.MUST,
+                        VerdictWords.MUST_MET
+                                .with("met", Figure.count(met))
+                                .with("all", Figure.count(facts.must().size()))
+                                .with("rule", nearest.rule())
+                                .with(
+                                        "spare",
+                                        Figure.of(
+                                                nearest.quantity(),
+                                                nearest.spare().orElse(0)))));
+    }
+}

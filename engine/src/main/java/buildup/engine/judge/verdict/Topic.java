@@ -1,0 +1,83 @@
+package buildup.engine.judge.verdict;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Set;
+
+/** A question of the verdict, in the order in which a mistake hurts, and the codes of the notices that belong to it. */
+public enum Topic {
+    /** Does it stand, loads included? */
+    STANDS(
+            "floating-piece",
+            "touches-on-a-corner-only",
+            "load-beyond-the-stack",
+            "leans",
+            "tips",
+            "gap-that-closes",
+            "needs-holding",
+            "support-that-only-hangs",
+            "hangs-on-its-fastenings"),
+    /** Is every piece held by something that bites? */
+    HELD(
+            "no-backing",
+            "nail-in-air",
+            "nail-too-short",
+            "nail-breaks-out",
+            "nail-in-end-grain-or-near-an-edge",
+            "no-published-value",
+            "tool-cannot-reach",
+            "fastening-beside-its-piece",
+            "nails-that-cross",
+            "head-pulls-through",
+            "upper-edge-not-held"),
+    /** Does it fit under the ceiling and within its projection? */
+    FITS("too-tall", "projects-too-far", "outside-the-room"),
+    /** Can the wood be had and joined? */
+    WOOD("overlap", "upside-down", "mm-read-as-inches", "board-too-small", "reveal-larger-than-its-piece"),
+    /** Is raw wood or an open joint seen? */
+    SEEN("nailer-shows", "open-joint", "trim-that-no-eye-sees"),
+    /** Where do the shadows fall? */
+    LIGHT("impossible-light-or-eye", "no-shadow"),
+    /** Are the reveals those wanted? */
+    REVEALS(),
+    /** Can it be put up in this order? */
+    ORDER(),
+    /** Does it stay right through the year? */
+    SEASON(),
+    /** Does the saw's error matter? */
+    TOLERANCE(),
+    /** How does it compare with the books? */
+    PROPORTION(),
+    /** Is it clear of fire? */
+    FIRE(),
+    /** Does it fit the room along the walls? */
+    ROOM("no-plan", "no-stock"),
+    /** Can its profiles be made? */
+    MADE("undercut", "inside-corner-sharper-than-any-tool"),
+    /** Does it meet what the document says it must? */
+    MUST("must-not-met");
+
+    private final Set<String> codes;
+
+    Topic(String... codes) {
+        this.codes = Set.of(codes);
+    }
+
+    /** Its word in the report and in JSON. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** The question that a notice of that code belongs to; a code of no other belongs to the wood. */
+    public static Topic of(String code) {
+        return Arrays.stream(values())
+                .filter(topic -> topic.codes.contains(code))
+                .findFirst()
+                .orElse(WOOD);
+    }
+
+    /** Whether a question is named for notices of that code. */
+    public static boolean knows(String code) {
+        return Arrays.stream(values()).anyMatch(topic -> topic.codes.contains(code));
+    }
+}

@@ -1,0 +1,107 @@
+package buildup.engine.judge.verdict;
+
+import buildup.engine.judge.verdict.Ruling.Reply;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Gives the verdict on a stack. */
+public final class Verdicts {
+    private static final String HANGING_CODE = "counts-as-fixed";
+
+    private final Facts facts;
+
+    private Verdicts(Facts facts) {
+        this.facts = facts;
+    }
+
+    /** The verdict on these facts. */
+    public static Verdict of(Facts facts) {
+        Verdicts verdicts = new Verdicts(facts);
+        return new Verdict(verdicts.rulings(), verdicts.trusted(), verdicts.notAsked());
+    }
+
+    private List<Ruling> rulings() {
+        Map<Topic, List<Notice>> problems = new EnumMap<>(Topic.class);
+        facts.notices().stream()
+                .filter(notice -> notice.level() == Level.PROBLEM)
+                .forEach(notice -> problems.computeIfAbsent(Topic.of(notice.code()), topic -> new ArrayList<>())
+                        .add(notice));
+        Map<Topic, Ruling> found = new EnumMap<>(Topic.class);
+        for (Ruling ruling : good()) {
+            found.put(ruling.topic(), ruling);
+        }
+        problems.forEach((topic, all) -> found.put(topic, wrong(topic, all)));
+        return List.copyOf(found.values());
+    }
+
+    /** The answers as far as nothing was said against them. */
+    private List<Ruling> good() {
+        List<Ruling> rulings = new ArrayList<>();
+        rulings.addAll(new Holding(facts).rulings());
+        rulings.addAll(new Looking(facts).rulings());
+        return rulings;
+    }
+
+    /** A problem decides; what else is wrong is counted. */
+    private static Ruling wrong(Topic topic, List<Notice> problems) {
+        Notice worst = problems.get(0);
+        Set<String> others = new LinkedHashSet<>();
+        problems.stream().skip(1).flatMap(notice -> notice.piece().stream()).forEach(others::add);
+        worst.piece().ifPresent(others::remove);
+        Phrase because = others.isEmpty()
+                ? (problems.size() == 1 ? VerdictWords.SAID : VerdictWords.SAID_AND_MORE)
+                : VerdictWords.SAID_AND_OTHERS;
+        Ruling ruling = new Ruling(
+                topic,
+                Reply.NO,
+                worst.amount(),
+                because.with("what", worst.sentence())
+                        .with("more", buildup.shared.figure.Figure.count(problems.size() - 1))
+                        .with("others", Listing.names(List.copyOf(others))),
+                Optional.empty());
+        return worst.cure().map(ruling::cure).orElse(ruling);
+    }
+
+    /** What the answers rest on: pieces that count as fixed although nothing was given that fixes them. */
+    private List<Phrase> trusted() {
+        Map<String, List<String>> by = new LinkedHashMap<>();
+        facts.notices().stream()
+                .filter(notice -> notice.code().equals(HANGING_CODE))
+                .forEach(notice -> notice.values().stream()
+                        .filter(named -> named.name().equals("other"))
+                        .findFirst()
+                        .ifPresent(named -> by.computeIfAbsent(
+                                        named.value() instanceof buildup.shared.figure.Text text ? text.words() : "",
+                                        other -> new ArrayList<>())
+                                .add(notice.piece().orElse(""))));
+        return by.entrySet().stream()
+                .sorted(Comparator.comparing(Map.Entry::getKey))
+                .map(entry -> VerdictWords.FIXED_TO
+                        .with("pieces", Listing.names(entry.getValue()))
+                        .with("other", entry.getKey()))
+                .toList();
+    }
+
+    private List<Verdict.NotAsked> notAsked() {
+        Map<String, String> asks = new LinkedHashMap<>();
+        asks.put("eyes", "is raw wood seen");
+        asks.put("fastenings", "do the nails bite");
+        asks.put("plan", "lengths");
+        asks.put("must", "what it has to meet");
+        return asks.entrySet().stream()
+                .filter(entry -> !facts.keys().contains(entry.getKey()))
+                .map(entry -> new Verdict.NotAsked(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+}
