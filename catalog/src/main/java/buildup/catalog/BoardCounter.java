@@ -1,14 +1,12 @@
 package buildup.catalog;
 
+import buildup.catalog.BoardList.Board;
 import buildup.catalog.BoardList.Dressed;
 import buildup.catalog.words.SizeText;
 import buildup.catalog.words.Speaker;
 import buildup.profiles.Profile;
-import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Value;
 import buildup.shared.length.Length;
-import buildup.shared.length.LengthUnit;
-import buildup.shared.length.LengthWriter;
 import buildup.shared.notice.Mark;
 import java.util.Comparator;
 import java.util.List;
@@ -77,20 +75,12 @@ record BoardCounter(Lists lists) {
         List<Dressed> widths = beside(list.widths(), wide);
         return thicknesses.stream()
                 .flatMap(t -> widths.isEmpty()
-                        ? Stream.of(listed(t, Optional.empty()))
-                        : widths.stream().map(w -> listed(t, Optional.of(w))))
+                        ? Stream.of(new Board(t, Optional.empty()))
+                        : widths.stream().map(w -> new Board(t, Optional.of(w))))
+                .map(Board::phrase)
                 .reduce((first, then) ->
                         CatalogNotices.EITHER.with("first", first).with("then", then))
                 .orElse(CatalogNotices.ANOTHER_LIST);
-    }
-
-    private static Phrase listed(Dressed thickness, Optional<Dressed> width) {
-        return width.map(w -> CatalogNotices.LISTED_BOARD
-                        .with("label", thickness.label() + "x" + w.label())
-                        .with("size", Sizes.figures(List.of(thickness.dressed(), w.dressed()))))
-                .orElseGet(() -> CatalogNotices.LISTED_THICKNESS
-                        .with("label", thickness.label())
-                        .with("size", Sizes.figure(thickness.dressed())));
     }
 
     private static List<Dressed> beside(List<Dressed> sizes, Length nominal) {
@@ -109,26 +99,20 @@ record BoardCounter(Lists lists) {
         return Stream.concat(below.stream(), above.stream()).toList();
     }
 
-    private static String label(Dressed thickness, Optional<Dressed> width) {
-        return width.map(w -> thickness.label() + "x" + w.label() + " ("
-                        + Sizes.call(List.of(thickness.dressed(), w.dressed()), LengthUnit.INCH) + ")")
-                .orElseGet(() -> thickness.label() + " (" + LengthWriter.inches(thickness.dressed()) + " thick)");
-    }
-
-    Optional<String> stockFor(Length thickness, Length width, String boardList) {
+    Optional<Board> stockFor(Length thickness, Length width, String boardList) {
         Optional<BoardList> list = lists.boardList(boardList);
         Optional<Dressed> thick = list.map(BoardList::thicknesses).orElse(List.of()).stream()
                 .filter(size -> size.dressed().near(thickness, SAME_THICKNESS))
                 .min(Comparator.comparing(
                         size -> size.dressed().minus(thickness).abs()));
         if (thick.isEmpty() || list.isEmpty() || list.get().widths().isEmpty()) {
-            return thick.map(size -> label(size, Optional.empty()));
+            return thick.map(size -> new Board(size, Optional.empty()));
         }
         return list.get().widths().stream()
                 .filter(size -> !size.seldom())
                 .filter(size -> size.nominal().compareTo(thick.get().nominal()) >= 0)
                 .filter(size -> size.dressed().plus(Sizes.SAME).compareTo(width) >= 0)
                 .min(Comparator.comparing(Dressed::dressed))
-                .map(size -> label(thick.get(), Optional.of(size)));
+                .map(size -> new Board(thick.get(), Optional.of(size)));
     }
 }

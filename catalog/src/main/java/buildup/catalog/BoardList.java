@@ -1,6 +1,9 @@
 package buildup.catalog;
 
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.length.LengthWriter;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +23,30 @@ public record BoardList(String name, String about, List<Dressed> thicknesses, Li
      * @param seldom whether it is in the standard, yet hardly in any yard
      */
     public record Dressed(String label, Length nominal, Length dressed, boolean seldom) {}
+
+    /**
+     * A board of the list.
+     *
+     * @param width absent when boards come in random widths
+     */
+    public record Board(Dressed thickness, Optional<Dressed> width) {
+        /** As the trade calls it, with what is left of it in inches: {@code 1x8 (3/4 x 7-1/4)}. */
+        public String call() {
+            return width.map(wide -> thickness.label() + "x" + wide.label() + " ("
+                            + Sizes.call(List.of(thickness.dressed(), wide.dressed()), LengthUnit.INCH) + ")")
+                    .orElseGet(() -> thickness.label() + " (" + LengthWriter.inches(thickness.dressed()) + " thick)");
+        }
+
+        /** The same for people, who read sizes in the unit of the document. */
+        public Phrase phrase() {
+            return width.map(wide -> CatalogNotices.LISTED_BOARD
+                            .with("label", thickness.label() + "x" + wide.label())
+                            .with("size", Sizes.figures(List.of(thickness.dressed(), wide.dressed()))))
+                    .orElseGet(() -> CatalogNotices.LISTED_THICKNESS
+                            .with("label", thickness.label())
+                            .with("size", Sizes.figure(thickness.dressed())));
+        }
+    }
 
     public BoardList {
         thicknesses = List.copyOf(thicknesses);

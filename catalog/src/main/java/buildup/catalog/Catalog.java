@@ -172,9 +172,9 @@ public final class Catalog {
 
     /**
      * The narrowest listed board from which a piece can be ripped: of its thickness within 1/64, at least as wide, and
-     * commonly sold; as {@code 1x8 (3/4 x 7-1/4)}. Empty when there is none, or no such list.
+     * commonly sold. Empty when there is none, or no such list.
      */
-    public Optional<String> stockFor(Length thickness, Length width, String boardList) {
+    public Optional<BoardList.Board> stockFor(Length thickness, Length width, String boardList) {
         return new BoardCounter(lists).stockFor(thickness, width, boardList);
     }
 

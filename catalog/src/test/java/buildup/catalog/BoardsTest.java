@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.profiles.Profile;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
+import buildup.shared.length.LengthUnit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -141,7 +144,19 @@ class BoardsTest {
         assertThat(stock("3/4", "3", "no such list")).isEmpty();
     }
 
+    @Test
+    void a_board_is_told_in_the_unit_of_whoever_reads() {
+        Phrase board = asked.catalog()
+                .stockFor(Asked.inches("3/4"), Asked.inches("6-5/8"), "softwood")
+                .orElseThrow()
+                .phrase();
+        assertThat(FigurePrinter.INCHES.print(board)).isEqualTo("1x8 (3/4 x 7-1/4)");
+        assertThat(new FigurePrinter(LengthUnit.MILLIMETRE).print(board)).isEqualTo("1x8 (19.1 mm x 184.2 mm)");
+    }
+
     private Optional<String> stock(String thickness, String width, String list) {
-        return asked.catalog().stockFor(Asked.inches(thickness), Asked.inches(width), list);
+        return asked.catalog()
+                .stockFor(Asked.inches(thickness), Asked.inches(width), list)
+                .map(BoardList.Board::call);
     }
 }

@@ -48,7 +48,7 @@ final class PieceSheet {
                 .length("face", "face", row -> row.body().outline().box().face())
                 .measure("area", "", Quantity.AREA, row -> row.body().outline().area())
                 .saying("size", "blank", PieceSheet::size)
-                .wordsIf("board", "cut from", this::board)
+                .sayingIf("board", "cut from", this::board)
                 .text()
                 .one("blank", "blank", " x ", blank(), Optional::of)
                 .json()
@@ -128,9 +128,10 @@ final class PieceSheet {
     }
 
     /** Said where it is not the profile itself. */
-    private Optional<String> board(Row row) {
-        return stock(row)
-                .filter(name -> !name.equals(row.placed().piece().stock().name()));
+    private Optional<Phrase> board(Row row) {
+        String own = row.placed().piece().stock().name();
+        return Blank.phrase(row.placed(), catalog, section.stack().boardList())
+                .filter(name -> !name.equals(Phrase.plain(own)));
     }
 
     private static String held(Row row) {

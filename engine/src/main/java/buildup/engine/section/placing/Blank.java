@@ -1,7 +1,9 @@
 package buildup.engine.section.placing;
 
+import buildup.catalog.BoardList;
 import buildup.catalog.Catalog;
 import buildup.engine.section.stack.Kind;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import java.util.Optional;
 
@@ -16,14 +18,30 @@ public final class Blank {
      * @param boardList the list that nominal sizes are taken from
      */
     public static Optional<String> stock(Placed placed, Catalog catalog, String boardList) {
+        return board(placed, catalog, boardList).map(BoardList.Board::call).or(() -> molding(placed));
+    }
+
+    /** The same for people, who read sizes in the unit of the document. */
+    public static Optional<Phrase> phrase(Placed placed, Catalog catalog, String boardList) {
+        return board(placed, catalog, boardList)
+                .map(BoardList.Board::phrase)
+                .or(() -> molding(placed).map(Phrase::plain));
+    }
+
+    private static Optional<BoardList.Board> board(Placed placed, Catalog catalog, String boardList) {
+        boolean ripped =
+                placed.piece().kind() != Kind.FRAMING && placed.piece().stock().rips();
+        return ripped
+                ? catalog.stockFor(
+                        Length.inches(placed.blankThickness()), Length.inches(placed.blankWidth()), boardList)
+                : Optional.empty();
+    }
+
+    private static Optional<String> molding(Placed placed) {
         var stock = placed.piece().stock();
-        if (placed.piece().kind() == Kind.FRAMING) {
-            return Optional.empty();
-        }
-        if (stock.rips()) {
-            return catalog.stockFor(
-                    Length.inches(placed.blankThickness()), Length.inches(placed.blankWidth()), boardList);
-        }
-        return Optional.of(stock.name()).filter(name -> !stock.profileKind().equals("section"));
+        boolean milled = placed.piece().kind() != Kind.FRAMING
+                && !stock.rips()
+                && !stock.profileKind().equals("section");
+        return milled ? Optional.of(stock.name()) : Optional.empty();
     }
 }
