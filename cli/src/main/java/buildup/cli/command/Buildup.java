@@ -46,7 +46,9 @@ public final class Buildup {
                 .addSubcommand(new ProfileCommand(streams))
                 .addSubcommand(new QuoteCommand(streams))
                 .addSubcommand(new TraceCommand(streams))
-                .addSubcommand(new SchemaCommand(streams));
+                .addSubcommand(new SchemaCommand(streams))
+                .addSubcommand(set(streams))
+                .addSubcommand(new FmtCommand(streams));
         NotThereYet.addTo(line, streams);
         line.getCommandSpec().version(version());
         for (CommandLine command : line.getSubcommands().values()) {
@@ -59,6 +61,11 @@ public final class Buildup {
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setParameterExceptionHandler(faults)
                 .setExecutionExceptionHandler(faults);
+    }
+
+    /** A value may begin with a hyphen, as {@code -1/2}. */
+    private static CommandLine set(Streams streams) {
+        return new CommandLine(new SetCommand(streams)).setUnmatchedOptionsArePositionalParams(true);
     }
 
     /** The version is written once, in the build file, and reaches the program through the jar. */

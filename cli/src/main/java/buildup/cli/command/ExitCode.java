@@ -11,5 +11,8 @@ public final class ExitCode {
     /** Refused, because a figure would be false; or the command line was not understood. */
     public static final int REFUSED = 2;
 
+    /** What was asked for could not be written. */
+    public static final int NOT_WRITTEN = 3;
+
     private ExitCode() {}
 }

@@ -11,6 +11,7 @@ import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -70,11 +71,22 @@ final class InputFiles {
 
     /** The document that a word of the command line names; {@code -} is standard input. */
     Optional<Document> named(Kind kind, String word) {
+        return bytes(kind, word).flatMap(bytes -> DocumentReader.read(nameOf(word), bytes, notices));
+    }
+
+    /** The text of that document, sign for sign, if it can be read. */
+    Optional<String> text(Kind kind, String word) {
+        return bytes(kind, word)
+                .flatMap(bytes -> DocumentReader.read(nameOf(word), bytes, notices)
+                        .map(read -> new String(bytes, StandardCharsets.UTF_8)));
+    }
+
+    private Optional<byte[]> bytes(Kind kind, String word) {
         if (word.equals("-")) {
-            return document(kind, STANDARD_INPUT, streams::in);
+            return bytes(kind, STANDARD_INPUT, streams::in);
         }
         try {
-            return file(kind, Path.of(word));
+            return bytes(kind, Path.of(word));
         } catch (InvalidPathException wrong) {
             return refused(kind.unread.noName().with("file", word));
         }
@@ -112,6 +124,10 @@ final class InputFiles {
 
     /** A document in a file. */
     Optional<Document> file(Kind kind, Path path) {
+        return bytes(kind, path).flatMap(bytes -> DocumentReader.read(nameOf(path), bytes, notices));
+    }
+
+    private Optional<byte[]> bytes(Kind kind, Path path) {
         asked.add(path);
         if (Files.isDirectory(path)) {
             return refused(kind.unread.folder().with("file", path.toString()).cure(among(path, "")));
@@ -126,7 +142,7 @@ final class InputFiles {
                         kind, CommandNotices.LARGE_FILE.with("size", size).with("file", nameOf(path)));
             }
             read.add(path);
-            return document(kind, nameOf(path), () -> Files.newInputStream(path));
+            return bytes(kind, nameOf(path), () -> Files.newInputStream(path));
         } catch (IOException unreadable) {
             return refused(kind.unread.unreadable().with("file", path.toString()));
         }
@@ -151,7 +167,7 @@ final class InputFiles {
         InputStream open() throws IOException;
     }
 
-    private Optional<Document> document(Kind kind, String name, Source source) {
+    private Optional<byte[]> bytes(Kind kind, String name, Source source) {
         byte[] bytes;
         try (InputStream in = source.open()) {
             bytes = in.readNBytes(DocumentReader.GREATEST_BYTES + 1);
@@ -160,10 +176,10 @@ final class InputFiles {
         }
         return bytes.length > DocumentReader.GREATEST_BYTES
                 ? tooLarge(kind, CommandNotices.LARGE_INPUT.with("file", name))
-                : DocumentReader.read(name, bytes, notices);
+                : Optional.of(bytes);
     }
 
-    private Optional<Document> tooLarge(Kind kind, Notice notice) {
+    private <T> Optional<T> tooLarge(Kind kind, Notice notice) {
         return refused(notice.with("document", kind.article + " " + kind.word)
                 .with("most", Figure.count(DocumentReader.GREATEST_BYTES >> 20)));
     }

@@ -11,6 +11,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFileAttributeView;
 import java.util.List;
 import java.util.Optional;
 
@@ -96,6 +97,7 @@ final class OutputFile {
             try (OutputStream out = Files.newOutputStream(beside, StandardOpenOption.WRITE)) {
                 out.write(bytes);
             }
+            keepRights(place, beside);
             try {
                 Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
             } catch (AtomicMoveNotSupportedException plainly) {
@@ -103,6 +105,13 @@ final class OutputFile {
             }
         } finally {
             Files.deleteIfExists(beside);
+        }
+    }
+
+    /** What takes the place of a file may be read and written by whoever could. */
+    private static void keepRights(Path place, Path beside) throws IOException {
+        if (Files.exists(place) && Files.getFileStore(place).supportsFileAttributeView(PosixFileAttributeView.class)) {
+            Files.setPosixFilePermissions(beside, Files.getPosixFilePermissions(place));
         }
     }
 

@@ -36,7 +36,15 @@ final class StackLoader {
      * @param catalogs given beside it, the last first in rank
      */
     Answer load(String word, List<Path> catalogs) {
-        Optional<Document> document = files.stack(word);
+        return answer(files.stack(word), word, catalogs);
+    }
+
+    /**
+     * What is known of a stack that was read, if it could be.
+     *
+     * @param word as on the command line: beside which its catalogs lie
+     */
+    Answer answer(Optional<Document> document, String word, List<Path> catalogs) {
         Catalog catalog = new CatalogFiles(files, claims, notices).of(InputFiles.Kind.STACK, document, word, catalogs);
         return document.map(found -> Answer.of(found, catalog, claims, notices, lights))
                 .orElseGet(() -> Answer.unread(InputFiles.nameOf(word), notices.sorted()));

@@ -27,7 +27,7 @@ class BuildupTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"report", "draw", "watch", "new", "cuts", "profile", "quote", "trace"})
+    @ValueSource(strings = {"report", "draw", "watch", "new", "cuts", "profile", "quote", "trace", "set", "fmt"})
     void every_command_has_its_help(String name) {
         assertThat(run(name, "--help")).isEqualTo(ExitCode.CLEAN);
         assertThat(answered()).startsWith("Usage: buildup " + name).doesNotContain("\r");
@@ -35,7 +35,7 @@ class BuildupTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"report", "draw", "watch", "cuts", "profile", "quote", "trace"})
+    @ValueSource(strings = {"report", "draw", "watch", "cuts", "profile", "quote", "trace", "set"})
     void every_command_takes_the_shops_own_lists(String name) {
         run(name, "--help");
         assertThat(answered()).contains("--catalog=FILE");
@@ -45,7 +45,8 @@ class BuildupTest {
     void the_help_lists_the_commands() {
         assertThat(run("--help")).isEqualTo(ExitCode.CLEAN);
         assertThat(answered())
-                .contains("report", "draw", "profile", "watch", "new", "cuts", "trace", "quote", "search");
+                .contains(
+                        "report", "draw", "profile", "watch", "new", "cuts", "trace", "quote", "set", "fmt", "search");
     }
 
     @Test

@@ -1,0 +1,49 @@
+package buildup.cli.command;
+
+import buildup.cli.report.NoticeText;
+import buildup.shared.document.edit.Tidying;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Notices;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code fmt}: a document laid out as its neighbors are. */
+@Command(
+        name = "fmt",
+        mixinStandardHelpOptions = true,
+        description =
+                "Lays a stack, an order or a catalog out in its file: blanks, indentation, blank lines. What it says"
+                        + " and its comments stay.")
+final class FmtCommand implements Callable<Integer> {
+    private final Streams streams;
+
+    @Parameters(index = "0", paramLabel = "FILE", description = "The document (- for standard input).")
+    private String file = "";
+
+    @Option(
+            names = "-o",
+            paramLabel = "FILE",
+            description = "Where to write (default: into the file itself; for - to standard output).")
+    private Optional<Path> output = Optional.empty();
+
+    FmtCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        Notices notices = new Notices();
+        String name = InputFiles.nameOf(file);
+        Optional<String> before = new InputFiles(streams, notices).text(InputFiles.Kind.STACK, file);
+        Optional<String> after = before.flatMap(text -> Tidying.layOut(name, text, notices));
+        int written = after.isPresent()
+                ? new ChangedFile(streams, file, output, notices).put(before.get(), after.get())
+                : ExitCode.CLEAN;
+        streams.err().print(NoticeText.write(notices.sorted(), name, LengthUnit.INCH));
+        return Math.max(written, notices.exitCode());
+    }
+}
