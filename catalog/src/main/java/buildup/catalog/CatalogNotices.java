@@ -11,6 +11,10 @@ public final class CatalogNotices {
     public static final Code THICKNESS_ZERO_OR_NEGATIVE = Code.of(
             "thickness-zero-or-negative", "A thickness or a width is nothing or less, as given or as it comes out.");
 
+    /** A piece that no single board gives. */
+    public static final Code GLUE_UP =
+            Code.of("glue-up", "A piece is larger than any board at hand and is glued up from several.");
+
     /** A size that is more likely one of millimeters. */
     public static final Code MM_READ_AS_INCHES =
             Code.of("mm-read-as-inches", "A size is so large that it was likely meant in another unit.");

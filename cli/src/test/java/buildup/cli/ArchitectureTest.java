@@ -256,6 +256,46 @@ class ArchitectureTest {
                 .containsAll(PLAIN_NUMBERS);
     }
 
+    @Test
+    void the_rooms_of_the_engine_stand_on_each_other_one_way() {
+        layeredArchitecture()
+                .consideringOnlyDependenciesInLayers()
+                .layer("section")
+                .definedBy("buildup.engine.section..")
+                .layer("solve")
+                .definedBy("buildup.engine.solve..")
+                .layer("look")
+                .definedBy("buildup.engine.look..")
+                .layer("room")
+                .definedBy("buildup.engine.room..")
+                .layer("hold")
+                .definedBy("buildup.engine.hold..")
+                .layer("mill")
+                .definedBy("buildup.engine.mill..")
+                .layer("judge")
+                .definedBy("buildup.engine.judge..")
+                .layer("front door")
+                .definedBy("buildup.engine")
+                .whereLayer("section")
+                .mayOnlyBeAccessedByLayers("look", "room", "hold", "judge", "front door")
+                .whereLayer("solve")
+                .mayOnlyBeAccessedByLayers("room", "hold", "mill", "judge", "front door")
+                .whereLayer("look")
+                .mayOnlyBeAccessedByLayers("hold", "judge", "front door")
+                .whereLayer("room")
+                .mayOnlyBeAccessedByLayers("hold", "judge", "front door")
+                .whereLayer("hold")
+                .mayOnlyBeAccessedByLayers("judge", "front door")
+                .whereLayer("mill")
+                .mayOnlyBeAccessedByLayers("judge", "front door")
+                .whereLayer("judge")
+                .mayOnlyBeAccessedByLayers("front door")
+                .whereLayer("front door")
+                .mayNotBeAccessedByAnyLayer()
+                .because("a room that knows only those below it can be understood from the ground up")
+                .check(HOUSE);
+    }
+
     private static ClassesShould outside(String room) {
         return noClasses().that(resideOutsideOfPackage(room)).should();
     }

@@ -1,7 +1,7 @@
 package buildup.engine;
 
-import buildup.engine.section.stack.StackNotices;
 import buildup.engine.room.sticks.StickNotices;
+import buildup.engine.section.stack.StackNotices;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 

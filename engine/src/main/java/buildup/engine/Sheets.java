@@ -1,8 +1,8 @@
 package buildup.engine;
 
-import buildup.engine.section.compose.SectionSheets;
 import buildup.engine.judge.must.MustSheet;
 import buildup.engine.judge.verdict.VerdictSheet;
+import buildup.engine.section.compose.SectionSheets;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;

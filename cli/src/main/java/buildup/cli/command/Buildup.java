@@ -49,7 +49,6 @@ public final class Buildup {
                 .addSubcommand(new SchemaCommand(streams))
                 .addSubcommand(set(streams))
                 .addSubcommand(new FmtCommand(streams));
-        NotThereYet.addTo(line, streams);
         line.getCommandSpec().version(version());
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().version(version());

@@ -18,8 +18,8 @@ import buildup.engine.Answers;
 import buildup.engine.Cuts;
 import buildup.engine.Question;
 import buildup.engine.look.light.Lighting;
-import buildup.engine.section.stack.Light;
 import buildup.engine.room.sticks.Limit;
+import buildup.engine.section.stack.Light;
 import buildup.shared.length.Angle;
 import buildup.shared.notice.Notices;
 import java.nio.file.Path;
@@ -44,7 +44,6 @@ final class DrawCommand implements Callable<Integer> {
         elevation,
         rays,
         holds,
-        steps,
         plan,
         sticks
     }
@@ -95,9 +94,6 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (view == View.steps) {
-            return NotThereYet.say(streams, "draw --view " + view);
-        }
         Optional<Format> wanted = format.or(this::byEnding);
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
@@ -115,7 +111,7 @@ final class DrawCommand implements Callable<Integer> {
     /** The questions that the picture answers: nothing else is said beside it. */
     private Set<Question> concerns() {
         return switch (view) {
-            case section, steps -> EnumSet.of(Question.SECTION);
+            case section -> EnumSet.of(Question.SECTION);
             case elevation -> EnumSet.of(Question.LIGHT);
             case rays -> EnumSet.of(Question.LIGHT, Question.SIGHT);
             case holds -> EnumSet.of(Question.SECTION, Question.FIXING, Question.SUPPORT);

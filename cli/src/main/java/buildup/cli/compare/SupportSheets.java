@@ -9,9 +9,9 @@ import buildup.cli.compare.Sheet.Head;
 import buildup.cli.compare.Sheet.Kind;
 import buildup.cli.compare.Sheet.Row;
 import buildup.engine.Answers;
-import buildup.engine.section.compose.Section;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.support.Balance;
+import buildup.engine.section.compose.Section;
 import java.util.List;
 
 /** The sheets of what carries and what holds. */

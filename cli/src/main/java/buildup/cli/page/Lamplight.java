@@ -2,9 +2,9 @@ package buildup.cli.page;
 
 import buildup.cli.table.Html;
 import buildup.engine.Answers;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Sunlight;
+import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Point;
 import buildup.shared.length.Length;

@@ -2,13 +2,13 @@ package buildup.cli.page;
 
 import buildup.cli.drawing.ScreenDrawing;
 import buildup.engine.Answers;
+import buildup.engine.look.view.Surfaces;
+import buildup.engine.look.view.View.Surface;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Step;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.look.view.Surfaces;
-import buildup.engine.look.view.View.Surface;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Segment;

@@ -2,11 +2,11 @@ package buildup.cli.report;
 
 import buildup.cli.tell.Json;
 import buildup.engine.Answers;
-import buildup.engine.section.compose.Section;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Grip;
 import buildup.engine.hold.support.Balance;
 import buildup.engine.hold.support.Support;
+import buildup.engine.section.compose.Section;
 import java.util.List;
 import java.util.Locale;
 

@@ -17,17 +17,16 @@ class BuildupTest {
     private final ByteArrayOutputStream err = new ByteArrayOutputStream();
     private final Streams streams = Streams.of(new ByteArrayInputStream(new byte[0]), out, err);
 
-    @ParameterizedTest
-    @ValueSource(strings = {"search --help", "search s"})
-    void a_command_that_is_not_there_yet_says_so_whatever_it_is_given(String line) {
-        String name = line.split(" ")[0];
-        assertThat(run(line.split(" "))).isEqualTo(ExitCode.REFUSED);
-        assertThat(said()).isEqualTo(name + " is not there yet\n");
-        assertThat(answered()).isEmpty();
+    @Test
+    void what_is_not_there_is_not_offered() {
+        assertThat(run("--help")).isEqualTo(ExitCode.CLEAN);
+        assertThat(answered()).doesNotContain("search", "ot there yet");
+        assertThat(run("search", "s")).isEqualTo(ExitCode.REFUSED);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"report", "draw", "watch", "new", "cuts", "profile", "quote", "trace", "set", "fmt"})
+    @ValueSource(
+            strings = {"report", "check", "draw", "watch", "new", "cuts", "profile", "quote", "trace", "set", "fmt"})
     void every_command_has_its_help(String name) {
         assertThat(run(name, "--help")).isEqualTo(ExitCode.CLEAN);
         assertThat(answered()).startsWith("Usage: buildup " + name).doesNotContain("\r");
@@ -35,7 +34,7 @@ class BuildupTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"report", "draw", "watch", "cuts", "profile", "quote", "trace", "set"})
+    @ValueSource(strings = {"report", "check", "draw", "watch", "cuts", "profile", "quote", "trace", "set"})
     void every_command_takes_the_shops_own_lists(String name) {
         run(name, "--help");
         assertThat(answered()).contains("--catalog=FILE");
@@ -46,7 +45,8 @@ class BuildupTest {
         assertThat(run("--help")).isEqualTo(ExitCode.CLEAN);
         assertThat(answered())
                 .contains(
-                        "report", "draw", "profile", "watch", "new", "cuts", "trace", "quote", "set", "fmt", "search");
+                        "report", "draw", "profile", "watch", "new", "cuts", "trace", "quote", "check", "schema", "set",
+                        "fmt");
     }
 
     @Test

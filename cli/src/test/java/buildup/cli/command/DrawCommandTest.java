@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class DrawCommandTest {
     private static final String STACK = Ran.demo("reading-room-cornice.yaml").toString();
@@ -64,13 +63,6 @@ class DrawCommandTest {
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(ran.err()).startsWith("refusal  stdin:1:1  The stack holds no pieces");
         assertThat(Ran.read(out)).isEqualTo("old");
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"--view steps"})
-    void what_is_not_there_yet_says_so(String options) {
-        String[] words = ("draw stack.yaml -o a.svg " + options).split(" ");
-        assertThat(Ran.of(words)).isEqualTo(new Ran(ExitCode.REFUSED, "", "draw " + options + " is not there yet\n"));
     }
 
     @Test

@@ -2,10 +2,10 @@ package buildup.cli.page;
 
 import buildup.cli.tell.Json;
 import buildup.engine.Answers;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.light.Band;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Lights;
+import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.Notices;

@@ -3,13 +3,13 @@ package buildup.cli.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
-import buildup.engine.section.compose.Composer;
-import buildup.engine.section.compose.Section;
-import buildup.engine.section.placing.Placing;
 import buildup.engine.room.run.Coving;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Plan;
 import buildup.engine.room.run.Runs;
+import buildup.engine.section.compose.Composer;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Placing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;

@@ -1,9 +1,9 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
+import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.notice.Notices;

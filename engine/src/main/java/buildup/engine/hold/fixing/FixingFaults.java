@@ -1,9 +1,9 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
-import buildup.engine.section.compose.Hollow;
 import buildup.engine.hold.fixing.Check.Rule;
 import buildup.engine.hold.fixing.Drive.BreakOut;
+import buildup.engine.section.compose.Hollow;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.Length;

@@ -1,10 +1,10 @@
 package buildup.engine.hold.fixing;
 
-import buildup.engine.section.compose.Member;
 import buildup.engine.look.light.Band;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Seen;
 import buildup.engine.look.sight.Sighting;
+import buildup.engine.section.compose.Member;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.List;

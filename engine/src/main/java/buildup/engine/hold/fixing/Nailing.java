@@ -2,10 +2,10 @@ package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.Fastener;
-import buildup.engine.section.compose.Section;
 import buildup.engine.hold.fixing.Check.Rule;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
+import buildup.engine.section.compose.Section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package buildup.engine.hold.fixing;
 
-import buildup.engine.section.compose.Hollow;
 import buildup.engine.hold.fixing.Crossing.Stuff;
 import buildup.engine.hold.fixing.Drive.BreakOut;
+import buildup.engine.section.compose.Hollow;
 import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;

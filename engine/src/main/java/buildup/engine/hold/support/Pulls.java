@@ -1,8 +1,8 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.section.compose.Section;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Joint;
+import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.Length;

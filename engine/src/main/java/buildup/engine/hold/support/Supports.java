@@ -1,9 +1,9 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.support.Support.Verdict;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing;
 import buildup.engine.section.compose.Standing.Bearing;
-import buildup.engine.hold.support.Support.Verdict;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
 import buildup.shared.notice.Notice;

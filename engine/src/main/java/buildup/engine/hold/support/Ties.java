@@ -1,9 +1,9 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.section.compose.Section;
 import buildup.engine.hold.fixing.Crossing;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Joint;
+import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

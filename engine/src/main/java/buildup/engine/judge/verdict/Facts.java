@@ -1,12 +1,12 @@
 package buildup.engine.judge.verdict;
 
 import buildup.catalog.Catalog;
-import buildup.engine.section.compose.Section;
 import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.support.Support;
 import buildup.engine.judge.must.Met;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
-import buildup.engine.hold.support.Support;
+import buildup.engine.section.compose.Section;
 import buildup.shared.notice.Notice;
 import java.util.List;
 import java.util.Set;

@@ -1,16 +1,16 @@
 package buildup.engine.judge.verdict;
 
-import buildup.engine.section.compose.Hollow;
-import buildup.engine.section.compose.Member;
-import buildup.engine.section.compose.Reveal;
-import buildup.engine.section.compose.Section;
 import buildup.engine.judge.must.Met;
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Shadow;
-import buildup.engine.section.placing.Blank;
 import buildup.engine.look.sight.Coverage;
 import buildup.engine.look.sight.Sighting;
+import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Reveal;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Blank;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;

@@ -1,11 +1,11 @@
 package buildup.engine.look.light;
 
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.view.Surfaces;
 import buildup.engine.look.view.View;
 import buildup.engine.look.view.View.Stretch;
 import buildup.engine.look.view.View.Surface;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import java.util.ArrayList;

@@ -1,11 +1,11 @@
 package buildup.engine.look.light;
 
-import buildup.engine.section.compose.Section;
-import buildup.engine.section.stack.Light;
 import buildup.engine.look.view.Surfaces;
 import buildup.engine.look.view.View;
 import buildup.engine.look.view.View.Stretch;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;

@@ -1,15 +1,15 @@
 package buildup.engine.look.light;
 
-import buildup.engine.section.compose.Member;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.light.Band.Lit;
-import buildup.engine.section.stack.Light;
 import buildup.engine.look.view.Arrises;
 import buildup.engine.look.view.Surfaces;
 import buildup.engine.look.view.View;
 import buildup.engine.look.view.View.Stretch;
 import buildup.engine.look.view.View.Surface;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;

@@ -1,10 +1,10 @@
 package buildup.engine.look.light;
 
-import buildup.engine.section.compose.Member;
 import buildup.engine.look.light.Band.Lit;
 import buildup.engine.look.view.Arrises;
 import buildup.engine.look.view.Arrises.Arris;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.section.compose.Member;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;

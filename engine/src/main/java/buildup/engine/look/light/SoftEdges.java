@@ -1,11 +1,11 @@
 package buildup.engine.look.light;
 
-import buildup.engine.section.compose.Member;
-import buildup.engine.section.stack.Light;
 import buildup.engine.look.view.View;
 import buildup.engine.look.view.View.Stretch;
 import buildup.engine.look.view.View.Surface;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;

@@ -1,7 +1,7 @@
 package buildup.engine.look.sight;
 
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.sight.Approach.Showing;
+import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Tolerance;

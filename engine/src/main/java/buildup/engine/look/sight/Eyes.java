@@ -1,14 +1,14 @@
 package buildup.engine.look.sight;
 
-import buildup.engine.section.compose.Member;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.sight.Coverage.Cure;
-import buildup.engine.section.stack.Eye;
 import buildup.engine.look.view.Surfaces;
 import buildup.engine.look.view.View;
 import buildup.engine.look.view.View.Stretch;
 import buildup.engine.look.view.View.Surface;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Eye;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;

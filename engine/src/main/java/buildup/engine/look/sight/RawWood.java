@@ -1,9 +1,9 @@
 package buildup.engine.look.sight;
 
+import buildup.engine.look.sight.Coverage.Cure;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
-import buildup.engine.look.sight.Coverage.Cure;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;

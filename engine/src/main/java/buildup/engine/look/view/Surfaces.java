@@ -1,8 +1,8 @@
 package buildup.engine.look.view;
 
+import buildup.engine.look.view.View.Surface;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
-import buildup.engine.look.view.View.Surface;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;

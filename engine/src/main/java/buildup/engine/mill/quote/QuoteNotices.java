@@ -1,7 +1,7 @@
 package buildup.engine.mill.quote;
 
-import buildup.engine.section.stack.StackNotices;
-import buildup.engine.room.sticks.StickNotices;
+import buildup.catalog.CatalogNotices;
+import buildup.profiles.outline.OutlineCodes;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
@@ -46,11 +46,11 @@ final class QuoteNotices {
     static final Kind NO_FEET =
             DocumentCodes.MISSING_KEY.refusal("'{piece}' has no feet.", "Add 'feet:', how many are wanted.");
     static final Kind TWO_OUTLINES =
-            StackNotices.NO_OUTLINE.refusal("'{piece}' has both a profile and a section.", Words.GIVE_AN_OUTLINE);
+            OutlineCodes.NO_OUTLINE.refusal("'{piece}' has both a profile and a section.", Words.GIVE_AN_OUTLINE);
     static final Kind NEITHER_OUTLINE =
-            StackNotices.NO_OUTLINE.refusal("'{piece}' has neither profile nor section.", Words.GIVE_AN_OUTLINE);
+            OutlineCodes.NO_OUTLINE.refusal("'{piece}' has neither profile nor section.", Words.GIVE_AN_OUTLINE);
     static final Kind LARGE_SECTION =
-            StackNotices.MM_READ_AS_INCHES.problem("The section is {size} over all: more than any molding.", "");
+            CatalogNotices.MM_READ_AS_INCHES.problem("The section is {size} over all: more than any molding.", "");
     static final Phrase WRITE_MM = Phrase.of("Write mm behind it if millimeters are meant.");
     static final Phrase LOOK_AT_ITS_SIZES = Phrase.of("Look at its sizes again, and at their unit.");
 
@@ -72,7 +72,7 @@ final class QuoteNotices {
     static final Kind NO_STRIP = NO_BLANK.refusal(
             "The boards of the mill '{mill}', {board} wide, give no strip for '{piece}'.",
             "List wider boards under 'mills:' in a catalog file.");
-    static final Kind GLUED_UP = StickNotices.GLUE_UP.note("'{piece}' is glued up: {ways}.", "");
+    static final Kind GLUED_UP = CatalogNotices.GLUE_UP.note("'{piece}' is glued up: {ways}.", "");
     static final Phrase IN_LAYERS = Phrase.of("no quarter yields {thickness}: {layers} layers of {quarter}");
     static final Phrase EDGE_TO_EDGE =
             Phrase.of("boards are {board} wide and the blank {blank}: {plies} strips edge to edge");

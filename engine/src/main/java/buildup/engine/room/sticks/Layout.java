@@ -1,10 +1,10 @@
 package buildup.engine.room.sticks;
 
-import buildup.engine.solve.StickPlan;
-import buildup.engine.solve.StickProblem;
 import buildup.engine.room.sticks.Share.Rip;
 import buildup.engine.room.sticks.Shop.Aim;
 import buildup.engine.room.sticks.Stick.Origin;
+import buildup.engine.solve.StickPlan;
+import buildup.engine.solve.StickProblem;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;

@@ -1,10 +1,10 @@
 package buildup.engine.room.sticks;
 
-import buildup.engine.section.compose.Section;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Saw.Hand;
+import buildup.engine.section.compose.Section;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;

@@ -1,8 +1,8 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.sticks.Shop.Aim;
 import buildup.engine.solve.StickPlan;
 import buildup.engine.solve.StickProblem;
-import buildup.engine.room.sticks.Shop.Aim;
 import java.util.ArrayList;
 import java.util.List;
 

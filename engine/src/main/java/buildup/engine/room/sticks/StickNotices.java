@@ -1,5 +1,6 @@
 package buildup.engine.room.sticks;
 
+import buildup.catalog.CatalogNotices;
 import buildup.engine.room.run.RunNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
@@ -12,15 +13,12 @@ public final class StickNotices {
     public static final Code NO_STOCK = Code.of("no-stock", "No wood is given to cut from.");
 
     /** Made of several boards. */
-    public static final Code GLUE_UP =
-            Code.of("glue-up", "A piece is larger than any board at hand and is glued up from several.");
-
     static final Kind NO_STICK_LISTED = NO_STOCK.problem(
             "'{piece}': no stick is listed for {stock} of {wood}.",
             "Add it under 'stock:', as '{{ of: {example}, buy: [8', 12'] }'.");
 
     static final Kind GLUED_UP =
-            GLUE_UP.note("'{piece}' is larger than any board listed: it is glued up from {plies}.", "");
+            CatalogNotices.GLUE_UP.note("'{piece}' is larger than any board listed: it is glued up from {plies}.", "");
     static final Phrase LAYERS = Phrase.of("{layers} layers");
     static final Phrase STRIPS = Phrase.of("{strips} strips {strip} wide");
     static final Phrase LAYERS_OF_STRIPS = Phrase.of("{layers} layers, each of {strips} strips {strip} wide");

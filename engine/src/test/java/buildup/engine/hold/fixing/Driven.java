@@ -3,13 +3,13 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
-import buildup.engine.section.compose.Composer;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Lights;
-import buildup.engine.section.placing.Placing;
 import buildup.engine.look.sight.Eyes;
 import buildup.engine.look.sight.Sighting;
+import buildup.engine.section.compose.Composer;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Placing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;

@@ -1,10 +1,10 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.Bench;
+import buildup.engine.hold.support.Statics.Limit;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.hold.support.Statics.Limit;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.Mark;

@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.Catalog;
-import buildup.engine.section.compose.Composer;
-import buildup.engine.section.compose.Section;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Fixing;
+import buildup.engine.section.compose.Composer;
+import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;

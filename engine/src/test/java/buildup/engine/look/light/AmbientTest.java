@@ -3,8 +3,8 @@ package buildup.engine.look.light;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.view.Drawn;
+import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.light.FrontView.Strip;
+import buildup.engine.look.view.Drawn;
+import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Light;
 import buildup.engine.section.sun.SunHour;
-import buildup.engine.look.view.Drawn;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.section.compose.Member;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.view.Drawn;
 import buildup.engine.look.view.RandomScene;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import java.util.List;

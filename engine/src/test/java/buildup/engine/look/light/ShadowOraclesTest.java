@@ -4,8 +4,8 @@ import static buildup.engine.look.view.Drawn.at;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.view.Drawn;
+import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;

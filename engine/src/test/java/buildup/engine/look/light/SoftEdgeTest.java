@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.section.compose.Member;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.light.Band.Lit;
-import buildup.engine.section.stack.Light;
 import buildup.engine.look.view.Drawn;
 import buildup.engine.look.view.RandomScene;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;

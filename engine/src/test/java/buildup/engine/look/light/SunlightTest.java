@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.light.Sunlight.Hour;
+import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Light;
 import buildup.engine.section.sun.SunHour;
 import buildup.shared.notice.NoticeWords;

@@ -3,15 +3,15 @@ package buildup.engine.look.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.Bench;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Lights;
 import buildup.engine.look.light.Shadow;
+import buildup.engine.look.view.Drawn;
+import buildup.engine.look.view.RandomScene;
+import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.Light;
 import buildup.engine.section.stack.Stack;
-import buildup.engine.look.view.Drawn;
-import buildup.engine.look.view.RandomScene;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;

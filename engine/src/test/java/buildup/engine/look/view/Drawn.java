@@ -1,6 +1,7 @@
 package buildup.engine.look.view;
 
 import buildup.catalog.Wood;
+import buildup.engine.look.view.View.Surface;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
@@ -11,7 +12,6 @@ import buildup.engine.section.stack.Rules;
 import buildup.engine.section.stack.Space;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.Stock;
-import buildup.engine.look.view.View.Surface;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;

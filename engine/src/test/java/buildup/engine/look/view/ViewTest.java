@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.section.compose.Section;
 import buildup.engine.look.view.View.Met;
 import buildup.engine.look.view.View.Stretch;
+import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
