@@ -2,11 +2,9 @@ package buildup.cli.command;
 
 import buildup.catalog.Catalog;
 import buildup.cli.drawing.NearestDrawing;
-import buildup.cli.report.CatalogReport;
-import buildup.cli.report.NearestReport;
-import buildup.cli.report.NoticeText;
-import buildup.cli.report.ProfileReport;
+import buildup.cli.report.ProfileTelling;
 import buildup.cli.scene.Scene;
+import buildup.cli.tell.Telling;
 import buildup.cli.write.DxfWriter;
 import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
@@ -21,6 +19,8 @@ import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,14 +35,20 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "profile",
         mixinStandardHelpOptions = true,
-        description = "Tells what the catalog holds, or describes one profile.")
+        description = "Lists what the catalog holds, or describes one profile.")
 final class ProfileCommand implements Callable<Integer> {
     /** The forms in which profiles are written. */
     enum Format {
         text,
         json,
+        csv,
+        html,
         svg,
-        dxf
+        dxf;
+
+        boolean picture() {
+            return this == svg || this == dxf;
+        }
     }
 
     /** What is drawn of a profile. */
@@ -51,9 +57,6 @@ final class ProfileCommand implements Callable<Integer> {
         milling,
         knife
     }
-
-    /** What messages call the words of the command line. */
-    private static final String WORDS = "NAME";
 
     private static final int MOST_NEIGHBOURS = 5;
 
@@ -65,17 +68,20 @@ final class ProfileCommand implements Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "A profile (default: all of them).")
     private Optional<String> name = Optional.empty();
 
-    @Option(names = "--nearest", description = "Tell which others come nearest to it.")
+    @Option(names = "--nearest", description = "Report which others come nearest to it.")
     private boolean nearest;
 
-    @Option(names = "--any-turn", description = "As --nearest, at any angle, not in quarter turns alone.")
-    private boolean anyTurn;
+    @Option(names = "--rotate", description = "As --nearest, at any angle, not in quarter turns alone.")
+    private boolean rotate;
 
-    @Option(names = "--any-size", description = "As --nearest, larger or smaller too.")
-    private boolean anySize;
+    @Option(names = "--scale", description = "As --nearest, larger or smaller too.")
+    private boolean scale;
 
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
+
+    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
+    private Optional<Path> output = Optional.empty();
 
     @Option(
             names = "--view",
@@ -102,32 +108,40 @@ final class ProfileCommand implements Callable<Integer> {
         if (view.isPresent() && format == Format.text) {
             format = Format.svg;
         }
-        nearest = nearest || anyTurn || anySize;
+        nearest = nearest || rotate || scale;
         Notices notices = new Notices();
-        Claims claims = new Claims();
-        Catalog lists = new CatalogFiles(new InputFiles(streams, notices), claims, notices).of(catalog.files);
+        InputFiles files = new InputFiles(streams, notices);
+        Catalog lists = new CatalogFiles(files, new Claims(), notices).of(catalog.files);
         Optional<Profile> profile = name.flatMap(called -> profile(called, lists, notices));
-        if (name.isEmpty() && (nearest || format == Format.svg || format == Format.dxf)) {
+        if (name.isEmpty() && (nearest || format.picture())) {
             notices.add((nearest ? CommandNotices.NEAREST_TO_WHAT : CommandNotices.PICTURE_OF_WHAT).notice());
         }
-        if (!notices.refused() && nearest) {
-            profile.ifPresent(one -> answerNearest(lists, one, notices));
-        } else if (!notices.refused()) {
-            answer(lists, profile, notices);
-        } else if (format == Format.json) {
-            streams.out().print(ProfileReport.refusal(name.orElse(""), notices.sorted()));
+        Delivery delivery = new Delivery(streams, output, files.read());
+        Optional<byte[]> answer = notices.refused() ? Optional.empty() : answer(lists, profile, notices);
+        boolean delivered = answer.filter(bytes -> delivery.put(bytes, notices)).isPresent();
+        if (!delivered && format == Format.json) {
+            streams.out().print(told(ProfileTelling.refused(place()), notices).json());
         }
         if (format != Format.json) {
-            streams.err().print(NoticeText.write(notices.sorted(), WORDS, LengthUnit.INCH));
+            delivery.say(notices, place(), LengthUnit.INCH);
         }
         return notices.exitCode();
     }
 
+    /** What messages call the words of the command line. */
+    private String place() {
+        return name.orElse("profile");
+    }
+
+    private Told told(Telling telling, Notices notices) {
+        return new Told(telling, place(), Optional.empty(), notices.sorted());
+    }
+
     /** The profile that a word of the command line asks for; what is said of it has no place in a file. */
-    private static Optional<Profile> profile(String called, Catalog lists, Notices notices) {
+    private Optional<Profile> profile(String called, Catalog lists, Notices notices) {
         Notices said = new Notices();
         Optional<Profile> profile = lists.profile(
-                new Scalar(called, new Mark(WORDS, 1, 1)),
+                new Scalar(called, new Mark(place(), 1, 1)),
                 Catalog.USUAL_BOARDS,
                 new LengthReader(LengthUnit.INCH, Map.of()),
                 said);
@@ -148,44 +162,55 @@ final class ProfileCommand implements Callable<Integer> {
         return Milling.of(profile, lists, tilts, notices);
     }
 
-    private void answer(Catalog lists, Optional<Profile> profile, Notices notices) {
-        switch (format) {
-            case text ->
-                streams.out()
-                        .print(profile.map(one -> ProfileReport.text(one, milled(one, lists, notices)))
-                                .orElseGet(() -> CatalogReport.text(lists)));
-            case json ->
-                streams.out()
-                        .print(profile.map(
-                                        one -> ProfileReport.json(one, milled(one, lists, notices), notices.sorted()))
-                                .orElseGet(() -> CatalogReport.json(lists, notices.sorted())));
-            case svg, dxf ->
-                profile.flatMap(one -> picture(one, lists, notices))
-                        .map(this::written)
-                        // as they are: a DXF file has letters of its own
-                        .ifPresent(streams::send);
+    /** The answer as it is written; nothing when it cannot be drawn. */
+    private Optional<byte[]> answer(Catalog lists, Optional<Profile> profile, Notices notices) {
+        if (nearest) {
+            Profile one = profile.orElseThrow();
+            Neighbours found = neighbours(lists, one);
+            return format.picture()
+                    ? nearest(one, found, notices)
+                    : written(ProfileTelling.nearest(one.name(), found), notices);
         }
+        return format.picture()
+                ? profile.flatMap(one -> picture(one, lists, notices)).map(this::drawn)
+                : written(
+                        profile.map(one -> ProfileTelling.of(one, milled(one, lists, notices)))
+                                .orElseGet(() -> ProfileTelling.of(lists)),
+                        notices);
     }
 
-    private byte[] written(Scene scene) {
+    private Optional<byte[]> written(Telling telling, Notices notices) {
+        Told told = told(telling, notices);
+        return Optional.of(
+                        switch (format) {
+                            case json -> told.json();
+                            case csv -> told.csv();
+                            case html -> told.html();
+                            default -> told.text();
+                        })
+                .map(text -> text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private byte[] drawn(Scene scene) {
         return format == Format.svg ? SvgWriter.write(scene, LengthUnit.INCH) : DxfWriter.write(scene);
     }
 
-    private void answerNearest(Catalog lists, Profile profile, Notices notices) {
+    private Neighbours neighbours(Catalog lists, Profile profile) {
         List<Profile> others = Neighbours.usual(lists).stream()
                 .filter(other -> !isItself(other, profile))
                 .toList();
-        Neighbours found = Neighbours.of(profile, others, new Freedom(anyTurn, anySize), MOST_NEIGHBOURS);
-        switch (format) {
-            case text -> streams.out().print(NearestReport.text(profile.name(), found));
-            case json -> streams.out().print(NearestReport.json(profile.name(), found, notices.sorted()));
-            case svg, dxf ->
-                found.use()
-                        .or(() -> found.list().stream().findFirst())
-                        .map(one -> NearestDrawing.of(profile.name(), found, one, ShippedFont.load()))
-                        .map(this::written)
-                        .ifPresentOrElse(streams::send, () -> notices.add(CommandNotices.NO_OTHER_PROFILE.notice()));
+        return Neighbours.of(profile, others, new Freedom(rotate, scale), MOST_NEIGHBOURS);
+    }
+
+    private Optional<byte[]> nearest(Profile profile, Neighbours found, Notices notices) {
+        Optional<byte[]> picture = found.use()
+                .or(() -> found.list().stream().findFirst())
+                .map(one -> NearestDrawing.of(profile.name(), found, one, ShippedFont.load()))
+                .map(this::drawn);
+        if (picture.isEmpty()) {
+            notices.add(CommandNotices.NO_OTHER_PROFILE.notice());
         }
+        return picture;
     }
 
     /** Whether it is the profile asked about, of the same family and size, whatever way the size was asked for. */

@@ -115,11 +115,10 @@ public final class KnifeDrawing {
                                 .orElse("")
                         + "; " + decimals(knife.woodDepth(), 3) + " deep in the wood, " + decimals(knife.depth(), 3)
                         + " on the knife, between the two broken lines.")
-                .text(decimals(knife.marks(), 1) + " knife marks to the inch, each " + decimals(knife.scallop(), 5)
-                        + " high, at " + knife.head().speed() + " turns and "
-                        + decimals(knife.head().feed().toInches() / 12, 0) + " ft a minute with "
-                        + knife.head().knives()
-                        + " knife cutting.")
+                .text(decimals(knife.marks(), 1) + " knife marks to the inch, knife-mark depth "
+                        + decimals(knife.scallop(), 5) + ", at " + knife.head().speed() + " rpm and a feed of "
+                        + decimals(knife.head().feed().toInches() / 12, 0) + " ft a minute; knives cutting: "
+                        + knife.head().knives() + ".")
                 .text(Milled.CAUTION)
                 .items();
     }

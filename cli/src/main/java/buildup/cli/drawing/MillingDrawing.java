@@ -170,11 +170,11 @@ public final class MillingDrawing {
             int number = 0;
             for (Pass pass : passes.inOrder()) {
                 number++;
-                legend.text(number + "  " + pass.cutter() + " from "
+                legend.text(number + "  " + pass.cutter() + " from the "
                         + pass.side().word() + ": depth "
                         + Drafting.shop(pass.depth()) + ", fence on the " + (pass.fencedByBack() ? "back " : "bottom ")
                         + Drafting.shop(pass.fence())
-                        + (pass.times() > 1 ? ", " + pass.times() + " runs" : ""));
+                        + (pass.times() > 1 ? ", " + pass.times() + " passes" : ""));
             }
             if (passes.leftArea() > 0) {
                 legend.sample("left when these are run", at -> {
@@ -195,7 +195,7 @@ public final class MillingDrawing {
             }
         });
         if (!milled.undercuts().isEmpty()) {
-            legend.sample("undercut: not reached from the front", at -> sample(at, LineStyle.BEARING));
+            legend.sample("undercut: not reached by the outside head", at -> sample(at, LineStyle.BEARING));
         }
         return legend.text(Milled.CAUTION).items();
     }

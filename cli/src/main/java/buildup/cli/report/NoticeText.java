@@ -72,15 +72,12 @@ public final class NoticeText {
         Map<Alike, Said> said = new LinkedHashMap<>();
         for (Notice notice : notices) {
             Alike alike = alike(notice, words);
+            String place = notice.mark().map(Mark::toString).orElse(file);
             Said first = said.getOrDefault(
-                    alike,
-                    new Said(
-                            alike.level(),
-                            notice.mark().map(Mark::toString).orElse(file),
-                            List.of(),
-                            (alike.sentence() + " " + alike.cure()).strip()));
-            List<String> piece =
-                    notice.piece().filter(name -> !name.isEmpty()).stream().toList();
+                    alike, new Said(alike.level(), place, List.of(), (alike.sentence() + " " + alike.cure()).strip()));
+            // what is asked about by its name is not named twice
+            List<String> piece = notice.piece().filter(name -> !name.isEmpty() && !name.equals(place)).stream()
+                    .toList();
             said.put(alike, first.of(piece));
         }
         return List.copyOf(said.values());

@@ -1,8 +1,10 @@
 package buildup.cli.tell;
 
 import buildup.cli.table.Display;
+import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
 import buildup.shared.figure.Phrase;
+import java.util.List;
 
 /** An answer as plain text. */
 public final class TellText {
@@ -16,17 +18,19 @@ public final class TellText {
         this.telling = telling;
     }
 
-    /** The text; nothing when the answer was refused. */
+    /** The text, nothing when the answer was refused; a title that its first table bears is not said twice. */
     public static String write(Telling telling) {
         return telling.sheets().isEmpty() ? "" : new TellText(telling).written();
     }
 
     private String written() {
-        if (!telling.title().isBlank()) {
+        List<Table> tables = new SheetTables(telling.printer()).of(telling.sheets());
+        boolean said = !tables.isEmpty() && tables.get(0).title().equals(telling.title());
+        if (!telling.title().isBlank() && !said) {
             line(telling.title());
         }
         telling.before().forEach(this::sentence);
-        new SheetTables(telling.printer()).of(telling.sheets()).forEach(table -> {
+        tables.forEach(table -> {
             gap();
             text.append(TextTable.write(table, WIDTH));
         });

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.Ran;
+import buildup.cli.Schemas;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -37,7 +39,8 @@ class ProfileCommandTest {
     void what_the_catalog_holds_is_told_to_programs_too() {
         JsonNode json =
                 new JsonMapper().readTree(Ran.of("profile", "--format", "json").out());
-        assertThat(json.propertyNames()).containsExactly("profiles", "boards", "woods", "cutters", "heads", "notices");
+        assertThat(json.propertyNames())
+                .containsExactly("title", "units", "profiles", "boards", "woods", "cutters", "heads", "notices");
         JsonNode crown = json.get("profiles")
                 .valueStream()
                 .filter(one -> one.get("name").stringValue().equals("plain-crown"))
@@ -71,6 +74,8 @@ class ProfileCommandTest {
         assertThat(json.at("/spring/projection").doubleValue()).isCloseTo(2.1979, within(5e-5));
         assertThat(json.propertyNames())
                 .containsExactly(
+                        "title",
+                        "units",
                         "name",
                         "kind",
                         "thickness",
@@ -90,7 +95,7 @@ class ProfileCommandTest {
                 .isEqualTo(new Ran(
                         ExitCode.REFUSED,
                         "",
-                        "refusal  NAME  plain-crwn 3-1/4: No profile is called 'plain-crwn'. Did you mean"
+                        "refusal  plain-crwn 3-1/4  No profile is called 'plain-crwn'. Did you mean"
                                 + " plain-crown?\n"));
         assertThat(Ran.of("profile", "plain-crwn", "--format", "json").out()).contains("\"unknown-name\"");
     }
@@ -115,7 +120,7 @@ class ProfileCommandTest {
         Ran ran = Ran.of("profile", "cove 3/4 x 3/4", "--nearest");
         assertThat(ran.code()).isEqualTo(ExitCode.CLEAN);
         assertThat(ran.out())
-                .startsWith("cove-bed 3/4 x 3/4: Run it from this one")
+                .startsWith("cove 3/4 x 3/4\ncove-bed 3/4 x 3/4: Run it from this one")
                 .contains("NEAREST to cove 3/4 x 3/4", "cove 11/16 x 11/16", "what to do")
                 .doesNotContain("\ncove 3/4 x 3/4");
         assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
@@ -133,7 +138,8 @@ class ProfileCommandTest {
                 """);
         Ran ran = Ran.of("profile", "shop-cove", "--nearest", "--catalog", own.toString(), "--format", "json");
         JsonNode json = new JsonMapper().readTree(ran.out());
-        assertThat(json.propertyNames()).containsExactly("name", "answer", "use", "nearest", "notices");
+        assertThat(json.propertyNames())
+                .containsExactly("title", "units", "name", "answer", "use", "nearest", "notices");
         assertThat(json.get("nearest")).hasSize(5);
         assertThat(json.at("/nearest/0/profile").stringValue()).isEqualTo("cove 3/4 x 3/4");
         assertThat(json.at("/nearest/0/gap").doubleValue()).isLessThan(0.02);
@@ -154,7 +160,7 @@ class ProfileCommandTest {
                 .isEqualTo(new Ran(
                         ExitCode.REFUSED,
                         "",
-                        "refusal  NAME  What comes nearest is asked of one profile. Name it, with its sizes.\n"));
+                        "refusal  profile  What comes nearest is asked of one profile. Name it, with its sizes.\n"));
     }
 
     @Test
@@ -173,7 +179,7 @@ class ProfileCommandTest {
                 .isEqualTo(new Ran(
                         ExitCode.REFUSED,
                         "",
-                        "refusal  NAME  A picture is drawn of one profile. Name it, with its sizes.\n"));
+                        "refusal  profile  A picture is drawn of one profile. Name it, with its sizes.\n"));
     }
 
     @Test
@@ -181,21 +187,21 @@ class ProfileCommandTest {
         Ran ran = Ran.of("profile", "corona 2-1/2 x 2");
         assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
         assertThat(ran.err())
-                .isEqualTo(
-                        "problem  NAME  corona 2-1/2 x 2: The line between (1.500, 0.000) and (1.750, 0.000) cannot be"
-                                + " cut from the front; it needs a pass from below. Run it once more that way, or draw it open"
-                                + " to the front.\n"
-                                + "problem  NAME  corona 2-1/2 x 2: Inside corner at (2.375, 1.875) is square; the cutter leaves"
-                                + " a 1/16 radius (0.0006 sq in). Draw it 1/16 or accept.\n");
+                .isEqualTo("problem  corona 2-1/2 x 2  The outside head does not reach the line between (1.500, 0.000)"
+                        + " and (1.750, 0.000); it needs the bottom head. Run it once more that way, or draw it open"
+                        + " to the front.\n"
+                        + "problem  corona 2-1/2 x 2  Inside corner at (2.375, 1.875) is square; the cutter leaves"
+                        + " a 1/16 radius (0.0006 sq in). Draw it 1/16 or accept.\n");
         assertThat(ran.out())
                 .contains(
-                        "reached from below",
+                        "reached by the bottom head",
                         "straight bit, diameter 1/4",
-                        "Listed bits and blades do not make ogee; 0.037 sq in is left there.",
-                        "knife marks to the inch                20.0",
-                        "The maker's label says how fast a cutter may turn");
+                        "Listed bits and blades do not make ogee; 0.037 sq",
+                        "marks an inch        20.0",
+                        "knife-mark depth     0.00010",
+                        "Trained operators only. Follow the machine and cutter makers' instructions and");
         assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
-        assertThat(Ran.of("profile", "board 3/4 x 3").out()).contains("Planed on four sides; nothing else to cut.");
+        assertThat(Ran.of("profile", "board 3/4 x 3").out()).contains("S4S; no profile to cut.");
     }
 
     @Test
@@ -220,8 +226,8 @@ class ProfileCommandTest {
                         "left",
                         "knife");
         assertThat(milling.at("/undercuts/0/area").doubleValue()).isCloseTo(0.0625, within(1e-6));
-        assertThat(milling.at("/undercuts/0/passes/0").stringValue()).isEqualTo("below");
-        assertThat(milling.get("reach").toString()).contains("the front, tilted down 90");
+        assertThat(milling.at("/undercuts/0/passes/0").stringValue()).isEqualTo("bottom");
+        assertThat(milling.get("reach").toString()).contains("outside, tilted down 90");
         assertThat(milling.at("/knife/depth").doubleValue()).isCloseTo(0.403, within(5e-4));
     }
 
@@ -230,7 +236,11 @@ class ProfileCommandTest {
         Ran passes = Ran.of("profile", "corona 2-1/2 x 2", "--view", "milling");
         assertThat(passes.out())
                 .startsWith("<?xml")
-                .contains("how it is milled", "id=\"left\"", "undercut: not reached from the front", "guards stay on");
+                .contains(
+                        "how it is milled",
+                        "id=\"left\"",
+                        "undercut: not reached by the outside head",
+                        "Trained operators only");
         Ran knife = Ran.of("profile", "cove 3/4 x 3/4", "--view", "knife");
         assertThat(knife.code()).as(knife.err()).isEqualTo(ExitCode.CLEAN);
         assertThat(knife.out()).contains("Knife template, full size", "Full size only if this line is 4 in", "0.677");
@@ -240,7 +250,7 @@ class ProfileCommandTest {
                 .isEqualTo(new Ran(
                         ExitCode.REFUSED,
                         "",
-                        "refusal  NAME  board 3/4 x 3: A board is planed: there is no knife to draw. Take --view"
+                        "refusal  board 3/4 x 3  A board is planed: there is no knife to draw. Take --view"
                                 + " milling.\n"));
     }
 
@@ -256,6 +266,45 @@ class ProfileCommandTest {
                 """);
         assertThat(Ran.of("profile", "kerfed 3/4 x 3", "--catalog", own.toString())
                         .err())
-                .contains("refusal  NAME  kerfed: Kerf is 3/4 deep in a 3/4 board. Cut it less deep.");
+                .contains("refusal  kerfed 3/4 x 3  kerfed: Kerf is 3/4 deep in a 3/4 board. Cut it less deep.");
+    }
+
+    @Test
+    void what_programs_get_is_as_the_schema_says() {
+        for (String[] words : new String[][] {
+            {"profile"},
+            {"profile", "plain-crown 3-1/4"},
+            {"profile", "corona 2-1/2 x 2", "--tilt", "-90"},
+            {"profile", "board 3/4 x 3"},
+            {"profile", "cove 3/4 x 3/4", "--nearest"},
+            {"profile", "cove 3/4 x 3/4", "--rotate", "--scale"},
+            {"profile", "plain-crwn"}
+        }) {
+            String json = Ran.of(with(words, "--format", "json")).out();
+            assertThat(Schemas.faults("profile", json)).as(json).isEmpty();
+        }
+        String crown =
+                Ran.of("profile", "plain-crown 3-1/4", "--format", "json").out();
+        assertThat(Schemas.faults("profile", crown.replace("\"wallEdge\"", "\"walledge\"")))
+                .isNotEmpty();
+        assertThat(Schemas.faults("profile", crown.replace("\"fewest\": true", "\"fewest\": 1")))
+                .isNotEmpty();
+    }
+
+    private static String[] with(String[] words, String... more) {
+        return Stream.concat(Stream.of(words), Stream.of(more)).toArray(String[]::new);
+    }
+
+    @Test
+    void a_spreadsheet_gets_the_members_and_a_page_all_of_it(@TempDir Path folder) throws IOException {
+        assertThat(Ran.of("profile", "plain-crown 3-1/4", "--format", "csv").out())
+                .startsWith("member,shape,radius in,length in,out in,up in,to out in,to up in\r\nface,line,,3.25,");
+        assertThat(Ran.of("profile", "--format", "csv").out()).startsWith("name,kind,about,usual sizes\r\n");
+        Path page = folder.resolve("crown.html");
+        Ran ran = Ran.of("profile", "plain-crown 3-1/4", "--format", "html", "-o", page.toString());
+        assertThat(ran).isEqualTo(new Ran(ExitCode.CLEAN, "", ""));
+        assertThat(Files.readString(page))
+                .startsWith("<!DOCTYPE html>")
+                .contains(">plain-crown 3-1/4<", "reached by the top head", ">3-1/4<", "Trained operators only");
     }
 }

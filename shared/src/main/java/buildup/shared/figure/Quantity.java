@@ -33,6 +33,8 @@ public enum Quantity {
     SHARE("share", "%", "%", 100, 0, 0),
     /** How many times. */
     TIMES("count", "times", "times", 1, 1, 1),
+    /** One thing as so many of another like it. */
+    RATIO("count", "", "", 1, 3, 3),
     /** A whole number of things. */
     COUNT("count", "", "", 1, 0, 0),
     /** An amount of money, of no currency. */

@@ -21,8 +21,8 @@ public record Milled(
         Optional<Knife> knife) {
     /** Goes with every figure about cutters. */
     public static final String CAUTION =
-            "The maker's label says how fast a cutter may turn and how far a knife may stand out; guards stay on, and"
-                    + " knives are ground, set and run by who is trained for it.";
+            "Trained operators only. Follow the machine and cutter makers' instructions and guards; the maker's label"
+                    + " says how fast a cutter may turn and how far a knife may stand out.";
 
     public Milled {
         reached = List.copyOf(reached);

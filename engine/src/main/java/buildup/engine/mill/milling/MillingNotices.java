@@ -6,9 +6,9 @@ import buildup.shared.notice.Kind;
 
 /** What cutting a profile gives cause to say. */
 public final class MillingNotices {
-    /** Not reached from the front. */
+    /** Not reached by the outside head. */
     public static final Code UNDERCUT =
-            Code.of("undercut", "A part of a profile cannot be cut from the front, or by no straight pass at all.");
+            Code.of("undercut", "The outside head does not reach a part of a profile, or no straight pass does.");
 
     /** A kerf as deep as its board. */
     public static final Code KERF_THROUGH =
@@ -27,7 +27,7 @@ public final class MillingNotices {
             "An outline of {members} members: bits are not looked for past {most}.", "Fit fewer lines and arcs to it.");
 
     static final Kind NEEDS_PASSES =
-            UNDERCUT.problem(Words.NOT_FROM_THE_FRONT + "it needs a pass from {sides}.", Words.RUN_IT_ONCE_MORE);
+            UNDERCUT.problem(Words.NOT_FROM_THE_FRONT + "it needs the {sides}.", Words.RUN_IT_ONCE_MORE);
     static final Kind NOT_REACHED =
             UNDERCUT.problem(Words.NOT_FROM_THE_FRONT + "no straight pass reaches it.", "Make it of two pieces.");
 
@@ -58,7 +58,7 @@ public final class MillingNotices {
 
     private static final class Words {
         private static final String NOT_FROM_THE_FRONT =
-                "The line between {from} and {to} cannot be cut from the front; ";
+                "The outside head does not reach the line between {from} and {to}; ";
         private static final String RUN_IT_ONCE_MORE = "Run it once more that way, or draw it open to the front.";
         private static final String DRAW_IT = "Draw it {drawn} or accept.";
     }

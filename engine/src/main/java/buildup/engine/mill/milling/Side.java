@@ -9,32 +9,33 @@ import java.util.List;
 /**
  * Where a head stands: square to one of the four sides of the stick, or tilted.
  *
- * @param word what it is called behind "from"
+ * @param word which head that is, as a molder calls its heads: outside, top, inside, bottom
  * @param degrees of the direction that it cuts from, counterclockwise from straight out of the front
  */
 public record Side(String word, double degrees) {
-    public static final Side FRONT = new Side("the front", 0);
-    public static final Side ABOVE = new Side("above", 90);
-    public static final Side BACK = new Side("the back", 180);
-    public static final Side BELOW = new Side("below", 270);
+    public static final Side FRONT = new Side("outside", 0);
+    public static final Side ABOVE = new Side("top", 90);
+    public static final Side BACK = new Side("inside", 180);
+    public static final Side BELOW = new Side("bottom", 270);
 
     /** Square to the four sides, the one that does most first. */
     public static final List<Side> SQUARE = List.of(FRONT, ABOVE, BELOW, BACK);
 
-    private static final Phrase TILTED_UP = Phrase.of("the front, tilted up {tilt}");
-    private static final Phrase TILTED_DOWN = Phrase.of("the front, tilted down {tilt}");
+    private static final Phrase HEAD = Phrase.of("{side} head");
+    private static final Phrase TILTED_UP = Phrase.of("outside head tilted up {tilt}");
+    private static final Phrase TILTED_DOWN = Phrase.of("outside head tilted down {tilt}");
 
-    /** A head in front, tilted up (or, below 0, down) by so many degrees. */
+    /** The outside head, tilted up (or, below 0, down) by so many degrees. */
     public static Side tilted(double degrees) {
         long whole = Math.round(Math.abs(degrees));
-        return new Side("the front, tilted " + (degrees < 0 ? "down " : "up ") + whole, degrees);
+        return new Side("outside, tilted " + (degrees < 0 ? "down " : "up ") + whole, degrees);
     }
 
-    /** What it is called behind "from", a tilt in degrees. */
+    /** The head that stands there, a tilt in degrees. */
     public Phrase words() {
         boolean square = SQUARE.contains(this);
         return square
-                ? Phrase.plain(word)
+                ? HEAD.with("side", word)
                 : (degrees < 0 ? TILTED_DOWN : TILTED_UP).with("tilt", Figure.angle(Math.round(Math.abs(degrees))));
     }
 

@@ -17,6 +17,11 @@ import java.util.stream.Stream;
  * @param scale 1 for its own size
  */
 public record Pose(boolean over, double turn, double scale, Point shift) {
+    /** The turn between -180 and 180 degrees. */
+    public double turned() {
+        return Math.IEEEremainder(turn, 360);
+    }
+
     static Pose of(boolean over, double turn) {
         return new Pose(over, turn, 1, Point.ORIGIN);
     }

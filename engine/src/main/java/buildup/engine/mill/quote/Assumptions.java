@@ -52,11 +52,11 @@ record Assumptions(Order order) {
     private static final Phrase NEW_DEEP_KNIFE = Phrase.of(
             "A new knife is ground, {knife} wide, {margin} over the molding at either edge, and {depth} deep on the"
                     + " steel.");
-    private static final Phrase PLANED = Phrase.of("Planed on four sides: it takes no knife.");
+    private static final Phrase PLANED = Phrase.of("S4S: it takes no knife.");
     private static final Phrase ON_HAND = Phrase.of("The knife is on hand.");
     private static final Phrase MORE_PASSES = Phrase.of(
-            "The head in front does not reach all of it: also cut from {sides}, with a cutter of the shop's own.");
-    private static final Phrase AND_FROM = Phrase.of("{one} and from {other}");
+            "The outside head does not reach all of it: also cut by the {sides}, with a cutter of the shop's own.");
+    private static final Phrase AND_BY = Phrase.of("{one} and the {other}");
     private static final Phrase CORNER =
             Phrase.of("The cutter leaves a radius of {radius} in an inside corner drawn sharp.");
     private static final Phrase CORNERS =
@@ -154,7 +154,7 @@ record Assumptions(Order order) {
         });
         return from.stream()
                 .map(Side::words)
-                .reduce((one, other) -> AND_FROM.with("one", one).with("other", other))
+                .reduce((one, other) -> AND_BY.with("one", one).with("other", other))
                 .map(sides -> MORE_PASSES.with("sides", sides));
     }
 

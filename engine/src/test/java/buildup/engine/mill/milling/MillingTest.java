@@ -101,7 +101,7 @@ class MillingTest {
         assertThat(milled.stick().box().width()).isCloseTo(0.5625, within(1e-9));
         assertThat(milled.passes().orElseThrow().inOrder())
                 .extracting(Pass::cutter)
-                .containsOnly("groove saw through, tilted 38.0 degrees");
+                .containsOnly("table saw blade through, tilted 38.0 degrees");
     }
 
     @Test
@@ -115,8 +115,8 @@ class MillingTest {
     void an_undercut_is_said_with_the_pass_that_it_needs() {
         assertThat(Molded.said(Molded.words("out 1, drip 1/4 x 1/4, out 1, up 1"), Molded.BUILT_IN))
                 .containsExactly(
-                        "PROBLEM undercut: The line between (1.000, 0.000) and (1.250, 0.000) cannot be cut from the"
-                                + " front; it needs a pass from below. | Run it once more that way, or draw it open to"
+                        "PROBLEM undercut: The outside head does not reach the line between (1.000, 0.000) and (1.250,"
+                                + " 0.000); it needs the bottom head. | Run it once more that way, or draw it open to"
                                 + " the front.");
     }
 
@@ -157,6 +157,6 @@ class MillingTest {
     void tilted_heads_are_asked_when_the_shop_has_them() {
         List<Side> sides = Side.with(List.of(30.0, -15.0));
         assertThat(FigurePrinter.INCHES.print(Side.words(sides.subList(3, 6))))
-                .isEqualTo("the back, the front, tilted up 30° and the front, tilted down 15°");
+                .isEqualTo("inside head, outside head tilted up 30° and outside head tilted down 15°");
     }
 }

@@ -135,7 +135,7 @@ class PriceTest {
                         "Waste 15 % (many-miters): 319 ft go through the machine.",
                         "Lengths are random.",
                         "A new knife is ground, 4-3/4 wide, 1/8 over the molding at either edge, and 1.102 deep on the steel.",
-                        "The head in front does not reach all of it: also cut from below, with a cutter of the shop's own.");
+                        "The outside head does not reach all of it: also cut by the bottom head, with a cutter of the shop's own.");
         assertThat(quote.assumed())
                 .extracting(FigurePrinter.INCHES::print)
                 .contains(
@@ -153,6 +153,6 @@ class PriceTest {
         assertThat(wide.first().price().knife()).isEqualByComparingTo(BigDecimal.ZERO);
         assertThat(wide.first().assumed())
                 .extracting(FigurePrinter.INCHES::print)
-                .contains("Planed on four sides: it takes no knife.");
+                .contains("S4S: it takes no knife.");
     }
 }
