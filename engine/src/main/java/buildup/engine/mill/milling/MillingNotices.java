@@ -1,5 +1,6 @@
 package buildup.engine.mill.milling;
 
+import buildup.catalog.words.WordNotices;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
@@ -9,10 +10,6 @@ public final class MillingNotices {
     /** Not reached by the outside head. */
     public static final Code UNDERCUT =
             Code.of("undercut", "The outside head does not reach a part of a profile, or no straight pass does.");
-
-    /** A kerf as deep as its board. */
-    public static final Code KERF_THROUGH =
-            Code.of("kerf-through", "A kerf is so deep that nothing is left behind it.");
 
     /** Too little wood round a kerf. */
     public static final Code THIN_WEB = Code.of("thin-web", "Too little wood is left behind or outside a kerf.");
@@ -32,7 +29,7 @@ public final class MillingNotices {
             UNDERCUT.problem(Words.NOT_FROM_THE_FRONT + "no straight pass reaches it.", "Make it of two pieces.");
 
     static final Kind NOTHING_BEHIND =
-            KERF_THROUGH.problem("Kerf is {depth} deep in a {board} board.", "Cut it less deep: leave {least}.");
+            WordNotices.KERF_THROUGH.problem("Kerf is {depth} deep in a {board} board.", "Cut it less deep: leave {least}.");
     static final Kind THIN_BEHIND =
             THIN_WEB.problem("Only {left} left behind the kerf '{kerf}'; wants {wanted}.", "Cut it {by} less deep.");
     static final Kind THIN_OUTSIDE = THIN_WEB.problem(

@@ -1,6 +1,7 @@
 package buildup.engine.mill.quote;
 
 import buildup.catalog.Catalog;
+import buildup.catalog.words.WordNotices;
 import buildup.engine.mill.milling.Knife;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.mill.milling.Milling;
@@ -27,7 +28,7 @@ public record Quote(
 
     /** What of the mill's answers stops a molding from being run as it is drawn. */
     private static final Set<String> TOLD =
-            Set.of(MillingNotices.KERF_THROUGH.name(), MillingNotices.THIN_WEB.name(), MillingNotices.TOO_DEEP.name());
+            Set.of(WordNotices.KERF_THROUGH.name(), MillingNotices.THIN_WEB.name(), MillingNotices.TOO_DEEP.name());
 
     /**
      * The order at its rates.
