@@ -11,19 +11,24 @@ import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Notices;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the README says is so. */
 class ReadmeTest {
     private static final String README = Ran.read(Path.of("../README.md"));
+    private static final String KEYS = Ran.read(Path.of("guide/keys.md"));
 
     /** Every key of the language, in as many entries as it takes. */
     private static final String EVERY_KEY = """
@@ -86,7 +91,7 @@ class ReadmeTest {
             """;
 
     private static SortedSet<String> listed(String from, String to) {
-        String keys = README.substring(README.indexOf(from), README.indexOf(to));
+        String keys = KEYS.substring(KEYS.indexOf(from), to.isEmpty() ? KEYS.length() : KEYS.indexOf(to));
         SortedSet<String> listed = new TreeSet<>();
         for (String row : keys.lines().filter(line -> line.startsWith("| `")).toList()) {
             Matcher key = Pattern.compile("`([^`]+)`").matcher(row.substring(0, row.indexOf(" |", 2)));
@@ -115,7 +120,7 @@ class ReadmeTest {
 
     @Test
     void every_key_that_a_stack_may_hold_is_in_the_list_and_no_other() {
-        assertThat(listed("### Keys\n", "### Keys of an order")).isEqualTo(asked());
+        assertThat(listed("## Keys of a stack\n", "## Keys of an order")).isEqualTo(asked());
     }
 
     @Test
@@ -131,12 +136,12 @@ class ReadmeTest {
         assertThat(notices.sorted()).isEmpty();
         SortedSet<String> asked = new TreeSet<>(claims.asked());
         asked.remove("items");
-        assertThat(listed("### Keys of an order", "## What the figures mean")).isEqualTo(asked);
+        assertThat(listed("## Keys of an order", "")).isEqualTo(asked);
     }
 
     @Test
     void the_order_of_the_readme_and_of_the_demo_are_quoted() {
-        String example = README.substring(README.indexOf("title: Reading-room moldings"));
+        String example = KEYS.substring(KEYS.indexOf("title: Reading-room moldings"));
         Ran ran = Ran.with(example.substring(0, example.indexOf("```")).getBytes(UTF_8), "quote", "-");
         assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
         Ran demo = Ran.of("quote", Ran.demo("reading-room-order.yaml").toString());
@@ -164,6 +169,22 @@ class ReadmeTest {
             Ran ran =
                     Ran.of("report", Ran.demo("reading-room-" + demo + ".yaml").toString());
             assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        }
+    }
+
+    @Test
+    void every_link_of_the_readme_and_the_guide_leads_somewhere() throws IOException {
+        List<Path> pages = new ArrayList<>(List.of(Path.of("../README.md"), Path.of("../DEVELOPERS.md")));
+        try (Stream<Path> guide = Files.list(Path.of("guide"))) {
+            guide.filter(file -> file.toString().endsWith(".md")).sorted().forEach(pages::add);
+        }
+        assertThat(pages).hasSizeGreaterThan(6);
+        for (Path page : pages) {
+            Matcher link = Pattern.compile("\\]\\(([^)#]+)\\)").matcher(Ran.read(page));
+            while (link.find()) {
+                Path target = page.resolveSibling(link.group(1));
+                assertThat(target).as("%s in %s", link.group(1), page).exists();
+            }
         }
     }
 
