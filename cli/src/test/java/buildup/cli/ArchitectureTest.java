@@ -12,6 +12,9 @@ import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.length.LengthPrinter;
+import buildup.shared.notice.NoticeWords;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -173,6 +176,22 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAPackage("java.nio.file..")
                 .because("what is answered does not depend on where a document lies")
+                .check(HOUSE);
+    }
+
+    @Test
+    void only_the_edge_words_a_figure() {
+        noClasses()
+                .that(resideInAnyPackage("buildup.profiles..", "buildup.catalog..", "buildup.engine.."))
+                // their notices are still to be moved
+                .and(resideOutsideOfPackage("buildup.engine.hold.fixing.."))
+                .and(resideOutsideOfPackage("buildup.engine.hold.support.."))
+                .should()
+                .dependOnClassesThat(describe(
+                        "words figures",
+                        type -> Stream.of(LengthPrinter.class, FigurePrinter.class, NoticeWords.class)
+                                .anyMatch(type::isEquivalentTo)))
+                .because("who computes does not know the unit of the document, in which figures are told")
                 .check(HOUSE);
     }
 

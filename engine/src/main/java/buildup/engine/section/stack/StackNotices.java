@@ -22,12 +22,6 @@ public final class StackNotices {
     /** Nothing to measure. */
     public static final Code EMPTY_STACK = Code.of("empty-stack", "There is nothing in the stack to measure.");
 
-    /** No outline, or two. */
-    public static final Code NO_OUTLINE = OutlineCodes.NO_OUTLINE;
-
-    /** A number that is more likely one of millimeters. */
-    public static final Code MM_READ_AS_INCHES = CatalogNotices.MM_READ_AS_INCHES;
-
     private static final Code NOT_A_NAME = Code.of("not-a-name", "A piece has no name, or one that rules cannot call.");
     static final Kind NO_NAME = NOT_A_NAME.refusal("Piece {number} has no name.", Words.NAME_IT);
     static final Kind NAME_OF_THE_ROOM =
@@ -51,11 +45,11 @@ public final class StackNotices {
             "'{piece}': a piece is not flipped '{word}'.", "Write over (upside down) or ends (back becomes face).");
 
     static final Kind TWO_OUTLINES =
-            NO_OUTLINE.refusal("'{piece}' has both a profile and a section.", Words.GIVE_AN_OUTLINE);
+            OutlineCodes.NO_OUTLINE.refusal("'{piece}' has both a profile and a section.", Words.GIVE_AN_OUTLINE);
     static final Kind NEITHER_OUTLINE =
-            NO_OUTLINE.refusal("'{piece}' has neither profile nor section.", Words.GIVE_AN_OUTLINE);
+            OutlineCodes.NO_OUTLINE.refusal("'{piece}' has neither profile nor section.", Words.GIVE_AN_OUTLINE);
 
-    static final Kind LONG_MOLDING = MM_READ_AS_INCHES.problem(
+    static final Kind LONG_MOLDING = CatalogNotices.MM_READ_AS_INCHES.problem(
             "'{piece}' is {across} across. As inches that is {feet} of molding: mm?",
             "Write the unit, as '114.3 mm', or 'units: mm' for the file.");
 
