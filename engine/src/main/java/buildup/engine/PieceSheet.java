@@ -39,6 +39,7 @@ final class PieceSheet {
         return Sheet.of("pieces", "PIECES", rows(backings))
                 .name("name", "piece", row -> row.body().name())
                 .words("letter", "", row -> Section.letter(row.number()))
+                .alone()
                 .words("profile", "profile", row -> row.placed().piece().stock().name())
                 .words("kind", "kind", row -> row.placed().piece().kind().word())
                 .words("wood", "wood", row -> row.placed().piece().wood().name())

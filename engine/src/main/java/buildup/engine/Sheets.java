@@ -2,6 +2,8 @@ package buildup.engine;
 
 import buildup.engine.judge.must.MustSheet;
 import buildup.engine.judge.verdict.VerdictSheet;
+import buildup.engine.look.light.LightSheets;
+import buildup.engine.look.sight.SightSheets;
 import buildup.engine.section.compose.SectionSheets;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
@@ -26,6 +28,8 @@ public final class Sheets {
         sheets.add(SectionSheets.totals(answers.section()));
         sheets.add(PieceSheet.of(answers.section(), answers.backings(), answers.catalog()));
         sheets.addAll(SectionSheets.rows(answers.section()));
+        sheets.addAll(LightSheets.of(answers.section(), answers.lights()));
+        sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
         return List.copyOf(sheets);
     }
 }

@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.compare.ComparisonSchema;
 import buildup.cli.report.CutsTelling;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.ProfileTelling;
@@ -25,7 +26,8 @@ import picocli.CommandLine.Parameters;
         description = "Prints the JSON Schema (draft 2020-12) of what a command writes as JSON.")
 final class SchemaCommand implements Callable<Integer> {
     /** All there are, each under the name by which it is asked for. */
-    static final List<Schema> ALL = List.of(ReportSchema.SCHEMA, CutsTelling.SCHEMA, ProfileTelling.SCHEMA);
+    static final List<Schema> ALL = List.of(
+            ReportSchema.SCHEMA, ComparisonSchema.SCHEMA, CutsTelling.SCHEMA, ProfileTelling.SCHEMA);
 
     /** Their names, for the help. */
     static final class Names implements Iterable<String> {

@@ -45,9 +45,8 @@ record Told(Telling telling, String place, Optional<String> file, List<Notice> n
 
     /** The rows of several, one below the other, in the unit of the first. */
     static String csv(List<Told> all) {
-        return SheetCsv.write(
-                all.stream().flatMap(one -> one.telling.list().stream()).toList(),
-                all.get(0).telling.printer());
+        return new SheetCsv(all.get(0).telling.printer())
+                .rows(all.stream().flatMap(one -> one.telling.list().stream()).toList());
     }
 
     String html() {

@@ -1,16 +1,15 @@
 package buildup.cli.compare;
 
-import buildup.cli.compare.Comparison.Block;
-import buildup.cli.compare.Comparison.Pair;
-import buildup.cli.compare.Sheet.Figure;
-import buildup.cli.compare.Sheet.Kind;
-import buildup.cli.compare.Sheet.Quantity;
-import buildup.cli.compare.Sheet.Row;
-import buildup.cli.report.Printed;
+import buildup.cli.tell.Beside.Pair;
+import buildup.cli.tell.Change;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.sheet.Column;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What changes from one answer to another, in words, the most telling first: {@code projection 6-5/8 -> 6-5/16}. A block
@@ -21,26 +20,26 @@ public final class ChangeWords {
     private static final int MOST = 6;
 
     private final Comparison comparison;
-    private final Told told;
+    private final Change change;
     private final List<String> words = new ArrayList<>();
 
-    private ChangeWords(Comparison comparison, Printed printed) {
+    private ChangeWords(Comparison comparison, Change change) {
         this.comparison = comparison;
-        this.told = new Told(printed);
+        this.change = change;
     }
 
     /**
      * The changes from a to b, a phrase each; nothing when every figure is alike.
      *
-     * @param printed in which unit; the phrases are the same ones in every unit
+     * @param printer in which unit; the phrases are the same ones in every unit
      */
-    public static List<String> of(Comparison comparison, Printed printed) {
-        ChangeWords change = new ChangeWords(comparison, printed);
+    public static List<String> of(Comparison comparison, FigurePrinter printer) {
+        ChangeWords change = new ChangeWords(comparison, new Change(printer));
         change.totals();
         change.rawWood();
         change.notices("problem");
         change.stock();
-        change.add(MovedWords.of(comparison, change.told), "pieces");
+        change.add(MovedWords.of(comparison, change.change), "pieces");
         change.reveals();
         change.holds();
         change.nails();
@@ -61,42 +60,40 @@ public final class ChangeWords {
     }
 
     private void totals() {
-        Block block = comparison.block(SectionSheets.TOTALS);
-        Pair pair = block.pairs().get(0);
-        for (int i = 0; i < block.heads().quantities().size(); i++) {
-            Quantity quantity = block.heads().quantities().get(i);
-            if (!pair.alike(i) && worthTelling(quantity.head().key(), block, pair, i)) {
-                boolean weight = quantity.kind() == Kind.WEIGHT;
-                words.add((weight ? "weight" : quantity.head().heading()) + " " + change(pair, i, quantity.kind())
-                        + (weight ? " lb a foot" : ""));
+        for (String sheet : List.of("totals", "support.whole")) {
+            for (Pair pair : comparison.pairs(sheet)) {
+                for (int i = 0; i < pair.columns().size(); i++) {
+                    if (pair.both() && !pair.alike(i) && worthTelling(pair, i)) {
+                        words.add(pair.columns().get(i).heading() + " " + change(pair, i));
+                    }
+                }
             }
         }
     }
 
     /** What is left over follows from the rest, and so does the trim where all of the stack changes as it does. */
-    private static boolean worthTelling(String key, Block block, Pair pair, int quantity) {
-        return switch (key) {
+    private static boolean worthTelling(Pair pair, int column) {
+        return switch (pair.columns().get(column).key()) {
             case "height", "projection", "bottom", "top", "weightPerFoot", "stands", "factor" -> true;
-            case "trimHeight" -> !changesAs("height", block, pair, quantity);
-            case "trimProjection" -> !changesAs("projection", block, pair, quantity);
+            case "trimHeight" -> !changesAs("height", pair, column);
+            case "trimProjection" -> !changesAs("projection", pair, column);
             default -> false;
         };
     }
 
-    private static boolean changesAs(String key, Block block, Pair pair, int quantity) {
-        return Math.abs(pair.more(at(block, key)).orElseThrow()
-                        - pair.more(quantity).orElseThrow())
-                <= Comparison.ALIKE;
+    private static boolean changesAs(String key, Pair pair, int column) {
+        return Math.abs(pair.more(pair.at(key)).orElseThrow()
+                        - pair.more(column).orElseThrow())
+                < Tolerance.SAW_CUT;
     }
 
     private void rawWood() {
-        Block block = comparison.block(RoomSheets.COVERAGE);
-        int seen = at(block, "seen");
         List<String> lines = new ArrayList<>();
-        for (Pair pair : block.pairs()) {
+        for (Pair pair : comparison.pairs("coverage")) {
+            int seen = pair.at("seen");
             OptionalDouble more = pair.more(seen);
             if (!pair.alike(seen) && more.isPresent()) {
-                String amount = told.length(Math.abs(more.getAsDouble()));
+                String amount = change.length(more.getAsDouble());
                 String eye = "the " + pair.names().get(1) + " eye";
                 lines.add(
                         more.getAsDouble() < 0
@@ -109,43 +106,39 @@ public final class ChangeWords {
 
     private void notices(String level) {
         List<String> lines = new ArrayList<>();
-        for (Pair pair : comparison.block(Comparison.NOTICES).pairs()) {
-            boolean both = pair.a().isPresent() && pair.b().isPresent();
+        for (Pair pair : comparison.pairs(Comparison.NOTICES)) {
             // of a note that stays, how much is no news
-            if (pair.names().get(0).equals(level) && !pair.alike() && !(both && level.equals("note"))) {
+            if (pair.names().get(0).equals(level) && !pair.alike() && !(pair.both() && level.equals("note"))) {
                 String piece = pair.names().get(2);
                 String what = pair.names().get(1).replace('-', ' ') + (piece.isEmpty() ? "" : ", " + piece);
+                int amount = pair.at("amount");
                 lines.add(
                         pair.a().isEmpty()
-                                ? "new " + level + ": " + what + amount(pair.b())
+                                ? ("new " + level + ": " + what + " " + told(pair, amount)).strip()
                                 : pair.b().isEmpty()
                                         ? level + " gone: " + what
-                                        : level + " " + what + ": " + change(pair, 0, Kind.LENGTH));
+                                        : level + " " + what + ": " + change(pair, amount));
             }
         }
         add(lines, level + "s");
     }
 
-    private String amount(Optional<Row> row) {
-        return row.map(found -> found.figures().get(0))
-                .map(Figure::number)
-                .filter(OptionalDouble::isPresent)
-                .map(number -> " " + told.length(Math.abs(number.getAsDouble())))
-                .orElse("");
+    /** What b says. */
+    private String told(Pair pair, int column) {
+        return change.told(pair.columns().get(column), pair.cellOfB(column));
     }
 
     private void stock() {
-        Block block = comparison.block(SectionSheets.STOCK);
         List<String> lines = new ArrayList<>();
-        for (Pair pair : block.pairs()) {
+        for (Pair pair : comparison.pairs("pieces")) {
             String name = pair.names().get(0);
-            if (pair.a().isEmpty() || pair.b().isEmpty()) {
+            if (!pair.both()) {
                 lines.add((pair.a().isEmpty() ? "new piece: " : "piece gone: ") + name);
                 continue;
             }
             for (String key : List.of("kind", "profile", "wood")) {
-                if (!pair.alike(at(block, key))) {
-                    lines.add(name + ": " + change(pair, at(block, key), Kind.WORDS));
+                if (!pair.alike(pair.at(key))) {
+                    lines.add(name + ": " + change(pair, pair.at(key)));
                 }
             }
         }
@@ -154,55 +147,54 @@ public final class ChangeWords {
 
     private void reveals() {
         List<String> lines = new ArrayList<>();
-        for (Pair pair : comparison.block(SectionSheets.REVEALS).pairs()) {
+        for (Pair pair : comparison.pairs("reveals")) {
             String what =
                     "reveal of " + pair.names().get(0) + " over " + pair.names().get(1);
-            if (pair.a().isEmpty()) {
-                lines.add("new " + what + amount(pair.b()));
-            } else if (pair.b().isEmpty()) {
-                lines.add(what + " gone");
-            } else if (!pair.alike(0)) {
-                lines.add(what + " " + change(pair, 0, Kind.LENGTH));
-            }
+            changed(lines, pair, "amount", what, "new " + what + " ", what + " gone");
         }
         add(lines, "reveals");
     }
 
     private void holds() {
-        Block block = comparison.block(SectionSheets.HOLDS);
         List<String> lines = new ArrayList<>();
-        for (Pair pair : block.pairs()) {
-            if (pair.a().isPresent() && pair.b().isPresent()) {
-                String name = pair.names().get(0);
-                if (!pair.alike(at(block, "held"))) {
-                    lines.add(name + ": " + change(pair, at(block, "held"), Kind.WORDS));
-                }
-                if (!pair.alike(at(block, "bearing"))) {
-                    lines.add("bearing of " + name + " " + change(pair, at(block, "bearing"), Kind.LENGTH));
-                }
-                if (!pair.alike(at(block, "backing"))) {
-                    lines.add("backing of " + name + " " + change(pair, at(block, "backing"), Kind.LENGTH));
-                }
+        List<Pair> pieces = comparison.pairs("pieces");
+        for (Pair pair : pieces) {
+            if (pair.both() && !pair.alike(pair.at("held"))) {
+                lines.add(pair.names().get(0) + ": " + change(pair, pair.at("held")));
             }
         }
+        Set<String> both = pieces.stream()
+                .filter(Pair::both)
+                .map(pair -> pair.names().get(0))
+                .collect(Collectors.toSet());
+        holds(lines, both, "pieces.bearing", "bearing of ", " on ", "width");
+        holds(lines, both, "pieces.backing", "backing of ", " by ", "length");
         add(lines, "holds");
     }
 
+    private void holds(List<String> lines, Set<String> pieces, String sheet, String word, String by, String key) {
+        for (Pair pair : comparison.pairs(sheet)) {
+            if (pieces.contains(pair.names().get(0))) {
+                String what = word + pair.names().get(0) + by + pair.names().get(1);
+                changed(lines, pair, key, what, "new " + what + " ", what + " gone");
+            }
+        }
+    }
+
     private void nails() {
-        Block block = comparison.block(SupportSheets.NAILS);
         List<String> lines = new ArrayList<>();
-        for (Pair pair : block.pairs()) {
+        for (Pair pair : comparison.pairs("nails")) {
             String what = pair.names().get(0) + " in " + pair.names().get(1);
-            if (pair.a().isEmpty() || pair.b().isEmpty()) {
+            if (!pair.both()) {
                 lines.add(pair.a().isEmpty() ? "new: " + what : what + " gone");
                 continue;
             }
-            if (!pair.alike(at(block, "use"))) {
-                lines.add(what + ": " + change(pair, at(block, "use"), Kind.WORDS));
+            if (!pair.alike(pair.at("use"))) {
+                lines.add(what + ": " + change(pair, pair.at("use")));
             }
             for (String key : List.of("out", "up", "bite")) {
-                if (!pair.alike(at(block, key))) {
-                    lines.add(what + ": " + key + " " + change(pair, at(block, key), Kind.LENGTH));
+                if (!pair.alike(pair.at(key))) {
+                    lines.add(what + ": " + key + " " + change(pair, pair.at(key)));
                 }
             }
         }
@@ -211,40 +203,39 @@ public final class ChangeWords {
 
     private void voids() {
         List<String> lines = new ArrayList<>();
-        for (Pair pair : comparison.block(JointSheets.VOIDS).pairs()) {
+        for (Pair pair : comparison.pairs("voids")) {
             String what = "void between " + pair.names().get(0);
-            if (pair.a().isEmpty() || pair.b().isEmpty()) {
-                lines.add(pair.a().isEmpty() ? "new " + what : what + " gone");
-            } else if (!pair.alike(0)) {
-                lines.add(what + " " + change(pair, 0, Kind.AREA) + " sq in");
-            }
+            changed(lines, pair, "area", what, "new " + what + ", ", what + " gone");
         }
         add(lines, "voids");
     }
 
     private void shadows() {
         List<String> lines = new ArrayList<>();
-        for (Pair pair : comparison.block(RoomSheets.SHADOWS).pairs()) {
-            if (pair.names().get(3).equals("cast") && !(pair.a().isPresent() && pair.alike(0))) {
+        for (Pair pair : comparison.pairs("shadows")) {
+            if (pair.names().get(3).equals("cast")) {
                 String on = "shadow on " + pair.names().get(1) + " "
                         + pair.names().get(2) + ", " + pair.names().get(0);
-                lines.add(
-                        pair.a().isEmpty()
-                                ? "new " + on + amount(pair.b())
-                                : pair.b().isEmpty() ? on + ", gone" : on + " " + change(pair, 0, Kind.LENGTH));
+                changed(lines, pair, "dark", on, "new " + on + " ", on + ", gone");
             }
         }
         add(lines, "shadows");
     }
 
-    private String change(Pair pair, int quantity, Kind kind) {
-        return told.change(
-                pair.a().orElseThrow().figures().get(quantity),
-                pair.b().orElseThrow().figures().get(quantity),
-                kind);
+    /** What became of one figure of a thing; nothing where it stayed. */
+    private void changed(List<String> lines, Pair pair, String key, String what, String came, String gone) {
+        int at = pair.at(key);
+        if (pair.a().isEmpty()) {
+            lines.add(came + told(pair, at));
+        } else if (pair.b().isEmpty()) {
+            lines.add(gone);
+        } else if (!pair.alike(at)) {
+            lines.add(what + " " + change(pair, at));
+        }
     }
 
-    private static int at(Block block, String key) {
-        return block.heads().at(key);
+    private String change(Pair pair, int at) {
+        Column column = pair.columns().get(at);
+        return change.change(column, pair.cellOfA(at), pair.cellOfB(at));
     }
 }

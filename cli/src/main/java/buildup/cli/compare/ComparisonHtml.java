@@ -1,24 +1,25 @@
 package buildup.cli.compare;
 
-import buildup.cli.report.Printed;
 import buildup.cli.table.Html;
 import buildup.cli.table.HtmlTable;
 import buildup.cli.table.Table;
+import buildup.cli.tell.BesideTables;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
 import java.util.List;
 import java.util.Map;
 
 /** A comparison as markup, in both units: in words, and every figure side by side. */
 public final class ComparisonHtml {
-    private static final Printed INCHES = new Printed(LengthUnit.INCH);
-    private static final Printed MILLIMETRES = new Printed(LengthUnit.MILLIMETRE);
+    private static final FigurePrinter INCHES = new FigurePrinter(LengthUnit.INCH);
+    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
 
     private ComparisonHtml() {}
 
     /** What changes from a to b, as a list. */
     public static String words(Comparison comparison) {
         List<String> inches = ChangeWords.of(comparison, INCHES);
-        List<String> metric = ChangeWords.of(comparison, MILLIMETRES);
+        List<String> metric = ChangeWords.of(comparison, MILLIMETERS);
         if (inches.isEmpty()) {
             return "<p>No figure changed.</p>\n";
         }
@@ -31,8 +32,8 @@ public final class ComparisonHtml {
 
     /** Which stack is A and which is B, what changes from A to B in words, and every figure of both. */
     public static String beside(Comparison comparison) {
-        List<Table> inches = ComparisonTables.of(comparison, INCHES);
-        List<Table> metric = ComparisonTables.of(comparison, MILLIMETRES);
+        List<Table> inches = new BesideTables(INCHES).of(comparison.sheets());
+        List<Table> metric = new BesideTables(MILLIMETERS).of(comparison.sheets());
         StringBuilder html =
                 new StringBuilder("<p>A is " + Html.name(comparison.a().title()) + " ("
                         + Html.name(comparison.a().file()) + "), B is "

@@ -1,10 +1,11 @@
 package buildup.cli.compare;
 
-import buildup.cli.report.Printed;
 import buildup.cli.report.TextReport;
 import buildup.cli.table.Display;
 import buildup.cli.table.TextTable;
+import buildup.cli.tell.BesideTables;
 import buildup.engine.Answer;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
 import java.util.List;
 
@@ -22,15 +23,16 @@ public final class ComparisonText {
         stack(text, "B", comparison.b());
         text.append('\n');
         lines(text, differing(comparison), HEAD_WIDTH, "");
-        Printed printed = new Printed(comparison.a().unit());
-        List<String> words = ChangeWords.of(comparison, printed);
+        FigurePrinter printer = new FigurePrinter(comparison.a().unit());
+        List<String> words = ChangeWords.of(comparison, printer);
         if (!words.isEmpty()) {
             text.append("\nFrom A to B:\n");
             words.forEach(said -> lines(text, said, HEAD_WIDTH, "  "));
         }
         text.append('\n');
-        lines(text, printed.legend(), HEAD_WIDTH, "");
-        ComparisonTables.of(comparison, printed)
+        lines(text, printer.legend(), HEAD_WIDTH, "");
+        new BesideTables(printer)
+                .of(comparison.sheets())
                 .forEach(table -> text.append('\n').append(TextTable.write(table, TextReport.WIDTH)));
         text.append('\n');
         lines(text, TextReport.CAUTION, TextReport.WIDTH, "");
@@ -39,7 +41,7 @@ public final class ComparisonText {
 
     /** How many figures there are and how many of them differ. */
     static String differing(Comparison comparison) {
-        return comparison.figures() + " figures, of which " + comparison.differing() + " differ.";
+        return comparison.count() + " figures, of which " + comparison.differing() + " differ.";
     }
 
     private static void stack(StringBuilder text, String letter, Answer answer) {

@@ -1,8 +1,8 @@
 package buildup.cli.compare;
 
-import buildup.cli.compare.Comparison.Block;
-import buildup.cli.compare.Comparison.Pair;
-import buildup.cli.compare.Sheet.Kind;
+import buildup.cli.tell.Beside.Pair;
+import buildup.cli.tell.Change;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -16,34 +16,32 @@ final class MovedWords {
 
     private MovedWords() {}
 
-    /** In steps of what counts as alike, so that the same pieces go together in every unit. */
+    /** In steps as fine as two runs of sums come, so that the same pieces go together in every unit. */
     private record Way(long up, long out) {
         static Way of(double up, double out) {
-            return new Way(Math.round(up / Comparison.ALIKE), Math.round(out / Comparison.ALIKE));
+            return new Way(Math.round(up / Tolerance.SNAP), Math.round(out / Tolerance.SNAP));
         }
     }
 
-    static List<String> of(Comparison comparison, Told told) {
-        Block block = comparison.block(SectionSheets.PLACES);
+    static List<String> of(Comparison comparison, Change change) {
         Map<Way, List<String>> together = new LinkedHashMap<>();
         Map<Way, String> ways = new HashMap<>();
         List<String> resized = new ArrayList<>();
-        for (Pair pair : block.pairs()) {
-            if (pair.a().isEmpty() || pair.b().isEmpty()) {
+        for (Pair pair : comparison.pairs("pieces")) {
+            if (!pair.both() || EDGES.stream().allMatch(edge -> pair.alike(pair.at(edge)))) {
                 continue;
             }
-            OptionalDouble up = moved(block, pair, "bottom", "top");
-            OptionalDouble out = moved(block, pair, "back", "face");
+            OptionalDouble up = moved(pair, "bottom", "top");
+            OptionalDouble out = moved(pair, "back", "face");
             if (up.isEmpty() || out.isEmpty()) {
-                resized.add(edges(block, pair, told));
+                resized.add(edges(pair, change));
             } else {
                 Way way = Way.of(up.getAsDouble(), out.getAsDouble());
-                ways.put(way, how(up.getAsDouble(), out.getAsDouble(), told));
+                ways.put(way, how(up.getAsDouble(), out.getAsDouble(), change));
                 together.computeIfAbsent(way, one -> new ArrayList<>())
                         .add(pair.names().get(0));
             }
         }
-        together.remove(new Way(0, 0));
         List<String> lines = new ArrayList<>();
         together.forEach((way, names) -> lines.add(String.join(", ", names) + ": " + ways.get(way)));
         lines.addAll(resized);
@@ -51,33 +49,29 @@ final class MovedWords {
     }
 
     /** How far a piece moves on one axis; absent where its two edges do not move alike. */
-    private static OptionalDouble moved(Block block, Pair pair, String low, String high) {
-        double first = pair.more(block.heads().at(low)).orElseThrow();
-        double second = pair.more(block.heads().at(high)).orElseThrow();
-        return Math.abs(first - second) > Comparison.ALIKE ? OptionalDouble.empty() : OptionalDouble.of(first);
+    private static OptionalDouble moved(Pair pair, String low, String high) {
+        double first = pair.more(pair.at(low)).orElseThrow();
+        double second = pair.more(pair.at(high)).orElseThrow();
+        return Math.abs(first - second) < Tolerance.SAW_CUT ? OptionalDouble.of(first) : OptionalDouble.empty();
     }
 
-    private static String how(double up, double out, Told told) {
+    private static String how(double up, double out, Change change) {
         List<String> ways = new ArrayList<>();
-        if (Math.abs(up) > Comparison.ALIKE) {
-            ways.add((up > 0 ? "up " : "down ") + told.length(Math.abs(up)));
+        if (Math.abs(up) >= Tolerance.SAW_CUT) {
+            ways.add((up > 0 ? "up " : "down ") + change.length(up));
         }
-        if (Math.abs(out) > Comparison.ALIKE) {
-            ways.add((out > 0 ? "out " : "in ") + told.length(Math.abs(out)));
+        if (Math.abs(out) >= Tolerance.SAW_CUT) {
+            ways.add((out > 0 ? "out " : "in ") + change.length(out));
         }
         return String.join(", ", ways);
     }
 
-    private static String edges(Block block, Pair pair, Told told) {
+    private static String edges(Pair pair, Change change) {
         List<String> edges = new ArrayList<>();
         for (String edge : EDGES) {
-            int at = block.heads().at(edge);
+            int at = pair.at(edge);
             if (!pair.alike(at)) {
-                edges.add(edge + " "
-                        + told.change(
-                                pair.a().orElseThrow().figures().get(at),
-                                pair.b().orElseThrow().figures().get(at),
-                                Kind.LENGTH));
+                edges.add(edge + " " + change.change(pair.columns().get(at), pair.cellOfA(at), pair.cellOfB(at)));
             }
         }
         return pair.names().get(0) + ": " + String.join(", ", edges);

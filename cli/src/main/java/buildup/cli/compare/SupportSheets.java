@@ -1,98 +1,75 @@
 package buildup.cli.compare;
 
-import static buildup.cli.compare.Sheet.length;
-import static buildup.cli.compare.Sheet.names;
-import static buildup.cli.compare.Sheet.words;
-
-import buildup.cli.compare.Sheet.Figure;
-import buildup.cli.compare.Sheet.Head;
-import buildup.cli.compare.Sheet.Kind;
-import buildup.cli.compare.Sheet.Row;
 import buildup.engine.Answers;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.support.Balance;
+import buildup.engine.hold.support.Pull;
+import buildup.engine.hold.support.Support;
 import buildup.engine.section.compose.Section;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.sheet.Sheet;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
-/** The sheets of what carries and what holds. */
+/** What carries and what holds, as sheets to compare, until the questions themselves write theirs. */
 record SupportSheets(Answers known, Section section) {
-    static final String NAILS = "nails";
-
     List<Sheet> all() {
-        return List.of(balances(), nails(), pulls());
+        return List.of(balances(), whole(), nails(), pulls());
     }
 
     private Sheet balances() {
-        return new Sheet(
-                "support",
-                "WHAT CARRIES WHAT: where the weight falls on the level bearing below; loads counted",
-                List.of(new Head("piece", "piece"), new Head("group", "with")),
-                List.of(
-                        length("bearingFrom", "from"),
-                        length("bearingTo", "to"),
-                        Sheet.of("weight", "lb a foot", Kind.WEIGHT),
-                        length("loaded", "falls at"),
-                        length("margin", "inside by"),
-                        Sheet.of("holdBack", "hold back lb", Kind.WEIGHT)),
-                known.support().balances().stream().map(this::balance).toList());
+        return Sheet.of(
+                        "support.balances",
+                        "BEARING: resultant of the weight on the level bearing below; loads counted",
+                        known.support().balances())
+                .name("piece", "piece", balance -> section.name(balance.body()))
+                .name("group", "with", balance -> balance.carrier() ? "all it carries" : "its group")
+                .length("bearingFrom", "from", Balance::bearingBack)
+                .length("bearingTo", "to", Balance::bearingFace)
+                .measure("weight", "", Quantity.LINE_FORCE, balance -> balance.weight() + balance.load())
+                .length("loaded", "resultant at", Balance::loaded)
+                .length("margin", "inside by", Balance::margin)
+                .measureIf("holdBack", "hold back", Quantity.LINE_FORCE, Rounding.NEAREST, Balance::holdBack)
+                .sheet();
     }
 
-    private Row balance(Balance balance) {
-        return new Row(
-                List.of(section.name(balance.body()), balance.carrier() ? "all it carries" : "its group"),
-                List.of(
-                        Figure.of(balance.bearingBack()),
-                        Figure.of(balance.bearingFace()),
-                        Figure.of(balance.weight() + balance.load()),
-                        Figure.of(balance.loaded()),
-                        Figure.of(balance.margin()),
-                        Figure.of(balance.holdBack())));
+    private Sheet whole() {
+        Optional<Support.Verdict> whole = known.support().whole();
+        return Sheet.single("support.whole", "AS FASTENED", whole)
+                .words("stands", "as fastened it", verdict -> verdict.stands() ? "stands" : "falls")
+                .measureIf(
+                        "factor",
+                        "loads may grow",
+                        Quantity.TIMES,
+                        Rounding.decimals(2),
+                        verdict -> OptionalDouble.of(verdict.factor()))
+                .sheet()
+                .askedIf(whole.isPresent());
     }
 
     private Sheet nails() {
-        return new Sheet(
-                NAILS,
-                "NAILS AND SCREWS; pull: what one may hold, lb",
-                names("nail", "piece"),
-                List.of(
-                        words("use", "use"),
-                        length("out"),
-                        length("up"),
-                        length("bite"),
-                        Sheet.of("allowable", "pull", Kind.WEIGHT),
-                        length("edge"),
-                        words("holds", "holds")),
-                known.fixed().stream().map(this::nail).toList());
-    }
-
-    private Row nail(Fixed fixed) {
-        return new Row(
-                List.of(fixed.fastening().name(), section.name(fixed.piece())),
-                List.of(
-                        Figure.of(fixed.fastening().use().call()),
-                        Figure.of(fixed.head().x()),
-                        Figure.of(fixed.head().y()),
-                        Figure.of(fixed.bite()),
-                        Figure.of(fixed.allowable()),
-                        Figure.of(fixed.edge()),
-                        Figure.of(fixed.holds() ? "yes" : "no")));
+        return Sheet.of("nails", "NAILS AND SCREWS; pull: what one may hold, lb", known.fixed())
+                .name("name", "nail", fixed -> fixed.fastening().name())
+                .name("piece", "piece", fixed -> section.name(fixed.piece()))
+                .words("use", "use", fixed -> fixed.fastening().use().call())
+                .length("out", "out", fixed -> fixed.head().x())
+                .length("up", "up", fixed -> fixed.head().y())
+                .length("bite", "bite", Fixed::bite)
+                .measure("allowable", "pull", Quantity.FORCE, Fixed::allowable)
+                .lengthIf("edge", "edge", Fixed::edge)
+                .flag("holds", "holds", Fixed::holds)
+                .sheet();
     }
 
     private Sheet pulls() {
-        return new Sheet(
-                "pulls",
-                "WHAT NAILS MUST HOLD against leaning, lb a foot",
-                List.of(new Head("piece", "of"), new Head("nail", "nail")),
-                List.of(
-                        Sheet.of("needed", "must", Kind.WEIGHT),
-                        Sheet.of("allowable", "may", Kind.WEIGHT),
-                        length("bite")),
-                known.pulls().stream()
-                        .map(pull -> new Row(
-                                List.of(
-                                        section.name(pull.balance().body()),
-                                        pull.fixed().fastening().name()),
-                                List.of(Figure.of(pull.needed()), Figure.of(pull.allowable()), Figure.of(pull.bite()))))
-                        .toList());
+        return Sheet.of("pulls", "WHAT NAILS MUST HOLD against leaning", known.pulls())
+                .name("piece", "of", pull -> section.name(pull.balance().body()))
+                .name("nail", "nail", pull -> pull.fixed().fastening().name())
+                .measure("needed", "must", Quantity.LINE_FORCE, Pull::needed)
+                .measure("allowable", "may", Quantity.LINE_FORCE, Pull::allowable)
+                .length("bite", "bite", Pull::bite)
+                .sheet();
     }
 }

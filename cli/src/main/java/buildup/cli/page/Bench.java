@@ -12,6 +12,8 @@ import buildup.cli.write.SvgWriter;
 import buildup.engine.Answers;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Step;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -82,11 +84,12 @@ record Bench(Answers known, String key, TextMeasure measure) {
     }
 
     private String says(int number, Step step, LengthUnit unit) {
-        var printed = unit == LengthUnit.INCH ? Figures.INCHES : Figures.MILLIMETRES;
+        FigurePrinter printer = new FigurePrinter(unit);
         Section section = known.section();
         return Html.text("Step " + (number + 1) + " of " + section.steps().size() + ", " + section.name(step.body())
-                + ": height " + printed.size(step.height()) + ", projection " + printed.size(step.projection())
-                + ", top at " + printed.size(step.top()));
+                + ": height " + printer.print(Figure.length(step.height())) + ", projection "
+                + printer.print(Figure.length(step.projection()))
+                + ", top at " + printer.print(Figure.length(step.top())));
     }
 
     private String front() {

@@ -18,8 +18,8 @@ record Lamplight(Answers known, String key) {
     /** A button: what it says and where its light is. */
     private record Choice(String id, String words, Light light) {}
 
-    /** The draughtsman's light: 45 degrees in plan and 45 in section. */
-    private static final Light.Distant DRAUGHTSMAN = distant(35.264, 45);
+    /** The drafting light: 45 degrees in plan and 45 in section. */
+    private static final Light.Distant DRAFTING = distant(35.264, 45);
 
     /** Along the wall rather than at it, 59 degrees in section: long shadows that show every step. A choice of ours. */
     private static final Light.Distant RAKING = distant(40, 60);
@@ -34,9 +34,6 @@ record Lamplight(Answers known, String key) {
 
     private static final int DECIMALS = 6;
 
-    /** Two lights that differ by less are one to the eye, degrees. */
-    private static final double SAME = 0.001;
-
     private static Light.Distant distant(double altitude, double azimuth) {
         return new Light.Distant("", altitude, azimuth, Optional.empty());
     }
@@ -47,7 +44,7 @@ record Lamplight(Answers known, String key) {
                 .findFirst()
                 .map(Lighting::light)
                 .map(Lamplight::place)
-                .orElse(place(DRAUGHTSMAN));
+                .orElse(place(DRAFTING));
         StringBuilder html = new StringBuilder("<div class=\"lights scripted\" role=\"group\" aria-labelledby=\"" + key
                 + "-lights\">\n<h3 id=\"" + key + "-lights\">Light</h3>\n<div class=\"choices\">\n");
         for (Choice choice : choices) {
@@ -68,7 +65,7 @@ record Lamplight(Answers known, String key) {
                 .findFirst()
                 .orElseGet(this::lamp);
         List<Choice> choices = new ArrayList<>(List.of(
-                new Choice("45", "45°", DRAUGHTSMAN),
+                new Choice("45", "45°", DRAFTING),
                 new Choice("raking", "Raking", RAKING),
                 new Choice("lamp", "Lamp", lamp)));
         for (Light light : own) {
@@ -77,13 +74,6 @@ record Lamplight(Answers known, String key) {
             }
         }
         return choices;
-    }
-
-    /** However many decimals the stack gives it. */
-    private static boolean isDraughtsman(Light light) {
-        return light instanceof Light.Distant distant
-                && Math.abs(distant.altitude() - DRAUGHTSMAN.altitude()) < SAME
-                && Math.abs(distant.azimuth() - DRAUGHTSMAN.azimuth()) < SAME;
     }
 
     private Light lamp() {

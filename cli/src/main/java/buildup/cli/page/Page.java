@@ -1,6 +1,5 @@
 package buildup.cli.page;
 
-import buildup.cli.report.Printed;
 import buildup.cli.table.Html;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
@@ -48,7 +47,7 @@ public final class Page {
      */
     public static String of(List<PageParts> stacks, Above above, Optional<String> live) {
         String title = stacks.stream().map(PageParts::title).collect(Collectors.joining(" | "));
-        boolean metric = new Printed(stacks.get(0).unit()).metric();
+        boolean metric = stacks.get(0).unit().isMetric();
         Inline style = Inline.style();
         Inline script = Inline.script();
         Optional<Inline> keeper = live.map(Inline::of);
@@ -79,7 +78,7 @@ public final class Page {
         return "<a class=\"skip\" href=\"#stacks\">Go to the stack</a>\n"
                 + "<div class=\"bar\"><span class=\"maker\">Buildup</span>\n"
                 + "<div class=\"units scripted\" role=\"group\" aria-label=\"Sizes in\">"
-                + unit("in", "inches", !metric) + unit("mm", "millimetres", metric) + "</div></div>\n"
+                + unit("in", "inches", !metric) + unit("mm", "millimeters", metric) + "</div></div>\n"
                 + "<div id=\"stale\" role=\"alert\"" + hidden(above.stale().isEmpty()) + ">" + stale(above.stale())
                 + "</div>\n"
                 + "<section id=\"changed\" aria-labelledby=\"changed-head\""

@@ -18,7 +18,7 @@ record Tables(Answers known, String key) {
         return html(
                 key,
                 new SectionTables(known, Figures.INCHES).all(),
-                new SectionTables(known, Figures.MILLIMETRES).all(),
+                new SectionTables(known, Figures.MILLIMETERS).all(),
                 numbers(known.section()),
                 List.of(TextReport.CAUTION));
     }

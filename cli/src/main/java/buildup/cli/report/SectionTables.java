@@ -5,27 +5,30 @@ import buildup.cli.tell.SheetTables;
 import buildup.engine.Answers;
 import buildup.engine.Sheets;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The tables of one stack, in the order of a report; some without rows. */
-public final class SectionTables {
-    private final Answers known;
-    private final Printed printed;
-
-    public SectionTables(Answers known, Printed printed) {
-        this.known = known;
-        this.printed = printed;
-    }
-
+/**
+ * The tables of one stack, in the order of a report; some without rows.
+ *
+ * @param printer in whose unit; there are the same tables with the same rows in every unit
+ */
+public record SectionTables(Answers known, FigurePrinter printer) {
+    /** All but those of single objects, which stand at the head of a report. */
     public List<Table> all() {
-        SheetTables sheets = new SheetTables(new FigurePrinter(printed.unit()));
-        List<Table> tables = new ArrayList<>();
-        Sheets.of(known).stream().filter(sheet -> !sheet.single()).forEach(sheet -> tables.addAll(sheets.of(sheet)));
-        tables.addAll(new SupportTables(known, printed).all());
-        tables.addAll(new NailTables(known, printed).all());
-        tables.addAll(new LightTables(known, printed).all());
-        tables.addAll(new SightTables(known, printed).all());
-        return tables;
+        SheetTables tables = new SheetTables(printer);
+        List<Table> all = new ArrayList<>();
+        for (Sheet sheet : Sheets.of(known)) {
+            if (sheet.key().equals("lights")) {
+                Printed printed = new Printed(printer.unit());
+                all.addAll(new SupportTables(known, printed).all());
+                all.addAll(new NailTables(known, printed).all());
+            }
+            if (sheet.asked() && !sheet.single()) {
+                all.addAll(tables.of(sheet));
+            }
+        }
+        return List.copyOf(all);
     }
 }

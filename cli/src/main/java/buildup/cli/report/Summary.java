@@ -6,6 +6,9 @@ import buildup.engine.Answers;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Totals;
 import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,53 +23,56 @@ public final class Summary {
     private static final int LABEL = 17;
 
     private final Section section;
-    private final Printed printed;
+    private final FigurePrinter printer;
     private final List<Row> rows = new ArrayList<>();
     private final StringBuilder text = new StringBuilder();
 
     /** A figure and what it is called. */
     public record Row(String label, String value) {}
 
-    private Summary(Answer answer, Answers known, Printed printed) {
+    private Summary(Answer answer, Answers known, FigurePrinter printer) {
         this.section = known.section();
-        this.printed = printed;
+        this.printer = printer;
         totals();
     }
 
     /** The figures of the whole; the same labels in every unit. */
-    public static List<Row> rows(Answer answer, Answers known, Printed printed) {
-        return List.copyOf(new Summary(answer, known, printed).rows);
+    public static List<Row> rows(Answer answer, Answers known, FigurePrinter printer) {
+        return List.copyOf(new Summary(answer, known, printer).rows);
     }
 
     static String write(Answer answer, Answers known) {
-        Summary summary = new Summary(answer, known, new Printed(answer.unit()));
+        Summary summary = new Summary(answer, known, new FigurePrinter(answer.unit()));
         summary.rows.forEach(summary::line);
         summary.text.append('\n');
-        summary.lines(summary.printed.legend(), "");
+        summary.lines(summary.printer.legend(), "");
         return summary.text.toString();
     }
 
     private void totals() {
         Totals totals = section.totals();
-        row("Height", printed.size(totals.height()) + trim(totals.height(), totals.trimHeight()));
-        row("Projection", printed.size(totals.projection()) + trim(totals.projection(), totals.trimProjection()));
-        row("Bottom to top", printed.size(totals.bottom()) + " to " + printed.size(totals.top()));
+        row("Height", size(totals.height()) + trim(totals.height(), totals.trimHeight()));
+        row("Projection", size(totals.projection()) + trim(totals.projection(), totals.trimProjection()));
+        row("Bottom to top", printer.bare(Figure.length(totals.bottom())) + " to " + size(totals.top()));
         left("Under ceiling", section.ceilingLeft());
         left("Projection left", section.projectionLeft());
-        row("Weight", Printed.decimals(totals.weightPerFoot(), 2) + " lb a foot");
-        row("Area", Printed.decimals(totals.area(), 2) + " sq in");
+        row("Weight", printer.print(Figure.of(Quantity.LINE_WEIGHT, totals.weightPerFoot())));
+        row("Area", printer.print(Figure.area(totals.area())));
         row("Wood", String.join(", ", woods()));
     }
 
     /** What is said of the trim alone where nailers make a difference that shows. */
     private String trim(double all, double trim) {
-        return printed.size(all).equals(printed.size(trim)) ? "" : ", trim alone " + printed.size(trim);
+        return size(all).equals(size(trim)) ? "" : ", trim alone " + size(trim);
     }
 
     private void left(String label, OptionalDouble left) {
-        left.ifPresent(room -> row(
-                label,
-                room < -Tolerance.COINCIDENT ? printed.size(-room) + " too much" : printed.size(room) + " left"));
+        left.ifPresent(
+                room -> row(label, room < -Tolerance.COINCIDENT ? size(-room) + " too much" : size(room) + " left"));
+    }
+
+    private String size(double inches) {
+        return printer.print(Figure.length(inches));
     }
 
     private Set<String> woods() {

@@ -5,6 +5,7 @@ import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
+import buildup.shared.figure.FigurePrinter;
 import java.util.List;
 
 /** Everything known of one stack as text: the summary, then table by table, then a word of caution. */
@@ -26,7 +27,7 @@ public final class TextReport {
     private static String write(Answer answer, Answers known) {
         StringBuilder text = new StringBuilder(VerdictText.write(answer, known));
         text.append("\n").append(Summary.write(answer, known));
-        List<Table> tables = new SectionTables(known, new Printed(answer.unit())).all();
+        List<Table> tables = new SectionTables(known, new FigurePrinter(answer.unit())).all();
         tables.stream()
                 .filter(table -> !table.rows().isEmpty())
                 .forEach(table -> text.append('\n').append(TextTable.write(table, WIDTH)));

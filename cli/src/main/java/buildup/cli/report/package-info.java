@@ -1,7 +1,7 @@
 /**
  * Answers as reports. {@link buildup.cli.report.TextReport} says of one stack what a carpenter needs first, first;
- * {@link buildup.cli.report.JsonReport} says all of it to other programs, as {@code report.schema.json} beside this
- * package describes; {@link buildup.cli.report.ProfileReport} tells of the catalog. Nothing is computed here that the
+ * {@link buildup.cli.report.JsonReport} says all of it to other programs, as {@link
+ * buildup.cli.report.ReportSchema} describes; {@link buildup.cli.report.ProfileReport} tells of the catalog. Nothing is computed here that the
  * engine does not say.
  */
 @NullMarked

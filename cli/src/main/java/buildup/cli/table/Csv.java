@@ -19,12 +19,28 @@ public final class Csv {
 
     private Csv() {}
 
-    /** Headings and rows; the title is left out. */
+    /** Headings, each with its unit, and rows; the title is left out. */
     public static String write(Table table) {
         StringBuilder text = new StringBuilder();
-        line(text, table.columns().stream().map(Table.Column::heading).toList());
+        line(text, table.columns().stream().map(Csv::heading).toList());
         table.rows().forEach(row -> line(text, row.stream().map(Csv::cell).toList()));
         return text.toString();
+    }
+
+    /** The title in a line of its own, then the table. */
+    public static String titled(Table table) {
+        StringBuilder text = new StringBuilder();
+        line(text, List.of(inert(Display.plain(table.title()))));
+        return text.append(write(table)).toString();
+    }
+
+    /** Nothing but the end of a line, between one table and the next. */
+    public static String between() {
+        return LINE_END;
+    }
+
+    private static String heading(Table.Column column) {
+        return column.unit().isEmpty() ? column.heading() : (column.heading() + " " + column.unit()).strip();
     }
 
     private static String cell(Cell cell) {

@@ -16,9 +16,20 @@ public record Table(String title, List<Column> columns, List<List<Cell>> rows) {
         RIGHT
     }
 
-    /** A column and the words over it. */
-    public record Column(String heading, Align align) {}
+    /**
+     * A column.
+     *
+     * @param heading the words over it
+     * @param unit of the figures behind its cells, where the heading does not say it; a spreadsheet needs it
+     */
+    public record Column(String heading, Align align, String unit) {
+        /** A column whose heading says all. */
+        public Column(String heading, Align align) {
+            this(heading, align, "");
+        }
+    }
 
+    /** Copies the lists. */
     public Table {
         columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();

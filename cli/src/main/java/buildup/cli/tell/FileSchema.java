@@ -27,7 +27,12 @@ public final class FileSchema {
      * @param notices the sheet of its notices
      */
     public static Json of(String name, String title, List<Sheet> blocks, Sheet notices) {
-        return head(name, title, NUMBERS).putAll(content(blocks, notices));
+        return of(name, title, content(blocks, notices));
+    }
+
+    /** The schema of a file whose content is known. */
+    public static Json of(String name, String title, Json content) {
+        return head(name, title, NUMBERS).putAll(content);
     }
 
     /** What stands first in each schema. */
@@ -41,10 +46,16 @@ public final class FileSchema {
 
     /** The same for a file that lies within another. */
     public static Json content(List<Sheet> blocks, Sheet notices) {
+        return content(blocks, notices, new Json());
+    }
+
+    /** @param more properties that no sheet knows */
+    public static Json content(List<Sheet> blocks, Sheet notices, Json more) {
         Json properties = new Json()
                 .put("title", new Json().put("type", "string").put("description", "of the document, or its file"))
                 .put("units", units());
         SheetSchema.put(properties, blocks);
+        properties.putAll(more);
         SheetSchema.put(properties, List.of(notices));
         Json refused =
                 new Json().put("properties", new Json().put("notices", new Json().put("contains", level("refusal"))));
@@ -67,5 +78,29 @@ public final class FileSchema {
         return new Json()
                 .texts("enum", symbols)
                 .put("description", "the unit of the document, in which sentences are written");
+    }
+
+    /**
+     * The schema of a file of two answers beside each other: each as it is by itself, and what differs; without that when
+     * either was refused.
+     *
+     * @param one the schema of an answer by itself
+     */
+    public static Json ofTwo(String name, String title, Json one) {
+        Json properties = new Json()
+                .put("a", reference("the first"))
+                .put("b", reference("the second"))
+                .putAll(BesideJson.schema());
+        List<String> differences = List.of("figures", "differing", "differences");
+        Json together = new Json();
+        differences.forEach(key -> together.texts(key, differences));
+        return head(name, title, NUMBERS)
+                .putAll(SheetSchema.object(properties, List.of("a", "b")))
+                .put("dependentRequired", together)
+                .put("$defs", new Json().put("one", one));
+    }
+
+    private static Json reference(String meaning) {
+        return new Json().put("$ref", "#/$defs/one").put("description", meaning);
     }
 }

@@ -83,29 +83,11 @@ public record SheetJson(FigurePrinter printer) {
     }
 
     private void cell(Json json, Column column, Cell cell) {
-        if (cell instanceof Cell.Number number) {
-            json.put(column.key(), number.amount());
-        } else if (cell instanceof Cell.Amount amount) {
-            json.put(column.key(), amount.figure().amount());
-        } else if (cell instanceof Cell.Words words) {
-            json.put(column.key(), words.words());
-        } else if (cell instanceof Cell.Saying saying) {
+        if (cell instanceof Cell.Saying saying) {
             json.put(column.key(), printer.print(saying.phrase()));
-        } else if (cell instanceof Cell.Flag flag) {
-            json.put(column.key(), flag.yes());
-        } else if (cell instanceof Cell.Place place) {
-            json.numbers(column.key(), List.of(place.x(), place.y()));
-        } else if (cell instanceof Cell.Names names) {
-            json.texts(column.key(), names.names());
-        } else if (cell instanceof Cell.Numbers numbers) {
-            json.numbers(column.key(), numbers.amounts());
         } else if (cell instanceof Cell.Sayings sayings) {
             json.texts(
                     column.key(), sayings.phrases().stream().map(printer::print).toList());
-        } else if (cell instanceof Cell.Called called) {
-            json.put(
-                    column.key(),
-                    called.rows().stream().map(row -> called(called, row)).toList());
         } else if (cell instanceof Cell.Rows rows && column.type() instanceof Type.Nested nested) {
             List<Json> objects = rows.rows().stream()
                     .map(row -> object(nested.columns(), row))
@@ -115,6 +97,29 @@ public record SheetJson(FigurePrinter printer) {
             } else if (!objects.isEmpty()) {
                 json.put(column.key(), objects.get(0));
             }
+        } else {
+            value(json, column.key(), cell);
+        }
+    }
+
+    /** A cell that holds neither rows nor a sentence; nothing when it is empty. */
+    static void value(Json json, String key, Cell cell) {
+        if (cell instanceof Cell.Number number) {
+            json.put(key, number.amount());
+        } else if (cell instanceof Cell.Amount amount) {
+            json.put(key, amount.figure().amount());
+        } else if (cell instanceof Cell.Words words) {
+            json.put(key, words.words());
+        } else if (cell instanceof Cell.Flag flag) {
+            json.put(key, flag.yes());
+        } else if (cell instanceof Cell.Place place) {
+            json.numbers(key, List.of(place.x(), place.y()));
+        } else if (cell instanceof Cell.Names names) {
+            json.texts(key, names.names());
+        } else if (cell instanceof Cell.Numbers numbers) {
+            json.numbers(key, numbers.amounts());
+        } else if (cell instanceof Cell.Called called) {
+            json.put(key, called.rows().stream().map(row -> called(called, row)).toList());
         }
     }
 

@@ -1,7 +1,7 @@
 // The front of a length of the run, both ends returned round square corners, so that they show the section's own
 // outline; each strip as light as the light and the open room before it make it.
 
-// What an evenly lit room gives beside the light itself; a draughtsman's choice, not a measurement.
+// What an evenly lit room gives beside the light itself; a drafting choice, not a measurement.
 const ROOM_SHARE = 0.45;
 // Strips to the height of the picture, of flat faces and of curves.
 const FLAT_STRIPS = 90;

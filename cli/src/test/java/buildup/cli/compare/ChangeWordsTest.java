@@ -3,7 +3,7 @@ package buildup.cli.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.command.Typed;
-import buildup.cli.report.Printed;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -82,17 +82,28 @@ class ChangeWordsTest {
 
     @Test
     void sizes_that_would_be_printed_alike_are_told_in_decimals() {
-        assertThat(inches(SHELF.replace("out: 1 ", "out: 1.01 "), SHELF.replace("out: 1 ", "out: 1.02 ")))
-                .startsWith("projection 5.760 -> 5.770");
+        assertThat(inches(SHELF.replace("out: 1 ", "out: 1.005 "), SHELF.replace("out: 1 ", "out: 1.025 ")))
+                .startsWith("projection 5.755 -> 5.775");
+    }
+
+    @Test
+    void what_no_saw_can_cut_is_no_change() {
+        assertThat(inches(SHELF, SHELF.replace("out: 1 ", "out: 1.0001 "))).isEmpty();
+        assertThat(inches(SHELF, SHELF.replace("out: 1 ", "out: 1.015 ")))
+                .as("areas and weights alone")
+                .singleElement()
+                .asString()
+                .endsWith("figures, of which 4 differ.");
+        assertThat(inches(SHELF, SHELF.replace("out: 1 ", "out: 1-1/64 "))).contains("projection 5-3/4 -> 5-3/4+");
     }
 
     @Test
     void millimetres_say_the_same_phrases() {
         Comparison comparison = compared(SHELF, SHELF.replace("lip: 1, out: 1 ", "lip: 1.2, out: 1-1/4 "));
-        List<String> metric = ChangeWords.of(comparison, new Printed(LengthUnit.MILLIMETRE));
+        List<String> metric = ChangeWords.of(comparison, new FigurePrinter(LengthUnit.MILLIMETRE));
         assertThat(metric)
-                .hasSameSizeAs(ChangeWords.of(comparison, new Printed(LengthUnit.INCH)))
-                .contains("projection 146 mm -> 152.4 mm", "fascia: bottom 127 mm -> 121.9 mm");
+                .hasSameSizeAs(ChangeWords.of(comparison, FigurePrinter.INCHES))
+                .contains("projection 146.1- -> 152.4 mm", "fascia: bottom 127 -> 121.9+ mm");
     }
 
     @Test
@@ -111,12 +122,12 @@ class ChangeWordsTest {
 
     @Test
     void what_no_phrase_is_for_is_at_least_counted() {
-        String other = SHELF.replace("height: 0 }", "height: 0.001 }");
+        String other = SHELF.replace("height: 0 }", "height: 1/16 }");
         assertThat(inches(SHELF, other)).isNotEmpty();
     }
 
     private static List<String> inches(String a, String b) {
-        return ChangeWords.of(compared(a, b), new Printed(LengthUnit.INCH));
+        return ChangeWords.of(compared(a, b), FigurePrinter.INCHES);
     }
 
     private static Comparison compared(String a, String b) {

@@ -4,22 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.Ran;
+import buildup.cli.Schemas;
 import buildup.cli.command.Typed;
-import buildup.cli.compare.Comparison.Block;
-import buildup.cli.compare.Comparison.Pair;
 import buildup.cli.report.RandomStacks;
 import buildup.cli.table.Display;
+import buildup.cli.tell.Beside.Pair;
 import buildup.engine.Answer;
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -40,7 +32,7 @@ class ComparisonTest {
             Comparison same = compared(RandomStacks.of(seed), RandomStacks.of(seed));
             assertThat(same.differing()).as("seed %d", seed).isZero();
             assertThat(same.alike()).isTrue();
-            assertThat(same.figures()).isPositive();
+            assertThat(same.count()).isPositive();
         }
     }
 
@@ -55,10 +47,11 @@ class ComparisonTest {
             Comparison there = Comparison.of(a, b).orElseThrow();
             Comparison back = Comparison.of(b, a).orElseThrow();
             assertThat(back.differing()).as("seed %d", seed).isEqualTo(there.differing());
-            assertThat(back.figures()).as("seed %d", seed).isEqualTo(there.figures());
-            Pair totals = there.block("totals").pairs().get(0);
-            Pair opposite = back.block("totals").pairs().get(0);
-            assertThat(totals.more(0).orElseThrow()).isCloseTo(-opposite.more(0).orElseThrow(), within(1e-12));
+            assertThat(back.count()).as("seed %d", seed).isEqualTo(there.count());
+            Pair totals = there.pairs("totals").get(0);
+            Pair opposite = back.pairs("totals").get(0);
+            assertThat(more(totals, "height").orElseThrow())
+                    .isCloseTo(-more(opposite, "height").orElseThrow(), within(1e-12));
         }
     }
 
@@ -70,29 +63,29 @@ class ComparisonTest {
                   - { name: shelf, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: 4 }
                   - { name: rail, profile: board 3/4 x 4, back: wall, bottom: 0 }
                 """);
-        assertThat(comparison.block("pieces").pairs()).allMatch(Pair::alike);
+        assertThat(comparison.pairs("pieces")).allMatch(Pair::alike);
     }
 
     @Test
     void of_rows_with_one_name_the_first_goes_with_the_first() {
         String twice = LEDGE + "  - { name: bead, profile: board 1/4 x 1, back: rail.face, bottom: 1 }\n";
         Comparison comparison = compared(twice, twice.replace("bottom: 1 }", "bottom: 2 }"));
-        List<Pair> faces = comparison.block("members").pairs().stream()
+        List<Pair> faces = comparison.pairs("members").stream()
                 .filter(pair -> pair.names().equals(List.of("rail", "face")))
                 .toList();
         assertThat(faces).extracting(Pair::number).containsExactly(1, 2);
-        assertThat(faces.get(0).more(0).orElseThrow()).isCloseTo(1, within(1e-9));
-        assertThat(faces.get(1).more(0).orElseThrow()).isCloseTo(-1, within(1e-9));
+        assertThat(more(faces.get(0), "length").orElseThrow()).isCloseTo(1, within(1e-9));
+        assertThat(more(faces.get(1), "length").orElseThrow()).isCloseTo(-1, within(1e-9));
     }
 
     @Test
     void a_row_of_one_alone_has_no_difference() {
         Comparison comparison = compared(
                 LEDGE, LEDGE + "  - { name: cap, profile: board 3/4 x 5, lay: flat, back: wall, bottom: 5 }\n");
-        Pair cap = last(comparison.block("pieces"));
+        Pair cap = last(comparison.pairs("pieces"));
         assertThat(cap.names()).containsExactly("cap");
         assertThat(cap.a()).isEmpty();
-        assertThat(cap.more(0)).isEmpty();
+        assertThat(more(cap, "top")).isEmpty();
         assertThat(cap.alike()).isFalse();
     }
 
@@ -116,10 +109,10 @@ class ComparisonTest {
 
     @Test
     void a_difference_that_is_no_sixteenth_is_told_in_thousandths_and_metric_in_millimetres() {
-        assertThat(text(LEDGE, LEDGE.replace("3/4 x 4,", "3/4 x 4.01,"))).contains("+0.010");
+        assertThat(text(LEDGE, LEDGE.replace("3/4 x 4,", "3/4 x 4.02,"))).contains("+0.020");
         String metric = "units: mm\n" + LEDGE.replace("3/4 x 3-1/2", "19 x 89");
         assertThat(text(metric.replace("3/4 x 4,", "19 x 100,"), metric.replace("3/4 x 4,", "19 x 110,")))
-                .contains("+10 mm");
+                .contains("+10");
     }
 
     @Test
@@ -188,8 +181,12 @@ class ComparisonTest {
                         Ran.of("report", cornice).code(), Ran.of("report", head).code()));
     }
 
-    private static Pair last(Block block) {
-        return block.pairs().get(block.pairs().size() - 1);
+    private static Pair last(List<Pair> pairs) {
+        return pairs.get(pairs.size() - 1);
+    }
+
+    private static OptionalDouble more(Pair pair, String key) {
+        return pair.more(pair.at(key));
     }
 
     private static Comparison compared(String a, String b) {
@@ -205,21 +202,6 @@ class ComparisonTest {
     }
 
     private static List<String> faults(String report) {
-        Schema schema = SchemaRegistry.withDefaultDialect(
-                        SpecificationVersion.DRAFT_2020_12,
-                        builder -> builder.schemas(Map.of("urn:buildup:report", resource("report.schema.json"))))
-                .getSchema(resource("comparison.schema.json"));
-        return schema.validate(report, InputFormat.JSON).stream()
-                .map(Object::toString)
-                .toList();
-    }
-
-    private static String resource(String name) {
-        try (InputStream in =
-                Objects.requireNonNull(ComparisonTest.class.getResourceAsStream("/buildup/cli/" + name))) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+        return Schemas.faults("comparison", report);
     }
 }

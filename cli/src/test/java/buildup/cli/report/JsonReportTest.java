@@ -4,16 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.Ran;
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
+import buildup.cli.Schemas;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,15 +29,15 @@ class JsonReportTest {
             "contacts",
             "overlaps",
             "voids",
-            "verdict",
             "lights",
             "shadows",
             "eyes",
+            "seen",
             "coverage",
+            "verdict",
             "support",
             "nails",
             "proposals",
-            "seen",
             "notices");
 
     @Test
@@ -195,18 +188,6 @@ class JsonReportTest {
     }
 
     private static List<String> faults(String report) {
-        return schema().validate(report, InputFormat.JSON).stream()
-                .map(Object::toString)
-                .toList();
-    }
-
-    private static Schema schema() {
-        try (InputStream in =
-                Objects.requireNonNull(JsonReport.class.getResourceAsStream("/buildup/cli/report.schema.json"))) {
-            return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
-                    .getSchema(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new AssertionError(e);
-        }
+        return Schemas.faults("report", report);
     }
 }

@@ -23,6 +23,12 @@ public final class Tolerance {
     /** A void smaller than this, in square inches, is a glue line. */
     public static final double LEAST_VOID_AREA = 0.001;
 
+    /**
+     * Two sizes nearer than this are one to whoever cuts them: 1/64, half of what a shop rule divides and about what a
+     * trim saw repeats (common practice, no source). Two stacks beside each other do not differ by less.
+     */
+    public static final double SAW_CUT = 1.0 / 64;
+
     private Tolerance() {}
 
     /** Whether two lengths agree within {@link #COINCIDENT}. */

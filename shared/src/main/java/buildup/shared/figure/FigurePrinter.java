@@ -8,6 +8,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Figures and phrases as people read them, in the unit of the document: metric where it counts in millimeters or
@@ -19,6 +20,11 @@ import java.util.Set;
 public record FigurePrinter(LengthUnit unit) {
     /** Reads inches. */
     public static final FigurePrinter INCHES = new FigurePrinter(LengthUnit.INCH);
+
+    /** Decimals of an inch that whoever grinds steel reads. */
+    public static final int FINE_PLACES = 3;
+
+    private static final int FINE_METRIC_PLACES = 2;
 
     /** Digits of a printed figure that computing does not blur. */
     private static final int COMPUTED = 9;
@@ -82,7 +88,7 @@ public record FigurePrinter(LengthUnit unit) {
     private String length(Figure figure) {
         Length length = Length.inches(figure.amount());
         return switch (figure.rounding().step()) {
-            case FINE -> decimal(figure, metric() ? 2 : 3);
+            case FINE -> decimal(figure, metric() ? FINE_METRIC_PLACES : FINE_PLACES);
             case DECIMALS -> decimal(figure, figure.rounding().places());
             case LISTED -> metric() ? LengthPrinter.tenths(length) : LengthPrinter.fraction(length, LISTED);
             case STICK -> metric() ? LengthPrinter.tenths(length) : stick(length);
@@ -136,17 +142,22 @@ public record FigurePrinter(LengthUnit unit) {
 
     /** A value as words. */
     public String print(Value value) {
+        return print(value, this::print);
+    }
+
+    private String print(Value value, Function<Figure, String> figures) {
         if (value instanceof Figure figure) {
-            return print(figure);
+            return figures.apply(figure);
         }
         if (value instanceof Text text) {
             return text.words();
         }
-        return value instanceof Phrase phrase ? print(phrase) : listed((Listing) value);
+        return value instanceof Phrase phrase ? print(phrase, figures) : listed((Listing) value, figures);
     }
 
-    private String listed(Listing listing) {
-        List<String> each = listing.values().stream().map(this::print).toList();
+    private String listed(Listing listing, Function<Figure, String> figures) {
+        List<String> each =
+                listing.values().stream().map(value -> print(value, figures)).toList();
         if (listing.last().isEmpty() || each.size() < 2) {
             return String.join(", ", each);
         }
@@ -156,6 +167,15 @@ public record FigurePrinter(LengthUnit unit) {
 
     /** The words with what stands in their places; a place that nothing fills shows its name. */
     public String print(Phrase phrase) {
+        return print(phrase, this::print);
+    }
+
+    /** The same with lengths without their unit, as in a table of bare sizes. */
+    public String bare(Phrase phrase) {
+        return print(phrase, figure -> figure.quantity() == Quantity.LENGTH ? bare(figure) : print(figure));
+    }
+
+    private String print(Phrase phrase, Function<Figure, String> figures) {
         StringBuilder text = new StringBuilder();
         String template = phrase.template();
         int at = 0;
@@ -167,7 +187,8 @@ public record FigurePrinter(LengthUnit unit) {
                 at += 2;
             } else if (c == '{' && end > at) {
                 String name = template.substring(at + 1, end);
-                text.append(value(phrase, name).map(this::print).orElse(name));
+                text.append(
+                        value(phrase, name).map(value -> print(value, figures)).orElse(name));
                 at = end + 1;
             } else {
                 text.append(c);

@@ -308,21 +308,27 @@ public final class Columns<T> {
 
     /** A table for each word of a column, as one for each light. */
     public Columns<T> tableFor(String apart, String tableTitle, String... keys) {
-        tables.add(new Layout(
-                Phrase.of(tableTitle), Arrays.asList(keys), Optional.of(apart), Optional.empty(), List.of()));
-        return this;
+        return table(tableTitle, keys).lastTable(layout -> layout.apart(apart));
     }
 
     /** A table with a line for each row of a nested column, as for each price of an item. */
     public Columns<T> tableOfEach(String nested, String tableTitle, String... keys) {
-        tables.add(new Layout(
-                Phrase.of(tableTitle), Arrays.asList(keys), Optional.empty(), Optional.of(nested), List.of()));
-        return this;
+        return table(tableTitle, keys).lastTable(layout -> layout.each(nested));
     }
 
     /** A table of the rows in which one of these columns holds something. */
     public Columns<T> tableWhere(List<String> holds, String tableTitle, String... keys) {
-        tables.add(new Layout(Phrase.of(tableTitle), Arrays.asList(keys), Optional.empty(), Optional.empty(), holds));
+        return table(tableTitle, keys).lastTable(layout -> layout.where(holds));
+    }
+
+    /** The last table has a column for each word of that column, with the last of its keys below. */
+    public Columns<T> across(String columnKey) {
+        return lastTable(layout -> layout.across(columnKey));
+    }
+
+    private Columns<T> lastTable(UnaryOperator<Layout> change) {
+        int at = tables.size() - 1;
+        tables.set(at, change.apply(tables.get(at)));
         return this;
     }
 

@@ -22,7 +22,7 @@ public final class FrontView {
     /** The same on curves, where the tone changes faster. */
     private static final double CURVED_STRIP = 1.0 / 32;
 
-    /** What an evenly lit room gives beside the light itself; a draughtsman's choice, not a measurement. */
+    /** What an evenly lit room gives beside the light itself; a drafting choice, not a measurement. */
     private static final double ROOM_SHARE = 0.45;
 
     /**

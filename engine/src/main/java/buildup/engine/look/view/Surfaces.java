@@ -23,7 +23,7 @@ public final class Surfaces {
         return outer(section.skin(), List.of());
     }
 
-    /** All but floor and ceiling: a light of the draughtsman comes through the ceiling. */
+    /** All but floor and ceiling: the drafting light comes through the ceiling. */
     public static List<Surface> withoutFloorAndCeiling(Section section) {
         List<Integer> numbers = new ArrayList<>();
         List<Outline> outlines = new ArrayList<>();

@@ -1,10 +1,12 @@
 package buildup.engine.section.compose;
 
+import buildup.profiles.region.Bound;
 import buildup.shared.figure.Quantity;
 import buildup.shared.sheet.Columns;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** What the section itself says, as sheets. */
 public final class SectionSheets {
@@ -54,6 +56,7 @@ public final class SectionSheets {
         return Sheet.of("steps", "STEP BY STEP: the whole stack once each piece is up", section.steps())
                 .words("letter", "", step -> Section.letter(step.body()))
                 .text()
+                .alone()
                 .name("piece", "piece", step -> section.name(step.body()))
                 .length("height", "height so far", Step::height)
                 .length("projection", "projection so far", Step::projection)
@@ -165,6 +168,8 @@ public final class SectionSheets {
 
     private Sheet voids() {
         Columns<Hollow> columns = Sheet.of("voids", "CLOSED VOIDS", section.voids())
+                .name("between", "between", this::between)
+                .text()
                 .measure("area", "", Quantity.AREA, Hollow::area)
                 .place(
                         "at",
@@ -176,6 +181,16 @@ public final class SectionSheets {
                 .words("closed", "closed by", SectionSheets::closed)
                 .text();
         return columns.table("CLOSED VOIDS", "area", "at", "closed").sheet();
+    }
+
+    /** The bodies round it. */
+    private String between(Hollow hollow) {
+        return hollow.ring().bounds().stream()
+                .map(Bound::outline)
+                .distinct()
+                .sorted()
+                .map(section::name)
+                .collect(Collectors.joining(", "));
     }
 
     private static String closed(Hollow hollow) {

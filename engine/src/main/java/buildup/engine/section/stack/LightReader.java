@@ -18,12 +18,12 @@ import java.util.OptionalDouble;
 /** Reads the lights: a distant one by its altitude, a lamp by its place, the sun by place, day and hour. */
 final class LightReader {
     /**
-     * The draughtsman's light: over the left shoulder along the diagonal of a cube, so that its ray stands at 45 degrees
+     * The drafting light: over the left shoulder along the diagonal of a cube, so that its ray stands at 45 degrees
      * in plan, elevation and section; true altitude atan(1/sqrt 2). Radford's Cyclopedia of Construction, vol. 1,
      * "Shades and Shadows".
      */
-    static final Light DRAUGHTSMAN =
-            new Light.Distant("draughtsman", Math.toDegrees(Math.atan(Math.sqrt(0.5))), 45, Optional.empty());
+    static final Light DRAFTING =
+            new Light.Distant("drafting", Math.toDegrees(Math.atan(Math.sqrt(0.5))), 45, Optional.empty());
 
     private final RuleReader levels;
     private final Notices notices;
@@ -35,7 +35,7 @@ final class LightReader {
 
     List<Light> read(Fields root) {
         if (!root.has("lights")) {
-            return List.of(DRAUGHTSMAN);
+            return List.of(DRAFTING);
         }
         List<Light> lights = new ArrayList<>();
         for (Fields light : root.list("lights")) {

@@ -20,7 +20,7 @@ class CorniceLightTest {
     }
 
     @Test
-    void the_draughtsman_s_light_stands_at_45_degrees_in_section() {
+    void the_drafting_light_stands_at_45_degrees_in_section() {
         Shone light = Shone.distant(CORNICE.section(), 35.264, 45);
         assertThat(light.lighting().sectionAngle()).hasValueCloseTo(45.0, NEAR);
         assertThat(Lights.sectionAngle(40, 60)).isCloseTo(59.21, within(0.005));
@@ -119,9 +119,9 @@ class CorniceLightTest {
     }
 
     @Test
-    void the_light_of_a_stack_that_gives_none_is_the_draughtsman_s() {
+    void the_light_of_a_stack_that_gives_none_is_the_drafting_light() {
         assertThat(CORNICE.stack().lights()).singleElement().satisfies(light -> {
-            assertThat(light.name()).isEqualTo("draughtsman");
+            assertThat(light.name()).isEqualTo("drafting");
             assertThat(light.mark()).isEmpty();
         });
         // Radford's Cyclopedia of Construction, vol. 1, "Shades and Shadows": 45 degrees in plan and elevation

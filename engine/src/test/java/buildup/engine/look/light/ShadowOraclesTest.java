@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * The shadows of single members under a ray at 45 degrees: closed forms of reference/light-and-sight.md. The light is
- * the draughtsman's (Radford's Cyclopedia of Construction, vol. 1, "Shades and Shadows").
+ * the drafting light (Radford's Cyclopedia of Construction, vol. 1, "Shades and Shadows").
  */
 class ShadowOraclesTest {
     private static final Offset<Double> EXACT = within(1e-9);

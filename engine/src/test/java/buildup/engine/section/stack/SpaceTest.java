@@ -49,10 +49,10 @@ class SpaceTest {
     }
 
     @Test
-    void without_lights_there_is_the_draughtsman_s_light() {
+    void without_lights_there_is_the_drafting_light() {
         // a ray at 45 degrees in plan and elevation: true altitude atan(1/sqrt 2) = 35.264
         assertThat(Bench.onWall(BOARD).stack().lights()).singleElement().satisfies(light -> {
-            assertThat(light.name()).isEqualTo("draughtsman");
+            assertThat(light.name()).isEqualTo("drafting");
             assertThat(light).isInstanceOf(Light.Distant.class);
             assertThat(((Light.Distant) light).altitude())
                     .isCloseTo(35.264, org.assertj.core.api.Assertions.within(0.001));
@@ -91,7 +91,7 @@ class SpaceTest {
                 eyes:
                   - { name: standing, distance: 72, height: floor + 60 }
                 lights:
-                  - { name: draughtsman, altitude: 35.264, azimuth: 45 }
+                  - { name: drafting, altitude: 35.264, azimuth: 45 }
                   - { name: lamp, at: { distance: 60, height: floor + 80 }, width: 4 }
                 pieces:
                   - { name: stud, kind: framing, section: [out 3, up 9], face: wall, bottom: datum, wood: heavy-wood }

@@ -1,0 +1,224 @@
+package buildup.cli.tell;
+
+import buildup.cli.table.Cell;
+import buildup.cli.table.Table;
+import buildup.cli.table.Table.Align;
+import buildup.cli.tell.Beside.Pair;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.sheet.Column;
+import buildup.shared.sheet.Layout;
+import buildup.shared.sheet.Sheet;
+import buildup.shared.sheet.Type;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Two answers beside each other as tables: what is alike in one line, what differs with A over B over their difference.
+ *
+ * @param printer in which unit; the tables have the same rows in every unit
+ */
+public record BesideTables(FigurePrinter printer) {
+    /** The columns of one table: what a row is known by, then its figures. */
+    private record Heads(List<Integer> names, List<Integer> figures) {}
+
+    /** The tables that have rows, in the order of a report. */
+    public List<Table> of(List<Beside> all) {
+        return all.stream()
+                .flatMap(one -> one.sheet().tables().stream().flatMap(layout -> tables(one, layout)))
+                .filter(table -> !table.rows().isEmpty())
+                .toList();
+    }
+
+    private Stream<Table> tables(Beside beside, Layout layout) {
+        Sheet sheet = beside.sheet();
+        Heads heads = heads(sheet, layout);
+        if (heads.figures().isEmpty()) {
+            return Stream.empty();
+        }
+        String title = printer.print(layout.title());
+        if (sheet.single()) {
+            return Stream.of(figureByFigure(title, heads, beside.pairs()));
+        }
+        Map<String, List<Pair>> parts = new LinkedHashMap<>();
+        for (Pair pair : beside.pairs()) {
+            if (counts(sheet, layout, pair)) {
+                parts.computeIfAbsent(apart(layout, pair), word -> new ArrayList<>())
+                        .add(pair);
+            }
+        }
+        return parts.entrySet().stream()
+                .map(part -> table(SheetTables.titled(title, part.getKey()), sheet, heads, part.getValue()));
+    }
+
+    private static Heads heads(Sheet sheet, Layout layout) {
+        List<String> keys = layout.keys();
+        List<Integer> names = IntStream.range(0, sheet.columns().size())
+                .filter(i -> sheet.columns().get(i).name())
+                .filter(i -> !layout.apart()
+                        .equals(Optional.of(sheet.columns().get(i).key())))
+                .boxed()
+                .toList();
+        List<Integer> figures = keys.stream()
+                .map(key -> sheet.at(key.split("\\.", 2)[0]).orElseThrow())
+                .filter(i ->
+                        !sheet.columns().get(i).name() && sheet.columns().get(i).compared())
+                .distinct()
+                .toList();
+        return new Heads(names, figures);
+    }
+
+    /** What runs across in a report of one is told of two only where it differs. */
+    private static boolean counts(Sheet sheet, Layout layout, Pair pair) {
+        boolean told = layout.across().isEmpty() || !pair.alike();
+        return told
+                && Stream.of(pair.a(), pair.b())
+                        .flatMap(Optional::stream)
+                        .anyMatch(row -> SheetTables.belongs(sheet, layout, row));
+    }
+
+    private static String apart(Layout layout, Pair pair) {
+        return layout.apart()
+                .map(pair::at)
+                .flatMap(at -> Stream.of(pair.cellOfA(at), pair.cellOfB(at))
+                        .filter(buildup.shared.sheet.Cell.Words.class::isInstance)
+                        .findFirst())
+                .map(cell -> ((buildup.shared.sheet.Cell.Words) cell).words())
+                .orElse("");
+    }
+
+    private Table figureByFigure(String title, Heads heads, List<Pair> pairs) {
+        Cells cells = new Cells(printer);
+        List<List<Cell>> rows = new ArrayList<>();
+        for (Pair pair : pairs) {
+            for (int i : heads.figures()) {
+                Column column = pair.columns().get(i);
+                if (pair.cellOfA(i) != buildup.shared.sheet.Cell.NONE
+                        || pair.cellOfB(i) != buildup.shared.sheet.Cell.NONE) {
+                    String heading = cells.columns(column)
+                            .findFirst()
+                            .map(Table.Column::heading)
+                            .orElse("");
+                    rows.add(List.of(
+                            Cell.of(heading),
+                            inOne(cells.cells(column, pair.cellOfA(i))),
+                            inOne(cells.cells(column, pair.cellOfB(i))),
+                            inOne(difference(pair, i))));
+                }
+            }
+        }
+        return new Table(title, Table.columns("", ">A", ">B", ">B - A"), rows);
+    }
+
+    private static Cell inOne(Stream<Cell> cells) {
+        return cells.reduce((one, other) -> Cell.of(one.text() + ", " + other.text()))
+                .orElse(Cell.EMPTY);
+    }
+
+    private Table table(String title, Sheet sheet, Heads heads, List<Pair> pairs) {
+        Cells cells = new Cells(printer);
+        List<Table.Column> columns = new ArrayList<>();
+        columns.addAll(
+                cells.columns(heads.names().stream().map(sheet.columns()::get).toList()));
+        columns.add(new Table.Column("in", Align.LEFT));
+        columns.addAll(
+                cells.columns(heads.figures().stream().map(sheet.columns()::get).toList()));
+        return new Table(
+                title,
+                columns,
+                pairs.stream().flatMap(pair -> rows(heads, pair)).toList());
+    }
+
+    private Stream<List<Cell>> rows(Heads heads, Pair pair) {
+        List<Cell> names = names(heads, pair);
+        if (!pair.both()) {
+            return Stream.of(pair.a().isPresent() ? a(heads, pair, names, "A only") : b(heads, pair, names, "B only"));
+        }
+        if (heads.figures().stream().allMatch(pair::alike)) {
+            return Stream.of(a(heads, pair, names, "both"));
+        }
+        List<Cell> ditto = names.stream().map(name -> Cell.EMPTY).toList();
+        return Stream.of(
+                a(heads, pair, names, "A"),
+                b(heads, pair, ditto, "B"),
+                row(heads, ditto, "B - A", i -> difference(pair, i)));
+    }
+
+    private List<Cell> names(Heads heads, Pair pair) {
+        Cells cells = new Cells(printer);
+        return heads.names().stream()
+                .flatMap(i ->
+                        cells.cells(pair.columns().get(i), pair.a().isPresent() ? pair.cellOfA(i) : pair.cellOfB(i)))
+                .toList();
+    }
+
+    private List<Cell> a(Heads heads, Pair pair, List<Cell> names, String in) {
+        return row(
+                heads, names, in, i -> new Cells(printer).cells(pair.columns().get(i), pair.cellOfA(i)));
+    }
+
+    private List<Cell> b(Heads heads, Pair pair, List<Cell> names, String in) {
+        return row(
+                heads, names, in, i -> new Cells(printer).cells(pair.columns().get(i), pair.cellOfB(i)));
+    }
+
+    private interface Told {
+        Stream<Cell> of(int column);
+    }
+
+    private static List<Cell> row(Heads heads, List<Cell> names, String in, Told told) {
+        List<Cell> cells = new ArrayList<>(names);
+        cells.add(Cell.of(in));
+        heads.figures().forEach(i -> told.of(i).forEach(cells::add));
+        return cells;
+    }
+
+    /** B less A; as many cells as the column takes. */
+    private Stream<Cell> difference(Pair pair, int column) {
+        Type type = pair.columns().get(column).type();
+        if (type instanceof Type.Place) {
+            boolean both = pair.cellOfA(column) instanceof buildup.shared.sheet.Cell.Place
+                    && pair.cellOfB(column) instanceof buildup.shared.sheet.Cell.Place;
+            return both && !pair.alike(column)
+                    ? places((buildup.shared.sheet.Cell.Place) pair.cellOfA(column), (buildup.shared.sheet.Cell.Place)
+                            pair.cellOfB(column))
+                    : Stream.of(pair.alike(column) ? Cell.EMPTY : Cell.of("differs"), Cell.EMPTY);
+        }
+        if (pair.alike(column)) {
+            return Stream.of(Cell.EMPTY);
+        }
+        return Stream.of(figure(pair, column).map(this::difference).orElse(Cell.of("differs")));
+    }
+
+    private Stream<Cell> places(buildup.shared.sheet.Cell.Place a, buildup.shared.sheet.Cell.Place b) {
+        return Stream.of(b.x() - a.x(), b.y() - a.y())
+                .map(more -> Math.abs(more) < Tolerance.SAW_CUT ? Cell.EMPTY : difference(Figure.length(more)));
+    }
+
+    /** How much more B has; absent where one of the two has no number. */
+    private static Optional<Figure> figure(Pair pair, int column) {
+        OptionalDouble more = pair.more(column);
+        if (more.isEmpty()) {
+            return Optional.empty();
+        }
+        if (pair.columns().get(column).type() instanceof Type.Measure measure) {
+            return Optional.of(new Figure(measure.quantity(), more.getAsDouble(), measure.rounding()));
+        }
+        Figure a = ((buildup.shared.sheet.Cell.Amount) pair.cellOfA(column)).figure();
+        return Optional.of(new Figure(a.quantity(), more.getAsDouble(), a.rounding()));
+    }
+
+    /** With its sign in front, and without a mark behind that could be taken for a second one. */
+    private Cell difference(Figure figure) {
+        return Cell.of(
+                (figure.amount() < 0 ? "-" : "+") + new Change(printer).amount(figure),
+                figure.quantity().shown(figure.amount(), printer.metric()));
+    }
+}
