@@ -1,6 +1,12 @@
 package buildup.cli.command;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -12,6 +18,8 @@ import picocli.CommandLine.Help.Ansi;
         description = "Works out sections of built-up trim before wood is milled.",
         synopsisSubcommandLabel = "COMMAND")
 public final class Buildup {
+    private static final Set<String> VERSION = Set.of("--version", "-V");
+
     private Buildup() {}
 
     /**
@@ -21,7 +29,7 @@ public final class Buildup {
      * @return one of {@link ExitCode}
      */
     public static int run(Streams streams, String... words) {
-        return run(commandLine(streams), streams, words);
+        return run(commandLine(streams, Stream.of(words).findFirst()), streams, words);
     }
 
     static int run(CommandLine line, Streams streams, String... words) {
@@ -35,20 +43,45 @@ public final class Buildup {
         }
     }
 
+    /** All commands, in the order of the help. */
+    private static Map<String, Supplier<Object>> commands(Streams streams) {
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("report", () -> new ReportCommand(streams));
+        commands.put("check", () -> new CheckCommand(streams));
+        commands.put("draw", () -> new DrawCommand(streams));
+        commands.put("watch", () -> new WatchCommand(streams));
+        commands.put("new", () -> new NewCommand(streams));
+        commands.put("cuts", () -> new CutsCommand(streams));
+        commands.put("profile", () -> new ProfileCommand(streams));
+        commands.put("quote", () -> new QuoteCommand(streams));
+        commands.put("trace", () -> new TraceCommand(streams));
+        commands.put("schema", () -> new SchemaCommand(streams));
+        commands.put("set", () -> set(streams));
+        commands.put("fmt", () -> new FmtCommand(streams));
+        return commands;
+    }
+
+    /** With every command. */
     static CommandLine commandLine(Streams streams) {
-        CommandLine line = new CommandLine(new Buildup())
-                .addSubcommand(new ReportCommand(streams))
-                .addSubcommand(new CheckCommand(streams))
-                .addSubcommand(new DrawCommand(streams))
-                .addSubcommand(new WatchCommand(streams))
-                .addSubcommand(new NewCommand(streams))
-                .addSubcommand(new CutsCommand(streams))
-                .addSubcommand(new ProfileCommand(streams))
-                .addSubcommand(new QuoteCommand(streams))
-                .addSubcommand(new TraceCommand(streams))
-                .addSubcommand(new SchemaCommand(streams))
-                .addSubcommand(set(streams))
-                .addSubcommand(new FmtCommand(streams));
+        return commandLine(streams, Optional.empty());
+    }
+
+    /**
+     * The command line.
+     *
+     * @param only the word that names a command; where it names one, only that is built, since looking into the options of
+     *     a dozen takes longer than most answers
+     */
+    private static CommandLine commandLine(Streams streams, Optional<String> only) {
+        CommandLine line = new CommandLine(new Buildup());
+        Map<String, Supplier<Object>> commands = commands(streams);
+        commands.forEach((name, command) -> {
+            if (only.filter(word -> commands.containsKey(word) || VERSION.contains(word))
+                    .map(name::equals)
+                    .orElse(true)) {
+                line.addSubcommand(command.get());
+            }
+        });
         line.getCommandSpec().version(version());
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().version(version());

@@ -34,7 +34,19 @@ public final class Display {
 
     /** Columns that the text takes. */
     public static int width(String text) {
-        return text.codePoints().map(Display::width).sum();
+        return isPrintableAscii(text)
+                ? text.length()
+                : text.codePoints().map(Display::width).sum();
+    }
+
+    /** Nearly every cell of a report is, and a report asks some ten thousand times. */
+    private static boolean isPrintableAscii(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < ' ' || text.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static int width(int letter) {
@@ -49,6 +61,9 @@ public final class Display {
      * blanks, and marks that turn the writing direction of what follows, and halves of letters, are left out.
      */
     public static String plain(String text) {
+        if (isPrintableAscii(text)) {
+            return text;
+        }
         StringBuilder plain = new StringBuilder();
         text.codePoints()
                 .filter(letter -> !turnsOrBroken(letter))

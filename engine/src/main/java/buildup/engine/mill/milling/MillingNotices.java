@@ -28,8 +28,8 @@ public final class MillingNotices {
     static final Kind NOT_REACHED =
             UNDERCUT.problem(Words.NOT_FROM_THE_FRONT + "no straight pass reaches it.", "Make it of two pieces.");
 
-    static final Kind NOTHING_BEHIND =
-            WordNotices.KERF_THROUGH.problem("Kerf is {depth} deep in a {board} board.", "Cut it less deep: leave {least}.");
+    static final Kind NOTHING_BEHIND = WordNotices.KERF_THROUGH.problem(
+            "Kerf is {depth} deep in a {board} board.", "Cut it less deep: leave {least}.");
     static final Kind THIN_BEHIND =
             THIN_WEB.problem("Only {left} left behind the kerf '{kerf}'; wants {wanted}.", "Cut it {by} less deep.");
     static final Kind THIN_OUTSIDE = THIN_WEB.problem(
