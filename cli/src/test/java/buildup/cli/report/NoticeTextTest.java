@@ -2,7 +2,9 @@ package buildup.cli.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.shared.figure.Figure;
 import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Code;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import java.util.List;
@@ -11,10 +13,12 @@ import org.junit.jupiter.api.Test;
 class NoticeTextTest {
     @Test
     void a_notice_is_level_place_piece_message_and_cure() {
-        Notice notice = Notice.problem("overlap", "'soffit' cuts 1/8 into 'fascia'.")
+        Notice notice = Code.of("overlap", "A test.")
+                .problem("'{piece}' cuts {amount} into '{other}'.", "Move it {amount}.")
+                .with("other", "fascia")
+                .amount(Figure.length(0.125))
                 .at(new Mark("room.yaml", 12, 5))
-                .of("soffit")
-                .cure("Move it 1/8.");
+                .of("soffit");
         assertThat(text(notice)).isEqualTo("problem  room.yaml:12:5  soffit: cuts 1/8 into 'fascia'. Move it 1/8.\n");
     }
 
@@ -26,7 +30,10 @@ class NoticeTextTest {
 
     @Test
     void two_refusals_at_two_places_are_two_lines() {
-        Notice first = Notice.refusal("not-a-length", "'x' is not a length.").of("bed");
+        Notice first = Code.of("not-a-length", "A test.")
+                .refusal("'{text}' is not a length.", "")
+                .with("text", "x")
+                .of("bed");
         assertThat(text(first.at(new Mark("room.yaml", 3, 9)), first.at(new Mark("room.yaml", 3, 20))))
                 .isEqualTo("""
                         refusal  room.yaml:3:9  bed: 'x' is not a length.
@@ -36,7 +43,10 @@ class NoticeTextTest {
 
     @Test
     void a_notice_without_a_place_is_about_the_file() {
-        assertThat(text(Notice.problem("too-tall", "The stack is 12-1/4 in a space of 12.")))
+        assertThat(text(Code.of("too-tall", "A test.")
+                        .problem("The stack is {height} in a space of {ceiling}.", "")
+                        .with("height", Figure.length(12.25))
+                        .with("ceiling", Figure.length(12))))
                 .isEqualTo("problem  room.yaml  The stack is 12-1/4 in a space of 12.\n");
     }
 
@@ -48,10 +58,11 @@ class NoticeTextTest {
     }
 
     private static Notice hangs(String piece, int line) {
-        return Notice.note("hangs-on-its-fastenings", "'" + piece + "' hangs on its fastenings.")
+        return Code.of("hangs-on-its-fastenings", "A test.")
+                .note("'{piece}' hangs on its fastenings.", "Nail it.")
+                .notice()
                 .at(new Mark("room.yaml", line, 1))
-                .of(piece)
-                .cure("Nail it.");
+                .of(piece);
     }
 
     private static String text(Notice... notices) {

@@ -3,7 +3,8 @@ package buildup.shared.notice;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.shared.figure.Figure;
-import buildup.shared.length.Length;
+import buildup.shared.figure.Phrase;
+import buildup.shared.length.LengthUnit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -13,10 +14,10 @@ class NoticesTest {
 
     @Test
     void the_worst_comes_first_and_equals_keep_their_order() {
-        Notice firstNote = Notice.note("ambiguous", "b");
-        Notice secondNote = Notice.note("ambiguous", "a");
-        Notice problem = Notice.problem("too-tall", "c");
-        Notice refusal = Notice.refusal("unknown-key", "d");
+        Notice firstNote = Code.of("ambiguous", "A test.").note("b", "").notice();
+        Notice secondNote = Code.of("ambiguous", "A test.").note("a", "").notice();
+        Notice problem = Code.of("too-tall", "A test.").problem("c", "").notice();
+        Notice refusal = Code.of("unknown-key", "A test.").refusal("d", "").notice();
         notices.addAll(List.of(firstNote, problem, secondNote, refusal));
 
         assertThat(notices.sorted()).containsExactly(refusal, problem, firstNote, secondNote);
@@ -24,9 +25,9 @@ class NoticesTest {
 
     @Test
     void the_same_thing_is_said_once() {
-        notices.add(Notice.note("ambiguous", "a").at(new Mark("s.yaml", 1, 2)));
-        notices.add(Notice.note("ambiguous", "a").at(new Mark("s.yaml", 1, 2)));
-        notices.add(Notice.note("ambiguous", "a").at(new Mark("s.yaml", 1, 3)));
+        notices.add(Code.of("ambiguous", "A test.").note("a", "").notice().at(new Mark("s.yaml", 1, 2)));
+        notices.add(Code.of("ambiguous", "A test.").note("a", "").notice().at(new Mark("s.yaml", 1, 2)));
+        notices.add(Code.of("ambiguous", "A test.").note("a", "").notice().at(new Mark("s.yaml", 1, 3)));
 
         assertThat(notices.sorted()).hasSize(2);
     }
@@ -34,30 +35,44 @@ class NoticesTest {
     @Test
     void the_worst_level_is_the_exit_code() {
         assertThat(notices.exitCode()).isZero();
-        notices.add(Notice.note("ambiguous", "a"));
+        notices.add(Code.of("ambiguous", "A test.").note("a", "").notice());
         assertThat(notices.exitCode()).isZero();
-        notices.add(Notice.problem("too-tall", "b"));
+        notices.add(Code.of("too-tall", "A test.").problem("b", "").notice());
         assertThat(notices.exitCode()).isEqualTo(1);
         assertThat(notices.refused()).isFalse();
-        notices.add(Notice.refusal("unknown-key", "c"));
+        notices.add(Code.of("unknown-key", "A test.").refusal("c", "").notice());
         assertThat(notices.exitCode()).isEqualTo(2);
         assertThat(notices.refused()).isTrue();
     }
 
     @Test
-    void a_notice_gathers_place_piece_amount_and_cure() {
-        Notice notice = Notice.problem("floating-piece", "Bed touches nothing: 3/16 of air below it.")
+    void a_notice_gathers_place_piece_amount_and_cure_and_is_worded_in_the_unit_of_the_document() {
+        Notice notice = Code.of("floating-piece", "A piece touches nothing.")
+                .problem("{piece} touches nothing: {amount} of air below it.", "Move it down {amount}, or add a block.")
+                .notice()
                 .at(new Mark("s.yaml", 4, 7))
                 .of("bed")
-                .amount(Length.inches(0.1875))
-                .cure("Move down 3/16 or add a block.");
+                .amount(Figure.contact(0.1875));
 
         assertThat(notice.level()).isEqualTo(Level.PROBLEM);
         assertThat(notice.code()).isEqualTo("floating-piece");
         assertThat(notice.mark()).map(Mark::toString).contains("s.yaml:4:7");
         assertThat(notice.piece()).contains("bed");
-        assertThat(notice.amount()).contains(Figure.length(0.1875));
-        assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("Bed touches nothing: 3/16 of air below it.");
-        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Move down 3/16 or add a block.");
+        assertThat(notice.amount()).contains(Figure.contact(0.1875));
+        assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("bed touches nothing: 3/16 of air below it.");
+        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Move it down 3/16, or add a block.");
+        NoticeWords metric = NoticeWords.in(LengthUnit.MILLIMETRE);
+        assertThat(metric.message(notice)).isEqualTo("bed touches nothing: 4.8 mm of air below it.");
+        assertThat(metric.cure(notice)).isEqualTo("Move it down 4.8 mm, or add a block.");
+    }
+
+    @Test
+    void a_cure_of_its_own_stands_in_place_of_that_of_the_kind() {
+        Notice notice = Code.of("too-tall", "A test.")
+                .problem("Over by {amount}.", "Take the cap off.")
+                .with("piece", "frieze")
+                .amount(Figure.length(0.25))
+                .cure(Phrase.of("Rip {piece} by {amount}."));
+        assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Rip frieze by 1/4.");
     }
 }
