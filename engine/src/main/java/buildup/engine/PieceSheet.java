@@ -8,9 +8,13 @@ import buildup.engine.section.compose.Standing;
 import buildup.engine.section.placing.Blank;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.Kind;
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
+import buildup.shared.sheet.Cell;
 import buildup.shared.sheet.Columns;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
@@ -58,6 +62,9 @@ final class PieceSheet {
                 .text()
                 .many("bearing", "bears on", bearing(), row -> row.standing().bearing())
                 .many("backing", "backing to nail to", backing(), Row::backing)
+                .many("outline", "true segments, walked with the wood on the left", outline(), PieceSheet::outline)
+                .json()
+                .alone()
                 .table(
                         "PIECES in the order of putting up; blanks thickness x width; boards of the list " + boards,
                         "letter",
@@ -159,6 +166,33 @@ final class PieceSheet {
                         bearing -> bearing.to().x(),
                         bearing -> bearing.to().y())
                 .json();
+    }
+
+    /** The true segments in their walk, the wood on the left. */
+    private static List<Segment> outline(Row row) {
+        return row.body().outline().strokes().stream().map(Stroke::segment).toList();
+    }
+
+    private static Columns<Segment> outline() {
+        return Columns.<Segment>inner()
+                .words("kind", "line or arc", segment -> segment instanceof Arc ? "arc" : "line")
+                .place(
+                        "from",
+                        "beginning",
+                        segment -> segment.from().x(),
+                        segment -> segment.from().y())
+                .place("to", "end", segment -> segment.to().x(), segment -> segment.to().y())
+                .placeIf(
+                        "center",
+                        "center of an arc",
+                        segment -> arc(segment)
+                                .map(arc -> new Cell.Place(
+                                        arc.center().x(), arc.center().y())))
+                .flagIf("clockwise", "whether an arc is walked clockwise", segment -> arc(segment).map(arc -> !arc.counterclockwise()));
+    }
+
+    private static Optional<Arc> arc(Segment segment) {
+        return segment instanceof Arc arc ? Optional.of(arc) : Optional.empty();
     }
 
     private Columns<Backing.Stretch> backing() {

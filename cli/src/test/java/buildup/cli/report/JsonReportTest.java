@@ -50,7 +50,7 @@ class JsonReportTest {
             delimiter = '|',
             value = {
                 "/totals | height projection bottom top trimHeight trimProjection area weightPerFoot",
-                "/pieces/1 | name letter profile kind wood bottom top back face area blank grounded bearing backing",
+                "/pieces/1 | name letter profile kind wood bottom top back face area blank grounded bearing backing outline",
                 "/pieces/1/blank | width thickness stock",
                 "/pieces/2/bearing/0 | on from to",
                 "/pieces/2/backing/0 | by from to",
@@ -172,6 +172,49 @@ class JsonReportTest {
         assertThat(faults(report.replace("\"steps\":", "\"stepps\":"))).isNotEmpty();
         assertThat(faults(report.replaceFirst("\"level\": \"note\"", "\"level\": \"refusal\"")))
                 .isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"reading-room-cornice.yaml", "reading-room-wainscot-cap.yaml", "reading-room-door-head.yaml"})
+    void the_outline_of_a_piece_is_a_closed_walk_round_its_area(String demo) {
+        JsonNode report = json(Ran.of("report", Ran.demo(demo).toString(), "--format", "json")
+                .out());
+        for (JsonNode piece : report.get("pieces")) {
+            List<JsonNode> walk = new ArrayList<>();
+            piece.get("outline").forEach(walk::add);
+            double twice = 0;
+            for (int i = 0; i < walk.size(); i++) {
+                JsonNode segment = walk.get(i);
+                assertThat(segment.get("to")).isEqualTo(walk.get((i + 1) % walk.size()).get("from"));
+                twice += twiceArea(segment);
+            }
+            String name = piece.get("name").asString();
+            // coordinates have six decimals: half of the last along the outline is lost
+            assertThat(twice / 2).as(name).isCloseTo(piece.get("area").asDouble(), within(1e-4));
+        }
+    }
+
+    /** Green's theorem: the triangle with the origin, and of an arc the circular segment on its chord. */
+    private static double twiceArea(JsonNode segment) {
+        double[] from = place(segment.get("from"));
+        double[] to = place(segment.get("to"));
+        double triangle = from[0] * to[1] - from[1] * to[0];
+        if (segment.get("kind").asString().equals("line")) {
+            assertThat(segment.has("center")).isFalse();
+            assertThat(segment.has("clockwise")).isFalse();
+            return triangle;
+        }
+        double[] center = place(segment.get("center"));
+        boolean clockwise = segment.get("clockwise").asBoolean();
+        double turn = Math.atan2(to[1] - center[1], to[0] - center[0])
+                - Math.atan2(from[1] - center[1], from[0] - center[0]);
+        turn += clockwise && turn > 0 ? -2 * Math.PI : !clockwise && turn < 0 ? 2 * Math.PI : 0;
+        double radius = Math.hypot(from[0] - center[0], from[1] - center[1]);
+        return triangle + radius * radius * (turn - Math.sin(turn));
+    }
+
+    private static double[] place(JsonNode pair) {
+        return new double[] {pair.get(0).asDouble(), pair.get(1).asDouble()};
     }
 
     private static JsonNode cornice() {

@@ -139,9 +139,13 @@ final class Weld {
         return later.with(vertices, strokes);
     }
 
-    /** Earlier vertices near the inside of an edge but not on it, in the order of the edge. */
+    /**
+     * Earlier vertices near the inside of an edge, in the order of the edge; none where all of them are on it, which the
+     * noder sees to. Where one bends the edge, those that were on it have to stay on it.
+     */
     private List<Point> between(Line line, Chords later, List<Chords> earlier) {
         List<Point> found = new ArrayList<>();
+        boolean bends = false;
         for (Chords polygon : earlier) {
             for (int i = 0; i < polygon.size(); i++) {
                 Point p = polygon.vertices().get(i);
@@ -149,13 +153,16 @@ final class Weld {
                     continue;
                 }
                 double distance = line.distance(p);
-                if (distance > Tolerance.COINCIDENT
-                        && distance < Tolerance.TOUCHING
+                if (distance < Tolerance.TOUCHING
                         && !p.near(line.from(), Tolerance.TOUCHING)
                         && !p.near(line.to(), Tolerance.TOUCHING)) {
                     found.add(p);
+                    bends |= distance > Tolerance.COINCIDENT;
                 }
             }
+        }
+        if (!bends) {
+            return List.of();
         }
         found.sort((p, q) -> Double.compare(line.nearest(p), line.nearest(q)));
         return found;

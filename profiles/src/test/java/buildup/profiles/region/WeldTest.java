@@ -95,4 +95,20 @@ class WeldTest {
             assertThat(joined.area()).isCloseTo(molding.area() + 1.3 * 0.3 - 0.3 * 0.3, within(0.001));
         }
     }
+
+    @Test
+    void an_edge_that_gives_way_to_one_corner_stays_with_those_that_lay_on_it() {
+        for (double degrees : List.of(0.0, 12.0, 90.0, 222.0)) {
+            Motion turn = Motion.turn(degrees);
+            // the board below gives way to the corners of the second block by half a thousandth; the first stays on it
+            Joining.Joined joined = Joining.of(List.of(
+                            board(0, 1, 1.25, 2).moved(turn),
+                            board(2, 1 - 0.0005, 3, 2).moved(turn),
+                            board(-1, 0, 4, 1).moved(turn)))
+                    .union();
+            Part part = UnionTest.only(joined);
+            assertThat(part.perimeter()).isCloseTo(12 + 2 + 2, within(4 * Tolerance.TOUCHING));
+            assertThat(part.area()).isCloseTo(5 + 1.25 + 1, within(0.001));
+        }
+    }
 }

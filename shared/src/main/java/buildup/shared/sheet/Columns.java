@@ -119,6 +119,13 @@ public final class Columns<T> {
                 row -> new Cell.Flag(taker.apply(row)));
     }
 
+    /** Yes or no, where it can be asked. */
+    public Columns<T> flagIf(String columnKey, String heading, Function<T, Optional<Boolean>> taker) {
+        return add(
+                Column.of(columnKey, heading, new Type.Flag()),
+                row -> taker.apply(row).<Cell>map(Cell.Flag::new).orElse(Cell.NONE));
+    }
+
     /** A length to the nearest shop size. */
     public Columns<T> length(String columnKey, String heading, ToDoubleFunction<T> taker) {
         return measure(columnKey, heading, Quantity.LENGTH, taker);

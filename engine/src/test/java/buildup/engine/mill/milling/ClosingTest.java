@@ -1,23 +1,18 @@
 package buildup.engine.mill.milling;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.fail;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import buildup.engine.Outside;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.rolling.Rolling;
-import java.io.File;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,33 +30,6 @@ class ClosingTest {
     @TempDir
     private static Path folder;
 
-    /** All on the path, not the first alone: a user's own interpreter may hide the system's. */
-    private static Optional<Path> python() {
-        return Arrays.stream(
-                        Optional.ofNullable(System.getenv("PATH")).orElse("").split(File.pathSeparator))
-                .filter(entry -> !entry.isEmpty())
-                .flatMap(entry -> List.of("python3", "python3.11").stream().map(name -> Path.of(entry, name)))
-                .filter(Files::isExecutable)
-                .filter(ClosingTest::hasClipper)
-                .findFirst();
-    }
-
-    private static boolean hasClipper(Path interpreter) {
-        try {
-            return new ProcessBuilder(interpreter.toString(), "-c", "import pyclipper")
-                            .redirectErrorStream(true)
-                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                            .start()
-                            .waitFor()
-                    == 0;
-        } catch (IOException e) {
-            return false;
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
-    }
-
     private record Case(Profile profile, double radius) {
         String json() {
             String ring = profile.outline().flattened(CHORD).stream()
@@ -73,11 +41,7 @@ class ClosingTest {
 
     @Test
     void what_a_disc_leaves_of_every_profile_is_what_clipper_closes() throws Exception {
-        Optional<Path> python = python();
-        if (python.isEmpty() && "1".equals(System.getenv("BUILDUP_REQUIRE_TOOLS"))) {
-            fail("no python3 on the path can import pyclipper (Debian: python3-pyclipper)");
-        }
-        assumeTrue(python.isPresent(), "no python3 with pyclipper");
+        Path python = Outside.python("pyclipper", "python3-pyclipper");
         List<Case> cases = new ArrayList<>();
         for (Profile profile : Molded.all()) {
             // no shop fractions: whether a slot just as wide as the disc is open turns on Clipper's rounding
@@ -85,13 +49,10 @@ class ClosingTest {
                 cases.add(new Case(profile, radius));
             }
         }
-        Path script = folder.resolve("closed_areas.py");
-        try (var in = ClosingTest.class.getResourceAsStream("/oracle/closed_areas.py")) {
-            Files.write(script, in.readAllBytes());
-        }
+        Path script = Outside.oracle("closed_areas.py", folder);
         Path input = folder.resolve("cases.json");
         Files.writeString(input, cases.stream().map(Case::json).collect(Collectors.joining(",", "[", "]")));
-        Process process = new ProcessBuilder(python.orElseThrow().toString(), script.toString())
+        Process process = new ProcessBuilder(python.toString(), script.toString())
                 .redirectInput(input.toFile())
                 .redirectErrorStream(true)
                 .start();

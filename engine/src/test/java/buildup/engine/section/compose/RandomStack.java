@@ -19,6 +19,7 @@ final class RandomStack {
             "wainscot-cap 1-1/16 x 2");
 
     private final Random random;
+    private final boolean slips;
     private final int count;
     private final boolean wall;
     private final boolean floor;
@@ -49,7 +50,13 @@ final class RandomStack {
     }
 
     RandomStack(long seed) {
+        this(seed, false);
+    }
+
+    /** @param slips whether some pieces sit a few thousandths off, by less or a little more than touching */
+    RandomStack(long seed, boolean slips) {
         random = new Random(seed);
+        this.slips = slips;
         count = 3 + random.nextInt(6);
         wall = random.nextBoolean();
         floor = random.nextInt(3) == 0;
@@ -97,18 +104,22 @@ final class RandomStack {
         String key = back ? "back" : "face";
         if (i > 0 && random.nextInt(3) > 0) {
             String edge = "p" + random.nextInt(i) + (random.nextBoolean() ? ".back" : ".face");
-            return new Place(key, edge, random.nextInt(3) == 0 ? random.nextInt(9) / 8.0 - 0.5 : 0);
+            return new Place(key, edge, (random.nextInt(3) == 0 ? random.nextInt(9) / 8.0 - 0.5 : 0) + slip());
         }
-        return new Place("back", "", random.nextInt(24) / 8.0);
+        return new Place("back", "", random.nextInt(24) / 8.0 + slip());
     }
 
     private Place y(int i) {
         String key = random.nextBoolean() ? "bottom" : "top";
         if (i > 0 && random.nextInt(4) > 0) {
             String edge = "p" + random.nextInt(i) + (random.nextBoolean() ? ".bottom" : ".top");
-            return new Place(key, edge, random.nextInt(4) == 0 ? random.nextInt(9) / 8.0 - 0.5 : 0);
+            return new Place(key, edge, (random.nextInt(4) == 0 ? random.nextInt(9) / 8.0 - 0.5 : 0) + slip());
         }
-        return new Place(key, "", random.nextInt(64) / 8.0);
+        return new Place(key, "", random.nextInt(64) / 8.0 + slip());
+    }
+
+    private double slip() {
+        return slips && random.nextInt(4) == 0 ? (random.nextInt(21) - 10) / 2000.0 : 0;
     }
 
     private Place touch() {
