@@ -181,14 +181,21 @@ final class PieceSheet {
                         "beginning",
                         segment -> segment.from().x(),
                         segment -> segment.from().y())
-                .place("to", "end", segment -> segment.to().x(), segment -> segment.to().y())
+                .place(
+                        "to",
+                        "end",
+                        segment -> segment.to().x(),
+                        segment -> segment.to().y())
                 .placeIf(
                         "center",
                         "center of an arc",
                         segment -> arc(segment)
                                 .map(arc -> new Cell.Place(
                                         arc.center().x(), arc.center().y())))
-                .flagIf("clockwise", "whether an arc is walked clockwise", segment -> arc(segment).map(arc -> !arc.counterclockwise()));
+                .flagIf(
+                        "clockwise",
+                        "whether an arc is walked clockwise",
+                        segment -> arc(segment).map(arc -> !arc.counterclockwise()));
     }
 
     private static Optional<Arc> arc(Segment segment) {

@@ -175,17 +175,19 @@ class JsonReportTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"reading-room-cornice.yaml", "reading-room-wainscot-cap.yaml", "reading-room-door-head.yaml"})
+    @ValueSource(
+            strings = {"reading-room-cornice.yaml", "reading-room-wainscot-cap.yaml", "reading-room-door-head.yaml"})
     void the_outline_of_a_piece_is_a_closed_walk_round_its_area(String demo) {
-        JsonNode report = json(Ran.of("report", Ran.demo(demo).toString(), "--format", "json")
-                .out());
+        JsonNode report = json(
+                Ran.of("report", Ran.demo(demo).toString(), "--format", "json").out());
         for (JsonNode piece : report.get("pieces")) {
             List<JsonNode> walk = new ArrayList<>();
             piece.get("outline").forEach(walk::add);
             double twice = 0;
             for (int i = 0; i < walk.size(); i++) {
                 JsonNode segment = walk.get(i);
-                assertThat(segment.get("to")).isEqualTo(walk.get((i + 1) % walk.size()).get("from"));
+                assertThat(segment.get("to"))
+                        .isEqualTo(walk.get((i + 1) % walk.size()).get("from"));
                 twice += twiceArea(segment);
             }
             String name = piece.get("name").asString();
@@ -206,8 +208,8 @@ class JsonReportTest {
         }
         double[] center = place(segment.get("center"));
         boolean clockwise = segment.get("clockwise").asBoolean();
-        double turn = Math.atan2(to[1] - center[1], to[0] - center[0])
-                - Math.atan2(from[1] - center[1], from[0] - center[0]);
+        double turn =
+                Math.atan2(to[1] - center[1], to[0] - center[0]) - Math.atan2(from[1] - center[1], from[0] - center[0]);
         turn += clockwise && turn > 0 ? -2 * Math.PI : !clockwise && turn < 0 ? 2 * Math.PI : 0;
         double radius = Math.hypot(from[0] - center[0], from[1] - center[1]);
         return triangle + radius * radius * (turn - Math.sin(turn));

@@ -105,8 +105,7 @@ class SecondOpinionTest {
         Outside.require("CGAL (Debian: libcgal-dev)", Files.exists(Path.of("/usr/include/CGAL/version.h")));
         Path source = Outside.oracle("regions_cgal.cpp", folder);
         Path program = folder.resolve("regions");
-        assertThat(Outside.ends(
-                        compiler, "-std=c++17", "-O1", "-DNDEBUG", "-o", program, source, "-lgmp", "-lmpfr"))
+        assertThat(Outside.ends(compiler, "-std=c++17", "-O1", "-DNDEBUG", "-o", program, source, "-lgmp", "-lmpfr"))
                 .as("it compiles")
                 .isTrue();
         compare(EXACT_STACKS, List.of(program.toString()), this::byCgal);
@@ -127,8 +126,8 @@ class SecondOpinionTest {
         Map<String, Double> ours = section.overlaps().stream()
                 .collect(Collectors.groupingBy(
                         lap -> lap.a() + "-" + lap.b(), TreeMap::new, Collectors.summingDouble(Overlap::area)));
-        ours.forEach((pair, area) -> tally("areas of overlaps")
-                .add(area, theirs.getOrDefault(pair, 0.0), ARCS, which + ", " + pair));
+        ours.forEach((pair, area) ->
+                tally("areas of overlaps").add(area, theirs.getOrDefault(pair, 0.0), ARCS, which + ", " + pair));
         theirs.keySet().stream()
                 .filter(pair -> !ours.containsKey(pair))
                 .forEach(pair -> tally("laps taken as touching")
@@ -229,8 +228,7 @@ class SecondOpinionTest {
     }
 
     private void holes(Section section, String theirs, String which) {
-        List<Double> ours =
-                section.voids().stream().map(Hollow::area).sorted().toList();
+        List<Double> ours = section.voids().stream().map(Hollow::area).sorted().toList();
         if (theirs.equals("?")) {
             tally("voids").unclear++;
             return;
