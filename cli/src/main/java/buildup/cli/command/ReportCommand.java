@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.cli.page.Page;
+import buildup.cli.report.CsvReport;
 import buildup.cli.report.JsonReport;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.TextReport;
@@ -26,6 +27,7 @@ final class ReportCommand implements Callable<Integer> {
     enum Format {
         text,
         json,
+        csv,
         html
     }
 
@@ -71,7 +73,15 @@ final class ReportCommand implements Callable<Integer> {
     /** Writes to the file that was asked for; without one all is well so far. */
     private boolean written(Answer answer, List<Path> inputs, Notices notices) {
         return output.isEmpty()
-                || OutputFile.write(output.get(), report(answer).getBytes(StandardCharsets.UTF_8), inputs, notices);
+                || OutputFile.write(output.get(), kept(answer).getBytes(StandardCharsets.UTF_8), inputs, notices);
+    }
+
+    /** What is said beside a text on the screen would be lost with the window: in a file it stands behind it. */
+    private String kept(Answer answer) {
+        return report(answer)
+                + (format == Format.text
+                        ? TextReport.notices(NoticeText.write(answer.notices(), answer.file(), answer.unit()))
+                        : "");
     }
 
     private int say(Answer answer) {
@@ -98,6 +108,7 @@ final class ReportCommand implements Callable<Integer> {
         return switch (format) {
             case text -> TextReport.write(answer);
             case json -> JsonReport.write(answer);
+            case csv -> CsvReport.write(answer);
             case html -> Page.of(answer);
         };
     }

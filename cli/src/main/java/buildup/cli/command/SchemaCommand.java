@@ -26,8 +26,8 @@ import picocli.CommandLine.Parameters;
         description = "Prints the JSON Schema (draft 2020-12) of what a command writes as JSON.")
 final class SchemaCommand implements Callable<Integer> {
     /** All there are, each under the name by which it is asked for. */
-    static final List<Schema> ALL = List.of(
-            ReportSchema.SCHEMA, ComparisonSchema.SCHEMA, CutsTelling.SCHEMA, ProfileTelling.SCHEMA);
+    static final List<Schema> ALL =
+            List.of(ReportSchema.SCHEMA, ComparisonSchema.SCHEMA, CutsTelling.SCHEMA, ProfileTelling.SCHEMA);
 
     /** Their names, for the help. */
     static final class Names implements Iterable<String> {

@@ -1,12 +1,14 @@
 package buildup.cli.command;
 
 import buildup.cli.compare.Comparison;
+import buildup.cli.compare.ComparisonCsv;
 import buildup.cli.compare.ComparisonHtml;
 import buildup.cli.compare.ComparisonJson;
 import buildup.cli.compare.ComparisonText;
 import buildup.cli.page.Page;
 import buildup.cli.page.PageParts;
 import buildup.cli.report.NoticeText;
+import buildup.cli.report.TextReport;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
 import buildup.shared.notice.Notices;
@@ -14,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** {@code report} of two stacks beside each other. */
@@ -35,7 +38,10 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
             Notices notices = new Notices();
             List<Path> inputs =
                     Stream.of(a, b).flatMap(one -> one.files().stream()).toList();
-            if (!OutputFile.write(output.get(), report.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
+            String kept = format == ReportCommand.Format.text
+                    ? report + TextReport.notices(said("A  ", a.answer()) + said("B  ", b.answer()))
+                    : report;
+            if (!OutputFile.write(output.get(), kept.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
                 return refuse(a.answer().refused(notices.sorted()), b.answer());
             }
         }
@@ -61,6 +67,7 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
         return switch (format) {
             case text -> Comparison.of(a, b).map(ComparisonText::write).orElse("");
             case json -> ComparisonJson.write(a, b);
+            case csv -> Comparison.of(a, b).map(ComparisonCsv::write).orElse("");
             case html -> page(a, b);
         };
     }
@@ -85,14 +92,14 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
 
     /** Their files may have the same name: each line says which of the two it is about. */
     private void say(Answer a, Answer b) {
-        say("A  ", a);
-        say("B  ", b);
+        streams.err().print(said("A  ", a) + said("B  ", b));
     }
 
-    private void say(String which, Answer answer) {
-        NoticeText.write(answer.notices(), answer.file(), answer.unit())
+    private static String said(String which, Answer answer) {
+        return NoticeText.write(answer.notices(), answer.file(), answer.unit())
                 .lines()
-                .forEach(line -> streams.err().print(which + line + "\n"));
+                .map(line -> which + line + "\n")
+                .collect(Collectors.joining());
     }
 
     private static int exitCode(Answer a, Answer b) {

@@ -17,9 +17,12 @@ public final class TextReport {
             "A bench check for trim, not engineering: where strength, fire or work overhead is"
                     + " touched, local code, makers' labels and a licensed person decide.";
 
+    /** Blanks before the lines in which a notice goes on. */
+    private static final int HANGING = 2;
+
     private TextReport() {}
 
-    /** The report; nothing when no figures are known. Notices are in it by their number and in short. */
+    /** The report; nothing when no figures are known. Notices come behind it, see {@link #notices}. */
     public static String write(Answer answer) {
         return answer.known().map(known -> write(answer, known)).orElse("");
     }
@@ -34,5 +37,23 @@ public final class TextReport {
         text.append('\n');
         Display.wrap(CAUTION, WIDTH).forEach(line -> text.append(line).append('\n'));
         return text.toString();
+    }
+
+    /**
+     * What was said, as it stands at the end of a text that is kept in a file; nothing when nothing was said.
+     *
+     * @param lines as {@link NoticeText} writes them
+     */
+    public static String notices(String lines) {
+        StringBuilder text = new StringBuilder();
+        lines.lines().forEach(line -> {
+            List<String> wrapped = Display.wrap(line, WIDTH - HANGING);
+            text.append(wrapped.get(0)).append('\n');
+            wrapped.stream()
+                    .skip(1)
+                    .forEach(more ->
+                            text.append(" ".repeat(HANGING)).append(more).append('\n'));
+        });
+        return text.isEmpty() ? "" : "\nNOTICES\n" + text;
     }
 }

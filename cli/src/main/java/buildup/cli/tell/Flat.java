@@ -111,7 +111,7 @@ final class Flat {
         String ownKey = key.isEmpty() ? column.key() : key + "." + column.key();
         String own = heading.isEmpty() || column.heading().isEmpty()
                 ? heading + column.heading()
-                : heading + ", " + column.heading();
+                : heading + " " + column.heading();
         if (column.type() instanceof Type.Nested nested) {
             return nested.many()
                     ? List.of()
@@ -126,12 +126,12 @@ final class Flat {
         if (column.type() instanceof Type.Place) {
             return List.of(
                     new Leaf(
-                            length(ownKey + ".x", own + ", out", column.traits()),
+                            length(ownKey + ".x", own + " out", column.traits()),
                             row -> cell.apply(row) instanceof Cell.Place place
                                     ? new Cell.Number(place.x())
                                     : Cell.NONE),
                     new Leaf(
-                            length(ownKey + ".y", own + ", up", column.traits()),
+                            length(ownKey + ".y", own + " up", column.traits()),
                             row -> cell.apply(row) instanceof Cell.Place place
                                     ? new Cell.Number(place.y())
                                     : Cell.NONE));

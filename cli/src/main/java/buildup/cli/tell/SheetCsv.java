@@ -3,6 +3,8 @@ package buildup.cli.tell;
 import buildup.cli.table.Csv;
 import buildup.cli.table.Table;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
+import buildup.shared.sheet.Cell;
 import buildup.shared.sheet.Column;
 import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
@@ -10,6 +12,7 @@ import buildup.shared.sheet.Type;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Sheets for a spreadsheet. Figures are not rounded, and in the units in which people read them; the headings name the
@@ -50,26 +53,39 @@ public record SheetCsv(FigurePrinter printer) {
     }
 
     private Table table(Sheet sheet) {
-        Cells cells = new Cells(printer);
         return new Table(
                 printer.print(sheet.title()),
-                sheet.columns().stream()
-                        .flatMap(column -> cells.columns(named(column)))
-                        .toList(),
-                sheet.rows().stream().map(row -> cells(cells, sheet, row)).toList());
+                sheet.columns().stream().flatMap(this::columns).toList(),
+                sheet.rows().stream().map(row -> cells(sheet, row)).toList());
     }
 
-    private static List<buildup.cli.table.Cell> cells(Cells cells, Sheet sheet, Row row) {
+    private List<buildup.cli.table.Cell> cells(Sheet sheet, Row row) {
         return IntStream.range(0, sheet.columns().size())
                 .boxed()
-                .flatMap(i -> cells.cells(sheet.columns().get(i), row.cells().get(i)))
+                .flatMap(i -> cells(sheet.columns().get(i), row.cells().get(i)))
                 .toList();
     }
 
-    /** A column without a heading is called by its key. */
-    private static Column named(Column column) {
-        return column.heading().isEmpty()
-                ? new Column(column.key(), column.key(), column.type(), column.shown(), column.traits())
-                : column;
+    /** A figure that brings its quantity with it has its unit in a column of its own. */
+    Stream<Table.Column> columns(Column column) {
+        // a column without a heading is called by its key
+        String heading = column.heading().isEmpty() ? column.key() : column.heading();
+        Column named = new Column(column.key(), heading, column.type(), column.shown(), column.traits());
+        Stream<Table.Column> own = new Cells(printer).columns(named);
+        return column.type() instanceof Type.Amount
+                ? Stream.concat(own, Stream.of(new Table.Column("unit of " + heading, Table.Align.LEFT)))
+                : own;
+    }
+
+    /** As many as the columns. */
+    Stream<buildup.cli.table.Cell> cells(Column column, Cell cell) {
+        if (cell instanceof Cell.Amount amount) {
+            Quantity quantity = amount.figure().quantity();
+            double shown = quantity.shown(amount.figure().amount(), printer.metric());
+            return Stream.of(
+                    buildup.cli.table.Cell.of("", shown), buildup.cli.table.Cell.of(quantity.unit(printer.metric())));
+        }
+        Stream<buildup.cli.table.Cell> own = new Cells(printer).cells(column, cell);
+        return column.type() instanceof Type.Amount ? Stream.concat(own, Stream.of(buildup.cli.table.Cell.EMPTY)) : own;
     }
 }

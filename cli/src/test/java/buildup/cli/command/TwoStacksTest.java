@@ -68,7 +68,7 @@ class TwoStacksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"text", "html"})
+    @ValueSource(strings = {"text", "csv", "html"})
     void nothing_is_compared_with_a_refused_stack(String format) {
         Ran ran = Ran.of("report", a, folder.resolve("x.yaml").toString(), "--format", format);
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
@@ -112,7 +112,7 @@ class TwoStacksTest {
 
     @Test
     void the_same_two_give_the_same_bytes() {
-        for (String format : new String[] {"text", "json", "html"}) {
+        for (String format : new String[] {"text", "json", "csv", "html"}) {
             assertThat(Ran.of("report", a, b, "--format", format))
                     .isEqualTo(Ran.of("report", a, b, "--format", format));
         }

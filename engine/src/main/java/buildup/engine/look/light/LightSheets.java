@@ -64,8 +64,7 @@ public final class LightSheets {
                 .saying("from", "comes from", LightSheets::from)
                 .measureIf("altitude", "altitude", Quantity.ANGLE, TENTHS, LightSheets::altitude)
                 .json()
-                .measureIf(
-                        "azimuth", "azimuth from square, + from the left", Quantity.ANGLE, TENTHS, LightSheets::azimuth)
+                .measureIf("azimuth", "azimuth", Quantity.ANGLE, TENTHS, LightSheets::azimuth)
                 .json()
                 .measureIf("sectionAngle", "angle", Quantity.ANGLE, Rounding.decimals(2), LightSheets::sectionAngle)
                 .placeIf(
