@@ -63,27 +63,23 @@ public final class Answers {
     /** @param lights to shine in place of those of the stack */
     Answers(Blocks blocks, List<Placed> placed, Optional<List<Light>> lights) {
         this.blocks = blocks;
-        boolean fastened = !blocks.fastenings().isEmpty();
         Catalog catalog = blocks.catalog();
-        this.shape = new Asked<>(notices -> fastened
-                ? Composer.composeFastened(blocks.stack(), placed, notices)
-                : Composer.compose(blocks.stack(), placed, notices));
+        this.shape = new Asked<>(notices -> Composer.composeFastened(blocks.stack(), placed, notices));
         this.lights = new Asked<>(notices ->
                 Lights.of(shape.answer(), lights.orElse(blocks.stack().lights()), notices));
         this.sights = new Asked<>(notices -> Eyes.of(shape.answer(), notices));
         this.fixed = new Asked<>(notices -> Fixing.of(
                 shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, notices));
-        this.section = new Asked<>(notices -> fastened
-                ? shape.answer().heldBy(Ties.heldToStanding(shape.answer(), fixed.answer()), notices)
-                : shape.answer());
+        this.section = new Asked<>(notices ->
+                shape.answer().heldBy(Ties.fastened(shape.answer(), blocks.fastenings(), fixed.answer()), notices));
         this.backings = new Asked<>(notices -> Backings.of(section.answer(), notices));
         this.approaches = new Asked<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
         // a search: run for whoever has come to the nails, also with an empty list of them
         this.proposals = new Asked<>(notices -> blocks.nailing()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
                 : List.of());
-        this.support =
-                new Asked<>(notices -> Supports.of(section.answer(), blocks.loads(), Ties.of(fixed.answer()), notices));
+        this.support = new Asked<>(notices ->
+                Supports.of(section.answer(), blocks.loads(), Ties.of(fixed.answer()), blocks.friction(), notices));
         this.pulls = new Asked<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
         this.job = new Asked<>(notices -> blocks.plan().isEmpty()
                 ? Optional.empty()

@@ -3,6 +3,7 @@ package buildup.engine;
 import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.Fastening;
 import buildup.engine.hold.fixing.Fixing;
+import buildup.engine.hold.support.Friction;
 import buildup.engine.hold.support.Loads;
 import buildup.engine.judge.must.Musts;
 import buildup.engine.look.sight.Approaches;
@@ -15,6 +16,7 @@ import buildup.shared.document.Scalar;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -32,6 +34,7 @@ record Blocks(
         boolean nailing,
         List<Fastening> fastenings,
         List<Loads.Wanted> loads,
+        OptionalDouble friction,
         Plan plan,
         List<Coving> covings,
         Optional<Shop> shop,
@@ -61,6 +64,7 @@ record Blocks(
                 root.has("fastenings"),
                 Fixing.read(stack, root, catalog, notices),
                 Loads.read(stack, root, notices),
+                Friction.read(root, notices),
                 Plan.read(stack, root, notices),
                 Coving.read(stack, root, notices),
                 Shop.read(stack, root, catalog, notices),

@@ -1,5 +1,6 @@
 package buildup.engine;
 
+import buildup.engine.hold.support.SupportSheets;
 import buildup.engine.judge.must.MustSheet;
 import buildup.engine.judge.verdict.VerdictSheet;
 import buildup.engine.look.light.LightSheets;
@@ -28,6 +29,7 @@ public final class Sheets {
         sheets.add(SectionSheets.totals(answers.section()));
         sheets.add(PieceSheet.of(answers.section(), answers.backings(), answers.catalog()));
         sheets.addAll(SectionSheets.rows(answers.section()));
+        sheets.addAll(SupportSheets.of(answers.section(), answers.support(), answers.pulls()));
         sheets.addAll(LightSheets.of(answers.section(), answers.lights()));
         sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
         return List.copyOf(sheets);

@@ -10,14 +10,15 @@ import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Proposal;
 import buildup.engine.hold.fixing.Strength;
 import buildup.engine.hold.support.Balance;
+import buildup.engine.hold.support.BalanceWords;
 import buildup.engine.hold.support.Support;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -87,16 +88,14 @@ public final class HoldsDrawing {
         List<Item> items = new ArrayList<>();
         List<Spread.Wish> wishes = new ArrayList<>();
         for (Balance balance : support.balances()) {
-            if (balance.carrier()) {
-                items.add(new Path(
-                        List.of(new Line(
-                                new Point(balance.bearingBack(), balance.level()),
-                                new Point(balance.bearingFace(), balance.level()))),
-                        false,
-                        LineStyle.BEARING));
-                items.add(new Path(fall(balance), false, LineStyle.FALL));
-                wishes.add(new Spread.Wish(words(balance), balance.level(), balance.level()));
-            }
+            items.add(new Path(
+                    List.of(new Line(
+                            new Point(balance.bearingBack(), balance.level()),
+                            new Point(balance.bearingFace(), balance.level()))),
+                    false,
+                    LineStyle.BEARING));
+            items.add(new Path(fall(balance), false, LineStyle.FALL));
+            wishes.add(new Spread.Wish(words(balance), balance.level(), balance.level()));
         }
         for (Fixed nail : nails) {
             items.add(new Path(drawn(nail), false, given ? LineStyle.NAIL : LineStyle.COULD));
@@ -126,13 +125,11 @@ public final class HoldsDrawing {
     }
 
     private String words(Balance balance) {
-        String falls = section.name(balance.body()) + " carries "
-                + LengthPrinter.decimals(Length.inches(balance.weight() + balance.load()), 2) + " lb/ft, falling at "
-                + Drafting.size(section.stack(), balance.loaded());
-        return balance.stands()
-                ? falls + ": stands"
-                : falls + ": leans " + Drafting.size(section.stack(), -balance.margin()) + " past "
-                        + Drafting.size(section.stack(), balance.bearingFace());
+        FigurePrinter printer = new FigurePrinter(section.stack().unit());
+        return section.name(balance.piece())
+                + (balance.group().size() > 1 ? " and " + (balance.group().size() - 1) + " more, " : ", ")
+                + printer.print(Figure.lineForce(balance.weight() + balance.load())) + " at "
+                + printer.print(Figure.length(balance.loaded())) + ": " + printer.print(BalanceWords.so(balance));
     }
 
     private String words(Fixed nail) {

@@ -22,7 +22,6 @@ public record SectionTables(Answers known, FigurePrinter printer) {
         for (Sheet sheet : Sheets.of(known)) {
             if (sheet.key().equals("lights")) {
                 Printed printed = new Printed(printer.unit());
-                all.addAll(new SupportTables(known, printed).all());
                 all.addAll(new NailTables(known, printed).all());
             }
             if (sheet.asked() && !sheet.single()) {

@@ -4,8 +4,6 @@ import buildup.cli.tell.Json;
 import buildup.engine.Answers;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Grip;
-import buildup.engine.hold.support.Balance;
-import buildup.engine.hold.support.Support;
 import buildup.engine.section.compose.Section;
 import java.util.List;
 import java.util.Locale;
@@ -18,47 +16,6 @@ final class SupportJson {
     SupportJson(Answers known) {
         this.section = known.section();
         this.known = known;
-    }
-
-    Json support() {
-        Support support = known.support();
-        Json json = new Json()
-                .put("balances", support.balances().stream().map(this::balance).toList())
-                .put(
-                        "loads",
-                        support.loads().stream()
-                                .map(load -> new Json()
-                                        .put("name", load.name())
-                                        .put("on", section.name(load.body()))
-                                        .put("out", load.out())
-                                        .put("poundsPerFoot", load.poundsPerFoot()))
-                                .toList());
-        support.whole().ifPresent(verdict -> {
-            Json whole = new Json().put("stands", verdict.stands());
-            if (Double.isFinite(verdict.factor())) {
-                whole.put("factor", verdict.factor());
-            }
-            json.put("whole", verdict.governs().isEmpty() ? whole : whole.put("governs", verdict.governs()));
-        });
-        return json;
-    }
-
-    private Json balance(Balance balance) {
-        return new Json()
-                .put("piece", section.name(balance.body()))
-                .put("carrier", balance.carrier())
-                .texts("group", balance.group().stream().map(section::name).toList())
-                .put("bearingFrom", balance.bearingBack())
-                .put("bearingTo", balance.bearingFace())
-                .put("weight", balance.weight())
-                .put("resultant", balance.resultant())
-                .put("load", balance.load())
-                .put("loaded", balance.loaded())
-                .put("margin", balance.margin())
-                .put("middleThirdMargin", balance.middleThirdMargin())
-                .put("overturning", balance.overturning())
-                .put("holdBack", balance.holdBack())
-                .put("holdDown", balance.holdDown());
     }
 
     List<Json> proposals() {

@@ -16,21 +16,12 @@ class HoldsTest {
         Ran ran = Ran.of("report", NAILED);
         assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
         assertThat(ran.out())
-                .contains("WHAT CARRIES WHAT", "NAILS AGAINST LEANING", "NAILS AND SCREWS", "FORMULAS")
-                .containsPattern("backband  top nails +10\\.04 +7\\.45 +7/16 +0\\.864  fails")
+                .contains("WHAT CARRIES WHAT", "FASTENINGS AGAINST LEANING", "NAILS AND SCREWS", "FORMULAS")
+                .containsPattern("backband +top nails +10\\.04 +7\\.45 +7/16 +0\\.864")
                 .contains("local code, makers' labels and a licensed person decide.");
         assertThat(ran.err())
-                .contains("'top nails' may hold 7.45 lb a foot; what stands on 'backband' needs 10.04.")
+                .contains("'top nails' may hold 7.45 lb a foot; frieze back, frieze and 3 more need 10.04 lb a foot.")
                 .contains("the pull needs 0.589, the rule for its kind 0.864");
-    }
-
-    @Test
-    void the_door_head_without_nails_says_how_little_must_hold_it() {
-        Ran ran = Ran.of("report", Ran.demo("reading-room-door-head.yaml").toString());
-        assertThat(ran.code()).isEqualTo(ExitCode.CLEAN);
-        assertThat(ran.err())
-                .contains("What stands on 'backband' leans out 0.081 past its bearing."
-                        + " Held back 0.04 lb a foot at 9 up, it stands.");
     }
 
     @Test
@@ -44,7 +35,7 @@ class HoldsTest {
         Path out = folder.resolve("holds.svg");
         Ran.of("draw", NAILED, "--view", "holds", "-o", out.toString());
         assertThat(Ran.read(out))
-                .contains("backband carries 24.67 lb/ft, falling at 5-3/16-: leans 3-11/16- past 1-1/2")
+                .contains("frieze back and 4 more, 24.67 lb a foot at 5-3/16-: 3-11/16- past, falls")
                 .contains("top nails: 15 ga x 2-1/2, bite 1-3/16")
                 .contains("A bench check for trim, not engineering");
     }

@@ -9,8 +9,8 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
 /**
- * Find the values of some variables, each within its bounds, that keep every equation and make one of them as great as
- * can be.
+ * Find the values of some variables, each within its bounds, that keep every equation and make one of them, or a sum of
+ * them, as great as can be.
  */
 public final class LinearProgram {
     /** A variable: at least 0, at most {@code most} (infinite for no limit). */
@@ -36,12 +36,17 @@ public final class LinearProgram {
     private final List<Unknown> unknowns = new ArrayList<>();
     private final List<Equation> equations = new ArrayList<>();
 
-    /** @return its number */
+    /**
+     * A variable that is not negative.
+     *
+     * @return its number
+     */
     public int atLeastZero(double most) {
         unknowns.add(new Unknown(most));
         return unknowns.size() - 1;
     }
 
+    /** The sum of factor times variable, over these terms, is to be {@code sum}. */
     public void equation(List<Term> terms, double sum) {
         equations.add(new Equation(List.copyOf(terms), sum));
     }
@@ -55,6 +60,14 @@ public final class LinearProgram {
         if (Double.isInfinite(unknowns.get(variable).most)) {
             throw new IllegalArgumentException("variable " + variable + " has no limit");
         }
+        return greatest(List.of(new Term(variable, 1)));
+    }
+
+    /**
+     * The solution in which a sum of factor times variable is greatest; nothing when the equations contradict each other.
+     * The caller sees to it that something bounds the sum.
+     */
+    public Optional<Solution> greatest(List<Term> sum) {
         ExpressionsBasedModel model = new ExpressionsBasedModel();
         List<Variable> variables = new ArrayList<>();
         for (int i = 0; i < unknowns.size(); i++) {
@@ -62,11 +75,10 @@ public final class LinearProgram {
             if (Double.isFinite(unknowns.get(i).most)) {
                 made.upper(unknowns.get(i).most);
             }
-            if (i == variable) {
-                made.weight(1);
-            }
             variables.add(made);
         }
+        Expression aim = model.newExpression("aim").weight(1);
+        sum.forEach(term -> aim.add(variables.get(term.variable), term.factor));
         for (int i = 0; i < equations.size(); i++) {
             Equation equation = equations.get(i);
             Expression row = model.newExpression("e" + i).level(equation.sum);

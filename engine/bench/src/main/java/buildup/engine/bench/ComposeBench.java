@@ -1,20 +1,20 @@
 package buildup.engine.bench;
 
 import buildup.catalog.Catalog;
-import buildup.engine.section.compose.Composer;
-import buildup.engine.section.compose.Section;
 import buildup.engine.hold.fixing.Fastening;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.hold.fixing.Proposal;
-import buildup.engine.section.placing.Placed;
-import buildup.engine.section.placing.Placing;
-import buildup.engine.section.stack.Stack;
-import buildup.engine.section.stack.StackReader;
 import buildup.engine.hold.support.Loads;
 import buildup.engine.hold.support.Support;
 import buildup.engine.hold.support.Supports;
 import buildup.engine.hold.support.Ties;
+import buildup.engine.section.compose.Composer;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.placing.Placing;
+import buildup.engine.section.stack.Stack;
+import buildup.engine.section.stack.StackReader;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
@@ -27,6 +27,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -125,8 +126,8 @@ public class ComposeBench {
     public Support hold() {
         Notices notices = new Notices();
         List<Fixed> fixed = Fixing.of(fastened, nails, List.of(), List.of(), catalog, notices);
-        Section held = fastened.heldBy(Ties.heldToStanding(fastened, fixed), notices);
-        return Supports.of(held, loads, Ties.of(fixed), notices);
+        Section held = fastened.heldBy(Ties.fastened(fastened, nails, fixed), notices);
+        return Supports.of(held, loads, Ties.of(fixed), OptionalDouble.empty(), notices);
     }
 
     @Benchmark

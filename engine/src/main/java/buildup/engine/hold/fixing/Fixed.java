@@ -77,9 +77,13 @@ public record Fixed(
         return beyond().stream().mapToDouble(Grip::test).sum();
     }
 
-    /** Allowable pull of that bite for one nail, reductions taken off, lb. */
+    /** What one nail may hold its piece with, lb: that bite with its reductions, or where its head pulls through. */
     public double allowable() {
-        return beyond().stream().mapToDouble(Grip::allowable).sum();
+        return joints.stream()
+                .filter(joint -> joint.near() == piece)
+                .mapToDouble(Joint::pull)
+                .findFirst()
+                .orElse(0);
     }
 
     /** The check by one rule, where it applies. */
@@ -110,10 +114,7 @@ public record Fixed(
         return drive.last().filter(Crossing::holds).isPresent()
                 && biteCheck().met()
                 && check(Check.Rule.EDGE).filter(Check::met).isPresent()
-                && joints.stream()
-                        .findFirst()
-                        .filter(joint -> joint.withdrawal() > 0)
-                        .isPresent();
+                && joints.stream().findFirst().filter(joint -> joint.pull() > 0).isPresent();
     }
 
     /** Whether it holds and can be driven. */

@@ -1,5 +1,7 @@
 package buildup.engine.hold.fixing;
 
+import java.util.List;
+
 /**
  * How one body holds one nail against being drawn out; lb.
  *
@@ -10,7 +12,7 @@ package buildup.engine.hold.fixing;
  * @param design value of the design formula for this bite, square to side grain
  * @param test value at which it came out in tests
  * @param otherTest what the other published formula gives for the same; {@link Strength} says which they are
- * @param factor what is left of the design value: end grain counts nothing, a slant is a toe-nail
+ * @param factors what the design value is reduced by
  */
 public record Grip(
         int body,
@@ -20,8 +22,19 @@ public record Grip(
         double design,
         double test,
         double otherTest,
-        double factor) {
+        List<Factor> factors) {
+    /** Copies the list. */
+    public Grip {
+        factors = List.copyOf(factors);
+    }
+
+    /** What is left of the design value. */
+    public double factor() {
+        return Factor.product(factors);
+    }
+
+    /** What it may hold. */
     public double allowable() {
-        return design * factor;
+        return design * factor();
     }
 }

@@ -1,6 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Fastener;
+import buildup.engine.hold.fixing.Factor.Why;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,12 +50,26 @@ final class Holding {
                 bite * Strength.designWithdrawal(fastener.kind(), gravity, diameter),
                 bite * Strength.testWithdrawal(fastener.kind(), gravity, diameter),
                 bite * Strength.otherTestWithdrawal(fastener.kind(), gravity, diameter),
-                timber.counts(body, drive.way()) ? slantFactor() : 0);
+                factors(body, endGrain));
     }
 
-    /** A toe-nail's bite counts square to the joint (commentary to NDS 2018, 12.5.4), and that at 0.67. */
-    private double slantFactor() {
-        return slant ? Strength.TOE_WITHDRAWAL * Math.cos(Math.toRadians(fastening.angle())) : 1;
+    /** A toe-nail's bite counts square to the joint, and that at 0.67; the rule for nails is not one for screws. */
+    private List<Factor> factors(int body, boolean endGrain) {
+        boolean nail = fastener.kind() == Fastener.Kind.NAIL;
+        List<Factor> factors = new ArrayList<>();
+        if (timber.panel(body)) {
+            factors.add(new Factor(Why.PANEL, 0));
+        } else if (endGrain) {
+            factors.add(new Factor(nail ? Why.END_GRAIN_WITHDRAWAL : Why.END_GRAIN_THREAD, 0));
+        }
+        if (slant) {
+            double square = Math.cos(Math.toRadians(fastening.angle()));
+            factors.add(new Factor(nail ? Why.SLANTED_BITE : Why.SLANTED_THREAD, square));
+            if (nail) {
+                factors.add(new Factor(Why.TOE_WITHDRAWAL, Strength.TOE_WITHDRAWAL));
+            }
+        }
+        return factors;
     }
 
     private double holding(Crossing crossing) {
@@ -74,25 +89,37 @@ final class Holding {
         int near = grips.get(i).body();
         int far = grips.get(i + 1).body();
         double beyond = allowable(grips.subList(i + 1, grips.size()));
-        double before = fastener.headless() ? allowable(grips.subList(0, i + 1)) : beyond;
+        double head = fastener.headless()
+                ? allowable(grips.subList(0, i + 1))
+                : headPull(grips.get(0)) + allowable(grips.subList(1, i + 1));
         double gap = gap(near, far);
         double limit = limit(near, far, gap);
         double slip = Math.min(slip(near), slip(far));
-        double factor = lateralFactor(grips.get(i), grips.get(i + 1));
+        List<Factor> across = across(grips.get(i), grips.get(i + 1));
+        double factor = Factor.product(across);
         // no table holds panels, and a slip value is for pieces in contact: a gap leaves the yield limit alone
         boolean bySlip = slip < limit && gap <= Tolerance.TOUCHING;
         double other = gap > Tolerance.TOUCHING ? limit : Math.max(slip, limit);
-        boolean panel = timber.panel(near) || timber.panel(far);
         return new Joint(
                 near,
                 far,
                 gap,
                 drive.in(far),
-                Math.min(beyond, before),
-                panel ? 0 : factor * (bySlip ? slip : limit),
-                panel ? 0 : factor * other,
+                beyond,
+                head,
+                factor * (bySlip ? slip : limit),
+                factor * other,
                 bySlip,
+                across,
                 fastening.perFoot());
+    }
+
+    /** Where the head pulls through the piece that it sits on; a set nail bears on what is left under it. */
+    private double headPull(Grip outer) {
+        double square = Math.cos(Math.toRadians(fastening.angle()));
+        double set = fastener.kind() == Fastener.Kind.NAIL ? Strength.SET : 0;
+        double thickness = Math.max(0, drive.in(outer.body()) * square - set);
+        return Strength.headPull(outer.gravity(), fastener.head().toInches(), thickness);
     }
 
     private static double allowable(List<Grip> grips) {
@@ -170,11 +197,22 @@ final class Holding {
                 .orElse(-1);
     }
 
-    /** Shallow bites count in proportion up to 10 diameters, under 6 nothing (NDS 2018, 12.1.6.4 and Table 12N). */
-    private double lateralFactor(Grip near, Grip far) {
+    /** Shallow bites count in proportion up to 10 diameters, under 6 nothing. */
+    private List<Factor> across(Grip near, Grip far) {
         double depth = run(far.body(), 1) / diameter;
-        double bite = depth < 6 ? 0 : Math.min(1, depth / 10);
-        double end = near.endGrain() || far.endGrain() ? Strength.END_LATERAL : 1;
-        return bite * end * (slant ? Strength.TOE_LATERAL : 1);
+        List<Factor> factors = new ArrayList<>();
+        if (timber.panel(near.body()) || timber.panel(far.body())) {
+            factors.add(new Factor(Why.PANEL, 0));
+        }
+        if (depth < 10) {
+            factors.add(new Factor(Why.SHORT_BITE, depth < 6 ? 0 : depth / 10));
+        }
+        if (near.endGrain() || far.endGrain()) {
+            factors.add(new Factor(Why.END_GRAIN_LATERAL, Strength.END_LATERAL));
+        }
+        if (slant && fastener.kind() == Fastener.Kind.NAIL) {
+            factors.add(new Factor(Why.TOE_LATERAL, Strength.TOE_LATERAL));
+        }
+        return factors;
     }
 }

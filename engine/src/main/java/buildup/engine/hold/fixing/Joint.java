@@ -1,5 +1,7 @@
 package buildup.engine.hold.fixing;
 
+import java.util.List;
+
 /**
  * Two bodies that follow each other along a nail, held together by it; lb for one nail.
  *
@@ -7,10 +9,12 @@ package buildup.engine.hold.fixing;
  * @param far the one toward the point
  * @param gap air and covering between them, in
  * @param bite inches of the nail in the far body
- * @param withdrawal allowable pull apart along the nail: what all bodies beyond hold, and without a head no more than
- *     those before
+ * @param withdrawal what all bodies beyond hold along the nail
+ * @param head what the side of the head holds along the nail: where the head pulls through the outer piece, wood between
+ *     gripping the shank besides; of a pin without a head, what grips its shank
  * @param lateral allowable load across the nail, bodies in contact on either side bearing together: the lesser of the
  *     two published figures
+ * @param across what the lateral load was reduced by
  * @param otherLateral the greater of the two
  * @param slip whether the figure used is the load at a small slip, and not the yield limit
  * @param perFoot nails in a foot of run
@@ -21,11 +25,38 @@ public record Joint(
         double gap,
         double bite,
         double withdrawal,
+        double head,
         double lateral,
         double otherLateral,
         boolean slip,
+        List<Factor> across,
         double perFoot) {
-    /** Allowable pull apart, lb in a foot of run. */
+    /** Copies the list. */
+    public Joint {
+        across = List.copyOf(across);
+    }
+
+    /** Allowable pull apart along the nail: the weaker side. */
+    public double pull() {
+        return Math.min(withdrawal, head);
+    }
+
+    /** Whether the side of the head gives first. */
+    public boolean headGoverns() {
+        return head < withdrawal;
+    }
+
+    /** The same, lb in a foot of run. */
+    public double pullPerFoot() {
+        return pull() * perFoot;
+    }
+
+    /** What the side of the head holds, lb in a foot of run. */
+    public double headPerFoot() {
+        return head * perFoot;
+    }
+
+    /** What the bodies beyond hold, lb in a foot of run. */
     public double withdrawalPerFoot() {
         return withdrawal * perFoot;
     }

@@ -23,6 +23,10 @@ public enum Strength {
             "p = 6900 G^(5/2) D L",
             "FPL-093 (1965), revision of Technical Note 236; G on ovendry volume, here with the smaller G at 12 %",
             "none"),
+    HEAD_PULL(
+            "W = 690 pi D_H G^2 t lb, at most 1725 pi D_H^2 G^2: D_H of the head, t of wood under it, G of that wood",
+            "NDS 2018, eq. 12.2-6a and 12.2-6b, from memory, and head sizes too; a nail is set 1/16",
+            "in the equation: it is an allowable value"),
     SCREW_DESIGN("W = 2850 G^2 D lb per inch of thread", "NDS 2018, eq. 12.2-2", "about 5 1/2, from memory"),
     SCREW_TEST("p = 15700 G^2 D L, L of thread", "Wood Handbook, FPL-GTR-190 (2010), ch. 8, from memory", "none"),
     NAIL_SLIP(
@@ -44,7 +48,6 @@ public enum Strength {
             "wood that dries or swells after nailing, which takes most of a smooth nail's hold",
             "how long the load lasts",
             "rings, coatings and glue",
-            "the head pulling through",
             "pull and side load at once",
             "the fastener's own steel",
             "whether a stud stands at the spot: the wall is taken as framing of spruce-pine-fir, G 0.42, throughout");
@@ -66,6 +69,12 @@ public enum Strength {
 
     /** NDS 2018, 12.5.2.2: what is left of a lateral value in end grain; the Wood Handbook has two thirds. */
     static final double END_LATERAL = 2.0 / 3;
+
+    /** How deep a nail is set under the face, in: usual practice, from memory. */
+    static final double SET = 1.0 / 16;
+
+    /** More wood than so many diameters of its head does not help against the head pulling through. */
+    private static final double DEEP = 2.5;
 
     private final String formula;
     private final String edition;
@@ -109,6 +118,17 @@ public enum Strength {
     static double otherTestWithdrawal(Fastener.Kind kind, double gravity, double diameter) {
         double used = testWithdrawal(kind, gravity, diameter);
         return kind == Fastener.Kind.NAIL ? used * 6900 / 7850 : used;
+    }
+
+    /**
+     * Where a head pulls through, lb: NDS 2018, eq. 12.2-6a and 12.2-6b, from memory. The two meet at 2.5 diameters of wood.
+     *
+     * @param gravity of the wood under the head
+     * @param head its diameter, in
+     * @param thickness of the wood under it, in
+     */
+    public static double headPull(double gravity, double head, double thickness) {
+        return 690 * Math.PI * head * gravity * gravity * Math.min(thickness, DEEP * head);
     }
 
     /** Load across a nail at a small slip, or allowable across a screw, in side grain, lb. */

@@ -1,25 +1,30 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.support.Balance.Keeper;
+import buildup.engine.hold.support.Balance.Kept;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.compose.Standing;
 import buildup.engine.section.compose.Standing.Bearing;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
- * Single-piece statics: weight and loads of a group against the level bearing below it, moments about the end that it
- * would tip over.
+ * Groups of pieces on the level bearing below them, moments about the end that they would tip over. It is the equilibrium
+ * of the whole stack with the group taken as one body and all around it as firm; where pieces that the group bears on do
+ * not move themselves, the two say the same.
  */
 final class Balances {
     /** A nail stands this far under the top of an upright back, in: common practice, no source. */
@@ -34,66 +39,91 @@ final class Balances {
     private final Section section;
     private final LoadPath path;
     private final List<Load> loads;
-    private final Set<Integer> nailed;
 
-    /** @param nailed pieces that fastenings hold: whether those suffice against leaning is asked of them later */
-    Balances(Section section, LoadPath path, List<Load> loads, Set<Integer> nailed) {
+    Balances(Section section, LoadPath path, List<Load> loads) {
         this.section = section;
         this.path = path;
         this.loads = loads;
-        this.nailed = nailed;
-    }
-
-    /** Each piece that bears on something grounded, with all whose weight goes through it. */
-    Optional<Balance> ofPiece(int body) {
-        Standing standing = standing(body);
-        return section.body(body).inStack()
-                ? balance(body, false, path.through(body), standing.bearing(), List.of(body))
-                : Optional.empty();
     }
 
     /**
-     * What stands on a body: the pieces that bear on it alone, with all whose weight goes through any of them; one balance
-     * for each lot that nothing ties to the others.
+     * Every group once: each piece that bears on something, with all whose weight goes through it alone; and each lot of
+     * pieces that one body carries, alone or with others. Pieces that count as fixed, or are said to be, go their own way.
+     *
+     * @param more groups that are wanted too, as those that tip
      */
-    List<Balance> onCarrier(int carrier) {
-        List<Integer> lowest = section.standing().stream()
-                .filter(standing -> !standing.fixed() || nailed.contains(standing.body()))
-                .filter(standing -> !standing.bearing().isEmpty())
-                .filter(standing -> standing.bearing().stream().allMatch(one -> one.on() == carrier))
-                .map(Standing::body)
-                .toList();
-        List<Integer> carried = IntStream.range(0, section.bodies().size())
-                .filter(piece -> section.body(piece).inStack() && onlyThrough(piece, lowest))
-                .boxed()
-                .toList();
-        List<Balance> balances = new ArrayList<>();
-        for (List<Integer> group : tied(carried)) {
-            List<Integer> low = group.stream().filter(lowest::contains).toList();
-            List<Bearing> bearing = low.stream()
-                    .flatMap(one -> standing(one).bearing().stream())
-                    .toList();
-            balance(carrier, true, group, bearing, low).ifPresent(balances::add);
+    List<Balance> all(List<List<Integer>> more) {
+        Map<List<Integer>, Balance> found = new LinkedHashMap<>();
+        for (int body = 0; body < section.bodies().size(); body++) {
+            int carrier = body;
+            ofPiece(body).ifPresent(balance -> found.putIfAbsent(balance.group(), balance));
+            onCarrier(carrier).forEach(balance -> found.putIfAbsent(balance.group(), balance));
         }
-        return balances;
+        more.forEach(group -> of(group).ifPresent(balance -> found.putIfAbsent(balance.group(), balance)));
+        return List.copyOf(found.values());
     }
 
-    /** Whether every way of a piece to the ground passes one of these. */
-    private boolean onlyThrough(int piece, List<Integer> lowest) {
-        List<Integer> open = new ArrayList<>(List.of(piece));
-        Set<Integer> seen = new LinkedHashSet<>();
-        boolean met = false;
-        while (!open.isEmpty()) {
-            int next = open.remove(0);
-            if (lowest.contains(next)) {
-                met = true;
-            } else if (path.restsOn(next).isEmpty()) {
-                return false;
-            } else if (seen.add(next)) {
-                open.addAll(path.restsOn(next));
-            }
+    /** A piece that bears on something grounded, with all whose weight goes through it alone. */
+    Optional<Balance> ofPiece(int body) {
+        return bears(body) ? of(path.through(body)) : Optional.empty();
+    }
+
+    /**
+     * What stands on a body, alone or with others: the pieces that bear on it, with all that rests on any of them; one
+     * balance for each lot that nothing ties to the others.
+     */
+    List<Balance> onCarrier(int carrier) {
+        Set<Integer> above = new LinkedHashSet<>();
+        boolean more = true;
+        while (more) {
+            List<Integer> next = IntStream.range(0, section.bodies().size())
+                    .filter(piece -> section.body(piece).inStack() && !firm(piece) && !above.contains(piece))
+                    .filter(piece -> bearing(piece, on -> on == carrier).size() > 0
+                            || carriedBy(piece).stream().anyMatch(above::contains))
+                    .boxed()
+                    .toList();
+            above.addAll(next);
+            more = !next.isEmpty();
         }
-        return met;
+        return tied(List.copyOf(new TreeSet<>(above))).stream()
+                .map(this::of)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** What a piece bears on; what is fixed or hangs is with the body that holds it. */
+    private List<Integer> carriedBy(int piece) {
+        if (Model.saidToBeFixed(section, piece)) {
+            return LoadPath.fixedTo(section, piece).stream().toList();
+        }
+        return section.standing(piece).bearing().isEmpty()
+                ? path.hungOn(piece).stream().toList()
+                : path.restsOn(piece);
+    }
+
+    /** Whether a piece goes its own way to the ground, whatever it stands on. */
+    private boolean firm(int piece) {
+        boolean said = Model.saidToBeFixed(section, piece);
+        return section.standing(piece).counted()
+                || said
+                        && LoadPath.fixedTo(section, piece)
+                                .filter(body -> section.body(body).inStack())
+                                .isEmpty();
+    }
+
+    private boolean bears(int piece) {
+        return section.body(piece).inStack()
+                && !section.standing(piece).counted()
+                && !Model.saidToBeFixed(section, piece)
+                && !section.standing(piece).bearing().isEmpty();
+    }
+
+    private List<Bearing> bearing(int piece, Predicate<Integer> on) {
+        return bears(piece)
+                ? section.standing(piece).bearing().stream()
+                        .filter(one -> on.test(one.on()))
+                        .toList()
+                : List.of();
     }
 
     /** The pieces in lots: those that touch, or of which one rests on the other, tip together. */
@@ -121,21 +151,20 @@ final class Balances {
                 || section.contacts().stream().anyMatch(contact -> contact.length() > 0 && contact.between(one, other));
     }
 
-    private Standing standing(int body) {
-        return section.standing().stream()
-                .filter(one -> one.body() == body)
-                .findFirst()
-                .orElse(new Standing(body, true, false, List.of(), List.of()));
+    /** A group on all that carries it from outside; nothing when nothing does. */
+    Optional<Balance> of(List<Integer> group) {
+        List<Integer> lowest = group.stream()
+                .filter(piece -> !bearing(piece, on -> !group.contains(on)).isEmpty())
+                .toList();
+        List<Bearing> bearing = lowest.stream()
+                .flatMap(piece -> bearing(piece, on -> !group.contains(on)).stream())
+                .toList();
+        return bearing.isEmpty() ? Optional.empty() : Optional.of(balance(group, bearing, lowest));
     }
 
-    private Optional<Balance> balance(
-            int body, boolean carrier, List<Integer> group, List<Bearing> bearing, List<Integer> lowest) {
-        if (bearing.isEmpty() || group.isEmpty()) {
-            return Optional.empty();
-        }
+    private Balance balance(List<Integer> group, List<Bearing> bearing, List<Integer> lowest) {
         double back = bearing.stream().mapToDouble(one -> one.from().x()).min().orElseThrow();
         double face = bearing.stream().mapToDouble(one -> one.to().x()).max().orElseThrow();
-        double level = bearing.stream().mapToDouble(one -> one.from().y()).max().orElseThrow();
         double weight = 0;
         double moment = 0;
         for (int piece : group) {
@@ -151,34 +180,50 @@ final class Balances {
                 loadMoment += one.poundsPerFoot() * one.out();
             }
         }
-        double resultant = moment / weight;
         double loaded = (moment + loadMoment) / (weight + load);
-        boolean forward = loaded > face;
-        boolean backward = loaded < back;
-        double overturning = forward
-                ? moment + loadMoment - (weight + load) * face
-                : backward ? (weight + load) * back - moment - loadMoment : 0;
+        boolean forward = loaded > (back + face) / 2;
+        double level = level(bearing, forward, forward ? face : back);
+        double past = Math.max(loaded - face, back - loaded);
+        double overturning = past > Tolerance.SNAP ? past * (weight + load) : 0;
         Point holdAt = holdAt(lowest);
         Point downAt = downAt(lowest, forward);
         double arm = holdAt.y() - level;
         double reach = forward ? face - downAt.x() : downAt.x() - back;
         boolean tips = overturning > 0;
-        return Optional.of(new Balance(
-                body,
-                carrier,
+        return new Balance(
+                lowest.get(0),
+                bearing.stream().map(Bearing::on).distinct().sorted().toList(),
                 group,
                 back,
                 face,
                 level,
                 weight,
-                resultant,
+                moment / weight,
                 load,
                 loaded,
                 overturning,
                 tips && arm > Tolerance.TOUCHING ? OptionalDouble.of(overturning / arm) : OptionalDouble.empty(),
                 holdAt,
                 tips && reach > Tolerance.TOUCHING ? OptionalDouble.of(overturning / reach) : OptionalDouble.empty(),
-                downAt));
+                downAt,
+                Kept.by(tips ? Keeper.NOTHING : Keeper.WEIGHT));
+    }
+
+    /** Height of the bearing on whose end a group would turn; the highest, where several end there. */
+    private static double level(List<Bearing> bearing, boolean forward, double end) {
+        return bearing.stream()
+                .filter(one -> Math.abs((forward ? one.to().x() : one.from().x()) - end) <= Tolerance.TOUCHING)
+                .mapToDouble(one -> forward ? one.to().y() : one.from().y())
+                .max()
+                .orElseThrow();
+    }
+
+    /** The pieces of a group that bear on something outside it. */
+    List<Integer> lowest(Balance balance) {
+        return balance.group().stream()
+                .filter(piece ->
+                        !bearing(piece, on -> !balance.group().contains(on)).isEmpty())
+                .toList();
     }
 
     /** On the back of the rearmost of the lowest pieces. */

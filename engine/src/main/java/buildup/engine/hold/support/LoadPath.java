@@ -6,6 +6,7 @@ import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing;
 import buildup.shared.document.Scalar;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,9 @@ import java.util.stream.IntStream;
 public final class LoadPath {
     private final Section section;
     private final List<Set<Integer>> rests = new ArrayList<>();
+    /** What each rests on, and for what is fixed the body that it is fixed to. */
+    private final List<Set<Integer>> ways = new ArrayList<>();
+
     private final List<Set<Integer>> through = new ArrayList<>();
 
     private LoadPath(Section section) {
@@ -32,6 +36,7 @@ public final class LoadPath {
         LoadPath path = new LoadPath(section);
         for (int i = 0; i < section.bodies().size(); i++) {
             path.rests.add(path.restsOn(i, joints));
+            path.ways.add(path.ways(i));
         }
         path.settle();
         return path;
@@ -42,7 +47,7 @@ public final class LoadPath {
         if (section.body(number).standing()) {
             return on;
         }
-        Standing standing = standing(number);
+        Standing standing = section.standing(number);
         standing.bearing().forEach(bearing -> on.add(bearing.on()));
         if (on.isEmpty()) {
             fixedTo(section, number).ifPresent(on::add);
@@ -85,11 +90,25 @@ public final class LoadPath {
                 .findFirst();
     }
 
-    private Standing standing(int number) {
-        return section.standing().stream()
-                .filter(one -> one.body() == number)
-                .findFirst()
-                .orElseThrow();
+    /** What is fixed goes its own way to the ground, whatever it also stands on; to the earth when that is no body. */
+    private Set<Integer> ways(int number) {
+        Set<Integer> ways = new LinkedHashSet<>(rests.get(number));
+        if (Model.saidToBeFixed(section, number)) {
+            return fixedTo(section, number).map(Set::of).orElse(Set.of());
+        }
+        fixedOn(number).ifPresent(ways::add);
+        return ways;
+    }
+
+    /** The body on which the back of a piece lies that counts as fixed there. */
+    Optional<Integer> fixedOn(int number) {
+        return section.contacts().stream()
+                .filter(contact -> section.standing(number).counted())
+                .filter(contact -> contact.b() == number && contact.length() > 0)
+                .filter(contact -> contact.facing().filter(Facing.BACKS::equals).isPresent())
+                .map(Contact::a)
+                .filter(other -> section.body(other).standing())
+                .findFirst();
     }
 
     /**
@@ -97,21 +116,21 @@ public final class LoadPath {
      * ground up until nothing changes (the dominators of the graph).
      */
     private void settle() {
-        int n = rests.size();
+        int n = ways.size();
         Set<Integer> all = new LinkedHashSet<>();
         for (int i = 0; i < n; i++) {
             all.add(i);
         }
         for (int i = 0; i < n; i++) {
-            through.add(rests.get(i).isEmpty() ? new LinkedHashSet<>(Set.of(i)) : new LinkedHashSet<>(all));
+            through.add(ways.get(i).isEmpty() ? new LinkedHashSet<>(Set.of(i)) : new LinkedHashSet<>(all));
         }
         boolean changed = true;
         while (changed) {
             changed = false;
             for (int i = 0; i < n; i++) {
-                if (!rests.get(i).isEmpty()) {
+                if (!ways.get(i).isEmpty()) {
                     Set<Integer> common = new LinkedHashSet<>(all);
-                    rests.get(i).forEach(on -> common.retainAll(through.get(on)));
+                    ways.get(i).forEach(on -> common.retainAll(through.get(on)));
                     common.add(i);
                     if (!common.equals(through.get(i))) {
                         through.set(i, common);
@@ -121,7 +140,7 @@ public final class LoadPath {
             }
         }
         for (int i = 0; i < n; i++) {
-            if (!reaches(i, body -> rests.get(body).isEmpty())) {
+            if (!reaches(i, body -> ways.get(body).isEmpty())) {
                 through.set(i, Set.of(i));
             }
         }
@@ -143,11 +162,24 @@ public final class LoadPath {
         return own;
     }
 
+    /** The body next to it through which all its weight goes; nothing when that is no one body. */
+    Optional<Integer> hungOn(int body) {
+        return through.get(body).stream()
+                .filter(other -> other != body)
+                .max(Comparator.comparingInt(other -> through.get(other).size()));
+    }
+
+    /** Whether all weight of a body goes through another. */
+    boolean goesThrough(int body, int other) {
+        return through.get(body).contains(other);
+    }
+
     /** Whether the path from a body reaches something that stands. */
     public boolean reachesGround(int body) {
         return reaches(
                 body,
-                next -> section.body(next).standing() && !section.name(next).equals("ceiling"));
+                next -> section.body(next).standing() && !section.name(next).equals("ceiling")
+                        || Model.saidToBeFixed(section, next) && ways.get(next).isEmpty());
     }
 
     private boolean reaches(int body, IntPredicate end) {
@@ -159,7 +191,7 @@ public final class LoadPath {
                 return true;
             }
             if (seen.add(next)) {
-                open.addAll(rests.get(next));
+                open.addAll(ways.get(next));
             }
         }
         return false;

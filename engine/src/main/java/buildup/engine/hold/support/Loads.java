@@ -6,8 +6,9 @@ import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -47,24 +48,20 @@ public final class Loads {
             OptionalDouble pounds = amount.map(Loads::pounds).orElse(OptionalDouble.empty());
             List<String> names = stack.pieces().stream().map(one -> one.name()).toList();
             if (piece.isEmpty() || !names.contains(piece.get())) {
-                notices.add(Notice.refusal(
-                                "unknown-name",
-                                "Load '" + name + "' is on no piece"
-                                        + piece.map(asked -> " called '" + asked + "'")
-                                                .orElse("") + ".")
+                notices.add(SupportNotices.LOAD_ON_NOTHING
+                        .with("load", name)
+                        .with(
+                                "called",
+                                piece.map(asked -> " called '" + asked + "'").orElse(""))
                         .at(entry.mark())
-                        .cure(Suggestion.cure(piece.orElse(""), names)));
+                        .cure(Phrase.plain(Suggestion.cure(piece.orElse(""), names))));
             } else if (pounds.isEmpty()) {
-                notices.add(Notice.refusal(
-                                "not-a-load",
-                                amount.map(asked -> "Load '" + name + "': '" + asked + "' is not a load.")
-                                        .orElse("Load '" + name + "' says no load."))
-                        .at(entry.mark())
-                        .cure("Write 'load: 20 lb/ft' (or N/m)."));
+                notices.add(amount.map(asked -> SupportNotices.NOT_A_LOAD.with("asked", asked))
+                        .orElse(SupportNotices.NO_LOAD.notice())
+                        .with("load", name)
+                        .at(entry.mark()));
             } else if (out.isEmpty() && !entry.has("out")) {
-                notices.add(Notice.refusal("not-a-place", "Load '" + name + "' has no place.")
-                        .at(entry.mark())
-                        .cure("Give 'out:', its distance from the wall plane."));
+                notices.add(SupportNotices.LOAD_NOWHERE.with("load", name).at(entry.mark()));
             } else if (out.isPresent()) {
                 loads.add(new Wanted(name, piece.get(), out.getAsDouble(), pounds.getAsDouble(), entry.mark()));
             }
@@ -102,17 +99,12 @@ public final class Loads {
 
     private static Notice beyond(Wanted load, Box box) {
         double by = Math.max(box.back() - load.out(), load.out() - box.face());
-        return Notice.problem(
-                        "load-beyond-the-stack",
-                        "Load '" + load.name() + "' stands " + print(by) + " beside '" + load.piece()
-                                + "', in the air: it is not counted.")
+        return SupportNotices.LOAD_BESIDE
+                .with("load", load.name())
+                .with("from", Figure.length(box.back()))
+                .with("to", Figure.length(box.face()))
                 .at(load.mark())
                 .of(load.piece())
-                .amount(Length.inches(by))
-                .cure("Place it between " + print(box.back()) + " and " + print(box.face()) + ".");
-    }
-
-    private static String print(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
+                .amount(Figure.length(by));
     }
 }

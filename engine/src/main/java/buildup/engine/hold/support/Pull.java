@@ -24,6 +24,7 @@ public record Pull(
         double bite,
         OptionalDouble biteForLoad,
         double biteByRule) {
+    /** Whether it holds that pull; whether the group then stands is told of the group. */
     public boolean holds() {
         return allowable >= needed;
     }

@@ -1,109 +1,223 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.support.Support.Verdict;
+import buildup.engine.hold.support.Balance.Keeper;
+import buildup.engine.hold.support.Balance.Kept;
+import buildup.engine.hold.support.Governs.Mode;
+import buildup.engine.hold.support.Mechanism.Movement;
+import buildup.engine.hold.support.Model.Weight;
+import buildup.engine.hold.support.Support.Answer;
+import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.compose.Standing;
-import buildup.engine.section.compose.Standing.Bearing;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
 
-/** Asks what holds a section. */
+/**
+ * Asks what holds a section. There is one statics: the whole stack as rigid bodies. What is told of single groups takes its
+ * verdict from there.
+ */
 public final class Supports {
-    private Supports() {}
+    private final Section section;
+    private final List<Load> loads;
+    private final List<Tie> ties;
+    private final double friction;
+    private final LoadPath path;
+    private final List<Weight> own;
+    private final List<Weight> all;
+
+    private Supports(Section section, List<Load> loads, List<Tie> ties, OptionalDouble friction) {
+        this.section = section;
+        this.loads = loads;
+        this.ties = ties;
+        this.friction = friction.orElse(0);
+        this.path = LoadPath.of(section, ties);
+        Model plain = Model.plain(section, List.of(), 0);
+        this.own = plain.weights();
+        this.all = Stream.concat(own.stream(), Weight.of(loads).stream()).toList();
+    }
 
     /**
-     * @param joints the fasteners where they hold, empty while none are given
-     * @param notices told what tips: a note while no fastenings are given, else a problem
+     * What holds a section.
+     *
+     * @param loads of the document, as far as they stand on a piece
+     * @param ties the fasteners where they hold; what the section knows of its fastenings decides which pieces they hold
+     * @param friction the coefficient with which contacts rub; absent when they are not to
      */
-    public static Support of(Section section, List<Loads.Wanted> wanted, List<Tie> joints, Notices notices) {
+    static Support of(Section section, List<Load> loads, List<Tie> ties, OptionalDouble friction) {
+        return new Supports(section, loads, ties, friction).support(friction);
+    }
+
+    /**
+     * The same, with a proposal where it does not stand.
+     *
+     * @param wanted loads of the document
+     * @param notices told what falls and why
+     */
+    public static Support of(
+            Section section, List<Loads.Wanted> wanted, List<Tie> ties, OptionalDouble friction, Notices notices) {
         List<Load> loads = Loads.on(section, wanted, notices);
-        LoadPath path = LoadPath.of(section, joints);
-        Balances asked = new Balances(
-                section, path, loads, joints.stream().map(Tie::outer).collect(Collectors.toSet()));
+        Support support = of(section, loads, ties, friction);
+        SupportFaults.say(section, support, notices);
+        return support;
+    }
+
+    private Support support(OptionalDouble rub) {
+        Model touching = Model.whole(section, path, ties, friction);
+        boolean alone = !Mechanism.falls(touching, own);
+        boolean closes = (!alone || Mechanism.falls(touching, all)) && !Mechanism.falls(touching.withGaps(), own);
+        Model model = closes && (!alone || !Mechanism.falls(touching.withGaps(), all)) ? touching.withGaps() : touching;
+        boolean ownStands = alone || closes;
+        // under its loads, unless those are what keeps it
+        boolean loaded = ownStands || Mechanism.falls(model, all);
+        List<Fall> falls = Falls.all(model, loaded ? all : own);
+        Answer answer = falls.isEmpty() ? model == touching ? Answer.STANDS : Answer.TRUST : Answer.NO;
+        Optional<Fall> closing = answer == Answer.TRUST
+                ? Mechanism.closing(model, all).map(movement -> Falls.closing(model, all, movement))
+                : Optional.empty();
+        Whole plain = new Whole(
+                answer,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty(),
+                ownStands && answer == Answer.NO,
+                falls,
+                closing);
+        Whole whole = factors(plain, model);
+        return new Support(balances(model, whole), path, loads, rub, whole, trust(), List.of());
+    }
+
+    private Whole factors(Whole plain, Model model) {
+        if (plain.answer() == Answer.NO && !plain.underLoad()) {
+            OptionalDouble none = loads.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(0);
+            return with(plain, none, OptionalDouble.empty(), Optional.empty());
+        }
+        Limit load = loads.isEmpty() ? Limit.NONE : limit(model, own, Weight.of(loads));
+        Limit weight = limit(model, List.of(), all);
+        return with(plain, load.factor, weight.factor, load.governs.or(() -> weight.governs));
+    }
+
+    private static Whole with(Whole plain, OptionalDouble load, OptionalDouble times, Optional<Governs> governs) {
+        return new Whole(plain.answer(), load, times, governs, plain.underLoad(), plain.falls(), plain.closing());
+    }
+
+    /** How far some weights may grow, and what gives then; absent when they do not matter. */
+    record Limit(OptionalDouble factor, Optional<Governs> governs) {
+        static final Limit NONE = new Limit(OptionalDouble.empty(), Optional.empty());
+    }
+
+    /** @param dead weights that stay; the model stands under them */
+    static Limit limit(Model model, List<Weight> dead, List<Weight> live) {
+        Optional<Double> factor = Equilibrium.factor(model, dead, live);
+        if (factor.filter(Double::isFinite).isEmpty()) {
+            return Limit.NONE;
+        }
+        Optional<Movement> collapse = Mechanism.collapse(model, dead, live);
+        Optional<Governs> governs = collapse.flatMap(movement -> movement.gives()
+                .map(force -> new Governs(force.name(), force.mode()))
+                .or(() -> Falls.pivot(model, movement).map(force -> new Governs(force.name(), Mode.CONTACT))));
+        return new Limit(OptionalDouble.of(factor.get()), governs);
+    }
+
+    private List<Balance> balances(Model model, Whole whole) {
+        Balances asked = new Balances(section, path, loads);
+        List<Fall> leaning = leaning();
+        List<List<Integer>> tipping = Stream.concat(whole.falls().stream(), leaning.stream())
+                .map(motion -> motion.first().pieces())
+                .distinct()
+                .toList();
+        List<Fall> closing = whole.closing().stream().toList();
+        Model standing = model;
+        for (Fall fall : whole.falls()) {
+            standing = Falls.held(standing, fall.first());
+        }
         List<Balance> balances = new ArrayList<>();
-        for (int i = 0; i < section.bodies().size(); i++) {
-            asked.ofPiece(i).ifPresent(balances::add);
-            balances.addAll(asked.onCarrier(i));
+        for (Balance balance : asked.all(tipping)) {
+            if (moves(asked, balance, whole.falls())) {
+                balances.add(balance.with(Kept.by(Keeper.NOTHING)));
+            } else if (moves(asked, balance, closing)) {
+                balances.add(balance.with(fastened(model, balance, Keeper.AFTER_CLOSING)));
+            } else if (!balance.leans()) {
+                balances.add(balance);
+            } else if (moves(asked, balance, leaning)) {
+                balances.add(balance.with(fastened(standing, balance, Keeper.FASTENINGS)));
+            } else {
+                balances.add(balance.with(Kept.by(Keeper.NEIGHBORS)));
+            }
         }
-        Optional<Verdict> whole =
-                joints.isEmpty() ? Optional.empty() : Optional.of(verdict(section, loads, joints, notices));
-        if (joints.isEmpty()) {
-            balances.stream()
-                    .filter(balance -> !balance.stands() && speaks(section, balance))
-                    .forEach(balance -> notices.add(needsHolding(section, balance)));
-        }
-        return new Support(balances, path, loads, whole);
+        return balances;
     }
 
-    /** A piece on one body is told of with all that stands there; one that bridges several is told of by itself. */
-    private static boolean speaks(Section section, Balance balance) {
-        if (balance.carrier()) {
-            return true;
+    /** Whether some piece of a group that bears moves against some body that carries it. */
+    private static boolean moves(Balances asked, Balance balance, List<Fall> falls) {
+        List<Integer> lowest = asked.lowest(balance);
+        return falls.stream()
+                .flatMap(fall -> fall.parts().stream())
+                .filter(part -> lowest.stream().anyMatch(part.pieces()::contains))
+                .anyMatch(part -> !part.pieces().containsAll(balance.carriers()));
+    }
+
+    /** What would fall without its fastenings. */
+    private List<Fall> leaning() {
+        if (ties.isEmpty()) {
+            return List.of();
         }
-        Standing standing = section.standing().stream()
-                .filter(one -> one.body() == balance.body())
-                .findFirst()
-                .orElseThrow();
-        return !standing.fixed()
-                && standing.bearing().stream().map(Bearing::on).distinct().count() > 1;
-    }
-
-    private static Verdict verdict(Section section, List<Load> loads, List<Tie> joints, Notices notices) {
-        Optional<Statics.Limit> limit = Statics.of(section, loads, joints).limit();
-        if (limit.isEmpty()) {
-            notices.add(Notice.problem(
-                            "tips", "The stack does not stand by its contacts and fastenings, friction left out.")
-                    .cure("Fasten what hangs, or bring the weight back over its bearing."));
-            return new Verdict(false, 0, "");
+        Model bare = Model.bare(section, path, friction);
+        List<Fall> falls = new ArrayList<>(Falls.all(bare, all));
+        if (!loads.isEmpty()) {
+            falls.addAll(Falls.all(bare, own));
         }
-        double factor = limit.get().factor();
-        if (factor < 1) {
-            String governs = limit.get().governs();
-            notices.add(Notice.problem(
-                            "load-too-much",
-                            "The stack takes only " + decimals(Math.floor(factor * 100) / 100, 2) + " of the loads"
-                                    + (governs.isEmpty() ? "." : "; " + governs + " governs."))
-                    .cure("Strengthen that, or take load off."));
+        return falls;
+    }
+
+    /**
+     * How many times over fastenings hold a group in a model that stands: its own weight and loads grow, those of the others stay.
+     */
+    private Kept fastened(Model model, Balance balance, Keeper keeper) {
+        List<Weight> live = all.stream()
+                .filter(weight -> balance.group().contains(weight.body()))
+                .toList();
+        List<Weight> dead = all.stream()
+                .filter(weight -> !balance.group().contains(weight.body()))
+                .toList();
+        Limit limit = limit(model, dead, live);
+        return new Kept(keeper, limit.factor, limit.governs);
+    }
+
+    private List<Trust> trust() {
+        List<Trust> trust = new ArrayList<>();
+        for (int piece = 0; piece < section.bodies().size(); piece++) {
+            if (section.body(piece).inStack()) {
+                trusted(piece).ifPresent(trust::add);
+            }
         }
-        return new Verdict(true, factor, limit.get().governs());
+        section.overlaps().forEach(overlap -> {
+            boolean later = section.body(overlap.b()).inStack();
+            trust.add(new Trust(
+                    later ? overlap.b() : overlap.a(),
+                    OptionalInt.of(later ? overlap.a() : overlap.b()),
+                    Trust.Why.OVERLAPS));
+        });
+        return trust;
     }
 
-    private static Notice needsHolding(Section section, Balance balance) {
-        boolean forward = balance.loaded() > balance.bearingFace();
-        String beyond = decimals(-balance.margin(), 3);
-        String pull = balance.holdBack().isPresent()
-                ? " Held " + (forward ? "back " : "out ")
-                        + decimals(balance.holdBack().getAsDouble(), 2) + " lb a foot at "
-                        + print(balance.holdAt().y()) + " up, it stands."
-                : balance.holdDown().isPresent()
-                        ? " Held down " + decimals(balance.holdDown().getAsDouble(), 2) + " lb a foot at "
-                                + print(balance.downAt().x()) + " out, it stands."
-                        : "";
-        String name = section.name(balance.body());
-        Notice notice = Notice.note(
-                        "needs-holding",
-                        (balance.carrier() ? "What stands on '" : "'") + name + "' leans " + (forward ? "out" : "back")
-                                + " " + beyond + " past its bearing." + pull)
-                .of(name)
-                .amount(Length.inches(-balance.margin()))
-                .cure("Give the fastenings that hold it, or bring its weight back.");
-        return section.body(balance.body())
-                .placed()
-                .map(placed -> notice.at(placed.piece().mark()))
-                .orElse(notice);
+    private Optional<Trust> trusted(int piece) {
+        if (Model.saidToBeFixed(section, piece)) {
+            return Optional.of(new Trust(piece, optional(LoadPath.fixedTo(section, piece)), Trust.Why.SAID));
+        }
+        if (section.standing(piece).counted()) {
+            return Optional.of(new Trust(piece, optional(path.fixedOn(piece)), Trust.Why.COUNTS_AS_FIXED));
+        }
+        if (Model.hangsOnTrust(section, path, piece)) {
+            return Optional.of(new Trust(piece, optional(path.hungOn(piece)), Trust.Why.HANGS));
+        }
+        return Optional.empty();
     }
 
-    private static String decimals(double value, int places) {
-        return LengthPrinter.decimals(Length.inches(value), places);
-    }
-
-    private static String print(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
+    private static OptionalInt optional(Optional<Integer> body) {
+        return body.isPresent() ? OptionalInt.of(body.get()) : OptionalInt.empty();
     }
 }

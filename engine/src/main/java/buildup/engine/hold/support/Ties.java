@@ -1,14 +1,19 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.hold.fixing.Crossing;
+import buildup.engine.hold.fixing.Fastening;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Joint;
+import buildup.engine.section.compose.Fastened;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
+import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What fastenings do for a section, as statics sees it. */
 public final class Ties {
@@ -26,6 +31,7 @@ public final class Ties {
                         entry(fixed, joint.far()),
                         fixed.way(),
                         joint.withdrawalPerFoot(),
+                        joint.headPerFoot(),
                         joint.lateralPerFoot()));
             }
         }
@@ -43,21 +49,41 @@ public final class Ties {
     }
 
     /**
-     * The pieces that a fastening with some bite holds to framing or solid wall; whether it holds enough is another
-     * question, and said elsewhere.
+     * What fastenings do for the pieces of a section. A piece is held when some fastening bites from it in framing or solid
+     * wall, or in a piece that is held or grounded itself; whether it holds enough is another question.
+     *
+     * @param given all fastenings of the document, also those that have no place on their piece
+     * @param fastenings those that have
      */
-    public static Set<Integer> heldToStanding(Section section, List<Fixed> fastenings) {
-        Set<Integer> held = new LinkedHashSet<>();
-        for (Fixed fixed : fastenings) {
-            boolean reaches = fixed.joints().stream()
-                    .anyMatch(joint -> section.body(joint.far()).standing() && joint.withdrawal() > 0);
-            if (reaches) {
-                fixed.joints().stream()
-                        .map(Joint::near)
-                        .filter(body -> section.body(body).inStack())
-                        .forEach(held::add);
-            }
+    public static Fastened fastened(Section section, List<Fastening> given, List<Fixed> fastenings) {
+        Set<String> names = given.stream().map(Fastening::piece).collect(Collectors.toSet());
+        Set<Integer> pieces = IntStream.range(0, section.bodies().size())
+                .filter(body -> section.body(body).inStack() && names.contains(section.name(body)))
+                .boxed()
+                .collect(Collectors.toSet());
+        List<Joint> joints = fastenings.stream()
+                .flatMap(fixed -> fixed.joints().stream())
+                .filter(joint -> joint.pull() > 0)
+                .toList();
+        Set<Integer> held = joints.stream()
+                .filter(joint -> section.body(joint.far()).standing())
+                .map(Joint::near)
+                .filter(body -> section.body(body).inStack())
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return new Fastened(pieces, held, pinned(section, new Fastened(pieces, held, held), joints));
+    }
+
+    private static Set<Integer> pinned(Section section, Fastened fastened, List<Joint> joints) {
+        Section decided = section.heldBy(fastened, new Notices());
+        Set<Integer> pinned = new LinkedHashSet<>(fastened.held());
+        boolean more = true;
+        while (more) {
+            more = joints.stream()
+                    .filter(joint -> section.body(joint.near()).inStack())
+                    .filter(joint -> decided.standing(joint.far()).grounded() || pinned.contains(joint.far()))
+                    .map(joint -> pinned.add(joint.near()))
+                    .reduce(false, Boolean::logicalOr);
         }
-        return held;
+        return pinned;
     }
 }

@@ -17,7 +17,6 @@ import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -71,28 +70,25 @@ public final class Composer {
     }
 
     /**
-     * The section of the placed pieces, with notices for what is wrong with it as it stands.
+     * The section of the placed pieces, with notices for what is wrong with it as it stands; no fastenings are given.
      *
      * @param placed at least one piece that is not framing
      */
     public static Section compose(Stack stack, List<Placed> placed, Notices notices) {
-        Section section = new Composer(stack, placed).section(Optional.empty());
-        Judgement.ofShape(section, notices);
-        Judgement.ofStanding(section, false, notices);
-        return section;
+        return composeFastened(stack, placed, notices).heldBy(Fastened.NOTHING, notices);
     }
 
     /**
-     * The same of a stack whose fastenings are given: they decide what is fixed, so nothing is yet, and what stands is
-     * judged when they are known ({@link Section#heldBy}).
+     * The same of a stack whose fastenings are still to be looked at: what stands is judged when it is known what they
+     * hold ({@link Section#heldBy}).
      */
     public static Section composeFastened(Stack stack, List<Placed> placed, Notices notices) {
-        Section section = new Composer(stack, placed).section(Optional.of(Set.of()));
+        Section section = new Composer(stack, placed).section();
         Judgement.ofShape(section, notices);
         return section;
     }
 
-    private Section section(Optional<Set<Integer>> held) {
+    private Section section() {
         List<Part> skin = joining.union().parts().stream().map(this::byBody).toList();
         List<Overlap> overlaps = overlaps();
         List<Contact> contacts = Contacts.of(bodies, overlaps);
@@ -109,7 +105,8 @@ public final class Composer {
                 contacts,
                 overlaps,
                 voids(),
-                Grounding.of(bodies, contacts, held),
+                Grounding.of(bodies, contacts, Fastened.NOTHING),
+                Fastened.NOTHING,
                 parts.size());
     }
 

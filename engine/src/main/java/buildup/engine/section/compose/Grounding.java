@@ -12,7 +12,8 @@ import java.util.Set;
 
 /**
  * Says what is grounded: framing, floor and solid wall; a piece that stands on something grounded; a piece whose back
- * lies flat on framing or solid wall, or that the document says is fixed.
+ * lies flat on framing or solid wall, or that the document says is fixed. Fastenings that are given for a piece decide
+ * for that piece in place of its back, and for no other.
  */
 final class Grounding {
     /** A straight contact within this of level, in degrees, is a bearing. */
@@ -20,26 +21,28 @@ final class Grounding {
 
     private final List<Body> bodies;
     private final List<Contact> contacts;
-    private final Optional<Set<Integer>> held;
+    private final Fastened fastened;
     private final boolean[] grounded;
     private final boolean[] fixed;
+    private final boolean[] counted;
 
-    private Grounding(List<Body> bodies, List<Contact> contacts, Optional<Set<Integer>> held) {
+    private Grounding(List<Body> bodies, List<Contact> contacts, Fastened fastened) {
         this.bodies = bodies;
         this.contacts = contacts;
-        this.held = held;
+        this.fastened = fastened;
         this.grounded = new boolean[bodies.size()];
         this.fixed = new boolean[bodies.size()];
+        this.counted = new boolean[bodies.size()];
     }
 
     /**
      * One row for each piece, in order.
      *
-     * @param held the pieces that fastenings hold to what stands; absent while none are given, and a back that lies flat
-     *     there counts instead
+     * @param fastened decides for the pieces for which fastenings are given; a back that lies flat on what stands counts
+     *     for the others
      */
-    static List<Standing> of(List<Body> bodies, List<Contact> contacts, Optional<Set<Integer>> held) {
-        Grounding grounding = new Grounding(bodies, contacts, held);
+    static List<Standing> of(List<Body> bodies, List<Contact> contacts, Fastened fastened) {
+        Grounding grounding = new Grounding(bodies, contacts, fastened);
         grounding.settle();
         List<Standing> standing = new ArrayList<>();
         for (int i = 0; i < bodies.size(); i++) {
@@ -54,10 +57,11 @@ final class Grounding {
         Set<Integer> flat = flatOnStanding();
         for (int i = 0; i < bodies.size(); i++) {
             Body body = bodies.get(i);
-            int piece = i;
-            fixed[i] = body.inStack()
-                    && (saidToBeFixed(body)
-                            || held.map(nailed -> nailed.contains(piece)).orElseGet(() -> flat.contains(piece)));
+            boolean given = fastened.given().contains(i);
+            counted[i] = body.inStack() && !given && !saidToBeFixed(body) && flat.contains(i);
+            fixed[i] = counted[i]
+                    || body.inStack()
+                            && (saidToBeFixed(body) || given && fastened.held().contains(i));
             grounded[i] = body.standing() && !body.name().equals("ceiling") || fixed[i];
         }
         boolean changed = true;
@@ -106,7 +110,7 @@ final class Grounding {
                 }
             }
         }
-        return new Standing(piece, grounded[piece], fixed[piece], bearing, hanging);
+        return new Standing(piece, grounded[piece], fixed[piece], counted[piece], bearing, hanging);
     }
 
     private static Bearing bearing(Contact contact) {

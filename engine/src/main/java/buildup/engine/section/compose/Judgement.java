@@ -45,14 +45,16 @@ final class Judgement {
         judgement.upsideDown();
     }
 
-    /** Pieces that hang, or that nothing carries; and, while no fastenings are given, what counts as fixed. */
-    static void ofStanding(Section section, boolean fastened, Notices notices) {
+    /**
+     * Pieces that hang, that nothing carries, or that count as fixed since no fastenings are given for them. Of what
+     * fastenings hold nothing is said.
+     */
+    static void ofStanding(Section section, Notices notices) {
         Judgement judgement = new Judgement(section, notices);
-        for (Standing standing : section.standing()) {
-            if (!fastened || !standing.fixed()) {
-                judgement.standing(standing);
-            }
-        }
+        section.standing().stream()
+                .filter(standing -> section.body(standing.body()).inStack())
+                .filter(standing -> !section.fastened().pinned().contains(standing.body()))
+                .forEach(judgement::standing);
     }
 
     private void overlaps() {
@@ -85,12 +87,11 @@ final class Judgement {
 
     private void standing(Standing standing) {
         Body body = section.body(standing.body());
-        if (!body.inStack()) {
-            return;
-        }
-        if (standing.fixed()) {
+        if (standing.counted()) {
             Grounding.fixedTo(standing.body(), section.bodies(), section.contacts())
                     .ifPresent(on -> add(ComposeNotices.FIXED.with("on", on), body));
+        }
+        if (standing.fixed()) {
             return;
         }
         if (!standing.hanging().isEmpty()) {
@@ -102,8 +103,14 @@ final class Judgement {
     }
 
     private void hangingSupport(Standing standing, Body body) {
-        List<String> names =
-                standing.hanging().stream().distinct().map(section::name).toList();
+        List<String> names = standing.hanging().stream()
+                .filter(one -> !section.fastened().pinned().contains(one))
+                .distinct()
+                .map(section::name)
+                .toList();
+        if (names.isEmpty()) {
+            return;
+        }
         Phrase counted = standing.bearing().isEmpty()
                 ? ComposeNotices.NOTHING_ELSE
                 : ComposeNotices.COUNTING

@@ -4,9 +4,7 @@ import buildup.engine.section.stack.Stack;
 import buildup.profiles.region.Part;
 import buildup.shared.notice.Notices;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * The composed stack; the subject of every question.
@@ -15,6 +13,7 @@ import java.util.Set;
  * @param skin the union of all bodies: rings of true segments labeled by body ({@code Bound.outline}) and stroke
  * @param members the room-side walk, part by part
  * @param standing one for each piece of the bodies, same order
+ * @param fastened what fastenings decided of it
  * @param parts the number of separate parts of the stack
  */
 public record Section(
@@ -29,6 +28,7 @@ public record Section(
         List<Overlap> overlaps,
         List<Hollow> voids,
         List<Standing> standing,
+        Fastened fastened,
         int parts) {
     public Section {
         bodies = List.copyOf(bodies);
@@ -45,10 +45,10 @@ public record Section(
     /**
      * The same section, what stands in it decided by fastenings.
      *
-     * @param held the pieces that fastenings hold to framing or solid wall
-     * @param notices told what hangs or is carried by nothing
+     * @param decisive what the fastenings do
+     * @param notices told what counts as fixed, what hangs, what is carried by nothing
      */
-    public Section heldBy(Set<Integer> held, Notices notices) {
+    public Section heldBy(Fastened decisive, Notices notices) {
         Section decided = new Section(
                 stack,
                 bodies,
@@ -60,10 +60,18 @@ public record Section(
                 contacts,
                 overlaps,
                 voids,
-                Grounding.of(bodies, contacts, Optional.of(held)),
+                Grounding.of(bodies, contacts, decisive),
+                decisive,
                 parts);
-        Judgement.ofStanding(decided, true, notices);
+        Judgement.ofStanding(decided, notices);
         return decided;
+    }
+
+    /** What holds one body up; the room itself is grounded. */
+    public Standing standing(int number) {
+        return number < standing.size()
+                ? standing.get(number)
+                : new Standing(number, !name(number).equals("ceiling"), false, false, List.of(), List.of());
     }
 
     public Body body(int number) {

@@ -4,14 +4,18 @@ import buildup.profiles.outline.Point;
 import java.util.List;
 
 /**
- * What holds one piece up, fastenings not counted.
+ * What holds one piece up.
  *
  * @param grounded whether it is framing, or stands on or is fixed to something that is grounded
- * @param fixed whether it counts as fixed: by its back flat on framing or solid wall, or because the document says so
+ * @param fixed whether it is fixed: by the fastenings given for it, because the document says so, or because it counts
+ *     as fixed
+ * @param counted whether it counts as fixed by its back flat on framing or solid wall alone, since no fastenings are given
+ *     for it: an assumption
  * @param bearing the level stretches in which it lies on grounded bodies
  * @param hanging bodies that are not grounded and that it lies on
  */
-public record Standing(int body, boolean grounded, boolean fixed, List<Bearing> bearing, List<Integer> hanging) {
+public record Standing(
+        int body, boolean grounded, boolean fixed, boolean counted, List<Bearing> bearing, List<Integer> hanging) {
     /** A level contact stretch on a grounded body, from back to face. */
     public record Bearing(int on, Point from, Point to) {
         public double width() {

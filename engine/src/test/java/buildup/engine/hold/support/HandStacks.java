@@ -21,7 +21,43 @@ final class HandStacks {
                 rodInHollow(5, 0),
                 rodInHollow(5, 3),
                 beamOnThree(6, 5),
-                beamOnThree(60, 5));
+                beamOnThree(60, 5),
+                boardOnTwoPosts(),
+                railOnTwoNails(20, Double.POSITIVE_INFINITY, 5),
+                railOnTwoNails(2, Double.POSITIVE_INFINITY, 20),
+                railOnTwoNails(20, 2, 20));
+    }
+
+    /** @param screw pull of the screw that holds it back, 6 up */
+    static Held headOffTheWall(double screw) {
+        return Held.of(Bench.loose(
+                        "name: wall piece, kind: framing, section: [out 1, up 14], face: 0, top: 10",
+                        "name: ledge, kind: framing, section: [out 1-1/2, up 4], back: 0, top: 0",
+                        "name: board, section: [out 1-7/16, up 8], back: 1/16, bottom: 0",
+                        "name: shelf, fixed: board, section: [out 5, up 1], back: 1/16, bottom: 8"))
+                .nail("screw", "board", "wall piece", new Point(0, 6), 180, screw, 0)
+                .load("shelf", 5, 4);
+    }
+
+    static Held boardOnTwoPosts() {
+        return Held.of(Bench.loose(
+                        "name: near post, kind: framing, section: [out 1, up 4], back: 0, top: 0",
+                        "name: far post, kind: framing, section: [out 1, up 4], back: 6, top: 0",
+                        "name: board, section: [out 12, up 1], back: 0, bottom: 0"))
+                .nail("hold-down", "board", "near post", new Point(0.5, 0), -90, 3, 0)
+                .load("board", 11, 2);
+    }
+
+    static Held railOnTwoNails(double withdrawal, double head, double lateral) {
+        Held rail = Held.of(Bench.loose(
+                        "name: post, kind: framing, section: [out 1, up 8], face: 0, top: 4",
+                        "name: rail, section: [out 1, up 3], back: 0, bottom: 0"))
+                .load("rail", 1, 3);
+        for (double up : List.of(0.5, 2.5)) {
+            rail = rail.nail("rail nail", "rail", "post", new Point(0, up), 180, withdrawal, lateral);
+        }
+        return rail.joints(tie -> new Tie(
+                tie.name(), tie.outer(), tie.inner(), tie.at(), tie.axis(), tie.withdrawal(), head, tie.lateral()));
     }
 
     static Held shelfOnLedge() {

@@ -1,8 +1,10 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.Bench;
-import buildup.engine.hold.support.Statics.Limit;
+import buildup.engine.hold.support.Model.Weight;
+import buildup.engine.hold.support.Supports.Limit;
 import buildup.engine.section.compose.Composer;
+import buildup.engine.section.compose.Fastened;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
 import buildup.profiles.outline.Motion;
@@ -12,11 +14,19 @@ import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A section with loads and fasteners put on it by name. */
-record Held(Section section, List<Load> loads, List<Tie> joints) {
+record Held(Section section, List<Load> loads, List<Tie> joints, double friction) {
+    Held(Section section, List<Load> loads, List<Tie> joints) {
+        this(section, loads, joints, 0);
+    }
+
     /** Pounds in a square inch of check wood, a foot of it: 29.35 lb a cubic foot, an input of these tests. */
     static final double WOOD = 29.35 / 144;
 
@@ -41,7 +51,7 @@ record Held(Section section, List<Load> loads, List<Tie> joints) {
     private Held with(List<Load> before, Load load) {
         List<Load> more = new ArrayList<>(before);
         more.add(load);
-        return new Held(section, more, joints);
+        return new Held(section, more, joints, friction);
     }
 
     /** @param degrees of the axis from head to point, counterclockwise from straight out */
@@ -49,7 +59,7 @@ record Held(Section section, List<Load> loads, List<Tie> joints) {
         Point axis = Motion.turn(degrees).apply(new Point(1, 0));
         List<Tie> more = new ArrayList<>(joints);
         more.add(new Tie(name, number(outer), number(inner), at, axis, withdrawal, lateral));
-        return new Held(section, loads, more);
+        return new Held(section, loads, more, friction);
     }
 
     /** Two nails so strong that the two bodies are one. */
@@ -62,7 +72,7 @@ record Held(Section section, List<Load> loads, List<Tie> joints) {
     }
 
     Held loads(UnaryOperator<Load> change) {
-        return new Held(section, loads.stream().map(change).toList(), joints);
+        return new Held(section, loads.stream().map(change).toList(), joints, friction);
     }
 
     Held loadsTimes(double factor) {
@@ -71,7 +81,7 @@ record Held(Section section, List<Load> loads, List<Tie> joints) {
     }
 
     Held joints(UnaryOperator<Tie> change) {
-        return new Held(section, loads, joints.stream().map(change).toList());
+        return new Held(section, loads, joints.stream().map(change).toList(), friction);
     }
 
     /** The stack seen from its other end: x becomes -x. The room must be empty but for its pieces. */
@@ -81,7 +91,7 @@ record Held(Section section, List<Load> loads, List<Tie> joints) {
                 .map(one -> new Placed(one.piece(), one.outline().moved(Motion.ENDS)))
                 .toList();
         Section turned = Composer.compose(section.stack(), placed, new Notices());
-        return new Held(turned, loads, joints)
+        return new Held(turned, loads, joints, friction)
                 .loads(load -> new Load(load.name(), load.body(), -load.out(), load.poundsPerFoot(), load.mark()))
                 .joints(joint -> new Tie(
                         joint.name(),
@@ -93,13 +103,41 @@ record Held(Section section, List<Load> loads, List<Tie> joints) {
                         joint.lateral()));
     }
 
+    /** Contacts and these fasteners, nothing on trust. */
+    Model model() {
+        return Model.plain(section, joints, friction);
+    }
+
+    List<Weight> weights() {
+        return model().weights();
+    }
+
+    List<Weight> all() {
+        return Stream.concat(weights().stream(), Weight.of(loads).stream()).toList();
+    }
+
+    /** How far the loads may grow; nothing when the stack does not stand without them either. */
     Optional<Limit> limit() {
-        return Statics.of(section, loads, joints).limit();
+        return Mechanism.falls(model(), weights())
+                ? Optional.empty()
+                : Optional.of(Supports.limit(model(), weights(), Weight.of(loads)));
+    }
+
+    String governs() {
+        return limit().orElseThrow().governs().map(Governs::name).orElse("");
     }
 
     /** The factor; below nothing when the stack does not stand without loads either. */
     double factor() {
-        return Statics.of(section, loads, joints).factor().orElse(Double.NEGATIVE_INFINITY);
+        if (Equilibrium.factor(model(), weights(), List.of()).isEmpty()) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        return Equilibrium.factor(model(), weights(), Weight.of(loads)).orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    /** How it falls, with its loads. */
+    List<Fall> falls() {
+        return Falls.all(model(), all());
     }
 
     LoadPath path() {
@@ -107,13 +145,11 @@ record Held(Section section, List<Load> loads, List<Tie> joints) {
     }
 
     Balance balance(String piece) {
-        return new Balances(section, path(), loads, Set.of())
-                .ofPiece(number(piece))
-                .orElseThrow();
+        return new Balances(section, path(), loads).ofPiece(number(piece)).orElseThrow();
     }
 
     List<Balance> balancesOn(String carrier) {
-        return new Balances(section, path(), loads, Set.of()).onCarrier(number(carrier));
+        return new Balances(section, path(), loads).onCarrier(number(carrier));
     }
 
     Balance balanceOn(String carrier) {
@@ -124,12 +160,34 @@ record Held(Section section, List<Load> loads, List<Tie> joints) {
         return balances.get(0);
     }
 
+    /** The same, those of the fasteners deciding what holds the pieces that they sit on. */
+    Held decided() {
+        Set<Integer> given = joints.stream().map(Tie::outer).collect(Collectors.toSet());
+        Set<Integer> held = joints.stream()
+                .filter(tie -> section.body(tie.inner()).standing() && tie.pull() > 0)
+                .map(Tie::outer)
+                .collect(Collectors.toSet());
+        return new Held(section.heldBy(new Fastened(given, held, held), new Notices()), loads, joints, friction);
+    }
+
+    /** The same, nothing taken on trust: fastenings are said to be given for every piece, and hold none. */
+    Held free() {
+        Set<Integer> given = IntStream.range(0, section.bodies().size()).boxed().collect(Collectors.toSet());
+        return new Held(
+                section.heldBy(new Fastened(given, Set.of(), Set.of()), new Notices()), loads, joints, friction);
+    }
+
+    /** As the program asks. */
+    Support support() {
+        return Supports.of(section, loads, joints, friction > 0 ? OptionalDouble.of(friction) : OptionalDouble.empty());
+    }
+
     /** As the program asks, notices and all. */
     Support support(Notices notices) {
         List<Loads.Wanted> wanted = loads.stream()
                 .map(load -> new Loads.Wanted(
                         load.name(), section.name(load.body()), load.out(), load.poundsPerFoot(), load.mark()))
                 .toList();
-        return Supports.of(section, wanted, joints, notices);
+        return Supports.of(section, wanted, joints, OptionalDouble.empty(), notices);
     }
 }

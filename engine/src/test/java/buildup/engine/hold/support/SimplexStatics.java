@@ -4,6 +4,7 @@ import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
@@ -38,18 +39,52 @@ final class SimplexStatics {
     }
 
     static double factor(Held held) {
-        SimplexStatics statics = new SimplexStatics(held.section(), held.loads());
-        if (Double.isInfinite(statics.within(held, 0))) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        return new SimplexStatics(held.section(), held.loads()).within(held, MOST);
+        return factor(held, false);
     }
 
-    private double within(Held held, double most) {
+    /** @param closed whether gaps up to 1/8 between the boxes of a stack have closed */
+    static double factor(Held held, boolean closed) {
+        SimplexStatics statics = new SimplexStatics(held.section(), held.loads());
+        if (Double.isInfinite(statics.within(held, 0, closed))) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        return new SimplexStatics(held.section(), held.loads()).within(held, MOST, closed);
+    }
+
+    private double within(Held held, double most, boolean closed) {
         loads(most);
         held.section().contacts().forEach(this::contact);
         held.joints().forEach(this::joint);
+        if (closed) {
+            gaps();
+        }
         return solve();
+    }
+
+    /** Every piece is a box here: two that face each other over little air push at both ends of what they share. */
+    private void gaps() {
+        for (int i = 0; i < section.bodies().size(); i++) {
+            for (int j = 0; j < section.bodies().size(); j++) {
+                Box a = section.body(i).outline().box();
+                Box b = section.body(j).outline().box();
+                double left = Math.max(a.back(), b.back());
+                double right = Math.min(a.face(), b.face());
+                double low = Math.max(a.bottom(), b.bottom());
+                double high = Math.min(a.top(), b.top());
+                if (gap(b.bottom() - a.top()) && right - left >= 1.0 / 16) {
+                    force(j, i, new Point(left, a.top()), new Point(0, 1), Double.POSITIVE_INFINITY);
+                    force(j, i, new Point(right, a.top()), new Point(0, 1), Double.POSITIVE_INFINITY);
+                }
+                if (gap(b.back() - a.face()) && high - low >= 1.0 / 16) {
+                    force(j, i, new Point(a.face(), low), new Point(1, 0), Double.POSITIVE_INFINITY);
+                    force(j, i, new Point(a.face(), high), new Point(1, 0), Double.POSITIVE_INFINITY);
+                }
+            }
+        }
+    }
+
+    private static boolean gap(double air) {
+        return air > 1.0 / 256 && air <= 1.0 / 8;
     }
 
     private void loads(double most) {
@@ -84,7 +119,7 @@ final class SimplexStatics {
 
     private void joint(Tie joint) {
         Point across = new Point(joint.axis().y(), -joint.axis().x());
-        force(joint.outer(), joint.inner(), joint.at(), joint.axis(), joint.withdrawal());
+        force(joint.outer(), joint.inner(), joint.at(), joint.axis(), Math.min(joint.withdrawal(), joint.head()));
         force(joint.outer(), joint.inner(), joint.at(), across, joint.lateral());
         force(joint.inner(), joint.outer(), joint.at(), across, joint.lateral());
     }

@@ -3,6 +3,9 @@ package buildup.engine.hold.support;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.hold.support.Mechanism.Movement;
+import buildup.engine.hold.support.Model.Weight;
+import buildup.profiles.outline.Point;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -35,5 +38,74 @@ class StaticsAgainstSimplexTest {
         assertThat(Arrays.stream(kinds).boxed())
                 .as("that tip, that take some load, that take any: %s", Arrays.toString(kinds))
                 .allMatch(count -> count >= 20);
+    }
+
+    /** One of the two stacks in a test: as it is, or once small gaps have closed. */
+    private static double closed(Held held) {
+        Model model = held.model().withGaps();
+        return Equilibrium.factor(model, held.weights(), List.of())
+                .flatMap(stands -> Equilibrium.factor(model, held.weights(), Weight.of(held.loads())))
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    private static void same(double ours, double theirs, String as) {
+        if (Double.isInfinite(theirs)) {
+            assertThat(ours).as(as).isEqualTo(theirs);
+        } else {
+            assertThat(ours).as(as).isCloseTo(theirs, within(1e-6 * Math.max(1, theirs)));
+        }
+    }
+
+    @Test
+    void stacks_on_one_to_four_carriers_with_gaps_have_the_same_factor_before_and_after_those_close() {
+        int stacks = Integer.getInteger("buildup.stacks", 200);
+        int[] kinds = new int[4];
+        for (long seed = 1; seed <= stacks; seed++) {
+            Held held = RandomBridge.of(seed);
+            double before = SimplexStatics.factor(held);
+            double after = SimplexStatics.factor(held, true);
+            same(held.factor(), before, "seed " + seed);
+            same(closed(held), after, "closed, seed " + seed);
+            assertThat(Mechanism.falls(held.model(), held.weights()))
+                    .as("seed %d falls by itself", seed)
+                    .isEqualTo(before == Double.NEGATIVE_INFINITY);
+            assertThat(Mechanism.falls(held.model().withGaps(), held.weights()))
+                    .as("seed %d falls once closed", seed)
+                    .isEqualTo(after == Double.NEGATIVE_INFINITY);
+            boolean stands = before > Double.NEGATIVE_INFINITY;
+            kinds[stands ? Double.isFinite(before) ? 0 : 1 : after > Double.NEGATIVE_INFINITY ? 2 : 3]++;
+        }
+        assertThat(Arrays.stream(kinds).boxed())
+                .as("limited, unlimited, by a gap, never: %s", Arrays.toString(kinds))
+                .allMatch(count -> count >= stacks / 20);
+    }
+
+    @Test
+    void the_motion_at_the_limit_needs_the_same_factor_as_the_forces() {
+        int seen = 0;
+        for (long seed = 1; seed <= 200; seed++) {
+            Held held = RandomBridge.of(seed);
+            double factor = held.factor();
+            if (factor > 0 && Double.isFinite(factor)) {
+                Movement movement = Mechanism.collapse(held.model(), held.weights(), Weight.of(held.loads()))
+                        .orElseThrow();
+                double kept = held.model().forces().stream()
+                        .filter(Force::limited)
+                        .mapToDouble(force -> force.most() * Math.max(0, -movement.parts(force)))
+                        .sum();
+                double done = work(movement, held.weights());
+                double driven = work(movement, Weight.of(held.loads()));
+                assertThat((kept - done) / driven).as("seed %d", seed).isCloseTo(factor, within(1e-3 * factor + 1e-4));
+                seen++;
+            }
+        }
+        assertThat(seen).isGreaterThan(20);
+    }
+
+    private static double work(Movement movement, List<Weight> weights) {
+        return weights.stream()
+                .mapToDouble(weight -> -weight.pounds()
+                        * movement.of(weight.body(), new Point(weight.out(), 0)).y())
+                .sum();
     }
 }

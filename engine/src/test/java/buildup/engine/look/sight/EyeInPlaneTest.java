@@ -61,6 +61,7 @@ class EyeInPlaneTest {
                 section.overlaps(),
                 section.voids(),
                 section.standing(),
+                section.fastened(),
                 section.parts());
     }
 

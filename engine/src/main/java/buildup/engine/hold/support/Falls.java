@@ -1,0 +1,214 @@
+package buildup.engine.hold.support;
+
+import buildup.engine.hold.support.Fall.Part;
+import buildup.engine.hold.support.Fall.Stop;
+import buildup.engine.hold.support.Fall.Way;
+import buildup.engine.hold.support.Mechanism.Movement;
+import buildup.engine.hold.support.Mechanism.Shift;
+import buildup.engine.hold.support.Model.Weight;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** Says of a motion in numbers which pieces move as one, about which edge, and what stops them. */
+final class Falls {
+    /** Falls nearer to each other than this share of the greatest are one: far above what solvers blur. */
+    private static final double ALIKE = 1e-5;
+
+    /** An edge this near to the center of a turn is the one that it turns on, in. */
+    private static final double ON_EDGE = 1.0 / 32;
+
+    /** What has turned so far on an edge hangs on it: that does not stop it, degrees. */
+    private static final double HANGING = 80;
+
+    private final Section section;
+    private final Model model;
+    private final List<Weight> weights;
+    private final Movement movement;
+    private final double most;
+
+    private Falls(Model model, List<Weight> weights, Movement movement) {
+        this.section = model.section();
+        this.model = model;
+        this.weights = weights;
+        this.movement = movement;
+        this.most = movement.shifts().stream()
+                .mapToDouble(Falls::size)
+                .max()
+                .orElse(0);
+    }
+
+    /**
+     * All by which a model falls: the first; then, with those pieces held to what they turned on, the next; until it
+     * stands.
+     */
+    static List<Fall> all(Model model, List<Weight> weights) {
+        List<Fall> motions = new ArrayList<>();
+        Model held = model;
+        for (int i = 0; i < model.free().size(); i++) {
+            Optional<Movement> next = Mechanism.falling(held, weights);
+            if (next.isEmpty()) {
+                break;
+            }
+            Fall motion = new Falls(held, weights, next.get()).motion(false);
+            motions.add(motion);
+            held = held(held, motion.first());
+        }
+        return List.copyOf(motions);
+    }
+
+    /**
+     * A model with what falls held to what it turned on, and where that is nothing, with the first of its pieces held; what
+     * only came along may still fall by itself.
+     */
+    static Model held(Model model, Part part) {
+        int on = part.on().orElse(Force.EARTH);
+        List<Integer> touching = model.forces().stream()
+                .filter(force -> force.kind() == Force.Kind.PUSH)
+                .filter(force -> force.on() == on || force.against() == on)
+                .map(force -> force.on() == on ? force.against() : force.on())
+                .filter(part.pieces()::contains)
+                .distinct()
+                .toList();
+        return model.welded(touching.isEmpty() ? part.pieces().subList(0, 1) : touching, on);
+    }
+
+    /** The motion by which gaps close. */
+    static Fall closing(Model model, List<Weight> weights, Movement movement) {
+        return new Falls(model, weights, movement).motion(true);
+    }
+
+    /** Where a motion turns or slides on something, as a contact is called; nothing when it turns in the open. */
+    static Optional<Force> pivot(Model model, Movement movement) {
+        Falls motions = new Falls(model, List.of(), movement);
+        return motions.lots().stream()
+                .map(motions::pivot)
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private static double size(Shift shift) {
+        return Math.abs(shift.turn()) + shift.by().length() / 100;
+    }
+
+    private Fall motion(boolean closing) {
+        List<Part> parts = lots().stream()
+                .sorted(Comparator.comparingDouble((List<Integer> lot) -> -work(lot)))
+                .map(lot -> part(lot, closing))
+                .toList();
+        return new Fall(parts);
+    }
+
+    private double work(List<Integer> lot) {
+        return weights.stream()
+                .filter(weight -> lot.contains(weight.body()))
+                .mapToDouble(weight -> -weight.pounds()
+                        * movement.of(weight.body(), new Point(weight.out(), 0)).y())
+                .sum();
+    }
+
+    /** The pieces that move, in lots that move as one. */
+    private List<List<Integer>> lots() {
+        List<List<Integer>> lots = new ArrayList<>();
+        for (int body : model.free()) {
+            Shift shift = movement.shifts().get(body);
+            if (most > 0 && size(shift) > ALIKE * most) {
+                lots.stream()
+                        .filter(lot -> alike(lot.get(0), body))
+                        .findFirst()
+                        .orElseGet(() -> {
+                            List<Integer> lot = new ArrayList<>();
+                            lots.add(lot);
+                            return lot;
+                        })
+                        .add(body);
+            }
+        }
+        return lots;
+    }
+
+    private boolean alike(int one, int other) {
+        Point center = model.centroid(one);
+        double turns =
+                movement.shifts().get(one).turn() - movement.shifts().get(other).turn();
+        double moves =
+                movement.of(one, center).minus(movement.of(other, center)).length();
+        return Math.abs(turns) + moves / 100 <= ALIKE * most;
+    }
+
+    private Part part(List<Integer> lot, boolean closing) {
+        Shift shift = movement.shifts().get(lot.get(0));
+        boolean turns = Math.abs(shift.turn()) > ALIKE * size(shift);
+        Optional<Force> pivot = pivot(lot);
+        Optional<Point> about = turns ? pivot.map(Force::at).or(() -> Optional.of(center(shift))) : Optional.empty();
+        OptionalInt on = pivot.map(force -> OptionalInt.of(other(force, lot))).orElse(OptionalInt.empty());
+        Optional<Stop> stop;
+        if (closing) {
+            stop = closed(lot, shift);
+        } else if (turns) {
+            stop = Stops.ofTurn(section, lot, about.orElseThrow(), shift.turn() < 0)
+                    .filter(met -> on.isEmpty() || met.by() != on.getAsInt() || met.degrees() < HANGING);
+        } else {
+            stop = Stops.ofSlide(section, lot, shift.by().unit());
+        }
+        return new Part(lot, turns ? turning(shift) : sliding(shift.by()), about, on, stop);
+    }
+
+    private static Way turning(Shift shift) {
+        return shift.turn() < 0 ? Way.TIPS_OUT : Way.TIPS_BACK;
+    }
+
+    private static Way sliding(Point by) {
+        if (Math.abs(by.y()) >= Math.abs(by.x())) {
+            return by.y() < 0 ? Way.FALLS : Way.RISES;
+        }
+        return by.x() > 0 ? Way.SLIDES_OUT : Way.SLIDES_BACK;
+    }
+
+    /** The place that stays where it is. */
+    private static Point center(Shift shift) {
+        return shift.centroid().plus(shift.by().left().times(1 / shift.turn()));
+    }
+
+    private static int other(Force force, List<Integer> lot) {
+        return lot.contains(force.on()) ? force.against() : force.on();
+    }
+
+    /** Of the contacts with what does not move along, the one on which they turn or slide. */
+    private Optional<Force> pivot(List<Integer> lot) {
+        Shift shift = movement.shifts().get(lot.get(0));
+        boolean turns = Math.abs(shift.turn()) > ALIKE * size(shift);
+        return model.forces().stream()
+                .filter(force -> force.kind() == Force.Kind.PUSH && force.gap() <= 0)
+                .filter(force -> lot.contains(force.on()) != lot.contains(force.against()))
+                .filter(force -> Math.abs(movement.parts(force)) <= 100 * ALIKE * size(shift))
+                .filter(force -> !turns || movement.between(force).length() <= ON_EDGE * Math.abs(shift.turn()))
+                .min(Comparator.comparingDouble(
+                        force -> movement.of(other(force, lot), force.at()).length()
+                                + movement.between(force).length()));
+    }
+
+    /** The widest gap that this motion closes. */
+    private Optional<Stop> closed(List<Integer> lot, Shift shift) {
+        return model.forces().stream()
+                .filter(force -> force.gap() > 0)
+                .filter(force -> lot.contains(force.on()) != lot.contains(force.against()))
+                .filter(force -> movement.parts(force) <= -force.gap() * (1 - ALIKE))
+                .max(Comparator.comparingDouble(Force::gap))
+                .map(force ->
+                        new Stop(other(force, lot), force.at(), force.gap(), Math.toDegrees(Math.abs(shift.turn()))));
+    }
+
+    /** The pieces of some motions. */
+    static Set<Integer> pieces(List<Fall> motions) {
+        Set<Integer> pieces = new LinkedHashSet<>();
+        motions.forEach(motion -> motion.parts().forEach(part -> pieces.addAll(part.pieces())));
+        return pieces;
+    }
+}

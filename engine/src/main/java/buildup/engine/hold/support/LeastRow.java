@@ -1,0 +1,30 @@
+package buildup.engine.hold.support;
+
+import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.fixing.Joint;
+import java.util.Optional;
+
+/**
+ * A row of fastenings with which a stack stands that does not without it; put into the stack, it was tried.
+ *
+ * @param nail one of them, checked as one of the file
+ * @param spacing along the run, in
+ * @param needed how many in a foot of run would just do
+ * @param instead the name of the row of the file that it takes the place of; absent when it is added
+ */
+public record LeastRow(Fixed nail, double spacing, double needed, Optional<String> instead) {
+    /** How many stand in a foot of run. */
+    public double perFoot() {
+        return 12 / spacing;
+    }
+
+    /** What the row may hold along its axis, pounds per foot. */
+    public double pull() {
+        return nail.joints().stream().findFirst().map(Joint::pull).orElse(0.0) * perFoot();
+    }
+
+    /** What it may hold across, pounds per foot. */
+    public double across() {
+        return nail.joints().stream().findFirst().map(Joint::lateral).orElse(0.0) * perFoot();
+    }
+}

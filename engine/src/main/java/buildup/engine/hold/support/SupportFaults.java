@@ -1,0 +1,90 @@
+package buildup.engine.hold.support;
+
+import buildup.engine.hold.support.Support.Answer;
+import buildup.engine.hold.support.Support.Whole;
+import buildup.engine.section.compose.Section;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Optional;
+
+/** Says what falls: each group that leans and that nothing keeps, and what moves without leaning. */
+final class SupportFaults {
+    private final Section section;
+    private final Support support;
+
+    private SupportFaults(Section section, Support support) {
+        this.section = section;
+        this.support = support;
+    }
+
+    static void say(Section section, Support support, Notices notices) {
+        SupportFaults faults = new SupportFaults(section, support);
+        Whole whole = support.whole();
+        if (whole.answer() == Answer.NO && support.whole().underLoad() && partly(whole)) {
+            notices.add(faults.tooMuch(whole));
+        } else if (whole.answer() == Answer.NO) {
+            whole.falls().forEach(motion -> notices.add(faults.falls(motion)));
+        }
+        whole.closing().ifPresent(motion -> notices.add(faults.closes(motion)));
+    }
+
+    /** Whether it takes a part of its loads by fastenings: what to say then is how much, and what gives. */
+    private static boolean partly(Whole whole) {
+        return whole.governs()
+                .filter(governs -> governs.mode() != Governs.Mode.CONTACT)
+                .isPresent();
+    }
+
+    private Notice tooMuch(Whole whole) {
+        Figure share = Figure.of(Quantity.TIMES, whole.loadFactor().orElse(0))
+                .rounded(Rounding.decimals(2).to(Rounding.Side.DOWN));
+        return SupportNotices.LOAD_TOO_MUCH
+                .with("share", share)
+                .with("governs", whole.governs().map(Governs::name).orElse(""));
+    }
+
+    /** A group that leans is told with its balance, anything else with its motion. */
+    private Notice falls(Fall motion) {
+        Fall.Part first = motion.first();
+        Optional<Balance> balance = support.balances().stream()
+                .filter(one -> one.group().equals(first.pieces()) && one.leans() && !one.stands())
+                .findFirst();
+        Notice notice = balance.map(this::leans)
+                .orElseGet(() -> (support.whole().underLoad() ? SupportNotices.FALLS_UNDER_LOAD : SupportNotices.FALLS)
+                        .with("motion", FallWords.of(section, motion)));
+        return about(notice, balance.map(Balance::piece).orElse(first.pieces().get(0)));
+    }
+
+    private Notice leans(Balance balance) {
+        return SupportNotices.NEEDS_HOLDING
+                .with("group", FallWords.names(section, balance.group()))
+                .with("lean", balance.group().size() == 1 ? "leans" : "lean")
+                .with("way", balance.outward() ? "out" : "back")
+                .with("weight", Figure.of(Quantity.LINE_FORCE, balance.weight() + balance.load()))
+                .with("carriers", names(balance.carriers()))
+                .with("hold", BalanceWords.hold(balance))
+                .amount(Figure.length(-balance.margin()));
+    }
+
+    private Notice closes(Fall motion) {
+        return about(
+                SupportNotices.GAP_CLOSES.with("motion", FallWords.closing(section, motion)),
+                motion.first().pieces().get(0));
+    }
+
+    private Notice about(Notice notice, int piece) {
+        return section.body(piece)
+                .placed()
+                .map(placed -> notice.of(placed.name()).at(placed.piece().mark()))
+                .orElse(notice);
+    }
+
+    private Listing names(List<Integer> bodies) {
+        return Listing.names(bodies.stream().map(section::name).toList());
+    }
+}

@@ -1,0 +1,73 @@
+package buildup.engine.hold.support;
+
+import buildup.engine.section.stack.StackNotices;
+import buildup.shared.document.DocumentCodes;
+import buildup.shared.notice.Code;
+import buildup.shared.notice.Kind;
+
+/** What may be said of what holds a stack. */
+final class SupportNotices {
+    private static final Code LEANS = Code.of(
+            "needs-holding",
+            "The weight of a group, loads counted, falls past all that it bears on, and nothing keeps it.");
+
+    /** {@code group}: the pieces; {@code carriers}; {@code way}: out or back; {@code hold}: a phrase with the pull. */
+    static final Kind NEEDS_HOLDING = LEANS.problem(
+            "{group} {lean} {way}: {weight} falls {amount} past {carriers}. To stand, {hold}.",
+            "Give the fastenings that hold it, or bring its weight back.");
+
+    private static final Code TIPS = Code.of("tips", "The stack has no balance by its contacts and fastenings.");
+
+    /** {@code motion}: which pieces move, about which edge, how far. */
+    static final Kind FALLS = TIPS.problem(
+            "The stack does not stand: {motion}.", "Fasten what moves, or bring its weight back over its bearing.");
+
+    static final Kind FALLS_UNDER_LOAD = TIPS.problem(
+            "The stack does not stand under its loads: {motion}.",
+            "Fasten what moves, bring the load back, or take load off.");
+
+    /** {@code share}: of the loads; {@code governs}: what gives first. */
+    static final Kind LOAD_TOO_MUCH = Code.of(
+                    "load-too-much", "The stack stands, and takes only a part of the loads given.")
+            .problem(
+                    "The stack takes only {share} the loads; {governs} governs.", "Strengthen that, or take load off.");
+
+    /** {@code motion}: which pieces move how far before they are held. */
+    static final Kind GAP_CLOSES = Code.of("gap-that-closes", "The stack stands only once a small gap has closed.")
+            .note("The stack stands once a gap has closed: {motion}.", "Shim the gap, or move the pieces to touch.");
+
+    private static final Code SHORT = Code.of(
+            "nail-too-short", "A fastening has less bite than it needs; or no fastening holds a group that leans.");
+
+    /**
+     * {@code use}: the fastening; {@code group}, {@code far}: what leans, and what it bites in; {@code may}, {@code needs};
+     * {@code bite}, {@code forPull}, {@code byRule}.
+     */
+    static final Kind HOLDS_TOO_LITTLE = SHORT.problem(
+            "'{fastening}' may hold {may}; {group} {need} {needs}. It has {bite} in the {far}: {forPull}, the rule for its"
+                    + " kind {byRule}.",
+            "");
+
+    static final Kind LOAD_ON_NOTHING =
+            DocumentCodes.UNKNOWN_NAME.refusal("Load '{load}' is on no piece{called}.", "");
+
+    private static final Code NO_LOAD_THERE = Code.of("not-a-load", "A load is not given, or cannot be read.");
+
+    static final Kind NOT_A_LOAD = NO_LOAD_THERE.refusal("Load '{load}': '{asked}' is not a load.", "Write 'load: 20 lb/ft' (or N/m).");
+
+    static final Kind NO_LOAD = NO_LOAD_THERE.refusal("Load '{load}' says no load.", "Write 'load: 20 lb/ft' (or N/m).");
+
+    static final Kind LOAD_NOWHERE = StackNotices.NOT_A_PLACE.refusal("Load '{load}' has no place.", "Give 'out:', its distance from the wall plane.");
+
+    static final Kind LOAD_BESIDE = Code.of("load-beyond-the-stack", "A load stands in the air beside its piece.")
+            .problem(
+                    "Load '{load}' stands {amount} beside '{piece}', in the air: it is not counted.",
+                    "Place it between {from} and {to}.");
+
+    static final Kind NOT_A_FRICTION = Code.of("not-a-friction", "A coefficient of friction out of range.")
+            .refusal(
+                    "'{asked}' is not a coefficient of friction.",
+                    "Write a number from 0 to 1; dry wood on wood is about 0.4, and 0.25 is on the safe side.");
+
+    private SupportNotices() {}
+}
