@@ -2,9 +2,8 @@ package buildup.cli.command;
 
 import buildup.catalog.Catalog;
 import buildup.cli.drawing.QuoteSheet;
-import buildup.cli.report.NoticeText;
-import buildup.cli.report.QuoteJson;
-import buildup.cli.report.QuoteText;
+import buildup.cli.report.QuoteTelling;
+import buildup.cli.tell.Telling;
 import buildup.cli.write.PdfWriter;
 import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
@@ -14,8 +13,6 @@ import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -30,12 +27,14 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "quote",
         mixinStandardHelpOptions = true,
-        description = "Tells what an order of moldings takes and costs.")
+        description = "Reports what an order of moldings takes and costs.")
 final class QuoteCommand implements Callable<Integer> {
     /** The forms in which a quote is written. */
     enum Format {
         text,
         json,
+        csv,
+        html,
         svg,
         pdf
     }
@@ -77,19 +76,21 @@ final class QuoteCommand implements Callable<Integer> {
                 .map(wanted -> Quote.of(wanted, lists, notices));
         String file = InputFiles.nameOf(order);
         LengthUnit unit = document.map(Order::unit).orElse(LengthUnit.INCH);
-        Optional<byte[]> answer = quote.flatMap(one -> written(one, file, notices));
-        if (answer.isPresent()
-                && (output.isEmpty() || OutputFile.write(output.get(), answer.get(), files.read(), notices))) {
-            if (output.isEmpty()) {
-                put(answer.get());
-            }
-        } else if (format == Format.json) {
-            streams.out().print(QuoteJson.refusal(file, notices.sorted(), file, unit));
+        Delivery delivery = new Delivery(streams, output, files.read());
+        boolean delivered = quote.flatMap(one -> written(one, file, notices))
+                .filter(bytes -> delivery.put(bytes, notices))
+                .isPresent();
+        if (!delivered && format == Format.json) {
+            streams.out().print(told(Telling.refused(file, unit), file, notices).json());
         }
         if (format != Format.json) {
-            streams.err().print(NoticeText.write(notices.sorted(), file, unit));
+            delivery.say(notices, file, unit);
         }
         return notices.exitCode();
+    }
+
+    private static Told told(Telling telling, String file, Notices notices) {
+        return Told.of(telling, file, notices.sorted());
     }
 
     /** Every key that this run asked its documents for. */
@@ -98,25 +99,22 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private Optional<byte[]> written(Quote quote, String file, Notices notices) {
+        ShippedFont font = ShippedFont.load();
         return switch (format) {
-            case text -> Optional.of(QuoteText.write(quote).getBytes(StandardCharsets.UTF_8));
-            case json ->
-                Optional.of(QuoteJson.write(quote, notices.sorted(), file).getBytes(StandardCharsets.UTF_8));
             case svg ->
-                QuoteSheet.of(quote, ShippedFont.load(), page, notices)
-                        .map(scene -> SvgWriter.write(scene, LengthUnit.INCH));
-            case pdf -> {
-                ShippedFont font = ShippedFont.load();
-                yield QuoteSheet.of(quote, font, page, notices).map(scene -> PdfWriter.write(scene, font));
-            }
+                QuoteSheet.of(quote, font, page, notices)
+                        .map(scene -> SvgWriter.write(scene, quote.order().unit()));
+            case pdf -> QuoteSheet.of(quote, font, page, notices).map(scene -> PdfWriter.write(scene, font));
+            default -> Optional.of(text(told(QuoteTelling.of(quote), file, notices)).getBytes(StandardCharsets.UTF_8));
         };
     }
 
-    private void put(byte[] answer) {
-        try {
-            streams.bytes().write(answer);
-        } catch (IOException gone) {
-            throw new UncheckedIOException(gone);
-        }
+    private String text(Told told) {
+        return switch (format) {
+            case json -> told.json();
+            case csv -> told.csv();
+            case html -> told.html();
+            default -> told.text();
+        };
     }
 }

@@ -4,6 +4,7 @@ import buildup.cli.compare.ComparisonSchema;
 import buildup.cli.report.CutsTelling;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.ProfileTelling;
+import buildup.cli.report.QuoteTelling;
 import buildup.cli.report.ReportSchema;
 import buildup.cli.tell.Schema;
 import buildup.shared.length.LengthUnit;
@@ -26,8 +27,12 @@ import picocli.CommandLine.Parameters;
         description = "Prints the JSON Schema (draft 2020-12) of what a command writes as JSON.")
 final class SchemaCommand implements Callable<Integer> {
     /** All there are, each under the name by which it is asked for. */
-    static final List<Schema> ALL =
-            List.of(ReportSchema.SCHEMA, ComparisonSchema.SCHEMA, CutsTelling.SCHEMA, ProfileTelling.SCHEMA);
+    static final List<Schema> ALL = List.of(
+            ReportSchema.SCHEMA,
+            ComparisonSchema.SCHEMA,
+            CutsTelling.SCHEMA,
+            ProfileTelling.SCHEMA,
+            QuoteTelling.SCHEMA);
 
     /** Their names, for the help. */
     static final class Names implements Iterable<String> {

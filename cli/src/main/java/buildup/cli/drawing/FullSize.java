@@ -13,10 +13,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Lines of 4 in, one each way: a printer that scales does not always scale both alike. */
+/**
+ * Lines of 4 in, of 100 mm in metric jobs, one each way: a printer that scales does not always scale both alike.
+ */
 final class FullSize {
     static final double LENGTH = 4;
-    private static final String WORDS = "Full size only if this line is 4 in";
+    private static final String WORDS = "Full size only if this line is ";
+    private static final double MILLIMETERS = 25.4;
     private static final double END = 0.09;
     private static final double INCH = 0.045;
     private static final double STEP = 0.05;
@@ -24,7 +27,7 @@ final class FullSize {
     private FullSize() {}
 
     static Group upright(TextMeasure measure) {
-        return new Group("full-size-upright", items(measure, Run.UPRIGHT, 0, 0));
+        return new Group("full-size-upright", items(measure, Run.UPRIGHT, Point.ORIGIN, false));
     }
 
     /** The upright one where nothing else lies within the picture's box, as far right and down as can be. */
@@ -45,20 +48,34 @@ final class FullSize {
 
     /** @param start the left end */
     static List<Item> level(TextMeasure measure, Point start) {
-        return items(measure, Run.LEVEL, start.x(), start.y());
+        return level(measure, start, false);
     }
 
-    private static List<Item> items(TextMeasure measure, Run run, double along, double across) {
+    /**
+     * The same, of 100 mm where the job is metric.
+     *
+     * @param start the left end
+     */
+    static List<Item> level(TextMeasure measure, Point start, boolean metric) {
+        return items(measure, Run.LEVEL, start, metric);
+    }
+
+    private static List<Item> items(TextMeasure measure, Run run, Point start, boolean metric) {
+        double along = run == Run.LEVEL ? start.x() : start.y();
+        double across = run == Run.LEVEL ? start.y() : start.x();
+        int steps = metric ? 10 : 4;
+        double step = metric ? 10 / MILLIMETERS : 1;
+        double length = steps * step;
         List<Segment> lines = new ArrayList<>();
-        lines.add(run.line(along, along + LENGTH, across));
-        for (int inch = 0; inch <= LENGTH; inch++) {
-            double half = inch % 4 == 0 ? END : INCH;
-            lines.add(run.other().line(across - half, across + half, along + inch));
+        lines.add(run.line(along, along + length, across));
+        for (int i = 0; i <= steps; i++) {
+            double half = i % steps == 0 ? END : INCH;
+            lines.add(run.other().line(across - half, across + half, along + i * step));
         }
         double aside = END + 0.08 + Drafting.TEXT * Label.CAPITALS / 2;
-        Point middle = run.point(along + LENGTH / 2, run == Run.LEVEL ? across + aside : across - aside);
+        Point middle = run.point(along + length / 2, run == Run.LEVEL ? across + aside : across - aside);
         return List.of(
                 new Path(lines, false, LineStyle.CHECK),
-                Label.centred(measure, WORDS, middle, Drafting.TEXT, run == Run.UPRIGHT));
+                Label.centred(measure, WORDS + (metric ? "100 mm" : "4 in"), middle, Drafting.TEXT, run == Run.UPRIGHT));
     }
 }

@@ -18,12 +18,16 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** One profile of a quote, as it is run, full size, with its two sizes and what it is called. */
-record QuoteProfile(int number, Quoted quoted, TextMeasure measure) {
+record QuoteProfile(int number, Quoted quoted, TextMeasure measure, FigurePrinter printer) {
     private static final Pattern HATCH = new Pattern(45, 0.11, false, 0.005, List.of());
     private static final double AWAY = 0.3;
     private static final double TICK = 0.035;
@@ -42,13 +46,17 @@ record QuoteProfile(int number, Quoted quoted, TextMeasure measure) {
         double wide = Math.max(box.width() + AWAY, 2.4);
         for (String text : List.of(
                 quoted.item().name(),
-                quoted.item().wood().name() + ", " + quoted.item().feet().toPlainString() + " ft")) {
+                quoted.item().wood().name() + ", " + printer.print(quantity()))) {
             for (String line : Words.lines(measure, text, Drafting.TEXT, wide, 2)) {
                 y -= 1.45 * Drafting.TEXT;
                 items.add(Label.of(measure, line, new Point(box.back(), y), Drafting.TEXT, Label.Anchor.START));
             }
         }
         return new Group("profile-" + number, items);
+    }
+
+    private Figure quantity() {
+        return Figure.of(Quantity.RUN, quoted.item().feet().doubleValue()).rounded(Rounding.decimals(2));
     }
 
     /** The longer side level, which takes the least of the sheet's height, and the face up. */
@@ -59,7 +67,7 @@ record QuoteProfile(int number, Quoted quoted, TextMeasure measure) {
     }
 
     private List<Item> dimension(Run run, double from, double to, double level, double edge) {
-        String text = Drafting.shop(to - from);
+        String text = printer.bare(Figure.length(to - from));
         double half = measure.width(text, Drafting.FIGURES) / 2 + Drafting.AIR;
         double middle = (from + to) / 2;
         boolean inside = to - from > 2 * half + 2 * Drafting.EXTENSION_PAST;

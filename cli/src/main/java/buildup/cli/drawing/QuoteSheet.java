@@ -1,6 +1,6 @@
 package buildup.cli.drawing;
 
-import buildup.cli.report.QuoteText;
+import buildup.cli.report.QuoteTelling;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
@@ -9,7 +9,9 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Table;
+import buildup.cli.tell.SheetTables;
 import buildup.engine.mill.quote.Quote;
+import buildup.engine.mill.quote.QuoteSheets;
 import buildup.engine.mill.quote.Quoted;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -40,6 +42,7 @@ public final class QuoteSheet {
     private final Quote quote;
     private final TextMeasure measure;
     private final double width;
+    private final FigurePrinter printer;
     private final List<Item> items = new ArrayList<>();
     private double y;
 
@@ -47,6 +50,7 @@ public final class QuoteSheet {
         this.quote = quote;
         this.measure = measure;
         this.width = width;
+        this.printer = new FigurePrinter(quote.order().unit());
     }
 
     /**
@@ -82,26 +86,23 @@ public final class QuoteSheet {
 
     private Optional<Scene> on(Page page) {
         List<Block> profiles = IntStream.range(0, quote.items().size())
-                .mapToObj(i -> Block.of(new QuoteProfile(i + 1, quote.items().get(i), measure).group()))
+                .mapToObj(i -> Block.of(new QuoteProfile(i + 1, quote.items().get(i), measure, printer).group()))
                 .toList();
         if (profiles.stream().anyMatch(block -> block.width() > width)) {
             return Optional.empty();
         }
         head();
         flow(profiles);
-        items.addAll(FullSize.level(measure, new Point(0.02, y)));
+        items.addAll(FullSize.level(measure, new Point(0.02, y), printer.metric()));
         y -= GAP;
-        table(QuoteText.prices(quote));
-        if (!quote.order().breaks().isEmpty()) {
-            table(QuoteText.breaks(quote));
-        }
+        new SheetTables(printer).of(QuoteSheets.prices(quote)).forEach(this::table);
         assumed();
         signOff();
         if (-y > page.height() - 2 * MARGIN) {
             return Optional.empty();
         }
         return Optional.of(new Scene(
-                QuoteText.title(quote),
+                QuoteTelling.title(quote),
                 "Quote with " + quote.items().size() + (quote.items().size() == 1 ? " profile" : " profiles")
                         + " at full size.",
                 page.width(),
@@ -112,8 +113,8 @@ public final class QuoteSheet {
     }
 
     private void head() {
-        lines(QuoteText.title(quote), Drafting.TITLE, 3);
-        lines(QuoteText.valid(quote), Drafting.TEXT, 2);
+        lines(QuoteTelling.title(quote), Drafting.TITLE, 3);
+        lines(printer.print(QuoteTelling.valid(quote)), Drafting.TEXT, 2);
         y -= GAP;
     }
 
@@ -147,24 +148,23 @@ public final class QuoteSheet {
     }
 
     private void assumed() {
-        lines("Taken for granted", Drafting.TEXT, 1);
+        lines("Assumptions", Drafting.TEXT, 1);
         for (Quoted one : quote.items()) {
             lines(one.item().name() + ": " + printed(one.assumed()), SMALL, MOST_LINES);
         }
         lines(printed(quote.assumed()), SMALL, MOST_LINES);
-        lines(QuoteText.CAUTION, SMALL, MOST_LINES);
+        lines(QuoteTelling.CAUTION, SMALL, MOST_LINES);
         y -= GAP;
     }
 
     private String printed(List<Phrase> said) {
-        FigurePrinter printer = new FigurePrinter(quote.order().unit());
         return said.stream().map(printer::print).collect(Collectors.joining(" "));
     }
 
     private void signOff() {
-        for (String what : QuoteText.signOff(quote)) {
+        for (String what : QuoteTelling.SIGN_OFF) {
             y -= 2 * LINE;
-            Label label = Label.of(measure, what.strip(), new Point(0, y), Drafting.TEXT, Label.Anchor.START);
+            Label label = Label.of(measure, what, new Point(0, y), Drafting.TEXT, Label.Anchor.START);
             items.add(label);
             double from = 1.9;
             items.add(new Path(

@@ -26,8 +26,12 @@ final class SheetTable {
         List<Item> items = new ArrayList<>();
         double y = -LINE;
         items.add(Label.of(measure, table.title(), new Point(0, y), SIZE, Label.Anchor.START));
-        y -= 1.1 * LINE;
-        row(items, table, table.columns().stream().map(Table.Column::heading).toList(), widths, y, measure);
+        List<String> headings =
+                table.columns().stream().map(Table.Column::heading).toList();
+        if (!String.join("", headings).isEmpty()) {
+            y -= 1.1 * LINE;
+            row(items, table, headings, widths, y, measure);
+        }
         y -= 0.4 * LINE;
         items.add(new Path(List.of(new Line(new Point(0, y), new Point(width, y))), false, LineStyle.RULE));
         for (List<Cell> cells : table.rows()) {

@@ -71,6 +71,9 @@ public final class TellPage {
                         tables,
                         tables,
                         Map.of(),
-                        telling.after().stream().map(telling.printer()::print).toList());
+                        telling.after().stream()
+                                .map(telling.printer()::print)
+                                .filter(sentence -> !sentence.isBlank())
+                                .toList());
     }
 }

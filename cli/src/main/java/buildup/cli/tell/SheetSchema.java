@@ -32,7 +32,10 @@ public final class SheetSchema {
         });
     }
 
-    /** The blocks that are always there: those of these sheets that hold something, however little was asked. */
+    /**
+     * What is always there: the blocks of those sheets that hold something, however little was asked, and the figures of
+     * the whole.
+     */
     public static List<String> always(List<Sheet> sheets) {
         return sheets.stream()
                 .filter(SheetSchema::isAlways)
@@ -44,7 +47,9 @@ public final class SheetSchema {
     private static boolean isAlways(Sheet sheet) {
         return sheet.asked()
                 && sheet.toPrograms()
-                && !(sheet.single() && sheet.rows().isEmpty());
+                && (sheet.key().isEmpty()
+                        || !sheet.single()
+                        || !sheet.rows().isEmpty());
     }
 
     private static String block(Sheet sheet) {

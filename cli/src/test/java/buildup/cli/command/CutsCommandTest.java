@@ -230,7 +230,7 @@ class CutsCommandTest {
 
     @Test
     void passes_of_a_cove_are_told_in_the_unit_of_the_job() {
-        String cove = "coving: [{ name: big, width: 90, depth: 16 }]\n";
+        String cove = "table-saw-cove: [{ name: big, width: 90, depth: 16 }]\n";
         assertThat(cuts(METRIC + cove).out().replace('\n', ' '))
                 .contains("passes of 1.6 mm", "about 1.6 mm a pass")
                 .doesNotContain("1/16");

@@ -5,18 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.Ran;
-import com.networknt.schema.Error;
-import com.networknt.schema.InputFormat;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
+import buildup.cli.Schemas;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -42,15 +37,16 @@ class QuoteCommandTest {
         Ran ran = Ran.of("quote", DEMO);
         assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
         assertThat(ran.out())
-                .startsWith("Reading-room moldings\nHolds until 31 March 2027.\n\nPRICES in USD\n")
+                .startsWith("Reading-room moldings\nValid until 31 March 2027.\n\nPRICES in USD\n")
                 .contains(
                         "OTHER QUANTITIES",
                         "WOOD",
                         "332.29",
                         "COST",
-                        "TAKEN FOR GRANTED",
-                        "- Rates 'example': invented figures, to be replaced by the mill's own.",
-                        "Knives and cutters hurt",
+                        "SHOP ONLY",
+                        "ASSUMPTIONS",
+                        "all         Rates 'example': invented figures, to be replaced by the mill's own.",
+                        "Trained operators only.",
                         "Quoted by, and date:",
                         "Accepted by, and date:");
         assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
@@ -83,7 +79,7 @@ class QuoteCommandTest {
         assertThat(refused.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(refused.err()).isEmpty();
         assertThat(faults(refused.out())).isEmpty();
-        assertThat(new JsonMapper().readTree(refused.out()).propertyNames()).containsExactly("title", "notices");
+        assertThat(new JsonMapper().readTree(refused.out()).propertyNames()).containsExactly("title", "units", "notices");
     }
 
     @Test
@@ -95,25 +91,82 @@ class QuoteCommandTest {
     }
 
     private static List<String> faults(String quote) {
-        return schema().validate(quote, InputFormat.JSON).stream()
-                .map(Error::toString)
-                .toList();
+        return Schemas.faults("quote", quote);
     }
 
-    private static Schema schema() {
-        SchemaRegistry registry = SchemaRegistry.withDefaultDialect(
-                SpecificationVersion.DRAFT_2020_12,
-                builder -> builder.schemas(Map.of("urn:buildup:report", resource("report.schema.json"))));
-        return registry.getSchema(resource("quote.schema.json"));
+    /** The demo with each size as its exact millimeter value. */
+    private static final String TWIN = Ran.read(Ran.demo("reading-room-order.yaml"))
+            .replace("mill: usual", "mill: usual\nunits: mm")
+            .replace("out 1\n", "out 25.4\n")
+            .replace("drip 1/4 x 1/4", "drip 6.35 x 6.35")
+            .replace("out to 4-1/2", "out to 114.3")
+            .replace("up 3/8", "up 9.525")
+            .replace("ovolo in 1\n", "ovolo in 25.4\n")
+            .replace("in to 1/2", "in to 12.7")
+            .replace("down 1/2", "down 12.7")
+            .replace("cyma-crown 3-5/8", "cyma-crown 3-5/8\"")
+            .replace("[12']", "[3657.6]");
+
+    @Test
+    void a_metric_order_has_the_same_figures_and_is_told_in_metric_units() {
+        JsonNode inches = new JsonMapper()
+                .readTree(Ran.of("quote", DEMO, "--format", "json").out());
+        JsonNode metric =
+                new JsonMapper().readTree(quote(TWIN, "--format", "json").out());
+        assertThat(metric.get("units").stringValue()).isEqualTo("mm");
+        assertThat(numbers(metric)).isEqualTo(numbers(inches));
+        String text = quote(TWIN).out();
+        assertThat(text)
+                // 260 ft are 79.248 m; 14.46 a foot are 47.441 a meter; 332.29 board feet are 0.7841 cubic meters; 490.5 lb
+                // are 222.5 kg (NIST SP 811, appendix B.8: 0.3048 m, 0.002359737 m3, 0.45359237 kg)
+                .contains("nosing      white-oak        79.25  156.00  247.00           47.44  4162.60")
+                .contains("34.9+ x  ", "114.3", "0.7841", "222")
+                .contains("7.6 meters a minute", "7.9 marks", "28.00 mm deep on the steel", "4.88 m long")
+                .doesNotContain("ft", " lb", "board feet", "inch");
+        assertThat(text.lines()).allSatisfy(line -> assertThat(line)
+                .hasSizeLessThanOrEqualTo(80)
+                .as("no inch fraction but the names of rough stock")
+                .doesNotContainPattern("\\d/(?!4\\b)\\d"));
+        assertThat(quote(TWIN, "--format", "html").out()).contains("quantity, m", ">79.25<");
+        assertThat(quote(TWIN, "--format", "csv").out())
+                .contains("quantity m", "price a meter", "finished thickness mm")
+                .contains(",79.248,");
+        String svg = quote(TWIN, "--format", "svg").out();
+        assertThat(svg)
+                .contains(">114.3<", ">34.9+<", "79.25 m<", "this line is 100 mm", ">47.44<")
+                .doesNotContain(">4-1/2<", " ft<", "4 in<");
     }
 
-    private static String resource(String name) {
-        try (InputStream in =
-                Objects.requireNonNull(QuoteCommandTest.class.getResourceAsStream("/buildup/cli/" + name))) {
-            return new String(in.readAllBytes(), UTF_8);
-        } catch (IOException e) {
-            throw new AssertionError(e);
+    /** Every number of it, by its place. */
+    private static SortedMap<String, Double> numbers(JsonNode json) {
+        SortedMap<String, Double> numbers = new TreeMap<>();
+        collect(json, "", numbers);
+        return numbers;
+    }
+
+    private static void collect(JsonNode node, String place, SortedMap<String, Double> numbers) {
+        if (node.isNumber()) {
+            numbers.put(place, Math.rint(node.doubleValue() * 1e5) / 1e5 + 0.0);
         }
+        node.properties().forEach(entry -> collect(entry.getValue(), place + "/" + entry.getKey(), numbers));
+        for (int i = 0; node.isArray() && i < node.size(); i++) {
+            collect(node.get(i), place + "/" + i, numbers);
+        }
+    }
+
+    @Test
+    void an_old_key_is_refused_with_the_new_one_named() {
+        assertThat(quote("rates: example\nbreaks: [100]\nitems: [{ profile: cove 3/4 x 3/4, wood: red-oak, feet: 9 }]\n")
+                        .err())
+                .isEqualTo("refusal  stdin:2:1  The key 'breaks' is now called 'quantities'. Write 'quantities:' in its"
+                        + " place.\n");
+    }
+
+    @Test
+    void a_spreadsheet_gets_a_row_for_each_molding() {
+        String csv = Ran.of("quote", DEMO, "--format", "csv").out();
+        assertThat(csv.lines()).hasSize(3);
+        assertThat(csv).startsWith("molding,profile,wood,").contains("quantity ft", "price a foot", ",260,");
     }
 
     @Test
@@ -148,7 +201,7 @@ class QuoteCommandTest {
     @ValueSource(strings = {"letter", "a4"})
     void a_page_that_is_too_small_is_refused(String page) {
         String wide = "rates: example\nitems: [{ name: a, profile: board 3/4 x 8-3/4, wood: red-oak, feet: 500 }"
-                + ", { name: b, profile: board 3/4 x 8-1/2, wood: red-oak, feet: 500 }]\nbreaks: [1, 2, 3, 4, 5, 6, 7, 8]\n";
+                + ", { name: b, profile: board 3/4 x 8-1/2, wood: red-oak, feet: 500 }]\nquantities: [1, 2, 3, 4, 5, 6, 7, 8]\n";
         Ran ran = quote(wide, "--format", "svg", "--page", page);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err())
@@ -188,7 +241,7 @@ class QuoteCommandTest {
                 """);
         Ran ran = Ran.of("quote", order.toString());
         assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
-        assertThat(ran.out()).contains("Holds until the day that is written here: ____");
+        assertThat(ran.out()).contains("Valid until: ____");
         Files.writeString(order, "catalog: ../shop.yaml\nrates: shop\nitems: []\n");
         assertThat(Ran.of("quote", order.toString()).err())
                 .contains("refusal  order.yaml:1:10  '../shop.yaml' is not the name of a file beside the order."

@@ -63,7 +63,7 @@ class ReadmeTest {
               aim: fewest
               sticks: [{ of: 1x4, wood: red-oak, buy: 8', on-hand: 3 x 61, price: 1.20, per: foot }]
               joints: { miter: 1, cope: 1, return: 1, butt: 1, square: 1, scarf: 1 }
-            coving: [{ name: c, width: 3, depth: 3/4, blade: 10, kerf: 1/8 }]
+            table-saw-cove: [{ name: c, width: 3, depth: 3/4, blade: 10, kerf: 1/8 }]
             loads: [{ name: hand, on: a, out: 1/2, load: 20 lb/ft }]
             fastenings:
               - { name: n, piece: a, use: 15 ga x 2, at: { out: 1/2, up: 1 }, angle: 0, spacing: 16, per: 2, after: a }
@@ -84,7 +84,7 @@ class ReadmeTest {
             mill: usual
             head: molder head
             wood: red-oak
-            breaks: [100]
+            quantities: [100]
             items:
               - { name: a, wood: red-oak, profile: cove 3/4 x 3/4, feet: 1, lengths: 12', knife: new, waste: simple, finish: sanded }
               - { name: b, section: [out 1, up 1], feet: 1 }

@@ -52,7 +52,7 @@ class QuoteSheetTest {
                 "{ name: wide, profile: board 3/4 x 8-3/4, feet: 1 }"
             })
     void words_keep_clear_of_each_other_and_of_the_edge(String items) {
-        for (String more : List.of("", "breaks: [1, 10, 100, 1000, 10000]\n")) {
+        for (String more : List.of("", "quantities: [1, 10, 100, 1000, 10000]\n")) {
             Scene scene = sheet(items, more);
             List<Box> words = labels(scene).stream().map(Label::box).toList();
             for (int i = 0; i < words.size(); i++) {

@@ -28,7 +28,7 @@ class CutSheetsTest {
                 stretches:
                   - { name: left side, length: 14, corner: outside 89 }
                   - { name: front, length: 96, plumb: { out: 3/8, over: 96 } }
-            coving: [{ name: hollow, width: 3, depth: 3/4 }]
+            table-saw-cove: [{ name: hollow, width: 3, depth: 3/4 }]
             """;
 
     private static final Fitted CASE = Fitted.of(Drawn.CORNICE + PLAN);
@@ -122,9 +122,9 @@ class CutSheetsTest {
     void several_runs_are_told_apart() {
         Fitted two = Fitted.of(Drawn.CORNICE
                 + PLAN.replace(
-                        "coving",
+                        "table-saw-cove",
                         "  - { name: head, left: square, right: square,"
-                                + " stretches: [{ name: front, length: 30 }] }\ncoving"));
+                                + " stretches: [{ name: front, length: 30 }] }\ntable-saw-cove"));
         Table lengths = table(tables(two), "LENGTHS");
         assertThat(lengths.rows().stream().map(row -> row.get(1).text())).contains("case: front", "head: front");
     }

@@ -6,8 +6,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -16,18 +19,23 @@ import java.util.TreeSet;
  */
 public final class Claims {
 
-    record Opened(String path, SortedSet<String> asked) {}
+    /** @param renamed what keys of old are called now */
+    record Opened(String path, SortedSet<String> asked, Map<String, String> renamed) {}
 
     private final IdentityHashMap<Mapping, Opened> opened = new IdentityHashMap<>();
     private final SortedSet<String> asked = new TreeSet<>();
 
     Opened open(Mapping mapping, String path) {
-        return opened.computeIfAbsent(mapping, unopened -> new Opened(path, new TreeSet<>()));
+        return opened.computeIfAbsent(mapping, unopened -> new Opened(path, new TreeSet<>(), new TreeMap<>()));
     }
 
     void ask(Mapping mapping, String path, String key) {
         open(mapping, path).asked().add(key);
         asked.add(below(path, key));
+    }
+
+    void rename(Mapping mapping, String path, String was, String now) {
+        open(mapping, path).renamed().put(was, now);
     }
 
     static String below(String path, String key) {
@@ -68,6 +76,13 @@ public final class Claims {
     }
 
     private static Notice unknown(Scalar key, Opened by) {
+        Optional<String> now = Optional.ofNullable(by.renamed().get(key.text()));
+        if (now.isPresent()) {
+            return DocumentNotices.RENAMED_KEY
+                    .with("key", key.text())
+                    .with("now", now.get())
+                    .at(key.mark());
+        }
         Notice unknown = by.path().isEmpty()
                 ? DocumentNotices.NO_SUCH_KEY.notice()
                 : DocumentNotices.NO_SUCH_KEY_BELOW.with("path", by.path());

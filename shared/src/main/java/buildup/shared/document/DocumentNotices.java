@@ -24,6 +24,8 @@ final class DocumentNotices {
 
     static final Kind NO_SUCH_KEY = UNKNOWN_KEY.refusal("No key is called '{key}' here.", "");
     static final Kind NO_SUCH_KEY_BELOW = UNKNOWN_KEY.refusal("No key is called '{key}' in '{path}'.", "");
+    static final Kind RENAMED_KEY =
+            UNKNOWN_KEY.refusal("The key '{key}' is now called '{now}'.", "Write '{now}:' in its place.");
     static final Kind TWICE = KEY_TWICE.refusal(
             "'{key}' is given twice: in line {first} and again in line {second}.", "Keep one of them.");
     static final Kind WRONG_SHAPE = DocumentCodes.WRONG_SHAPE.refusal(

@@ -72,6 +72,12 @@ public final class Fields {
         return node(key).isPresent();
     }
 
+    /** Says of a key of old what it is called now, where it is refused; claims nothing. */
+    public Fields renamed(String was, String now) {
+        claims.rename(mapping, path, was, now);
+        return this;
+    }
+
     /** The value as it stands, of any shape. */
     public Optional<Node> node(String key) {
         claims.ask(mapping, path, key);

@@ -130,13 +130,13 @@ final class OrderReader {
     }
 
     private List<BigDecimal> breaks(Fields fields) {
-        List<Scalar> asked = fields.scalars("breaks");
+        List<Scalar> asked = fields.renamed("breaks", "quantities").scalars("quantities");
         if (asked.size() > MOST_BREAKS) {
             say(
-                    QuoteNotices.MANY_BREAKS
-                            .with("breaks", Figure.count(asked.size()))
+                    QuoteNotices.MANY_QUANTITIES
+                            .with("quantities", Figure.count(asked.size()))
                             .with("most", Figure.count(MOST_BREAKS)),
-                    fields.mark("breaks"));
+                    fields.mark("quantities"));
             return List.of();
         }
         List<BigDecimal> breaks = new ArrayList<>();

@@ -22,10 +22,10 @@ final class QuoteNotices {
             Code.of("too-many-items", "An order holds more items than are quoted at once.");
     static final Kind MANY_ITEMS = TOO_MANY_ITEMS.refusal(
             "The order holds {items} items; at most {most} are quoted at once.", "Write it as several orders.");
-    private static final Code TOO_MANY_BREAKS =
+    private static final Code TOO_MANY_QUANTITIES =
             Code.of("too-many-breaks", "An order asks for more other quantities than are priced.");
-    static final Kind MANY_BREAKS = TOO_MANY_BREAKS.refusal(
-            "The order asks for {breaks} other quantities; at most {most} are priced.", "Ask for fewer.");
+    static final Kind MANY_QUANTITIES = TOO_MANY_QUANTITIES.refusal(
+            "The order asks for {quantities} other quantities; at most {most} are priced.", "Ask for fewer.");
     static final Kind ITEM_TWICE =
             DocumentCodes.SAME_NAME_TWICE.refusal("'{item}' is there twice.", "Call one {item}-2, with 'name:'.");
 

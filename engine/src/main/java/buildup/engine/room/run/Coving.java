@@ -26,6 +26,8 @@ import java.util.Optional;
  * @param kerf width of the cut, 0 for a thin blade, in
  */
 public record Coving(String name, double width, double depth, double diameter, double kerf) {
+    private static final String OWN_KEY = "table-saw-cove";
+
     /** What a pass takes: about 1/16, as shop articles on coving have it. */
     public static final double PASS = 1.0 / 16;
 
@@ -101,10 +103,10 @@ public record Coving(String name, double width, double depth, double diameter, d
         return Math.sin(Math.toRadians(angle())) * segment;
     }
 
-    /** The entries under {@code coving:}; one that no blade cuts is refused and left out. */
+    /** The entries under {@code table-saw-cove:}; one that no blade cuts is refused and left out. */
     public static List<Coving> read(Stack stack, Fields root, Notices notices) {
         List<Coving> covings = new ArrayList<>();
-        for (Fields entry : root.withReader(stack.lengths()).list("coving")) {
+        for (Fields entry : root.withReader(stack.lengths()).renamed("coving", OWN_KEY).list(OWN_KEY)) {
             String name = entry.text("name").orElse("cove " + (covings.size() + 1));
             Optional<Double> width = size(entry, "width", notices);
             Optional<Double> depth = size(entry, "depth", notices);

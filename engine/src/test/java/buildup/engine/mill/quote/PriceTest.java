@@ -62,7 +62,7 @@ class PriceTest {
     @RepeatedTest(20)
     void every_total_is_set_up_and_knife_and_so_much_a_foot(RepetitionInfo round) {
         Random random = new Random(round.getCurrentRepetition());
-        String order = Ordered.NOSING.replace("feet: 260", "feet: " + (1 + random.nextInt(5000))) + "breaks: ["
+        String order = Ordered.NOSING.replace("feet: 260", "feet: " + (1 + random.nextInt(5000))) + "quantities: ["
                 + (1 + random.nextInt(99)) + ", 100, 250.5, 1000]\n";
         Quoted quoted = Ordered.of(order).first();
         assertThat(quoted.breaks()).hasSize(4);

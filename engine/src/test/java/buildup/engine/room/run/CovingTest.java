@@ -77,9 +77,9 @@ class CovingTest {
 
     @Test
     void a_cove_is_read_with_a_ten_inch_blade_and_an_eighth_of_kerf_unless_it_says_otherwise() {
-        assertThat(Planned.coving("coving: [{ width: 3, depth: 3/4 }]\n").covings())
+        assertThat(Planned.coving("table-saw-cove: [{ width: 3, depth: 3/4 }]\n").covings())
                 .containsExactly(new Coving("cove 1", 3, 0.75, 10, 0.125));
-        assertThat(Planned.coving("coving: [{ name: c, width: 3, depth: 3/4, blade: 12, kerf: 0 }]\n")
+        assertThat(Planned.coving("table-saw-cove: [{ name: c, width: 3, depth: 3/4, blade: 12, kerf: 0 }]\n")
                         .covings())
                 .containsExactly(new Coving("c", 3, 0.75, 12, 0));
         assertThat(Planned.coving("").covings()).isEmpty();
@@ -100,7 +100,7 @@ class CovingTest {
     }
 
     private static void refused(String keys, String code, String message, String cure) {
-        Planned.Coves asked = Planned.coving("coving: [{ " + keys + " }]\n");
+        Planned.Coves asked = Planned.coving("table-saw-cove: [{ " + keys + " }]\n");
         assertThat(asked.covings()).isEmpty();
         List<Notice> notices = asked.notices();
         assertThat(notices).hasSize(1);
