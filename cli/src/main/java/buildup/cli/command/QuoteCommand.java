@@ -105,7 +105,8 @@ final class QuoteCommand implements Callable<Integer> {
                 QuoteSheet.of(quote, font, page, notices)
                         .map(scene -> SvgWriter.write(scene, quote.order().unit()));
             case pdf -> QuoteSheet.of(quote, font, page, notices).map(scene -> PdfWriter.write(scene, font));
-            default -> Optional.of(text(told(QuoteTelling.of(quote), file, notices)).getBytes(StandardCharsets.UTF_8));
+            default ->
+                Optional.of(text(told(QuoteTelling.of(quote), file, notices)).getBytes(StandardCharsets.UTF_8));
         };
     }
 

@@ -76,6 +76,7 @@ final class FullSize {
         Point middle = run.point(along + length / 2, run == Run.LEVEL ? across + aside : across - aside);
         return List.of(
                 new Path(lines, false, LineStyle.CHECK),
-                Label.centred(measure, WORDS + (metric ? "100 mm" : "4 in"), middle, Drafting.TEXT, run == Run.UPRIGHT));
+                Label.centred(
+                        measure, WORDS + (metric ? "100 mm" : "4 in"), middle, Drafting.TEXT, run == Run.UPRIGHT));
     }
 }

@@ -44,9 +44,8 @@ record QuoteProfile(int number, Quoted quoted, TextMeasure measure, FigurePrinte
         items.addAll(dimension(Run.UPRIGHT, box.bottom(), box.top(), box.face() + AWAY, box.face()));
         double y = Box.around(items.stream().map(Item::box).toList()).bottom() - Drafting.AIR;
         double wide = Math.max(box.width() + AWAY, 2.4);
-        for (String text : List.of(
-                quoted.item().name(),
-                quoted.item().wood().name() + ", " + printer.print(quantity()))) {
+        for (String text :
+                List.of(quoted.item().name(), quoted.item().wood().name() + ", " + printer.print(quantity()))) {
             for (String line : Words.lines(measure, text, Drafting.TEXT, wide, 2)) {
                 y -= 1.45 * Drafting.TEXT;
                 items.add(Label.of(measure, line, new Point(box.back(), y), Drafting.TEXT, Label.Anchor.START));

@@ -47,9 +47,7 @@ public final class SheetSchema {
     private static boolean isAlways(Sheet sheet) {
         return sheet.asked()
                 && sheet.toPrograms()
-                && (sheet.key().isEmpty()
-                        || !sheet.single()
-                        || !sheet.rows().isEmpty());
+                && (sheet.key().isEmpty() || !sheet.single() || !sheet.rows().isEmpty());
     }
 
     private static String block(Sheet sheet) {

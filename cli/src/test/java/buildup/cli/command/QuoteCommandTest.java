@@ -79,7 +79,8 @@ class QuoteCommandTest {
         assertThat(refused.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(refused.err()).isEmpty();
         assertThat(faults(refused.out())).isEmpty();
-        assertThat(new JsonMapper().readTree(refused.out()).propertyNames()).containsExactly("title", "units", "notices");
+        assertThat(new JsonMapper().readTree(refused.out()).propertyNames())
+                .containsExactly("title", "units", "notices");
     }
 
     @Test
@@ -117,16 +118,18 @@ class QuoteCommandTest {
         assertThat(numbers(metric)).isEqualTo(numbers(inches));
         String text = quote(TWIN).out();
         assertThat(text)
-                // 260 ft are 79.248 m; 14.46 a foot are 47.441 a meter; 332.29 board feet are 0.7841 cubic meters; 490.5 lb
+                // 260 ft are 79.248 m; 14.46 a foot are 47.441 a meter; 332.29 board feet are 0.7841 cubic meters;
+                // 490.5 lb
                 // are 222.5 kg (NIST SP 811, appendix B.8: 0.3048 m, 0.002359737 m3, 0.45359237 kg)
                 .contains("nosing      white-oak        79.25  156.00  247.00           47.44  4162.60")
                 .contains("34.9+ x  ", "114.3", "0.7841", "222")
                 .contains("7.6 meters a minute", "7.9 marks", "28.00 mm deep on the steel", "4.88 m long")
                 .doesNotContain("ft", " lb", "board feet", "inch");
-        assertThat(text.lines()).allSatisfy(line -> assertThat(line)
-                .hasSizeLessThanOrEqualTo(80)
-                .as("no inch fraction but the names of rough stock")
-                .doesNotContainPattern("\\d/(?!4\\b)\\d"));
+        assertThat(text.lines())
+                .allSatisfy(line -> assertThat(line)
+                        .hasSizeLessThanOrEqualTo(80)
+                        .as("no inch fraction but the names of rough stock")
+                        .doesNotContainPattern("\\d/(?!4\\b)\\d"));
         assertThat(quote(TWIN, "--format", "html").out()).contains("quantity, m", ">79.25<");
         assertThat(quote(TWIN, "--format", "csv").out())
                 .contains("quantity m", "price a meter", "finished thickness mm")
@@ -156,7 +159,8 @@ class QuoteCommandTest {
 
     @Test
     void an_old_key_is_refused_with_the_new_one_named() {
-        assertThat(quote("rates: example\nbreaks: [100]\nitems: [{ profile: cove 3/4 x 3/4, wood: red-oak, feet: 9 }]\n")
+        assertThat(quote(
+                                "rates: example\nbreaks: [100]\nitems: [{ profile: cove 3/4 x 3/4, wood: red-oak, feet: 9 }]\n")
                         .err())
                 .isEqualTo("refusal  stdin:2:1  The key 'breaks' is now called 'quantities'. Write 'quantities:' in its"
                         + " place.\n");

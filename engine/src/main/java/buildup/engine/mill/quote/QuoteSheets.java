@@ -47,7 +47,10 @@ public final class QuoteSheets {
                 .wordsIf("validUntil", "valid until", one -> one.order().validUntil())
                 .words("mill", "mill", one -> one.order().mill().name())
                 .words("rates", "rates", one -> one.order().rates().name())
-                .wordsIf("currency", "currency", one -> Optional.of(one.order().rates().currency()))
+                .wordsIf(
+                        "currency",
+                        "currency",
+                        one -> Optional.of(one.order().rates().currency()))
                 .words("head", "head that runs them", one -> one.order().head().name())
                 .measure("marksPerInch", "knife", Quantity.MARKS, Quote::marks)
                 .measure("weight", "weight of all", Quantity.WEIGHT, Quote::weight)
@@ -99,8 +102,7 @@ public final class QuoteSheets {
     }
 
     private static Columns<Quoted> moldings(Optional<Quote> quote) {
-        return Sheet.of(
-                        "items", "MOLDINGS", quote.map(Quote::items).orElse(List.of()))
+        return Sheet.of("items", "MOLDINGS", quote.map(Quote::items).orElse(List.of()))
                 .name("name", "molding", one -> one.item().name())
                 .words("profile", "profile", one -> one.item().profile().name())
                 .words("kind", "kind", one -> one.item().profile().kind())
@@ -108,14 +110,23 @@ public final class QuoteSheets {
                 .words("wood", "wood", one -> one.item().wood().name())
                 .one("size", "finished", " x ", size(), one -> Optional.of(one.blank()))
                 .text()
-                .measure("area", "area", Quantity.AREA, Rounding.decimals(4), one -> one.item()
-                        .profile()
-                        .outline()
-                        .area())
-                .measure("weight", "weight", Quantity.WEIGHT, Rounding.decimals(0), one -> one.item()
-                        .weight())
-                .lengths("lengths", "lengths asked for", Rounding.NEAREST, one -> one.item()
-                        .lengths())
+                .measure(
+                        "area",
+                        "area",
+                        Quantity.AREA,
+                        Rounding.decimals(4),
+                        one -> one.item().profile().outline().area())
+                .measure(
+                        "weight",
+                        "weight",
+                        Quantity.WEIGHT,
+                        Rounding.decimals(0),
+                        one -> one.item().weight())
+                .lengths(
+                        "lengths",
+                        "lengths asked for",
+                        Rounding.NEAREST,
+                        one -> one.item().lengths())
                 .flag("newKnife", "new knife", one -> one.item().newKnife())
                 .length("knifeWidth", "knife width", one -> one.item().knifeWidth())
                 .names("finish", "finishes", one -> one.item().finishes())
@@ -207,8 +218,10 @@ public final class QuoteSheets {
         List<Assumed> rows = new ArrayList<>();
         quote.ifPresent(one -> {
             one.assumed().forEach(sentence -> rows.add(new Assumed("all", sentence)));
-            one.items().forEach(item -> item.assumed()
-                    .forEach(sentence -> rows.add(new Assumed(item.item().name(), sentence))));
+            one.items()
+                    .forEach(item -> item.assumed()
+                            .forEach(
+                                    sentence -> rows.add(new Assumed(item.item().name(), sentence))));
         });
         return Sheet.of("assumptions", "ASSUMPTIONS", rows)
                 .words("molding", "molding", Assumed::molding)

@@ -77,7 +77,8 @@ class CovingTest {
 
     @Test
     void a_cove_is_read_with_a_ten_inch_blade_and_an_eighth_of_kerf_unless_it_says_otherwise() {
-        assertThat(Planned.coving("table-saw-cove: [{ width: 3, depth: 3/4 }]\n").covings())
+        assertThat(Planned.coving("table-saw-cove: [{ width: 3, depth: 3/4 }]\n")
+                        .covings())
                 .containsExactly(new Coving("cove 1", 3, 0.75, 10, 0.125));
         assertThat(Planned.coving("table-saw-cove: [{ name: c, width: 3, depth: 3/4, blade: 12, kerf: 0 }]\n")
                         .covings())
