@@ -6,6 +6,7 @@ import buildup.cli.tell.Telling;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.mill.quote.Quote;
 import buildup.engine.mill.quote.QuoteSheets;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.NoticeSheet;
 import java.util.List;
@@ -37,7 +38,10 @@ public final class QuoteTelling {
                 quote.order().unit(),
                 List.of(valid(quote)),
                 QuoteSheets.of(Optional.of(quote)),
-                List.of(Phrase.of(CAUTION), Phrase.of(""), toWrite(SIGN_OFF.get(0)), toWrite(SIGN_OFF.get(1))),
+                List.of(
+                        Phrase.of(new FigurePrinter(quote.order().unit()).legend()),
+                        Phrase.of(CAUTION),
+                        Phrase.of(""), toWrite(SIGN_OFF.get(0)), toWrite(SIGN_OFF.get(1))),
                 Optional.of(QuoteSheets.items(Optional.of(quote))));
     }
 

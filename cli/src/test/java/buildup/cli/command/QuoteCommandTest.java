@@ -116,6 +116,7 @@ class QuoteCommandTest {
                 new JsonMapper().readTree(quote(TWIN, "--format", "json").out());
         assertThat(metric.get("units").stringValue()).isEqualTo("mm");
         assertThat(numbers(metric)).isEqualTo(numbers(inches));
+        assertThat(metric.at("/items/0/assumed").toString()).contains("28.00 mm deep on the steel");
         String text = quote(TWIN).out();
         assertThat(text)
                 // 260 ft are 79.248 m; 14.46 a foot are 47.441 a meter; 332.29 board feet are 0.7841 cubic meters;
@@ -123,7 +124,7 @@ class QuoteCommandTest {
                 // are 222.5 kg (NIST SP 811, appendix B.8: 0.3048 m, 0.002359737 m3, 0.45359237 kg)
                 .contains("nosing      white-oak        79.25  156.00  247.00           47.44  4162.60")
                 .contains("34.9+ x  ", "114.3", "0.7841", "222")
-                .contains("7.6 meters a minute", "7.9 marks", "28.00 mm deep on the steel", "4.88 m long")
+                .contains("7.6 meters a minute", "7.9 marks", "28.00 deep on the steel", "4.88 m long", "Sizes in millimeters;")
                 .doesNotContain("ft", " lb", "board feet", "inch");
         assertThat(text.lines())
                 .allSatisfy(line -> assertThat(line)
@@ -132,7 +133,7 @@ class QuoteCommandTest {
                         .doesNotContainPattern("\\d/(?!4\\b)\\d"));
         assertThat(quote(TWIN, "--format", "html").out()).contains("quantity, m", ">79.25<");
         assertThat(quote(TWIN, "--format", "csv").out())
-                .contains("quantity m", "price a meter", "finished thickness mm")
+                .contains("quantity, m", "price, a meter", "finished thickness mm")
                 .contains(",79.248,");
         String svg = quote(TWIN, "--format", "svg").out();
         assertThat(svg)
@@ -170,7 +171,7 @@ class QuoteCommandTest {
     void a_spreadsheet_gets_a_row_for_each_molding() {
         String csv = Ran.of("quote", DEMO, "--format", "csv").out();
         assertThat(csv.lines()).hasSize(3);
-        assertThat(csv).startsWith("molding,profile,wood,").contains("quantity ft", "price a foot", ",260,");
+        assertThat(csv).startsWith("molding,profile,wood,").contains("quantity, ft", "price, a foot", ",260,");
     }
 
     @Test
