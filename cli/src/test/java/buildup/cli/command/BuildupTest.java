@@ -77,7 +77,7 @@ class BuildupTest {
     @Test
     void an_unknown_form_names_the_known_ones() {
         assertThat(run("report", "x.yaml", "--format", "xml")).isEqualTo(ExitCode.REFUSED);
-        assertThat(said()).contains("text, json, html").contains("xml");
+        assertThat(said()).contains("text, json, csv, html").contains("xml");
     }
 
     @Test
