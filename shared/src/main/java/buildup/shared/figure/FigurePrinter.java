@@ -55,7 +55,7 @@ public record FigurePrinter(LengthUnit unit) {
                 : "Sizes in inches to the nearest 1/16; + or - behind one: truly a little more or less.";
     }
 
-    /** With its unit, as in a sentence; inches stay bare, as people write them. */
+    /** With its unit, as in a sentence; inches stay bare, as people write them, unless the document counts in feet. */
     public String print(Figure figure) {
         String bare = bare(figure);
         if (figure.rounding().step() == Rounding.Step.SHOP && WHOLE.contains(figure.quantity())) {
@@ -66,7 +66,8 @@ public record FigurePrinter(LengthUnit unit) {
         }
         String sign = sign(figure);
         if (sign.isEmpty()) {
-            return bare;
+            boolean asFeet = unit == LengthUnit.FOOT && figure.quantity() == Quantity.LENGTH;
+            return asFeet && !bare.endsWith("ft") ? bare + "\"" : bare;
         }
         return sign.equals("%") ? bare + " %" : bare + " " + sign;
     }

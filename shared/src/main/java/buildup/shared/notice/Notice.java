@@ -31,7 +31,7 @@ public record Notice(
         Optional<String> piece,
         Optional<Figure> amount,
         List<Named> values,
-        Optional<Phrase> ownCure) {
+        Optional<Cure> ownCure) {
     /** Copies the list. */
     public Notice {
         values = List.copyOf(values);
@@ -114,6 +114,11 @@ public record Notice(
 
     /** The same, with a cure of its own; its places may also name the values of the notice. */
     public Notice cure(Phrase wayOut) {
+        return cure(Cure.of(wayOut));
+    }
+
+    /** The same, with a cure of its own. */
+    public Notice cure(Cure wayOut) {
         return new Notice(kind, mark, piece, amount, values, Optional.of(wayOut));
     }
 
@@ -124,14 +129,19 @@ public record Notice(
 
     /** One way out, if there is one. */
     public Optional<Phrase> cure() {
-        return ownCure.or(kind::ownCure).map(this::filled);
+        return ownCure.map(Cure::words).or(kind::ownCure).map(this::filled);
+    }
+
+    /** The cure as changes of the document; none where a person has to decide. */
+    public List<Change> changes() {
+        return ownCure.map(Cure::changes).orElse(List.of());
     }
 
     /** The figures and words in it under their names, those of phrases and lists taken apart; each name once. */
     public List<Named> figures() {
         Map<String, Named> found = new LinkedHashMap<>();
         values.forEach(named -> collect(named, found));
-        ownCure.ifPresent(phrase -> phrase.values().forEach(named -> collect(named, found)));
+        ownCure.map(Cure::words).ifPresent(phrase -> phrase.values().forEach(named -> collect(named, found)));
         return List.copyOf(found.values());
     }
 

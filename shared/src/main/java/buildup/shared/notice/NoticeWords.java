@@ -1,7 +1,10 @@
 package buildup.shared.notice;
 
+import buildup.shared.edit.Content;
+import buildup.shared.edit.Edit;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
+import java.util.List;
 
 /**
  * Notices as words, in the unit of the document. Only the edge of the program calls it.
@@ -25,5 +28,12 @@ public record NoticeWords(FigurePrinter printer) {
     /** One way out; empty when nothing needs doing. */
     public String cure(Notice notice) {
         return notice.cure().map(printer::print).orElse("");
+    }
+
+    /** The way out as edits of the document, sizes as they are told; none where a person has to decide. */
+    public List<Edit> edits(Notice notice) {
+        return notice.changes().stream()
+                .<Edit>map(change -> new Edit.Set(change.place(), new Content.Text(printer.print(change.value()))))
+                .toList();
     }
 }

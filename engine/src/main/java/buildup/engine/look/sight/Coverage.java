@@ -12,7 +12,7 @@ import java.util.List;
  * @param cures changes of one piece that hide all of it, the smallest first; empty when nothing shows, or nothing that
  *     stands before it could
  */
-public record Coverage(int body, double exposed, List<Segment> visible, List<Cure> cures) {
+public record Coverage(int body, double exposed, List<Segment> visible, List<Edge> cures) {
     /**
      * Moving an edge of one piece until it just hides the nailer.
      *
@@ -20,7 +20,7 @@ public record Coverage(int body, double exposed, List<Segment> visible, List<Cur
      * @param from height of its hiding arris now, in
      * @param to the height that hides, in
      */
-    public record Cure(int body, double from, double to) {
+    public record Edge(int body, double from, double to) {
         public double move() {
             return Math.abs(to - from);
         }

@@ -1,6 +1,6 @@
 package buildup.engine.look.sight;
 
-import buildup.engine.look.sight.Coverage.Cure;
+import buildup.engine.look.sight.Coverage.Edge;
 import buildup.engine.look.view.Surfaces;
 import buildup.engine.look.view.View;
 import buildup.engine.look.view.View.Stretch;
@@ -145,20 +145,20 @@ public final class Eyes {
     }
 
     /** For each piece whose arris bounds what is seen: the height of that arris at which nothing is seen past it. */
-    private List<Cure> cures(List<Segment> visible, View view, Viewpoint viewpoint) {
-        List<Cure> cures = new ArrayList<>();
+    private List<Edge> cures(List<Segment> visible, View view, Viewpoint viewpoint) {
+        List<Edge> cures = new ArrayList<>();
         if (visible.size() != 1) {
             return cures;
         }
         Segment shows = visible.get(0);
         bounding(shows.from(), shows.to(), view, viewpoint, 1).ifPresent(cures::add);
         bounding(shows.to(), shows.from(), view, viewpoint, -1).ifPresent(cures::add);
-        cures.sort(Comparator.comparingDouble(Cure::move));
+        cures.sort(Comparator.comparingDouble(Edge::move));
         return cures;
     }
 
     /** The cure by what hides the wood beyond {@code edge}, so that {@code far}, the other end, is hidden too. */
-    private Optional<Cure> bounding(Point edge, Point far, View view, Viewpoint viewpoint, int side) {
+    private Optional<Edge> bounding(Point edge, Point far, View view, Viewpoint viewpoint, int side) {
         double beyond = viewpoint.key(edge) + side * HAIR;
         return view.nearest(beyond)
                 .filter(met -> met.body() >= 0
@@ -170,7 +170,7 @@ public final class Eyes {
                     Point eye = ((Viewpoint.Near) viewpoint).at();
                     double to =
                             eye.y() + (far.y() - eye.y()) * (eye.x() - met.at().x()) / (eye.x() - far.x());
-                    return new Cure(met.body(), met.at().y(), to);
+                    return new Edge(met.body(), met.at().y(), to);
                 });
     }
 

@@ -1,12 +1,16 @@
 package buildup.engine.look.sight;
 
-import buildup.engine.look.sight.Coverage.Cure;
+import buildup.engine.look.sight.Coverage.Edge;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Mending;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Axis;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -64,29 +68,52 @@ final class RawWood {
         Notice notice = SightNotices.NAILER_SHOWS
                 .with("eye", worst.sighting().eye().name())
                 .amount(Figure.length(seen));
-        Phrase wayOut = cure(worst, views).map(change -> words(section, change)).orElse(SightNotices.COVER_IT);
+        Cure wayOut = cure(worst, views)
+                .map(change -> wayOut(section, worst.coverage().body(), change))
+                .orElse(Cure.of(SightNotices.COVER_IT));
         return placed(body, notice.cure(wayOut));
     }
 
     /** The smallest change at the worst eye, made large enough for every eye that sees the nailer. */
-    private static Optional<Cure> cure(View worst, List<View> views) {
+    private static Optional<Edge> cure(View worst, List<View> views) {
         return worst.coverage().cures().stream().findFirst().map(smallest -> {
             boolean down = smallest.to() < smallest.from();
             Stream<Double> needed = views.stream()
                     .flatMap(view -> view.coverage().cures().stream())
                     .filter(cure -> cure.body() == smallest.body() && cure.to() < cure.from() == down)
-                    .map(Cure::to);
+                    .map(Edge::to);
             double to = needed.reduce(smallest.to(), down ? Math::min : Math::max);
-            return new Cure(smallest.body(), smallest.from(), to);
+            return new Edge(smallest.body(), smallest.from(), to);
         });
     }
 
-    private static Phrase words(Section section, Cure cure) {
-        boolean down = cure.to() < cure.from();
-        Figure to = down ? Figure.atMost(cure.to()) : Figure.atLeast(cure.to());
-        return (down ? SightNotices.DROP : SightNotices.RAISE)
-                .with("other", section.body(cure.body()).name())
+    private static Cure wayOut(Section section, int nailer, Edge edge) {
+        boolean down = edge.to() < edge.from();
+        String piece = section.body(edge.body()).name();
+        Figure to = down ? Figure.atMost(edge.to()) : Figure.atLeast(edge.to());
+        Phrase words = (down ? SightNotices.DROP : SightNotices.RAISE)
+                .with("other", piece)
                 .with("to", to)
-                .with("needs", Figure.fine(cure.to()));
+                .with("needs", Figure.fine(edge.to()));
+        Box box = section.body(edge.body()).outline().box();
+        boolean itsEdge = Tolerance.same(edge.from(), down ? box.bottom() : box.top());
+        Optional<Mending> tried = itsEdge
+                ? Mending.of(section.stack())
+                        .placed(piece, Axis.UP, !down, edge.to(), to)
+                        .filter(mending -> mending.section()
+                                .filter(after -> hidden(after, nailer))
+                                .isPresent())
+                : Optional.empty();
+        return new Cure(words, tried.map(Mending::changes).orElse(List.of()));
+    }
+
+    /** Whether no eye of the stack sees anything of a nailer. */
+    private static boolean hidden(Section section, int nailer) {
+        Eyes eyes = Eyes.asked(section);
+        return section.stack().eyes().stream()
+                .filter(eye -> Eyes.fault(eye, section).isEmpty())
+                .flatMap(eye -> eyes.coverage(eye).stream())
+                .filter(coverage -> coverage.body() == nailer)
+                .allMatch(coverage -> coverage.seen() <= Tolerance.TOUCHING);
     }
 }

@@ -23,9 +23,9 @@ final class SightNotices {
     static final Kind NAILER_SHOWS = RAW_WOOD.problem("From '{eye}' you see {amount} of raw '{piece}'.", "");
     static final Phrase COVER_IT = Phrase.of("Finish it, or cover it.");
     static final Phrase DROP =
-            Phrase.of("Finish it, or drop '{other}' so that its lower edge comes to {to} (needs {needs}).");
+            Phrase.of("Finish it, or bring the lower edge of '{other}' down to {to} (needs {needs}).");
     static final Phrase RAISE =
-            Phrase.of("Finish it, or raise '{other}' so that its upper edge comes to {to} (needs {needs}).");
+            Phrase.of("Finish it, or bring the upper edge of '{other}' up to {to} (needs {needs}).");
 
     private static final class Words {
         private static final String FINISH_IT = "Finish it, if someone may stand closer or lower.";

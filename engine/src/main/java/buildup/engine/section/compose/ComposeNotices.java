@@ -8,7 +8,11 @@ import buildup.shared.notice.Kind;
 final class ComposeNotices {
     static final Code OVERLAP_CODE = Code.of("overlap", "Two pieces, or a piece and the room, fill the same place.");
     static final Kind OVERLAP = OVERLAP_CODE.problem("'{piece}' cuts {amount} into {other} ({area}).", "");
-    static final Phrase MOVE = Phrase.of("Rabbet it, or move it {by}.");
+    static final Phrase MOVE_IT = Phrase.of("Rabbet it, or move it {way} {by}.");
+    static final Phrase MOVE_THE_OTHER = Phrase.of("Rabbet it, or move '{mover}' {way} {by}.");
+    static final Phrase RIP_IT = Phrase.of("Rabbet it, or rip {by} off its {edge}.");
+    static final Phrase RIP_THE_OTHER = Phrase.of("Rabbet it, or rip {by} off the {edge} of '{mover}'.");
+    static final Phrase MOVE_ONE = Phrase.of("Rabbet one into the other, or move one of them.");
 
     static final Code THIN_OVERLAP_CODE = Code.of(
             "overlap-thinner-than-touching", "Two pieces lap by less than 1/256 in, which is taken as touching.");
@@ -42,14 +46,16 @@ final class ComposeNotices {
 
     static final Code FLOATING_CODE = Code.of("floating-piece", "A piece touches nothing.");
     static final Kind FLOATING = FLOATING_CODE.problem("'{piece}' touches nothing: {amount} of air below it.", "");
-    static final Phrase MOVE_DOWN = Phrase.of("Move it down {by}, or add a block.");
-    static final Kind FLOATING_FREE = FLOATING_CODE.problem(
-            "'{piece}' touches nothing, and nothing is below it.", "Place it on a piece, or add a block.");
+    static final Phrase MOVE_TO_CONTACT = Phrase.of("Move it {way} {by}, or add a block.");
+    static final Phrase PLACE_IT = Phrase.of("Place it on a piece, or add a block.");
+    static final Kind FLOATING_FREE = FLOATING_CODE.problem("'{piece}' touches nothing, and nothing is below it.", "");
 
     static final Code TOO_TALL_CODE = Code.of("too-tall", "The stack is higher than the room up to the ceiling.");
     static final Kind TOO_TALL =
             TOO_TALL_CODE.problem("The stack is {height} in a space of {space}: over by {amount}.", "");
     static final Phrase COULD_BE = Phrase.of("'{board}' could be {size}.");
+    static final Phrase RIP_TOP = Phrase.of("Rip {by} off the top of '{board}'.");
+    static final Phrase MAKE_LOWER = Phrase.of("Take {by} out of its height.");
     static final Phrase LOWER = Phrase.of("Lower the stack by {by}.");
 
     static final Code OUTSIDE_CODE =
@@ -72,7 +78,12 @@ final class ComposeNotices {
     static final Code TOO_FAR_CODE = Code.of("projects-too-far", "The stack projects more than its space allows.");
     static final Kind TOO_FAR =
             TOO_FAR_CODE.problem("The stack projects {projection}, {amount} more than allowed.", "");
-    static final Phrase BRING_BACK = Phrase.of("Bring it back {by}.");
+    static final Phrase RIP_FACE = Phrase.of("Rip {by} off the face of '{board}'.");
+    static final Phrase COULD_BE_WIDE = Phrase.of("'{board}' could be {size} wide.");
+    static final Phrase BRING_BACK = Phrase.of("Bring '{board}' back {by}.");
+    static final Phrase STACK_BACK = Phrase.of("Bring the stack back {by}.");
+    static final Phrase MAKE_SHALLOWER = Phrase.of("Take {by} out of its projection.");
+    static final Phrase TOGETHER = Phrase.of("{one} {then}");
 
     static final Code UPSIDE_DOWN_CODE =
             Code.of("upside-down", "A crown, bed or cove, commonly run narrow side down, widens downward.");

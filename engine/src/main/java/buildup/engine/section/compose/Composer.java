@@ -31,17 +31,22 @@ public final class Composer {
     private Composer(Stack stack, List<Placed> placed) {
         this.stack = stack;
         this.pieces = placed.size();
+        this.bodies = bodies(stack, placed);
+        // the room stands before any piece: where they nearly touch, the piece gives way
+        this.joining = Joining.of(IntStream.range(0, bodies.size())
+                .mapToObj(i -> bodies.get(bodyOf(i)).outline())
+                .toList());
+    }
+
+    /** The pieces in the order of the stack, then wall, floor and ceiling where they stand. */
+    static List<Body> bodies(Stack stack, List<Placed> placed) {
         List<Body> all = new ArrayList<>();
         placed.forEach(one -> all.add(new Body(one.name(), one.outline(), Optional.of(one))));
         Surroundings room = Surroundings.of(Room.of(stack, all).around(), reach(stack, placed));
         room.wall().ifPresent(wall -> all.add(new Body("wall", wall, Optional.empty())));
         room.floor().ifPresent(floor -> all.add(new Body("floor", floor, Optional.empty())));
         room.ceiling().ifPresent(ceiling -> all.add(new Body("ceiling", ceiling, Optional.empty())));
-        this.bodies = List.copyOf(all);
-        // the room stands before any piece: where they nearly touch, the piece gives way
-        this.joining = Joining.of(IntStream.range(0, bodies.size())
-                .mapToObj(i -> bodies.get(bodyOf(i)).outline())
-                .toList());
+        return List.copyOf(all);
     }
 
     /** Body number of the i-th outline joined: the room first, then the pieces. */
@@ -88,9 +93,14 @@ public final class Composer {
         return section;
     }
 
+    /** The section of the placed pieces, nothing said of it. */
+    static Section unjudged(Stack stack, List<Placed> placed) {
+        return new Composer(stack, placed).section();
+    }
+
     private Section section() {
         List<Part> skin = joining.union().parts().stream().map(this::byBody).toList();
-        List<Overlap> overlaps = overlaps();
+        List<Overlap> overlaps = overlaps(bodies);
         List<Contact> contacts = Contacts.of(bodies, overlaps);
         List<List<Integer>> parts = Parts.of(bodies, contacts, overlaps);
         List<Member> members = new RoomSide(bodies, skin, parts).walk();
@@ -123,7 +133,8 @@ public final class Composer {
                 ring.inside());
     }
 
-    private List<Overlap> overlaps() {
+    /** Where bodies fill the same place, a piece of the stack among them. */
+    static List<Overlap> overlaps(List<Body> bodies) {
         List<Overlap> overlaps = new ArrayList<>();
         for (Lap lap : Laps.of(bodies.stream().map(Body::outline).toList())) {
             if (bodies.get(lap.first()).inStack() || bodies.get(lap.second()).inStack()) {

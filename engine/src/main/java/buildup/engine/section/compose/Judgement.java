@@ -7,14 +7,13 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.travel.Direction;
-import buildup.profiles.travel.Travel;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
@@ -29,10 +28,12 @@ final class Judgement {
     private static final Rounding LAP = Rounding.decimals(4);
 
     private final Section section;
+    private final Cures cures;
     private final Notices notices;
 
     private Judgement(Section section, Notices notices) {
         this.section = section;
+        this.cures = new Cures(section);
         this.notices = notices;
     }
 
@@ -59,16 +60,17 @@ final class Judgement {
 
     private void overlaps() {
         for (Overlap overlap : section.overlaps()) {
-            Body first = section.body(overlap.a());
-            Body later = first.inStack() && !section.body(overlap.b()).piece() ? first : section.body(overlap.b());
-            Body other = later.equals(first) ? section.body(overlap.b()) : first;
+            boolean roomIsLater = section.body(overlap.a()).inStack()
+                    && !section.body(overlap.b()).piece();
+            int later = roomIsLater ? overlap.a() : overlap.b();
+            int other = roomIsLater ? overlap.b() : overlap.a();
             add(
                     ComposeNotices.OVERLAP
-                            .with("other", quoted(other))
+                            .with("other", quoted(section.body(other)))
                             .with("area", Figure.area(overlap.area()))
                             .amount(Figure.length(overlap.depth()))
-                            .cure(ComposeNotices.MOVE.with("by", Figure.contact(overlap.depth()))),
-                    later);
+                            .cure(cures.ofOverlap(later, other)),
+                    section.body(later));
         }
         section.contacts().stream()
                 .filter(contact -> contact.gap() < -Tolerance.SNAP)
@@ -163,23 +165,14 @@ final class Judgement {
     }
 
     private void floating(int number, Body body) {
-        OptionalDouble below = section.bodies().stream()
+        List<Outline> others = section.bodies().stream()
                 .filter(other -> !other.equals(body))
-                .flatMapToDouble(
-                        other -> Travel.meeting(body.outline(), List.of(other.outline()), Direction.DOWN).stream())
-                .filter(fall -> fall < 0)
-                .max();
-        if (below.isPresent()) {
-            double air = -below.getAsDouble();
-            add(
-                    ComposeNotices.FLOATING
-                            .notice()
-                            .amount(Figure.length(air))
-                            .cure(ComposeNotices.MOVE_DOWN.with("by", Figure.contact(air))),
-                    body);
-        } else {
-            add(ComposeNotices.FLOATING_FREE.notice(), body);
-        }
+                .map(Body::outline)
+                .toList();
+        Notice notice = Cures.fall(body.outline(), others, Direction.DOWN)
+                .map(fall -> ComposeNotices.FLOATING.notice().amount(Figure.length(-fall)))
+                .orElseGet(ComposeNotices.FLOATING_FREE::notice);
+        add(notice.cure(cures.ofFloating(number).orElse(Cure.of(ComposeNotices.PLACE_IT))), body);
     }
 
     private void voids() {
@@ -217,13 +210,7 @@ final class Judgement {
                     .with("height", Figure.length(section.totals().height()))
                     .with("space", Figure.length(space))
                     .amount(Figure.length(over))
-                    .cure(tallest()
-                            .map(board -> ComposeNotices.COULD_BE
-                                    .with("board", board.name())
-                                    .with(
-                                            "size",
-                                            Figure.atMost(board.outline().box().height() - over)))
-                            .orElse(ComposeNotices.LOWER.with("by", Figure.atLeast(over)))));
+                    .cure(cures.ofHeight(over)));
         }
         OptionalDouble out = section.projectionLeft();
         if (out.isPresent() && out.getAsDouble() < -Tolerance.TOUCHING) {
@@ -231,25 +218,8 @@ final class Judgement {
             notices.add(ComposeNotices.TOO_FAR
                     .with("projection", Figure.length(section.totals().projection()))
                     .amount(Figure.length(over))
-                    .cure(ComposeNotices.BRING_BACK.with("by", Figure.atLeast(over))));
+                    .cure(cures.ofProjection(over)));
         }
-    }
-
-    /** The tallest standing board of the trim, which is the easiest to rip. */
-    private Optional<Body> tallest() {
-        OptionalDouble left = section.ceilingLeft();
-        double over = left.isPresent() ? -left.getAsDouble() : 0;
-        return section.bodies().stream()
-                .filter(Body::trim)
-                .filter(body -> body.placed()
-                        .map(Placed::piece)
-                        .map(piece -> piece.rips()
-                                && piece.stock().board()
-                                && !piece.stock().lying())
-                        .orElse(false))
-                .filter(body -> body.outline().box().height() > over + 1)
-                .max(Comparator.comparingDouble(
-                        (Body body) -> body.outline().box().height()));
     }
 
     /** A crown, bed or cove runs narrow side down; said once the piece has been turned without a word about it. */

@@ -3,11 +3,14 @@ package buildup.engine.section.placing;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.Rule;
+import buildup.engine.section.stack.Stock;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Change;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -57,15 +60,26 @@ final class Faults {
         return notice.with("low", axis.low()).with("high", axis.high());
     }
 
-    void tooSmall(Piece piece, double size, double stock, Mark mark) {
+    void tooSmall(Piece piece, Axis axis, double size, double stock, Mark mark) {
         add(
                 PlacingNotices.BOARD_TOO_SMALL
                         .with("size", Figure.length(size))
                         .with("stock", piece.stock().name())
                         .with("has", Figure.length(stock))
-                        .amount(Figure.length(size - stock)),
+                        .amount(Figure.length(size - stock))
+                        .cure(larger(piece, axis, size - stock)),
                 piece,
                 mark);
+    }
+
+    /** A board larger by so much than the one that the document calls, which may have been ripped before it is fitted. */
+    private static Cure larger(Piece piece, Axis axis, double by) {
+        Stock stock = piece.stock();
+        boolean wide = axis == Axis.OUT == stock.lying();
+        Figure needs = Figure.atLeast((wide ? stock.width() : stock.thickness()) + by);
+        Phrase words = wide ? PlacingNotices.TAKE_A_WIDER : PlacingNotices.TAKE_A_THICKER;
+        Phrase call = wide ? stock.soWide(needs) : stock.soThick(needs);
+        return new Cure(words.with("needs", needs), List.of(new Change(piece.place("profile"), call)));
     }
 
     void roomOnTheWrongAxis(Rule rule, Piece asking, Axis axis) {
@@ -101,11 +115,23 @@ final class Faults {
                             .with("edge", rule.edge())
                             .with("other", target.name())
                             .with("size", Figure.length(size))
-                            .with("most", Figure.atMost(size))
-                            .amount(Figure.length(reveal - size)),
+                            .amount(Figure.length(reveal - size))
+                            .cure(smaller(rule, asking, Figure.atMost(size))),
                     asking,
                     rule.mark());
         }
+    }
+
+    private static Cure smaller(Rule.ByEdge rule, Piece asking, Figure most) {
+        Phrase place = (rule.offset() < 0 ? PlacingNotices.BELOW_AN_EDGE : PlacingNotices.ABOVE_AN_EDGE)
+                .with("other", rule.piece())
+                .with("edge", rule.edge())
+                .with("most", most);
+        List<Change> changes = asking.rules()
+                .keyOf(rule)
+                .map(key -> List.of(new Change(asking.place(key), place)))
+                .orElse(List.of());
+        return new Cure(PlacingNotices.MEASURE_LESS.with("most", most), changes);
     }
 
     void unknownPiece(Rule.ByEdge rule, Piece asking) {

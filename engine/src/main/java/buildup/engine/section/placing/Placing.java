@@ -232,7 +232,7 @@ public final class Placing {
         }
         double stock = own.high - own.low;
         if (piece.stock().board() && size > stock + Tolerance.TOUCHING) {
-            faults.tooSmall(piece, size, stock, high.mark());
+            faults.tooSmall(piece, axis, size, stock, high.mark());
         }
         return Optional.of(new Span(from.get(), to.get()));
     }

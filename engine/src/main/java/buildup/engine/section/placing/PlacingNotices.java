@@ -29,14 +29,17 @@ public final class PlacingNotices {
             "'{piece}' is left {size} between its {low} and its {high}.", "Move one of the two, or take it out.");
 
     private static final Code TOO_SMALL = Code.of("board-too-small", "A piece ripped to fit is larger than its board.");
-    static final Kind BOARD_TOO_SMALL = TOO_SMALL.problem(
-            "'{piece}' needs {size}, but {stock} gives {has}.", "Take a larger board, or glue one up.");
+    static final Kind BOARD_TOO_SMALL = TOO_SMALL.problem("'{piece}' needs {size}, but {stock} gives {has}.", "");
+    static final Phrase TAKE_A_WIDER = Phrase.of("Take a board {needs} wide, or glue one up.");
+    static final Phrase TAKE_A_THICKER = Phrase.of("Take a board {needs} thick, or glue one up.");
 
     private static final Code LARGE_REVEAL =
             Code.of("reveal-larger-than-its-piece", "A rule measures farther into a piece than the piece goes.");
-    static final Kind REVEAL_TOO_LARGE = LARGE_REVEAL.problem(
-            "'{piece}' stands {reveal} from the {edge} of '{other}', which is only {size}.",
-            "Measure from its other edge, or make it {most} or less.");
+    static final Kind REVEAL_TOO_LARGE =
+            LARGE_REVEAL.problem("'{piece}' stands {reveal} from the {edge} of '{other}', which is only {size}.", "");
+    static final Phrase MEASURE_LESS = Phrase.of("Measure from its other edge, or make it {most} or less.");
+    static final Phrase BELOW_AN_EDGE = Phrase.of("{other}.{edge} - {most}");
+    static final Phrase ABOVE_AN_EDGE = Phrase.of("{other}.{edge} + {most}");
 
     static final Kind WRONG_AXIS =
             StackNotices.NOT_A_PLACE.refusal("{place} is {found}, not {asked}.", "Name a {low} or a {high}.");
@@ -50,7 +53,7 @@ public final class PlacingNotices {
             "'{piece}' has two touches: it would never stop in the same place.", "Give one of them a place.");
 
     static final Kind UNKNOWN_PIECE = DocumentCodes.UNKNOWN_NAME.refusal("No piece called '{word}'.", "");
-    static final Phrase DID_YOU_MEAN = Phrase.of("Did you mean {near} ({projection} out x {height} up)?");
+    static final Phrase DID_YOU_MEAN = Phrase.of("Did you mean {near} ({projection} projection x {height} height)?");
     static final Phrase DID_YOU_MEAN_OF_TWO = Phrase.of(DID_YOU_MEAN.template() + " There is 1 other.");
     static final Phrase DID_YOU_MEAN_OF_SEVERAL = Phrase.of(DID_YOU_MEAN.template() + " There are {others} others.");
     static final Kind UNKNOWN_EDGE = DocumentCodes.UNKNOWN_NAME.refusal(

@@ -24,6 +24,21 @@ public record Piece(
         boolean flippedOver,
         Optional<Scalar> fixed,
         Mark mark) {
+    /** The same piece, placed by other rules. */
+    public Piece placedBy(Rules other) {
+        return new Piece(name, kind, shape, stock, wood, grain, other, flippedOver, fixed, mark);
+    }
+
+    /** The same piece, cut from another stick. */
+    public Piece from(Stock other, Outline drawn) {
+        return new Piece(name, kind, drawn, other, wood, grain, rules, flippedOver, fixed, mark);
+    }
+
+    /** Where a value of it stands in the document. */
+    public String place(String key) {
+        return "pieces." + name + "." + key;
+    }
+
     /** Whether two rules on an axis cut it to fit: a board or plain blocking that stands or lies square. */
     public boolean rips() {
         return stock.rips() && shape.isRectangle();

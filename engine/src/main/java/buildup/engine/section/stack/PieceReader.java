@@ -192,10 +192,17 @@ final class PieceReader {
 
     private Rules rules(Fields fields, RuleReader reader) {
         Map<String, Rule> byMember = new LinkedHashMap<>();
+        Map<String, String> written = new LinkedHashMap<>();
+        for (String key : List.of("back", "face", "bottom", "top")) {
+            if (fields.mapping().get(key).orElse(fields.mapping()) instanceof Scalar scalar) {
+                written.put(key, scalar.text().trim());
+            }
+        }
         fields.mapping("at")
                 .ifPresent(mapping -> mapping.entries().forEach(entry -> {
                     if (entry.value() instanceof Scalar scalar) {
                         byMember.put(entry.key().text(), reader.rule(fields, scalar, Optional.empty()));
+                        written.put(Rules.key(entry.key().text()), scalar.text().trim());
                     } else {
                         notices.add(StackNotices.MORE_THAN_A_PLACE
                                 .notice()
@@ -207,7 +214,8 @@ final class PieceReader {
                 reader.rule(fields, "face", Axis.OUT),
                 reader.rule(fields, "bottom", Axis.UP),
                 reader.rule(fields, "top", Axis.UP),
-                byMember);
+                byMember,
+                Map.copyOf(written));
     }
 
     private void sizeIsLikely(Piece piece) {

@@ -12,11 +12,15 @@ import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;
 import buildup.shared.length.Angle;
+import buildup.shared.notice.Change;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -62,7 +66,7 @@ record Shaping(
             }
             List<Outline> left = Rip.off(outline, cut.getKey(), cut.getValue());
             if (left.size() != 1) {
-                refusals.add(ripThrough(outline, cut, left.size()));
+                refusals.add(ripThrough(refusals.name(), outline, cut, left.size()));
                 return Optional.empty();
             }
             outline = left.get(0);
@@ -70,14 +74,19 @@ record Shaping(
         return Optional.of(new Shaped(outline, drawn.stock(), false));
     }
 
-    private static Notice ripThrough(Outline outline, Map.Entry<Rip.Side, Double> cut, int strips) {
+    private static Notice ripThrough(String name, Outline outline, Map.Entry<Rip.Side, Double> cut, int strips) {
         double most = mostThatLeavesOne(outline, cut.getKey(), cut.getValue());
         Notice notice = strips == 0
                 ? StackNotices.RIPPED_AWAY.notice()
                 : StackNotices.RIPPED_APART.with("strips", Figure.count(strips));
-        return most < LEAST_RIP
-                ? notice.cure(StackNotices.NO_SUCH_RIP)
-                : notice.cure(StackNotices.RIP_AT_MOST.with("most", Figure.atMost(most)));
+        if (most < LEAST_RIP) {
+            return notice.cure(StackNotices.NO_SUCH_RIP);
+        }
+        Figure figure = Figure.atMost(most);
+        String side = cut.getKey().name().toLowerCase(Locale.ROOT);
+        Change less = new Change(
+                "pieces." + name + ".rip." + side, Phrase.of("{most}").with("most", figure));
+        return notice.cure(new Cure(StackNotices.RIP_AT_MOST.with("most", figure), List.of(less)));
     }
 
     /** How much less than {@code tooMuch} may come off so that one part is left; 0 when nothing may. */

@@ -34,6 +34,11 @@ public record Stack(
         return new RuleReader(space.floor(), space.ceiling(), notices).rule(fields, key, axis);
     }
 
+    /** The same with these pieces. */
+    public Stack with(List<Piece> others) {
+        return new Stack(title, unit, boardList, space, eyes, lights, others, lengths);
+    }
+
     public Stack {
         eyes = List.copyOf(eyes);
         lights = List.copyOf(lights);

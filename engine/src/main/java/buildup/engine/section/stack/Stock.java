@@ -1,5 +1,11 @@
 package buildup.engine.section.stack;
 
+import buildup.catalog.words.SizeText;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Text;
+import buildup.shared.figure.Value;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -13,9 +19,30 @@ import java.util.Optional;
  */
 public record Stock(
         String name, String profileKind, double thickness, double width, boolean rips, boolean board, boolean lying) {
+    private static final String TRUE_SIZE = "board ";
+    private static final Phrase BOARD = Phrase.of(TRUE_SIZE + "{thickness} x {width}");
+
     /** The same, its width level. */
     Stock laid() {
         return new Stock(name, profileKind, thickness, width, rips, board, true);
+    }
+
+    /** How the document would call the same board if it were so wide. */
+    public Phrase soWide(Figure other) {
+        return BOARD.with("thickness", called(0).orElse(Figure.contact(thickness)))
+                .with("width", other);
+    }
+
+    /** How the document would call the same board if it were so thick. */
+    public Phrase soThick(Figure other) {
+        return BOARD.with("thickness", other).with("width", called(1).orElse(Figure.contact(width)));
+    }
+
+    /** A size in the words of the document; nothing when the board is called by a nominal size. */
+    private Optional<Value> called(int size) {
+        List<String> sizes =
+                name.startsWith(TRUE_SIZE) ? SizeText.split(name.substring(TRUE_SIZE.length())) : List.of();
+        return sizes.size() == 2 ? Optional.of(new Text(sizes.get(size))) : Optional.empty();
     }
 
     /** Whether the profile is known to be run with its narrow side down. */

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.look.sight.Coverage.Cure;
+import buildup.engine.look.sight.Coverage.Edge;
 import buildup.profiles.outline.Point;
+import buildup.shared.edit.Content;
+import buildup.shared.edit.Edit;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
@@ -47,8 +49,8 @@ class CorniceSightTest {
 
     @Test
     void the_lip_would_have_to_come_down_to_5_602_for_a_standing_and_5_302_for_a_seated_eye() {
-        Cure standing = CORNICE.coverage("standing", "soffit").cures().get(0);
-        Cure seated = CORNICE.coverage("seated", "soffit").cures().get(0);
+        Edge standing = CORNICE.coverage("standing", "soffit").cures().get(0);
+        Edge seated = CORNICE.coverage("seated", "soffit").cures().get(0);
         assertThat(CORNICE.bench().name(standing.body())).isEqualTo("fascia");
         assertThat(standing.from()).isCloseTo(6, NEAR);
         assertThat(standing.to()).isCloseTo(5.602, NEAR);
@@ -63,7 +65,10 @@ class CorniceSightTest {
         assertThat(said.code()).isEqualTo("nailer-shows");
         assertThat(NoticeWords.INCHES.message(said)).isEqualTo("From 'seated' you see 1-1/8- of raw 'soffit'.");
         assertThat(NoticeWords.INCHES.cure(said))
-                .isEqualTo("Finish it, or drop 'fascia' so that its lower edge comes to 5-1/4 (needs 5.302).");
+                .isEqualTo("Finish it, or bring the lower edge of 'fascia' down to 5-1/4 (needs 5.302).");
+        assertThat(NoticeWords.INCHES.edits(said))
+                .as("lowered so far, it hides the soffit from both")
+                .containsExactly(new Edit.Set("pieces.fascia.bottom", new Content.Text("5-1/4")));
         assertThat(said.piece()).hasValue("soffit");
         assertThat(said.mark().orElseThrow()).hasToString("stack.yaml:10:5");
         assertThat(said.amount().orElseThrow().amount()).isCloseTo(1.111, NEAR);

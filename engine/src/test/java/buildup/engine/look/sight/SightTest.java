@@ -78,7 +78,7 @@ class SightTest {
         assertThat(tray.coverage("landing", "base").cures().get(0).to()).isCloseTo(needs, within(1e-6));
         assertThat(NoticeWords.INCHES.message(tray.said())).isEqualTo("From 'landing' you see 1-1/4+ of raw 'base'.");
         assertThat(NoticeWords.INCHES.cure(tray.said()))
-                .isEqualTo("Finish it, or raise 'fascia' so that its upper edge comes to 3-1/16 (needs 3.037).");
+                .isEqualTo("Finish it, or bring the upper edge of 'fascia' up to 3-1/16 (needs 3.037).");
     }
 
     @Test

@@ -116,7 +116,7 @@ public final class Drawn {
                         false),
                 WOOD,
                 Grain.RUN,
-                new Rules(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Map.of()),
+                new Rules(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Map.of(), Map.of()),
                 false,
                 Optional.empty(),
                 new Mark("drawn", 1, 1));

@@ -57,7 +57,7 @@ class FitTest {
         Notice problem = only(Bench.in("{ projection: 3-1/2, wall: { solid: no } }", FRIEZE, CAP), "projects-too-far");
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
         assertThat(NoticeWords.INCHES.message(problem)).isEqualTo("The stack projects 4, 1/2 more than allowed.");
-        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("Bring it back 1/2.");
+        assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("'cap' could be 3-1/2 wide.");
         assertThat(Bench.in("{ projection: 4, wall: { solid: no } }", FRIEZE, CAP)
                         .notices("projects-too-far"))
                 .isEmpty();

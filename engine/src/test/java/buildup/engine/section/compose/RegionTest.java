@@ -35,7 +35,7 @@ class RegionTest {
         assertThat(bench.notices("overlap")).singleElement().satisfies(notice -> {
             assertThat(notice.level()).isEqualTo(Level.PROBLEM);
             assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("'high' cuts 1/4 into 'low' (0.13 sq in).");
-            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Rabbet it, or move it 1/4.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Rabbet it, or move it out 1/4.");
         });
     }
 

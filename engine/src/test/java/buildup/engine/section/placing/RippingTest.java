@@ -61,7 +61,7 @@ class RippingTest {
             assertThat(notice.level()).isEqualTo(Level.PROBLEM);
             assertThat(NoticeWords.INCHES.message(notice))
                     .isEqualTo("'cap' needs 4, but board 3/4 x 3-1/2 gives 3-1/2.");
-            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Take a larger board, or glue one up.");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Take a board 4 wide, or glue one up.");
             assertThat(notice.amount().orElseThrow().amount()).isCloseTo(0.5, EXACT);
             assertThat(notice.piece()).contains("cap");
             assertThat(notice.mark().orElseThrow().line()).isEqualTo(4);

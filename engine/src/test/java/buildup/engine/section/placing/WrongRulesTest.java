@@ -108,7 +108,7 @@ class WrongRulesTest {
                 "unknown-name",
                 5,
                 "No piece called 'freize'.",
-                "Did you mean frieze (3/4 out x 4 up)? There is 1 other.");
+                "Did you mean frieze (3/4 projection x 4 height)? There is 1 other.");
         Notice far = only(Bench.refused(FRIEZE, "name: cap, " + BOARD + ", back: nothing.face, bottom: 4"));
         assertThat(NoticeWords.INCHES.cure(far)).contains("cap").contains("frieze");
     }

@@ -1,0 +1,200 @@
+package buildup.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.engine.look.sight.Eyes;
+import buildup.shared.document.edit.Editor;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Named;
+import buildup.shared.figure.Phrase;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Change;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+
+/** A cure that says what to move, rip or cut is typed into the document as it is printed: then its notice is gone. */
+class CuresTest {
+    private static final int STACKS = Integer.getInteger("buildup.cures", 60);
+
+    /** What is mended with a saw or by moving something. */
+    private static final Set<String> MECHANICAL = Set.of(
+            "overlap",
+            "floating-piece",
+            "too-tall",
+            "projects-too-far",
+            "rip-through",
+            "board-too-small",
+            "reveal-larger-than-its-piece",
+            "nailer-shows");
+
+    private static NoticeWords words(boolean metric) {
+        return NoticeWords.in(metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH);
+    }
+
+    private static List<Notice> notices(String text) {
+        Bench bench = Bench.of(text);
+        Notices all = new Notices();
+        all.addAll(bench.notices());
+        if (bench.refusals().isEmpty()) {
+            Eyes.of(bench.section(), all);
+        }
+        return all.sorted();
+    }
+
+    private static String edited(String text, Notice notice, NoticeWords words) {
+        Notices unable = new Notices();
+        Optional<String> edited = Editor.edit("stack.yaml", text, words.edits(notice), unable);
+        assertThat(unable.sorted()).as(text + words.edits(notice)).isEmpty();
+        return edited.orElseThrow();
+    }
+
+    /** Whether two notices are of one kind about the same things, whatever their figures. */
+    private static boolean alike(Notice one, Notice other) {
+        return one.code().equals(other.code())
+                && one.level() == other.level()
+                && one.piece().equals(other.piece())
+                && names(one).equals(names(other))
+                && (!one.code().equals("board-too-small") || template(one).equals(template(other)));
+    }
+
+    /** A board may be too thin and too narrow: two notices of one kind, told apart by what they ask for. */
+    private static Optional<String> template(Notice notice) {
+        return notice.cure().map(Phrase::template);
+    }
+
+    private static List<Named> names(Notice notice) {
+        return notice.values().stream()
+                .filter(named -> !(named.value() instanceof Figure))
+                .filter(named -> named.name().equals("other"))
+                .toList();
+    }
+
+    private static boolean mechanical(Notice notice) {
+        return MECHANICAL.contains(notice.code()) && !notice.changes().isEmpty();
+    }
+
+    @Test
+    void what_a_cure_says_typed_into_the_document_removes_its_notice() {
+        Map<String, Integer> cured = new TreeMap<>();
+        Map<String, Integer> uncured = new TreeMap<>();
+        int stacks = 0;
+        int metricStacks = 0;
+        for (long seed = 1; stacks < STACKS; seed++) {
+            boolean metric = FaultyStack.isMetric(seed);
+            String text = FaultyStack.text(seed);
+            List<Notice> notices = notices(text);
+            if (notices.stream().noneMatch(CuresTest::mechanical)) {
+                continue;
+            }
+            stacks++;
+            metricStacks += metric ? 1 : 0;
+            for (Notice notice : notices) {
+                if (mechanical(notice)) {
+                    cured.merge(notice.code() + (metric ? " mm" : " in"), 1, Integer::sum);
+                    String after = edited(text, notice, words(metric));
+                    assertThat(notices(after))
+                            .as("seed " + seed + ": " + words(metric).message(notice) + " "
+                                    + words(metric).cure(notice) + "\n" + text + "\n" + after)
+                            .filteredOn(left -> alike(left, notice))
+                            .isEmpty();
+                    saysItsSizes(notice, words(metric));
+                } else if (MECHANICAL.contains(notice.code())) {
+                    uncured.merge(notice.code(), 1, Integer::sum);
+                }
+            }
+        }
+        assertThat(metricStacks).isBetween(STACKS / 3, 2 * STACKS / 3);
+        assertThat(cured)
+                .containsKeys("overlap in", "overlap mm", "floating-piece in", "floating-piece mm")
+                .containsKeys("too-tall in", "too-tall mm", "projects-too-far in", "projects-too-far mm")
+                .containsKeys("board-too-small in", "board-too-small mm");
+        assertThat(uncured.getOrDefault("overlap", 0))
+                .as("where no move or rip helps")
+                .isLessThan(cured.get("overlap in") + cured.get("overlap mm"));
+    }
+
+    private static String cure(String text, LengthUnit unit, String code, String piece) {
+        return NoticeWords.in(unit)
+                .cure(notices(text).stream()
+                        .filter(notice -> notice.code().equals(code))
+                        .filter(notice -> notice.piece().orElse("").equals(piece))
+                        .findFirst()
+                        .orElseThrow());
+    }
+
+    @Test
+    void a_gap_of_a_metric_job_is_closed_to_full_contact() {
+        String text = """
+                units: mm
+                wood: check-wood
+                space: { floor: -2000, ceiling: 300, projection: 60, wall: { solid: no } }
+                pieces:
+                  - { name: frieze, profile: board 19 x 140, back: wall, bottom: datum }
+                  - { name: cap, profile: board 19 x 89, lay: flat, back: wall, bottom: 130 }
+                  - { name: bit, profile: board 19 x 38, back: 30, bottom: 170 }
+                """;
+        assertThat(cure(text, LengthUnit.MILLIMETRE, "floating-piece", "bit"))
+                .isEqualTo("Move it down 21.0 mm, or add a block.");
+        assertThat(cure(text, LengthUnit.MILLIMETRE, "overlap", "cap")).isEqualTo("Rabbet it, or move it up 10.0 mm.");
+        assertThat(cure(text, LengthUnit.MILLIMETRE, "projects-too-far", "")).isEqualTo("'cap' could be 60 mm wide.");
+        Notice floats = notices(text).stream()
+                .filter(notice -> notice.code().equals("floating-piece"))
+                .findFirst()
+                .orElseThrow();
+        String after = edited(text, floats, words(true));
+        assertThat(after).isEqualTo(text.replace("bottom: 170", "bottom: 170 - 21.0 mm"));
+        assertThat(Bench.of(after).contacts()).contains("cap carries bit 0.748");
+    }
+
+    @Test
+    void a_gap_between_sixteenths_is_not_closed_too_far() {
+        String gap = """
+                wood: check-wood
+                space: { wall: { solid: no } }
+                pieces:
+                  - { name: case, kind: framing, section: [out 10, up 20], face: wall, top: 0 }
+                  - { name: bed, profile: board 1 x 1, back: -4, bottom: 1-3/32 }
+                """;
+        assertThat(cure(gap, LengthUnit.INCH, "floating-piece", "bed"))
+                .isEqualTo("Move it down 1-3/32, or add a block.");
+    }
+
+    @Test
+    void inches_in_a_document_of_feet_carry_their_mark() {
+        String feet = """
+                units: ft
+                wood: check-wood
+                space: { wall: { solid: no } }
+                pieces:
+                  - { name: case, kind: framing, section: [out 1, up 2], face: wall, top: 0 }
+                  - { name: bed, profile: board 1" x 1", back: -4", bottom: 1/2 }
+                """;
+        assertThat(cure(feet, LengthUnit.FOOT, "floating-piece", "bed")).isEqualTo("Move it down 6\", or add a block.");
+        Notice floats = notices(feet).stream()
+                .filter(notice -> notice.code().equals("floating-piece"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(notices(edited(feet, floats, NoticeWords.in(LengthUnit.FOOT))))
+                .extracting(Notice::code)
+                .doesNotContain("floating-piece");
+    }
+
+    /** Each size that a change types stands in the words of the cure, signs as printed. */
+    private static void saysItsSizes(Notice notice, NoticeWords words) {
+        for (Change change : notice.changes()) {
+            List<String> sizes = change.value().values().stream()
+                    .map(Named::value)
+                    .filter(Figure.class::isInstance)
+                    .map(words.printer()::print)
+                    .toList();
+            assertThat(sizes).anySatisfy(size -> assertThat(words.cure(notice)).contains(size));
+        }
+    }
+}
