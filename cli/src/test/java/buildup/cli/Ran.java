@@ -3,7 +3,7 @@ package buildup.cli;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import buildup.cli.command.Buildup;
-import buildup.cli.command.Streams;
+import buildup.cli.command.files.Streams;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

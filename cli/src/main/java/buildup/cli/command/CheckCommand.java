@@ -1,5 +1,9 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.ExitCode;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.StackLoader;
+import buildup.cli.command.files.Streams;
 import buildup.cli.report.JsonReport;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.VerdictText;

@@ -1,26 +1,14 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.FileNotices;
 import buildup.engine.FrontNotices;
 import buildup.engine.section.stack.StackNotices;
 import buildup.shared.document.DocumentCodes;
-import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 
 /** What commands have to say of their own words and files. */
 final class CommandNotices {
-    static final Code NO_STACK = Code.of("no-stack", "A stack is asked for, and there is none to be had.");
-    static final Code NO_CATALOG = Code.of("no-catalog", "A catalog file is named, and cannot be had.");
-    static final Code NO_ORDER = Code.of("no-order", "An order is asked for, and there is none to be had.");
-    static final Code NO_TRACING = Code.of("no-tracing", "A tracing is asked for, and there is none to be had.");
-    private static final Code CATALOG_ELSEWHERE =
-            Code.of("catalog-elsewhere", "A document names a catalog file that does not lie beside it.");
-    private static final Code OUTPUT_NOT_WRITABLE =
-            Code.of("output-not-writable", "An answer cannot be written where it should be.");
-    private static final Code OUTPUT_FOLDER_ABSENT =
-            Code.of("output-folder-absent", "An answer should be written into a folder that is not there.");
-    private static final Code OUTPUT_EXISTS =
-            Code.of("output-exists", "A new document should be written over a file that is there already.");
     private static final Code UNKNOWN_FORMAT =
             Code.of("unknown-format", "The name of a picture does not say in which format it is to be written.");
     private static final Code ENDED_BY_TIME =
@@ -33,48 +21,11 @@ final class CommandNotices {
     private static final Code PORT_TAKEN = Code.of("port-taken", "A page should be served at a port that is taken.");
     private static final Code WENT_WRONG = Code.of("went-wrong", "The program has a fault of its own.");
 
-    /**
-     * What is said of a file that cannot be had.
-     *
-     * @param noName its name is none
-     * @param folder it is a folder
-     * @param absent it is not there
-     * @param unreadable it cannot be read
-     */
-    record Unread(Kind noName, Kind folder, Kind absent, Kind unreadable) {
-        static Unread of(Code code, String cure) {
-            return new Unread(
-                    code.refusal("'{file}' is not the name of a file.", cure),
-                    code.refusal("{file} is a folder, not a file.", cure),
-                    code.refusal("There is no file {file}.", cure),
-                    code.refusal("{file} cannot be read.", "Look at its permissions."));
-        }
-    }
-
-    static final Unread UNREAD_STACK = Unread.of(NO_STACK, "Name a stack document.");
-    static final Unread UNREAD_CATALOG = Unread.of(NO_CATALOG, "Name a catalog document.");
-    static final Unread UNREAD_ORDER = Unread.of(NO_ORDER, "Name an order document.");
-    static final Unread UNREAD_TRACING = Unread.of(NO_TRACING, "Name a CSV, SVG or DXF file.");
-    static final Phrase WHICH_FOLDER = Phrase.of("Is it the right folder?");
     static final Kind INPUT_TWICE =
-            NO_STACK.refusal("Standard input cannot be both stacks.", "Give one of them as a file.");
-    static final Kind INPUT_FOLLOWED = NO_STACK.refusal("Standard input cannot be followed.", "Name a stack document.");
-    static final Kind LARGE_FILE = DocumentCodes.FILE_TOO_LARGE.refusal(
-            "{file} holds {size} MiB; {document} may hold {most} MiB.", "Is it the right file?");
-    static final Kind LARGE_INPUT = DocumentCodes.FILE_TOO_LARGE.refusal(
-            "{file} holds more than {most} MiB; {document} may hold {most} MiB.", "Is it the right file?");
-    static final Kind ELSEWHERE = CATALOG_ELSEWHERE.refusal(
-            "'{file}' is not the name of a file beside the {document}.",
-            "Put it beside the {document} and give its name alone, or use --catalog.");
+            FileNotices.NO_STACK.refusal("Standard input cannot be both stacks.", "Give one of them as a file.");
+    static final Kind INPUT_FOLLOWED =
+            FileNotices.NO_STACK.refusal("Standard input cannot be followed.", "Name a stack document.");
 
-    static final Kind OUTPUT_IS_FOLDER = OUTPUT_NOT_WRITABLE.refusal("{file} is a folder.", "Name a file in it.");
-    static final Kind OUTPUT_IS_INPUT =
-            OUTPUT_NOT_WRITABLE.refusal("{file} is what the answer comes from.", "Name another file.");
-    static final Kind UNWRITABLE =
-            OUTPUT_NOT_WRITABLE.refusal("{file} cannot be written.", "Name a file where you may write.");
-    static final Kind NO_FOLDER = OUTPUT_FOLDER_ABSENT.refusal("There is no folder {folder}.", "Make it first.");
-    static final Kind THERE_ALREADY =
-            OUTPUT_EXISTS.refusal("{file} is there already.", "Name a file that is not there yet.");
     static final Kind NO_PICTURE_ENDING = UNKNOWN_FORMAT.refusal(
             "The ending of {file} names no kind of picture.", "Let it end in .svg, .png, .pdf or .dxf, or give --to.");
 

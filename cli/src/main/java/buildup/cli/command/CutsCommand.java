@@ -1,5 +1,9 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.Delivery;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.StackLoader;
+import buildup.cli.command.files.Streams;
 import buildup.cli.report.CutsBeside;
 import buildup.cli.report.CutsTelling;
 import buildup.cli.report.NoticeText;

@@ -1,11 +1,15 @@
 package buildup.cli.command;
 
-import buildup.cli.drawing.ElevationDrawing;
-import buildup.cli.drawing.HoldsDrawing;
-import buildup.cli.drawing.PlanDrawing;
-import buildup.cli.drawing.RaysDrawing;
-import buildup.cli.drawing.SectionDrawing;
-import buildup.cli.drawing.SticksDrawing;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.OutputFile;
+import buildup.cli.command.files.StackLoader;
+import buildup.cli.command.files.Streams;
+import buildup.cli.drawing.hold.HoldsDrawing;
+import buildup.cli.drawing.look.ElevationDrawing;
+import buildup.cli.drawing.look.RaysDrawing;
+import buildup.cli.drawing.room.PlanDrawing;
+import buildup.cli.drawing.room.SticksDrawing;
+import buildup.cli.drawing.section.SectionDrawing;
 import buildup.cli.report.NoticeText;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.DxfWriter;

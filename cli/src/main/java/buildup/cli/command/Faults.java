@@ -1,5 +1,7 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.ExitCode;
+import buildup.cli.command.files.Streams;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;

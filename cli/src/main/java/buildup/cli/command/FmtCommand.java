@@ -1,5 +1,9 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.ChangedFile;
+import buildup.cli.command.files.ExitCode;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.Streams;
 import buildup.cli.report.NoticeText;
 import buildup.shared.document.edit.Tidying;
 import buildup.shared.length.LengthUnit;

@@ -1,5 +1,7 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.OutputFile;
+import buildup.cli.command.files.Streams;
 import buildup.cli.report.NoticeText;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;

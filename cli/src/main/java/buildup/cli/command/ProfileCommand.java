@@ -1,7 +1,11 @@
 package buildup.cli.command;
 
 import buildup.catalog.Catalog;
-import buildup.cli.drawing.NearestDrawing;
+import buildup.cli.command.files.CatalogFiles;
+import buildup.cli.command.files.Delivery;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.Streams;
+import buildup.cli.drawing.mill.NearestDrawing;
 import buildup.cli.report.ProfileTelling;
 import buildup.cli.scene.Scene;
 import buildup.cli.tell.Telling;

@@ -1,9 +1,9 @@
 package buildup.cli.command;
 
 import buildup.catalog.Catalog;
-import buildup.cli.drawing.KnifeDrawing;
-import buildup.cli.drawing.MillingDrawing;
-import buildup.cli.drawing.SectionDrawing;
+import buildup.cli.drawing.mill.KnifeDrawing;
+import buildup.cli.drawing.mill.MillingDrawing;
+import buildup.cli.drawing.section.SectionDrawing;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.mill.milling.Milled;

@@ -1,7 +1,11 @@
 package buildup.cli.command;
 
 import buildup.catalog.Catalog;
-import buildup.cli.drawing.QuoteSheet;
+import buildup.cli.command.files.CatalogFiles;
+import buildup.cli.command.files.Delivery;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.Streams;
+import buildup.cli.drawing.mill.QuoteSheet;
 import buildup.cli.report.QuoteTelling;
 import buildup.cli.tell.Telling;
 import buildup.cli.write.PdfWriter;

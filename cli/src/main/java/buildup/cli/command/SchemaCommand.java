@@ -1,5 +1,7 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.OutputFile;
+import buildup.cli.command.files.Streams;
 import buildup.cli.compare.ComparisonSchema;
 import buildup.cli.report.CutsTelling;
 import buildup.cli.report.NoticeText;

@@ -1,5 +1,10 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.ChangedFile;
+import buildup.cli.command.files.ExitCode;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.StackLoader;
+import buildup.cli.command.files.Streams;
 import buildup.cli.report.NoticeText;
 import buildup.engine.Answer;
 import buildup.shared.document.DocumentReader;

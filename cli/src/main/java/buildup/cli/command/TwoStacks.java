@@ -1,5 +1,9 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.OutputFile;
+import buildup.cli.command.files.StackLoader;
+import buildup.cli.command.files.Streams;
 import buildup.cli.compare.Comparison;
 import buildup.cli.compare.ComparisonCsv;
 import buildup.cli.compare.ComparisonHtml;

@@ -1,7 +1,7 @@
 package buildup.cli.page;
 
-import buildup.cli.drawing.ElevationDrawing;
-import buildup.cli.drawing.ScreenDrawing;
+import buildup.cli.drawing.look.ElevationDrawing;
+import buildup.cli.drawing.section.ScreenDrawing;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Item;

@@ -1,6 +1,6 @@
 package buildup.cli.page;
 
-import buildup.cli.drawing.ScreenDrawing;
+import buildup.cli.drawing.section.ScreenDrawing;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Html;
 import buildup.engine.Answer;

@@ -1,6 +1,6 @@
 package buildup.cli.page;
 
-import buildup.cli.drawing.ScreenDrawing;
+import buildup.cli.drawing.section.ScreenDrawing;
 import buildup.engine.Answers;
 import buildup.engine.look.view.Surfaces;
 import buildup.engine.look.view.View.Surface;

@@ -41,7 +41,9 @@ public final class QuoteTelling {
                 List.of(
                         Phrase.of(new FigurePrinter(quote.order().unit()).legend()),
                         Phrase.of(CAUTION),
-                        Phrase.of(""), toWrite(SIGN_OFF.get(0)), toWrite(SIGN_OFF.get(1))),
+                        Phrase.of(""),
+                        toWrite(SIGN_OFF.get(0)),
+                        toWrite(SIGN_OFF.get(1))),
                 Optional.of(QuoteSheets.items(Optional.of(quote))));
     }
 

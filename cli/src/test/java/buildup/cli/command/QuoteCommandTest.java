@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.Ran;
 import buildup.cli.Schemas;
+import buildup.cli.command.files.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -124,7 +125,12 @@ class QuoteCommandTest {
                 // are 222.5 kg (NIST SP 811, appendix B.8: 0.3048 m, 0.002359737 m3, 0.45359237 kg)
                 .contains("nosing      white-oak        79.25  156.00  247.00           47.44  4162.60")
                 .contains("34.9+ x  ", "114.3", "0.7841", "222")
-                .contains("7.6 meters a minute", "7.9 marks", "28.00 deep on the steel", "4.88 m long", "Sizes in millimeters;")
+                .contains(
+                        "7.6 meters a minute",
+                        "7.9 marks",
+                        "28.00 deep on the steel",
+                        "4.88 m long",
+                        "Sizes in millimeters;")
                 .doesNotContain("ft", " lb", "board feet", "inch");
         assertThat(text.lines())
                 .allSatisfy(line -> assertThat(line)

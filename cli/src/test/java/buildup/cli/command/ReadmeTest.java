@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
 import buildup.cli.Ran;
+import buildup.cli.command.files.ExitCode;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.StackLoader;
+import buildup.cli.command.files.Streams;
 import buildup.engine.mill.quote.Order;
 import buildup.shared.document.Claims;
 import buildup.shared.document.DocumentReader;

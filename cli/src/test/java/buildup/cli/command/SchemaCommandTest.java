@@ -3,6 +3,7 @@ package buildup.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Ran;
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.tell.Schema;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaLocation;

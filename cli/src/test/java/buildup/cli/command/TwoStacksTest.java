@@ -3,6 +3,7 @@ package buildup.cli.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Ran;
+import buildup.cli.command.files.ExitCode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -1,5 +1,8 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.StackLoader;
+import buildup.cli.command.files.Streams;
 import buildup.engine.Answer;
 import buildup.shared.notice.Notices;
 import java.io.ByteArrayInputStream;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Main;
 import buildup.cli.Ran;
+import buildup.cli.command.files.ExitCode;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.net.InetAddress;

@@ -2,6 +2,8 @@ package buildup.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.cli.command.files.ExitCode;
+import buildup.cli.command.files.Streams;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.net.URI;

@@ -2,7 +2,7 @@ package buildup.cli.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import buildup.cli.drawing.Drawn;
+import buildup.cli.drawing.section.Drawn;
 import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
 import buildup.cli.table.TextTable;

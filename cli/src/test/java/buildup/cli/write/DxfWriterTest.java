@@ -145,8 +145,8 @@ class DxfWriterTest {
 
     @Test
     void the_same_scene_gives_the_same_bytes_under_any_locale() {
-        Scene scene =
-                buildup.cli.drawing.Drawn.of(buildup.cli.drawing.Drawn.CORNICE).scene();
+        Scene scene = buildup.cli.drawing.section.Drawn.of(buildup.cli.drawing.section.Drawn.CORNICE)
+                .scene();
         byte[] first = DxfWriter.write(scene);
         Locale usual = Locale.getDefault();
         try {

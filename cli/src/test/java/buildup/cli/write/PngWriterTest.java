@@ -2,7 +2,7 @@ package buildup.cli.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import buildup.cli.drawing.Drawn;
+import buildup.cli.drawing.section.Drawn;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

@@ -1,0 +1,65 @@
+package buildup.cli.command.files;
+
+import buildup.shared.document.DocumentCodes;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Code;
+import buildup.shared.notice.Kind;
+
+/** What is said of files that cannot be read or written. */
+public final class FileNotices {
+    /** A stack is asked for, and there is none to be had. */
+    public static final Code NO_STACK = Code.of("no-stack", "A stack is asked for, and there is none to be had.");
+
+    static final Code NO_CATALOG = Code.of("no-catalog", "A catalog file is named, and cannot be had.");
+    static final Code NO_ORDER = Code.of("no-order", "An order is asked for, and there is none to be had.");
+    static final Code NO_TRACING = Code.of("no-tracing", "A tracing is asked for, and there is none to be had.");
+    private static final Code CATALOG_ELSEWHERE =
+            Code.of("catalog-elsewhere", "A document names a catalog file that does not lie beside it.");
+    private static final Code OUTPUT_NOT_WRITABLE =
+            Code.of("output-not-writable", "An answer cannot be written where it should be.");
+    private static final Code OUTPUT_FOLDER_ABSENT =
+            Code.of("output-folder-absent", "An answer should be written into a folder that is not there.");
+    private static final Code OUTPUT_EXISTS =
+            Code.of("output-exists", "A new document should be written over a file that is there already.");
+
+    /**
+     * What is said of a file that cannot be had.
+     *
+     * @param noName its name is none
+     * @param folder it is a folder
+     * @param absent it is not there
+     * @param unreadable it cannot be read
+     */
+    record Unread(Kind noName, Kind folder, Kind absent, Kind unreadable) {
+        static Unread of(Code code, String cure) {
+            return new Unread(
+                    code.refusal("'{file}' is not the name of a file.", cure),
+                    code.refusal("{file} is a folder, not a file.", cure),
+                    code.refusal("There is no file {file}.", cure),
+                    code.refusal("{file} cannot be read.", "Look at its permissions."));
+        }
+    }
+
+    static final Unread UNREAD_STACK = Unread.of(NO_STACK, "Name a stack document.");
+    static final Unread UNREAD_CATALOG = Unread.of(NO_CATALOG, "Name a catalog document.");
+    static final Unread UNREAD_ORDER = Unread.of(NO_ORDER, "Name an order document.");
+    static final Unread UNREAD_TRACING = Unread.of(NO_TRACING, "Name a CSV, SVG or DXF file.");
+    static final Phrase WHICH_FOLDER = Phrase.of("Is it the right folder?");
+    static final Kind LARGE_FILE = DocumentCodes.FILE_TOO_LARGE.refusal(
+            "{file} holds {size} MiB; {document} may hold {most} MiB.", "Is it the right file?");
+    static final Kind LARGE_INPUT = DocumentCodes.FILE_TOO_LARGE.refusal(
+            "{file} holds more than {most} MiB; {document} may hold {most} MiB.", "Is it the right file?");
+    static final Kind ELSEWHERE = CATALOG_ELSEWHERE.refusal(
+            "'{file}' is not the name of a file beside the {document}.",
+            "Put it beside the {document} and give its name alone, or use --catalog.");
+    static final Kind OUTPUT_IS_FOLDER = OUTPUT_NOT_WRITABLE.refusal("{file} is a folder.", "Name a file in it.");
+    static final Kind OUTPUT_IS_INPUT =
+            OUTPUT_NOT_WRITABLE.refusal("{file} is what the answer comes from.", "Name another file.");
+    static final Kind UNWRITABLE =
+            OUTPUT_NOT_WRITABLE.refusal("{file} cannot be written.", "Name a file where you may write.");
+    static final Kind NO_FOLDER = OUTPUT_FOLDER_ABSENT.refusal("There is no folder {folder}.", "Make it first.");
+    static final Kind THERE_ALREADY =
+            OUTPUT_EXISTS.refusal("{file} is there already.", "Name a file that is not there yet.");
+
+    private FileNotices() {}
+}

@@ -1,0 +1,215 @@
+package buildup.cli.command.files;
+
+import buildup.catalog.format.Inbox;
+import buildup.cli.command.files.FileNotices.Unread;
+import buildup.shared.document.Document;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Reads the documents of one run, and remembers which files they came from. Faults become refusals. */
+public final class InputFiles {
+    /** The name by which messages call standard input. */
+    public static final String STANDARD_INPUT = "stdin";
+
+    /** A folder may hold any number of files; so many are looked at for a name like the one that is missing. */
+    private static final int MOST_NAMES = 10_000;
+
+    private final Streams streams;
+    private final Notices notices;
+    private final List<Path> read = new ArrayList<>();
+    private final List<Path> asked = new ArrayList<>();
+
+    public InputFiles(Streams streams, Notices notices) {
+        this.streams = streams;
+        this.notices = notices;
+    }
+
+    /** What kind of document is asked for: what it is called, and what is said when it cannot be had. */
+    public enum Kind {
+        STACK("a", "stack", FileNotices.UNREAD_STACK),
+        CATALOG("a", "catalog", FileNotices.UNREAD_CATALOG),
+        ORDER("an", "order", FileNotices.UNREAD_ORDER),
+        TRACING("a", "tracing", FileNotices.UNREAD_TRACING);
+
+        private final String article;
+        private final String word;
+        private final Unread unread;
+
+        Kind(String article, String word, Unread unread) {
+            this.article = article;
+            this.word = word;
+            this.unread = unread;
+        }
+
+        /** What messages call it. */
+        String word() {
+            return word;
+        }
+    }
+
+    /** The stack document that a word of the command line names; {@code -} is standard input. */
+    public Optional<Document> stack(String word) {
+        return named(Kind.STACK, word);
+    }
+
+    /** The document that a word of the command line names; {@code -} is standard input. */
+    public Optional<Document> named(Kind kind, String word) {
+        return bytes(kind, word).flatMap(bytes -> DocumentReader.read(nameOf(word), bytes, notices));
+    }
+
+    /** The text of that document, sign for sign, if it can be read. */
+    public Optional<String> text(Kind kind, String word) {
+        return bytes(kind, word)
+                .flatMap(bytes -> DocumentReader.read(nameOf(word), bytes, notices)
+                        .map(read -> new String(bytes, StandardCharsets.UTF_8)));
+    }
+
+    private Optional<byte[]> bytes(Kind kind, String word) {
+        if (word.equals("-")) {
+            return bytes(kind, STANDARD_INPUT, streams::in);
+        }
+        try {
+            return bytes(kind, Path.of(word));
+        } catch (InvalidPathException wrong) {
+            return refused(kind.unread.noName().with("file", word));
+        }
+    }
+
+    /** The bytes of a tracing that a word of the command line names; {@code -} is standard input. */
+    public Optional<byte[]> tracing(String word) {
+        if (word.equals("-")) {
+            return bytes(streams::in, STANDARD_INPUT);
+        }
+        try {
+            Path path = Path.of(word);
+            asked.add(path);
+            if (Files.isDirectory(path)) {
+                return refused(Kind.TRACING.unread.folder().with("file", path.toString()));
+            }
+            if (Files.notExists(path)) {
+                return refused(Kind.TRACING.unread.absent().with("file", path.toString()));
+            }
+            read.add(path);
+            return bytes(() -> Files.newInputStream(path), nameOf(path));
+        } catch (InvalidPathException wrong) {
+            return refused(Kind.TRACING.unread.noName().with("file", word));
+        }
+    }
+
+    /** One byte more than is allowed, if there are so many: the reader of tracings then refuses it. */
+    private Optional<byte[]> bytes(Source source, String name) {
+        try (InputStream in = source.open()) {
+            return Optional.of(in.readNBytes(Inbox.GREATEST_BYTES + 1));
+        } catch (IOException unreadable) {
+            return refused(Kind.TRACING.unread.unreadable().with("file", name));
+        }
+    }
+
+    /** A document in a file. */
+    public Optional<Document> file(Kind kind, Path path) {
+        return bytes(kind, path).flatMap(bytes -> DocumentReader.read(nameOf(path), bytes, notices));
+    }
+
+    private Optional<byte[]> bytes(Kind kind, Path path) {
+        asked.add(path);
+        if (Files.isDirectory(path)) {
+            return refused(kind.unread.folder().with("file", path.toString()).cure(among(path, "")));
+        }
+        if (Files.notExists(path)) {
+            return refused(kind.unread.absent().with("file", path.toString()).cure(among(folder(path), nameOf(path))));
+        }
+        try {
+            if (Files.isRegularFile(path) && Files.size(path) > DocumentReader.GREATEST_BYTES) {
+                Figure size = Figure.count(Files.size(path) / DocumentReader.GREATEST_BYTES);
+                return tooLarge(kind, FileNotices.LARGE_FILE.with("size", size).with("file", nameOf(path)));
+            }
+            read.add(path);
+            return bytes(kind, nameOf(path), () -> Files.newInputStream(path));
+        } catch (IOException unreadable) {
+            return refused(kind.unread.unreadable().with("file", path.toString()));
+        }
+    }
+
+    /** The files read so far. */
+    public List<Path> read() {
+        return List.copyOf(read);
+    }
+
+    /** The files asked for so far, also those that are not there. */
+    public List<Path> asked() {
+        return List.copyOf(asked);
+    }
+
+    /** How messages call what a word of the command line names. */
+    public static String nameOf(String word) {
+        return word.equals("-") ? STANDARD_INPUT : word.substring(word.lastIndexOf('/') + 1);
+    }
+
+    private interface Source {
+        InputStream open() throws IOException;
+    }
+
+    private Optional<byte[]> bytes(Kind kind, String name, Source source) {
+        byte[] bytes;
+        try (InputStream in = source.open()) {
+            bytes = in.readNBytes(DocumentReader.GREATEST_BYTES + 1);
+        } catch (IOException unreadable) {
+            return refused(kind.unread.unreadable().with("file", name));
+        }
+        return bytes.length > DocumentReader.GREATEST_BYTES
+                ? tooLarge(kind, FileNotices.LARGE_INPUT.with("file", name))
+                : Optional.of(bytes);
+    }
+
+    private <T> Optional<T> tooLarge(Kind kind, Notice notice) {
+        return refused(notice.with("document", kind.article + " " + kind.word)
+                .with("most", Figure.count(DocumentReader.GREATEST_BYTES >> 20)));
+    }
+
+    private <T> Optional<T> refused(Notice notice) {
+        notices.add(notice);
+        return Optional.empty();
+    }
+
+    private static Path folder(Path path) {
+        return Optional.ofNullable(path.getParent()).orElse(Path.of(""));
+    }
+
+    /** The last part of the path: messages are the same from whatever folder the program is run. */
+    private static String nameOf(Path path) {
+        return Optional.ofNullable(path.getFileName()).map(Path::toString).orElse(path.toString());
+    }
+
+    /** The documents in a folder, the one with the nearest name if any is near. */
+    private static Phrase among(Path folder, String asked) {
+        Set<String> names = new TreeSet<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+            for (Path file : files) {
+                String name = nameOf(file);
+                if (names.size() < MOST_NAMES && (name.endsWith(".yaml") || name.endsWith(".yml"))) {
+                    names.add(name);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException unlistable) {
+            return FileNotices.WHICH_FOLDER;
+        }
+        return names.isEmpty() ? FileNotices.WHICH_FOLDER : Suggestion.phrase(asked, names);
+    }
+}

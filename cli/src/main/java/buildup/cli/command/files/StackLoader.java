@@ -1,0 +1,57 @@
+package buildup.cli.command.files;
+
+import buildup.catalog.Catalog;
+import buildup.engine.Answer;
+import buildup.engine.section.stack.Light;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.notice.Notices;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+
+/** Opens one stack and the catalogs that it and the command line name. */
+public final class StackLoader {
+    private final InputFiles files;
+    private final Notices notices;
+    private final Optional<List<Light>> lights;
+    private final Claims claims = new Claims();
+
+    public StackLoader(InputFiles files, Notices notices) {
+        this(files, notices, Optional.empty());
+    }
+
+    /** @param lights to shine in place of those of the stack */
+    public StackLoader(InputFiles files, Notices notices, Optional<List<Light>> lights) {
+        this.files = files;
+        this.notices = notices;
+        this.lights = lights;
+    }
+
+    /**
+     * What is known of the stack.
+     *
+     * @param word as on the command line: a file, or {@code -}
+     * @param catalogs given beside it, the last first in rank
+     */
+    public Answer load(String word, List<Path> catalogs) {
+        return answer(files.stack(word), word, catalogs);
+    }
+
+    /**
+     * What is known of a stack that was read, if it could be.
+     *
+     * @param word as on the command line: beside which its catalogs lie
+     */
+    public Answer answer(Optional<Document> document, String word, List<Path> catalogs) {
+        Catalog catalog = new CatalogFiles(files, claims, notices).of(InputFiles.Kind.STACK, document, word, catalogs);
+        return document.map(found -> Answer.of(found, catalog, claims, notices, lights))
+                .orElseGet(() -> Answer.unread(InputFiles.nameOf(word), notices.sorted()));
+    }
+
+    /** Every key that this run asked its documents for. */
+    public SortedSet<String> asked() {
+        return claims.asked();
+    }
+}

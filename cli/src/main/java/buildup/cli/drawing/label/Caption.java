@@ -1,0 +1,64 @@
+package buildup.cli.drawing.label;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Run;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.TextMeasure;
+import buildup.cli.scene.Tone;
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The text of a dimension, after the letter of the piece in its ring when it is about one piece. */
+public record Caption(Optional<String> letter, String text, double width, double height) {
+    private static final double GAP = 0.05;
+
+    static Caption of(TextMeasure measure, Optional<String> letter, String text) {
+        double width = measure.width(text, Drafting.FIGURES);
+        double height = Drafting.FIGURES * (Label.CAPITALS + Label.DESCENT);
+        return letter.isEmpty()
+                ? new Caption(letter, text, width, height)
+                : new Caption(letter, text, width + 2 * Drafting.SMALL_RING + GAP, 2 * Drafting.SMALL_RING);
+    }
+
+    /** Set with its middle on a point of a dimension line. */
+    List<Item> at(TextMeasure measure, Run run, Point middle) {
+        List<Item> items = new ArrayList<>();
+        double textWidth = measure.width(text, Drafting.FIGURES);
+        boolean upright = run == Run.UPRIGHT;
+        double along = run.along(middle);
+        double across = run.across(middle);
+        Point textMiddle = run.point(along + (width - textWidth) / 2, across);
+        items.add(Label.centred(measure, text, textMiddle, Drafting.FIGURES, upright));
+        letter.ifPresent(word -> items.addAll(
+                ringed(measure, word, run.point(along - width / 2 + Drafting.SMALL_RING, across), upright)));
+        return items;
+    }
+
+    /** A letter in its small ring. */
+    public static List<Item> ringed(TextMeasure measure, String letter, Point center, boolean upright) {
+        return ringed(measure, letter, center, Drafting.SMALL_RING, Drafting.SMALL_LETTER, upright);
+    }
+
+    public static List<Item> ringed(
+            TextMeasure measure, String letter, Point center, double radius, double size, boolean upright) {
+        double fitted = Math.min(size, 1.45 * radius / measure.width(letter, 1));
+        return List.of(
+                new Area(Optional.empty(), Optional.empty(), circle(center, radius), Tone.PAPER),
+                new Path(circle(center, radius), true, LineStyle.LEADER),
+                Label.centred(measure, letter, center, fitted, upright));
+    }
+
+    public static List<Segment> circle(Point center, double radius) {
+        Point east = center.plus(new Point(radius, 0));
+        Point west = center.minus(new Point(radius, 0));
+        return List.of(new Arc(east, west, center, true), new Arc(west, east, center, true));
+    }
+}

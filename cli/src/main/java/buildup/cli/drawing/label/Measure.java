@@ -1,0 +1,63 @@
+package buildup.cli.drawing.label;
+
+import buildup.cli.drawing.draft.Run;
+import buildup.profiles.outline.Point;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A distance to be dimensioned.
+ *
+ * @param from, to the two places; the lesser along the run first where it is laid
+ * @param letter of the piece that it is a size of
+ * @param wordings from long to short; the first that fits is taken
+ * @param words the same in a sentence, for when the picture has no room for it
+ */
+public record Measure(
+        Run run, Where where, Point from, Point to, Optional<String> letter, List<String> wordings, String words) {
+    /** Where its line may lie. */
+    public enum Where {
+        /** As near as can be, in the open. */
+        NEAR,
+        /** In the row of lines on the room side. */
+        LANE,
+        /** Over or under the whole stack. */
+        OUTSIDE
+    }
+
+    public Measure {
+        wordings = List.copyOf(wordings);
+    }
+
+    /** The same with its places in order. */
+    public Measure ordered() {
+        return start() <= end() ? this : new Measure(run, where, to, from, letter, wordings, words);
+    }
+
+    double start() {
+        return run.along(from);
+    }
+
+    double end() {
+        return run.along(to);
+    }
+
+    public double length() {
+        return end() - start();
+    }
+
+    /** Whether both say the same distance between the same two levels. */
+    public boolean spans(Measure other) {
+        double same = 1e-6;
+        return run == other.run && Math.abs(start() - other.start()) < same && Math.abs(end() - other.end()) < same;
+    }
+
+    /** The same on a picture drawn to that scale. */
+    public Measure scaled(double scale) {
+        return new Measure(run, where, from.times(scale), to.times(scale), letter, wordings, words);
+    }
+
+    Measure in(Where other) {
+        return new Measure(run, other, from, to, letter, wordings, words);
+    }
+}

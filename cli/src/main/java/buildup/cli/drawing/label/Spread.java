@@ -1,0 +1,97 @@
+package buildup.cli.drawing.label;
+
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.TextMeasure;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Texts beside a picture, one under the other, each tied to the stretch of height that it speaks of. */
+public final class Spread {
+    /** From one text to the next, in sizes. */
+    private static final double PITCH = 1.5;
+
+    private Spread() {}
+
+    /** A text and the stretch it belongs to. */
+    public record Wish(String text, double low, double high) {
+        public double middle() {
+            return (low + high) / 2;
+        }
+    }
+
+    /**
+     * @param wishes from low to high
+     * @param x where the brackets stand
+     * @param side 1 for texts to the right of it, -1 to the left
+     */
+    public static List<Item> labels(TextMeasure measure, List<Wish> wishes, double x, int side, double size) {
+        List<Double> places = places(wishes, PITCH * size);
+        List<Item> items = new ArrayList<>();
+        double tick = 0.35 * size;
+        double start = x + side * 2.4 * size;
+        for (int i = 0; i < wishes.size(); i++) {
+            Wish wish = wishes.get(i);
+            double y = places.get(i);
+            List<Segment> bracket = List.of(
+                    new Line(new Point(x - side * tick, wish.low), new Point(x, wish.low)),
+                    new Line(new Point(x, wish.low), new Point(x, wish.high)),
+                    new Line(new Point(x, wish.high), new Point(x - side * tick, wish.high)));
+            items.add(new Path(bracket, false, LineStyle.DIMENSION));
+            items.add(new Path(
+                    List.of(new Line(new Point(x, wish.middle()), new Point(start - side * tick, y))),
+                    false,
+                    LineStyle.LEADER));
+            items.add(Label.of(
+                    measure,
+                    wish.text,
+                    new Point(start, y - size * Label.CAPITALS / 2),
+                    size,
+                    side > 0 ? Label.Anchor.START : Label.Anchor.END));
+        }
+        return items;
+    }
+
+    /** Texts alone, to the right of {@code x}, as near to their heights as they can be. */
+    public static List<Item> besides(TextMeasure measure, List<Wish> wishes, double x, double size) {
+        List<Double> places = places(wishes, PITCH * size);
+        List<Item> items = new ArrayList<>();
+        for (int i = 0; i < wishes.size(); i++) {
+            Point at = new Point(x, places.get(i) - size * Label.CAPITALS / 2);
+            items.add(Label.of(measure, wishes.get(i).text, at, size, Label.Anchor.START));
+        }
+        return items;
+    }
+
+    /** As near to each stretch's middle as the texts above and below allow: groups that would overlap share the room. */
+    private static List<Double> places(List<Wish> wishes, double pitch) {
+        List<double[]> groups = new ArrayList<>();
+        for (Wish wish : wishes) {
+            // sum of the places wished for, less what each is above the group's first; and how many there are
+            double[] group = {wish.middle(), 1};
+            while (!groups.isEmpty()) {
+                double[] below = groups.get(groups.size() - 1);
+                double belowLow = below[0] / below[1];
+                double low = group[0] / group[1];
+                if (low - belowLow >= pitch * below[1]) {
+                    break;
+                }
+                groups.remove(groups.size() - 1);
+                group = new double[] {below[0] + group[0] - group[1] * below[1] * pitch, below[1] + group[1]};
+            }
+            groups.add(group);
+        }
+        List<Double> places = new ArrayList<>();
+        for (double[] group : groups) {
+            for (int i = 0; i < group[1]; i++) {
+                places.add(group[0] / group[1] + i * pitch);
+            }
+        }
+        return places;
+    }
+}

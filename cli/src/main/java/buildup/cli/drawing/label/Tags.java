@@ -1,0 +1,177 @@
+package buildup.cli.drawing.label;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Ring;
+import buildup.cli.scene.TextMeasure;
+import buildup.cli.scene.Tone;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Letters on pieces and words on voids: inside where they fit, else outside with a leader. */
+public final class Tags {
+    private static final int ROWS = 36;
+    private static final int DIRECTIONS = 24;
+    private static final double DOT = 0.022;
+    private static final List<Double> DISTANCES = List.of(0.35, 0.5, 0.7, 0.95, 1.25, 1.6, 2.0, 2.6, 3.4, 4.5, 6.0);
+
+    private final Clearances clearances;
+    private final TextMeasure text;
+    private final Box window;
+    private final List<Item> items = new ArrayList<>();
+
+    public Tags(Clearances clearances, TextMeasure text, Box window) {
+        this.clearances = clearances;
+        this.text = text;
+        this.window = window;
+    }
+
+    /** What is set on the picture: a letter in a ring, or a word. */
+    private record Tag(String word, boolean ringed, double halfWidth, double halfHeight) {
+        Box box(Point center) {
+            return new Box(
+                    center.x() - halfWidth, center.y() - halfHeight, center.x() + halfWidth, center.y() + halfHeight);
+        }
+    }
+
+    private record Spot(Point at, double room) {}
+
+    /** A part whose tag found no place within it. */
+    private record Outside(Tag tag, Point anchor) {}
+
+    private final List<Outside> waiting = new ArrayList<>();
+
+    public void letter(String letter, Ring ring) {
+        tag(new Tag(letter, true, Drafting.RING, Drafting.RING), ring);
+    }
+
+    public void word(String word, Ring ring) {
+        tag(new Tag(word, false, text.width(word, Drafting.TEXT) / 2, Drafting.TEXT / 2), ring);
+    }
+
+    private void tag(Tag tag, Ring ring) {
+        Spot spot = roomiest(ring, tag);
+        if (spot.room() >= 1) {
+            set(tag, spot.at());
+        } else {
+            waiting.add(new Outside(tag, spot.at()));
+        }
+    }
+
+    /** The outside ones, when all inside are set. */
+    public List<Item> items() {
+        for (Outside outside : waiting) {
+            lead(outside);
+        }
+        waiting.clear();
+        return List.copyOf(items);
+    }
+
+    /** The place within a ring where a tag has most room, and of those with enough the one nearest to the middle. */
+    private Spot roomiest(Ring ring, Tag tag) {
+        Box box = ring.box();
+        Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
+        Spot best = new Spot(ring.points().get(0), 0);
+        double least = Double.MAX_VALUE;
+        for (int row = 1; row < ROWS; row++) {
+            double y = box.bottom() + box.height() * row / ROWS;
+            for (Ring.Span span : ring.level(y)) {
+                for (int column = 1; column < ROWS; column++) {
+                    Point p = new Point(span.from() + span.length() * column / ROWS, y);
+                    double room = Math.min(1.3, room(ring, tag, p));
+                    if (room >= 1 && (!clearances.takesTag(tag.box(p)) || clearances.holdsEdge(tag.box(p)))) {
+                        room = Math.min(room, 0.9);
+                    }
+                    double cost = middle.distance(p) / (box.width() + box.height()) - 20 * room;
+                    if (cost < least) {
+                        least = cost;
+                        best = new Spot(p, room);
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    /** 1 and more when the tag fits there, air included; else less. */
+    private static double room(Ring ring, Tag tag, Point p) {
+        double least = Double.MAX_VALUE;
+        Box wide = tag.box(p).grown(Drafting.AIR);
+        List<Point> points = ring.points();
+        for (int i = 0, j = points.size() - 1; i < points.size(); j = i++) {
+            Line edge = new Line(points.get(j), points.get(i));
+            double room = edge.distance(p) / (tag.halfHeight() + Drafting.AIR);
+            if (!tag.ringed() && Boxes.crosses(wide, edge.from(), edge.to())) {
+                room = Math.min(room, 0.9);
+            }
+            least = Math.min(least, room);
+        }
+        return least;
+    }
+
+    private void set(Tag tag, Point at) {
+        clearances.addText(tag.box(at));
+        if (tag.ringed()) {
+            items.addAll(Caption.ringed(text, tag.word(), at, Drafting.RING, Drafting.LETTER, false));
+        } else {
+            items.add(Label.centred(text, tag.word(), at, Drafting.TEXT, false));
+        }
+    }
+
+    private void lead(Outside outside) {
+        Tag tag = outside.tag();
+        Point anchor = outside.anchor();
+        Optional<Point> best = Optional.empty();
+        double least = Double.MAX_VALUE;
+        for (double distance : DISTANCES) {
+            for (int i = 0; i < DIRECTIONS; i++) {
+                Point at = anchor.plus(
+                        Point.towards(2 * Math.PI * (i + 0.5) / DIRECTIONS).times(distance));
+                Line leader = leader(tag, anchor, at);
+                if (!clearances.takesText(tag.box(at)) || !clearances.takesLine(leader)) {
+                    continue;
+                }
+                double cost = distance + beyond(tag.box(at)) * 0.7 + 0.5 * clearances.crossedLines(leader);
+                if (cost < least) {
+                    least = cost;
+                    best = Optional.of(at);
+                }
+            }
+        }
+        best.ifPresent(at -> {
+            Line leader = leader(tag, anchor, at);
+            items.add(new Path(List.of(leader), false, LineStyle.CASING));
+            items.add(new Path(List.of(leader), false, LineStyle.LEADER));
+            items.add(new Area(Optional.empty(), Optional.empty(), Caption.circle(anchor, DOT), Tone.INK));
+            set(tag, at);
+            clearances.addLine(leader);
+        });
+    }
+
+    private static Line leader(Tag tag, Point anchor, Point at) {
+        Point step = anchor.minus(at);
+        double length = step.length();
+        double inside = tag.ringed()
+                ? tag.halfWidth()
+                : Math.min(
+                        (tag.halfWidth() + Drafting.AIR) * length / Math.max(1e-9, Math.abs(step.x())),
+                        (tag.halfHeight() + Drafting.AIR) * length / Math.max(1e-9, Math.abs(step.y())));
+        return new Line(at.plus(step.times(inside / length)), anchor);
+    }
+
+    private double beyond(Box box) {
+        return Math.max(0, box.face() - window.face())
+                + Math.max(0, window.back() - box.back())
+                + Math.max(0, box.top() - window.top())
+                + Math.max(0, window.bottom() - box.bottom());
+    }
+}

@@ -1,0 +1,266 @@
+package buildup.cli.drawing.look;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.label.Spread;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Grey;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Hatch;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Pattern;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.look.light.Band.Lit;
+import buildup.engine.look.light.FrontView;
+import buildup.engine.look.light.FrontView.Strip;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.look.light.Shadow;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * The front of a length of the stack, shaded by one light, its ends returned round square outside corners so that their
+ * silhouettes are the section's own.
+ */
+public final class ElevationDrawing {
+    /** Letters, as a share of the picture's height: read on a screen that shows the sheet whole. */
+    private static final double LETTERS = 0.03;
+
+    /** Length of run shown, as a share of the height. */
+    private static final double RUN = 1.05;
+
+    /** How far a strip runs on under the next of its kind, in, so that no seam shows between them. */
+    private static final double LAP = 0.02;
+
+    private static final Pattern CAST = new Pattern(45, 0.09, false, 0.008, List.of());
+    private static final Pattern SHADE = new Pattern(0, 0.09, false, 0.008, List.of(0.1, 0.06));
+
+    private final Section section;
+    private final Lighting lighting;
+    private final TextMeasure measure;
+    private final List<Strip> strips;
+    private final double size;
+    private final double run;
+
+    private ElevationDrawing(Section section, Lighting lighting, TextMeasure measure) {
+        this.section = section;
+        this.lighting = lighting;
+        this.measure = measure;
+        this.strips = FrontView.of(section, lighting);
+        double height = section.totals().height();
+        this.size = Math.max(Drafting.TEXT, LETTERS * height);
+        this.run = Math.max(4, RUN * height);
+    }
+
+    public static Scene of(Section section, Lighting lighting, TextMeasure measure) {
+        return new ElevationDrawing(section, lighting, measure).scene();
+    }
+
+    private Scene scene() {
+        List<Item> items = strips.isEmpty() ? new ArrayList<>() : front();
+        Group legend = new Group("legend", legend());
+        Box words = legend.box();
+        Box picture = items.stream().map(Item::box).reduce(Box::with).orElse(words);
+        items.add(legend.moved(picture.back() - words.back(), picture.bottom() - 2 * size - words.top()));
+        return Sheets.around(
+                section.stack().title() + ", front",
+                "Front view of " + Drafting.size(section.stack(), run) + Drafting.unit(section.stack()) + " of run, "
+                        + Lamps.words(lighting),
+                items,
+                2 * size);
+    }
+
+    private List<Item> front() {
+        List<Item> items = new ArrayList<>();
+        List<Item> faces = new ArrayList<>();
+        for (int i = 0; i < strips.size(); i++) {
+            Strip strip = strips.get(i);
+            boolean runsOn = i + 1 < strips.size() && alike(strip, strips.get(i + 1));
+            List<Segment> ring = ring(List.of(runsOn ? lapped(strip) : strip));
+            faces.add(new Area(Optional.empty(), Optional.empty(), ring, new Grey(0.12 + 0.86 * strip.tone())));
+        }
+        items.add(new Group("faces", faces));
+        List<Item> bands = new ArrayList<>();
+        for (List<Strip> band : bands()) {
+            Pattern pattern = band.get(0).lit() == Lit.CAST ? CAST : SHADE;
+            bands.add(new Hatch(ring(band), pattern, Point.ORIGIN));
+        }
+        if (!bands.isEmpty()) {
+            items.add(new Group("shadows", bands));
+        }
+        items.add(new Group("edges", edges()));
+        items.addAll(names());
+        items.addAll(shadowNames());
+        return items;
+    }
+
+    private static Strip lapped(Strip strip) {
+        Line edge = new Line(strip.low(), strip.high());
+        Point beyond = strip.high().plus(edge.direction(0).times(LAP));
+        return new Strip(strip.member(), strip.low(), beyond, strip.lit(), strip.tone());
+    }
+
+    /** The outline of some strips that lie on one another, right side up and left side down. */
+    private List<Segment> ring(List<Strip> own) {
+        List<Point> points = new ArrayList<>();
+        own.forEach(strip -> {
+            points.add(right(strip.low()));
+            points.add(right(strip.high()));
+        });
+        for (int i = own.size() - 1; i >= 0; i--) {
+            points.add(left(own.get(i).high()));
+            points.add(left(own.get(i).low()));
+        }
+        List<Segment> ring = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            ring.add(new Line(points.get(i), points.get((i + 1) % points.size())));
+        }
+        return ring;
+    }
+
+    private Point right(Point onOutline) {
+        return new Point(run + onOutline.x(), onOutline.y());
+    }
+
+    private Point left(Point onOutline) {
+        return new Point(-onOutline.x(), onOutline.y());
+    }
+
+    /** Runs of strips of one member that are dark in one way. */
+    private List<List<Strip>> bands() {
+        List<List<Strip>> bands = new ArrayList<>();
+        List<Strip> band = new ArrayList<>();
+        for (Strip strip : strips) {
+            if (!band.isEmpty() && !alike(band.get(band.size() - 1), strip)) {
+                bands.add(List.copyOf(band));
+                band.clear();
+            }
+            if (strip.lit() != Lit.LIT) {
+                band.add(strip);
+            }
+        }
+        if (!band.isEmpty()) {
+            bands.add(List.copyOf(band));
+        }
+        return bands;
+    }
+
+    private static boolean alike(Strip a, Strip b) {
+        return a.member() == b.member() && a.lit() == b.lit() && a.high().near(b.low(), Tolerance.TOUCHING);
+    }
+
+    /** Silhouettes of both ends, and a line along the run wherever a member ends. */
+    private List<Item> edges() {
+        List<Segment> silhouettes = new ArrayList<>();
+        List<Item> arrises = new ArrayList<>();
+        for (int i = 0; i < strips.size(); i++) {
+            Strip strip = strips.get(i);
+            silhouettes.add(new Line(left(strip.low()), left(strip.high())));
+            silhouettes.add(new Line(right(strip.low()), right(strip.high())));
+            boolean first = i == 0;
+            if (first || strips.get(i - 1).member() != strip.member()) {
+                Point low = strip.low();
+                Point below = first ? low : strips.get(i - 1).high();
+                Point out = below.x() > low.x() ? below : low;
+                arrises.add(new Path(List.of(new Line(left(out), right(out))), false, LineStyle.ARRIS));
+            }
+        }
+        Point top = strips.get(strips.size() - 1).high();
+        arrises.add(new Path(List.of(new Line(left(top), right(top))), false, LineStyle.OUTLINE));
+        List<Item> edges = new ArrayList<>(arrises);
+        edges.add(new Path(silhouettes, false, LineStyle.OUTLINE));
+        return edges;
+    }
+
+    /** The pieces' names on the left, where each shows. */
+    private List<Item> names() {
+        List<Spread.Wish> wishes = new ArrayList<>();
+        for (int body : new TreeSet<>(strips.stream()
+                .map(strip -> section.members().get(strip.member()).body())
+                .toList())) {
+            List<Strip> own = strips.stream()
+                    .filter(strip -> section.members().get(strip.member()).body() == body)
+                    .toList();
+            double low = own.get(0).low().y();
+            double high = own.get(own.size() - 1).high().y();
+            wishes.add(new Spread.Wish(section.name(body), low, high));
+        }
+        wishes.sort(Comparator.comparingDouble(Spread.Wish::middle));
+        double x = -strips.stream().mapToDouble(strip -> strip.high().x()).max().orElse(0) - size;
+        return Spread.labels(measure, wishes, x, -1, size);
+    }
+
+    /** The shadows that show from the front, on the right, with their sizes. */
+    private List<Item> shadowNames() {
+        List<Spread.Wish> wishes = new ArrayList<>();
+        for (Shadow shadow : lighting.shadows()) {
+            List<Strip> own = strips.stream()
+                    .filter(strip -> strip.member() == shadow.member() && strip.lit() == shadow.kind())
+                    .filter(strip -> shadow.box().holds(strip.low(), Tolerance.TOUCHING)
+                            && shadow.box().holds(strip.high(), Tolerance.TOUCHING))
+                    .toList();
+            if (shadow.kind() == Lit.CAST && !own.isEmpty()) {
+                wishes.add(new Spread.Wish(
+                        words(shadow),
+                        own.get(0).low().y(),
+                        own.get(own.size() - 1).high().y()));
+            }
+        }
+        wishes.sort(Comparator.comparingDouble(Spread.Wish::middle));
+        double x = run
+                + strips.stream().mapToDouble(strip -> strip.high().x()).max().orElse(0)
+                + size;
+        return Spread.labels(measure, wishes, x, 1, size);
+    }
+
+    private String words(Shadow shadow) {
+        Member member = section.members().get(shadow.member());
+        return section.name(member.body()) + " " + member.member() + ": "
+                + Drafting.size(section.stack(), shadow.dark()) + " of "
+                + Drafting.size(section.stack(), member.length()) + " dark"
+                + shadow.caster().map(caster -> ", by " + section.name(caster)).orElse("");
+    }
+
+    private List<Item> legend() {
+        if (strips.isEmpty()) {
+            return new Legend(measure, size)
+                    .title(section.stack().title())
+                    .text("Nothing of this stack faces the room.")
+                    .items();
+        }
+        return new Legend(measure, size)
+                .title(section.stack().title())
+                .text("Front of " + Drafting.size(section.stack(), run) + Drafting.unit(section.stack())
+                        + " of run, both ends returned; full size. Sizes in " + Drafting.units(section.stack()) + ".")
+                .text(Lamps.words(lighting))
+                .sample("in cast shadow", at -> swatch(at, CAST))
+                .sample("turned away from the light", at -> swatch(at, SHADE))
+                .items();
+    }
+
+    private List<Item> swatch(Point at, Pattern pattern) {
+        Box box = new Box(at.x(), at.y(), at.x() + 3 * size, at.y() + size);
+        List<Segment> ring =
+                Outline.rectangle(box).strokes().stream().map(Stroke::segment).toList();
+        return List.of(
+                new Area(Optional.empty(), Optional.empty(), ring, new Grey(0.45)),
+                new Hatch(ring, pattern, at),
+                new Path(ring, true, LineStyle.ARRIS));
+    }
+}

@@ -1,0 +1,222 @@
+package buildup.cli.drawing.look;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.View;
+import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.label.Spread;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.look.light.Band;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.look.light.Shadow;
+import buildup.engine.look.sight.Seen;
+import buildup.engine.look.sight.Sighting;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The section, full size, with its room side drawn by how light meets it, the rays that bound the shadows, and from each
+ * eye the sight lines past what hides.
+ */
+public final class RaysDrawing {
+    /** How far the picture reaches out into the room, so that rays and sight lines are seen to come from somewhere. */
+    private static final double ROOM = 3;
+
+    private final Section section;
+    private final Lighting lighting;
+    private final List<Sighting> sights;
+    private final TextMeasure measure;
+    private final View view;
+    private final Box frame;
+    private final double size;
+
+    private RaysDrawing(Section section, Lighting lighting, List<Sighting> sights, TextMeasure measure) {
+        this.section = section;
+        this.lighting = lighting;
+        this.sights = sights;
+        this.measure = measure;
+        this.view = View.of(section);
+        Box window = view.window();
+        double room = Math.max(1, Math.min(ROOM, section.totals().height() / 3));
+        this.frame = new Box(window.back(), window.bottom(), window.face() + room, window.top());
+        this.size = Math.max(Drafting.TEXT, 0.016 * window.height());
+    }
+
+    public static Scene of(Section section, Lighting lighting, List<Sighting> sights, TextMeasure measure) {
+        return new RaysDrawing(section, lighting, sights, measure).scene();
+    }
+
+    private Scene scene() {
+        Wood wood = Wood.of(section, view);
+        List<Item> items = new ArrayList<>();
+        items.add(new Group("pieces", wood.areas()));
+        items.add(new Group("edges", thin(wood.edges())));
+        List<Item> walk = walk();
+        if (!walk.isEmpty()) {
+            items.add(new Group("light", walk));
+        }
+        List<Item> rays = rays();
+        if (!rays.isEmpty()) {
+            items.add(new Group("rays", rays));
+        }
+        List<Item> sightLines = sightLines();
+        if (!sightLines.isEmpty()) {
+            items.add(new Group("sight", sightLines));
+        }
+        Box picture = Box.around(items.stream().map(Item::box).toList());
+        Group legend = new Group("legend", legend());
+        items.add(legend.moved(
+                picture.back() - legend.box().back(),
+                picture.bottom() - size - legend.box().top()));
+        return Sheets.around(
+                section.stack().title() + ", light and sight",
+                "Section with rays of light and sight lines. " + Lamps.words(lighting),
+                items,
+                2 * size);
+    }
+
+    /** What does not face the room is only hinted at here. */
+    private static List<Item> thin(List<Item> edges) {
+        return edges.stream()
+                .map(item -> item instanceof Path path && path.style() != LineStyle.BREAK
+                        ? (Item) new Path(path.segments(), path.closed(), LineStyle.EXTENSION)
+                        : item)
+                .toList();
+    }
+
+    private List<Item> walk() {
+        List<Item> walk = new ArrayList<>();
+        for (Band band : lighting.bands()) {
+            LineStyle style = switch (band.lit()) {
+                case LIT -> LineStyle.LIT;
+                case SHADE -> LineStyle.SHADE;
+                case CAST -> LineStyle.CAST;
+            };
+            walk.add(new Path(List.of(band.segment()), false, style));
+        }
+        return walk;
+    }
+
+    /** Through each casting arris to the edge of its shadow, from as far off as the picture reaches. */
+    private List<Item> rays() {
+        List<Item> rays = new ArrayList<>();
+        for (Shadow shadow : lighting.shadows()) {
+            if (shadow.arris().isPresent() && shadow.edge().isPresent()) {
+                Point edge = shadow.edge().get();
+                Point arris = shadow.arris().get();
+                within(edge, edge.plus(arris.minus(edge).unit().times(100)))
+                        .ifPresent(line -> rays.add(new Path(List.of(line), false, LineStyle.RAY)));
+            }
+        }
+        return rays;
+    }
+
+    private Optional<Line> within(Point from, Point to) {
+        return Boxes.within(new Line(from, to), frame);
+    }
+
+    /** To every place on the room side where a member goes out of sight behind another. */
+    private List<Item> sightLines() {
+        List<Item> items = new ArrayList<>();
+        List<Spread.Wish> wishes = new ArrayList<>();
+        for (Sighting sighting : sights) {
+            Point eye = new Point(sighting.eye().distance(), sighting.eye().height());
+            List<Point> ends = new ArrayList<>();
+            for (Point target : grazed(sighting)) {
+                Optional<Line> line = within(target, eye);
+                line.ifPresent(found -> items.add(new Path(List.of(found), false, LineStyle.SIGHT)));
+                line.map(Line::to).ifPresent(ends::add);
+            }
+            items.addAll(over(sighting.eye().name(), ends));
+            wishes.addAll(beside(sighting.eye().name(), ends));
+        }
+        wishes.sort(Comparator.comparingDouble(Spread.Wish::middle));
+        items.addAll(Spread.besides(measure, wishes, frame.face() + size / 2, size));
+        return items;
+    }
+
+    /** One name for lines that leave the picture to the right side by side. */
+    private List<Spread.Wish> beside(String eye, List<Point> ends) {
+        List<Spread.Wish> wishes = new ArrayList<>();
+        ends.stream()
+                .filter(end -> end.x() > frame.face() - Tolerance.TOUCHING)
+                .mapToDouble(Point::y)
+                .sorted()
+                .forEach(y -> {
+                    Spread.Wish last = wishes.isEmpty() ? null : wishes.get(wishes.size() - 1);
+                    if (last != null && y - last.high() < 2 * size) {
+                        wishes.set(wishes.size() - 1, new Spread.Wish(eye, last.low(), y));
+                    } else {
+                        wishes.add(new Spread.Wish(eye, y, y));
+                    }
+                });
+        return wishes;
+    }
+
+    /** A name where the first line leaves the picture upward. */
+    private List<Item> over(String eye, List<Point> ends) {
+        return ends.stream()
+                .filter(end -> end.y() > frame.top() - Tolerance.TOUCHING && end.x() < frame.face())
+                .max(Comparator.comparingDouble(Point::x))
+                .map(end -> Label.of(
+                        measure, eye, new Point(end.x() + size / 2, end.y() + size / 2), size, Label.Anchor.START))
+                .map(label -> List.<Item>of(label))
+                .orElse(List.of());
+    }
+
+    private List<Point> grazed(Sighting sighting) {
+        List<Point> points = new ArrayList<>();
+        for (Seen seen : sighting.members()) {
+            Point from = section.members().get(seen.member()).from();
+            Point to = section.members().get(seen.member()).to();
+            for (Segment part : seen.visible()) {
+                for (Point end : List.of(part.from(), part.to())) {
+                    boolean inner = !end.near(from, Tolerance.TOUCHING) && !end.near(to, Tolerance.TOUCHING);
+                    boolean joint = seen.visible().stream()
+                            .filter(other -> other != part)
+                            .anyMatch(other -> other.from().near(end, Tolerance.SNAP)
+                                    || other.to().near(end, Tolerance.SNAP));
+                    if (inner && !joint) {
+                        points.add(end);
+                    }
+                }
+            }
+        }
+        return points;
+    }
+
+    private List<Item> legend() {
+        return new Legend(measure, size)
+                .title(section.stack().title())
+                .text("Section with light and sight, full size.")
+                .text(Lamps.words(lighting))
+                .sample("lit", at -> sample(at, LineStyle.LIT))
+                .sample("turned away from the light (shade)", at -> sample(at, LineStyle.SHADE))
+                .sample("in cast shadow", at -> sample(at, LineStyle.CAST))
+                .sample("ray past a casting arris to the edge of its shadow", at -> sample(at, LineStyle.RAY))
+                .sample("sight line past what hides", at -> sample(at, LineStyle.SIGHT))
+                .items();
+    }
+
+    private List<Item> sample(Point at, LineStyle style) {
+        double y = at.y() + size / 2;
+        return List.of(new Path(
+                List.of(new Line(new Point(at.x(), y), new Point(at.x() + 3 * size, y))), false, style));
+    }
+}

@@ -1,0 +1,88 @@
+package buildup.cli.drawing.mill;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Scale;
+import buildup.cli.drawing.label.Caption;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.TextMeasure;
+import buildup.cli.scene.Tone;
+import buildup.engine.mill.nearest.Neighbour;
+import buildup.engine.mill.nearest.Neighbours;
+import buildup.engine.mill.nearest.Wording;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
+import buildup.shared.figure.FigurePrinter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A profile with the one that comes nearest laid onto it, as large as its differences ask for. */
+public final class NearestDrawing {
+    /** Smaller pictures are drawn so many times larger that they come to about this, in. */
+    private static final double SHOWN = 4;
+
+    private static final int LARGEST = 6;
+    private static final double RING = 0.12;
+
+    private NearestDrawing() {}
+
+    /** @param one of the neighbours, the one to be drawn */
+    public static Scene of(String name, Neighbours nearest, Neighbour one, TextMeasure measure) {
+        Box box = nearest.wanted().box().with(one.outline().box());
+        double times = Math.max(1, Math.min(LARGEST, Math.floor(SHOWN / Math.max(box.width(), box.height()))));
+        List<Segment> wanted = segments(nearest.wanted(), times);
+        List<Segment> laid = segments(one.outline(), times);
+        List<Item> items = new ArrayList<>();
+        items.add(new Area(Optional.of("wanted"), Optional.of(name), wanted, Tone.TRIM));
+        items.add(new Path(wanted, true, LineStyle.OUTLINE));
+        items.add(new Group("nearest", List.of(new Path(laid, true, LineStyle.OTHER))));
+        items.add(new Path(Caption.circle(one.gapAt().times(times), RING), true, LineStyle.LEADER));
+        Group legend = new Group("legend", legend(name, nearest, one, times, measure));
+        Box picture = Box.around(items.stream().map(Item::box).toList());
+        items.add(legend.moved(
+                picture.back() - legend.box().back(),
+                picture.bottom() - 2 * Drafting.TEXT - legend.box().top()));
+        return Sheets.around(
+                name + ", nearest", FigurePrinter.INCHES.print(Wording.answer(nearest)), items, 3 * Drafting.TEXT);
+    }
+
+    private static List<Segment> segments(Outline outline, double times) {
+        return Scale.of(outline.strokes().stream().map(Stroke::segment).toList(), times);
+    }
+
+    private static List<Item> legend(
+            String name, Neighbours nearest, Neighbour one, double times, TextMeasure measure) {
+        return new Legend(measure, Drafting.TEXT)
+                .title(name)
+                .text(FigurePrinter.INCHES.print(Wording.answer(nearest)))
+                .sample("wanted", at -> sample(at, LineStyle.OUTLINE))
+                .sample(
+                        one.profile().name() + ", " + FigurePrinter.INCHES.print(Wording.laid(one.pose())),
+                        at -> sample(at, LineStyle.OTHER))
+                .sample(
+                        "largest gap, " + Drafting.decimals(one.gap()) + " in",
+                        at -> List.of(new Path(
+                                Caption.circle(at.plus(new Point(1.5 * Drafting.TEXT, 0.4 * Drafting.TEXT)), RING / 2),
+                                true,
+                                LineStyle.LEADER)))
+                .text(times > 1 ? "Drawn " + Math.round(times) + " times full size." : "Full size.")
+                .items();
+    }
+
+    private static List<Item> sample(Point at, LineStyle style) {
+        double up = 0.4 * Drafting.TEXT;
+        return List.of(new Path(
+                List.of(new Line(at.plus(new Point(0, up)), at.plus(new Point(3 * Drafting.TEXT, up)))), false, style));
+    }
+}

@@ -1,0 +1,132 @@
+package buildup.cli.drawing.room;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Words;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.room.run.Course;
+import buildup.engine.room.run.Job;
+import buildup.engine.room.sticks.CutList;
+import buildup.engine.room.sticks.End;
+import buildup.engine.room.sticks.Fine;
+import buildup.engine.room.sticks.Piece;
+import buildup.engine.room.sticks.Stick;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Point;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthPrinter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** A label for each piece, to be cut apart and stuck on: what it is, where it goes, how long, and its two cuts drawn. */
+final class PieceCards {
+    private static final double WIDE = 2.55;
+    private static final double HIGH = 1.12;
+    private static final int IN_A_ROW = 4;
+    private static final double PAD = 0.08;
+    private static final double ID = 0.2;
+    private static final double SMALL = 0.11;
+
+    /** The drawn piece. */
+    private static final double SHAPE = 0.22;
+
+    private final Job job;
+    private final CutList list;
+    private final TextMeasure measure;
+
+    PieceCards(Job job, CutList list, TextMeasure measure) {
+        this.job = job;
+        this.list = list;
+        this.measure = measure;
+    }
+
+    /** The labels in rows from there down, in the order of the courses. */
+    List<Item> items(double top) {
+        List<Piece> cut = Stream.concat(
+                        list.sticks().stream()
+                                .flatMap(stick -> stick.strips().stream())
+                                .flatMap(strip -> strip.pieces().stream())
+                                .map(Stick.Lie::piece),
+                        list.without().stream())
+                .sorted(Comparator.comparing(Piece::id))
+                .toList();
+        List<Item> items = new ArrayList<>();
+        int number = 0;
+        for (Piece wanted : list.pieces()) {
+            for (Piece piece : cut) {
+                boolean part = piece.id().equals(wanted.id())
+                        || piece.id().startsWith(wanted.id())
+                                && !Character.isDigit(
+                                        piece.id().charAt(wanted.id().length()));
+                if (part) {
+                    double left = number % IN_A_ROW * WIDE;
+                    double down = top - number / IN_A_ROW * HIGH;
+                    number++;
+                    items.add(new Group("label-" + number, card(piece, new Box(left, down - HIGH, left + WIDE, down))));
+                }
+            }
+        }
+        return items;
+    }
+
+    private List<Item> card(Piece piece, Box box) {
+        List<Item> items = new ArrayList<>();
+        items.add(new Path(CutPiece.ring(box), true, LineStyle.EXTENSION));
+        double left = box.back() + PAD;
+        double right = box.face() - PAD;
+        double y = box.top() - PAD - ID * Label.CAPITALS;
+        items.add(Label.of(measure, piece.id(), new Point(left, y), ID, Label.Anchor.START));
+        String length = Drafting.size(job.section().stack(), Fine.inches(piece.length()));
+        items.add(Label.of(measure, length, new Point(right, y), ID, Label.Anchor.END));
+        y -= 0.17;
+        String where = piece.course() + ", " + piece.stretch() + (piece.part().isEmpty() ? "" : ", " + piece.part());
+        for (String line : Words.lines(measure, where, Drafting.TEXT, WIDE - 2 * PAD, 1)) {
+            items.add(Label.of(measure, line, new Point(left, y), Drafting.TEXT, Label.Anchor.START));
+        }
+        y -= 0.08;
+        Box shape = new Box(left, y - SHAPE, right, y);
+        items.addAll(CutPiece.items(
+                Optional.empty(), CutPiece.ring(shape, slant(piece, piece.left()), slant(piece, piece.right()))));
+        y -= SHAPE + SMALL + 0.04;
+        cut(items, piece.left(), new Point(left, y), Label.Anchor.START);
+        cut(items, piece.right(), new Point(right, y), Label.Anchor.END);
+        if (piece.gluedUp()) {
+            // between the cuts, where a long name cannot push it off the label
+            items.add(Label.of(measure, "glue first", new Point((left + right) / 2, y), SMALL, Label.Anchor.MIDDLE));
+        }
+        return items;
+    }
+
+    /** The cut at its true angle in plan; a scarf goes through the thickness. */
+    private double slant(Piece piece, End end) {
+        double deep = job.courses().stream()
+                .filter(course -> course.body() == piece.body())
+                .mapToDouble(course -> course.face() - course.back())
+                .findFirst()
+                .orElse(1);
+        double thick = job.courses().stream()
+                .filter(course -> course.body() == piece.body())
+                .mapToDouble(Course::thickness)
+                .findFirst()
+                .orElse(1);
+        return SHAPE * end.slant() / (end.bevel() > 0 && end.miter() == 0 && deep < thick ? thick : deep);
+    }
+
+    private void cut(List<Item> items, End end, Point at, Label.Anchor anchor) {
+        items.add(Label.of(measure, end.joint().word(), at, SMALL, anchor));
+        boolean square = end.miter() < 0.05 && end.bevel() < 0.05;
+        String angles = square ? "square" : "M " + degrees(end.miter()) + "  B " + degrees(end.bevel());
+        items.add(Label.of(measure, angles, at.minus(new Point(0, SMALL + 0.04)), SMALL, anchor));
+    }
+
+    private static String degrees(double angle) {
+        return LengthPrinter.decimals(Length.inches(angle), 1) + "\u00B0";
+    }
+}

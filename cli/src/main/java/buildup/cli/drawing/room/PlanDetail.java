@@ -1,0 +1,145 @@
+package buildup.cli.drawing.room;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.label.Caption;
+import buildup.cli.drawing.label.PlanPlaces.Place;
+import buildup.cli.drawing.label.Spread;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.room.run.Corner;
+import buildup.engine.room.run.Course;
+import buildup.engine.room.run.Ending;
+import buildup.engine.room.run.Job;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.UnaryOperator;
+
+/** One corner or end of a plan, large: every course with its outline, its name and its projection. */
+final class PlanDetail {
+    /** Across the panel, in. */
+    private static final double WIDE = 3;
+
+    /** Around the place, in greatest projections: away along the wall, past the place, out and back. */
+    private static final double ALONG = 1.5;
+
+    private static final double PAST = 1.3;
+    private static final double OUT = 1.12;
+    private static final double BACK = 0.4;
+
+    /** The same where a wall comes out into the room, and where one goes back from it. */
+    private static final double FAR_OUT = 1.45;
+
+    private static final double FAR_BACK = 1;
+
+    /** Walls behind the place, in greatest projections. */
+    private static final double WALL = 0.3;
+
+    /** A casing whose thickness is not known, and how wide one is shown, in. */
+    private static final double CASING = 0.75;
+
+    private static final double CASING_WIDE = 3.5;
+
+    private final Job job;
+    private final Place place;
+    private final TextMeasure measure;
+    private final double reach;
+    private final double scale;
+
+    PlanDetail(Job job, Place place, TextMeasure measure) {
+        this.job = job;
+        this.place = place;
+        this.measure = measure;
+        this.reach = Math.max(
+                1, job.courses().stream().mapToDouble(Course::face).max().orElse(1));
+        this.scale = WIDE / ((ALONG + PAST) * reach);
+    }
+
+    Group group(String id) {
+        Box window = window();
+        PlanShape shape = new PlanShape(job, onto(), window);
+        List<Item> items = new ArrayList<>(shape.walls(place.run(), WALL * reach));
+        place.ending().ifPresent(ending -> items.addAll(against(ending, shape)));
+        items.addAll(shape.courses(place.run(), true));
+        items.addAll(names(window));
+        double size = Drafting.TEXT;
+        Point middle = new Point((window.back() + window.face()) / 2, window.bottom() - 2 * size);
+        items.add(Label.centred(measure, place.words(), middle.plus(new Point(size, 0)), size, false));
+        double half = measure.width(place.words(), size) / 2;
+        items.addAll(Caption.ringed(
+                measure, String.valueOf(place.number()), middle.minus(new Point(half + size, 0)), false));
+        return new Group(id, items);
+    }
+
+    private Box window() {
+        double past = place.left() ? ALONG : PAST;
+        double along = place.left() ? PAST : ALONG;
+        double r = scale * reach;
+        boolean inside = place.corner().filter(Corner::inside).isPresent()
+                || place.ending().filter(end -> end.kind() == Ending.Kind.DIE).isPresent();
+        boolean outside = place.corner().filter(corner -> !corner.inside()).isPresent();
+        return new Box(-along * r, -(inside ? FAR_OUT : OUT) * r, past * r, (outside ? FAR_BACK : BACK) * r);
+    }
+
+    /** The stretch that it is seen along lies level, the room below it, the place itself at the origin. */
+    private UnaryOperator<Point> onto() {
+        double turn = Math.toDegrees(place.frame().along().angle());
+        Motion level = Motion.shift(
+                        -place.frame().start().x(), -place.frame().start().y())
+                .then(Motion.turn(-turn));
+        return p -> level.apply(p).times(scale);
+    }
+
+    /** What the run ends against. */
+    private List<Item> against(Ending ending, PlanShape shape) {
+        double side = place.left() ? -1 : 1;
+        List<Item> items = new ArrayList<>();
+        List<Segment> edges = new ArrayList<>();
+        if (ending.kind() == Ending.Kind.DIE) {
+            double angle = Math.toRadians(ending.corner());
+            // back along the wall, turned through the room
+            Point out = new Point(-side * Math.cos(angle), -Math.sin(angle));
+            Point away = new Point(side * Math.sin(angle), -Math.cos(angle)).times(WALL * reach);
+            Point far = out.times(2 * FAR_OUT * reach);
+            List<Point> wall = scaled(List.of(Point.ORIGIN, far, far.plus(away), away));
+            items.addAll(shape.standing(wall));
+            shape.edges(wall.subList(0, 2), edges);
+        } else if (ending.kind() == Ending.Kind.BUTT) {
+            double thick = ending.casing().orElse(CASING);
+            double wide = side * CASING_WIDE;
+            List<Point> casing =
+                    scaled(List.of(Point.ORIGIN, new Point(0, -thick), new Point(wide, -thick), new Point(wide, 0)));
+            items.addAll(shape.standing(casing));
+            shape.edges(casing, edges);
+        }
+        PlanShape.path(edges, LineStyle.STANDING).ifPresent(items::add);
+        return items;
+    }
+
+    private List<Point> scaled(List<Point> points) {
+        return points.stream().map(p -> p.times(scale)).toList();
+    }
+
+    /** Trim by its face, beside the side on which the stretch runs level. */
+    private List<Item> names(Box window) {
+        List<Spread.Wish> wishes = job.courses().stream()
+                .filter(Course::trim)
+                .sorted(Comparator.comparingDouble(Course::face).reversed())
+                .map(course -> new Spread.Wish(
+                        course.name() + " " + Drafting.size(job.section().stack(), course.face()),
+                        -scale * course.face(),
+                        -scale * course.face()))
+                .toList();
+        double gap = 0.06;
+        return place.left()
+                ? Spread.labels(measure, wishes, window.face() + gap, 1, Drafting.TEXT)
+                : Spread.labels(measure, wishes, window.back() - gap, -1, Drafting.TEXT);
+    }
+}

@@ -1,0 +1,239 @@
+package buildup.cli.drawing.room;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Scale;
+import buildup.cli.drawing.label.Caption;
+import buildup.cli.drawing.label.FreePlaces;
+import buildup.cli.drawing.label.PlanPlaces;
+import buildup.cli.drawing.label.PlanPlaces.Place;
+import buildup.cli.drawing.sheet.Block;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.room.run.Corner;
+import buildup.engine.room.run.Course;
+import buildup.engine.room.run.Fit;
+import buildup.engine.room.run.Frame;
+import buildup.engine.room.run.Job;
+import buildup.engine.room.run.Opening;
+import buildup.engine.room.run.Run;
+import buildup.engine.room.run.Stretch;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+
+/** The plan of a job from above: each run whole, and below it every kind of corner and end with all its courses. */
+public final class PlanDrawing {
+    /** A run's share of the sheet, in. */
+    private static final double WIDEST = 8.5;
+
+    private static final double HIGHEST = 5;
+
+    /** Thickness of a wall on the sheet, in. */
+    private static final double WALL = 0.14;
+
+    private static final double GAP = 0.45;
+    private static final double MARGIN = 0.3;
+
+    private final Job job;
+    private final TextMeasure measure;
+    private final List<Place> places;
+
+    private PlanDrawing(Job job, TextMeasure measure) {
+        this.job = job;
+        this.measure = measure;
+        this.places = PlanPlaces.of(job);
+    }
+
+    /** @param job with at least one run */
+    public static Scene of(Job job, TextMeasure measure) {
+        return new PlanDrawing(job, measure).scene();
+    }
+
+    private Scene scene() {
+        List<Item> items = new ArrayList<>();
+        Group legend = new Group("legend", legend());
+        items.add(legend);
+        double top = legend.box().bottom() - GAP;
+        for (int run = 0; run < job.plan().runs().size(); run++) {
+            Block block = Block.of(whole(run));
+            items.add(block.at(0, top));
+            top -= block.height() + GAP;
+        }
+        double left = 0;
+        double lowest = top;
+        for (Block block : details()) {
+            if (left > 0 && left + block.width() > WIDEST + 1.5) {
+                left = 0;
+                top = lowest - GAP;
+            }
+            items.add(block.at(left, top));
+            left += block.width() + GAP;
+            lowest = Math.min(lowest, top - block.height());
+        }
+        String title = job.section().stack().title();
+        return Sheets.around(
+                title + ", plan",
+                "Plan of " + job.plan().runs().size()
+                        + " runs from above, the room below the wall, with every course at " + "every corner.",
+                items,
+                MARGIN);
+    }
+
+    private List<Item> legend() {
+        return new Legend(measure, Drafting.TEXT)
+                .title(job.section().stack().title())
+                .text("Plan from above: the wall hatched, the room on the other side of the courses. Lengths are those"
+                        + " of the wall, in " + Drafting.units(job.section().stack())
+                        + "; names of courses stand with their projections. Thin lines: blocking.")
+                .items();
+    }
+
+    /** One of each kind, in the order of their numbers. */
+    private List<Block> details() {
+        int kinds = places.stream().mapToInt(Place::number).max().orElse(0);
+        return IntStream.rangeClosed(1, kinds)
+                .mapToObj(number -> places.stream()
+                        .filter(place -> place.number() == number)
+                        .findFirst()
+                        .orElseThrow())
+                .map(place -> Block.of(new PlanDetail(job, place, measure).group("place-" + place.number())))
+                .toList();
+    }
+
+    /** A run, its longest stretch level. */
+    private Group whole(int number) {
+        Run run = job.plan().runs().get(number);
+        double turn = Math.toDegrees(longest(number).along().angle());
+        Motion level = Motion.turn(-turn);
+        Box extent = extent(number, level);
+        double scale = Math.min(1, Math.min(WIDEST / extent.width(), HIGHEST / extent.height()));
+        UnaryOperator<Point> onto = p -> level.apply(p).times(scale);
+        PlanShape shape = new PlanShape(job, onto, Scale.of(extent, scale).grown(1));
+        List<Item> items = new ArrayList<>(shape.walls(number, WALL / scale));
+        items.addAll(shape.courses(number, false));
+        FreePlaces free = new FreePlaces(items);
+        double aside = (WALL + 1.6 * Drafting.SMALL_RING) / scale;
+        for (Place place : places) {
+            if (place.run() == number) {
+                items.addAll(ring(place, onto, aside, free));
+            }
+        }
+        // the longest first: it has its name in its middle, and the short ones find a place beside it
+        IntStream.range(0, run.stretches().size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(
+                        (Integer i) -> -run.stretches().get(i).length()))
+                .forEach(i -> items.addAll(
+                        words(run.stretches().get(i), job.frames().get(number).get(i), onto, scale, free)));
+        Box drawn = Box.around(items.stream().map(Item::box).toList());
+        Point title = new Point(drawn.back(), drawn.top() + 2 * Drafting.TEXT);
+        String text = run.name() + ", drawn 1 : " + Math.max(1, Math.round(1 / scale));
+        items.add(Label.of(measure, text, title, 1.2 * Drafting.TEXT, Label.Anchor.START));
+        return new Group("run-" + (number + 1), items);
+    }
+
+    private Frame longest(int number) {
+        List<Stretch> stretches = job.plan().runs().get(number).stretches();
+        int longest = 0;
+        for (int i = 1; i < stretches.size(); i++) {
+            if (stretches.get(i).length() > stretches.get(longest).length()) {
+                longest = i;
+            }
+        }
+        return job.frames().get(number).get(longest);
+    }
+
+    private Box extent(int number, Motion level) {
+        List<Stretch> stretches = job.plan().runs().get(number).stretches();
+        List<Box> boxes = new ArrayList<>();
+        for (int i = 0; i < stretches.size(); i++) {
+            Frame frame = job.frames().get(number).get(i);
+            boxes.add(Box.of(
+                    level.apply(frame.at(0, 0)),
+                    level.apply(frame.at(stretches.get(i).length(), 0))));
+        }
+        job.fits().stream()
+                .filter(fit -> fit.run() == number)
+                .map(Fit::outline)
+                .flatMap(List::stream)
+                .map(level::apply)
+                .forEach(p -> boxes.add(Box.of(p, p)));
+        return Box.around(boxes);
+    }
+
+    /** Name and length of a stretch, and names of its openings, behind its wall. */
+    private List<Item> words(Stretch stretch, Frame frame, UnaryOperator<Point> onto, double scale, FreePlaces free) {
+        List<Item> items = new ArrayList<>();
+        double behind = -(WALL + 3.6 * Drafting.SMALL_RING) / scale;
+        String name = stretch.name() + " " + Drafting.size(job.section().stack(), stretch.length());
+        Point back = onto.apply(frame.at(stretch.length() / 2, behind));
+        items.add(free.take(back, tries(name, back, way(frame, onto, 1, 0), way(frame, onto, 0, -1)), Label::box));
+        double before = face() + 0.9 * Drafting.TEXT / scale;
+        for (Opening opening : stretch.openings()) {
+            double middle = (opening.from() + opening.to()) / 2;
+            Point along = way(frame, onto, 1, 0);
+            Point out = way(frame, onto, 0, 1);
+            // between the courses; where they come too near, before them
+            List<Label> tries = new ArrayList<>();
+            tries.add(Label.centred(
+                    measure,
+                    opening.name(),
+                    onto.apply(frame.at(middle, before / 2)),
+                    Drafting.TEXT,
+                    isUpright(along)));
+            tries.addAll(tries(opening.name(), onto.apply(frame.at(middle, before)), along, out));
+            items.add(free.take(onto.apply(frame.at(middle, before)), tries, Label::box));
+        }
+        return items;
+    }
+
+    /** A name at a place, its near side as far from the wall whether it is set along the wall or not; then further off. */
+    private List<Label> tries(String name, Point place, Point along, Point away) {
+        double longer = (measure.width(name, Drafting.TEXT) - Drafting.TEXT * Label.CAPITALS) / 2;
+        boolean upright = isUpright(along);
+        List<Label> tries = new ArrayList<>();
+        for (Point move : FreePlaces.moves(along, away)) {
+            Point at = place.plus(move);
+            tries.add(Label.centred(measure, name, at, Drafting.TEXT, upright));
+            tries.add(Label.centred(measure, name, at.plus(away.times(longer)), Drafting.TEXT, !upright));
+        }
+        return tries;
+    }
+
+    private static boolean isUpright(Point along) {
+        return Math.abs(along.y()) > Math.abs(along.x());
+    }
+
+    /** A way along a wall and out from it, on the sheet, 1 in long. */
+    private static Point way(Frame frame, UnaryOperator<Point> onto, double along, double out) {
+        return onto.apply(frame.at(along, out))
+                .minus(onto.apply(frame.at(0, 0)))
+                .unit();
+    }
+
+    private double face() {
+        return job.courses().stream().mapToDouble(Course::face).max().orElse(0);
+    }
+
+    /** Its number in a ring behind the wall, where the backs of two walls meet, or near by. */
+    private List<Item> ring(Place place, UnaryOperator<Point> onto, double aside, FreePlaces free) {
+        double past = place.corner().map(Corner::slope).orElse(0.0);
+        Point at = onto.apply(place.frame().at(-past * aside, -aside));
+        Point along = way(place.frame(), onto, 1, 0);
+        List<Point> tries = FreePlaces.moves(along, way(place.frame(), onto, 0, -1)).stream()
+                .map(at::plus)
+                .toList();
+        Point taken = free.take(at, tries, center -> Box.of(center, center).grown(Drafting.SMALL_RING));
+        return Caption.ringed(measure, String.valueOf(place.number()), taken, false);
+    }
+}

@@ -1,0 +1,185 @@
+package buildup.cli.drawing.room;
+
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Hatch;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Pattern;
+import buildup.cli.scene.Tone;
+import buildup.engine.room.run.Corner;
+import buildup.engine.room.run.Fit;
+import buildup.engine.room.run.Frame;
+import buildup.engine.room.run.Job;
+import buildup.engine.room.run.Opening;
+import buildup.engine.room.run.Run;
+import buildup.engine.room.run.Stretch;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+
+/**
+ * The wood and the walls of a plan, laid on a sheet.
+ *
+ * @param onto from the plan to the sheet
+ * @param window what lies outside is cut off
+ */
+record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
+    private static final Pattern WALL = new Pattern(45, 0.06, false, 0.005, List.of());
+
+    /** The courses of a run from above: the fill of all that is trim, then every outline. */
+    List<Item> courses(int run, boolean nailers) {
+        List<Item> items = new ArrayList<>();
+        List<Segment> edges = new ArrayList<>();
+        List<Segment> hidden = new ArrayList<>();
+        for (Fit fit : job.fits()) {
+            if (fit.run() != run || !(fit.course().trim() || nailers)) {
+                continue;
+            }
+            List<Point> outline = fit.outline().stream().map(onto).toList();
+            if (fit.course().trim()) {
+                area(outline, Tone.TRIM).ifPresent(items::add);
+            }
+            edges(outline, fit.course().trim() ? edges : hidden);
+        }
+        path(hidden, LineStyle.EXTENSION).ifPresent(items::add);
+        path(edges, LineStyle.ARRIS).ifPresent(items::add);
+        return items;
+    }
+
+    /** The walls of a run, so thick in plan, behind its wall plane. */
+    List<Item> walls(int number, double thick) {
+        Run run = job.plan().runs().get(number);
+        List<Frame> frames = job.frames().get(number);
+        List<Item> items = new ArrayList<>();
+        List<Segment> planes = new ArrayList<>();
+        for (int i = 0; i < frames.size(); i++) {
+            Stretch stretch = run.stretches().get(i);
+            double slope = run.cornerBefore(i).map(Corner::slope).orElse(0.0);
+            double right = stretch.corner().map(Corner::slope).orElse(0.0);
+            double from = 0;
+            for (Opening opening : stretch.openings()) {
+                items.addAll(wall(frames.get(i), from, slope, opening.from(), 0, thick));
+                items.addAll(jambs(frames.get(i), opening, thick));
+                edges(onWall(frames.get(i), from, opening.from()), planes);
+                from = opening.to();
+                slope = 0;
+            }
+            items.addAll(wall(frames.get(i), from, slope, stretch.length(), right, thick));
+            edges(onWall(frames.get(i), from, stretch.length()), planes);
+        }
+        path(planes, LineStyle.STANDING).ifPresent(items::add);
+        return items;
+    }
+
+    /** Wall from one place to another, its ends cut as those of a course behind the wall plane. */
+    private List<Item> wall(Frame frame, double from, double left, double to, double right, double thick) {
+        return standing(Stream.of(
+                        frame.at(from, 0),
+                        frame.at(to, 0),
+                        frame.at(to - thick * right, -thick),
+                        frame.at(from + thick * left, -thick))
+                .map(onto)
+                .toList());
+    }
+
+    private List<Point> onWall(Frame frame, double from, double to) {
+        return List.of(onto.apply(frame.at(from, 0)), onto.apply(frame.at(to, 0)));
+    }
+
+    private List<Item> jambs(Frame frame, Opening opening, double thick) {
+        List<Segment> jambs = new ArrayList<>();
+        for (double at : List.of(opening.from(), opening.to())) {
+            edges(List.of(onto.apply(frame.at(at, -thick)), onto.apply(frame.at(at, 0))), jambs);
+        }
+        return path(jambs, LineStyle.STANDING).stream().toList();
+    }
+
+    /** Something that stands there already. */
+    List<Item> standing(List<Point> outline) {
+        List<Point> clipped = clipped(outline);
+        if (clipped.size() < 3) {
+            return List.of();
+        }
+        List<Segment> ring = ring(clipped);
+        return List.of(
+                new Area(Optional.empty(), Optional.empty(), ring, Tone.STANDING), new Hatch(ring, WALL, Point.ORIGIN));
+    }
+
+    Optional<Item> area(List<Point> outline, Tone tone) {
+        List<Point> clipped = clipped(outline);
+        return clipped.size() < 3
+                ? Optional.empty()
+                : Optional.of(new Area(Optional.empty(), Optional.empty(), ring(clipped), tone));
+    }
+
+    /** Adds what lies in the window of the lines from point to point; of more than two points, closed. */
+    void edges(List<Point> outline, List<Segment> edges) {
+        int count = outline.size() == 2 ? 1 : outline.size();
+        for (int i = 0; i < count; i++) {
+            Point a = outline.get(i);
+            Point b = outline.get((i + 1) % outline.size());
+            double[] stretch = {0, 1};
+            clip(stretch, a.x(), b.x() - a.x(), window.back(), window.face());
+            clip(stretch, a.y(), b.y() - a.y(), window.bottom(), window.top());
+            if (stretch[0] < stretch[1]) {
+                edges.add(new Line(a.towards(b, stretch[0]), a.towards(b, stretch[1])));
+            }
+        }
+    }
+
+    private static void clip(double[] stretch, double start, double run, double least, double most) {
+        if (Math.abs(run) > 0) {
+            double p = (least - start) / run;
+            double q = (most - start) / run;
+            stretch[0] = Math.max(stretch[0], Math.min(p, q));
+            stretch[1] = Math.min(stretch[1], Math.max(p, q));
+        } else if (start < least || start > most) {
+            stretch[1] = -1;
+        }
+    }
+
+    static Optional<Item> path(List<Segment> lines, LineStyle style) {
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Path(lines, false, style));
+    }
+
+    private static List<Segment> ring(List<Point> points) {
+        List<Segment> ring = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            ring.add(new Line(points.get(i), points.get((i + 1) % points.size())));
+        }
+        return ring;
+    }
+
+    /** A convex outline cut to the window, side by side (Sutherland and Hodgman, 1974; from memory). */
+    private List<Point> clipped(List<Point> outline) {
+        List<Point> left = outline;
+        left = beyond(left, new Point(window.back(), 0), new Point(1, 0));
+        left = beyond(left, new Point(window.face(), 0), new Point(-1, 0));
+        left = beyond(left, new Point(0, window.bottom()), new Point(0, 1));
+        return beyond(left, new Point(0, window.top()), new Point(0, -1));
+    }
+
+    private static List<Point> beyond(List<Point> outline, Point on, Point inward) {
+        List<Point> kept = new ArrayList<>();
+        for (int i = 0; i < outline.size(); i++) {
+            Point a = outline.get(i);
+            Point b = outline.get((i + 1) % outline.size());
+            double from = a.minus(on).dot(inward);
+            double to = b.minus(on).dot(inward);
+            if (from >= 0) {
+                kept.add(a);
+            }
+            if (from < 0 != to < 0) {
+                kept.add(a.towards(b, from / (from - to)));
+            }
+        }
+        return kept;
+    }
+}

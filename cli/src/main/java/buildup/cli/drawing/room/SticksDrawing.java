@@ -1,0 +1,217 @@
+package buildup.cli.drawing.room;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Hatch;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Pattern;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.room.run.Job;
+import buildup.engine.room.sticks.CutList;
+import buildup.engine.room.sticks.End;
+import buildup.engine.room.sticks.Fine;
+import buildup.engine.room.sticks.Piece;
+import buildup.engine.room.sticks.Stick;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.length.LengthUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Every stick with the pieces that it is cut into, all to one scale in their length; below them a label for each piece. */
+public final class SticksDrawing {
+    /** The longest stick on the sheet, in. */
+    private static final double WIDEST = 10;
+
+    /** A stick that is cut to length only, and the least and the whole height of one that is ripped. */
+    private static final double HIGH = 0.32;
+
+    private static final double LEAST = 0.26;
+    private static final double RIPPED = 0.6;
+    private static final double GAP = 0.24;
+    private static final double MARGIN = 0.3;
+    private static final double INSET = 0.03;
+
+    private static final Pattern WASTE = new Pattern(45, 0.07, true, 0.005, List.of());
+
+    private final CutList list;
+    private final Job job;
+    private final TextMeasure measure;
+    private final double scale;
+    private final List<Item> items = new ArrayList<>();
+    private double y;
+
+    private SticksDrawing(Job job, CutList list, TextMeasure measure) {
+        this.list = list;
+        this.job = job;
+        this.measure = measure;
+        int longest = list.sticks().stream().mapToInt(Stick::length).max().orElse(1);
+        this.scale = Math.min(WIDEST / Fine.inches(longest), 1);
+    }
+
+    /** The sticks of a job. */
+    public static Scene of(Job job, CutList list, TextMeasure measure) {
+        return new SticksDrawing(job, list, measure).scene();
+    }
+
+    private Scene scene() {
+        String title = job.section().stack().title();
+        Group legend = new Group(
+                "legend",
+                new Legend(measure, Drafting.TEXT)
+                        .title(title)
+                        .text("Sticks, drawn 1 : " + Math.max(1, Math.round(1 / scale))
+                                + " in their length; widths are not to scale. Pieces lie with their wall side up, lengths"
+                                + " from long point to long point, in "
+                                + Drafting.units(job.section().stack())
+                                + ". On the labels: M miter and B bevel with the stick flat on the"
+                                + " table.")
+                        .sample(
+                                "cut away",
+                                at -> waste(
+                                        new Box(at.x(), at.y(), at.x() + 3 * Drafting.TEXT, at.y() + Drafting.TEXT)))
+                        .items());
+        items.add(legend);
+        y = legend.box().bottom() - GAP;
+        for (int i = 0; i < list.sticks().size(); i++) {
+            items.add(new Group("stick-" + (i + 1), stick(i + 1, list.sticks().get(i))));
+        }
+        y -= GAP;
+        items.addAll(new PieceCards(job, list, measure).items(y));
+        return Sheets.around(
+                title + ", sticks",
+                list.sticks().size() + " sticks with the pieces that each is cut into, and a label for each piece.",
+                items,
+                MARGIN);
+    }
+
+    private List<Item> stick(int number, Stick stick) {
+        List<Item> drawn = new ArrayList<>();
+        String from = switch (stick.origin()) {
+            case ON_HAND -> "on hand";
+            case BOUGHT -> "to buy";
+            case MISSING -> "to find";
+        };
+        y -= Drafting.TEXT + 0.06;
+        String words = number + ":  " + stick.supply().name() + ", "
+                + stick.supply().wood() + ", " + stickLength(stick) + ", " + from;
+        drawn.add(Label.of(measure, words, new Point(0, y), Drafting.TEXT, Label.Anchor.START));
+        y -= 0.07;
+        double top = y;
+        for (Stick.Strip strip : stick.strips()) {
+            double high = strip.ripped()
+                    ? Math.max(
+                            LEAST,
+                            RIPPED * Fine.inches(strip.width()) / stick.supply().width())
+                    : HIGH;
+            drawn.addAll(strip(stick, strip, new Box(0, y - high, length(stick.length()), y)));
+            y -= high;
+        }
+        if (stick.strips().get(0).ripped()) {
+            double left = stick.supply().width()
+                    - stick.strips().stream()
+                            .mapToDouble(strip -> Fine.inches(strip.width()))
+                            .sum();
+            double high = Math.max(0.07, RIPPED * left / stick.supply().width());
+            drawn.addAll(waste(new Box(0, y - high, length(stick.length()), y)));
+            y -= high;
+        }
+        drawn.add(new Path(CutPiece.ring(new Box(0, y, length(stick.length()), top)), true, LineStyle.OUTLINE));
+        y -= GAP - 0.08;
+        return drawn;
+    }
+
+    private String stickLength(Stick stick) {
+        LengthUnit unit = job.section().stack().lengths().bareUnit();
+        return new FigurePrinter(unit).print(Fine.stick(stick.length()));
+    }
+
+    private double length(int steps) {
+        return Fine.inches(steps) * scale;
+    }
+
+    private List<Item> strip(Stick stick, Stick.Strip strip, Box box) {
+        List<Item> drawn = new ArrayList<>();
+        double at = 0;
+        for (Stick.Lie lie : strip.pieces()) {
+            Box own = new Box(length(lie.from()), box.bottom() + INSET, length(lie.to()), box.top() - INSET);
+            drawn.addAll(gap(at, own.back(), box));
+            List<Segment> ring = CutPiece.ring(
+                    own, slant(lie.piece().left()), slant(lie.piece().right()));
+            drawn.addAll(CutPiece.items(Optional.of(title(lie.piece())), ring));
+            drawn.addAll(name(lie.piece(), own));
+            at = own.face();
+        }
+        double rest = length(strip.rest());
+        double to = length(stick.length() - list.shop().trim());
+        if (list.keeps(strip)) {
+            drawn.addAll(gap(at, to - rest, box));
+            drawn.addAll(rest(strip, new Box(to - rest, box.bottom(), to, box.top())));
+            at = to;
+        }
+        drawn.addAll(gap(at, box.face(), box));
+        if (strip.ripped()) {
+            drawn.add(new Path(CutPiece.ring(box), true, LineStyle.DIMENSION));
+            ripped(strip, box).ifPresent(drawn::add);
+        }
+        return drawn;
+    }
+
+    /** Left of the stick: how wide the strip is. */
+    private Optional<Item> ripped(Stick.Strip strip, Box box) {
+        String width = Drafting.size(job.section().stack(), Fine.inches(strip.width()));
+        Point middle = new Point(-0.08 - measure.width(width, Drafting.TEXT) / 2, (box.bottom() + box.top()) / 2);
+        return Optional.of(Label.centred(measure, width, middle, Drafting.TEXT, false));
+    }
+
+    private double slant(End end) {
+        return end.slant() * scale;
+    }
+
+    private static String title(Piece piece) {
+        return piece.id() + ", " + piece.course() + ", " + piece.stretch();
+    }
+
+    /** Its label and its length, or as much of them as there is room for. */
+    private List<Item> name(Piece piece, Box box) {
+        double from = box.back() + Math.abs(slant(piece.left()));
+        double to = box.face() - Math.abs(slant(piece.right()));
+        double room = to - from;
+        Point middle = new Point((from + to) / 2, (box.bottom() + box.top()) / 2);
+        String length = Drafting.size(job.section().stack(), Fine.inches(piece.length()));
+        for (String words : List.of(piece.id() + "   " + length, piece.id())) {
+            if (measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < room) {
+                return List.of(Label.centred(measure, words, middle, Drafting.TEXT, false));
+            }
+        }
+        boolean upright = measure.width(piece.id(), Drafting.TEXT) < box.height() && Drafting.TEXT < room;
+        return upright ? List.of(Label.centred(measure, piece.id(), middle, Drafting.TEXT, true)) : List.of();
+    }
+
+    private List<Item> rest(Stick.Strip strip, Box box) {
+        String words = "rest " + Drafting.size(job.section().stack(), Fine.inches(strip.rest()));
+        boolean fits = measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < box.width();
+        Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
+        return fits ? List.of(Label.centred(measure, words, middle, Drafting.TEXT, false)) : List.of();
+    }
+
+    /** Wood between two pieces, before the first and behind the last. */
+    private static List<Item> gap(double from, double to, Box box) {
+        return to - from < 0.02 ? List.of() : waste(new Box(from, box.bottom(), to, box.top()));
+    }
+
+    private static List<Item> waste(Box box) {
+        List<Segment> ring = CutPiece.ring(box);
+        return List.of(
+                new Hatch(ring, WASTE, new Point(box.back(), box.bottom())), new Path(ring, true, LineStyle.EXTENSION));
+    }
+}

@@ -1,0 +1,199 @@
+package buildup.cli.drawing.section;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Run;
+import buildup.cli.drawing.draft.Scale;
+import buildup.cli.drawing.draft.View;
+import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.label.Clearances;
+import buildup.cli.drawing.label.Dimensioner;
+import buildup.cli.drawing.label.Measure;
+import buildup.cli.drawing.label.Tags;
+import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Ring;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.TextMeasure;
+import buildup.cli.scene.Tone;
+import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.region.Bound;
+import buildup.shared.length.Length;
+import buildup.shared.length.LengthPrinter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+
+/**
+ * The section for a screen: on a sheet of one size whatever the stack's, so that its letters are read on a telephone.
+ * Everything that belongs to one piece lies in groups with the piece's number, and the dimensions are there in inches
+ * and in millimetres, to be shown one at a time.
+ *
+ * @param scene with the groups {@code hatch-N}, {@code edge-N}, {@code piece-N} (the areas) and {@code letter-N} of the
+ *     body number N, {@code voids} and {@code void-words}, {@code dimensions-in} and {@code dimensions-mm}
+ * @param origin of the section on the sheet, in from the lower left corner
+ * @param scale inches of the sheet to an inch of wood
+ */
+public record ScreenDrawing(Scene scene, Point origin, double scale) {
+    /** The sheet's share for the stack itself, in: with letters as on every sheet, a telephone shows them legibly. */
+    private static final double WIDEST = 3.1;
+
+    private static final double HIGHEST = 3.9;
+    private static final double MARGIN = 0.08;
+
+    /** Grid lines nearer than this to each other only grey the paper, in. */
+    private static final double LEAST_GRID = 0.25;
+
+    private static final List<Integer> GRIDS = List.of(1, 2, 6, 12, 24, 48, 96);
+
+    private static final double CHORD = 0.002;
+
+    /** One set of letters and dimensions over the same wood. */
+    private record Lettering(List<Item> letters, List<Item> dimensions, List<Box> texts) {}
+
+    /** The section of the whole stack. */
+    public static ScreenDrawing of(Section section, TextMeasure measure) {
+        View whole = View.of(section);
+        double scale = Math.min(
+                1,
+                Math.min(WIDEST / whole.stack().width(), HIGHEST / whole.stack().height()));
+        View view = whole.scaled(scale);
+        Wood wood = Wood.of(section, view);
+        List<Ring> voids = voids(section, view);
+        Lettering inches = lettering(section, whole, view, wood, voids, measure, Drafting::shop);
+        Lettering metric = lettering(section, whole, view, wood, voids, measure, ScreenDrawing::millimetres);
+        List<Item> items = new ArrayList<>();
+        grid(view, scale).ifPresent(items::add);
+        List<Item> air = voids.stream()
+                .<Item>map(
+                        ring -> new Area(Optional.empty(), Optional.of("void"), List.copyOf(ring.chords()), Tone.PAPER))
+                .toList();
+        group("voids", air).ifPresent(items::add);
+        wood.layers()
+                .forEach(
+                        layer -> group("piece-" + layer.number(), layer.areas()).ifPresent(items::add));
+        wood.layers()
+                .forEach(layer ->
+                        group("hatch-" + layer.number(), layer.hatches()).ifPresent(items::add));
+        items.addAll(wood.covering());
+        wood.layers()
+                .forEach(layer -> group("edge-" + layer.number(), layer.edges()).ifPresent(items::add));
+        items.addAll(wood.breakLines());
+        plane(view, inches.texts()).ifPresent(items::add);
+        items.addAll(inches.letters());
+        group("dimensions-in", inches.dimensions()).ifPresent(items::add);
+        group("dimensions-mm", metric.dimensions()).ifPresent(items::add);
+        return sheet(section, items, scale);
+    }
+
+    private static String millimetres(double inches) {
+        return LengthPrinter.millimetres(Length.inches(inches)).replace(" mm", "");
+    }
+
+    private static Optional<Item> group(String id, List<Item> items) {
+        return items.isEmpty() ? Optional.empty() : Optional.of(new Group(id, items));
+    }
+
+    private static ScreenDrawing sheet(Section section, List<Item> items, double scale) {
+        Box box = Box.around(items.stream().map(Item::box).toList());
+        Scene scene = Sheets.around(
+                section.stack().title() + ", section",
+                "Section of " + section.pieces().size()
+                        + " pieces from the end of the run: the wall side on the left, the"
+                        + " room on the right. Every piece can be chosen.",
+                items,
+                MARGIN);
+        return new ScreenDrawing(scene, new Point(MARGIN - box.back(), MARGIN - box.bottom()), scale);
+    }
+
+    private static Lettering lettering(
+            Section section,
+            View whole,
+            View view,
+            Wood wood,
+            List<Ring> voids,
+            TextMeasure measure,
+            DoubleFunction<String> size) {
+        Clearances clearances = new Clearances(view);
+        wood.breaks().forEach(clearances::addBreak);
+        Map<String, Tags> tags = new LinkedHashMap<>();
+        for (View.Shown shown : view.shown()) {
+            if (shown.body().piece() && !shown.parts().isEmpty()) {
+                Tags own = new Tags(clearances, measure, view.window());
+                own.letter(Section.letter(shown.number()), shown.parts().get(0).chords());
+                tags.put("letter-" + shown.number(), own);
+            }
+        }
+        Tags words = new Tags(clearances, measure, view.window());
+        voids.forEach(ring -> words.word("void", ring));
+        tags.put("void-words", words);
+        // those that found no room in their piece go outside when all others have theirs
+        List<Item> letters = new ArrayList<>();
+        tags.forEach((id, own) -> group(id, own.items()).ifPresent(letters::add));
+        Dimensioner dimensioner = new Dimensioner(view, clearances, measure);
+        // the heights of single pieces stand in the tables: their lanes would take the width that letters need
+        dimensioner.lay(Measures.of(section, whole, size).list().stream()
+                .filter(one -> one.where() != Measure.Where.LANE)
+                .map(one -> one.scaled(view.scale()))
+                .toList());
+        return new Lettering(letters, dimensioner.items(), clearances.texts());
+    }
+
+    /** Those that lie on the picture whole. */
+    private static List<Ring> voids(Section section, View view) {
+        return section.voids().stream()
+                .map(Hollow::ring)
+                .map(ring -> Ring.of(
+                        Scale.of(ring.bounds().stream().map(Bound::segment).toList(), view.scale()), CHORD))
+                .filter(ring ->
+                        ring.points().stream().allMatch(p -> view.window().holds(p, 0)))
+                .toList();
+    }
+
+    /** Whole inches from the plane x = 0 and from the datum, or as many inches as leave the paper light. */
+    private static Optional<Item> grid(View view, double scale) {
+        double step = GRIDS.stream()
+                .mapToDouble(inches -> inches * scale)
+                .filter(wide -> wide >= LEAST_GRID)
+                .findFirst()
+                .orElse(LEAST_GRID);
+        List<Segment> lines = new ArrayList<>();
+        for (Run run : Run.values()) {
+            Box window = view.window();
+            long last = (long) Math.floor(run.other().most(window) / step);
+            for (long k = (long) Math.ceil(run.other().least(window) / step); k <= last; k++) {
+                lines.add(run.line(run.least(window), run.most(window), k * step));
+            }
+        }
+        return lines.isEmpty() ? Optional.empty() : Optional.of(new Path(lines, false, LineStyle.GRID_INCH));
+    }
+
+    /** x = 0, where no wall shows it. */
+    private static Optional<Item> plane(View view, List<Box> texts) {
+        Box window = view.window();
+        if (window.back() > 0 || window.face() < 0) {
+            return Optional.empty();
+        }
+        Line line = new Line(new Point(0, window.bottom()), new Point(0, window.top()));
+        List<Line> left = Boxes.broken(line, texts);
+        return left.isEmpty() ? Optional.empty() : Optional.of(new Path(List.copyOf(left), false, LineStyle.PLANE));
+    }
+
+    /** A place of the section on the sheet, up from its lower edge. */
+    public Point on(Point inSection) {
+        return Motion.shift(origin.x(), origin.y()).apply(inSection.times(scale));
+    }
+}

@@ -1,0 +1,211 @@
+package buildup.cli.drawing.section;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Grid;
+import buildup.cli.drawing.draft.View;
+import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.label.Clearances;
+import buildup.cli.drawing.label.Dimensioner;
+import buildup.cli.drawing.label.Tags;
+import buildup.cli.drawing.sheet.Arrangement;
+import buildup.cli.drawing.sheet.Block;
+import buildup.cli.drawing.sheet.DrawingNotices;
+import buildup.cli.drawing.sheet.FullSize;
+import buildup.cli.drawing.sheet.Page;
+import buildup.cli.drawing.sheet.Pages;
+import buildup.cli.drawing.sheet.PieceTable;
+import buildup.cli.drawing.sheet.TitleBlock;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Ring;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.TextMeasure;
+import buildup.cli.scene.Tone;
+import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.region.Bound;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** The section, full size, dimensioned, with the list of its pieces: a sheet for the bench. */
+public final class SectionDrawing {
+    private static final double CHORD = 0.002;
+
+    private final Section section;
+    private final TextMeasure measure;
+    private final View view;
+    private final Clearances clearances;
+
+    private SectionDrawing(Section section, TextMeasure measure) {
+        this.section = section;
+        this.measure = measure;
+        this.view = View.of(section);
+        this.clearances = new Clearances(view);
+    }
+
+    /**
+     * The drawing on the page asked for, else on the smallest that holds it.
+     *
+     * @param page a name from {@link Pages}
+     * @param notices told when there is no such page or the drawing is larger
+     */
+    public static Optional<Scene> of(Section section, TextMeasure measure, Optional<String> page, Notices notices) {
+        Optional<Page> wanted = page.flatMap(Pages::named);
+        if (page.isPresent() && wanted.isEmpty()) {
+            notices.add(DrawingNotices.UNKNOWN_PAGE
+                    .with("name", page.get())
+                    .cure(Suggestion.phrase(page.get(), Pages.names())));
+            return Optional.empty();
+        }
+        return new SectionDrawing(section, measure).scene(wanted, notices);
+    }
+
+    private Optional<Scene> scene(Optional<Page> wanted, Notices notices) {
+        List<Page> pages = wanted.map(List::of).orElse(Pages.usual());
+        List<Page> family = Pages.like(pages.get(0));
+        Box window = view.window();
+        if (Pages.holding(family, window.width(), window.height()).isEmpty()) {
+            // far too large: laying it out would only take time
+            notices.add(tooSmall(wanted, window.width(), window.height(), Optional.empty()));
+            return Optional.empty();
+        }
+        List<Arrangement> arrangements = arrangements();
+        Optional<Page> page = smallest(pages, arrangements);
+        if (page.isEmpty()) {
+            Arrangement least = Arrangement.least(arrangements);
+            notices.add(tooSmall(wanted, least.sheetWidth(), least.sheetHeight(), smallest(family, arrangements)));
+        }
+        return page.map(sheet -> new Scene(
+                title(),
+                description(),
+                sheet.width(),
+                sheet.height(),
+                List.copyOf(Arrangement.best(sheet, arrangements).on(sheet))));
+    }
+
+    private String description() {
+        int pieces = section.pieces().size();
+        return "Full-size section of " + pieces + (pieces == 1 ? " piece, " : " pieces, ")
+                + Drafting.size(section.stack(), section.totals().height()) + Drafting.unit(section.stack())
+                + " high, projection "
+                + Drafting.size(section.stack(), section.totals().projection()) + Drafting.unit(section.stack()) + ".";
+    }
+
+    private String title() {
+        return section.stack().title();
+    }
+
+    private static Optional<Page> smallest(List<Page> pages, List<Arrangement> arrangements) {
+        return pages.stream()
+                .flatMap(page -> Arrangement.fitting(page, arrangements).stream())
+                .findFirst();
+    }
+
+    private static Notice tooSmall(Optional<Page> wanted, double width, double height, Optional<Page> enough) {
+        return enough.map(page -> DrawingNotices.LARGE_SECTION.with("enough", page.name()))
+                .orElseGet(DrawingNotices.LARGEST_SECTION::notice)
+                .with("width", Figure.atLeast(width))
+                .with("height", Figure.atLeast(height))
+                .with("page", DrawingNotices.page(wanted));
+    }
+
+    private List<Arrangement> arrangements() {
+        Wood wood = Wood.of(section, view);
+        wood.breaks().forEach(clearances::addBreak);
+        List<Item> letters = tags().items();
+        Measures measures = Measures.of(section, view);
+        Dimensioner dimensioner = new Dimensioner(view, clearances, measure);
+        dimensioner.lay(measures.list());
+        List<Item> drawn = new ArrayList<>();
+        voids().forEach(ring ->
+                drawn.add(new Area(Optional.empty(), Optional.of("void"), List.copyOf(ring.chords()), Tone.PAPER)));
+        drawn.add(new Group("pieces", wood.areas()));
+        drawn.add(new Group("hatch", wood.hatches()));
+        drawn.add(new Group("edges", wood.edges()));
+        drawn.add(new Group("dimensions", dimensioner.items()));
+        drawn.add(new Group("letters", letters));
+        Box whole = drawn.stream().map(Item::box).reduce(view.window(), Box::with);
+        Optional<Group> check = FullSize.within(whole, clearances, measure);
+        check.ifPresent(drawn::add);
+        List<Item> items = new ArrayList<>();
+        items.add(new Group("grid", Grid.over(view.window(), clearances.texts())));
+        plane(clearances.texts()).ifPresent(items::add);
+        items.addAll(drawn);
+        Optional<Block> beside =
+                check.isPresent() ? Optional.empty() : Optional.of(Block.of(FullSize.upright(measure)));
+        return Arrangement.all(
+                Block.of(new Group("section", items)),
+                PieceTable.of(section, measure),
+                TitleBlock.of(measure, section.stack(), looks(), notes(measures, dimensioner)),
+                beside);
+    }
+
+    private Tags tags() {
+        Tags tags = new Tags(clearances, measure, view.window());
+        for (View.Shown shown : view.shown()) {
+            if (shown.body().piece() && !shown.parts().isEmpty()) {
+                tags.letter(Section.letter(shown.number()), shown.parts().get(0).chords());
+            }
+        }
+        voids().forEach(ring -> tags.word("void", ring));
+        return tags;
+    }
+
+    /** Those that lie on the picture whole. */
+    private List<Ring> voids() {
+        Box window = view.window();
+        return section.voids().stream()
+                .map(Hollow::ring)
+                .map(ring -> Ring.of(ring.bounds().stream().map(Bound::segment).toList(), CHORD))
+                .filter(ring -> ring.points().stream().allMatch(p -> window.holds(p, 0)))
+                .toList();
+    }
+
+    /** x = 0, where no wall shows it. */
+    private Optional<Item> plane(List<Box> texts) {
+        Box window = view.window();
+        if (window.back() > 0 || window.face() < 0) {
+            return Optional.empty();
+        }
+        Line line = new Line(new Point(0, window.bottom()), new Point(0, window.top()));
+        return Optional.of(new Path(List.copyOf(Boxes.broken(line, texts)), false, LineStyle.PLANE));
+    }
+
+    /** Every hatch on the picture and what it stands for. */
+    private Map<Wood.Look, String> looks() {
+        Map<Wood.Look, String> looks = new TreeMap<>();
+        for (View.Shown shown : view.shown()) {
+            Wood.Look look = Wood.Look.of(shown.body());
+            String word = look == Wood.Look.ROOM ? shown.body().name() : look.word();
+            looks.merge(look, word, (known, more) -> known.equals(more) ? known : known + ", " + more);
+            if (section.stack().space().wall().covering() > 0 && word.equals("wall")) {
+                looks.put(Wood.Look.COVERING, Wood.Look.COVERING.word());
+            }
+        }
+        return looks;
+    }
+
+    private List<String> notes(Measures measures, Dimensioner dimensioner) {
+        List<String> notes = new ArrayList<>();
+        notes.add("Grid 1/4 in. Projections are from the plane x = 0."
+                + " A size with + or - is truly a little more or less.");
+        measures.notes().forEach(note -> notes.add(note + "."));
+        dimensioner.leftOut().forEach(left -> notes.add(left.words() + "."));
+        notes.add("A drawing for the bench: check local code and makers' labels.");
+        return notes;
+    }
+}

@@ -1,0 +1,54 @@
+package buildup.cli.drawing.sheet;
+
+import buildup.cli.drawing.draft.Words;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.TextMeasure;
+import buildup.profiles.outline.Point;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** Title, lines of text and samples with their meanings, from the top down, all in one size of letter. */
+public final class Legend {
+    /** Widest line, in letters' sizes. */
+    private static final double WIDTH = 46;
+
+    private final TextMeasure measure;
+    private final double size;
+    private final List<Item> items = new ArrayList<>();
+    private double y;
+
+    public Legend(TextMeasure measure, double size) {
+        this.measure = measure;
+        this.size = size;
+    }
+
+    public Legend title(String text) {
+        return lines(text, 1.7 * size);
+    }
+
+    public Legend text(String text) {
+        return lines(text, size);
+    }
+
+    private Legend lines(String text, double high) {
+        for (String line : Words.lines(measure, text, high, WIDTH * size, 3)) {
+            y -= 1.45 * high;
+            items.add(Label.of(measure, line, new Point(0, y), high, Label.Anchor.START));
+        }
+        return this;
+    }
+
+    /** @param drawn gives the sample for a place, its lower left corner; it may take 3 sizes by 1 */
+    public Legend sample(String meaning, Function<Point, List<Item>> drawn) {
+        y -= 1.6 * size;
+        items.addAll(drawn.apply(new Point(0, y)));
+        items.add(Label.of(measure, meaning, new Point(3.6 * size, y + 0.12 * size), size, Label.Anchor.START));
+        return this;
+    }
+
+    public List<Item> items() {
+        return List.copyOf(items);
+    }
+}

@@ -1,0 +1,210 @@
+package buildup.cli.drawing.room;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.drawing.section.Drawn;
+import buildup.cli.report.Fitted;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Hatch;
+import buildup.cli.scene.Item;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Ring;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.Tone;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PlanDrawingTest {
+    private static final String CASE = """
+            plan:
+              - name: case
+                left: die
+                right: return
+                stretches:
+                  - { name: left side, length: 14, corner: outside 90 }
+                  - { name: front, length: 96, corner: outside 90, openings: [{ name: door, from: 40, to: 60 }] }
+                  - { name: right side, length: 14, corner: inside 135 }
+                  - { name: wing, length: 40 }
+              - { name: head, left: { end: butt, casing: 3/4 }, right: square, stretches: [{ name: lintel, length: 36 }] }
+            """;
+
+    private static Scene drawn(String plan) {
+        return PlanDrawing.of(Fitted.of(Drawn.CORNICE + plan).job(), Drawn.FONT);
+    }
+
+    private static List<String> texts(Scene scene) {
+        return scene.leaves().stream()
+                .filter(Label.class::isInstance)
+                .map(item -> ((Label) item).text())
+                .toList();
+    }
+
+    private static List<Group> groups(Scene scene, String start) {
+        return scene.items().stream()
+                .filter(Group.class::isInstance)
+                .map(Group.class::cast)
+                .filter(group -> group.id().startsWith(start))
+                .toList();
+    }
+
+    @Test
+    void each_run_is_drawn_whole_and_each_kind_of_corner_and_end_large_once() {
+        Scene scene = drawn(CASE);
+        assertThat(groups(scene, "run-")).hasSize(2);
+        // the two square outside corners share one
+        assertThat(groups(scene, "place-")).hasSize(6);
+        assertThat(texts(scene))
+                .contains("front 96", "left side 14", "right side 14", "wing 40", "door", "lintel 36")
+                .containsOnlyOnce(
+                        "left end: dies on a wall at 90°",
+                        "outside 90° corner",
+                        "inside 135° corner",
+                        "right end: returned to the wall",
+                        "left end: butts a casing",
+                        "right end: cut square");
+        assertThat(texts(scene).stream().filter("2"::equals)).hasSize(3);
+    }
+
+    @Test
+    void every_course_is_named_with_its_projection_at_every_kind_of_corner() {
+        List<String> texts = texts(drawn(CASE));
+        for (String name : List.of("bead 1", "frieze 3/4", "bed 2", "fascia 4-1/4", "crown 6-7/16+", "cap 6-13/16+")) {
+            assertThat(texts.stream().filter(name::equals)).as(name).hasSize(6);
+        }
+    }
+
+    @Test
+    void a_corner_shows_an_outline_for_every_course() {
+        Group corner = groups(drawn(CASE), "place-2").get(0);
+        long lines = corner.items().stream()
+                .filter(Path.class::isInstance)
+                .map(Path.class::cast)
+                .filter(path -> path.style() == LineStyle.ARRIS)
+                .flatMap(path -> path.segments().stream())
+                .count();
+        // on both sides of the corner: back, face and miter of six courses
+        assertThat(lines).isGreaterThanOrEqualTo(2 * 3 * 6);
+        assertThat(corner.items()).anyMatch(Hatch.class::isInstance);
+    }
+
+    @Test
+    void all_lies_on_the_sheet_and_no_panel_over_another() {
+        Scene scene = drawn(CASE);
+        Box sheet = new Box(0, 0, scene.width(), scene.height());
+        for (Item item : scene.leaves()) {
+            assertThat(sheet.grown(1e-6).with(item.box())).isEqualTo(sheet.grown(1e-6));
+        }
+        List<Box> boxes = scene.items().stream().map(Item::box).toList();
+        for (int i = 0; i < boxes.size(); i++) {
+            for (int j = i + 1; j < boxes.size(); j++) {
+                assertThat(Boxes.overlap(boxes.get(i), boxes.get(j))).isFalse();
+            }
+        }
+    }
+
+    @Test
+    void what_lies_beyond_a_panel_is_cut_off() {
+        Group corner = groups(drawn(CASE), "place-2").get(0);
+        Box walls = Box.around(corner.items().stream()
+                .filter(Path.class::isInstance)
+                .map(Path.class::cast)
+                .filter(path -> path.style() == LineStyle.ARRIS)
+                .flatMap(path -> path.segments().stream())
+                .map(Segment::box)
+                .toList());
+        assertThat(walls.width()).isLessThanOrEqualTo(3 + 1e-9);
+    }
+
+    @Test
+    void a_closed_run_is_drawn_round() {
+        String side = "{ length: 20, corner: outside 120 }";
+        Scene post = drawn(
+                "plan: [{ name: post, stretches: [" + String.join(", ", side, side, side, side, side, side) + "] }]\n");
+        assertThat(groups(post, "place-")).hasSize(1);
+        assertThat(texts(post)).contains("post, drawn 1 : 10", "stretch 6 20");
+        assertThat(drawn(CASE)).isEqualTo(drawn(CASE));
+    }
+
+    @Test
+    void a_slanting_wall_is_drawn_at_its_slant() {
+        Scene scene = drawn("plan: [{ left: square, right: { end: die, corner: 60 }, stretches: [{ length: 40 }] }]\n");
+        assertThat(texts(scene)).contains("right end: dies on a wall at 60°");
+        assertThat(groups(scene, "place-2").get(0).items().stream().filter(Hatch.class::isInstance))
+                .hasSize(2);
+    }
+
+    private static final String TIGHT = """
+            plan:
+              - name: shelf
+                left: die
+                right: square
+                stretches: [{ name: wall, length: 230, corner: outside 90 }, { name: end, length: 12 }]
+              - name: seat
+                left: die
+                right: die
+                stretches:
+                  - { name: left, length: 14, corner: outside 91.5 }
+                  - { name: front, length: 200, corner: outside 89 }
+                  - { name: right, length: 14 }
+              - name: niche
+                left: { end: die, plumb: { out: 1/2, over: 96 } }
+                right: { end: die, plumb: { out: -1/2, over: 96 } }
+                stretches:
+                  - { name: long wall, length: 60, corner: inside 135 }
+                  - { name: cheek, length: 4, corner: outside 90 }
+                  - { name: breast, length: 50, corner: outside 90 }
+                  - { name: other cheek, length: 4, corner: inside 90 }
+                  - { name: window wall, length: 80, openings: [{ name: slit, from: 20, to: 25, ends: return }] }
+            """;
+
+    /** What is set on the runs: names, and numbers in their rings. */
+    @Test
+    void no_name_and_no_ring_of_a_run_lies_on_another_or_on_wood_or_wall() {
+        for (Group run : groups(drawn(TIGHT), "run-")) {
+            List<Ring> solid = run.items().stream()
+                    .filter(Area.class::isInstance)
+                    .map(Area.class::cast)
+                    .filter(area -> area.tone() != Tone.PAPER)
+                    .map(area -> Ring.of(area.ring(), 0.01))
+                    .toList();
+            List<Box> rings = run.items().stream()
+                    .filter(Area.class::isInstance)
+                    .map(Area.class::cast)
+                    .filter(area -> area.tone() == Tone.PAPER)
+                    .map(Area::box)
+                    .toList();
+            List<Box> set = new ArrayList<>(rings);
+            run.items().stream()
+                    .filter(Label.class::isInstance)
+                    .map(Label.class::cast)
+                    .filter(label -> !label.text().matches("\\d+"))
+                    .map(Item::box)
+                    .forEach(set::add);
+            assertThat(rings).isNotEmpty();
+            for (int i = 0; i < set.size(); i++) {
+                Box box = set.get(i);
+                assertThat(solid).as(run.id()).noneMatch(ring -> ring.meets(box));
+                for (int j = i + 1; j < set.size(); j++) {
+                    assertThat(Boxes.overlap(box, set.get(j))).as(run.id()).isFalse();
+                }
+            }
+        }
+    }
+
+    @Test
+    void an_end_at_a_leaning_wall_is_another_than_one_at_a_plumb_wall() {
+        // 1/2 in 96: atan 0.0052 = 0.298 degrees
+        assertThat(texts(drawn(TIGHT)))
+                .containsOnlyOnce(
+                        "left end: dies on a wall at 90°",
+                        "left end: dies on a wall at 90°, leaning 0.3° over the run",
+                        "right end: dies on a wall at 90°, leaning 0.3° away from it");
+    }
+}

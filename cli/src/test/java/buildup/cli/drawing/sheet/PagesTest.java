@@ -1,0 +1,75 @@
+package buildup.cli.drawing.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.cli.drawing.section.Drawn;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class PagesTest {
+    @Test
+    void an_a_page_has_the_root_of_two_for_its_sides_and_a0_is_a_square_metre() {
+        // ISO 216: sides 1 to square root of 2, A0 of one square metre, each size rounded to a millimetre
+        for (String name : Pages.names()) {
+            Page page = Pages.named(name).orElseThrow();
+            if (name.matches("a\\d")) {
+                assertThat(page.height() / page.width()).as(name).isCloseTo(Math.sqrt(2), within(0.004));
+            }
+        }
+        Page a0 = Pages.named("A0").orElseThrow();
+        assertThat(a0.width() * a0.height() * 0.0254 * 0.0254).isCloseTo(1, within(0.001));
+    }
+
+    @Test
+    void the_smallest_page_that_holds_the_drawing_is_taken() {
+        assertThat(Drawn.of(Drawn.ONE).scene().width()).isEqualTo(8.5);
+        assertThat(Drawn.of(Drawn.CORNICE).scene().width()).isEqualTo(11);
+        assertThat(Drawn.of(Drawn.CORNICE).scene().height()).isEqualTo(17);
+    }
+
+    @Test
+    void a_page_asked_for_is_taken_though_a_smaller_one_would_do() {
+        Drawn drawn = Drawn.of(Drawn.ONE, Optional.of("Arch-C"));
+        assertThat(drawn.scene().width()).isEqualTo(18);
+        assertThat(drawn.notices()).isEmpty();
+    }
+
+    @Test
+    void a_page_that_is_too_small_is_refused_with_the_one_that_would_do() {
+        Drawn drawn = Drawn.of(Drawn.CORNICE, Optional.of("letter"));
+        assertThat(drawn.drawing()).isEmpty();
+        assertThat(drawn.notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.level()).isEqualTo(Level.REFUSAL);
+            assertThat(notice.code()).isEqualTo("page-too-small");
+            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Take tabloid.");
+        });
+        assertThat(NoticeWords.INCHES.cure(
+                        Drawn.of(Drawn.CORNICE, Optional.of("a4")).notices().get(0)))
+                .isEqualTo("Take a2.");
+    }
+
+    @Test
+    void a_stack_larger_than_every_page_is_refused() {
+        String tall = "title: Tall\nwood: red-oak\npieces:\n"
+                + "  - { name: pilaster, profile: board 3/4 x 120, back: wall, bottom: datum }\n";
+        Drawn drawn = Drawn.of(tall);
+        assertThat(drawn.drawing()).isEmpty();
+        assertThat(drawn.notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo("page-too-small");
+            assertThat(NoticeWords.INCHES.cure(notice)).contains("No page is large enough");
+        });
+    }
+
+    @Test
+    void a_page_that_nobody_knows_is_refused_with_the_nearest_name() {
+        Drawn drawn = Drawn.of(Drawn.ONE, Optional.of("tabliod"));
+        assertThat(drawn.drawing()).isEmpty();
+        assertThat(drawn.notices()).singleElement().satisfies(notice -> {
+            assertThat(notice.code()).isEqualTo("unknown-name");
+            assertThat(NoticeWords.INCHES.cure(notice)).contains("tabloid");
+        });
+    }
+}
