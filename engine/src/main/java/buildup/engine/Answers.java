@@ -38,6 +38,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -72,7 +73,10 @@ public final class Answers {
                 shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, notices));
         this.section = new Asked<>(notices ->
                 shape.answer().heldBy(Ties.fastened(shape.answer(), blocks.fastenings(), fixed.answer()), notices));
-        this.backings = new Asked<>(notices -> Backings.of(section.answer(), notices));
+        this.backings = new Asked<>(notices -> Backings.of(
+                section.answer(),
+                fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()),
+                notices));
         this.approaches = new Asked<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
         // a search: run for whoever has come to the nails, also with an empty list of them
         this.proposals = new Asked<>(notices -> blocks.nailing()

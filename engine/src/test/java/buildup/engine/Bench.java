@@ -103,7 +103,7 @@ public final class Bench {
         Optional<Section> section =
                 notices.refused() ? Optional.empty() : Optional.of(Composer.compose(stack, placed, notices));
         List<Backing> backings =
-                section.map(found -> Backings.of(found, notices)).orElse(List.of());
+                section.map(found -> Backings.of(found, java.util.Set.of(), notices)).orElse(List.of());
         return new Bench(stack, placed, section, backings, notices.sorted());
     }
 

@@ -19,6 +19,7 @@ import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Finds what stands behind each piece of trim along nails square to its straight room-side faces (a lying board: to its
@@ -44,15 +45,20 @@ public final class Backings {
         }
     }
 
-    /** One row for each piece of trim, in order; a piece with no backing is a problem. */
-    public static List<Backing> of(Section section, Notices notices) {
+    /**
+     * One row for each piece of trim, in order. A piece with no backing is a problem, unless it has fastenings of its own:
+     * a bead pinned to a cap that is held is held.
+     *
+     * @param held numbers of the pieces that have fastenings of their own, which are judged by themselves
+     */
+    public static List<Backing> of(Section section, Set<Integer> held, Notices notices) {
         Backings backings = new Backings(section);
         List<Backing> all = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
             if (section.body(i).trim()) {
                 Backing backing = backings.behind(i);
                 all.add(backing);
-                if (backing.stretches().isEmpty()) {
+                if (backing.stretches().isEmpty() && !held.contains(i)) {
                     notices.add(nothingBehind(section.body(i).placed().orElseThrow()));
                 }
             }

@@ -9,6 +9,7 @@ import buildup.shared.sheet.Type;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -31,6 +32,21 @@ final class Known {
 
         boolean takes(Set<Role> given) {
             return given.stream().allMatch(role -> role.column(sheet).isPresent());
+        }
+
+        /** Whether a row goes by these names. */
+        boolean has(Map<Role, String> names) {
+            return sheet.rows().stream().anyMatch(row -> goesBy(row, names));
+        }
+
+        /** Whether this row goes by these names. */
+        boolean goesBy(Row row, Map<Role, String> names) {
+            return names.entrySet().stream()
+                    .allMatch(name -> name.getKey()
+                            .column(sheet)
+                            .map(key -> sheet.cell(row, key) instanceof Cell.Words words
+                                    && words.words().equals(name.getValue()))
+                            .orElse(false));
         }
 
         /** Whether an absent row means none. */
@@ -64,17 +80,15 @@ final class Known {
         return words;
     }
 
-    /** The columns of that word: by heading, else by key. */
+    /** The columns of that word: those of that heading, then those of that key. */
     List<Source> named(String word) {
-        List<Source> byHeading = sources().stream()
-                .filter(source -> word(source.column()).equals(word))
-                .toList();
-        return byHeading.isEmpty()
-                ? sources().stream()
-                        .filter(source ->
-                                source.column().key().toLowerCase(Locale.ROOT).equals(word))
-                        .toList()
-                : byHeading;
+        List<Source> found = new ArrayList<>(
+                sources().stream().filter(source -> word(source.column()).equals(word)).toList());
+        sources().stream()
+                .filter(source -> source.column().key().toLowerCase(Locale.ROOT).equals(word))
+                .filter(source -> !found.contains(source))
+                .forEach(found::add);
+        return found;
     }
 
     /** Every word by which a figure may be called: headings and keys. */

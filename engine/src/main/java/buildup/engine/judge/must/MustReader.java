@@ -190,12 +190,13 @@ final class MustReader {
                 new Name(name, longest, text.substring(longest.get().length()).strip()));
     }
 
-    /** The columns that have an identity column for each name given, those that leave least open first. */
+    /** The columns that have an identity column for each name given, those that leave least open and know the names first. */
     private Optional<List<Known.Source>> sources(String word, Map<Role, String> names, Mark mark) {
         List<Known.Source> fitting = new ArrayList<>(known.named(word).stream()
                 .filter(source -> source.takes(names.keySet()))
                 .toList());
-        fitting.sort(Comparator.comparingInt(source -> source.open(names.keySet())));
+        fitting.sort(Comparator.<Known.Source>comparingInt(source -> source.open(names.keySet()))
+                .thenComparing(source -> !source.has(names)));
         if (fitting.isEmpty()) {
             notices.add(MustNotices.NOT_OF_THAT.with("figure", word).at(mark));
             return Optional.empty();

@@ -6,7 +6,6 @@ import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Notices;
-import buildup.shared.sheet.Cell;
 import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
@@ -110,20 +109,11 @@ public final class Musts {
         int number = 0;
         for (Row row : source.sheet().rows()) {
             OptionalDouble figure = source.of(row);
-            if (figure.isPresent() && asked(rule, source.sheet(), row)) {
+            if (figure.isPresent() && source.goesBy(row, rule.names())) {
                 List<String> key = source.adds() ? source.sheet().names(row) : List.of(String.valueOf(number++));
                 found.merge(key, figure.getAsDouble(), Double::sum);
             }
         }
         return found.isEmpty() && source.adds() && source.sheet().asked() ? List.of(0.0) : found.values();
-    }
-
-    private static boolean asked(Rule rule, Sheet sheet, Row row) {
-        return rule.names().entrySet().stream()
-                .allMatch(name -> name.getKey()
-                        .column(sheet)
-                        .map(key -> sheet.cell(row, key) instanceof Cell.Words words
-                                && words.words().equals(name.getValue()))
-                        .orElse(false));
     }
 }

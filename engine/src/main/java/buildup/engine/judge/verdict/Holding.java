@@ -1,37 +1,163 @@
 package buildup.engine.judge.verdict;
 
 import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.support.FallWords;
+import buildup.engine.hold.support.LeastRow;
+import buildup.engine.hold.support.Support;
+import buildup.engine.hold.support.Support.Whole;
+import buildup.engine.hold.support.Trust;
+import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The rows on standing and on being held, as far as nothing was said against them. */
 final class Holding {
     private final Facts facts;
+    private final Support support;
 
     Holding(Facts facts) {
         this.facts = facts;
+        this.support = facts.support();
     }
 
     List<Ruling> rulings() {
-        List<Ruling> rulings = new ArrayList<>();
-        rulings.add(Ruling.yes(Topic.STANDS, VerdictWords.STANDS));
-        rulings.add(held());
-        return rulings;
+        return List.of(stands(), held());
+    }
+
+    private Ruling stands() {
+        Whole whole = support.whole();
+        Phrase factor = factor(whole);
+        return switch (whole.answer()) {
+            case TRUST ->
+                Ruling.of(
+                        Topic.STANDS,
+                        Reply.TRUST,
+                        VerdictWords.STANDS_AFTER
+                                .with(
+                                        "motion",
+                                        FallWords.closing(
+                                                facts.section(), whole.closing().orElseThrow()))
+                                .with("factor", factor));
+            case NO ->
+                Ruling.of(Topic.STANDS, Reply.NO, FallWords.of(facts.section(), whole.falls().get(0)));
+            case STANDS -> {
+                List<String> hanging = names(Trust.Why.HANGS);
+                Ruling ruling = hanging.isEmpty()
+                        ? Ruling.yes(Topic.STANDS, factor)
+                        : Ruling.of(
+                                Topic.STANDS,
+                                Reply.TRUST,
+                                (hanging.size() == 1 ? VerdictWords.HANGS : VerdictWords.HANG)
+                                        .with("pieces", Listing.names(hanging)));
+                yield whole.factor().isPresent() ? ruling.figure(times(whole)) : ruling;
+            }
+        };
+    }
+
+    private static Figure times(Whole whole) {
+        return Figure.of(Quantity.TIMES, whole.factor().orElse(0))
+                .rounded(Rounding.decimals(1).to(Rounding.Side.DOWN));
+    }
+
+    private Phrase factor(Whole whole) {
+        if (whole.factor().isEmpty()) {
+            return support.loads().isEmpty() ? VerdictWords.CARRIED : VerdictWords.CARRIED_LOADED;
+        }
+        Phrase first = whole.governs()
+                .map(governs -> VerdictWords.GIVES_FIRST
+                        .with("name", governs.name())
+                        .with("how", governs.mode().how()))
+                .orElse(Phrase.of(""));
+        return (whole.loadFactor().isPresent() ? VerdictWords.TAKES : VerdictWords.CARRIES)
+                .with("times", times(whole))
+                .with("first", first);
+    }
+
+    /** The least row of fastenings with which it stands, if one was found: it was tried in being found. */
+    Optional<Phrase> proposed() {
+        if (support.proposed().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Phrase> rows = support.proposed().stream().map(this::row).toList();
+        return Optional.of(VerdictWords.PROPOSED.with("rows", Listing.and(rows)));
+    }
+
+    private Phrase row(LeastRow row) {
+        return VerdictWords.ROW
+                .with("use", row.nail().fastening().use().phrase())
+                .with("piece", facts.section().name(row.nail().piece()))
+                .with("out", Figure.length(row.nail().head().x()))
+                .with("up", Figure.length(row.nail().head().y()))
+                .with("every", Figure.length(row.spacing()))
+                .with("holds", Figure.lineForce(row.pull()).rounded(Rounding.decimals(1).to(Rounding.Side.DOWN)));
     }
 
     private Ruling held() {
-        Optional<Fixed> least = facts.fixed().stream().min(Comparator.comparingDouble(Fixed::bite));
-        return least.map(fixed -> Ruling.yes(
-                                Topic.HELD,
-                                VerdictWords.HELD
-                                        .with("bite", Figure.atMost(fixed.bite()))
-                                        .with(
-                                                "wanted",
-                                                Figure.atLeast(fixed.biteCheck().needs())))
-                        .figure(Figure.atMost(fixed.bite())))
-                .orElse(Ruling.yes(Topic.HELD, VerdictWords.HELD_UNASKED));
+        Set<Integer> fastened = facts.fixed().stream().map(Fixed::piece).collect(Collectors.toSet());
+        List<String> open = new ArrayList<>();
+        for (int i = 0; i < facts.section().bodies().size(); i++) {
+            if (facts.section().body(i).trim() && !fastened.contains(i)) {
+                open.add(facts.section().name(i));
+            }
+        }
+        Optional<Fixed> least = facts.fixed().stream().min(Comparator.comparingDouble(Holding::spare));
+        if (least.isEmpty()) {
+            return Ruling.of(Topic.HELD, Reply.TRUST, VerdictWords.HELD_UNASKED);
+        }
+        Figure bite = Figure.atMost(least.get().bite());
+        Phrase held = VerdictWords.HELD
+                .with("fastening", least.get().fastening().name())
+                .with("bite", bite)
+                .with("wanted", Figure.atLeast(least.get().biteCheck().needs()));
+        Ruling ruling = open.isEmpty()
+                ? Ruling.yes(Topic.HELD, held)
+                : Ruling.of(
+                        Topic.HELD,
+                        Reply.TRUST,
+                        VerdictWords.HELD_OPEN.with("held", held).with("pieces", Listing.names(open)));
+        return ruling.figure(bite);
+    }
+
+    private static double spare(Fixed fixed) {
+        return fixed.bite() - fixed.biteCheck().needs();
+    }
+
+    private List<String> names(Trust.Why why) {
+        return support.trust().stream()
+                .filter(trust -> trust.why() == why)
+                .map(trust -> facts.section().name(trust.piece()))
+                .distinct()
+                .toList();
+    }
+
+    /** What the answers rest on, the pieces held to one body together. */
+    List<Phrase> trusted() {
+        Map<String, List<String>> nailed = new LinkedHashMap<>();
+        Map<String, List<String>> said = new LinkedHashMap<>();
+        for (Trust trust : support.trust()) {
+            String on = trust.on().isPresent() ? facts.section().name(trust.on().getAsInt()) : "";
+            Map<String, List<String>> to = trust.why() == Trust.Why.COUNTS_AS_FIXED ? nailed : said;
+            if (trust.why() == Trust.Why.COUNTS_AS_FIXED || trust.why() == Trust.Why.SAID) {
+                to.computeIfAbsent(on, other -> new ArrayList<>()).add(facts.section().name(trust.piece()));
+            }
+        }
+        List<Phrase> phrases = new ArrayList<>();
+        nailed.forEach((on, pieces) -> phrases.add(
+                VerdictWords.FIXED_TO.with("pieces", Listing.names(pieces)).with("other", on)));
+        said.forEach((on, pieces) -> phrases.add((on.isEmpty() ? VerdictWords.SAID_FIXED : VerdictWords.SAID_FIXED_TO)
+                .with("pieces", Listing.names(pieces))
+                .with("other", on)));
+        return phrases;
     }
 }

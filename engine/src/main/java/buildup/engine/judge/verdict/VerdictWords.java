@@ -44,11 +44,35 @@ final class VerdictWords {
 
     static final Phrase MUST_MET = Phrase.of("{met} of {all} met; nearest to failing: '{rule}', {spare} to spare");
 
-    static final Phrase STANDS = Phrase.of("every piece is carried");
+    static final Phrase CARRIED = Phrase.of("every piece is carried");
 
-    static final Phrase HELD = Phrase.of("every fastening bites; least bite {bite}, wanted {wanted}");
+    static final Phrase CARRIED_LOADED = Phrase.of("every piece is carried, whatever the loads");
 
-    static final Phrase HELD_UNASKED = Phrase.of("there is something to nail every piece into");
+    static final Phrase CARRIES = Phrase.of("carries {times} its weight{first}");
+
+    static final Phrase TAKES = Phrase.of("takes {times} its loads{first}");
+
+    static final Phrase GIVES_FIRST = Phrase.of("; {name} would give first, {how}");
+
+    static final Phrase STANDS_AFTER = Phrase.of("once {motion}; then it {factor}");
+
+    static final Phrase HANGS = Phrase.of("all but {pieces}, which hangs on nails that are not given");
+
+    static final Phrase HANG = Phrase.of("all but {pieces}, which hang on nails that are not given");
+
+    static final Phrase PROPOSED = Phrase.of("{rows} [tried: stands]");
+
+    static final Phrase ROW = Phrase.of("{use} through {piece} at {out} out, {up} up, every {every} (holds {holds})");
+
+    static final Phrase SAID_FIXED_TO = Phrase.of("{pieces} fixed to {other}, as said");
+
+    static final Phrase SAID_FIXED = Phrase.of("{pieces} fixed, as said");
+
+    static final Phrase HELD = Phrase.of("every fastening bites; least '{fastening}', {bite} of {wanted} wanted");
+
+    static final Phrase HELD_OPEN = Phrase.of("{held}; none is given for {pieces}");
+
+    static final Phrase HELD_UNASKED = Phrase.of("no fastenings are given; there is wood to nail every piece into");
 
     private VerdictWords() {}
 }

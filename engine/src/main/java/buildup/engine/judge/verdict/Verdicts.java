@@ -6,7 +6,6 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -17,8 +16,6 @@ import java.util.Set;
 
 /** Gives the verdict on a stack. */
 public final class Verdicts {
-    private static final String HANGING_CODE = "counts-as-fixed";
-
     private final Facts facts;
 
     private Verdicts(Facts facts) {
@@ -28,7 +25,7 @@ public final class Verdicts {
     /** The verdict on these facts. */
     public static Verdict of(Facts facts) {
         Verdicts verdicts = new Verdicts(facts);
-        return new Verdict(verdicts.rulings(), verdicts.trusted(), verdicts.notAsked());
+        return new Verdict(verdicts.rulings(), new Holding(facts).trusted(), verdicts.notAsked());
     }
 
     private List<Ruling> rulings() {
@@ -42,6 +39,10 @@ public final class Verdicts {
             found.put(ruling.topic(), ruling);
         }
         problems.forEach((topic, all) -> found.put(topic, wrong(topic, all)));
+        Optional.ofNullable(found.get(Topic.STANDS))
+                .filter(ruling -> ruling.answer() == Reply.NO)
+                .flatMap(ruling -> new Holding(facts).proposed().map(ruling::cure))
+                .ifPresent(ruling -> found.put(Topic.STANDS, ruling));
         return List.copyOf(found.values());
     }
 
@@ -71,26 +72,6 @@ public final class Verdicts {
                         .with("others", Listing.names(List.copyOf(others))),
                 Optional.empty());
         return worst.cure().map(ruling::cure).orElse(ruling);
-    }
-
-    /** What the answers rest on: pieces that count as fixed although nothing was given that fixes them. */
-    private List<Phrase> trusted() {
-        Map<String, List<String>> by = new LinkedHashMap<>();
-        facts.notices().stream()
-                .filter(notice -> notice.code().equals(HANGING_CODE))
-                .forEach(notice -> notice.values().stream()
-                        .filter(named -> named.name().equals("other"))
-                        .findFirst()
-                        .ifPresent(named -> by.computeIfAbsent(
-                                        named.value() instanceof buildup.shared.figure.Text text ? text.words() : "",
-                                        other -> new ArrayList<>())
-                                .add(notice.piece().orElse(""))));
-        return by.entrySet().stream()
-                .sorted(Comparator.comparing(Map.Entry::getKey))
-                .map(entry -> VerdictWords.FIXED_TO
-                        .with("pieces", Listing.names(entry.getValue()))
-                        .with("other", entry.getKey()))
-                .toList();
     }
 
     private List<Verdict.NotAsked> notAsked() {
