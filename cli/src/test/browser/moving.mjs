@@ -113,7 +113,7 @@ async function keys(page) {
     await page.keyboard.press('Control+A');
     await page.keyboard.type('50');
     assert.match(await page.locator('#said').textContent(), /^50° up/);
-    await page.getByRole('button', { name: 'millimetres' }).focus();
+    await page.getByRole('button', { name: 'millimeters' }).focus();
     await page.keyboard.press('Space');
     assert.equal(await page.locator('html').getAttribute('data-unit'), 'mm');
     const drawn = page.locator('.section [id*="-piece-"][role=button]').first();
@@ -129,7 +129,7 @@ export async function exchange(open, file, other) {
     const written = await readFile(other, 'utf8');
     const markup = written.slice(written.indexOf('<article'), written.indexOf('</main>'));
     const title = 'another title';
-    await page.getByRole('button', { name: 'millimetres' }).click();
+    await page.getByRole('button', { name: 'millimeters' }).click();
     await page.getByLabel('Altitude').fill('50');
     await page.locator('button.step').first().click();
     await page.getByRole('button', { name: 'bead', exact: true }).click();

@@ -44,7 +44,7 @@ export async function units(open, file) {
     const row = page.locator('.dark tbody tr').first().locator('td').nth(2);
     const drawing = page.locator('.section svg');
     assert.match(await drawing.innerText().catch(() => drawing.textContent()), /height/);
-    await page.getByRole('button', { name: 'millimetres' }).click();
+    await page.getByRole('button', { name: 'millimeters' }).click();
     assert.match(await height.innerText(), /^\d+(\.\d)? mm/);
     assert.match(await row.innerText(), / mm$/);
     assert.equal(await page.locator('[id$="-dimensions-in"]').isVisible(), false);
@@ -63,7 +63,7 @@ export async function accessible(open, ...files) {
             await faultless(page, `${file} at ${width}`);
             await page.locator('[id*="-piece-"][role=button]').first().focus();
             await page.locator('button.step').first().click();
-            await page.getByRole('button', { name: 'millimetres' }).click();
+            await page.getByRole('button', { name: 'millimeters' }).click();
             await faultless(page, `${file} at ${width}, one piece up and chosen`);
             await page.close();
         }

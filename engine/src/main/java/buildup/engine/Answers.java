@@ -74,9 +74,7 @@ public final class Answers {
         this.section = new Asked<>(notices ->
                 shape.answer().heldBy(Ties.fastened(shape.answer(), blocks.fastenings(), fixed.answer()), notices));
         this.backings = new Asked<>(notices -> Backings.of(
-                section.answer(),
-                fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()),
-                notices));
+                section.answer(), fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()), notices));
         this.approaches = new Asked<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
         // a search: run for whoever has come to the nails, also with an empty list of them
         this.proposals = new Asked<>(notices -> blocks.nailing()

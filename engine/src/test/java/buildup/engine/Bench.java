@@ -102,8 +102,8 @@ public final class Bench {
         notices.addAll(claims.unclaimed(document));
         Optional<Section> section =
                 notices.refused() ? Optional.empty() : Optional.of(Composer.compose(stack, placed, notices));
-        List<Backing> backings =
-                section.map(found -> Backings.of(found, java.util.Set.of(), notices)).orElse(List.of());
+        List<Backing> backings = section.map(found -> Backings.of(found, java.util.Set.of(), notices))
+                .orElse(List.of());
         return new Bench(stack, placed, section, backings, notices.sorted());
     }
 

@@ -43,7 +43,8 @@ public final class ComparisonHtml {
                         + "<details class=\"tables\"><summary>Every figure side by side</summary>\n");
         for (int i = 0; i < inches.size(); i++) {
             String id = "beside-" + (i + 1);
-            html.append("<h3 id=\"" + id + "\">" + Html.text(inches.get(i).title()) + "</h3>\n"
+            html.append("<h3 id=\"" + id + "\">"
+                    + Html.both(inches.get(i).title(), metric.get(i).title()) + "</h3>\n"
                     + HtmlTable.write(inches.get(i), metric.get(i), id, Map.of()));
         }
         return html + "</details>\n";

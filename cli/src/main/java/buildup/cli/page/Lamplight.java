@@ -7,8 +7,10 @@ import buildup.engine.look.light.Sunlight;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Point;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -96,7 +98,8 @@ record Lamplight(Answers known, String key) {
     }
 
     private static String attribute(String name, double value) {
-        return "data-" + name + "=\"" + LengthPrinter.decimals(Length.inches(value), DECIMALS) + "\"";
+        return "data-" + name + "=\""
+                + FigurePrinter.INCHES.bare(new Figure(Quantity.ANGLE, value, Rounding.decimals(DECIMALS))) + "\"";
     }
 
     private String field(String name, String label, int least, String value) {

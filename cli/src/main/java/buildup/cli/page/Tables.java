@@ -37,10 +37,12 @@ record Tables(Answers known, String key) {
             if (!inches.get(i).rows().isEmpty()) {
                 String id = key + "-table-" + (i + 1);
                 Title title = Title.of(inches.get(i).title());
-                way.append("<li><a href=\"#" + id + "\">" + Html.text(title.head()) + "</a></li>\n");
-                html.append("<section class=\"table\"><h3 id=\"" + id + "\">" + Html.text(title.head()) + "</h3>\n");
+                Title other = Title.of(metric.get(i).title());
+                String head = Html.both(title.head(), other.head());
+                way.append("<li><a href=\"#" + id + "\">" + head + "</a></li>\n");
+                html.append("<section class=\"table\"><h3 id=\"" + id + "\">" + head + "</h3>\n");
                 if (!title.rest().isEmpty()) {
-                    html.append("<p class=\"small\">" + Html.text(title.rest()) + "</p>\n");
+                    html.append("<p class=\"small\">" + Html.both(title.rest(), other.rest()) + "</p>\n");
                 }
                 html.append(HtmlTable.write(inches.get(i), metric.get(i), id, numbers) + "</section>\n");
             }

@@ -8,7 +8,7 @@
  * listens for the event {@code buildup:parts}, see {@link buildup.cli.page.Page#EXCHANGE}.
  *
  * <p>What does not depend on the light is drawn here; bands, front view and steps are drawn by the script, so that they
- * follow a light that nobody knew of when the page was written. Sizes stand in the page in inches and in millimetres,
+ * follow a light that nobody knew of when the page was written. Sizes stand in the page in inches and in millimeters,
  * and the style shows one of the two.
  */
 @NullMarked

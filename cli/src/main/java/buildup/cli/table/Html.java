@@ -32,11 +32,11 @@ public final class Html {
         return "<bdi>" + text(name) + "</bdi>";
     }
 
-    /** What is said one way in inches and another in millimetres; the page shows one of the two. */
-    public static String both(String inches, String millimetres) {
-        return inches.equals(millimetres)
+    /** What is said one way in inches and another in millimeters; the page shows one of the two. */
+    public static String both(String inches, String millimeters) {
+        return inches.equals(millimeters)
                 ? whole(inches)
-                : "<span class=\"in\">" + whole(inches) + "</span><span class=\"mm\">" + text(millimetres) + "</span>";
+                : "<span class=\"in\">" + whole(inches) + "</span><span class=\"mm\">" + text(millimeters) + "</span>";
     }
 
     /** A mixed number is not parted at its hyphen where a line ends. */

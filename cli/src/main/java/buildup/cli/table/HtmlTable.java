@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
- * Writes a table for a web page, its sizes in inches and in millimetres. The roles are spelled out, since a narrow page
+ * Writes a table for a web page, its sizes in inches and in millimeters. The roles are spelled out, since a narrow page
  * lays the cells of a row one after the other, and browsers then forget that they were a table.
  */
 public final class HtmlTable {
@@ -17,26 +17,26 @@ public final class HtmlTable {
     private static final Set<String> NAMED = Set.of("piece", "nailer", "on", "over", "by");
 
     private final Table inches;
-    private final Table millimetres;
+    private final Table millimeters;
     private final Map<String, Integer> numbers;
     private final StringBuilder html = new StringBuilder();
 
-    private HtmlTable(Table inches, Table millimetres, Map<String, Integer> numbers) {
+    private HtmlTable(Table inches, Table millimeters, Map<String, Integer> numbers) {
         this.inches = inches;
-        this.millimetres = millimetres;
+        this.millimeters = millimeters;
         this.numbers = numbers;
     }
 
     /**
      * The table without its title, which stands over it.
      *
-     * @param inches, millimetres the same table in both units
+     * @param inches, millimeters the same table in both units
      * @param labelledBy the id of what stands over it
      * @param numbers of what is called by name: a row bears the number of the first that it names, as
      *     {@code data-piece}
      */
-    public static String write(Table inches, Table millimetres, String labelledBy, Map<String, Integer> numbers) {
-        return new HtmlTable(inches, millimetres, numbers).table(labelledBy);
+    public static String write(Table inches, Table millimeters, String labelledBy, Map<String, Integer> numbers) {
+        return new HtmlTable(inches, millimeters, numbers).table(labelledBy);
     }
 
     private String table(String labelledBy) {
@@ -44,19 +44,20 @@ public final class HtmlTable {
         head();
         html.append("<tbody role=\"rowgroup\">\n");
         for (int i = 0; i < inches.rows().size(); i++) {
-            row(inches.rows().get(i), millimetres.rows().get(i));
+            row(inches.rows().get(i), millimeters.rows().get(i));
         }
         return html.append("</tbody>\n</table>\n").toString();
     }
 
     private void head() {
         html.append("<thead role=\"rowgroup\">\n<tr role=\"row\">");
-        for (Column column : inches.columns()) {
+        for (int i = 0; i < inches.columns().size(); i++) {
+            Column column = inches.columns().get(i);
             html.append(
                     column.heading().isEmpty()
                             ? "<td role=\"cell\"></td>"
                             : "<th role=\"columnheader\" scope=\"col\"" + side(column) + ">"
-                                    + Html.text(column.heading()) + "</th>");
+                                    + Html.both(column.heading(), metric(i)) + "</th>");
         }
         html.append("</tr>\n</thead>\n");
     }
@@ -75,10 +76,17 @@ public final class HtmlTable {
             html.append((head ? "<th role=\"rowheader\" scope=\"row\"" : "<td role=\"cell\"") + side(column));
             if (!column.heading().isEmpty()) {
                 html.append(" data-head=\"" + Html.text(column.heading()) + "\"");
+                if (!metric(i).equals(column.heading())) {
+                    html.append(" data-metric=\"" + Html.text(metric(i)) + "\"");
+                }
             }
             html.append(">" + content(i, cells.get(i), metric.get(i)) + (head ? "</th>" : "</td>"));
         }
         html.append("</tr>\n");
+    }
+
+    private String metric(int column) {
+        return millimeters.columns().get(column).heading();
     }
 
     private String content(int column, Cell cell, Cell metric) {

@@ -12,7 +12,12 @@ function sixteenths(inches) {
     return (fraction === '' ? String(whole) : whole === 0 ? fraction : `${whole}-${fraction}`) + mark;
 }
 
-const millimetres = (inches) => `${Math.round(inches * 254) / 10} mm`;
+// Tenths of a millimeter, marked in the same way.
+function millimeters(inches) {
+    const tenths = Math.round(inches * 254);
+    const off = inches - tenths / 254;
+    return tenths / 10 + (Math.abs(off) <= 1e-6 ? '' : off > 0 ? '+' : '-');
+}
 
 function made(name, attributes = {}, ...children) {
     const element = document.createElement(name);
@@ -24,7 +29,7 @@ function made(name, attributes = {}, ...children) {
 // A size in both units; the style shows one.
 const sized = (inches) => [
     made('span', { class: 'in' }, sixteenths(inches)),
-    made('span', { class: 'mm' }, millimetres(inches)),
+    made('span', { class: 'mm' }, millimeters(inches)),
 ];
 
 function readData(root) {

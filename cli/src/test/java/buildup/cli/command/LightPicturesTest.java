@@ -30,7 +30,7 @@ class LightPicturesTest {
     void the_front_names_each_shadow_with_its_size_and_caster() {
         assertThat(drawn("--view", "elevation"))
                 .contains("frieze face: 3-1/8- of 4-1/8 dark, by fascia")
-                .contains("drafting, 35.3\u00b0 up, 45.0\u00b0 off square from the left; 45.0\u00b0 in section.");
+                .contains("drafting, 35.3\u00b0 up, 45\u00b0 off square from the left; 45\u00b0 in section.");
     }
 
     @Test

@@ -34,6 +34,15 @@ class HtmlTableTest {
     }
 
     @Test
+    void a_heading_names_the_unit_that_the_page_shows() {
+        Table inches = new Table("t", Table.columns("piece", ">lb"), List.of(List.of(Cell.of("cap"), Cell.of("1.00"))));
+        Table metric = new Table("t", Table.columns("piece", ">kg"), List.of(List.of(Cell.of("cap"), Cell.of("0.45"))));
+        assertThat(HtmlTable.write(inches, metric, "id", Map.of()))
+                .contains("<span class=\"in\">lb</span><span class=\"mm\">kg</span></th>")
+                .contains("data-head=\"lb\" data-metric=\"kg\"");
+    }
+
+    @Test
     void headings_and_cells_are_escaped() {
         Table table = new Table("t", Table.columns("<i>"), List.of(List.of(Cell.of("<b>"))));
         assertThat(HtmlTable.write(table, table, "\"id", Map.of()))
@@ -41,8 +50,8 @@ class HtmlTableTest {
                 .doesNotContain("<i>", "<b>");
     }
 
-    private static String written(List<String> inches, List<String> millimetres) {
-        return HtmlTable.write(table(inches), table(millimetres), "a-table-1", Map.of("cap", 7));
+    private static String written(List<String> inches, List<String> millimeters) {
+        return HtmlTable.write(table(inches), table(millimeters), "a-table-1", Map.of("cap", 7));
     }
 
     private static Table table(List<String> cells) {

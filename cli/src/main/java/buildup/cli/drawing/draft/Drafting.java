@@ -1,8 +1,9 @@
 package buildup.cli.drawing.draft;
 
 import buildup.engine.section.stack.Stack;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
 
 /** Sizes and distances of the drawing, in: as large as is read at arm's length. */
 public final class Drafting {
@@ -32,34 +33,33 @@ public final class Drafting {
 
     private Drafting() {}
 
-    /** A size as the shop reads it. */
-    public static String shop(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
+    /** Figures as they stand on a drawing of a stack: in the unit of its document. */
+    public static FigurePrinter printer(Stack stack) {
+        return new FigurePrinter(stack.lengths().bareUnit());
     }
 
     /** A size in the unit of a stack, which stands with the sheet. */
     public static String size(Stack stack, double inches) {
-        return isMetric(stack)
-                ? LengthPrinter.millimetres(Length.inches(inches)).replace(" mm", "")
-                : shop(inches);
+        return printer(stack).bare(Figure.length(inches));
+    }
+
+    /** The same with its unit, in a sentence that may stand alone. */
+    public static String spelled(Stack stack, double inches) {
+        return size(stack, inches) + " " + Quantity.LENGTH.unit(printer(stack).metric());
     }
 
     /** The unit of its sizes, in full. */
     public static String units(Stack stack) {
-        return isMetric(stack) ? "millimetres" : "inches";
+        return printer(stack).metric() ? "millimeters" : "inches";
     }
 
-    /** The same, short, behind a size. */
-    public static String unit(Stack stack) {
-        return isMetric(stack) ? " mm" : " in";
+    /** A size in inches, where no document says the unit. */
+    public static String shop(double inches) {
+        return FigurePrinter.INCHES.bare(Figure.length(inches));
     }
 
-    private static boolean isMetric(Stack stack) {
-        return stack.lengths().bareUnit().isMetric();
-    }
-
-    /** A size as a plane or a knife is set. */
+    /** A size as a plane or a knife is set, in inches. */
     public static String decimals(double inches) {
-        return LengthPrinter.decimals(Length.inches(inches), 3);
+        return FigurePrinter.INCHES.bare(Figure.fine(inches));
     }
 }

@@ -10,28 +10,51 @@ import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Quarter inches, counted from the plane x = 0 and from the datum, each inch heavier. */
-public final class Grid {
-    private static final int PER_INCH = 4;
+/** A grid counted from the plane x = 0 and from the datum, in the unit that the shop measures in. */
+public enum Grid {
+    /** Quarter inches, each inch heavier. */
+    INCHES(4, "Grid 1/4 in."),
+    /** Five millimeters, each centimeter heavier. */
+    MILLIMETERS(2, "Grid 5 mm.");
 
-    private Grid() {}
+    private static final double CENTIMETER = 1 / 2.54;
 
-    public static List<Item> over(Box window, List<Box> texts) {
-        List<Segment> quarters = new ArrayList<>();
-        List<Segment> inches = new ArrayList<>();
+    private final int parts;
+    private final String words;
+
+    Grid(int parts, String words) {
+        this.parts = parts;
+        this.words = words;
+    }
+
+    /** The grid of a document. */
+    public static Grid of(boolean metric) {
+        return metric ? MILLIMETERS : INCHES;
+    }
+
+    /** What it is, in a sentence. */
+    public String words() {
+        return words;
+    }
+
+    /** The lines over a window, broken round texts. */
+    public List<Item> over(Box window, List<Box> texts) {
+        double step = (this == MILLIMETERS ? CENTIMETER : 1) / parts;
+        List<Segment> fine = new ArrayList<>();
+        List<Segment> heavy = new ArrayList<>();
         for (Run run : Run.values()) {
-            long last = (long) Math.floor(run.other().most(window) * PER_INCH);
-            for (long k = (long) Math.ceil(run.other().least(window) * PER_INCH); k <= last; k++) {
-                Line line = run.line(run.least(window), run.most(window), (double) k / PER_INCH);
-                (k % PER_INCH == 0 ? inches : quarters).addAll(Boxes.broken(line, texts));
+            long last = (long) Math.floor(run.other().most(window) / step);
+            for (long k = (long) Math.ceil(run.other().least(window) / step); k <= last; k++) {
+                Line line = run.line(run.least(window), run.most(window), k * step);
+                (k % parts == 0 ? heavy : fine).addAll(Boxes.broken(line, texts));
             }
         }
         List<Item> items = new ArrayList<>();
-        if (!quarters.isEmpty()) {
-            items.add(new Path(quarters, false, LineStyle.GRID));
+        if (!fine.isEmpty()) {
+            items.add(new Path(fine, false, LineStyle.GRID));
         }
-        if (!inches.isEmpty()) {
-            items.add(new Path(inches, false, LineStyle.GRID_INCH));
+        if (!heavy.isEmpty()) {
+            items.add(new Path(heavy, false, LineStyle.GRID_INCH));
         }
         return items;
     }

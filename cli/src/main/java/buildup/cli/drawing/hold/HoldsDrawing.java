@@ -140,16 +140,18 @@ public final class HoldsDrawing {
 
     private String words(Fixed nail) {
         String name = given ? nail.fastening().name() : section.name(nail.piece());
-        return name + ": " + nail.fastening().use().call() + ", bite " + Drafting.size(section.stack(), nail.bite());
+        return name + ": "
+                + Drafting.printer(section.stack()).bare(nail.fastening().use().phrase()) + ", bite "
+                + Drafting.size(section.stack(), nail.bite());
     }
 
     private List<Item> legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
-                .text("What holds it, full size. Bearings and weights for a foot of run; loads counted.")
+                .text("What holds it, full size. Bearings, and weights along the run; loads counted.")
                 .text(Strength.CAUTION)
                 .sample("bearing", at -> sample(at, LineStyle.BEARING))
-                .sample("where the weight above it falls", at -> sample(at, LineStyle.FALL))
+                .sample("resultant of the weight above it", at -> sample(at, LineStyle.FALL))
                 .sample(
                         given ? "nail or screw" : "where a nail could go",
                         at -> sample(at, given ? LineStyle.NAIL : LineStyle.COULD))

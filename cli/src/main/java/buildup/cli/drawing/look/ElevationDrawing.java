@@ -80,8 +80,8 @@ public final class ElevationDrawing {
         items.add(legend.moved(picture.back() - words.back(), picture.bottom() - 2 * size - words.top()));
         return Sheets.around(
                 section.stack().title() + ", front",
-                "Front view of " + Drafting.size(section.stack(), run) + Drafting.unit(section.stack()) + " of run, "
-                        + Lamps.words(lighting),
+                "Front view of " + Drafting.spelled(section.stack(), run) + " of run, "
+                        + Lamps.words(lighting, Drafting.printer(section.stack())),
                 items,
                 2 * size);
     }
@@ -246,9 +246,9 @@ public final class ElevationDrawing {
         }
         return new Legend(measure, size)
                 .title(section.stack().title())
-                .text("Front of " + Drafting.size(section.stack(), run) + Drafting.unit(section.stack())
+                .text("Front of " + Drafting.spelled(section.stack(), run)
                         + " of run, both ends returned; full size. Sizes in " + Drafting.units(section.stack()) + ".")
-                .text(Lamps.words(lighting))
+                .text(Lamps.words(lighting, Drafting.printer(section.stack())))
                 .sample("in cast shadow", at -> swatch(at, CAST))
                 .sample("turned away from the light", at -> swatch(at, SHADE))
                 .items();

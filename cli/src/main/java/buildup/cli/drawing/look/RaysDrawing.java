@@ -86,7 +86,8 @@ public final class RaysDrawing {
                 picture.bottom() - size - legend.box().top()));
         return Sheets.around(
                 section.stack().title() + ", light and sight",
-                "Section with rays of light and sight lines. " + Lamps.words(lighting),
+                "Section with rays of light and sight lines. "
+                        + Lamps.words(lighting, Drafting.printer(section.stack())),
                 items,
                 2 * size);
     }
@@ -205,11 +206,11 @@ public final class RaysDrawing {
         return new Legend(measure, size)
                 .title(section.stack().title())
                 .text("Section with light and sight, full size.")
-                .text(Lamps.words(lighting))
+                .text(Lamps.words(lighting, Drafting.printer(section.stack())))
                 .sample("lit", at -> sample(at, LineStyle.LIT))
                 .sample("turned away from the light (shade)", at -> sample(at, LineStyle.SHADE))
                 .sample("in cast shadow", at -> sample(at, LineStyle.CAST))
-                .sample("ray past a casting arris to the edge of its shadow", at -> sample(at, LineStyle.RAY))
+                .sample("ray past the casting edge to the end of its shadow", at -> sample(at, LineStyle.RAY))
                 .sample("sight line past what hides", at -> sample(at, LineStyle.SIGHT))
                 .items();
     }

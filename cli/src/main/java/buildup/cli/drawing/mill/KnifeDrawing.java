@@ -19,8 +19,10 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,7 +65,7 @@ public final class KnifeDrawing {
                         false,
                         LineStyle.PLANE))));
         Box picture = Box.around(items.stream().map(Item::box).toList());
-        Group check = new Group("check", FullSize.level(measure, Point.ORIGIN));
+        Group check = new Group("check", FullSize.INCHES.level(measure, Point.ORIGIN));
         items.add(check.moved(
                 picture.back() - check.box().back(),
                 picture.bottom() - 2 * size - check.box().top()));
@@ -129,6 +131,6 @@ public final class KnifeDrawing {
     }
 
     private static String decimals(double figure, int places) {
-        return LengthPrinter.decimals(Length.inches(figure), places);
+        return FigurePrinter.INCHES.bare(new Figure(Quantity.COUNT, figure, Rounding.decimals(places)));
     }
 }

@@ -101,7 +101,7 @@ public final class QuoteSheet {
         }
         head();
         flow(profiles);
-        items.addAll(FullSize.level(measure, new Point(0.02, y), printer.metric()));
+        items.addAll(FullSize.of(printer.metric()).level(measure, new Point(0.02, y)));
         y -= GAP;
         new SheetTables(printer).of(QuoteSheets.prices(quote)).forEach(this::table);
         assumed();

@@ -17,8 +17,8 @@ import buildup.engine.room.sticks.Piece;
 import buildup.engine.room.sticks.Stick;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -127,6 +127,6 @@ final class PieceCards {
     }
 
     private static String degrees(double angle) {
-        return LengthPrinter.decimals(Length.inches(angle), 1) + "\u00B0";
+        return FigurePrinter.INCHES.print(Figure.angle(angle));
     }
 }

@@ -13,37 +13,42 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 
 /** What is dimensioned: each reveal, each step from piece to piece, the height of each piece that shows, the whole. */
 final class Measures {
     private final Section section;
     private final View view;
-    private final DoubleFunction<String> size;
+    private final FigurePrinter printer;
     private final List<Measure> measures = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    private Measures(Section section, View view, DoubleFunction<String> size) {
+    private Measures(Section section, View view, FigurePrinter printer) {
         this.section = section;
         this.view = view;
-        this.size = size;
+        this.printer = printer;
     }
 
     static Measures of(Section section, View view) {
-        return of(section, view, inches -> Drafting.size(section.stack(), inches));
+        return of(section, view, Drafting.printer(section.stack()));
     }
 
-    /** @param size how a size in inches is written */
-    static Measures of(Section section, View view, DoubleFunction<String> size) {
-        Measures measures = new Measures(section, view, size);
+    /** @param printer of the sizes */
+    static Measures of(Section section, View view, FigurePrinter printer) {
+        Measures measures = new Measures(section, view, printer);
         section.reveals().forEach(measures::reveal);
         measures.steps();
         measures.heights();
         measures.whole();
         return measures;
+    }
+
+    private String size(double inches) {
+        return printer.bare(Figure.length(inches));
     }
 
     List<Measure> list() {
@@ -63,13 +68,13 @@ final class Measures {
     }
 
     private void near(Run run, Point p, Point q, String words) {
-        String between = size.apply(Math.abs(run.along(p) - run.along(q)));
+        String between = size(Math.abs(run.along(p) - run.along(q)));
         add(new Measure(run, Measure.Where.NEAR, p, q, Optional.empty(), List.of(between), words));
     }
 
     private void reveal(Reveal reveal) {
-        String words = Section.letter(reveal.piece()) + " shows " + size.apply(reveal.amount()) + " past "
-                + letter(reveal.over());
+        String words =
+                Section.letter(reveal.piece()) + " shows " + size(reveal.amount()) + " past " + letter(reveal.over());
         switch (reveal.along()) {
             case LEVEL -> near(Run.LEVEL, reveal.at(), reveal.to(), words);
             case UPRIGHT -> near(Run.UPRIGHT, reveal.at(), reveal.to(), words);
@@ -96,7 +101,7 @@ final class Measures {
                         Run.LEVEL,
                         outermost(before.body(), row.from()),
                         outermost(row.body(), row.from()),
-                        letter(row.body()) + " stands " + size.apply(Math.abs(step))
+                        letter(row.body()) + " stands " + size(Math.abs(step))
                                 + (step > 0 ? " out from " : " back from ") + letter(before.body()));
             }
         }
@@ -137,7 +142,7 @@ final class Measures {
             Box box = body.outline().box();
             boolean whole = box.height() > view.stack().height() - Tolerance.TOUCHING;
             if (!whole && (body.trim() || body.nailer() && showing.contains(i))) {
-                String high = size.apply(box.height());
+                String high = size(box.height());
                 add(new Measure(
                         Run.UPRIGHT,
                         Measure.Where.LANE,
@@ -161,7 +166,7 @@ final class Measures {
     }
 
     private void whole(Run run, Point from, Point to, String what) {
-        String between = size.apply(run.along(to) - run.along(from));
+        String between = size(run.along(to) - run.along(from));
         String words = what + " " + between;
         add(new Measure(run, Measure.Where.OUTSIDE, from, to, Optional.empty(), List.of(words, between), words));
     }

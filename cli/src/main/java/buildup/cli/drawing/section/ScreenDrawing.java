@@ -1,6 +1,5 @@
 package buildup.cli.drawing.section;
 
-import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Run;
 import buildup.cli.drawing.draft.Scale;
 import buildup.cli.drawing.draft.View;
@@ -28,19 +27,18 @@ import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.region.Bound;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.DoubleFunction;
 
 /**
  * The section for a screen: on a sheet of one size whatever the stack's, so that its letters are read on a telephone.
  * Everything that belongs to one piece lies in groups with the piece's number, and the dimensions are there in inches
- * and in millimetres, to be shown one at a time.
+ * and in millimeters, to be shown one at a time.
  *
  * @param scene with the groups {@code hatch-N}, {@code edge-N}, {@code piece-N} (the areas) and {@code letter-N} of the
  *     body number N, {@code voids} and {@code void-words}, {@code dimensions-in} and {@code dimensions-mm}
@@ -61,6 +59,8 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
 
     private static final double CHORD = 0.002;
 
+    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
+
     /** One set of letters and dimensions over the same wood. */
     private record Lettering(List<Item> letters, List<Item> dimensions, List<Box> texts) {}
 
@@ -73,8 +73,8 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         View view = whole.scaled(scale);
         Wood wood = Wood.of(section, view);
         List<Ring> voids = voids(section, view);
-        Lettering inches = lettering(section, whole, view, wood, voids, measure, Drafting::shop);
-        Lettering metric = lettering(section, whole, view, wood, voids, measure, ScreenDrawing::millimetres);
+        Lettering inches = lettering(section, whole, view, wood, voids, measure, FigurePrinter.INCHES);
+        Lettering metric = lettering(section, whole, view, wood, voids, measure, MILLIMETERS);
         List<Item> items = new ArrayList<>();
         grid(view, scale).ifPresent(items::add);
         List<Item> air = voids.stream()
@@ -97,10 +97,6 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         group("dimensions-in", inches.dimensions()).ifPresent(items::add);
         group("dimensions-mm", metric.dimensions()).ifPresent(items::add);
         return sheet(section, items, scale);
-    }
-
-    private static String millimetres(double inches) {
-        return LengthPrinter.millimetres(Length.inches(inches)).replace(" mm", "");
     }
 
     private static Optional<Item> group(String id, List<Item> items) {
@@ -126,7 +122,7 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
             Wood wood,
             List<Ring> voids,
             TextMeasure measure,
-            DoubleFunction<String> size) {
+            FigurePrinter printer) {
         Clearances clearances = new Clearances(view);
         wood.breaks().forEach(clearances::addBreak);
         Map<String, Tags> tags = new LinkedHashMap<>();
@@ -145,7 +141,7 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         tags.forEach((id, own) -> group(id, own.items()).ifPresent(letters::add));
         Dimensioner dimensioner = new Dimensioner(view, clearances, measure);
         // the heights of single pieces stand in the tables: their lanes would take the width that letters need
-        dimensioner.lay(Measures.of(section, whole, size).list().stream()
+        dimensioner.lay(Measures.of(section, whole, printer).list().stream()
                 .filter(one -> one.where() != Measure.Where.LANE)
                 .map(one -> one.scaled(view.scale()))
                 .toList());

@@ -100,9 +100,13 @@ public final class SectionDrawing {
     private String description() {
         int pieces = section.pieces().size();
         return "Full-size section of " + pieces + (pieces == 1 ? " piece, " : " pieces, ")
-                + Drafting.size(section.stack(), section.totals().height()) + Drafting.unit(section.stack())
+                + Drafting.spelled(section.stack(), section.totals().height())
                 + " high, projection "
-                + Drafting.size(section.stack(), section.totals().projection()) + Drafting.unit(section.stack()) + ".";
+                + Drafting.spelled(section.stack(), section.totals().projection()) + ".";
+    }
+
+    private boolean metric() {
+        return Drafting.printer(section.stack()).metric();
     }
 
     private String title() {
@@ -139,14 +143,15 @@ public final class SectionDrawing {
         drawn.add(new Group("dimensions", dimensioner.items()));
         drawn.add(new Group("letters", letters));
         Box whole = drawn.stream().map(Item::box).reduce(view.window(), Box::with);
-        Optional<Group> check = FullSize.within(whole, clearances, measure);
+        Optional<Group> check = FullSize.of(metric()).within(whole, clearances, measure);
         check.ifPresent(drawn::add);
         List<Item> items = new ArrayList<>();
-        items.add(new Group("grid", Grid.over(view.window(), clearances.texts())));
+        items.add(new Group("grid", Grid.of(metric()).over(view.window(), clearances.texts())));
         plane(clearances.texts()).ifPresent(items::add);
         items.addAll(drawn);
-        Optional<Block> beside =
-                check.isPresent() ? Optional.empty() : Optional.of(Block.of(FullSize.upright(measure)));
+        Optional<Block> beside = check.isPresent()
+                ? Optional.empty()
+                : Optional.of(Block.of(FullSize.of(metric()).upright(measure)));
         return Arrangement.all(
                 Block.of(new Group("section", items)),
                 PieceTable.of(section, measure),
@@ -201,7 +206,7 @@ public final class SectionDrawing {
 
     private List<String> notes(Measures measures, Dimensioner dimensioner) {
         List<String> notes = new ArrayList<>();
-        notes.add("Grid 1/4 in. Projections are from the plane x = 0."
+        notes.add(Grid.of(metric()).words() + " Projections are from the plane x = 0."
                 + " A size with + or - is truly a little more or less.");
         measures.notes().forEach(note -> notes.add(note + "."));
         dimensioner.leftOut().forEach(left -> notes.add(left.words() + "."));

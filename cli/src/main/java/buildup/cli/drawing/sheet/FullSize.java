@@ -16,25 +16,39 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * Lines of 4 in, of 100 mm in metric jobs, one each way: a printer that scales does not always scale both alike.
- */
-public final class FullSize {
-    static final double LENGTH = 4;
-    private static final String WORDS = "Full size only if this line is ";
-    private static final double MILLIMETERS = 25.4;
+/** Lines of a known length, one each way: a printer that scales does not always scale both alike. */
+public enum FullSize {
+    /** 4 in, with a tick at each inch. */
+    INCHES(4, 4, "Full size only if this line is 4 in"),
+    /** 100 mm, with a tick at each centimeter. */
+    MILLIMETERS(100 / 25.4, 10, "Full size only if this line is 100 mm");
+
     private static final double END = 0.09;
-    private static final double INCH = 0.045;
+    private static final double TICK = 0.045;
     private static final double STEP = 0.05;
 
-    private FullSize() {}
+    private final double length;
+    private final int ticks;
+    private final String words;
 
-    public static Group upright(TextMeasure measure) {
-        return new Group("full-size-upright", items(measure, Run.UPRIGHT, Point.ORIGIN, false));
+    FullSize(double length, int ticks, String words) {
+        this.length = length;
+        this.ticks = ticks;
+        this.words = words;
+    }
+
+    /** The line of a document. */
+    public static FullSize of(boolean metric) {
+        return metric ? MILLIMETERS : INCHES;
+    }
+
+    /** The upright one. */
+    public Group upright(TextMeasure measure) {
+        return new Group("full-size-upright", items(measure, Run.UPRIGHT, 0, 0));
     }
 
     /** The upright one where nothing else lies within the picture's box, as far right and down as can be. */
-    public static Optional<Group> within(Box picture, Clearances clearances, TextMeasure measure) {
+    public Optional<Group> within(Box picture, Clearances clearances, TextMeasure measure) {
         Group line = upright(measure);
         Box own = line.box();
         for (double face = picture.face(); face - own.width() > picture.back(); face -= STEP) {
@@ -50,36 +64,21 @@ public final class FullSize {
     }
 
     /** @param start the left end */
-    public static List<Item> level(TextMeasure measure, Point start) {
-        return level(measure, start, false);
+    public List<Item> level(TextMeasure measure, Point start) {
+        return items(measure, Run.LEVEL, start.x(), start.y());
     }
 
-    /**
-     * The same, of 100 mm where the job is metric.
-     *
-     * @param start the left end
-     */
-    public static List<Item> level(TextMeasure measure, Point start, boolean metric) {
-        return items(measure, Run.LEVEL, start, metric);
-    }
-
-    private static List<Item> items(TextMeasure measure, Run run, Point start, boolean metric) {
-        double along = run == Run.LEVEL ? start.x() : start.y();
-        double across = run == Run.LEVEL ? start.y() : start.x();
-        int steps = metric ? 10 : 4;
-        double step = metric ? 10 / MILLIMETERS : 1;
-        double length = steps * step;
+    private List<Item> items(TextMeasure measure, Run run, double along, double across) {
         List<Segment> lines = new ArrayList<>();
         lines.add(run.line(along, along + length, across));
-        for (int i = 0; i <= steps; i++) {
-            double half = i % steps == 0 ? END : INCH;
-            lines.add(run.other().line(across - half, across + half, along + i * step));
+        for (int tick = 0; tick <= ticks; tick++) {
+            double half = tick % ticks == 0 ? END : TICK;
+            lines.add(run.other().line(across - half, across + half, along + tick * length / ticks));
         }
         double aside = END + 0.08 + Drafting.TEXT * Label.CAPITALS / 2;
         Point middle = run.point(along + length / 2, run == Run.LEVEL ? across + aside : across - aside);
         return List.of(
                 new Path(lines, false, LineStyle.CHECK),
-                Label.centred(
-                        measure, WORDS + (metric ? "100 mm" : "4 in"), middle, Drafting.TEXT, run == Run.UPRIGHT));
+                Label.centred(measure, words, middle, Drafting.TEXT, run == Run.UPRIGHT));
     }
 }

@@ -38,7 +38,7 @@ public final class TitleBlock {
         block.lines(stack.title().isBlank() ? "Untitled stack" : stack.title(), Drafting.TITLE, 0.3, 3);
         block.lines("Section, full size. Sizes in " + Drafting.units(stack) + ".", Drafting.TEXT, LINE, 2);
         block.y -= 0.38;
-        block.items.addAll(FullSize.level(measure, new Point(0.02, block.y)));
+        block.items.addAll(FullSize.of(Drafting.printer(stack).metric()).level(measure, new Point(0.02, block.y)));
         block.y -= 0.14;
         block.key(looks);
         notes.forEach(note -> block.lines(note, Drafting.TEXT, LINE, 3));

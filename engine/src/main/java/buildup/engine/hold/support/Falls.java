@@ -38,10 +38,7 @@ final class Falls {
         this.model = model;
         this.weights = weights;
         this.movement = movement;
-        this.most = movement.shifts().stream()
-                .mapToDouble(Falls::size)
-                .max()
-                .orElse(0);
+        this.most = movement.shifts().stream().mapToDouble(Falls::size).max().orElse(0);
     }
 
     /**

@@ -48,16 +48,18 @@ final class SupportNotices {
                     + " kind {byRule}.",
             "");
 
-    static final Kind LOAD_ON_NOTHING =
-            DocumentCodes.UNKNOWN_NAME.refusal("Load '{load}' is on no piece{called}.", "");
+    static final Kind LOAD_ON_NOTHING = DocumentCodes.UNKNOWN_NAME.refusal("Load '{load}' is on no piece{called}.", "");
 
     private static final Code NO_LOAD_THERE = Code.of("not-a-load", "A load is not given, or cannot be read.");
 
-    static final Kind NOT_A_LOAD = NO_LOAD_THERE.refusal("Load '{load}': '{asked}' is not a load.", "Write 'load: 20 lb/ft' (or N/m).");
+    static final Kind NOT_A_LOAD =
+            NO_LOAD_THERE.refusal("Load '{load}': '{asked}' is not a load.", "Write 'load: 20 lb/ft' (or N/m).");
 
-    static final Kind NO_LOAD = NO_LOAD_THERE.refusal("Load '{load}' says no load.", "Write 'load: 20 lb/ft' (or N/m).");
+    static final Kind NO_LOAD =
+            NO_LOAD_THERE.refusal("Load '{load}' says no load.", "Write 'load: 20 lb/ft' (or N/m).");
 
-    static final Kind LOAD_NOWHERE = StackNotices.NOT_A_PLACE.refusal("Load '{load}' has no place.", "Give 'out:', its distance from the wall plane.");
+    static final Kind LOAD_NOWHERE = StackNotices.NOT_A_PLACE.refusal(
+            "Load '{load}' has no place.", "Give 'out:', its distance from the wall plane.");
 
     static final Kind LOAD_BESIDE = Code.of("load-beyond-the-stack", "A load stands in the air beside its piece.")
             .problem(

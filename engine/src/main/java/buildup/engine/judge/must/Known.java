@@ -82,8 +82,9 @@ final class Known {
 
     /** The columns of that word: those of that heading, then those of that key. */
     List<Source> named(String word) {
-        List<Source> found = new ArrayList<>(
-                sources().stream().filter(source -> word(source.column()).equals(word)).toList());
+        List<Source> found = new ArrayList<>(sources().stream()
+                .filter(source -> word(source.column()).equals(word))
+                .toList());
         sources().stream()
                 .filter(source -> source.column().key().toLowerCase(Locale.ROOT).equals(word))
                 .filter(source -> !found.contains(source))

@@ -50,7 +50,10 @@ final class Holding {
                                                 facts.section(), whole.closing().orElseThrow()))
                                 .with("factor", factor));
             case NO ->
-                Ruling.of(Topic.STANDS, Reply.NO, FallWords.of(facts.section(), whole.falls().get(0)));
+                Ruling.of(
+                        Topic.STANDS,
+                        Reply.NO,
+                        FallWords.of(facts.section(), whole.falls().get(0)));
             case STANDS -> {
                 List<String> hanging = names(Trust.Why.HANGS);
                 Ruling ruling = hanging.isEmpty()
@@ -100,7 +103,10 @@ final class Holding {
                 .with("out", Figure.length(row.nail().head().x()))
                 .with("up", Figure.length(row.nail().head().y()))
                 .with("every", Figure.length(row.spacing()))
-                .with("holds", Figure.lineForce(row.pull()).rounded(Rounding.decimals(1).to(Rounding.Side.DOWN)));
+                .with(
+                        "holds",
+                        Figure.lineForce(row.pull())
+                                .rounded(Rounding.decimals(1).to(Rounding.Side.DOWN)));
     }
 
     private Ruling held() {
@@ -149,7 +155,8 @@ final class Holding {
             String on = trust.on().isPresent() ? facts.section().name(trust.on().getAsInt()) : "";
             Map<String, List<String>> to = trust.why() == Trust.Why.COUNTS_AS_FIXED ? nailed : said;
             if (trust.why() == Trust.Why.COUNTS_AS_FIXED || trust.why() == Trust.Why.SAID) {
-                to.computeIfAbsent(on, other -> new ArrayList<>()).add(facts.section().name(trust.piece()));
+                to.computeIfAbsent(on, other -> new ArrayList<>())
+                        .add(facts.section().name(trust.piece()));
             }
         }
         List<Phrase> phrases = new ArrayList<>();
