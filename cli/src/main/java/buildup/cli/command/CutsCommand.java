@@ -4,7 +4,7 @@ import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
-import buildup.cli.report.CutsBeside;
+import buildup.cli.compare.CutsComparison;
 import buildup.cli.report.CutsTelling;
 import buildup.cli.report.NoticeText;
 import buildup.cli.tell.Json;
@@ -152,15 +152,18 @@ final class CutsCommand implements Callable<Integer> {
         boolean two = all.size() == 2;
         return switch (format) {
             case text ->
-                two ? CutsBeside.write(all.get(0), all.get(1)) : told.get(0).text();
-            case json -> two ? beside(told.get(0), told.get(1)) : told.get(0).json();
+                two ? new CutsComparison(all.get(0), all.get(1)).text() : told.get(0).text(output.isPresent());
+            case json -> two ? beside(all, told) : told.get(0).json();
             case csv -> Told.csv(told);
-            case html -> Told.html(told);
+            case html -> Told.html(told, two ? new CutsComparison(all.get(0), all.get(1)).tables() : List.of());
         };
     }
 
-    private static String beside(Told a, Told b) {
-        return new Json().put("a", a.object()).put("b", b.object()).written() + "\n";
+    private static String beside(List<Cuts> all, List<Told> told) {
+        Json json = new Json()
+                .put("a", told.get(0).object())
+                .put("b", told.get(1).object());
+        return new CutsComparison(all.get(0), all.get(1)).put(json).written() + "\n";
     }
 
     private void say(List<Cuts> all) {

@@ -190,7 +190,7 @@ final class ProfileCommand implements Callable<Integer> {
                             case json -> told.json();
                             case csv -> told.csv();
                             case html -> told.html();
-                            default -> told.text();
+                            default -> told.text(output.isPresent());
                         })
                 .map(text -> text.getBytes(StandardCharsets.UTF_8));
     }

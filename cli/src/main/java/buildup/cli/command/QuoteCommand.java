@@ -119,7 +119,7 @@ final class QuoteCommand implements Callable<Integer> {
             case json -> told.json();
             case csv -> told.csv();
             case html -> told.html();
-            default -> told.text();
+            default -> told.text(output.isPresent());
         };
     }
 }

@@ -2,6 +2,8 @@ package buildup.cli.command;
 
 import buildup.cli.page.TellPage;
 import buildup.cli.report.NoticeText;
+import buildup.cli.report.TextReport;
+import buildup.cli.table.Table;
 import buildup.cli.tell.Json;
 import buildup.cli.tell.SheetCsv;
 import buildup.cli.tell.TellText;
@@ -26,8 +28,10 @@ record Told(Telling telling, String place, Optional<String> file, List<Notice> n
         return new Told(telling, file, Optional.of(file), notices);
     }
 
-    String text() {
-        return TellText.write(telling);
+    /** @param kept in a file: what is said beside a text on the screen stands behind it there */
+    String text(boolean kept) {
+        return TellText.write(telling)
+                + (kept ? TextReport.notices(NoticeText.write(notices, place, telling.unit())) : "");
     }
 
     Json object() {
@@ -50,14 +54,19 @@ record Told(Telling telling, String place, Optional<String> file, List<Notice> n
     }
 
     String html() {
-        return html(List.of(this));
+        return html(List.of(this), List.of());
     }
 
-    /** Several beside each other. */
-    static String html(List<Told> all) {
-        return TellPage.of(all.stream()
+    /**
+     * Several beside each other.
+     *
+     * @param differences what stands above them
+     */
+    static String html(List<Told> all, List<Table> differences) {
+        List<TellPage.Part> parts = all.stream()
                 .map(one -> new TellPage.Part(
                         one.telling, one.place, NoticeText.said(one.notices, one.place, one.telling.unit())))
-                .toList());
+                .toList();
+        return TellPage.of(parts, differences);
     }
 }

@@ -32,29 +32,46 @@ record Tables(Answers known, String key) {
     static String html(
             String key, List<Table> inches, List<Table> metric, Map<String, Integer> numbers, List<String> below) {
         StringBuilder way = new StringBuilder();
+        for (int i = 0; i < inches.size(); i++) {
+            if (!inches.get(i).rows().isEmpty()) {
+                String head = Html.both(
+                        Title.of(inches.get(i).title()).head(),
+                        Title.of(metric.get(i).title()).head());
+                way.append("<li><a href=\"#" + id(key, i) + "\">" + head + "</a></li>\n");
+            }
+        }
+        return "<section class=\"tables\" aria-labelledby=\"" + key + "-tables\">\n<h2 id=\"" + key
+                + "-tables\">All tables</h2>\n<nav aria-labelledby=\"" + key + "-tables\"><ul>\n" + way
+                + "</ul></nav>\n"
+                + each(key, inches, metric, numbers) + "</section>\n<footer>"
+                + below.stream()
+                        .map(sentence -> "<p>" + Html.text(sentence) + "</p>")
+                        .collect(Collectors.joining("\n"))
+                + "</footer>\n";
+    }
+
+    private static String id(String key, int i) {
+        return key + "-table-" + (i + 1);
+    }
+
+    /** The tables alone, each under its title. */
+    static String each(String key, List<Table> inches, List<Table> metric, Map<String, Integer> numbers) {
         StringBuilder html = new StringBuilder();
         for (int i = 0; i < inches.size(); i++) {
             if (!inches.get(i).rows().isEmpty()) {
-                String id = key + "-table-" + (i + 1);
+                String id = id(key, i);
                 Title title = Title.of(inches.get(i).title());
                 Title other = Title.of(metric.get(i).title());
                 String head = Html.both(title.head(), other.head());
-                way.append("<li><a href=\"#" + id + "\">" + head + "</a></li>\n");
-                html.append("<section class=\"table\"><h3 id=\"" + id + "\">" + head + "</h3>\n");
+                html.append("<section class=\"table\"><h3 id=\"" + id + "\">" + head + "</h3>
+");
                 if (!title.rest().isEmpty()) {
                     html.append("<p class=\"small\">" + Html.both(title.rest(), other.rest()) + "</p>\n");
                 }
                 html.append(HtmlTable.write(inches.get(i), metric.get(i), id, numbers) + "</section>\n");
             }
         }
-        return "<section class=\"tables\" aria-labelledby=\"" + key + "-tables\">\n<h2 id=\"" + key
-                + "-tables\">All tables</h2>\n<nav aria-labelledby=\"" + key + "-tables\"><ul>\n" + way
-                + "</ul></nav>\n"
-                + html + "</section>\n<footer>"
-                + below.stream()
-                        .map(sentence -> "<p>" + Html.text(sentence) + "</p>")
-                        .collect(Collectors.joining("\n"))
-                + "</footer>\n";
+        return html.toString();
     }
 
     /** Numbers of the pieces by their names. */

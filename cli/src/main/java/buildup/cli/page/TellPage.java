@@ -27,8 +27,12 @@ public final class TellPage {
 
     private TellPage() {}
 
-    /** The page; several answers stand beside each other. */
-    public static String of(List<Part> parts) {
+    /**
+     * The page; several answers stand beside each other.
+     *
+     * @param differences tables that stand above them
+     */
+    public static String of(List<Part> parts, List<Table> differences) {
         Inline style = Inline.style();
         String title = parts.stream().map(TellPage::title).collect(Collectors.joining(" | "));
         return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n"
@@ -38,11 +42,20 @@ public final class TellPage {
                 + "<meta name=\"referrer\" content=\"no-referrer\">\n"
                 + "<title>" + Html.text(title) + "</title>\n<style>" + style.text() + "</style>\n</head>\n<body>\n"
                 + "<div class=\"bar\"><span class=\"maker\">Buildup</span></div>\n"
+                + above(differences)
                 + "<main class=\"" + (parts.size() > 1 ? "beside" : "alone") + "\">\n"
                 + IntStream.range(0, parts.size())
                         .mapToObj(i -> article(parts.get(i), Character.toString('a' + i)))
                         .collect(Collectors.joining())
                 + "</main>\n</body>\n</html>\n";
+    }
+
+    private static String above(List<Table> differences) {
+        return differences.isEmpty()
+                ? ""
+                : "<section id=\"changed\" aria-labelledby=\"changed-head\"><h2 id=\"changed-head\">What differs</h2>\n"
+                        + Tables.each("beside", differences, differences, Map.of())
+                        + "</section>\n";
     }
 
     private static String title(Part part) {

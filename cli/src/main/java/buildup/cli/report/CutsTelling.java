@@ -21,11 +21,10 @@ public final class CutsTelling {
     /** Of what programs are told of one stack; asked for by its name. */
     public static final Schema SCHEMA = new Schema(
             "cuts",
-            () -> FileSchema.of(
+            () -> FileSchema.ofOneOrTwo(
                     "cuts",
-                    "Cuts of one stack; of two, each is one of these under a and b",
-                    sheets(Optional.empty()),
-                    NoticeSheet.of(List.of(), Optional.empty())));
+                    "Cuts of one stack, or of two beside each other",
+                    FileSchema.content(sheets(Optional.empty()), NoticeSheet.of(List.of(), Optional.empty()))));
 
     private CutsTelling() {}
 

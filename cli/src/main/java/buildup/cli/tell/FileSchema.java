@@ -87,6 +87,21 @@ public final class FileSchema {
      * @param one the schema of an answer by itself
      */
     public static Json ofTwo(String name, String title, Json one) {
+        return head(name, title, NUMBERS).putAll(two()).put("$defs", new Json().put("one", one));
+    }
+
+    /**
+     * The schema of a file of one answer, or of two beside each other.
+     *
+     * @param one the schema of an answer by itself
+     */
+    public static Json ofOneOrTwo(String name, String title, Json one) {
+        return head(name, title, NUMBERS)
+                .put("anyOf", List.of(reference("one"), two()))
+                .put("$defs", new Json().put("one", one));
+    }
+
+    private static Json two() {
         Json properties = new Json()
                 .put("a", reference("the first"))
                 .put("b", reference("the second"))
@@ -94,10 +109,7 @@ public final class FileSchema {
         List<String> differences = List.of("figures", "differing", "differences");
         Json together = new Json();
         differences.forEach(key -> together.texts(key, differences));
-        return head(name, title, NUMBERS)
-                .putAll(SheetSchema.object(properties, List.of("a", "b")))
-                .put("dependentRequired", together)
-                .put("$defs", new Json().put("one", one));
+        return SheetSchema.object(properties, List.of("a", "b")).put("dependentRequired", together);
     }
 
     private static Json reference(String meaning) {

@@ -128,16 +128,35 @@ class CutsCommandTest {
     @Test
     void two_stacks_are_set_beside_each_other() {
         Ran ran = cuts(RAIL + STOCK, DEMO);
-        assertThat(ran.out()).contains("A: Rail", "B: Reading-room", "WHAT THEY TAKE", "B less A", "total");
+        assertThat(ran.out()).contains("A: Rail", "B: Reading-room", "WHAT IT TAKES", "B - A", "JOINTS to make", "total");
         assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
         assertThat(ran.err()).contains("A  problem", "A  note");
         assertThat(Ran.with((RAIL + STOCK).getBytes(UTF_8), "cuts", DEMO, "-").err())
                 .contains("B  problem", "B  note");
         Ran json = cuts(RAIL + STOCK, DEMO, "--format", "json");
-        assertThat(json.out()).contains("\"a\": {", "\"b\": {");
+        assertThat(json.out()).contains("\"a\": {", "\"b\": {", "\"differing\": ");
+        assertThat(Schemas.faults("cuts", json.out())).isEmpty();
+        assertThat(Schemas.faults("cuts", json.out().replace("\"differing\": ", "\"differing\": 0.5")))
+                .isNotEmpty();
+        assertThat(cuts(RAIL + STOCK, DEMO, "--format", "html").out())
+                .contains("What differs", "B - A", "id=\"a\"", "id=\"b\"");
         assertThat(parsed(cuts(RAIL + STOCK, DEMO, "--format", "csv").out()))
                 .hasSizeGreaterThan(20)
                 .anySatisfy(row -> assertThat(row).contains("Rail"));
+    }
+
+    @Test
+    void a_text_in_a_file_holds_what_was_said_too(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("cuts.txt");
+        Ran ran = cuts(RAIL + STOCK, "-o", file.toString());
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
+        assertThat(Files.readString(file))
+                .startsWith(cuts(RAIL + STOCK).out())
+                .contains("\nNOTICES\n", "is 200 long");
+        Ran nowhere = cuts(RAIL + STOCK, "-o", folder.resolve("none/cuts.txt").toString(), "--format", "json");
+        assertThat(nowhere.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(nowhere.out()).contains("output-folder-absent").doesNotContain("\"lengths\"");
     }
 
     @Test
@@ -166,7 +185,7 @@ class CutsCommandTest {
                 .as("pieces with their lengths and cuts, and no sticks")
                 .hasSize(4)
                 .anySatisfy(row -> assertThat(row).contains("A1", "200", "square"));
-        assertThat(cuts(RAIL, DEMO).out()).contains("A: Rail").doesNotContain("WHAT THEY TAKE");
+        assertThat(cuts(RAIL, DEMO).out()).contains("A: Rail").doesNotContain("WHAT IT TAKES");
     }
 
     @Test
@@ -272,7 +291,7 @@ class CutsCommandTest {
             Ran ran = Ran.with(METRIC.getBytes(UTF_8), "draw", "-", "--view", view, "-o", drawn.toString());
             assertThat(ran.code()).as(ran.err()).isNotEqualTo(ExitCode.REFUSED);
             assertThat(Files.readString(drawn))
-                    .contains("in millimetres", "2400")
+                    .contains("in millimeters", "2400")
                     .doesNotContain("94-1/2");
             if (view.equals("plan")) {
                 assertThat(Files.readString(drawn))

@@ -6,13 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.Ran;
 import buildup.cli.Schemas;
+import buildup.cli.Twin;
 import buildup.cli.command.files.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -96,28 +95,14 @@ class QuoteCommandTest {
         return Schemas.faults("quote", quote);
     }
 
-    /** The demo with each size as its exact millimeter value. */
-    private static final String TWIN = Ran.read(Ran.demo("reading-room-order.yaml"))
-            .replace("mill: usual", "mill: usual\nunits: mm")
-            .replace("out 1\n", "out 25.4\n")
-            .replace("drip 1/4 x 1/4", "drip 6.35 x 6.35")
-            .replace("out to 4-1/2", "out to 114.3")
-            .replace("up 3/8", "up 9.525")
-            .replace("ovolo in 1\n", "ovolo in 25.4\n")
-            .replace("in to 1/2", "in to 12.7")
-            .replace("down 1/2", "down 12.7")
-            .replace("cyma-crown 3-5/8", "cyma-crown 3-5/8\"")
-            .replace("[12']", "[3657.6]");
+    private static final String TWIN = Twin.of(Ran.read(Ran.demo("reading-room-order.yaml")));
 
     @Test
     void a_metric_order_has_the_same_figures_and_is_told_in_metric_units() {
-        JsonNode inches = new JsonMapper()
-                .readTree(Ran.of("quote", DEMO, "--format", "json").out());
-        JsonNode metric =
-                new JsonMapper().readTree(quote(TWIN, "--format", "json").out());
-        assertThat(metric.get("units").stringValue()).isEqualTo("mm");
-        assertThat(numbers(metric)).isEqualTo(numbers(inches));
-        assertThat(metric.at("/items/0/assumed").toString()).contains("28.00 mm deep on the steel");
+        String json = quote(TWIN, "--format", "json").out();
+        assertThat(json).contains("\"units\": \"mm\"", "28.00 mm deep on the steel");
+        assertThat(Twin.numbers(json))
+                .isEqualTo(Twin.numbers(Ran.of("quote", DEMO, "--format", "json").out()));
         String text = quote(TWIN).out();
         assertThat(text)
                 // 260 ft are 79.248 m; 14.46 a foot are 47.441 a meter; 332.29 board feet are 0.7841 cubic meters;
@@ -145,23 +130,6 @@ class QuoteCommandTest {
         assertThat(svg)
                 .contains(">114.3<", ">34.9+<", "79.25 m<", "this line is 100 mm", ">47.44<")
                 .doesNotContain(">4-1/2<", " ft<", "4 in<");
-    }
-
-    /** Every number of it, by its place. */
-    private static SortedMap<String, Double> numbers(JsonNode json) {
-        SortedMap<String, Double> numbers = new TreeMap<>();
-        collect(json, "", numbers);
-        return numbers;
-    }
-
-    private static void collect(JsonNode node, String place, SortedMap<String, Double> numbers) {
-        if (node.isNumber()) {
-            numbers.put(place, Math.rint(node.doubleValue() * 1e5) / 1e5 + 0.0);
-        }
-        node.properties().forEach(entry -> collect(entry.getValue(), place + "/" + entry.getKey(), numbers));
-        for (int i = 0; node.isArray() && i < node.size(); i++) {
-            collect(node.get(i), place + "/" + i, numbers);
-        }
     }
 
     @Test

@@ -84,7 +84,7 @@ public final class PlanDrawing {
         return Sheets.around(
                 title + ", plan",
                 "Plan of " + job.plan().runs().size()
-                        + " runs from above, the room below the wall, with every course at " + "every corner.",
+                        + " runs from above, the room below the wall, with every piece at every corner.",
                 items,
                 MARGIN);
     }
@@ -92,9 +92,9 @@ public final class PlanDrawing {
     private List<Item> legend() {
         return new Legend(measure, Drafting.TEXT)
                 .title(job.section().stack().title())
-                .text("Plan from above: the wall hatched, the room on the other side of the courses. Lengths are those"
+                .text("Plan from above: the wall hatched, the room on the other side of the pieces. Lengths are those"
                         + " of the wall, in " + Drafting.units(job.section().stack())
-                        + "; names of courses stand with their projections. Thin lines: blocking.")
+                        + "; names of pieces stand with their projections. Thin lines: nailers.")
                 .items();
     }
 

@@ -70,8 +70,8 @@ public final class SticksDrawing {
                 new Legend(measure, Drafting.TEXT)
                         .title(title)
                         .text("Sticks, drawn 1 : " + Math.max(1, Math.round(1 / scale))
-                                + " in their length; widths are not to scale. Pieces lie with their wall side up, lengths"
-                                + " from long point to long point, in "
+                                + " in their length; widths are not to scale. Lengths lie with their wall side up, and"
+                                + " are told from long point to long point, in "
                                 + Drafting.units(job.section().stack())
                                 + ". On the labels: M miter and B bevel with the stick flat on the"
                                 + " table.")
@@ -198,7 +198,7 @@ public final class SticksDrawing {
     }
 
     private List<Item> rest(Stick.Strip strip, Box box) {
-        String words = "rest " + Drafting.size(job.section().stack(), Fine.inches(strip.rest()));
+        String words = "offcut " + Drafting.size(job.section().stack(), Fine.inches(strip.rest()));
         boolean fits = measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < box.width();
         Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
         return fits ? List.of(Label.centred(measure, words, middle, Drafting.TEXT, false)) : List.of();

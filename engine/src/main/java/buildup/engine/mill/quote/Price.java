@@ -35,6 +35,9 @@ public record Price(
         BigDecimal total,
         BigDecimal each) {
     private static final int CENTS = 2;
+
+    /** Decimals of a double that computing does not blur. */
+    private static final int COMPUTED = 9;
     private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
 
     static Price of(Item item, BigDecimal feet, Blank blank, Mill mill, Rates rates, Head head) {
@@ -42,7 +45,7 @@ public record Price(
                 BigDecimal.valueOf(mill.setUp().toInches()).divide(BigDecimal.valueOf(12), MathContext.DECIMAL64);
         BigDecimal run = feet.multiply(BigDecimal.ONE.add(item.waste())).add(setUpFeet);
         double boardFeet = blank.boardFeet(run.doubleValue(), mill.sound().doubleValue());
-        BigDecimal wood = cents(BigDecimal.valueOf(boardFeet)
+        BigDecimal wood = cents(clean(boardFeet)
                 .multiply(rates.wood().getOrDefault(item.wood().name(), BigDecimal.ZERO)));
         BigDecimal labor =
                 cents(run.divide(rates.prepared(), MathContext.DECIMAL64).multiply(rates.labor()));
@@ -84,6 +87,11 @@ public record Price(
     /** Hours that the machine runs. */
     public double hours(Head head) {
         return run * 12 / head.feed().toInches() / 60;
+    }
+
+    /** Without the digits that computing blurs, so that a half of a hundredth is one in every unit. */
+    private static BigDecimal clean(double computed) {
+        return BigDecimal.valueOf(computed).setScale(COMPUTED, RoundingMode.HALF_UP);
     }
 
     static BigDecimal cents(BigDecimal sum) {

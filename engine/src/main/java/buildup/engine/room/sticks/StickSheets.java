@@ -221,25 +221,29 @@ public final class StickSheets {
     }
 
     private static Sheet wood(Optional<CutList> list) {
-        return Sheet.of(
-                        "wood",
-                        "WOOD: shares in pieces, in offcuts that are kept, and wasted in kerfs, ends, edges, short"
-                                + " offcuts; lumber by nominal sizes",
-                        all(list, CutList::bills))
+        return Sheet.of("wood", "WOOD", all(list, CutList::bills))
                 .name("of", "stick", Bill::name)
                 .name("wood", "wood", Bill::wood)
                 .count("sticks", "sticks", Bill::sticks)
                 .measure("feet", "", Quantity.RUN, Bill::feet)
                 .measure("boardFeet", "", Quantity.BOARD_FEET, Bill::boardFeet)
-                .measure("used", "pieces", Quantity.SHARE, TENTHS, Bill::used)
+                .measure("used", "used", Quantity.SHARE, TENTHS, Bill::used)
                 .measure("kept", "kept", Quantity.SHARE, TENTHS, Bill::kept)
-                .measure("wasted", "waste", Quantity.SHARE, TENTHS, Bill::wasted)
+                .measure("wasted", "wasted", Quantity.SHARE, TENTHS, Bill::wasted)
                 .measureIf(
                         "price",
                         "price",
                         Quantity.MONEY,
                         Rounding.NEAREST,
                         bill -> bill.priced() ? OptionalDouble.of(bill.price() / HUNDREDTHS) : OptionalDouble.empty())
+                .table("WOOD: lumber by nominal sizes", "of", "wood", "sticks", "feet", "boardFeet", "price")
+                .table(
+                        "WHERE IT GOES: used in lengths; kept in offcuts; wasted in kerfs, ends, edges, short offcuts",
+                        "of",
+                        "wood",
+                        "used",
+                        "kept",
+                        "wasted")
                 .sheet();
     }
 

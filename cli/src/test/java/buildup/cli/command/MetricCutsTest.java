@@ -1,0 +1,118 @@
+package buildup.cli.command;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.cli.Ran;
+import buildup.cli.Twin;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The demo round the case, and its twin with each size as its exact millimeter value. */
+class MetricCutsTest {
+    private static final String DEMO = Ran.demo("reading-room-case.yaml").toString();
+    private static final String TWIN = Twin.of(Ran.read(Ran.demo("reading-room-case.yaml")));
+
+    /** A fraction that is no name of a board: 5/4x4 is one. */
+    private static final Pattern FRACTION = Pattern.compile("\\d/(?!4x)\\d");
+
+    /** Wood is measured on tenths of a millimeter, or on 64ths of an inch. */
+    private static final double STEP = 1.0 / 64 + 0.1 / 25.4;
+
+    private static Ran twin(String... options) {
+        String[] words = new String[options.length + 2];
+        words[0] = "cuts";
+        words[1] = "-";
+        System.arraycopy(options, 0, words, 2, options.length);
+        return Ran.with(TWIN.getBytes(UTF_8), words);
+    }
+
+    @Test
+    void the_figures_for_programs_are_those_of_the_job_in_inches() {
+        SortedMap<String, Double> inches = Twin.numbers(
+                Ran.of("cuts", DEMO, "--format", "json").out());
+        Ran ran = twin("--format", "json");
+        SortedMap<String, Double> metric = Twin.numbers(ran.out());
+        assertThat(ran.out()).contains("\"units\": \"mm\"");
+        assertThat(of(metric, "/lengths|/rounds|/scribes|/leans|/revealShifts|/coves|/joints|/rips"))
+                .isEqualTo(of(inches, "/lengths|/rounds|/scribes|/leans|/revealShifts|/coves|/joints|/rips"))
+                .hasSizeGreaterThan(300);
+        SortedMap<String, Double> pieces = of(inches, "/pieces/\\d+/length");
+        assertThat(of(metric, "/pieces/\\d+/length").keySet()).isEqualTo(pieces.keySet());
+        of(metric, "/pieces/\\d+/length")
+                .forEach((place, length) ->
+                        assertThat(length).as(place).isCloseTo(pieces.get(place), within(STEP)));
+        for (String figure : List.of("/cost/wood", "/cost/labor", "/cost/total", "/totals/feet", "/totals/boardFeet")) {
+            assertThat(metric.get(figure)).as(figure).isEqualTo(inches.get(figure));
+        }
+    }
+
+    private static SortedMap<String, Double> of(SortedMap<String, Double> numbers, String places) {
+        SortedMap<String, Double> some = new java.util.TreeMap<>(numbers);
+        some.keySet().removeIf(place -> !Pattern.compile("^(" + places + ")").matcher(place).find());
+        return some;
+    }
+
+    @Test
+    void the_text_is_metric_from_its_lengths_to_its_lumber() {
+        String text = twin().out();
+        assertThat(text.lines())
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotContainPattern(FRACTION));
+        assertThat(text)
+                .contains("Sizes in millimeters;")
+                // 15 in, 14 in, 98 in long; the wood of 123.3 ft and 56.4 board feet
+                .containsPattern("bead +left side +381 +355\\.6 +355\\.6 +0 +25\\.4")
+                .containsPattern("bead +front +2489\\.2 +2438\\.4")
+                .containsPattern("sticks, end to end, m +37\\.59\n")
+                .containsPattern("lumber, cubic meters +0\\.1331\n")
+                .contains("3657.6", "board 19.1- x 139.7")
+                .doesNotContain(" ft", "board feet", "inch");
+    }
+
+    @Test
+    void the_spreadsheet_is_in_millimeters() {
+        List<String> inches = rows(Ran.of("cuts", DEMO, "--format", "csv").out());
+        List<String> metric = rows(twin("--format", "csv").out());
+        assertThat(metric.get(0)).contains("length mm", "stick length mm", "begins at mm").doesNotContain(" in,");
+        assertThat(metric).hasSameSizeAs(inches);
+        for (int i = 1; i < metric.size(); i++) {
+            assertThat(length(metric.get(i)) / 25.4)
+                    .as(metric.get(i))
+                    .isCloseTo(length(inches.get(i)), within(STEP));
+        }
+    }
+
+    private static List<String> rows(String csv) {
+        return csv.lines().toList();
+    }
+
+    /** In the sixth column, behind a title in quotes that holds a comma. */
+    private static double length(String row) {
+        return Double.parseDouble(row.substring(row.indexOf("\",") + 2).split(",", -1)[4]);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"plan", "sticks"})
+    void the_pictures_are_in_millimeters(String view, @TempDir Path folder) {
+        Path drawn = folder.resolve(view + ".svg");
+        Ran ran = Ran.with(TWIN.getBytes(UTF_8), "draw", "-", "--view", view, "-o", drawn.toString());
+        assertThat(ran.code()).as(ran.err()).isNotEqualTo(ExitCode.REFUSED);
+        String labels = String.join("\n", Ran.read(drawn).split("<(?!tspan|/tspan)[^>]*>"));
+        assertThat(labels).contains("in millimeters", "2438.4").doesNotContainPattern(FRACTION);
+    }
+
+    @Test
+    void the_page_is_metric_too() {
+        assertThat(twin("--format", "html").out())
+                .startsWith("<!DOCTYPE html>")
+                .contains(">2489.2<", "cubic meters", "miter set-back left")
+                .doesNotContain(">98<");
+    }
+}
