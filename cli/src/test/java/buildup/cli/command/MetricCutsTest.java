@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.Ran;
 import buildup.cli.Twin;
+import buildup.cli.command.files.ExitCode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.SortedMap;
