@@ -63,8 +63,7 @@ record Tables(Answers known, String key) {
                 Title title = Title.of(inches.get(i).title());
                 Title other = Title.of(metric.get(i).title());
                 String head = Html.both(title.head(), other.head());
-                html.append("<section class=\"table\"><h3 id=\"" + id + "\">" + head + "</h3>
-");
+                html.append("<section class=\"table\"><h3 id=\"" + id + "\">" + head + "</h3>\n");
                 if (!title.rest().isEmpty()) {
                     html.append("<p class=\"small\">" + Html.both(title.rest(), other.rest()) + "</p>\n");
                 }
