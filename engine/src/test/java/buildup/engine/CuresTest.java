@@ -72,7 +72,7 @@ class CuresTest {
     private static List<Named> names(Notice notice) {
         return notice.values().stream()
                 .filter(named -> !(named.value() instanceof Figure))
-                .filter(named -> named.name().equals("other"))
+                .filter(named -> List.of("other", "edge").contains(named.name()))
                 .toList();
     }
 
@@ -96,6 +96,7 @@ class CuresTest {
             stacks++;
             metricStacks += metric ? 1 : 0;
             for (Notice notice : notices) {
+                saysNoInchesIn(metric, notice);
                 if (mechanical(notice)) {
                     cured.merge(notice.code() + (metric ? " mm" : " in"), 1, Integer::sum);
                     String after = edited(text, notice, words(metric));
@@ -184,6 +185,12 @@ class CuresTest {
         assertThat(notices(edited(feet, floats, NoticeWords.in(LengthUnit.FOOT))))
                 .extracting(Notice::code)
                 .doesNotContain("floating-piece");
+    }
+
+    private static void saysNoInchesIn(boolean metric, Notice notice) {
+        if (metric) {
+            assertThat(words(true).message(notice) + " " + words(true).cure(notice)).doesNotContainPattern("\\d/\\d");
+        }
     }
 
     /** Each size that a change types stands in the words of the cure, signs as printed. */
