@@ -189,7 +189,8 @@ class CuresTest {
 
     private static void saysNoInchesIn(boolean metric, Notice notice) {
         if (metric) {
-            assertThat(words(true).message(notice) + " " + words(true).cure(notice)).doesNotContainPattern("\\d/\\d");
+            assertThat(words(true).message(notice) + " " + words(true).cure(notice))
+                    .doesNotContainPattern("\\d/\\d");
         }
     }
 

@@ -36,7 +36,7 @@ public record Side(String word, double degrees) {
         boolean square = SQUARE.contains(this);
         return square
                 ? HEAD.with("side", word)
-                : (degrees < 0 ? TILTED_DOWN : TILTED_UP).with("tilt", Figure.angle(Math.round(Math.abs(degrees))));
+                : (degrees < 0 ? TILTED_DOWN : TILTED_UP).with("tilt", Figure.angle(Math.rint(Math.abs(degrees))));
     }
 
     static List<Side> with(List<Double> tilts) {

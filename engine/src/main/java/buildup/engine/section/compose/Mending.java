@@ -150,11 +150,11 @@ public final class Mending {
         Phrase words = by < 0 ? LESS : MORE;
         for (String key : keys) {
             Optional<Rule> moved = rules.at(key).flatMap(rule -> moved(rule, by));
-            if (moved.isEmpty() || !rules.written().containsKey(key)) {
+            Optional<Value> was = written(piece, key);
+            if (moved.isEmpty() || was.isEmpty()) {
                 return Optional.empty();
             }
-            own.add(new Change(
-                    piece.place(key), words.with("was", written(piece, key)).with("by", told)));
+            own.add(new Change(piece.place(key), words.with("was", was.get()).with("by", told)));
             rules = rules.with(key, moved.get());
         }
         if (own.isEmpty()) {
@@ -164,12 +164,12 @@ public final class Mending {
     }
 
     /** What stands at a place now. */
-    private Value written(Piece piece, String key) {
+    private Optional<Value> written(Piece piece, String key) {
         return changes.stream()
                 .filter(change -> change.place().equals(piece.place(key)))
                 .<Value>map(Change::value)
                 .findFirst()
-                .orElseGet(() -> new Text(piece.rules().written().get(key)));
+                .or(() -> Optional.ofNullable(piece.rules().written().get(key)).map(Text::new));
     }
 
     private static Optional<Rule> moved(Rule rule, double by) {
@@ -213,11 +213,12 @@ public final class Mending {
 
     /** Whether a rule measures from something that is not of the stack. */
     private boolean isOutside(Rule rule) {
-        return rule instanceof Rule.Level
-                || rule instanceof Rule.ByEdge edge
-                        && find(edge.piece())
-                                .filter(piece -> piece.kind() == Kind.FRAMING)
-                                .isPresent();
+        if (rule instanceof Rule.ByEdge edge) {
+            return find(edge.piece())
+                    .filter(piece -> piece.kind() == Kind.FRAMING)
+                    .isPresent();
+        }
+        return rule instanceof Rule.Level;
     }
 
     /** The pieces where they then sit; nothing when one of them has no place any more. */

@@ -105,8 +105,8 @@ final class Faults {
     /** Says so when a rule measures farther into a piece than the piece goes. */
     void largeReveal(Rule.ByEdge rule, Piece asking, Piece target, Axis axis) {
         double size = axis.high(target.shape().box()) - axis.low(target.shape().box());
-        boolean inward = rule.edge().equals(axis.high()) && rule.offset() < 0
-                || rule.edge().equals(axis.low()) && rule.offset() > 0;
+        boolean inward = (rule.edge().equals(axis.high()) && rule.offset() < 0)
+                || (rule.edge().equals(axis.low()) && rule.offset() > 0);
         double reveal = Math.abs(rule.offset());
         if (inward && !target.rips() && reveal > size + Tolerance.TOUCHING) {
             add(
