@@ -6,9 +6,18 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** A closed ring of chords, asked where it lies along level and upright lines; inside is what an odd count encloses. */
-public record Ring(List<Point> points, Box box) {
+public final class Ring {
+    private final List<Point> points;
+    private final Box box;
+    private final List<Line> chords;
+    /** Of the chords, by height and by distance from the wall. */
+    private final Bands level;
+
+    private final Bands upright;
+
     /** A stretch of a line, from less to more. */
     public record Span(double from, double to) {
         public double length() {
@@ -16,8 +25,22 @@ public record Ring(List<Point> points, Box box) {
         }
     }
 
-    public Ring {
-        points = List.copyOf(points);
+    private Ring(List<Point> points) {
+        this.points = List.copyOf(points);
+        this.box = Box.around(points.stream().map(p -> Box.of(p, p)).toList());
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < points.size(); i++) {
+            lines.add(new Line(points.get(i), points.get((i + 1) % points.size())));
+        }
+        this.chords = List.copyOf(lines);
+        this.level = Bands.of(
+                chords,
+                line -> Math.min(line.from().y(), line.to().y()),
+                line -> Math.max(line.from().y(), line.to().y()));
+        this.upright = Bands.of(
+                chords,
+                line -> Math.min(line.from().x(), line.to().x()),
+                line -> Math.max(line.from().x(), line.to().x()));
     }
 
     /** The ring of a closed walk, its chords at most {@code chordError} inches off. */
@@ -27,17 +50,22 @@ public record Ring(List<Point> points, Box box) {
             List<Point> chords = segment.flattened(chordError);
             points.addAll(chords.subList(0, chords.size() - 1));
         }
-        return new Ring(
-                points, Box.around(points.stream().map(p -> Box.of(p, p)).toList()));
+        return new Ring(points);
     }
 
-    /** The chords, each from one point to the next. */
+    /** The corners, in the order of the walk. */
+    public List<Point> points() {
+        return points;
+    }
+
+    /** The box round all of them. */
+    public Box box() {
+        return box;
+    }
+
+    /** The chords, each from one point to the next; the last point's is the first. */
     public List<Line> chords() {
-        List<Line> chords = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
-            chords.add(new Line(points.get(i), points.get((i + 1) % points.size())));
-        }
-        return List.copyOf(chords);
+        return chords;
     }
 
     /** The stretches of the level line at height {@code y} that lie inside. */
@@ -55,9 +83,9 @@ public record Ring(List<Point> points, Box box) {
             return List.of();
         }
         List<Double> crossings = new ArrayList<>();
-        for (int i = 0, j = points.size() - 1; i < points.size(); j = i++) {
-            Point a = points.get(j);
-            Point b = points.get(i);
+        for (int number : (level ? this.level : upright).at(at)) {
+            Point a = chords.get(number).from();
+            Point b = chords.get(number).to();
             double across = level ? a.y() : a.x();
             double acrossEnd = level ? b.y() : b.x();
             // half open: a corner that the line passes through counts once, one that it only touches not or twice
@@ -93,9 +121,27 @@ public record Ring(List<Point> points, Box box) {
 
     /** Whether the ring's edge passes through a box. */
     public boolean crosses(Box other) {
-        for (int i = 0, j = points.size() - 1; i < points.size(); j = i++) {
-            if (Boxes.crosses(other, points.get(j), points.get(i))) {
-                return true;
+        return anyNear(other, line -> Boxes.crosses(other, line.from(), line.to()));
+    }
+
+    /**
+     * Whether any chord answers a question, asking at least those that meet a box, each once. The order is that of the
+     * bands that they lie in.
+     */
+    public boolean anyNear(Box other, Predicate<Line> question) {
+        int lowest = level.band(other.bottom());
+        int highest = level.band(other.top());
+        int nearest = upright.band(other.back());
+        int farthest = upright.band(other.face());
+        boolean byHeight = highest - lowest <= farthest - nearest;
+        Bands bands = byHeight ? level : upright;
+        int from = byHeight ? lowest : nearest;
+        int to = byHeight ? highest : farthest;
+        for (int band = from; band <= to; band++) {
+            for (int number : bands.in(band)) {
+                if (!bands.isMet(number, band, from) && question.test(chords.get(number))) {
+                    return true;
+                }
             }
         }
         return false;

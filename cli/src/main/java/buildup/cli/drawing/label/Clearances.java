@@ -146,9 +146,22 @@ public final class Clearances {
     /** Whether a tag on wood or in a void fits there without meeting a text or a drawn line. */
     boolean takesTag(Box box) {
         Box wide = box.grown(Drafting.AIR);
-        return texts.stream().noneMatch(text -> Boxes.overlap(text, wide))
-                && Stream.concat(lines.stream(), breaks.stream())
-                        .noneMatch(line -> Boxes.crosses(wide, line.from(), line.to()));
+        // plain loops: this is asked of every place that is tried
+        for (Box text : texts) {
+            if (Boxes.overlap(text, wide)) {
+                return false;
+            }
+        }
+        return !crossesAny(lines, wide) && !crossesAny(breaks, wide);
+    }
+
+    private static boolean crossesAny(List<Line> lines, Box box) {
+        for (Line line : lines) {
+            if (Boxes.crosses(box, line.from(), line.to())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether an edge of any body passes through a box. */

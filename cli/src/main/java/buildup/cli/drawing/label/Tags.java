@@ -22,6 +22,16 @@ public final class Tags {
     private static final int ROWS = 36;
     private static final int DIRECTIONS = 24;
     private static final double DOT = 0.022;
+
+    /** More room than this is no better; 1 is just enough. */
+    private static final double ENOUGH = 1.3;
+
+    /** Room where the tag would lie on a line or another text. */
+    private static final double NONE = 0.9;
+
+    /** What room counts against distance from the middle. */
+    private static final double WEIGHT = 20;
+
     private static final List<Double> DISTANCES = List.of(0.35, 0.5, 0.7, 0.95, 1.25, 1.6, 2.0, 2.6, 3.4, 4.5, 6.0);
 
     private final Clearances clearances;
@@ -87,11 +97,15 @@ public final class Tags {
             for (Ring.Span span : ring.level(y)) {
                 for (int column = 1; column < ROWS; column++) {
                     Point p = new Point(span.from() + span.length() * column / ROWS, y);
-                    double room = Math.min(1.3, room(ring, tag, p));
-                    if (room >= 1 && (!clearances.takesTag(tag.box(p)) || clearances.holdsEdge(tag.box(p)))) {
-                        room = Math.min(room, 0.9);
+                    double far = middle.distance(p) / (box.width() + box.height());
+                    if (far - WEIGHT * ENOUGH >= least) {
+                        continue;
                     }
-                    double cost = middle.distance(p) / (box.width() + box.height()) - 20 * room;
+                    double room = room(ring, tag, p, far, least);
+                    if (room >= 1 && (!clearances.takesTag(tag.box(p)) || clearances.holdsEdge(tag.box(p)))) {
+                        room = Math.min(room, NONE);
+                    }
+                    double cost = far - WEIGHT * room;
                     if (cost < least) {
                         least = cost;
                         best = new Spot(p, room);
@@ -102,20 +116,25 @@ public final class Tags {
         return best;
     }
 
-    /** 1 and more when the tag fits there, air included; else less. */
-    private static double room(Ring ring, Tag tag, Point p) {
-        double least = Double.MAX_VALUE;
+    /**
+     * 1 and more when the tag fits there, air included; else less. Looks no further when the place costs more than
+     * {@code least} already.
+     */
+    private static double room(Ring ring, Tag tag, Point p, double far, double least) {
         Box wide = tag.box(p).grown(Drafting.AIR);
-        List<Point> points = ring.points();
-        for (int i = 0, j = points.size() - 1; i < points.size(); j = i++) {
-            Line edge = new Line(points.get(j), points.get(i));
-            double room = edge.distance(p) / (tag.halfHeight() + Drafting.AIR);
+        double high = tag.halfHeight() + Drafting.AIR;
+        // a little more than what counts, so that rounding leaves nothing out
+        double reach = 1.01 * ENOUGH * high;
+        Box near = wide.with(new Box(p.x() - reach, p.y() - reach, p.x() + reach, p.y() + reach));
+        double[] room = {ENOUGH};
+        ring.anyNear(near, edge -> {
+            room[0] = Math.min(room[0], edge.distance(p) / high);
             if (!tag.ringed() && Boxes.crosses(wide, edge.from(), edge.to())) {
-                room = Math.min(room, 0.9);
+                room[0] = Math.min(room[0], NONE);
             }
-            least = Math.min(least, room);
-        }
-        return least;
+            return far - WEIGHT * room[0] >= least;
+        });
+        return room[0];
     }
 
     private void set(Tag tag, Point at) {
