@@ -152,7 +152,9 @@ final class CutsCommand implements Callable<Integer> {
         boolean two = all.size() == 2;
         return switch (format) {
             case text ->
-                two ? new CutsComparison(all.get(0), all.get(1)).text() : told.get(0).text(output.isPresent());
+                two
+                        ? new CutsComparison(all.get(0), all.get(1)).text()
+                        : told.get(0).text(output.isPresent());
             case json -> two ? beside(all, told) : told.get(0).json();
             case csv -> Told.csv(told);
             case html -> Told.html(told, two ? new CutsComparison(all.get(0), all.get(1)).tables() : List.of());
@@ -160,9 +162,8 @@ final class CutsCommand implements Callable<Integer> {
     }
 
     private static String beside(List<Cuts> all, List<Told> told) {
-        Json json = new Json()
-                .put("a", told.get(0).object())
-                .put("b", told.get(1).object());
+        Json json =
+                new Json().put("a", told.get(0).object()).put("b", told.get(1).object());
         return new CutsComparison(all.get(0), all.get(1)).put(json).written() + "\n";
     }
 

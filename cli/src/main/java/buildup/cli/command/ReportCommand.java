@@ -25,7 +25,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "report",
         mixinStandardHelpOptions = true,
-        description = "Tells everything known of one stack, or of two beside each other.")
+        description = "Reports everything known of one stack, or of two beside each other.")
 final class ReportCommand implements Callable<Integer> {
     /** The forms in which a report is written. */
     enum Format {

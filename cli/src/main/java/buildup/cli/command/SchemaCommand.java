@@ -8,6 +8,7 @@ import buildup.cli.report.NoticeText;
 import buildup.cli.report.ProfileTelling;
 import buildup.cli.report.QuoteTelling;
 import buildup.cli.report.ReportSchema;
+import buildup.cli.report.TraceTelling;
 import buildup.cli.tell.Schema;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;
@@ -34,7 +35,8 @@ final class SchemaCommand implements Callable<Integer> {
             ComparisonSchema.SCHEMA,
             CutsTelling.SCHEMA,
             ProfileTelling.SCHEMA,
-            QuoteTelling.SCHEMA);
+            QuoteTelling.SCHEMA,
+            TraceTelling.SCHEMA);
 
     /** Their names, for the help. */
     static final class Names implements Iterable<String> {

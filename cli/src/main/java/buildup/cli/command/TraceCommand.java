@@ -5,12 +5,13 @@ import buildup.catalog.Family;
 import buildup.catalog.format.Drawn;
 import buildup.catalog.format.Inbox;
 import buildup.cli.command.files.CatalogFiles;
+import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.InputFiles;
-import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.mill.TraceDrawing;
-import buildup.cli.report.NoticeText;
 import buildup.cli.report.TraceReport;
+import buildup.cli.report.TraceTelling;
+import buildup.cli.tell.Telling;
 import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
 import buildup.profiles.trace.Caliper;
@@ -47,7 +48,10 @@ final class TraceCommand implements Callable<Integer> {
     /** The forms in which a traced profile is written. */
     enum Format {
         yaml,
+        text,
         json,
+        csv,
+        html,
         svg
     }
 
@@ -121,33 +125,35 @@ final class TraceCommand implements Callable<Integer> {
                                 ? wish.in(found.unit().get())
                                 : wish,
                         notices));
-        if (traced.isPresent() || format == Format.json) {
-            put(written(traced), files);
+        Delivery delivery = new Delivery(streams, output, files.read());
+        boolean delivered =
+                traced.filter(found -> delivery.put(written(found), notices)).isPresent();
+        if (!delivered && format == Format.json) {
+            streams.out().print(told(Telling.refused(name, LengthUnit.INCH)).json());
         }
-        if (format != Format.json || output.isPresent()) {
-            streams.err().print(NoticeText.write(notices.sorted(), InputFiles.nameOf(file), LengthUnit.INCH));
+        if (format != Format.json) {
+            delivery.say(notices, InputFiles.nameOf(file), LengthUnit.INCH);
         }
         return notices.exitCode();
     }
 
-    private String written(Optional<Traced> traced) {
-        return switch (format) {
-            case json -> TraceReport.json(name, kind, traced, notices.sorted());
-            case yaml -> TraceReport.yaml(name, kind, traced.orElseThrow());
-            case svg ->
-                new String(
-                        SvgWriter.write(
-                                TraceDrawing.of(name, traced.orElseThrow(), ShippedFont.load()), LengthUnit.INCH),
-                        StandardCharsets.UTF_8);
-        };
+    private Told told(Telling telling) {
+        return new Told(telling, InputFiles.nameOf(file), Optional.empty(), notices.sorted());
     }
 
-    private void put(String text, InputFiles files) {
-        if (output.isPresent()) {
-            OutputFile.write(output.get(), text.getBytes(StandardCharsets.UTF_8), files.read(), notices);
-        } else {
-            streams.out().print(text);
-        }
+    private String written(Traced traced) {
+        Told told = told(TraceTelling.of(name, kind, traced));
+        return switch (format) {
+            case yaml -> TraceReport.yaml(name, kind, traced);
+            case text -> told.text(output.isPresent());
+            case json -> told.json();
+            case csv -> told.csv();
+            case html -> told.html();
+            case svg ->
+                new String(
+                        SvgWriter.write(TraceDrawing.of(name, traced, ShippedFont.load()), LengthUnit.INCH),
+                        StandardCharsets.UTF_8);
+        };
     }
 
     private Wish wish(Catalog lists) {

@@ -170,16 +170,16 @@ public record SheetTables(FigurePrinter printer) {
         List<List<buildup.cli.table.Cell>> lines = new ArrayList<>();
         for (Row row : rows) {
             for (Source source : sources) {
-                if (source.cell(row) != Cell.NONE) {
+                buildup.cli.table.Cell told = cells.cells(source.column(), source.cell(row))
+                        .reduce((one, other) -> buildup.cli.table.Cell.of(one.text() + ", " + other.text()))
+                        .orElse(buildup.cli.table.Cell.EMPTY);
+                // a list without names says nothing to people
+                if (source.cell(row) != Cell.NONE && !told.text().isEmpty()) {
                     String heading = cells.columns(source.column())
                             .findFirst()
                             .map(Table.Column::heading)
                             .orElse("");
-                    lines.add(List.of(
-                            buildup.cli.table.Cell.of(heading),
-                            cells.cells(source.column(), source.cell(row))
-                                    .reduce((one, other) -> buildup.cli.table.Cell.of(one.text() + ", " + other.text()))
-                                    .orElse(buildup.cli.table.Cell.EMPTY)));
+                    lines.add(List.of(buildup.cli.table.Cell.of(heading), told));
                 }
             }
         }

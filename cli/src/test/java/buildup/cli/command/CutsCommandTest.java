@@ -128,7 +128,8 @@ class CutsCommandTest {
     @Test
     void two_stacks_are_set_beside_each_other() {
         Ran ran = cuts(RAIL + STOCK, DEMO);
-        assertThat(ran.out()).contains("A: Rail", "B: Reading-room", "WHAT IT TAKES", "B - A", "JOINTS to make", "total");
+        assertThat(ran.out())
+                .contains("A: Rail", "B: Reading-room", "WHAT IT TAKES", "B - A", "JOINTS to make", "total");
         assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
         assertThat(ran.err()).contains("A  problem", "A  note");
         assertThat(Ran.with((RAIL + STOCK).getBytes(UTF_8), "cuts", DEMO, "-").err())
@@ -151,9 +152,7 @@ class CutsCommandTest {
         Ran ran = cuts(RAIL + STOCK, "-o", file.toString());
         assertThat(ran.out()).isEmpty();
         assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
-        assertThat(Files.readString(file))
-                .startsWith(cuts(RAIL + STOCK).out())
-                .contains("\nNOTICES\n", "is 200 long");
+        assertThat(Files.readString(file)).startsWith(cuts(RAIL + STOCK).out()).contains("\nNOTICES\n", "is 200 long");
         Ran nowhere = cuts(RAIL + STOCK, "-o", folder.resolve("none/cuts.txt").toString(), "--format", "json");
         assertThat(nowhere.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(nowhere.out()).contains("output-folder-absent").doesNotContain("\"lengths\"");

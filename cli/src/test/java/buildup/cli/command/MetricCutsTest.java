@@ -37,8 +37,8 @@ class MetricCutsTest {
 
     @Test
     void the_figures_for_programs_are_those_of_the_job_in_inches() {
-        SortedMap<String, Double> inches = Twin.numbers(
-                Ran.of("cuts", DEMO, "--format", "json").out());
+        SortedMap<String, Double> inches =
+                Twin.numbers(Ran.of("cuts", DEMO, "--format", "json").out());
         Ran ran = twin("--format", "json");
         SortedMap<String, Double> metric = Twin.numbers(ran.out());
         assertThat(ran.out()).contains("\"units\": \"mm\"");
@@ -48,8 +48,7 @@ class MetricCutsTest {
         SortedMap<String, Double> pieces = of(inches, "/pieces/\\d+/length");
         assertThat(of(metric, "/pieces/\\d+/length").keySet()).isEqualTo(pieces.keySet());
         of(metric, "/pieces/\\d+/length")
-                .forEach((place, length) ->
-                        assertThat(length).as(place).isCloseTo(pieces.get(place), within(STEP)));
+                .forEach((place, length) -> assertThat(length).as(place).isCloseTo(pieces.get(place), within(STEP)));
         for (String figure : List.of("/cost/wood", "/cost/labor", "/cost/total", "/totals/feet", "/totals/boardFeet")) {
             assertThat(metric.get(figure)).as(figure).isEqualTo(inches.get(figure));
         }
@@ -57,7 +56,9 @@ class MetricCutsTest {
 
     private static SortedMap<String, Double> of(SortedMap<String, Double> numbers, String places) {
         SortedMap<String, Double> some = new java.util.TreeMap<>(numbers);
-        some.keySet().removeIf(place -> !Pattern.compile("^(" + places + ")").matcher(place).find());
+        some.keySet()
+                .removeIf(place ->
+                        !Pattern.compile("^(" + places + ")").matcher(place).find());
         return some;
     }
 
@@ -65,7 +66,8 @@ class MetricCutsTest {
     void the_text_is_metric_from_its_lengths_to_its_lumber() {
         String text = twin().out();
         assertThat(text.lines())
-                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotContainPattern(FRACTION));
+                .allSatisfy(
+                        line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotContainPattern(FRACTION));
         assertThat(text)
                 .contains("Sizes in millimeters;")
                 // 15 in, 14 in, 98 in long; the wood of 123.3 ft and 56.4 board feet
@@ -81,12 +83,12 @@ class MetricCutsTest {
     void the_spreadsheet_is_in_millimeters() {
         List<String> inches = rows(Ran.of("cuts", DEMO, "--format", "csv").out());
         List<String> metric = rows(twin("--format", "csv").out());
-        assertThat(metric.get(0)).contains("length mm", "stick length mm", "begins at mm").doesNotContain(" in,");
+        assertThat(metric.get(0))
+                .contains("length mm", "stick length mm", "begins at mm")
+                .doesNotContain(" in,");
         assertThat(metric).hasSameSizeAs(inches);
         for (int i = 1; i < metric.size(); i++) {
-            assertThat(length(metric.get(i)) / 25.4)
-                    .as(metric.get(i))
-                    .isCloseTo(length(inches.get(i)), within(STEP));
+            assertThat(length(metric.get(i)) / 25.4).as(metric.get(i)).isCloseTo(length(inches.get(i)), within(STEP));
         }
     }
 

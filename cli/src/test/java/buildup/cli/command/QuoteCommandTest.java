@@ -102,7 +102,8 @@ class QuoteCommandTest {
         String json = quote(TWIN, "--format", "json").out();
         assertThat(json).contains("\"units\": \"mm\"", "28.00 mm deep on the steel");
         assertThat(Twin.numbers(json))
-                .isEqualTo(Twin.numbers(Ran.of("quote", DEMO, "--format", "json").out()));
+                .isEqualTo(
+                        Twin.numbers(Ran.of("quote", DEMO, "--format", "json").out()));
         String text = quote(TWIN).out();
         assertThat(text)
                 // 260 ft are 79.248 m; 14.46 a foot are 47.441 a meter; 332.29 board feet are 0.7841 cubic meters;

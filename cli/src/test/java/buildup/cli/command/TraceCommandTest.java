@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.Ran;
+import buildup.cli.Schemas;
 import buildup.cli.command.files.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -138,5 +139,28 @@ class TraceCommandTest {
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(ran.out()).isEmpty();
         return ran.err();
+    }
+
+    @Test
+    void a_tracing_is_told_as_text_for_a_spreadsheet_on_a_page_and_as_the_schema_says(@TempDir Path folder)
+            throws IOException {
+        Ran text = demo("--format", "text", "--name", "shelf-edge");
+        assertThat(text.out())
+                .startsWith("shelf-edge\nkind ")
+                .contains("largest deviation      0.0058\n", "MEMBERS", "PROFILE WORDS", "ovolo in 3/8");
+        assertThat(text.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+        assertThat(demo("--format", "csv").out())
+                .startsWith("member,shape,radius in,length in,")
+                .contains("\r\ncove,arc,0.5,0.785398,");
+        Path page = folder.resolve("shelf-edge.html");
+        assertThat(demo("--format", "html", "-o", page.toString()).out()).isEmpty();
+        assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").contains(">0.0058<", ">ovolo<");
+        String json = demo("--format", "json").out();
+        assertThat(Schemas.faults("trace", json)).isEmpty();
+        assertThat(Schemas.faults("trace", json.replace("\"rms\"", "\"rsm\""))).isNotEmpty();
+        Files.writeString(folder.resolve("none.csv"), "");
+        String refused = Ran.of("trace", folder.resolve("none.csv").toString(), "--format", "json")
+                .out();
+        assertThat(Schemas.faults("trace", refused)).isEmpty();
     }
 }

@@ -38,6 +38,7 @@ public record Price(
 
     /** Decimals of a double that computing does not blur. */
     private static final int COMPUTED = 9;
+
     private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
 
     static Price of(Item item, BigDecimal feet, Blank blank, Mill mill, Rates rates, Head head) {
@@ -45,8 +46,8 @@ public record Price(
                 BigDecimal.valueOf(mill.setUp().toInches()).divide(BigDecimal.valueOf(12), MathContext.DECIMAL64);
         BigDecimal run = feet.multiply(BigDecimal.ONE.add(item.waste())).add(setUpFeet);
         double boardFeet = blank.boardFeet(run.doubleValue(), mill.sound().doubleValue());
-        BigDecimal wood = cents(clean(boardFeet)
-                .multiply(rates.wood().getOrDefault(item.wood().name(), BigDecimal.ZERO)));
+        BigDecimal wood = cents(
+                clean(boardFeet).multiply(rates.wood().getOrDefault(item.wood().name(), BigDecimal.ZERO)));
         BigDecimal labor =
                 cents(run.divide(rates.prepared(), MathContext.DECIMAL64).multiply(rates.labor()));
         BigDecimal hours =
