@@ -1,7 +1,11 @@
 package buildup.catalog;
 
-import buildup.catalog.BoardList.Board;
-import buildup.catalog.BoardList.Dressed;
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
+import buildup.catalog.wood.BoardList;
+import buildup.catalog.wood.BoardList.Board;
+import buildup.catalog.wood.BoardList.Dressed;
+import buildup.catalog.wood.BoardReader;
 import buildup.catalog.words.SizeText;
 import buildup.catalog.words.Speaker;
 import buildup.profiles.Profile;

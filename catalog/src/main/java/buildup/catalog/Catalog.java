@@ -1,5 +1,16 @@
 package buildup.catalog;
 
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.family.Family;
+import buildup.catalog.family.Shape;
+import buildup.catalog.fastener.Fastener;
+import buildup.catalog.fastener.Tool;
+import buildup.catalog.mill.Cutter;
+import buildup.catalog.mill.Head;
+import buildup.catalog.mill.Mill;
+import buildup.catalog.mill.Rates;
+import buildup.catalog.wood.BoardList;
+import buildup.catalog.wood.Wood;
 import buildup.catalog.words.SizeText;
 import buildup.catalog.words.Speaker;
 import buildup.profiles.Profile;

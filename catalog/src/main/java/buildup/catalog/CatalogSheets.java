@@ -1,5 +1,10 @@
 package buildup.catalog;
 
+import buildup.catalog.family.Family;
+import buildup.catalog.mill.Cutter;
+import buildup.catalog.mill.Head;
+import buildup.catalog.wood.BoardList;
+import buildup.catalog.wood.Wood;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;

@@ -1,6 +1,10 @@
 package buildup.catalog;
 
-import buildup.catalog.Shape.Derived;
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
+import buildup.catalog.family.Family;
+import buildup.catalog.family.Shape;
+import buildup.catalog.family.Shape.Derived;
 import buildup.catalog.words.Speaker;
 import buildup.catalog.words.WalkReader;
 import buildup.profiles.Profile;

@@ -1,5 +1,8 @@
 package buildup.catalog;
 
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
+import buildup.catalog.fastener.Fastener;
 import buildup.catalog.words.SizeText;
 import buildup.catalog.words.Speaker;
 import buildup.shared.document.Scalar;

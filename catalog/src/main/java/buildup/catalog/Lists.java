@@ -1,5 +1,21 @@
 package buildup.catalog;
 
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.family.FamilyReader;
+import buildup.catalog.family.Shape;
+import buildup.catalog.fastener.Fastener;
+import buildup.catalog.fastener.FastenerReader;
+import buildup.catalog.fastener.Tool;
+import buildup.catalog.mill.Cutter;
+import buildup.catalog.mill.CutterReader;
+import buildup.catalog.mill.Head;
+import buildup.catalog.mill.Mill;
+import buildup.catalog.mill.Rates;
+import buildup.catalog.mill.RatesReader;
+import buildup.catalog.wood.BoardList;
+import buildup.catalog.wood.BoardReader;
+import buildup.catalog.wood.Wood;
+import buildup.catalog.wood.WoodReader;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Fields;

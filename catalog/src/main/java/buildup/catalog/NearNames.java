@@ -1,5 +1,6 @@
 package buildup.catalog;
 
+import buildup.catalog.entry.CatalogNotices;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Text;

@@ -1,5 +1,9 @@
 package buildup.catalog;
 
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
+import buildup.catalog.family.Family;
+import buildup.catalog.family.Shape;
 import buildup.catalog.words.Speaker;
 import buildup.profiles.Profile;
 import buildup.shared.figure.Figure;

@@ -1,5 +1,6 @@
 package buildup.catalog;
 
+import buildup.catalog.wood.Wood;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;

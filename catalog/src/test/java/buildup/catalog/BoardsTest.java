@@ -3,6 +3,7 @@ package buildup.catalog;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.catalog.wood.BoardList;
 import buildup.profiles.Profile;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Phrase;

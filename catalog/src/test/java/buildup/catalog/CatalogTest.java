@@ -2,6 +2,7 @@ package buildup.catalog;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.catalog.wood.BoardList;
 import buildup.profiles.Profile;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;

@@ -2,6 +2,8 @@ package buildup.catalog;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.catalog.mill.Cutter;
+import buildup.catalog.mill.Head;
 import buildup.shared.length.Length;
 import java.util.Arrays;
 import java.util.List;

@@ -3,6 +3,8 @@ package buildup.catalog;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.catalog.entry.Sizes;
+import buildup.catalog.family.Family;
 import buildup.profiles.Profile;
 import buildup.profiles.member.Sprung;
 import buildup.profiles.outline.Arc;

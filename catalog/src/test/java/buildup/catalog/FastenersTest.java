@@ -3,6 +3,9 @@ package buildup.catalog;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.catalog.fastener.Fastener;
+import buildup.catalog.fastener.Tool;
+import buildup.catalog.wood.Wood;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;

@@ -3,6 +3,8 @@ package buildup.catalog;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.catalog.mill.Mill;
+import buildup.catalog.mill.Rates;
 import buildup.shared.document.Claims;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.document.Scalar;

@@ -3,6 +3,7 @@ package buildup.catalog;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.catalog.entry.Sizes;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Line;

@@ -3,6 +3,7 @@ package buildup.catalog;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.catalog.wood.Wood;
 import buildup.shared.notice.Notice;
 import org.junit.jupiter.api.Test;
 

@@ -20,6 +20,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
+import com.tngtech.archunit.core.domain.Source;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.conditions.ArchConditions;
@@ -28,9 +29,12 @@ import java.util.AbstractCollection;
 import java.util.AbstractMap;
 import java.util.BitSet;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
@@ -45,6 +49,11 @@ class ArchitectureTest {
 
     /** Fewer, and the rules would be looking past the house. */
     private static final int FEWEST_CLASSES = 40;
+
+    private static final int FEWEST_PACKAGES = 20;
+
+    /** A folder with more tells nobody what it is about. */
+    private static final int MOST_FILES = 25;
 
     /** The types that turn a number into a length or an angle, and back. */
     private static final Set<String> MEASURES =
@@ -313,6 +322,21 @@ class ArchitectureTest {
                 .mayNotBeAccessedByAnyLayer()
                 .because("a room that knows only those below it can be understood from the ground up")
                 .check(HOUSE);
+    }
+
+    @Test
+    void no_folder_holds_more_than_can_be_taken_in_at_a_glance() {
+        Map<String, Set<String>> folders = new TreeMap<>();
+        HOUSE.stream()
+                .filter(type -> type.getSource().isPresent())
+                .forEach(type -> folders.computeIfAbsent(type.getPackageName(), unseen -> new TreeSet<>())
+                        .add(type.getSource().flatMap(Source::getFileName).orElseThrow()));
+        assertThat(folders).hasSizeGreaterThan(FEWEST_PACKAGES);
+        assertThat(folders)
+                .allSatisfy((folder, files) -> assertThat(files)
+                        .as(folder)
+                        // with the package's own comment
+                        .hasSizeLessThan(MOST_FILES));
     }
 
     private static ClassesShould outside(String room) {

@@ -1,7 +1,7 @@
 package buildup.cli.command;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Family;
+import buildup.catalog.family.Family;
 import buildup.catalog.format.Drawn;
 import buildup.catalog.format.Inbox;
 import buildup.cli.command.files.CatalogFiles;

@@ -1,7 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Fastener;
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.section.compose.Hollow;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;

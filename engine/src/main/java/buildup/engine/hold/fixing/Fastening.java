@@ -1,6 +1,6 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Fastener;
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.section.stack.Rule;
 import buildup.shared.notice.Mark;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Fastener;
+import buildup.catalog.fastener.Fastener;
 import buildup.profiles.outline.Point;
 import java.util.List;
 import java.util.Optional;

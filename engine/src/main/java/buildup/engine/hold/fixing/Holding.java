@@ -1,6 +1,6 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Fastener;
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.fixing.Factor.Why;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;

@@ -1,7 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Fastener;
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.fixing.Check.Rule;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;

@@ -1,6 +1,6 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Tool;
+import buildup.catalog.fastener.Tool;
 import java.util.Optional;
 import java.util.OptionalInt;
 

@@ -1,8 +1,8 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Fastener;
-import buildup.catalog.Tool;
+import buildup.catalog.fastener.Fastener;
+import buildup.catalog.fastener.Tool;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;

@@ -1,7 +1,7 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Fastener;
-import buildup.catalog.Wood;
+import buildup.catalog.fastener.Fastener;
+import buildup.catalog.wood.Wood;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,6 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Wood;
+import buildup.catalog.wood.Wood;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;

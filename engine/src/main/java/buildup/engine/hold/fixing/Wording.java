@@ -1,6 +1,6 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Fastener;
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.fixing.Hiding.Grade;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;

@@ -1,6 +1,6 @@
 package buildup.engine.mill.milling;
 
-import buildup.catalog.Cutter;
+import buildup.catalog.mill.Cutter;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;

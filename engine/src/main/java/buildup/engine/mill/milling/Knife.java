@@ -1,6 +1,6 @@
 package buildup.engine.mill.milling;
 
-import buildup.catalog.Head;
+import buildup.catalog.mill.Head;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;

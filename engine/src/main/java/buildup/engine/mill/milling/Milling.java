@@ -1,7 +1,7 @@
 package buildup.engine.mill.milling;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Head;
+import buildup.catalog.mill.Head;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;

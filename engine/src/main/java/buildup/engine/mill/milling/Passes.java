@@ -1,6 +1,6 @@
 package buildup.engine.mill.milling;
 
-import buildup.catalog.Cutter;
+import buildup.catalog.mill.Cutter;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;

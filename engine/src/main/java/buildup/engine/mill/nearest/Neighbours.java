@@ -1,7 +1,7 @@
 package buildup.engine.mill.nearest;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Family;
+import buildup.catalog.family.Family;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.region.Difference;

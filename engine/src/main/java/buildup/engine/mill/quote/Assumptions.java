@@ -1,7 +1,7 @@
 package buildup.engine.mill.quote;
 
-import buildup.catalog.Mill;
-import buildup.catalog.Rates;
+import buildup.catalog.mill.Mill;
+import buildup.catalog.mill.Rates;
 import buildup.engine.mill.milling.Knife;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.mill.milling.Side;

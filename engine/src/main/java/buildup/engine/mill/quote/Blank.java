@@ -1,6 +1,6 @@
 package buildup.engine.mill.quote;
 
-import buildup.catalog.Mill;
+import buildup.catalog.mill.Mill;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Tolerance;
 import java.util.Comparator;

@@ -1,6 +1,6 @@
 package buildup.engine.mill.quote;
 
-import buildup.catalog.Wood;
+import buildup.catalog.wood.Wood;
 import buildup.engine.mill.milling.Knife;
 import buildup.profiles.Profile;
 import java.math.BigDecimal;

@@ -1,10 +1,10 @@
 package buildup.engine.mill.quote;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Head;
-import buildup.catalog.Mill;
-import buildup.catalog.Rates;
-import buildup.catalog.Wood;
+import buildup.catalog.mill.Head;
+import buildup.catalog.mill.Mill;
+import buildup.catalog.mill.Rates;
+import buildup.catalog.wood.Wood;
 import buildup.catalog.words.WalkReader;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Box;

@@ -1,9 +1,9 @@
 package buildup.engine.mill.quote;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Head;
-import buildup.catalog.Mill;
-import buildup.catalog.Rates;
+import buildup.catalog.mill.Head;
+import buildup.catalog.mill.Mill;
+import buildup.catalog.mill.Rates;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Fields;

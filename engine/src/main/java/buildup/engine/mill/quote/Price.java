@@ -1,8 +1,8 @@
 package buildup.engine.mill.quote;
 
-import buildup.catalog.Head;
-import buildup.catalog.Mill;
-import buildup.catalog.Rates;
+import buildup.catalog.mill.Head;
+import buildup.catalog.mill.Mill;
+import buildup.catalog.mill.Rates;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

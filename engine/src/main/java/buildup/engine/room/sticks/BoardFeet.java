@@ -1,7 +1,7 @@
 package buildup.engine.room.sticks;
 
-import buildup.catalog.BoardList;
-import buildup.catalog.BoardList.Dressed;
+import buildup.catalog.wood.BoardList;
+import buildup.catalog.wood.BoardList.Dressed;
 import buildup.shared.length.Length;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package buildup.engine.room.sticks;
 
-import buildup.catalog.CatalogNotices;
+import buildup.catalog.entry.CatalogNotices;
 import buildup.engine.room.run.RunNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;

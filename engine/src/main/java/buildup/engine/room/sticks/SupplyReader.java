@@ -1,7 +1,7 @@
 package buildup.engine.room.sticks;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Wood;
+import buildup.catalog.wood.Wood;
 import buildup.catalog.words.SizeText;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.Profile;

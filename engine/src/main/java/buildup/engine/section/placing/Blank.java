@@ -1,7 +1,7 @@
 package buildup.engine.section.placing;
 
-import buildup.catalog.BoardList;
 import buildup.catalog.Catalog;
+import buildup.catalog.wood.BoardList;
 import buildup.engine.section.stack.Kind;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;

@@ -1,6 +1,6 @@
 package buildup.engine.section.placing;
 
-import buildup.catalog.CatalogNotices;
+import buildup.catalog.entry.CatalogNotices;
 import buildup.engine.section.stack.StackNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;

@@ -1,6 +1,6 @@
 package buildup.engine.section.stack;
 
-import buildup.catalog.Wood;
+import buildup.catalog.wood.Wood;
 import buildup.profiles.outline.Outline;
 import buildup.shared.document.Scalar;
 import buildup.shared.notice.Mark;

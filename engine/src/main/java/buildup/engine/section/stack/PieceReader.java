@@ -1,7 +1,7 @@
 package buildup.engine.section.stack;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Wood;
+import buildup.catalog.wood.Wood;
 import buildup.catalog.words.WalkReader;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Box;

@@ -1,6 +1,6 @@
 package buildup.engine.section.stack;
 
-import buildup.catalog.CatalogNotices;
+import buildup.catalog.entry.CatalogNotices;
 import buildup.profiles.outline.OutlineCodes;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;

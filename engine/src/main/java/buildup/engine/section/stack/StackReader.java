@@ -1,7 +1,7 @@
 package buildup.engine.section.stack;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Wood;
+import buildup.catalog.wood.Wood;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Entry;

@@ -3,7 +3,7 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.catalog.Fastener;
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Rule;

@@ -3,7 +3,7 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.catalog.Fastener;
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.fixing.Hiding.Grade;
 import java.util.ArrayList;
 import java.util.Arrays;

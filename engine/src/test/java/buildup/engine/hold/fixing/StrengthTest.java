@@ -3,8 +3,8 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.catalog.Fastener.Kind;
-import buildup.catalog.Wood.Group;
+import buildup.catalog.fastener.Fastener.Kind;
+import buildup.catalog.wood.Wood.Group;
 import buildup.engine.Bench;
 import java.util.List;
 import java.util.Optional;

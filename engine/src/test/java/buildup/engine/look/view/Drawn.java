@@ -1,6 +1,6 @@
 package buildup.engine.look.view;
 
-import buildup.catalog.Wood;
+import buildup.catalog.wood.Wood;
 import buildup.engine.look.view.View.Surface;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;

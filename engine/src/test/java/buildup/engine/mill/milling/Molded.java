@@ -1,7 +1,7 @@
 package buildup.engine.mill.milling;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Family;
+import buildup.catalog.family.Family;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;

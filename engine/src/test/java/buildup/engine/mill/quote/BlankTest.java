@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.Mill;
+import buildup.catalog.mill.Mill;
 import buildup.profiles.Profile;
 import buildup.shared.document.Scalar;
 import buildup.shared.notice.Mark;

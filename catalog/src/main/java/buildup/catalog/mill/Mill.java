@@ -1,4 +1,4 @@
-package buildup.catalog;
+package buildup.catalog.mill;
 
 import buildup.shared.length.Length;
 import java.math.BigDecimal;

@@ -1,5 +1,7 @@
-package buildup.catalog;
+package buildup.catalog.mill;
 
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
@@ -20,7 +22,7 @@ import java.util.OptionalInt;
 import java.util.regex.Pattern;
 
 /** Reads the entries under {@code cutters:} and {@code heads:}. */
-final class CutterReader {
+public final class CutterReader {
     /** No cutter of a molding shop is larger, in any direction: a larger figure is a slip of the point or the unit. */
     private static final Length LARGEST = Length.inches(30);
 
@@ -32,11 +34,11 @@ final class CutterReader {
 
     private final Notices notices;
 
-    CutterReader(Notices notices) {
+    public CutterReader(Notices notices) {
         this.notices = notices;
     }
 
-    Optional<Cutter> cutter(Fields plain, String name) {
+    public Optional<Cutter> cutter(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
         Optional<Cutter.Kind> kind = kind(fields, name);
@@ -50,7 +52,7 @@ final class CutterReader {
         return Optional.of(new Cutter(name, about, kind.get(), sizes, depth.get(), pilot, angle));
     }
 
-    Optional<Head> head(Fields plain, String name) {
+    public Optional<Head> head(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
         Optional<Length> circle = size(fields, "circle", name);

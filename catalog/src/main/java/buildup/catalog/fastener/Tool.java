@@ -1,4 +1,4 @@
-package buildup.catalog;
+package buildup.catalog.fastener;
 
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;

@@ -1,5 +1,7 @@
-package buildup.catalog;
+package buildup.catalog.fastener;
 
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Phrase;
@@ -15,7 +17,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Reads the entries under {@code fasteners:} and {@code tools:}. */
-final class FastenerReader {
+public final class FastenerReader {
     /** Thicker than any screw in trim: a larger figure is a slip of the point or of the unit. */
     private static final Length THICKEST = Length.inches(0.5);
 
@@ -24,11 +26,11 @@ final class FastenerReader {
 
     private final Notices notices;
 
-    FastenerReader(Notices notices) {
+    public FastenerReader(Notices notices) {
         this.notices = notices;
     }
 
-    Optional<Fastener> fastener(Fields plain, String name) {
+    public Optional<Fastener> fastener(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
         Optional<Fastener.Kind> kind = kind(fields, name);
@@ -51,7 +53,7 @@ final class FastenerReader {
                 new Fastener(name, about, kind.get(), diameter.get(), foot, head.get(), lengths, tool.get()));
     }
 
-    Optional<Tool> tool(Fields plain, String name) {
+    public Optional<Tool> tool(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
         Optional<Length> noseLength = size(fields, "nose-length", name, LARGEST);

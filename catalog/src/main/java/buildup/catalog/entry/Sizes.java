@@ -1,4 +1,4 @@
-package buildup.catalog;
+package buildup.catalog.entry;
 
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
@@ -9,27 +9,27 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Sizes as the catalog prints and compares them. */
-final class Sizes {
+public final class Sizes {
 
     /** Two sizes nearer than this are one: above rounding, below any tool. */
-    static final Length SAME = Length.inches(1e-9);
+    public static final Length SAME = Length.inches(1e-9);
 
     private static final Phrase BY = Phrase.of("{first} x {then}");
 
     private Sizes() {}
 
     /** {@code 3/4 x 5-1/2}, as a call in a document of that unit holds it. */
-    static String call(List<Length> sizes, LengthUnit unit) {
+    public static String call(List<Length> sizes, LengthUnit unit) {
         return sizes.stream().map(size -> LengthWriter.in(unit, size)).collect(Collectors.joining(" x "));
     }
 
     /** A size that can be typed back as it is printed. */
-    static Figure figure(Length size) {
+    public static Figure figure(Length size) {
         return Figure.contact(size.toInches());
     }
 
     /** {@code 3/4 x 5-1/2} as figures. */
-    static Phrase figures(List<Length> sizes) {
+    public static Phrase figures(List<Length> sizes) {
         return sizes.stream()
                 .map(size -> Phrase.of("{size}").with("size", figure(size)))
                 .reduce((first, then) -> BY.with("first", first).with("then", then))
@@ -37,7 +37,7 @@ final class Sizes {
     }
 
     /** {@code thickness x width}. */
-    static String names(List<String> sizes) {
+    public static String names(List<String> sizes) {
         return String.join(" x ", sizes);
     }
 }

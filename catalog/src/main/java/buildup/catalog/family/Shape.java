@@ -1,4 +1,4 @@
-package buildup.catalog;
+package buildup.catalog.family;
 
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
@@ -14,8 +14,8 @@ import java.util.Optional;
  * @param unit of bare numbers in the words
  * @param builtIn whether its words are tested: what goes wrong is then the size asked for
  */
-record Shape(Family family, List<Derived> derived, Optional<Node> words, LengthUnit unit, boolean builtIn) {
+public record Shape(Family family, List<Derived> derived, Optional<Node> words, LengthUnit unit, boolean builtIn) {
 
     /** A length under {@code let}. */
-    record Derived(String name, Scalar text) {}
+    public record Derived(String name, Scalar text) {}
 }

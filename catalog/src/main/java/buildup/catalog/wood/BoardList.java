@@ -1,5 +1,7 @@
-package buildup.catalog;
+package buildup.catalog.wood;
 
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthUnit;
@@ -53,11 +55,11 @@ public record BoardList(String name, String about, List<Dressed> thicknesses, Li
         widths = List.copyOf(widths);
     }
 
-    Optional<Dressed> thickness(Length nominal) {
+    public Optional<Dressed> thickness(Length nominal) {
         return at(thicknesses, nominal);
     }
 
-    Optional<Dressed> width(Length nominal) {
+    public Optional<Dressed> width(Length nominal) {
         return at(widths, nominal);
     }
 

@@ -1,4 +1,4 @@
-package buildup.catalog;
+package buildup.catalog.mill;
 
 import java.math.BigDecimal;
 import java.util.Collections;

@@ -1,5 +1,6 @@
-package buildup.catalog;
+package buildup.catalog.wood;
 
+import buildup.catalog.entry.CatalogNotices;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
@@ -15,7 +16,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads the entries under {@code woods:}. */
-final class WoodReader {
+public final class WoodReader {
 
     private static final Pattern NUMBER = Pattern.compile("\\d+\\.?\\d*|\\.\\d+");
     private static final Pattern DENSITY =
@@ -26,11 +27,11 @@ final class WoodReader {
 
     private final Notices notices;
 
-    WoodReader(Notices notices) {
+    public WoodReader(Notices notices) {
         this.notices = notices;
     }
 
-    Optional<Wood> read(Fields fields, String name) {
+    public Optional<Wood> read(Fields fields, String name) {
         String about = fields.text("about").orElse("");
         OptionalDouble radial = number(fields, "radial", 0.02);
         OptionalDouble tangential = number(fields, "tangential", 0.02);

@@ -1,6 +1,8 @@
-package buildup.catalog;
+package buildup.catalog.family;
 
-import buildup.catalog.Shape.Derived;
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
+import buildup.catalog.family.Shape.Derived;
 import buildup.catalog.words.SizeText;
 import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
@@ -17,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Reads the entries under {@code profiles:}; their words stay unread. */
-final class FamilyReader {
+public final class FamilyReader {
 
     private static final List<String> STICK = List.of("thickness", "width");
     private static final Length USUAL_EDGE = Length.inches(0.25);
@@ -26,13 +28,13 @@ final class FamilyReader {
     private final boolean builtIn;
     private final Notices notices;
 
-    FamilyReader(LengthUnit unit, boolean builtIn, Notices notices) {
+    public FamilyReader(LengthUnit unit, boolean builtIn, Notices notices) {
         this.unit = unit;
         this.builtIn = builtIn;
         this.notices = notices;
     }
 
-    Optional<Shape> read(Fields plain, String name) {
+    public Optional<Shape> read(Fields plain, String name) {
         Fields fields = plain.about(name);
         String kind = fields.text("kind").orElse("trim");
         String about = fields.text("about").orElse("");

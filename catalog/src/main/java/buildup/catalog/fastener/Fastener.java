@@ -1,5 +1,6 @@
-package buildup.catalog;
+package buildup.catalog.fastener;
 
+import buildup.catalog.entry.Sizes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthWriter;

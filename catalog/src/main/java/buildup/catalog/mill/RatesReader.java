@@ -1,5 +1,8 @@
-package buildup.catalog;
+package buildup.catalog.mill;
 
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
+import buildup.catalog.wood.BoardReader;
 import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
@@ -16,7 +19,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads the entries under {@code mills:} and {@code rates:}; all their keys must be there. */
-final class RatesReader {
+public final class RatesReader {
     private static final Pattern MONEY = Pattern.compile("\\d{1,7}(?:\\.\\d{1,4})?");
     private static final Pattern SHARE = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?) ?%");
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
@@ -29,11 +32,11 @@ final class RatesReader {
 
     private final Notices notices;
 
-    RatesReader(Notices notices) {
+    public RatesReader(Notices notices) {
         this.notices = notices;
     }
 
-    Optional<Mill> mill(Fields plain, String name) {
+    public Optional<Mill> mill(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
         Map<String, Mill.Quarter> quarters = table(fields, "quarters", name, this::quarter);
@@ -82,7 +85,7 @@ final class RatesReader {
                 accuracy.get()));
     }
 
-    Optional<Rates> rates(Fields plain, String name) {
+    public Optional<Rates> rates(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
         String currency = fields.text("currency").orElse("");

@@ -1,6 +1,8 @@
-package buildup.catalog;
+package buildup.catalog.wood;
 
-import buildup.catalog.BoardList.Dressed;
+import buildup.catalog.entry.CatalogNotices;
+import buildup.catalog.entry.Sizes;
+import buildup.catalog.wood.BoardList.Dressed;
 import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Mapping;
@@ -17,18 +19,18 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Reads the entries under {@code boards:}. */
-final class BoardReader {
+public final class BoardReader {
 
     /** Nominal sizes are names, and inches in any file. */
     private static final LengthReader NOMINAL = new LengthReader(LengthUnit.INCH, Map.of());
 
     private final Notices notices;
 
-    BoardReader(Notices notices) {
+    public BoardReader(Notices notices) {
         this.notices = notices;
     }
 
-    Optional<BoardList> read(Fields fields, String name) {
+    public Optional<BoardList> read(Fields fields, String name) {
         List<Length> seldom = new ArrayList<>();
         fields.scalars("seldom").forEach(text -> nominal(text).ifPresent(seldom::add));
         List<Dressed> thicknesses = sizes(fields, "thickness", List.of());
@@ -69,7 +71,7 @@ final class BoardReader {
     }
 
     /** A nominal size in inches: {@code 1}, {@code 5/4}, {@code 1-1/4}. */
-    static Optional<Length> nominal(String text) {
+    public static Optional<Length> nominal(String text) {
         return NOMINAL.read(text) instanceof Reading.Good good && good.length().isPositive()
                 ? Optional.of(good.length())
                 : Optional.empty();

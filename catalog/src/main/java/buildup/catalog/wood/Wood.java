@@ -1,4 +1,4 @@
-package buildup.catalog;
+package buildup.catalog.wood;
 
 import java.util.Optional;
 import java.util.OptionalDouble;

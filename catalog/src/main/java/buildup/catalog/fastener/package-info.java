@@ -1,0 +1,5 @@
+/** Nails and screws, and the tools that drive them. */
+@NullMarked
+package buildup.catalog.fastener;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Woods, and the boards in which they are sold. */
+@NullMarked
+package buildup.catalog.wood;
+
+import org.jspecify.annotations.NullMarked;
