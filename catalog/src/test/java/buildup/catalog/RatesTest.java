@@ -91,7 +91,7 @@ class RatesTest {
         assertThat(MILL).contains(right);
         Catalog catalog = with(MILL.replace(right, wrong), notices);
         assertThat(notices.sorted()).extracting(NoticeWords.INCHES::message).containsExactly(said);
-        assertThat(notices.exitCode()).isEqualTo(2);
+        assertThat(notices.refused()).isTrue();
         assertThat(catalog.mill(called("m"), notices).isPresent()
                         && catalog.rates(called("r"), notices).isPresent())
                 .isFalse();

@@ -12,6 +12,8 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +57,20 @@ class LauncherTest {
         Run run = launch(project.resolve("cli/buildup"), "report", "my stack.yaml");
         assertThat(run.code).isEqualTo(7);
         assertThat(run.out).isEqualTo("report|my stack.yaml|the input");
+    }
+
+    @Test
+    void where_the_locale_knows_ascii_alone_java_is_given_one_that_knows_every_letter() throws Exception {
+        script("java", """
+                case "$*" in
+                *-version*) echo 'openjdk version "17.0.1" 2021-10-19' >&2 ;;
+                *) printf '%s' "${LC_ALL:-}" ;;
+                esac
+                """);
+        assertThat(launch(Map.of("LANG", "C")).out).isEqualTo("C.UTF-8");
+        assertThat(launch(Map.of("LC_ALL", "POSIX")).out).isEqualTo("C.UTF-8");
+        assertThat(launch(Map.of()).out).isEqualTo("C.UTF-8");
+        assertThat(launch(Map.of("LANG", "C", "LC_CTYPE", "de_DE.UTF-8")).out).isEmpty();
     }
 
     @Test
@@ -151,7 +167,15 @@ class LauncherTest {
         return launch(project.resolve("cli/buildup"), "x", "y");
     }
 
+    private Run launch(Map<String, String> locale) throws Exception {
+        return launch(locale, project.resolve("cli/buildup"), "x");
+    }
+
     private Run launch(Path launcher, String... words) throws Exception {
+        return launch(Map.of(), launcher, words);
+    }
+
+    private Run launch(Map<String, String> locale, Path launcher, String... words) throws Exception {
         List<String> command = new ArrayList<>(List.of(launcher.toString()));
         command.addAll(Arrays.asList(words));
         Path in = Files.writeString(temp.resolve("in"), "the input");
@@ -163,7 +187,8 @@ class LauncherTest {
                 .redirectOutput(out)
                 .redirectError(err);
         process.environment().put("PATH", tools.toString());
-        process.environment().remove("JAVA_HOME");
+        process.environment().keySet().removeAll(Set.of("JAVA_HOME", "LANG", "LC_ALL", "LC_CTYPE"));
+        process.environment().putAll(locale);
         int code = process.start().waitFor();
         return new Run(code, Files.readString(out.toPath()), Files.readString(err.toPath()));
     }

@@ -125,12 +125,4 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
     public Answer refused(List<Notice> why) {
         return new Answer(file, title, unit, Optional.empty(), why);
     }
-
-    /** The exit code of a run that has no more to say than this. */
-    public int exitCode() {
-        return notices().stream()
-                .mapToInt(notice -> notice.level().exitCode())
-                .max()
-                .orElse(0);
-    }
 }

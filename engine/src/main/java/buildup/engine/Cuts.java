@@ -76,12 +76,4 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
         all.addAll(why);
         return new Cuts(answer, Optional.empty(), all.sorted());
     }
-
-    /** The exit code of a run that has no more to say than this. */
-    public int exitCode() {
-        return notices.stream()
-                .mapToInt(notice -> notice.level().exitCode())
-                .max()
-                .orElse(0);
-    }
 }

@@ -3,12 +3,12 @@ package buildup.cli.command;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.Streams;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -31,18 +31,21 @@ public final class Buildup {
      * @return one of {@link ExitCode}
      */
     public static int run(Streams streams, String... words) {
-        return run(commandLine(streams, Stream.of(words).findFirst()), streams, words);
+        return run(commandLine(streams, List.of(words)), streams, words);
     }
 
     static int run(CommandLine line, Streams streams, String... words) {
+        Faults faults = new Faults(streams, List.of(words));
+        int code;
         try {
-            return line.execute(words);
+            code = line.execute(words);
         } catch (Throwable unexpected) {
             // Errors too: a stack that overflows deep inside must not end in a stack trace.
-            return new Faults(streams).wentWrong(unexpected);
-        } finally {
-            streams.flush();
+            code = faults.wentWrong(unexpected);
         }
+        code = streams.undelivered().map(faults::notDelivered).orElse(code);
+        streams.flush();
+        return code;
     }
 
     /** All commands, in the order of the help. */
@@ -65,16 +68,17 @@ public final class Buildup {
 
     /** With every command. */
     static CommandLine commandLine(Streams streams) {
-        return commandLine(streams, Optional.empty());
+        return commandLine(streams, List.of());
     }
 
     /**
      * The command line.
      *
-     * @param only the word that names a command; where it names one, only that is built, since looking into the options of
-     *     a dozen takes longer than most answers
+     * @param words where the first names a command, only that is built, since looking into the options of a dozen takes
+     *     longer than most answers
      */
-    private static CommandLine commandLine(Streams streams, Optional<String> only) {
+    static CommandLine commandLine(Streams streams, List<String> words) {
+        Optional<String> only = words.stream().findFirst();
         CommandLine line = new CommandLine(new Buildup());
         Map<String, Supplier<Object>> commands = commands(streams);
         commands.forEach((name, command) -> {
@@ -88,7 +92,7 @@ public final class Buildup {
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().version(version());
         }
-        Faults faults = new Faults(streams);
+        Faults faults = new Faults(streams, words);
         return line.setExpandAtFiles(false)
                 .setOut(streams.out())
                 .setErr(streams.err())
@@ -103,7 +107,7 @@ public final class Buildup {
     }
 
     /** The version is written once, in the build file, and reaches the program through the jar. */
-    private static String version() {
+    static String version() {
         return "buildup "
                 + Objects.requireNonNullElse(Buildup.class.getPackage().getImplementationVersion(), "unpacked");
     }

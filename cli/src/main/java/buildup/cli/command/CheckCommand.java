@@ -7,6 +7,7 @@ import buildup.cli.command.files.Streams;
 import buildup.cli.report.JsonReport;
 import buildup.cli.report.NoticeText;
 import buildup.cli.report.VerdictText;
+import buildup.cli.table.Display;
 import buildup.cli.tell.Json;
 import buildup.cli.tell.SheetJson;
 import buildup.engine.Answer;
@@ -61,7 +62,10 @@ final class CheckCommand implements Callable<Integer> {
         } else {
             answers.forEach(this::say);
         }
-        return answers.stream().mapToInt(Answer::exitCode).max().orElse(ExitCode.CLEAN);
+        return answers.stream()
+                .mapToInt(answer -> ExitCode.of(answer.notices()))
+                .max()
+                .orElse(ExitCode.CLEAN);
     }
 
     private Answer load(String word) {
@@ -71,13 +75,15 @@ final class CheckCommand implements Callable<Integer> {
 
     private void say(Answer answer) {
         if (answer.known().isEmpty()) {
-            streams.out().print(answer.file() + ": refused\n");
+            streams.out().print(Display.plain(answer.file()) + ": refused\n");
             streams.err().print(NoticeText.write(refusals(answer), answer.file(), answer.unit()));
             return;
         }
         Verdict verdict = answer.known().get().verdict();
         long no = verdict.count(Reply.NO);
-        streams.out().print(answer.file() + (no == 0 ? ": yes\n" : ": no, " + no + (no == 1 ? " row\n" : " rows\n")));
+        streams.out()
+                .print(Display.plain(answer.file())
+                        + (no == 0 ? ": yes\n" : ": no, " + no + (no == 1 ? " row\n" : " rows\n")));
         streams.out().print(VerdictText.doubts(answer, answer.known().get()));
     }
 

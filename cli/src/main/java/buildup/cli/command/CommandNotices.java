@@ -19,7 +19,6 @@ final class CommandNotices {
             Code.of("no-knife", "The template of a knife is asked for where there is none.");
     private static final Code UNKNOWN_PORT = Code.of("unknown-port", "A page should be served at a port that is none.");
     private static final Code PORT_TAKEN = Code.of("port-taken", "A page should be served at a port that is taken.");
-    private static final Code WENT_WRONG = Code.of("went-wrong", "The program has a fault of its own.");
 
     static final Kind INPUT_TWICE =
             FileNotices.NO_STACK.refusal("Standard input cannot be both stacks.", "Give one of them as a file.");
@@ -69,7 +68,6 @@ final class CommandNotices {
             UNKNOWN_PORT.refusal("There is no port {port}.", "Leave --port out, or give one from 1024 to {last}.");
     static final Kind TAKEN =
             PORT_TAKEN.refusal("Port {port} is taken, or may not be used.", "Leave --port out, or give another.");
-    static final Kind FAULT_INSIDE = WENT_WRONG.refusal("Something went wrong inside: {fault}.", "Please report it.");
 
     private static final class Words {
         private static final String LIMITS = "Give --steps 1 or more, --seconds 0 or more, or leave them out.";

@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.cli.command.files.Delivery;
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
@@ -100,7 +101,7 @@ final class CutsCommand implements Callable<Integer> {
         if (format != Format.json) {
             say(all);
         }
-        return all.stream().mapToInt(one -> one.exitCode()).max().orElse(0);
+        return all.stream().mapToInt(one -> ExitCode.of(one.notices())).max().orElse(0);
     }
 
     private String limit() {

@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.StackLoader;
@@ -109,7 +110,7 @@ final class DrawCommand implements Callable<Integer> {
         }
         notices.addAll(answer.notices(concerns()));
         streams.err().print(NoticeText.write(notices.sorted(), answer.file(), answer.unit()));
-        return notices.exitCode();
+        return ExitCode.of(notices);
     }
 
     /** The questions that the picture answers: nothing else is said beside it. */

@@ -2,7 +2,12 @@ package buildup.cli.command;
 
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.Streams;
+import buildup.cli.table.Display;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.IParameterExceptionHandler;
@@ -11,31 +16,74 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /**
- * What is said when a command cannot go on: the words were not understood, or something broke inside. A named class and
- * no lambdas, since the JVM spins a lambda's class anew at every start where the library's interface is as old as here.
+ * What is said when a command cannot go on: the words were not understood, the answer could not be delivered, or
+ * something broke inside. A named class and no lambdas, since the JVM spins a lambda's class anew at every start where
+ * the library's interface is as old as here.
  *
  * @param streams where it is said
+ * @param words of the command line
  */
-record Faults(Streams streams) implements IParameterExceptionHandler, IExecutionExceptionHandler {
+record Faults(Streams streams, List<String> words) implements IParameterExceptionHandler, IExecutionExceptionHandler {
+    Faults {
+        words = List.copyOf(words);
+    }
+
     @Override
-    public int handleParseException(ParameterException wrong, String[] words) {
+    public int handleParseException(ParameterException wrong, String[] all) {
         String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
-        streams.err().print("buildup: " + oneLine(why(wrong)) + "\nSee: " + command + " --help\n");
+        say(why(wrong));
+        streams.err().print("See: " + command + " --help\n");
         return ExitCode.REFUSED;
     }
 
     @Override
-    public int handleExecutionException(Exception unexpected, CommandLine at, ParseResult words) {
+    public int handleExecutionException(Exception unexpected, CommandLine at, ParseResult all) {
         return wentWrong(unexpected);
     }
 
-    /** One line for what should never happen, with the place for whoever mends it. */
+    /** What should never happen, with the place, what was asked, and a file for whoever mends it. */
     int wentWrong(Throwable unexpected) {
+        if (unexpected instanceof OutOfMemoryError) {
+            say("Java was given too little memory for this answer. Set JAVA_TOOL_OPTIONS=-Xmx2g, or ask for less.");
+            return ExitCode.REFUSED;
+        }
+        say("something went wrong inside: " + what(unexpected));
+        say("asked was: buildup " + String.join(" ", words));
+        Optional<Path> file = kept();
+        say(file.map(kept -> "these two lines and " + kept
+                        + " are what mends it: that file holds what was read, and the" + " version, and nothing else")
+                .orElse("these two lines and the version, " + Buildup.version() + ", are what mends it"));
+        return ExitCode.REFUSED;
+    }
+
+    /** The fault and its place, in one line. */
+    static String what(Throwable unexpected) {
         StackTraceElement[] trace = unexpected.getStackTrace();
         String place = trace.length == 0 ? "" : " at " + trace[0].getFileName() + ":" + trace[0].getLineNumber();
-        String what = oneLine(unexpected.toString()) + place;
-        streams.err().print("buildup: something went wrong inside: " + what + "; please report\n");
-        return ExitCode.REFUSED;
+        return oneLine(unexpected.toString()) + place;
+    }
+
+    /** Says that the answer did not leave through standard output, or only a part of it. */
+    int notDelivered(IOException why) {
+        say("the answer cannot be written to standard output: " + why.getMessage());
+        return ExitCode.NOT_WRITTEN;
+    }
+
+    private void say(String line) {
+        streams.err().print("buildup: " + Display.plain(oneLine(line)) + "\n");
+    }
+
+    /** In the folder for passing files, under a name of its own, for the user's eyes alone. */
+    private Optional<Path> kept() {
+        if (streams.given().isEmpty()) {
+            return Optional.empty();
+        }
+        try {
+            Path file = Files.createTempFile("buildup-fault-", ".txt");
+            return Optional.of(Files.write(file, streams.given().written(Buildup.version())));
+        } catch (IOException | RuntimeException nowhere) {
+            return Optional.empty();
+        }
     }
 
     private static String why(ParameterException wrong) {

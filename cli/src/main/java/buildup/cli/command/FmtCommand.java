@@ -48,6 +48,6 @@ final class FmtCommand implements Callable<Integer> {
                 ? new ChangedFile(streams, file, output, notices).put(before.get(), after.get())
                 : ExitCode.CLEAN;
         streams.err().print(NoticeText.write(notices.sorted(), name, LengthUnit.INCH));
-        return Math.max(written, notices.exitCode());
+        return Math.max(written, ExitCode.of(notices));
     }
 }

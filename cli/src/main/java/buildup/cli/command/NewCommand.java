@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.Streams;
 import buildup.cli.report.NoticeText;
@@ -56,7 +57,7 @@ final class NewCommand implements Callable<Integer> {
             streams.out().print(new String(stack(), StandardCharsets.UTF_8));
         }
         streams.err().print(NoticeText.write(notices.sorted(), "new", LengthUnit.INCH));
-        return notices.exitCode();
+        return ExitCode.of(notices);
     }
 
     private byte[] stack() {

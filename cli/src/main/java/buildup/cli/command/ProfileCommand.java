@@ -3,6 +3,7 @@ package buildup.cli.command;
 import buildup.catalog.Catalog;
 import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.Delivery;
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.mill.NearestDrawing;
@@ -129,7 +130,7 @@ final class ProfileCommand implements Callable<Integer> {
         if (format != Format.json) {
             delivery.say(notices, place(), LengthUnit.INCH);
         }
-        return notices.exitCode();
+        return ExitCode.of(notices);
     }
 
     /** What messages call the words of the command line. */

@@ -3,6 +3,7 @@ package buildup.cli.command;
 import buildup.catalog.Catalog;
 import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.Delivery;
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.mill.QuoteSheet;
@@ -90,7 +91,7 @@ final class QuoteCommand implements Callable<Integer> {
         if (format != Format.json) {
             delivery.say(notices, file, unit);
         }
-        return notices.exitCode();
+        return ExitCode.of(notices);
     }
 
     private static Told told(Telling telling, String file, Notices notices) {

@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.StackLoader;
@@ -95,7 +96,7 @@ final class ReportCommand implements Callable<Integer> {
         if (format != Format.json) {
             streams.err().print(NoticeText.write(answer.notices(), answer.file(), answer.unit()));
         }
-        return answer.exitCode();
+        return ExitCode.of(answer.notices());
     }
 
     /** What was refused is said where it is sure to be seen; a file from before stays as it was. */
@@ -105,7 +106,7 @@ final class ReportCommand implements Callable<Integer> {
         } else {
             streams.err().print(NoticeText.write(answer.notices(), answer.file(), answer.unit()));
         }
-        return answer.exitCode();
+        return ExitCode.of(answer.notices());
     }
 
     private String report(Answer answer) {

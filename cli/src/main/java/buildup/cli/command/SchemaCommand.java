@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.Streams;
 import buildup.cli.compare.ComparisonSchema;
@@ -80,6 +81,6 @@ final class SchemaCommand implements Callable<Integer> {
             OutputFile.write(output.get(), bytes, List.of(), notices);
         }
         streams.err().print(NoticeText.write(notices.sorted(), "schema", LengthUnit.INCH));
-        return notices.exitCode();
+        return ExitCode.of(notices);
     }
 }

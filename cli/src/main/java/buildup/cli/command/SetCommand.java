@@ -84,7 +84,7 @@ final class SetCommand implements Callable<Integer> {
                     : new ChangedFile(streams, stack, output, notices).put(before.get(), after.get());
         }
         streams.err().print(NoticeText.write(notices.sorted(), name, unit));
-        return Math.max(written, notices.exitCode());
+        return Math.max(written, ExitCode.of(notices));
     }
 
     private Answer read(String name, String text) {

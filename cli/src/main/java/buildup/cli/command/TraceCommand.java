@@ -6,6 +6,7 @@ import buildup.catalog.format.Drawn;
 import buildup.catalog.format.Inbox;
 import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.Delivery;
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.mill.TraceDrawing;
@@ -134,7 +135,7 @@ final class TraceCommand implements Callable<Integer> {
         if (format != Format.json) {
             delivery.say(notices, InputFiles.nameOf(file), LengthUnit.INCH);
         }
-        return notices.exitCode();
+        return ExitCode.of(notices);
     }
 
     private Told told(Telling telling) {

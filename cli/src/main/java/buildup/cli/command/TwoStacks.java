@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.StackLoader;
@@ -107,6 +108,6 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
     }
 
     private static int exitCode(Answer a, Answer b) {
-        return Math.max(a.exitCode(), b.exitCode());
+        return Math.max(ExitCode.of(a.notices()), ExitCode.of(b.notices()));
     }
 }

@@ -8,6 +8,7 @@ import buildup.cli.report.NoticeText;
 import buildup.cli.watch.Follower;
 import buildup.cli.watch.PageServer;
 import buildup.cli.watch.Watch;
+import buildup.cli.watch.WatchNotices;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
 import buildup.shared.length.LengthUnit;
@@ -67,7 +68,7 @@ final class WatchCommand implements Callable<Integer> {
             follow(words, files, notices);
         }
         streams.err().print(NoticeText.write(notices.sorted(), InputFiles.nameOf(stack), LengthUnit.INCH));
-        return notices.exitCode();
+        return ExitCode.of(notices);
     }
 
     /** The file to follow; it must be there at first. */
@@ -97,8 +98,10 @@ final class WatchCommand implements Callable<Integer> {
             Runtime.getRuntime().addShutdownHook(ending);
             try {
                 streams.out().print("The page: " + server.address() + "\nIt follows every save. Ctrl-C ends it.\n");
-                streams.flush();
-                follower.run(watch::take);
+                // whoever does not learn where the page is has no use for it
+                if (streams.undelivered().isEmpty()) {
+                    follower.run(watch::take);
+                }
             } finally {
                 Runtime.getRuntime().removeShutdownHook(ending);
             }
@@ -133,10 +136,9 @@ final class WatchCommand implements Callable<Integer> {
             Answer answer = new StackLoader(input, notices).load(word, catalog.files);
             answer.notices();
             return answer;
-        } catch (RuntimeException | StackOverflowError fault) {
-            String name = InputFiles.nameOf(word);
-            notices.add(CommandNotices.FAULT_INSIDE.with("fault", fault.toString()));
-            return Answer.unread(name, notices.sorted());
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+            notices.add(WatchNotices.fault(fault));
+            return Answer.unread(InputFiles.nameOf(word), notices.sorted());
         }
     }
 }

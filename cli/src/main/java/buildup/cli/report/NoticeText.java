@@ -2,10 +2,12 @@ package buildup.cli.report;
 
 import buildup.cli.table.Display;
 import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.FewNotices;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -66,7 +68,7 @@ public final class NoticeText {
         return text.toString();
     }
 
-    /** The same before it is written as lines. */
+    /** The same before it is written as lines; of very many, the first and a count of the rest. */
     public static List<Said> said(List<Notice> notices, String file, LengthUnit unit) {
         NoticeWords words = NoticeWords.in(unit);
         Map<Alike, Said> said = new LinkedHashMap<>();
@@ -80,7 +82,18 @@ public final class NoticeText {
                     .toList();
             said.put(alike, first.of(piece));
         }
-        return List.copyOf(said.values());
+        return few(List.copyOf(said.values()), file, words);
+    }
+
+    /** As many as somebody reads. */
+    private static List<Said> few(List<Said> all, String file, NoticeWords words) {
+        if (all.size() <= FewNotices.MOST) {
+            return all;
+        }
+        List<Said> few = new ArrayList<>(all.subList(0, FewNotices.MOST));
+        Notice rest = FewNotices.rest(all.get(FewNotices.MOST).level(), all.size() - FewNotices.MOST);
+        few.add(new Said(rest.level(), file, List.of(), (words.message(rest) + " " + words.cure(rest)).strip()));
+        return List.copyOf(few);
     }
 
     /** The word for a level. */

@@ -1,5 +1,6 @@
 package buildup.cli.table;
 
+import buildup.shared.text.Marks;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -58,30 +59,10 @@ public final class Display {
 
     /**
      * The text in one line, with nothing in it that steers a terminal: control characters and line breaks become
-     * blanks, and marks that turn the writing direction of what follows, and halves of letters, are left out.
+     * blanks, and marks that turn the writing direction of what follows or are not seen at all are left out.
      */
     public static String plain(String text) {
-        if (isPrintableAscii(text)) {
-            return text;
-        }
-        StringBuilder plain = new StringBuilder();
-        text.codePoints()
-                .filter(letter -> !turnsOrBroken(letter))
-                .forEach(letter -> plain.appendCodePoint(steers(letter) ? ' ' : letter));
-        return plain.toString();
-    }
-
-    private static boolean steers(int letter) {
-        return switch (Character.getType(letter)) {
-            case Character.CONTROL, Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
-            default -> false;
-        };
-    }
-
-    private static boolean turnsOrBroken(int letter) {
-        return (letter >= 0x202A && letter <= 0x202E)
-                || (letter >= 0x2066 && letter <= 0x2069)
-                || Character.getType(letter) == Character.SURROGATE;
+        return isPrintableAscii(text) ? text : Marks.without(text);
     }
 
     /**

@@ -1,6 +1,7 @@
 package buildup.cli.tell;
 
 import buildup.profiles.outline.Point;
+import buildup.shared.text.Marks;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.LinkedHashMap;
@@ -109,7 +110,7 @@ public final class Json {
         return quoted.append('"').toString();
     }
 
-    /** Quote and backslash; control characters, as the standard asks; halves of letters, which UTF-8 cannot hold. */
+    /** Quote and backslash; control characters, as the standard asks; whatever else is not seen, or is half a letter. */
     private static String escaped(int letter) {
         return switch (letter) {
             case '"' -> "\\\"";
@@ -118,8 +119,11 @@ public final class Json {
             case '\r' -> "\\r";
             case '\t' -> "\\t";
             default ->
-                Character.isISOControl(letter) || Character.getType(letter) == Character.SURROGATE
-                        ? "\\u" + hex(letter)
+                Marks.unseen(letter)
+                        ? Character.toString(letter)
+                                .chars()
+                                .mapToObj(half -> "\\u" + hex(half))
+                                .collect(Collectors.joining())
                         : Character.toString(letter);
         };
     }

@@ -8,9 +8,11 @@ import buildup.cli.report.NoticeText;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Html;
 import buildup.engine.Answer;
+import buildup.shared.notice.Notice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** One stack, or two beside each other, as they are followed, and the picture of them. */
 public final class Watch {
@@ -29,9 +31,18 @@ public final class Watch {
      */
     public Watch(List<Answer> answers, TextMeasure measure) {
         this.measure = measure;
-        this.sides = answers.stream().map(Side::first).toList();
-        this.parts = parts(sides, List.of(), List.of());
-        this.board = new Board(new Picture(parts, above()));
+        Drawn first = guarded(answers, this::first);
+        this.sides = first.sides();
+        this.parts = first.picture().parts();
+        this.board = new Board(first.picture());
+    }
+
+    /** What is followed, and the picture of it. */
+    private record Drawn(List<Side> sides, Picture picture) {}
+
+    private Drawn first(List<Answer> answers) {
+        List<Side> first = answers.stream().map(Side::first).toList();
+        return new Drawn(first, new Picture(parts(first, List.of(), List.of()), above(first)));
     }
 
     /** Where the newest picture hangs. */
@@ -39,8 +50,41 @@ public final class Watch {
         return board;
     }
 
-    /** Takes what is read after a save; as many answers as there were at first. */
+    /**
+     * Takes what is read after a save; as many answers as there were at first. Whatever they hold, there is a picture
+     * afterwards: of the last good save where this one cannot be drawn.
+     */
     public void take(List<Answer> answers) {
+        Drawn drawn = guarded(answers, this::next);
+        sides = drawn.sides();
+        parts = drawn.picture().parts();
+        board.put(drawn.picture());
+    }
+
+    /** A fault in drawing or comparing is told as a refusal is, of the answers that are its cause. */
+    private Drawn guarded(List<Answer> answers, Function<List<Answer>, Drawn> drawing) {
+        try {
+            return drawing.apply(answers);
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+            Notice notice = WatchNotices.fault(fault);
+            List<Answer> undrawable =
+                    answers.stream().filter(one -> !drawable(one)).toList();
+            return drawing.apply(answers.stream()
+                    .map(one -> undrawable.isEmpty() || undrawable.contains(one) ? one.refused(List.of(notice)) : one)
+                    .toList());
+        }
+    }
+
+    private boolean drawable(Answer answer) {
+        try {
+            PageParts.of(answer, KEYS.get(0), measure);
+            return true;
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError fault) {
+            return false;
+        }
+    }
+
+    private Drawn next(List<Answer> answers) {
         List<Side> before = sides;
         List<Side> next = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
@@ -48,9 +92,7 @@ public final class Watch {
             // of two, only one was saved; the last change of the other stays
             next.add(untouched ? before.get(i) : before.get(i).next(answers.get(i)));
         }
-        sides = List.copyOf(next);
-        parts = parts(sides, before, parts);
-        board.put(new Picture(parts, above()));
+        return new Drawn(List.copyOf(next), new Picture(parts(next, before, parts), above(next)));
     }
 
     /** What is drawn already is not drawn again. */
@@ -64,7 +106,7 @@ public final class Watch {
         return List.copyOf(fresh);
     }
 
-    private Page.Above above() {
+    private static Page.Above above(List<Side> sides) {
         StringBuilder changed = new StringBuilder();
         List<String> stale = new ArrayList<>();
         for (Side side : sides) {

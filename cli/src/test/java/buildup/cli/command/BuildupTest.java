@@ -6,8 +6,14 @@ import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.Streams;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -95,23 +101,50 @@ class BuildupTest {
     }
 
     @Test
-    void a_fault_inside_is_one_line_without_a_trace() {
+    void a_fault_inside_is_told_with_what_was_asked_and_without_a_trace() {
         assertThat(runFaulty(() -> {
                     throw new IllegalStateException("two\nlines");
                 }))
                 .isEqualTo(ExitCode.REFUSED);
         assertThat(said())
                 .matches("buildup: something went wrong inside: java.lang.IllegalStateException: two lines"
-                        + " at BuildupTest.java:\\d+; please report\n");
+                        + " at BuildupTest.java:\\d+\n"
+                        + "buildup: asked was: buildup faulty\n"
+                        + "buildup: these two lines and the version, buildup unpacked, are what mends it\n");
     }
 
     @Test
-    void an_overflowing_stack_inside_is_one_line_too() {
+    void a_fault_inside_leaves_what_was_read_and_the_version_in_a_file_and_nothing_else() throws IOException {
+        streams.given().add("mine.yaml", "title: a\n".getBytes(StandardCharsets.UTF_8));
+        runFaulty(() -> {
+            throw new IllegalStateException("inside");
+        });
+        Matcher name =
+                Pattern.compile("these two lines and (\\S+) are what mends it").matcher(said());
+        assertThat(name.find()).as(said()).isTrue();
+        Path file = Path.of(name.group(1));
+        assertThat(Files.readString(file)).isEqualTo("# buildup unpacked, mine.yaml\ntitle: a\n\n");
+        Files.delete(file);
+    }
+
+    @Test
+    void too_little_memory_is_told_as_what_it_is() {
+        assertThat(runFaulty(() -> {
+                    throw new OutOfMemoryError();
+                }))
+                .isEqualTo(ExitCode.REFUSED);
+        assertThat(said())
+                .startsWith("buildup: Java was given too little memory")
+                .hasLineCount(1);
+    }
+
+    @Test
+    void an_overflowing_stack_inside_is_told_too() {
         assertThat(runFaulty(() -> {
                     throw new StackOverflowError();
                 }))
                 .isEqualTo(ExitCode.REFUSED);
-        assertThat(said()).startsWith("buildup: something went wrong inside").hasLineCount(1);
+        assertThat(said()).startsWith("buildup: something went wrong inside").hasLineCount(3);
     }
 
     @Test
@@ -125,7 +158,7 @@ class BuildupTest {
     }
 
     private int runFaulty(Callable<Integer> fault) {
-        CommandLine line = Buildup.commandLine(streams);
+        CommandLine line = Buildup.commandLine(streams, List.of("faulty"));
         line.addSubcommand("faulty", new Faulty(fault));
         return Buildup.run(line, streams, "faulty");
     }

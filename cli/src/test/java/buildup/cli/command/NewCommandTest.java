@@ -55,7 +55,7 @@ class NewCommandTest {
         Path file = Files.writeString(folder.resolve("mine.yaml"), "my own work");
         assertThat(Ran.of("new", "-o", file.toString()))
                 .isEqualTo(new Ran(
-                        ExitCode.REFUSED,
+                        ExitCode.NOT_WRITTEN,
                         "",
                         "refusal  new  " + file + " is there already. Name a file that is not there yet.\n"));
         assertThat(Ran.read(file)).isEqualTo("my own work");
@@ -64,7 +64,7 @@ class NewCommandTest {
     @Test
     void a_link_that_leads_nowhere_is_not_written_through() throws IOException {
         Path link = Files.createSymbolicLink(folder.resolve("link.yaml"), folder.resolve("absent.yaml"));
-        assertThat(Ran.of("new", "-o", link.toString()).code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(Ran.of("new", "-o", link.toString()).code()).isEqualTo(ExitCode.NOT_WRITTEN);
         assertThat(folder.resolve("absent.yaml")).doesNotExist();
     }
 
@@ -73,7 +73,7 @@ class NewCommandTest {
         Path absent = folder.resolve("none");
         assertThat(Ran.of("new", "-o", absent.resolve("x.yaml").toString()).err())
                 .isEqualTo("refusal  new  There is no folder " + absent + ". Make it first.\n");
-        assertThat(Ran.of("new", "-o", folder.toString()).code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(Ran.of("new", "-o", folder.toString()).code()).isEqualTo(ExitCode.NOT_WRITTEN);
     }
 
     @Test

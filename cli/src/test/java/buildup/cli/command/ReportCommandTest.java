@@ -214,7 +214,7 @@ class ReportCommandTest {
     @Test
     void an_output_folder_that_is_absent_is_said_to_be_so() {
         Path absent = folder.resolve("none");
-        assertRefused(
+        assertNotWritten(
                 Ran.of("report", stack.toString(), "-o", absent.resolve("r.txt").toString()),
                 "frieze.yaml  There is no folder " + absent + ". Make it first.");
     }
@@ -223,7 +223,7 @@ class ReportCommandTest {
     void an_output_that_cannot_be_delivered_is_an_object_when_objects_are_asked_for() {
         Path absent = folder.resolve("none/r.json");
         Ran ran = Ran.of("report", stack.toString(), "--format", "json", "-o", absent.toString());
-        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.code()).isEqualTo(ExitCode.NOT_WRITTEN);
         assertThat(ran.out())
                 .contains("\"title\": \"A frieze\"", "output-folder-absent")
                 .doesNotContain("totals");
@@ -231,14 +231,14 @@ class ReportCommandTest {
 
     @Test
     void a_folder_is_no_place_to_write() {
-        assertRefused(
+        assertNotWritten(
                 Ran.of("report", stack.toString(), "-o", folder.toString()),
                 "frieze.yaml  " + folder + " is a folder. Name a file in it.");
     }
 
     @Test
     void the_stack_is_not_written_over() {
-        assertRefused(
+        assertNotWritten(
                 Ran.of("report", stack.toString(), "-o", stack.toString()),
                 "frieze.yaml  " + stack + " is what the answer comes from. Name another file.");
         assertThat(Ran.read(stack)).isEqualTo(SOUND);
@@ -249,7 +249,7 @@ class ReportCommandTest {
         Path out = Files.writeString(folder.resolve("report.txt"), "old");
         assumeThat(out.toFile().setWritable(false)).isTrue();
         assumeThat(Files.isWritable(out)).isFalse();
-        assertRefused(
+        assertNotWritten(
                 Ran.of("report", stack.toString(), "-o", out.toString()),
                 "frieze.yaml  " + out + " cannot be written. Name a file where you may write.");
         assertThat(Ran.read(out)).isEqualTo("old");
@@ -275,9 +275,17 @@ class ReportCommandTest {
         assertThat(Files.isRegularFile(device)).isFalse();
     }
 
-    /** Refusals are the lines of their own, without notes that came before them. */
     private static void assertRefused(Ran ran, String line) {
-        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertSaid(ExitCode.REFUSED, ran, line);
+    }
+
+    private static void assertNotWritten(Ran ran, String line) {
+        assertSaid(ExitCode.NOT_WRITTEN, ran, line);
+    }
+
+    /** Refusals are the lines of their own, without notes that came before them. */
+    private static void assertSaid(int code, Ran ran, String line) {
+        assertThat(ran.code()).isEqualTo(code);
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err().lines().filter(said -> !said.startsWith("note"))).containsExactly("refusal  " + line);
     }

@@ -3,6 +3,7 @@ package buildup.cli.watch;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.command.Typed;
+import buildup.cli.scene.TextMeasure;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
 import java.util.List;
@@ -51,6 +52,52 @@ class WatchTest {
         assertThat(stale(shown)).hasSizeGreaterThan(1);
         assertThat(stale(shown).get(0)).startsWith("Out of date: stdin is wrong as it stands");
         assertThat(stale(shown)).anyMatch(line -> line.startsWith("refusal  stdin:2:") && line.contains("'bord'"));
+    }
+
+    /** A measure that fails on one word stands for any fault that a save may lead to while it is drawn. */
+    @Test
+    void a_save_that_cannot_be_drawn_leaves_the_last_good_picture_and_says_so() {
+        TextMeasure faulty = faultyOn("boom");
+        Watch watch = new Watch(List.of(LEDGE), faulty);
+        String before = shown(watch).get("stacks").stringValue();
+        watch.take(List.of(named("boom")));
+        assertThat(shown(watch).get("stacks").stringValue()).isEqualTo(before);
+        assertThat(stale(shown(watch)))
+                .anyMatch(line -> line.contains("Something went wrong inside") && line.contains("the next save"));
+        watch.take(List.of(WIDER));
+        assertThat(stale(shown(watch))).isEmpty();
+        assertThat(shown(watch).get("changed").stringValue()).contains("projection 4 -&gt; 5");
+    }
+
+    @Test
+    void a_first_reading_that_cannot_be_drawn_says_so_and_the_next_is_drawn() {
+        Watch watch = new Watch(List.of(named("boom")), faultyOn("boom"));
+        assertThat(shown(watch).get("stacks").stringValue()).contains("Something went wrong inside");
+        watch.take(List.of(LEDGE));
+        assertThat(shown(watch).get("stacks").stringValue()).contains("<svg");
+    }
+
+    @Test
+    void of_two_beside_each_other_the_one_that_can_be_drawn_is_not_out_of_date() {
+        Watch watch = new Watch(List.of(LEDGE, LEDGE), faultyOn("boom"));
+        watch.take(List.of(WIDER, named("boom")));
+        assertThat(stale(shown(watch)).stream().filter(line -> line.startsWith("Out of date")))
+                .hasSize(1);
+        assertThat(shown(watch).get("changed").stringValue()).contains("projection 4 -&gt; 5");
+    }
+
+    private static Answer named(String name) {
+        return Typed.of("title: Ledge\npieces:\n  - { name: " + name
+                + ", profile: board 3/4 x 4, lay: flat, back: wall, bottom: 0 }\n");
+    }
+
+    private static TextMeasure faultyOn(String word) {
+        return (text, height) -> {
+            if (text.contains(word)) {
+                throw new IllegalStateException("a fault in drawing");
+            }
+            return FONT.width(text, height);
+        };
     }
 
     @Test

@@ -21,7 +21,12 @@ final class DocumentNotices {
     private static final Code MORE_THAN_ONE_DOCUMENT =
             Code.of("more-than-one-document", "A file holds more than one document.");
     private static final Code NOT_A_MAPPING = Code.of("not-a-mapping", "A document does not consist of keys.");
+    private static final Code UNSEEN_MARKS = Code.of(
+            "unseen-marks", "Marks that nobody sees, which steer a screen or make names alike, have been left out.");
 
+    static final Kind UNSEEN = UNSEEN_MARKS.note(
+            "Marks that nobody sees have been left out of this text ({count} such texts in all).",
+            "Type those texts again.");
     static final Kind NO_SUCH_KEY = UNKNOWN_KEY.refusal("No key is called '{key}' here.", "");
     static final Kind NO_SUCH_KEY_BELOW = UNKNOWN_KEY.refusal("No key is called '{key}' in '{path}'.", "");
     static final Kind RENAMED_KEY =

@@ -3,6 +3,7 @@ package buildup.shared.document;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
+import buildup.shared.text.Marks;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -42,6 +43,8 @@ final class TreeBuilder {
     private long nodes;
     private int aliases;
     private long aliasedNodes;
+    private int unseen;
+    private Optional<Mark> firstUnseen = Optional.empty();
 
     TreeBuilder(String file, Notices notices) {
         this.file = file;
@@ -62,8 +65,18 @@ final class TreeBuilder {
             repeat(alias.getAlias().getValue(), mark);
         } else if (event instanceof ScalarEvent scalar) {
             nodes++;
-            add(new Scalar(scalar.getValue(), mark), scalar.getAnchor(), 1);
+            add(new Scalar(seen(scalar.getValue(), mark), mark), scalar.getAnchor(), 1);
         }
+    }
+
+    /** The text without marks that nobody sees, which are counted. */
+    private String seen(String text, Mark mark) {
+        if (Marks.none(text)) {
+            return text;
+        }
+        unseen++;
+        firstUnseen = firstUnseen.or(() -> Optional.of(mark));
+        return Marks.keepingLines(text);
     }
 
     private void begin(CollectionStartEvent start, Mark mark) throws Refused {
@@ -108,6 +121,8 @@ final class TreeBuilder {
 
     /** The whole document, which must be a mapping. */
     Mapping root() throws Refused {
+        firstUnseen.ifPresent(mark -> notices.add(
+                DocumentNotices.UNSEEN.with("count", Figure.count(unseen)).at(mark)));
         Node node = root.orElseGet(() -> new Scalar("", new Mark(file, 1, 1)));
         if (node instanceof Mapping mapping) {
             return mapping;

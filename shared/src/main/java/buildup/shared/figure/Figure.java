@@ -65,7 +65,7 @@ public record Figure(Quantity quantity, double amount, Rounding rounding) implem
 
     /** A whole number of things. */
     public static Figure count(long things) {
-        return of(Quantity.COUNT, things);
+        return of(Quantity.COUNT, (double) things);
     }
 
     /** The same, rounded another way. */

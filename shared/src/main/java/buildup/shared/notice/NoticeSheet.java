@@ -16,12 +16,12 @@ public final class NoticeSheet {
     private NoticeSheet() {}
 
     /**
-     * A row for each notice, in their order.
+     * A row for each notice, in their order; of very many, the first and a count of the rest.
      *
      * @param file what is named where a notice has no place of its own
      */
     public static Sheet of(List<Notice> notices, Optional<String> file) {
-        return Sheet.of("notices", "NOTICES", notices)
+        return Sheet.of("notices", "NOTICES", FewNotices.of(notices))
                 .name("level", "level", notice -> notice.level().name().toLowerCase(Locale.ROOT))
                 .name("code", "code", Notice::code)
                 .wordsIf("file", "file", notice -> notice.mark().map(Mark::file).or(() -> file))

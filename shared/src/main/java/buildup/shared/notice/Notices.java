@@ -32,12 +32,4 @@ public final class Notices {
     public boolean refused() {
         return notices.stream().anyMatch(notice -> notice.level() == Level.REFUSAL);
     }
-
-    /** The exit code of the worst notice, 0 without any. */
-    public int exitCode() {
-        return notices.stream()
-                .mapToInt(notice -> notice.level().exitCode())
-                .max()
-                .orElse(0);
-    }
 }

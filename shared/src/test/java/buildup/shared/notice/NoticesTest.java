@@ -33,15 +33,11 @@ class NoticesTest {
     }
 
     @Test
-    void the_worst_level_is_the_exit_code() {
-        assertThat(notices.exitCode()).isZero();
+    void only_a_refusal_refuses() {
         notices.add(Code.of("ambiguous", "A test.").note("a", "").notice());
-        assertThat(notices.exitCode()).isZero();
         notices.add(Code.of("too-tall", "A test.").problem("b", "").notice());
-        assertThat(notices.exitCode()).isEqualTo(1);
         assertThat(notices.refused()).isFalse();
         notices.add(Code.of("unknown-key", "A test.").refusal("c", "").notice());
-        assertThat(notices.exitCode()).isEqualTo(2);
         assertThat(notices.refused()).isTrue();
     }
 

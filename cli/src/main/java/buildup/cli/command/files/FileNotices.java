@@ -4,6 +4,7 @@ import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
+import java.util.Set;
 
 /** What is said of files that cannot be read or written. */
 public final class FileNotices {
@@ -22,20 +23,28 @@ public final class FileNotices {
     private static final Code OUTPUT_EXISTS =
             Code.of("output-exists", "A new document should be written over a file that is there already.");
 
+    /** Codes of what is asked for and cannot be written. */
+    static final Set<String> NOT_WRITTEN =
+            Set.of(OUTPUT_NOT_WRITABLE.name(), OUTPUT_FOLDER_ABSENT.name(), OUTPUT_EXISTS.name());
+
     /**
      * What is said of a file that cannot be had.
      *
      * @param noName its name is none
      * @param folder it is a folder
      * @param absent it is not there
+     * @param endless it is a pipe or a device, of which nobody knows whether it ever ends
      * @param unreadable it cannot be read
      */
-    record Unread(Kind noName, Kind folder, Kind absent, Kind unreadable) {
+    record Unread(Kind noName, Kind folder, Kind absent, Kind endless, Kind unreadable) {
         static Unread of(Code code, String cure) {
             return new Unread(
                     code.refusal("'{file}' is not the name of a file.", cure),
                     code.refusal("{file} is a folder, not a file.", cure),
                     code.refusal("There is no file {file}.", cure),
+                    code.refusal(
+                            "{file} is a pipe or a device, which may never end.",
+                            "Save what it gives as a file and name that."),
                     code.refusal("{file} cannot be read.", "Look at its permissions."));
         }
     }
@@ -57,6 +66,8 @@ public final class FileNotices {
             OUTPUT_NOT_WRITABLE.refusal("{file} is what the answer comes from.", "Name another file.");
     static final Kind UNWRITABLE =
             OUTPUT_NOT_WRITABLE.refusal("{file} cannot be written.", "Name a file where you may write.");
+    static final Kind WRITE_FAILED =
+            OUTPUT_NOT_WRITABLE.refusal("{file} cannot be written: {why}.", "Make room there, or name another file.");
     static final Kind NO_FOLDER = OUTPUT_FOLDER_ABSENT.refusal("There is no folder {folder}.", "Make it first.");
     static final Kind THERE_ALREADY =
             OUTPUT_EXISTS.refusal("{file} is there already.", "Name a file that is not there yet.");

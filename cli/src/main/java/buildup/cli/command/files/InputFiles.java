@@ -106,6 +106,9 @@ public final class InputFiles {
             if (Files.notExists(path)) {
                 return refused(Kind.TRACING.unread.absent().with("file", path.toString()));
             }
+            if (Files.exists(path) && !Files.isRegularFile(path)) {
+                return refused(Kind.TRACING.unread.endless().with("file", path.toString()));
+            }
             read.add(path);
             return bytes(() -> Files.newInputStream(path), nameOf(path));
         } catch (InvalidPathException wrong) {
@@ -116,7 +119,9 @@ public final class InputFiles {
     /** One byte more than is allowed, if there are so many: the reader of tracings then refuses it. */
     private Optional<byte[]> bytes(Source source, String name) {
         try (InputStream in = source.open()) {
-            return Optional.of(in.readNBytes(Inbox.GREATEST_BYTES + 1));
+            byte[] bytes = in.readNBytes(Inbox.GREATEST_BYTES + 1);
+            streams.given().add(name, bytes);
+            return Optional.of(bytes);
         } catch (IOException unreadable) {
             return refused(Kind.TRACING.unread.unreadable().with("file", name));
         }
@@ -135,8 +140,12 @@ public final class InputFiles {
         if (Files.notExists(path)) {
             return refused(kind.unread.absent().with("file", path.toString()).cure(among(folder(path), nameOf(path))));
         }
+        // to open a pipe is to wait for whoever writes into it
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            return refused(kind.unread.endless().with("file", path.toString()));
+        }
         try {
-            if (Files.isRegularFile(path) && Files.size(path) > DocumentReader.GREATEST_BYTES) {
+            if (Files.size(path) > DocumentReader.GREATEST_BYTES) {
                 Figure size = Figure.count(Files.size(path) / DocumentReader.GREATEST_BYTES);
                 return tooLarge(kind, FileNotices.LARGE_FILE.with("size", size).with("file", nameOf(path)));
             }
@@ -173,9 +182,11 @@ public final class InputFiles {
         } catch (IOException unreadable) {
             return refused(kind.unread.unreadable().with("file", name));
         }
-        return bytes.length > DocumentReader.GREATEST_BYTES
-                ? tooLarge(kind, FileNotices.LARGE_INPUT.with("file", name))
-                : Optional.of(bytes);
+        if (bytes.length > DocumentReader.GREATEST_BYTES) {
+            return tooLarge(kind, FileNotices.LARGE_INPUT.with("file", name));
+        }
+        streams.given().add(name, bytes);
+        return Optional.of(bytes);
     }
 
     private <T> Optional<T> tooLarge(Kind kind, Notice notice) {

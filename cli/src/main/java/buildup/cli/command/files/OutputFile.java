@@ -4,23 +4,41 @@ import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notices;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFileAttributeView;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 
 /**
  * Writes an answer to a file: whole or not at all. It is written beside the file and then moved to its place, so that
  * whatever was there survives a failure. Faults become refusals.
  */
 public final class OutputFile {
-    private static final int MOST_TRIES = 100;
+    /** What stands beside the file while it is written: short, since names have a greatest length. */
+    private static final String PART = ".buildup-";
+
+    private static final String ENDING = ".part";
+
+    /** A part that is so old belongs to nobody any more: its writer was killed. */
+    private static final Duration OLD = Duration.ofHours(1);
+
+    /** A folder may hold any number of files; so many are looked at for parts that were left behind. */
+    private static final int MOST_SWEPT = 1_000;
+
+    /** Links that lead to links, before they count as leading round. */
+    private static final int MOST_LINKS = 40;
 
     private final Path path;
     private final Notices notices;
@@ -38,11 +56,7 @@ public final class OutputFile {
      */
     public static boolean write(Path path, byte[] bytes, List<Path> inputs, Notices notices) {
         OutputFile file = new OutputFile(path, notices);
-        Path folder = file.folder();
         try {
-            if (!Files.isDirectory(folder)) {
-                return file.folderAbsent();
-            }
             if (Files.isDirectory(path)) {
                 return file.refused(FileNotices.OUTPUT_IS_FOLDER);
             }
@@ -53,7 +67,7 @@ public final class OutputFile {
             }
             return file.put(bytes);
         } catch (IOException unwritable) {
-            return file.unwritable();
+            return file.unwritable(unwritable);
         }
     }
 
@@ -64,26 +78,34 @@ public final class OutputFile {
      */
     public static boolean writeNew(Path path, byte[] bytes, Notices notices) {
         OutputFile file = new OutputFile(path, notices);
+        if (!Files.isDirectory(folder(path))) {
+            return file.folderAbsent(path);
+        }
         try {
-            Files.write(path, bytes, StandardOpenOption.CREATE_NEW);
+            if (Files.exists(path) || Files.isSymbolicLink(path)) {
+                return file.refused(FileNotices.THERE_ALREADY);
+            }
+            moveInto(path, bytes, false);
             return true;
-        } catch (FileAlreadyExistsException taken) {
+        } catch (FileAlreadyExistsException meanwhile) {
             return file.refused(FileNotices.THERE_ALREADY);
-        } catch (NoSuchFileException absent) {
-            return file.folderAbsent();
         } catch (IOException unwritable) {
-            return file.unwritable();
+            return file.unwritable(unwritable);
         }
     }
 
     private boolean put(byte[] bytes) throws IOException {
         if (!Files.exists(path)) {
-            moveInto(path, bytes);
+            Path place = endOfLinks();
+            if (!Files.isDirectory(folder(place))) {
+                return folderAbsent(place);
+            }
+            moveInto(place, bytes, true);
         } else if (!Files.isWritable(path)) {
-            return unwritable();
+            return refused(FileNotices.UNWRITABLE);
         } else if (Files.isRegularFile(path)) {
             // a link keeps pointing where it points
-            moveInto(path.toRealPath(), bytes);
+            moveInto(path.toRealPath(), bytes, true);
         } else {
             // a pipe or a device cannot be moved over
             Files.write(path, bytes, StandardOpenOption.WRITE);
@@ -91,20 +113,61 @@ public final class OutputFile {
         return true;
     }
 
-    private static void moveInto(Path place, byte[] bytes) throws IOException {
-        Path beside = beside(place);
+    /** Where a link leads at whose end there is nothing yet; the path itself when it is no link. */
+    private Path endOfLinks() throws IOException {
+        Path place = path;
+        for (int links = 0; Files.isSymbolicLink(place); links++) {
+            if (links == MOST_LINKS) {
+                throw new FileSystemException(path.toString(), "", "the link leads round to itself");
+            }
+            place = place.resolveSibling(Files.readSymbolicLink(place));
+        }
+        return place;
+    }
+
+    private static void moveInto(Path place, byte[] bytes, boolean over) throws IOException {
+        Path beside = Files.createFile(place.resolveSibling(PART + UUID.randomUUID() + ENDING));
         try {
+            sweep(beside);
             try (OutputStream out = Files.newOutputStream(beside, StandardOpenOption.WRITE)) {
                 out.write(bytes);
             }
             keepRights(place, beside);
-            try {
-                Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException plainly) {
-                Files.move(beside, place, StandardCopyOption.REPLACE_EXISTING);
+            if (over) {
+                moveOver(beside, place);
+            } else {
+                Files.move(beside, place);
             }
         } finally {
             Files.deleteIfExists(beside);
+        }
+    }
+
+    private static void moveOver(Path beside, Path place) throws IOException {
+        try {
+            Files.move(beside, place, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException plainly) {
+            Files.move(beside, place, StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+
+    /** Takes away what killed runs left beside a part just begun; what cannot be taken away is in nobody's way. */
+    private static void sweep(Path begun) {
+        try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder(begun), PART + "*" + ENDING)) {
+            // by the clock of the file system alone: the machine's own may be another
+            FileTime old =
+                    FileTime.from(Files.getLastModifiedTime(begun).toInstant().minus(OLD));
+            int seen = 0;
+            for (Path part : parts) {
+                if (++seen > MOST_SWEPT) {
+                    return;
+                }
+                if (Files.isRegularFile(part) && Files.getLastModifiedTime(part).compareTo(old) < 0) {
+                    Files.deleteIfExists(part);
+                }
+            }
+        } catch (IOException | DirectoryIteratorException leftThere) {
+            return;
         }
     }
 
@@ -115,30 +178,27 @@ public final class OutputFile {
         }
     }
 
-    /** A new file in the same folder, with the rights that the user's new files have. */
-    private static Path beside(Path place) throws IOException {
-        for (int i = 1; ; i++) {
-            try {
-                return Files.createFile(place.resolveSibling("." + place.getFileName() + "." + i + ".part"));
-            } catch (FileAlreadyExistsException taken) {
-                if (i == MOST_TRIES) {
-                    throw taken;
-                }
-            }
-        }
+    private static Path folder(Path place) {
+        return Optional.ofNullable(place.getParent()).orElse(Path.of(""));
     }
 
-    private Path folder() {
-        return Optional.ofNullable(path.getParent()).orElse(Path.of(""));
-    }
-
-    private boolean folderAbsent() {
-        notices.add(FileNotices.NO_FOLDER.with("folder", folder().toString()));
+    private boolean folderAbsent(Path place) {
+        notices.add(FileNotices.NO_FOLDER.with("folder", folder(place).toString()));
         return false;
     }
 
-    private boolean unwritable() {
-        return refused(FileNotices.UNWRITABLE);
+    private boolean unwritable(IOException why) {
+        if (why instanceof AccessDeniedException) {
+            return refused(FileNotices.UNWRITABLE);
+        }
+        Optional<String> reason = why instanceof FileSystemException of
+                ? Optional.ofNullable(of.getReason())
+                : Optional.ofNullable(why.getMessage());
+        if (reason.isEmpty()) {
+            return refused(FileNotices.UNWRITABLE);
+        }
+        notices.add(FileNotices.WRITE_FAILED.with("file", path.toString()).with("why", reason.get()));
+        return false;
     }
 
     private boolean refused(Kind kind) {

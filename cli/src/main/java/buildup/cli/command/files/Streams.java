@@ -6,35 +6,42 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 
 /**
  * What a command reads from and writes to, other than files. Text is UTF-8 whatever the machine's own charset, and its
  * lines end with "\n": write it with {@code print}, never with {@code println}, which ends lines as the machine does.
+ * A stream that cannot be written stops nobody; {@link #undelivered} tells of it at the end.
  *
  * @param in standard input, where a command was given {@code -} for a file
  * @param out the answer, as text
  * @param err notices
- * @param bytes the answer where it is not text; the same stream as {@code out}, so use one of the two
+ * @param outlet where the answer leaves, also one that is not text; {@code out} leads there too
+ * @param given what has been read in this run
  */
-public record Streams(InputStream in, PrintWriter out, PrintWriter err, OutputStream bytes) {
+public record Streams(InputStream in, PrintWriter out, PrintWriter err, Outlet outlet, Given given) {
     /** Text writers over the given streams. */
     public static Streams of(InputStream in, OutputStream out, OutputStream err) {
-        return new Streams(in, utf8(out), utf8(err), out);
+        Outlet outlet = new Outlet(out);
+        return new Streams(in, utf8(outlet), utf8(err), outlet, new Given());
     }
 
     /** Sends an answer that is not text. */
     void send(byte[] answer) {
-        try {
-            bytes.write(answer);
-        } catch (IOException closed) {
-            // whoever closed the stream has had enough; the text writers keep quiet about it too
-        }
+        out.flush();
+        outlet.write(answer, 0, answer.length);
     }
 
     /** Sends on what is still held back. */
     public void flush() {
         out.flush();
         err.flush();
+    }
+
+    /** Why a part of the answer so far did not arrive; absent when all of it did. */
+    public Optional<IOException> undelivered() {
+        out.flush();
+        return outlet.fault();
     }
 
     private static PrintWriter utf8(OutputStream stream) {
