@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Places at which two outlines come within touching of each other: at a corner of one, or where an arc is tangent. */
+/** Places at which two outlines come near each other: at a corner of one, or where an arc is tangent. */
 public final class Approaches {
     /**
      * A place of approach.
@@ -14,26 +14,33 @@ public final class Approaches {
      * @param onSecond the same of the second
      */
     public record Approach(Point at, Point onFirst, Point onSecond) {
-        double distance() {
+        /** From the one to the other, in. */
+        public double distance() {
             return onFirst.distance(onSecond);
         }
     }
 
     private Approaches() {}
 
-    /** One for each place of approach, the nearest first taken. */
+    /** One for each place at which they come within touching, the nearest first taken. */
     public static List<Approach> of(Outline a, Outline b) {
+        return of(a, b, Tolerance.TOUCHING);
+    }
+
+    /** The same for places nearer than {@code within}, in. */
+    public static List<Approach> of(Outline a, Outline b, double within) {
         List<Approach> found = new ArrayList<>();
         for (Stroke first : a.strokes()) {
-            if (!first.segment().box().near(b.box(), Tolerance.TOUCHING)) {
+            if (!first.segment().box().near(b.box(), within)) {
                 continue;
             }
             for (Stroke second : b.strokes()) {
-                if (first.segment().box().near(second.segment().box(), Tolerance.TOUCHING)) {
+                if (first.segment().box().near(second.segment().box(), within)) {
                     meet(first.segment(), second.segment(), found);
                 }
             }
         }
+        found.removeIf(one -> one.distance() >= within);
         found.sort(Comparator.comparingDouble((Approach one) -> Math.rint(one.distance() / Tolerance.SNAP))
                 .thenComparingDouble(one -> one.at.y())
                 .thenComparingDouble(one -> one.at.x()));
@@ -57,17 +64,11 @@ public final class Approaches {
     }
 
     private static void fromFirst(Point p, Segment second, List<Approach> out) {
-        add(new Approach(p, p, second.at(second.nearest(p))), out);
+        out.add(new Approach(p, p, second.at(second.nearest(p))));
     }
 
     private static void fromSecond(Point p, Segment first, List<Approach> out) {
-        add(new Approach(p, first.at(first.nearest(p)), p), out);
-    }
-
-    private static void add(Approach one, List<Approach> out) {
-        if (one.distance() < Tolerance.TOUCHING) {
-            out.add(one);
-        }
+        out.add(new Approach(p, first.at(first.nearest(p)), p));
     }
 
     /** The points of an arc at which its normal goes through the nearest of the other segment. */

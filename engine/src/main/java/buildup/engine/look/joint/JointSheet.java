@@ -1,0 +1,32 @@
+package buildup.engine.look.joint;
+
+import buildup.engine.section.compose.Section;
+import buildup.shared.sheet.Sheet;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The open joints as a sheet, seen or not. */
+public final class JointSheet {
+    /** Its key. */
+    public static final String KEY = "joints";
+
+    private JointSheet() {}
+
+    /** One row for each slot between neighbors. */
+    public static Sheet of(Section section, List<OpenJoint> open) {
+        return Sheet.of(KEY, "OPEN JOINTS: neighbors that nearly meet, and the eyes that see into the gap", open)
+                .name("piece", "piece", joint -> section.name(joint.piece()))
+                .name("over", "over", joint -> section.name(joint.other()))
+                .length("gap", "gap", OpenJoint::width)
+                .sums()
+                .place("at", "", joint -> joint.at().x(), joint -> joint.at().y())
+                .json()
+                .names("eyes", "seen from", OpenJoint::eyes)
+                .flag("meant", "meant by a rule", OpenJoint::meant)
+                .words("give", "to close it", joint -> section.name(joint.closing().body()))
+                .lengthIf("size", "make it", joint -> joint.closing().size())
+                .lengthIf("move", "or move it", joint -> OptionalDouble.of(joint.closing().move().length()))
+                .sheet()
+                .askedIf(!open.isEmpty());
+    }
+}

@@ -1,0 +1,185 @@
+package buildup.engine.look.joint;
+
+import buildup.engine.look.sight.Seen;
+import buildup.engine.look.sight.Sighting;
+import buildup.engine.look.view.Surfaces;
+import buildup.engine.look.view.View;
+import buildup.engine.look.view.Viewpoint;
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Contact;
+import buildup.engine.section.compose.Overlap;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Axis;
+import buildup.engine.section.stack.Rule;
+import buildup.engine.section.stack.Stock;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Pairs;
+import buildup.profiles.region.Pairs.Pair;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Which joints of a section stand open, and which trim is seen by nobody.
+ *
+ * @param open slots between neighbors, by the order of the bodies; hidden ones too
+ * @param unseen pieces of trim of which no eye sees anything; none while no eye stands in the room
+ */
+public record Joints(List<OpenJoint> open, List<Integer> unseen) {
+    public Joints {
+        open = List.copyOf(open);
+        unseen = List.copyOf(unseen);
+    }
+
+    /** @param sights what each eye sees of the section */
+    public static Joints of(Section section, List<Sighting> sights) {
+        return new Asking(section, sights).answer();
+    }
+
+    /** The eyes and the section that they look at. */
+    private static final class Asking {
+        private final Section section;
+        private final List<Sighting> sights;
+        private final List<View> views = new ArrayList<>();
+        private final Set<Pair> meeting = new HashSet<>();
+        private final Throats throats;
+
+        Asking(Section section, List<Sighting> sights) {
+            this.section = section;
+            this.sights = sights;
+            this.throats = new Throats(section);
+            for (Sighting sighting : sights) {
+                Point eye = new Point(sighting.eye().distance(), sighting.eye().height());
+                views.add(View.of(new Viewpoint.Near(eye), Surfaces.solid(section)));
+            }
+            for (Contact contact : section.contacts()) {
+                meeting.add(new Pair(Math.min(contact.a(), contact.b()), Math.max(contact.a(), contact.b())));
+            }
+            for (Overlap lap : section.overlaps()) {
+                meeting.add(new Pair(lap.a(), lap.b()));
+            }
+        }
+
+        Joints answer() {
+            List<OpenJoint> open = new ArrayList<>();
+            List<Box> boxes =
+                    section.bodies().stream().map(body -> body.outline().box()).toList();
+            for (Pair pair : Pairs.near(boxes, Throats.WIDEST)) {
+                Body first = section.body(pair.first());
+                Body second = section.body(pair.second());
+                if ((first.inStack() || second.inStack()) && !meeting.contains(pair)) {
+                    // the room stands behind the pieces, and before any of them
+                    boolean later = second.piece() && second.inStack();
+                    joint(later ? pair.second() : pair.first(), later ? pair.first() : pair.second())
+                            .ifPresent(open::add);
+                }
+            }
+            return new Joints(open, sights.isEmpty() ? List.of() : unseen());
+        }
+
+        private Optional<OpenJoint> joint(int piece, int other) {
+            List<Line> found = throats.between(piece, other);
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            List<String> eyes = new ArrayList<>();
+            for (int i = 0; i < views.size(); i++) {
+                View view = views.get(i);
+                if (found.stream().anyMatch(throat -> sees(view, throat) || sees(view, throat.reversed()))) {
+                    eyes.add(sights.get(i).eye().name());
+                }
+            }
+            Line narrowest = found.get(0);
+            return Optional.of(new OpenJoint(
+                    piece, other, found, eyes, meant(piece, other, narrowest), closing(piece, other, narrowest)));
+        }
+
+        /** Whether a sight line passes between the two. */
+        private static boolean sees(View view, Line throat) {
+            double seen = view.seen(throat).stream()
+                    .mapToDouble(stretch -> (stretch.end() - stretch.start()) * throat.length())
+                    .sum();
+            return seen > Tolerance.TOUCHING;
+        }
+
+        private List<Integer> unseen() {
+            return IntStream.range(0, section.bodies().size())
+                    .filter(body -> section.body(body).trim())
+                    .filter(body -> sights.stream()
+                            .flatMap(sighting -> sighting.members().stream())
+                            .filter(seen -> section.members().get(seen.member()).body() == body)
+                            .mapToDouble(Seen::length)
+                            .allMatch(length -> length <= Tolerance.TOUCHING))
+                    .boxed()
+                    .toList();
+        }
+
+        /** Whether a rule of either places it at this very distance from the other, across the slot. */
+        private boolean meant(int piece, int other, Line throat) {
+            return placedBy(piece, other, throat) || placedBy(other, piece, throat.reversed());
+        }
+
+        private boolean placedBy(int piece, int other, Line throat) {
+            Optional<Placed> placed = section.body(piece).placed();
+            if (placed.isEmpty()) {
+                return false;
+            }
+            for (Axis axis : Axis.values()) {
+                double across = axis == Axis.OUT ? -throat.direction(0).x() : -throat.direction(0).y();
+                if (Math.abs(across) > 0.5) {
+                    Optional<Rule> rule = across > 0
+                            ? placed.get().piece().rules().low(axis)
+                            : placed.get().piece().rules().high(axis);
+                    if (rule.filter(found -> says(found, other, axis, across > 0, throat.length()))
+                            .isPresent()) {
+                        return true;
+                    }
+                }
+            }
+            return false;
+        }
+
+        /** Whether a rule names the other side of the slot, and the width as its offset. */
+        private boolean says(Rule rule, int other, Axis axis, boolean low, double width) {
+            if (rule instanceof Rule.ByEdge edge) {
+                return edge.piece().equals(section.name(other))
+                        && edge.edge().equals(low ? axis.high() : axis.low())
+                        && Math.abs(Math.abs(edge.offset()) - width) < Tolerance.TOUCHING;
+            }
+            // a plain length names no landmark, and is on either axis
+            return rule instanceof Rule.Level level
+                    && level.axis().isPresent()
+                    && !section.body(other).piece();
+        }
+
+        /** A board that can be cut wider across the slot, the later put up first; else the later is moved. */
+        private OpenJoint.Closing closing(int piece, int other, Line throat) {
+            for (int body : new int[] {piece, other}) {
+                Optional<Placed> placed = section.body(body).placed();
+                if (section.body(body).inStack() && placed.filter(one -> wider(one, throat)).isPresent()) {
+                    double now = placed.get().blankWidth();
+                    return new OpenJoint.Closing(
+                            body, OptionalDouble.of(now + throat.length()), throat.to().minus(throat.from()));
+                }
+            }
+            return new OpenJoint.Closing(
+                    piece, OptionalDouble.empty(), throat.to().minus(throat.from()));
+        }
+
+        /** Whether the width of a board, or of blocking, lies across the slot. */
+        private static boolean wider(Placed placed, Line throat) {
+            Point way = throat.direction(0);
+            Stock stock = placed.piece().stock();
+            boolean level = stock.board() ? stock.lying() : placed.outline().box().width() >= placed.outline().box().height();
+            return placed.piece().rips() && Math.abs(level ? way.y() : way.x()) <= Tolerance.SAME_DIRECTION;
+        }
+    }
+}

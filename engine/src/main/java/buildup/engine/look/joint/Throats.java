@@ -1,0 +1,86 @@
+package buildup.engine.look.joint;
+
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Approaches;
+import buildup.profiles.outline.Approaches.Approach;
+import buildup.profiles.outline.Crossings;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds where two bodies nearly meet: lines through air from the one to the other, square to a face of either. Faces that
+ * run side by side have one at each end of the stretch that they share.
+ */
+final class Throats {
+    /** Two bodies this far apart are not meant to meet, in. */
+    static final double WIDEST = 0.5;
+
+    /** How far off square a line may be to the face that it ends on: the sine of a degree. */
+    private static final double SQUARE = Math.sin(Math.toRadians(1));
+
+    private final Section section;
+
+    Throats(Section section) {
+        this.section = section;
+    }
+
+    /** Those from one body to another, the narrowest first. */
+    List<Line> between(int from, int to) {
+        Outline first = section.body(from).outline();
+        Outline second = section.body(to).outline();
+        List<Line> throats = new ArrayList<>();
+        for (Approach near : Approaches.of(first, second, WIDEST - Tolerance.SNAP)) {
+            Line throat = new Line(near.onFirst(), near.onSecond());
+            if (near.distance() > Tolerance.TOUCHING
+                    && (leaves(first, throat) || leaves(second, throat.reversed()))
+                    && throughAir(throat)) {
+                throats.add(throat);
+            }
+        }
+        throats.sort(Comparator.comparingDouble(Line::length));
+        return throats;
+    }
+
+    /** Whether a line leaves a face of the outline squarely, outward. */
+    private static boolean leaves(Outline outline, Line line) {
+        for (Stroke stroke : outline.strokes()) {
+            Segment segment = stroke.segment();
+            double t = segment.nearest(line.from());
+            if (segment.at(t).near(line.from(), Tolerance.SNAP)) {
+                Point along = segment.direction(t);
+                Point way = line.direction(0);
+                if (Math.abs(along.dot(way)) <= SQUARE && along.right().dot(way) > 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private boolean throughAir(Line line) {
+        Point middle = line.at(0.5);
+        for (Body body : section.bodies()) {
+            Outline outline = body.outline();
+            if (outline.box().near(line.box(), 0) && (outline.holds(middle) || crossed(outline, line))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether an outline crosses a line between its ends. */
+    private static boolean crossed(Outline outline, Line line) {
+        return outline.strokes().stream()
+                .flatMap(stroke -> Crossings.of(stroke.segment(), line, 0).stream())
+                .anyMatch(p -> !p.near(line.from(), Tolerance.TOUCHING / 2)
+                        && !p.near(line.to(), Tolerance.TOUCHING / 2));
+    }
+}
