@@ -16,6 +16,10 @@ import buildup.engine.judge.must.Musts;
 import buildup.engine.judge.verdict.Facts;
 import buildup.engine.judge.verdict.Verdict;
 import buildup.engine.judge.verdict.Verdicts;
+import buildup.engine.look.joint.JointFaults;
+import buildup.engine.look.joint.JointSheet;
+import buildup.engine.look.joint.Joints;
+import buildup.engine.look.joint.OpenJoint;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Lights;
 import buildup.engine.look.sight.Approach;
@@ -32,6 +36,7 @@ import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.Light;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import buildup.shared.sheet.Sheet;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -51,6 +56,8 @@ public final class Answers {
     private final Asked<List<Lighting>> lights;
     private final Asked<List<Sighting>> sights;
     private final Asked<List<Approach>> approaches;
+    private final Asked<Joints> joints;
+    private final Asked<List<OpenJoint>> openJoints;
     private final Asked<List<Fixed>> fixed;
     private final Asked<Section> section;
     private final Asked<List<Backing>> backings;
@@ -69,6 +76,9 @@ public final class Answers {
         this.lights = new Asked<>(notices ->
                 Lights.of(shape.answer(), lights.orElse(blocks.stack().lights()), notices));
         this.sights = new Asked<>(notices -> Eyes.of(shape.answer(), notices));
+        this.joints = new Asked<>(notices -> Joints.of(shape.answer(), sights.answer()));
+        this.openJoints = new Asked<>(
+                notices -> JointFaults.of(shape.answer(), joints.answer(), gapsOfRules(), notices));
         this.fixed = new Asked<>(notices -> Fixing.of(
                 shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, notices));
         this.section = new Asked<>(notices ->
@@ -95,6 +105,7 @@ public final class Answers {
                 blocks.catalog(),
                 lights(),
                 sights(),
+                joints(),
                 fixed(),
                 support(),
                 must(),
@@ -120,6 +131,22 @@ public final class Answers {
     /** One for each eye that stands in the room. */
     public List<Sighting> sights() {
         return sights.answer();
+    }
+
+    /** Slots between neighbors, and trim that no eye sees. */
+    public Joints joints() {
+        return joints.answer();
+    }
+
+    /** Slots that an eye sees and nobody meant. */
+    public List<OpenJoint> openJoints() {
+        return openJoints.answer();
+    }
+
+    /** The slots, by the names in their sheet, that a line under {@code must:} speaks of. */
+    private Set<List<String>> gapsOfRules() {
+        Sheet gaps = JointSheet.of(shape.answer(), joints.answer().open());
+        return Musts.named(blocks.must(), gaps, blocks.stack().lengths());
     }
 
     /** One for each way of an eye. */
@@ -190,6 +217,7 @@ public final class Answers {
         asked.put(Question.BACKING, List.of(backings));
         asked.put(Question.LIGHT, List.of(lights));
         asked.put(Question.SIGHT, List.of(sights));
+        asked.put(Question.JOINT, List.of(openJoints));
         asked.put(Question.APPROACH, List.of(approaches));
         asked.put(Question.FIXING, List.of(fixed, proposals));
         asked.put(Question.SUPPORT, List.of(support, pulls));

@@ -10,6 +10,8 @@ public enum Question {
     LIGHT,
     /** What the eyes see. */
     SIGHT,
+    /** Which joints stand open. */
+    JOINT,
     /** When an eye on its way first sees raw wood. */
     APPROACH,
     /** Whether the fastenings bite. */

@@ -3,6 +3,7 @@ package buildup.engine;
 import buildup.engine.hold.support.SupportSheets;
 import buildup.engine.judge.must.MustSheet;
 import buildup.engine.judge.verdict.VerdictSheet;
+import buildup.engine.look.joint.JointSheet;
 import buildup.engine.look.light.LightSheets;
 import buildup.engine.look.sight.SightSheets;
 import buildup.engine.section.compose.SectionSheets;
@@ -32,6 +33,7 @@ public final class Sheets {
         sheets.addAll(SupportSheets.of(answers.section(), answers.support(), answers.pulls()));
         sheets.addAll(LightSheets.of(answers.section(), answers.lights()));
         sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
+        sheets.add(JointSheet.of(answers.section(), answers.joints().open()));
         return List.copyOf(sheets);
     }
 }

@@ -11,9 +11,11 @@ import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Holds a stack against the lines under {@code must:}. */
 public final class Musts {
@@ -41,6 +43,20 @@ public final class Musts {
             });
         }
         return List.copyOf(all);
+    }
+
+    /** The names of the rows of one sheet that the lines speak of. */
+    public static Set<List<String>> named(List<Scalar> lines, Sheet sheet, LengthReader lengths) {
+        // what is wrong with a line is said where all sheets are known
+        MustReader reader = new MustReader(new Known(List.of(sheet)), lengths, new Notices());
+        Set<List<String>> named = new LinkedHashSet<>();
+        for (Scalar line : lines) {
+            reader.read(line)
+                    .ifPresent(rule -> sheet.rows().stream()
+                            .filter(row -> asked(rule, sheet, row))
+                            .forEach(row -> named.add(sheet.names(row))));
+        }
+        return named;
     }
 
     private static void say(Met met, Notices notices) {

@@ -4,6 +4,7 @@ import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.support.Support;
 import buildup.engine.judge.must.Met;
+import buildup.engine.look.joint.Joints;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;
@@ -22,6 +23,7 @@ public record Facts(
         Catalog catalog,
         List<Lighting> lights,
         List<Sighting> sights,
+        Joints joints,
         List<Fixed> fixed,
         Support support,
         List<Met> must,

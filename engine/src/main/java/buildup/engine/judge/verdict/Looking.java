@@ -105,7 +105,7 @@ final class Looking {
                                                 .toList())));
     }
 
-    /** Raw wood that an eye sees is for a person to judge; without eyes nothing is asked. */
+    /** Raw wood that an eye sees, and trim that none sees, is for a person to judge; without eyes nothing is asked. */
     private Optional<Ruling> seen() {
         if (facts.sights().isEmpty()) {
             return Optional.empty();
@@ -123,11 +123,16 @@ final class Looking {
                 }
             }
         }
-        return Optional.of(
-                raw.isEmpty()
-                        ? Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN)
-                        : Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(raw)))
-                                .figure(Figure.length(most)));
+        List<String> unseen =
+                facts.joints().unseen().stream().map(section::name).toList();
+        if (!unseen.isEmpty()) {
+            raw.add(VerdictWords.UNSEEN.with("pieces", Listing.names(unseen)));
+        }
+        if (raw.isEmpty()) {
+            return Optional.of(Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN));
+        }
+        Ruling look = Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(raw)));
+        return Optional.of(most > 0 ? look.figure(Figure.length(most)) : look);
     }
 
     /** For each light, how much of the longest shaded face lies in the dark. */

@@ -32,6 +32,8 @@ final class VerdictWords {
 
     static final Phrase RAW = Phrase.of("{piece}: {seen} of raw wood seen from {eye}");
 
+    static final Phrase UNSEEN = Phrase.of("no eye sees {pieces}");
+
     static final Phrase LIT = Phrase.of("{light}: no shadow falls");
 
     static final Phrase SHADED = Phrase.of("{light}: {dark} of {piece}'s {length} dark");

@@ -14,7 +14,7 @@ public final class JointSheet {
 
     /** One row for each slot between neighbors. */
     public static Sheet of(Section section, List<OpenJoint> open) {
-        return Sheet.of(KEY, "OPEN JOINTS: neighbors that nearly meet, and the eyes that see into the gap", open)
+        return Sheet.of(KEY, "OPEN JOINTS", open)
                 .name("piece", "piece", joint -> section.name(joint.piece()))
                 .name("over", "over", joint -> section.name(joint.other()))
                 .length("gap", "gap", OpenJoint::width)
@@ -22,10 +22,24 @@ public final class JointSheet {
                 .place("at", "", joint -> joint.at().x(), joint -> joint.at().y())
                 .json()
                 .names("eyes", "seen from", OpenJoint::eyes)
-                .flag("meant", "meant by a rule", OpenJoint::meant)
+                .flag("meant", "meant", OpenJoint::meant)
                 .words("give", "to close it", joint -> section.name(joint.closing().body()))
                 .lengthIf("size", "make it", joint -> joint.closing().size())
-                .lengthIf("move", "or move it", joint -> OptionalDouble.of(joint.closing().move().length()))
+                .lengthIf(
+                        "move",
+                        "or move it",
+                        joint -> OptionalDouble.of(joint.closing().move().length()))
+                .tableWhere(
+                        List.of("eyes"),
+                        "OPEN JOINTS: neighbors that nearly meet, and the eyes that see into the gap",
+                        "piece",
+                        "over",
+                        "gap",
+                        "eyes",
+                        "meant",
+                        "give",
+                        "size",
+                        "move")
                 .sheet()
                 .askedIf(!open.isEmpty());
     }

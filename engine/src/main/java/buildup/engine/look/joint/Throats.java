@@ -26,6 +26,12 @@ final class Throats {
     /** How far off square a line may be to the face that it ends on: the sine of a degree. */
     private static final double SQUARE = Math.sin(Math.toRadians(1));
 
+    /** How far beside a line it is asked whether both go on, in. */
+    private static final double BESIDE = 2 * Tolerance.TOUCHING;
+
+    /** What falls off steeper than this, to the distance beside the line, does not go on: the sine of 45 degrees or so. */
+    private static final double FALLS_OFF = 0.75;
+
     private final Section section;
 
     Throats(Section section) {
@@ -41,6 +47,7 @@ final class Throats {
             Line throat = new Line(near.onFirst(), near.onSecond());
             if (near.distance() > Tolerance.TOUCHING
                     && (leaves(first, throat) || leaves(second, throat.reversed()))
+                    && faceEachOther(first, second, throat)
                     && throughAir(throat)) {
                 throats.add(throat);
             }
@@ -63,6 +70,21 @@ final class Throats {
             }
         }
         return false;
+    }
+
+    /** Whether both go on beside a line to one side of it, and do not only pass each other at their corners there. */
+    private static boolean faceEachOther(Outline first, Outline second, Line line) {
+        Point aside = line.direction(0).left().times(BESIDE);
+        return List.of(aside, aside.times(-1)).stream()
+                .anyMatch(step -> distance(first, line.from().plus(step)) <= FALLS_OFF * BESIDE
+                        && distance(second, line.to().plus(step)) <= FALLS_OFF * BESIDE);
+    }
+
+    private static double distance(Outline outline, Point p) {
+        return outline.strokes().stream()
+                .mapToDouble(stroke -> stroke.segment().distance(p))
+                .min()
+                .orElseThrow();
     }
 
     private boolean throughAir(Line line) {

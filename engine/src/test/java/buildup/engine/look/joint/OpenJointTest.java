@@ -295,6 +295,11 @@ class OpenJointTest {
                 "name: low, profile: board 3/4 x 2, back: 0, bottom: 0",
                 "name: high, profile: board 3/4 x 2, back: 1, bottom: 2.2");
         assertThat(apart.joints().open()).isEmpty();
+        Told inLine = told(
+                "{ wall: { solid: no } }",
+                "name: low, profile: board 3/4 x 2, back: 0, bottom: 0",
+                "name: high, profile: board 3/4 x 2, back: 3/4, bottom: 2.2");
+        assertThat(inLine.joints().open()).as("face of the one in line with the back of the other").isEmpty();
     }
 
     @Test
