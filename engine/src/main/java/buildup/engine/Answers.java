@@ -33,6 +33,7 @@ import buildup.engine.room.sticks.Shop;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.Light;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -77,8 +78,8 @@ public final class Answers {
                 Lights.of(shape.answer(), lights.orElse(blocks.stack().lights()), notices));
         this.sights = new Asked<>(notices -> Eyes.of(shape.answer(), notices));
         this.joints = new Asked<>(notices -> Joints.of(shape.answer(), sights.answer()));
-        this.openJoints = new Asked<>(
-                notices -> JointFaults.of(shape.answer(), joints.answer(), gapsOfRules(), notices));
+        this.openJoints =
+                new Asked<>(notices -> JointFaults.of(shape.answer(), joints.answer(), eyes(), gapsOfRules(), notices));
         this.fixed = new Asked<>(notices -> Fixing.of(
                 shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, notices));
         this.section = new Asked<>(notices ->
@@ -141,6 +142,11 @@ public final class Answers {
     /** Slots that an eye sees and nobody meant. */
     public List<OpenJoint> openJoints() {
         return openJoints.answer();
+    }
+
+    /** The eyes that stand in the room. */
+    private List<Eye> eyes() {
+        return sights.answer().stream().map(Sighting::eye).toList();
     }
 
     /** The slots, by the names in their sheet, that a line under {@code must:} speaks of. */

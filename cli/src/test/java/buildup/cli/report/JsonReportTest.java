@@ -35,6 +35,7 @@ class JsonReportTest {
             "eyes",
             "seen",
             "coverage",
+            "joints",
             "verdict",
             "nails",
             "proposals",

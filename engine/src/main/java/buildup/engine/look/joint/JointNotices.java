@@ -9,10 +9,9 @@ final class JointNotices {
     static final Code OPEN_CODE = Code.of("open-joint", "Neighbors nearly meet, and an eye sees into the gap.");
     static final Kind OPEN = OPEN_CODE.problem(
             "A gap of {amount} stands open between '{piece}' and {other}; it is seen from {eyes}.", "");
-    static final Phrase WIDER = Phrase.of("Make '{board}' {size} wide, or say under 'must' that the gap is meant.");
-    static final Phrase MOVE =
-            Phrase.of("Move '{mover}' {way} {by}, or say under 'must' that the gap is meant.");
-    static final Phrase SLANTED = Phrase.of("Bring '{mover}' nearer by {by}, or say under 'must' that the gap is meant.");
+    static final Phrase WIDER = Phrase.of("Make '{board}' {size} wide.");
+    static final Phrase MOVE = Phrase.of("Move '{mover}' {way} {by}.");
+    static final Phrase CLOSE_IT = Phrase.of("Close it, or say under 'must' how wide it is to be.");
 
     static final Code UNSEEN_CODE = Code.of("trim-that-no-eye-sees", "A molding is bought and no eye sees any of it.");
     static final Kind UNSEEN = UNSEEN_CODE.note(

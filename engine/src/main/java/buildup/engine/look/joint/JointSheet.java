@@ -3,7 +3,6 @@ package buildup.engine.look.joint;
 import buildup.engine.section.compose.Section;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** The open joints as a sheet, seen or not. */
 public final class JointSheet {
@@ -23,12 +22,6 @@ public final class JointSheet {
                 .json()
                 .names("eyes", "seen from", OpenJoint::eyes)
                 .flag("meant", "meant", OpenJoint::meant)
-                .words("give", "to close it", joint -> section.name(joint.closing().body()))
-                .lengthIf("size", "make it", joint -> joint.closing().size())
-                .lengthIf(
-                        "move",
-                        "or move it",
-                        joint -> OptionalDouble.of(joint.closing().move().length()))
                 .tableWhere(
                         List.of("eyes"),
                         "OPEN JOINTS: neighbors that nearly meet, and the eyes that see into the gap",
@@ -36,10 +29,7 @@ public final class JointSheet {
                         "over",
                         "gap",
                         "eyes",
-                        "meant",
-                        "give",
-                        "size",
-                        "move")
+                        "meant")
                 .sheet()
                 .askedIf(!open.isEmpty());
     }

@@ -11,8 +11,8 @@ import buildup.engine.section.compose.Overlap;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.Axis;
+import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.Rule;
-import buildup.engine.section.stack.Stock;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -23,7 +23,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -41,24 +40,42 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
 
     /** @param sights what each eye sees of the section */
     public static Joints of(Section section, List<Sighting> sights) {
-        return new Asking(section, sights).answer();
+        List<Eye> eyes = sights.stream().map(Sighting::eye).toList();
+        return new Joints(open(section, eyes), sights.isEmpty() ? List.of() : unseen(section, sights));
+    }
+
+    /** The slots of a section, by the eyes that look at it. */
+    static List<OpenJoint> open(Section section, List<Eye> eyes) {
+        return new Asking(section, eyes).open();
+    }
+
+    private static List<Integer> unseen(Section section, List<Sighting> sights) {
+        return IntStream.range(0, section.bodies().size())
+                .filter(body -> section.body(body).trim())
+                .filter(body -> sights.stream()
+                        .flatMap(sighting -> sighting.members().stream())
+                        .filter(seen -> section.members().get(seen.member()).body() == body)
+                        .mapToDouble(Seen::length)
+                        .allMatch(length -> length <= Tolerance.TOUCHING))
+                .boxed()
+                .toList();
     }
 
     /** The eyes and the section that they look at. */
     private static final class Asking {
         private final Section section;
-        private final List<Sighting> sights;
+        private final List<Eye> eyes;
         private final List<View> views = new ArrayList<>();
         private final Set<Pair> meeting = new HashSet<>();
         private final Throats throats;
 
-        Asking(Section section, List<Sighting> sights) {
+        Asking(Section section, List<Eye> eyes) {
             this.section = section;
-            this.sights = sights;
+            this.eyes = eyes;
             this.throats = new Throats(section);
-            for (Sighting sighting : sights) {
-                Point eye = new Point(sighting.eye().distance(), sighting.eye().height());
-                views.add(View.of(new Viewpoint.Near(eye), Surfaces.solid(section)));
+            for (Eye eye : eyes) {
+                Point at = new Point(eye.distance(), eye.height());
+                views.add(View.of(new Viewpoint.Near(at), Surfaces.solid(section)));
             }
             for (Contact contact : section.contacts()) {
                 meeting.add(new Pair(Math.min(contact.a(), contact.b()), Math.max(contact.a(), contact.b())));
@@ -68,7 +85,7 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
             }
         }
 
-        Joints answer() {
+        List<OpenJoint> open() {
             List<OpenJoint> open = new ArrayList<>();
             List<Box> boxes =
                     section.bodies().stream().map(body -> body.outline().box()).toList();
@@ -82,7 +99,7 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
                             .ifPresent(open::add);
                 }
             }
-            return new Joints(open, sights.isEmpty() ? List.of() : unseen());
+            return open;
         }
 
         private Optional<OpenJoint> joint(int piece, int other) {
@@ -90,16 +107,14 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
             if (found.isEmpty()) {
                 return Optional.empty();
             }
-            List<String> eyes = new ArrayList<>();
+            List<String> seeing = new ArrayList<>();
             for (int i = 0; i < views.size(); i++) {
                 View view = views.get(i);
                 if (found.stream().anyMatch(throat -> sees(view, throat) || sees(view, throat.reversed()))) {
-                    eyes.add(sights.get(i).eye().name());
+                    seeing.add(eyes.get(i).name());
                 }
             }
-            Line narrowest = found.get(0);
-            return Optional.of(new OpenJoint(
-                    piece, other, found, eyes, meant(piece, other, narrowest), closing(piece, other, narrowest)));
+            return Optional.of(new OpenJoint(piece, other, found, seeing, meant(piece, other, found.get(0))));
         }
 
         /** Whether a sight line passes between the two. */
@@ -108,18 +123,6 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
                     .mapToDouble(stretch -> (stretch.end() - stretch.start()) * throat.length())
                     .sum();
             return seen > Tolerance.TOUCHING;
-        }
-
-        private List<Integer> unseen() {
-            return IntStream.range(0, section.bodies().size())
-                    .filter(body -> section.body(body).trim())
-                    .filter(body -> sights.stream()
-                            .flatMap(sighting -> sighting.members().stream())
-                            .filter(seen -> section.members().get(seen.member()).body() == body)
-                            .mapToDouble(Seen::length)
-                            .allMatch(length -> length <= Tolerance.TOUCHING))
-                    .boxed()
-                    .toList();
         }
 
         /** Whether a rule of either places it at this very distance from the other, across the slot. */
@@ -133,7 +136,9 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
                 return false;
             }
             for (Axis axis : Axis.values()) {
-                double across = axis == Axis.OUT ? -throat.direction(0).x() : -throat.direction(0).y();
+                double across = axis == Axis.OUT
+                        ? -throat.direction(0).x()
+                        : -throat.direction(0).y();
                 if (Math.abs(across) > 0.5) {
                     Optional<Rule> rule = across > 0
                             ? placed.get().piece().rules().low(axis)
@@ -158,28 +163,6 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
             return rule instanceof Rule.Level level
                     && level.axis().isPresent()
                     && !section.body(other).piece();
-        }
-
-        /** A board that can be cut wider across the slot, the later put up first; else the later is moved. */
-        private OpenJoint.Closing closing(int piece, int other, Line throat) {
-            for (int body : new int[] {piece, other}) {
-                Optional<Placed> placed = section.body(body).placed();
-                if (section.body(body).inStack() && placed.filter(one -> wider(one, throat)).isPresent()) {
-                    double now = placed.get().blankWidth();
-                    return new OpenJoint.Closing(
-                            body, OptionalDouble.of(now + throat.length()), throat.to().minus(throat.from()));
-                }
-            }
-            return new OpenJoint.Closing(
-                    piece, OptionalDouble.empty(), throat.to().minus(throat.from()));
-        }
-
-        /** Whether the width of a board, or of blocking, lies across the slot. */
-        private static boolean wider(Placed placed, Line throat) {
-            Point way = throat.direction(0);
-            Stock stock = placed.piece().stock();
-            boolean level = stock.board() ? stock.lying() : placed.outline().box().width() >= placed.outline().box().height();
-            return placed.piece().rips() && Math.abs(level ? way.y() : way.x()) <= Tolerance.SAME_DIRECTION;
         }
     }
 }

@@ -3,7 +3,6 @@ package buildup.engine.look.joint;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * A slot between two bodies that nearly meet: farther apart than touching, nearer than half an inch, and touching nowhere.
@@ -14,16 +13,7 @@ import java.util.OptionalDouble;
  * @param eyes names of those that see into it
  * @param meant whether a rule of the document places the piece at this distance
  */
-public record OpenJoint(int piece, int other, List<Line> throats, List<String> eyes, boolean meant, Closing closing) {
-    /**
-     * What closes it.
-     *
-     * @param body the piece that gives
-     * @param size of a board that is cut so much wider, in; absent for what cannot be cut to fit
-     * @param move the step that brings the piece into contact, in
-     */
-    public record Closing(int body, OptionalDouble size, Point move) {}
-
+public record OpenJoint(int piece, int other, List<Line> throats, List<String> eyes, boolean meant) {
     public OpenJoint {
         throats = List.copyOf(throats);
         eyes = List.copyOf(eyes);

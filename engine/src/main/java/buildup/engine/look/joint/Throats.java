@@ -102,7 +102,7 @@ final class Throats {
     private static boolean crossed(Outline outline, Line line) {
         return outline.strokes().stream()
                 .flatMap(stroke -> Crossings.of(stroke.segment(), line, 0).stream())
-                .anyMatch(p -> !p.near(line.from(), Tolerance.TOUCHING / 2)
-                        && !p.near(line.to(), Tolerance.TOUCHING / 2));
+                .anyMatch(p ->
+                        !p.near(line.from(), Tolerance.TOUCHING / 2) && !p.near(line.to(), Tolerance.TOUCHING / 2));
     }
 }

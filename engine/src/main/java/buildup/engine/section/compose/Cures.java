@@ -221,7 +221,7 @@ final class Cures {
         }
         double height = body.outline().box().height() - over;
         Figure size = Figure.atMost(height);
-        return asDrawn.narrower(body.name(), height, size)
+        return asDrawn.wide(body.name(), height, size)
                 .map(mending -> new Way(
                         ComposeNotices.COULD_BE.with("board", body.name()).with("size", size), mending));
     }
@@ -275,7 +275,7 @@ final class Cures {
                 .ifPresent(mending -> ways.add(new Way(
                         ComposeNotices.RIP_FACE.with("board", body.name()).with("by", by), mending)));
         if (piece(body).stock().lying() && box.width() > over + LEAST_BOARD) {
-            before.narrower(body.name(), box.width() - over, size)
+            before.wide(body.name(), box.width() - over, size)
                     .ifPresent(mending -> ways.add(new Way(
                             ComposeNotices.COULD_BE_WIDE
                                     .with("board", body.name())

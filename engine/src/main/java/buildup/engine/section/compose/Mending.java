@@ -83,14 +83,14 @@ public final class Mending {
                 .flatMap(found -> shifted(found, List.of(high ? axis.high() : axis.low()), high ? -off : off, told));
     }
 
-    /** A board in a narrower width, inches; nothing for what is no board or is ripped already. */
-    public Optional<Mending> narrower(String piece, double width, Figure told) {
+    /** A board in another width, inches; nothing for what is no board or is ripped already. */
+    public Optional<Mending> wide(String piece, double width, Figure told) {
         return find(piece)
                 .filter(found -> found.stock().board() && found.rips() && !isBetween(found, acrossGrain(found)))
                 .filter(found -> Tolerance.same(size(found), found.stock().width()))
                 .map(found -> with(
                         found,
-                        found.from(narrow(found.stock(), width), narrow(found, width)),
+                        found.from(wide(found.stock(), width), wide(found, width)),
                         List.of(new Change(found.place("profile"), found.stock().soWide(told)))));
     }
 
@@ -108,13 +108,13 @@ public final class Mending {
         return board.stock().lying() ? box.width() : box.height();
     }
 
-    private static Outline narrow(Piece board, double width) {
+    private static Outline wide(Piece board, double width) {
         Box box = board.shape().box();
         return Outline.rectangle(
                 board.stock().lying() ? new Box(0, 0, width, box.height()) : new Box(0, 0, box.width(), width));
     }
 
-    private static Stock narrow(Stock stock, double width) {
+    private static Stock wide(Stock stock, double width) {
         return new Stock(
                 stock.name(),
                 stock.profileKind(),
