@@ -43,7 +43,7 @@ final class Cavities {
 
     static List<Cavity> of(Geometry union, Trace trace) {
         boolean closed = union.getNumGeometries() > 1
-                || union instanceof Polygon only && (only.isEmpty() || only.getNumInteriorRing() > 0);
+                || (union instanceof Polygon only && (only.isEmpty() || only.getNumInteriorRing() > 0));
         if (!closed) {
             return List.of();
         }

@@ -38,7 +38,11 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
         unseen = List.copyOf(unseen);
     }
 
-    /** @param sights what each eye sees of the section */
+    /**
+     * What stands open in a section, and what is not seen of it.
+     *
+     * @param sights what each eye sees of the section
+     */
     public static Joints of(Section section, List<Sighting> sights) {
         List<Eye> eyes = sights.stream().map(Sighting::eye).toList();
         return new Joints(open(section, eyes), sights.isEmpty() ? List.of() : unseen(section, sights));
