@@ -53,7 +53,7 @@ public final class Musts {
         for (Scalar line : lines) {
             reader.read(line)
                     .ifPresent(rule -> sheet.rows().stream()
-                            .filter(row -> asked(rule, sheet, row))
+                            .filter(row -> rule.sources().get(0).goesBy(row, rule.names()))
                             .forEach(row -> named.add(sheet.names(row))));
         }
         return named;
