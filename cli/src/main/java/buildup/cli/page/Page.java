@@ -62,6 +62,7 @@ public final class Page {
                 + stacks.stream().map(PageParts::html).collect(Collectors.joining())
                 + "</main>\n"
                 + "<div id=\"said\" class=\"unseen\" role=\"status\"></div>\n"
+                + "<script type=\"application/json\" id=\"tolerances\">" + StackData.tolerances() + "</script>\n"
                 + "<script>" + script.text() + "</script>\n"
                 + keeper.map(one -> "<script>" + one.text() + "</script>\n").orElse("")
                 + "</body>\n</html>\n";

@@ -12,6 +12,7 @@ import buildup.engine.section.placing.Placed;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -51,6 +52,17 @@ final class StackData {
         for (int i = 0; i < whole.bodies().size(); i++) {
             numbers.put(whole.name(i), i);
         }
+    }
+
+    /**
+     * The program's tolerances for the script, as a JSON object: {@code least} (a stretch, or a difference in depth, that
+     * is none; above the rounding of the numbers in the page), {@code touching} and {@code off} (how far off a face a
+     * look begins), in inches; {@code edgeOn}, as {@link Tolerance#EDGE_ON}; {@code upright}, in degrees.
+     */
+    static String tolerances() {
+        return "{\"least\":" + Tolerance.SNAP + ",\"touching\":" + Tolerance.TOUCHING + ",\"off\":" + Tolerance.CHORD
+                + ",\"edgeOn\":" + Tolerance.EDGE_ON + ",\"upright\":" + Math.toDegrees(Tolerance.SAME_DIRECTION)
+                + "}";
     }
 
     static String of(Answers known, ScreenDrawing drawing) {

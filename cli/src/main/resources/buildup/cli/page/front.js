@@ -25,7 +25,7 @@ function blocked(chords, from, way) {
         const off = minus(chord.from, from);
         const far = cross(off, along) / turn;
         const share = cross(off, way) / turn;
-        return turn !== 0 && far > 1e-4 && share >= 0 && share <= 1;
+        return turn !== 0 && far > TOLERANCE.off / 10 && share >= 0 && share <= 1;
     });
 }
 
@@ -37,7 +37,7 @@ function openness(chords, place, outward) {
         const way = direction(Math.PI * ((i + 0.5) / DIRECTIONS - 0.5));
         const weight = Math.max(0, dot(outward, way));
         whole += weight;
-        if (weight > 0 && !blocked(chords, plus(place, outward, 1e-3), way)) {
+        if (weight > 0 && !blocked(chords, plus(place, outward, TOLERANCE.off), way)) {
             open += weight;
         }
     }
@@ -73,7 +73,7 @@ function stripsOf(stage, bands, light, height) {
         for (const shown of frontOf(stage).get(band.segment)) {
             const start = Math.max(band.start, shown.start);
             const end = Math.min(band.end, shown.end);
-            if ((end - start) * band.segment.length > LEAST) {
+            if ((end - start) * band.segment.length > TOLERANCE.least) {
                 cutIntoStrips(band, start, end, light, chords, height, strips);
             }
         }
@@ -97,7 +97,7 @@ function cutIntoStrips(band, start, end, light, chords, height, out) {
     }
 }
 
-const alike = (a, b) => a && b && a.member === b.member && a.kind === b.kind && near(a.high, b.low, 1 / 256);
+const alike = (a, b) => a && b && a.member === b.member && a.kind === b.kind && near(a.high, b.low, TOLERANCE.touching);
 
 // Draws the front into an svg whose user unit is an inch, y down; box is that of the whole stack.
 function drawFront(svg, stage, bands, light, box, data) {

@@ -1,7 +1,5 @@
 // How a light falls on the walk along the room side.
 
-// A stretch shorter than this is none, in.
-const LEAST = 1e-6;
 const degrees = (radians) => (radians * 180) / Math.PI;
 const radians = (angle) => (angle * Math.PI) / 180;
 
@@ -25,7 +23,7 @@ function faultOf(light) {
         return 'Give an azimuth from -90 to 90 degrees: beyond that the light is behind the wall.';
     }
     // nearer to upright than this, a ray meets no face
-    return sectionAngle(light.altitude, light.azimuth) > 90 - 0.01
+    return sectionAngle(light.altitude, light.azimuth) > 90 - TOLERANCE.upright
         ? 'The light runs along the wall and lights none of it: bring it lower or nearer to square.'
         : '';
 }
@@ -39,7 +37,7 @@ function bandsOf(stage, light) {
     stage.members.forEach((member, number) => {
         for (const segment of member.segments) {
             bandsOn(segment, view, walls, (kind, start, end, by) => {
-                if ((end - start) * segment.length > LEAST) {
+                if ((end - start) * segment.length > TOLERANCE.least) {
                     bands.push({ member: number, kind, segment, start, end, by });
                 }
             });

@@ -1,7 +1,7 @@
 // True segments, as the program holds them: inches, x out from the wall, y up; t is the share of the length walked.
 
-// Nearer than this, two computed lengths are one, in.
-const COINCIDENT = 1e-9;
+// The distances below which two things count as one, as the program has them and writes them into the page, in.
+const TOLERANCE = JSON.parse(document.getElementById('tolerances').textContent);
 const TURN = 2 * Math.PI;
 
 const plus = (a, b, times = 1) => ({ x: a.x + b.x * times, y: a.y + b.y * times });
@@ -66,6 +66,16 @@ function arcOf(from, to, center, counterclockwise) {
         },
         part: (start, end) => arcOf(at(start), at(end), center, counterclockwise),
     };
+}
+
+// What the page holds of a stack, its numbers as segments.
+function readStack(text) {
+    const data = JSON.parse(text);
+    data.stages.forEach((stage) => {
+        stage.members = stage.members.map(([body, name, segments]) => ({ body, name, segments: segments.map(segmentOf) }));
+        stage.surfaces = stage.surfaces.map(([body, segment]) => ({ body, segment: segmentOf(segment) }));
+    });
+    return data;
 }
 
 const near = (a, b, within) => distance(a, b) <= within;

@@ -8,7 +8,7 @@ function sixteenths(inches) {
     const whole = Math.floor(steps / 16);
     const fraction = rest === 0 ? '' : `${rest / divisor}/${16 / divisor}`;
     const off = inches - steps / 16;
-    const mark = Math.abs(off) <= 1e-6 ? '' : off > 0 ? '+' : '-';
+    const mark = Math.abs(off) <= TOLERANCE.least ? '' : off > 0 ? '+' : '-';
     return (fraction === '' ? String(whole) : whole === 0 ? fraction : `${whole}-${fraction}`) + mark;
 }
 
@@ -16,7 +16,7 @@ function sixteenths(inches) {
 function millimeters(inches) {
     const tenths = Math.round(inches * 254);
     const off = inches - tenths / 254;
-    return tenths / 10 + (Math.abs(off) <= 1e-6 ? '' : off > 0 ? '+' : '-');
+    return tenths / 10 + (Math.abs(off) <= TOLERANCE.least ? '' : off > 0 ? '+' : '-');
 }
 
 function made(name, attributes = {}, ...children) {
@@ -37,12 +37,7 @@ function readData(root) {
     if (!script) {
         return undefined;
     }
-    const data = JSON.parse(script.textContent);
-    data.stages.forEach((stage) => {
-        stage.members = stage.members.map(([body, name, segments]) => ({ body, name, segments: segments.map(segmentOf) }));
-        stage.surfaces = stage.surfaces.map(([body, segment]) => ({ body, segment: segmentOf(segment) }));
-    });
-    return data;
+    return readStack(script.textContent);
 }
 
 class Stack {
@@ -238,7 +233,7 @@ class Stack {
 }
 
 const sameLight = (a, b) =>
-    a.at && b.at ? near(a.at, b.at, 1e-6) : !a.at && !b.at && a.altitude === b.altitude && a.azimuth === b.azimuth;
+    a.at && b.at ? near(a.at, b.at, TOLERANCE.least) : !a.at && !b.at && a.altitude === b.altitude && a.azimuth === b.azimuth;
 
 function wordsOf(light) {
     if (light.at) {

@@ -1,11 +1,6 @@
 // What a light has in front of it. Every ray has a key that grows from one side of the view to the other; seen from the
 // light, an outline with its wood on the left faces it where the key falls along the walk.
 
-// A stretch that spans less of the view than this is edge on.
-const EDGE_ON = 1e-12;
-// Nearer than this along a ray, two outlines are one, in: above the rounding of the numbers in the page.
-const SAME_DEPTH = 1e-6;
-
 // Parallel rays; angle of the direction towards the light, radians counterclockwise from straight out.
 function farAway(angle) {
     const towards = direction(angle);
@@ -65,10 +60,10 @@ function facing(view, segment, body) {
     const sweeps = [];
     for (let i = 0; i + 1 < cuts.length; i++) {
         const [start, end] = [cuts[i], cuts[i + 1]];
-        if (end - start > EDGE_ON) {
+        if (end - start > TOLERANCE.edgeOn) {
             const high = keyAt(view, segment, start, (start + end) / 2);
             const low = keyAt(view, segment, end, (start + end) / 2);
-            if (high - low > EDGE_ON) {
+            if (high - low > TOLERANCE.edgeOn) {
                 sweeps.push({ view, segment, body, start, end, low, high });
             }
         }
@@ -126,9 +121,9 @@ function hidden(sweep, walls) {
     for (const wall of walls) {
         const low = Math.max(sweep.low, wall.low);
         const high = Math.min(sweep.high, wall.high);
-        if (high - low > EDGE_ON) {
+        if (high - low > TOLERANCE.edgeOn) {
             const middle = (low + high) / 2;
-            if (depthAt(sweep, middle) > depthAt(wall, middle) + SAME_DEPTH) {
+            if (depthAt(sweep, middle) > depthAt(wall, middle) + TOLERANCE.least) {
                 out.push({ low, high, wall });
             }
         }
@@ -142,7 +137,7 @@ function seen(sweep, walls) {
     let at = sweep.high;
     let before;
     const show = (high, low, after) => {
-        if (high - low > EDGE_ON) {
+        if (high - low > TOLERANCE.edgeOn) {
             out.push({ start: meeting(sweep, high), end: meeting(sweep, low), before, after });
         }
     };

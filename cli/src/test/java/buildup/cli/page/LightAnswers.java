@@ -43,14 +43,17 @@ final class LightAnswers {
                 .results()
                 .map(found -> new Point(Double.parseDouble(found.group(1)), Double.parseDouble(found.group(2))))
                 .forEach(at -> lights.add(new Light.Lamp("", at, 0, Optional.empty())));
-        Section section = known.section();
+        return of(known.section(), lights).written();
+    }
+
+    /** The answers to lights of one's own. */
+    static Json of(Section section, List<Light> lights) {
         return new Json()
                 .put(
                         "answers",
                         Lights.of(section, lights, new Notices()).stream()
                                 .map(lighting -> answer(section, lighting))
-                                .toList())
-                .written();
+                                .toList());
     }
 
     private static Json answer(Section section, Lighting lighting) {

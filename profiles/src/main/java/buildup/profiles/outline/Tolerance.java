@@ -20,6 +20,9 @@ public final class Tolerance {
     /** Directions nearer than this are one: 0.01 degree, in radians. */
     public static final double SAME_DIRECTION = Math.toRadians(0.01);
 
+    /** What spans less of a view than this is seen edge on: in of the view, or radians. */
+    public static final double EDGE_ON = 1e-12;
+
     /** A void smaller than this, in square inches, is a glue line. */
     public static final double LEAST_VOID_AREA = 0.001;
 

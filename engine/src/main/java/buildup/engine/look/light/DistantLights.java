@@ -1,6 +1,7 @@
 package buildup.engine.look.light;
 
 import buildup.engine.section.stack.Light;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Kind;
@@ -21,14 +22,12 @@ final class DistantLights {
         if (Math.abs(light.azimuth()) > 90) {
             return Optional.of(say(LightNotices.BEHIND_THE_WALL, light));
         }
-        if (Lights.sectionAngle(light.altitude(), light.azimuth()) > 90 - LEAST_OFF_UPRIGHT) {
+        // nearer to upright than this a ray meets no face
+        if (Lights.sectionAngle(light.altitude(), light.azimuth()) > 90 - Math.toDegrees(Tolerance.SAME_DIRECTION)) {
             return Optional.of(say(LightNotices.ALONG_THE_WALL, light));
         }
         return Optional.empty();
     }
-
-    /** Nearer to upright than this, in degrees, a ray meets no face. */
-    private static final double LEAST_OFF_UPRIGHT = 0.01;
 
     private static Notice say(Kind kind, Light.Distant light) {
         return kind.with("light", light.name())

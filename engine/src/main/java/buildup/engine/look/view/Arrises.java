@@ -114,7 +114,7 @@ public final class Arrises {
                 .filter(run -> run.inFrontOf(key, depth))
                 .map(run -> run.arris(high))
                 .filter(arris -> high ? arris.at().y() > p.y() : arris.at().y() < p.y())
-                .filter(arris -> Math.abs(arris.key() - key) > Sweep.EDGE_ON)
+                .filter(arris -> Math.abs(arris.key() - key) > Tolerance.EDGE_ON)
                 .max((a, b) -> high ? Double.compare(a.key(), b.key()) : Double.compare(b.key(), a.key()));
     }
 

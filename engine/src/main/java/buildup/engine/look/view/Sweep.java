@@ -4,14 +4,12 @@ import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A stretch of a body's segment on which the key runs one way: between its ends, seams and grazing points. */
 record Sweep(Viewpoint view, Segment segment, int body, double start, double end, double low, double high) {
-    /** A stretch that spans less of the view than this is edge on. */
-    static final double EDGE_ON = 1e-12;
-
     /** The stretches of a segment that face the viewpoint (key falling along the walk), edge-on ones left out. */
     static List<Sweep> facing(Viewpoint view, Segment segment, int body) {
         List<Sweep> facing = new ArrayList<>();
@@ -19,12 +17,12 @@ record Sweep(Viewpoint view, Segment segment, int body, double start, double end
         for (int i = 0; i + 1 < cuts.size(); i++) {
             double start = cuts.get(i);
             double end = cuts.get(i + 1);
-            if (end - start <= EDGE_ON) {
+            if (end - start <= Tolerance.EDGE_ON) {
                 continue;
             }
             double first = key(view, segment, start, (start + end) / 2);
             double last = key(view, segment, end, (start + end) / 2);
-            if (first - last > EDGE_ON) {
+            if (first - last > Tolerance.EDGE_ON) {
                 facing.add(new Sweep(view, segment, body, start, end, last, first));
             }
         }

@@ -91,7 +91,7 @@ public final class View {
     }
 
     private static void nearer(Sweep a, Sweep b, double start, double end, List<Front> out) {
-        if (end - start <= Sweep.EDGE_ON) {
+        if (end - start <= Tolerance.EDGE_ON) {
             return;
         }
         List<Double> cuts = cuts(a, b, start, end);
@@ -114,11 +114,11 @@ public final class View {
     }
 
     private static void add(Sweep sweep, double start, double end, List<Front> out) {
-        if (end - start <= Sweep.EDGE_ON) {
+        if (end - start <= Tolerance.EDGE_ON) {
             return;
         }
         Front last = out.isEmpty() ? null : out.get(out.size() - 1);
-        if (last != null && last.sweep == sweep && start - last.high <= Sweep.EDGE_ON) {
+        if (last != null && last.sweep == sweep && start - last.high <= Tolerance.EDGE_ON) {
             out.set(out.size() - 1, new Front(last.low, end, sweep));
         } else {
             out.add(new Front(start, end, sweep));
@@ -164,7 +164,7 @@ public final class View {
 
     /** Adds what of the sweep is not behind the front between two keys. */
     private static void inFrontOf(Sweep sweep, Sweep front, double low, double high, List<Stretch> out) {
-        if (high - low <= Sweep.EDGE_ON) {
+        if (high - low <= Tolerance.EDGE_ON) {
             return;
         }
         List<Double> cuts = cuts(sweep, front, low, high);
@@ -177,7 +177,7 @@ public final class View {
     }
 
     private static void show(Sweep sweep, double low, double high, List<Stretch> out) {
-        if (high - low > Sweep.EDGE_ON) {
+        if (high - low > Tolerance.EDGE_ON) {
             out.add(new Stretch(sweep.at(high), sweep.at(low)));
         }
     }
