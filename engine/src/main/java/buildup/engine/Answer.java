@@ -10,6 +10,11 @@ import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Fields;
+import buildup.shared.document.Mapping;
+import buildup.shared.document.Node;
+import buildup.shared.document.Scalar;
+import buildup.shared.document.Sequence;
+import buildup.shared.figure.Text;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
@@ -21,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -55,7 +61,10 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         Stack stack = StackReader.read(document, catalog, claims, notices);
         List<Placed> placed = placed(stack, notices);
         Fields root = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
-        Blocks blocks = Blocks.read(stack, catalog, root.withReader(stack.lengths()), notices);
+        Notices found = new Notices();
+        Blocks blocks = Blocks.read(stack, catalog, root.withReader(stack.lengths()), found);
+        Set<String> lost = lost(document, stack);
+        found.sorted().stream().filter(notice -> !asksFor(notice, lost)).forEach(notices::add);
         notices.addAll(claims.unclaimed(document));
         Optional<Answers> known =
                 notices.refused() ? Optional.empty() : Optional.of(new Answers(blocks, placed, lights));
@@ -97,6 +106,29 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
             notices.add(FrontNotices.FRAMING_ALONE.notice());
         }
         return placed;
+    }
+
+    /** Names of pieces that the document holds and that could not be read. */
+    private static Set<String> lost(Document document, Stack stack) {
+        Set<String> names = new TreeSet<>();
+        if (document.root().get("pieces").orElse(document.root()) instanceof Sequence pieces) {
+            for (Node item : pieces.items()) {
+                if (item instanceof Mapping piece && piece.get("name").orElse(item) instanceof Scalar name) {
+                    names.add(name.text());
+                }
+            }
+        }
+        stack.pieces().forEach(piece -> names.remove(piece.name()));
+        return names;
+    }
+
+    /** Whether it only says that a piece is not there that could not be read: why not has been said. */
+    private static boolean asksFor(Notice notice, Set<String> lost) {
+        return notice.code().equals("unknown-name")
+                && lost.stream()
+                        .anyMatch(name -> notice.kind().sentence().contains("'" + name + "'")
+                                || notice.values().stream()
+                                        .anyMatch(named -> named.value().equals(new Text(name))));
     }
 
     private static boolean follows(Notice notice, Set<String> suspect) {

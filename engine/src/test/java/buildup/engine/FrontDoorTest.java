@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /** The engine used as a library, as its package documentation says. */
 class FrontDoorTest {
-    private static final String CAP = "title: cap\nspace: { wall: { solid: no }, ceiling: 2 }\npieces:\n"
+    private static final String CAP = "title: cap\nspace: { wall: { solid: no }, ceiling: 3-1/2 }\npieces:\n"
             + "  - { name: post, kind: framing, section: [out 4, up 3], back: wall, bottom: 0 }\n"
             + "  - { name: cap, profile: board 3/4 x 5-1/2, lay: flat, back: wall, bottom: post.top }\n";
 

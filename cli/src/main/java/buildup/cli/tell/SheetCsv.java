@@ -42,7 +42,7 @@ public record SheetCsv(FigurePrinter printer) {
         return sheets.stream()
                 .filter(Sheet::asked)
                 .flatMap(sheet -> Flat.of(sheet, SheetCsv::told).stream())
-                .filter(sheet -> !sheet.rows().isEmpty())
+                .filter(sheet -> !sheet.rows().isEmpty() && !sheet.columns().isEmpty())
                 .map(sheet -> Csv.titled(table(sheet)))
                 .collect(Collectors.joining(Csv.between()));
     }

@@ -74,9 +74,10 @@ class SetCommandTest {
     void a_new_name_goes_wherever_the_old_one_is_mentioned() {
         assertThat(set("crown.name", "upper crown")).isEqualTo(QUIET);
         assertThat(Ran.read(stack))
-                .isEqualTo(before.replace("name: crown", "name: upper crown")
+                .isEqualTo(before.replace("name: crown,", "name: upper crown,")
                         .replace("crown.top", "upper crown.top")
-                        .replace("crown.face", "upper crown.face"));
+                        .replace("crown.face", "upper crown.face")
+                        .replace("piece: crown,", "piece: upper crown,"));
     }
 
     @Test
@@ -98,7 +99,7 @@ class SetCommandTest {
             delimiter = '|',
             quoteCharacter = '\u00A6',
             value = {
-                "frieze.profile | bord 3/4 x 5 | refusal  mine.yaml:21:30  frieze: No profile is called 'bord'. Did you mean board?",
+                "bead.profile | bord 3/4 x 5 | refusal  mine.yaml:20:28  bead: No profile is called 'bord'. Did you mean board?",
                 "frieze.flpi | over | refusal  mine.yaml:21:79  No key is called 'flpi' in 'pieces'. Did you mean flip?",
                 "frieze.bottom | bed.top | refusal  mine.yaml:21:69  frieze: frieze is placed on bed, bed is placed on frieze. Place one of them on the wall, the floor or the datum.",
                 "freize.bottom | 0 | refusal  mine.yaml  Nothing in the document is called 'freize'. Did you mean frieze?",

@@ -36,6 +36,7 @@ class JsonReportTest {
             "seen",
             "coverage",
             "joints",
+            "must",
             "verdict",
             "nails",
             "proposals",
