@@ -18,7 +18,11 @@ public final class ProfileSheets {
 
     private ProfileSheets() {}
 
-    /** @param profile absent for the columns alone */
+    /**
+     * The facts and the members of a profile.
+     *
+     * @param profile absent for the columns alone
+     */
     public static List<Sheet> of(Optional<Profile> profile) {
         return List.of(facts(profile), members(profile));
     }

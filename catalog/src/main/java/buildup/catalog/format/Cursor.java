@@ -45,7 +45,7 @@ final class Cursor {
     }
 
     private static boolean isLetter(char c) {
-        return c >= 'A' && c <= 'Z' || c >= 'a' && c <= 'z';
+        return (c >= 'A' && c <= 'Z') || (c >= 'a' && c <= 'z');
     }
 
     /** The next number, if one is next that a drawing can hold. */
@@ -74,7 +74,7 @@ final class Cursor {
 
     /** The next 0 or 1, which need nothing behind it. */
     Optional<Boolean> flag() {
-        if (atEnd() || text.charAt(at) != '0' && text.charAt(at) != '1') {
+        if (atEnd() || (text.charAt(at) != '0' && text.charAt(at) != '1')) {
             return Optional.empty();
         }
         return Optional.of(text.charAt(at++) == '1');

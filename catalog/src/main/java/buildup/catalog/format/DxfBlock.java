@@ -58,7 +58,10 @@ final class DxfBlock {
                 if (++count[0] > Limits.MOST_INSERTS) {
                     throw tooMany();
                 }
-                Affine place = block.place(insert, i % columns, i / columns).then(map);
+                long column = i % columns;
+                long row = i / columns;
+                Affine place =
+                        block.place(insert, (double) column, (double) row).then(map);
                 if (place.within(1e12)) {
                     block.unfold(blocks, place, depth + 1, count, into);
                 }

@@ -96,9 +96,9 @@ final class DxfReader {
     private boolean atEndOf(String... ends) throws Refused {
         Optional<Tag> tag = tags.peek();
         return tag.isEmpty()
-                || tag.get().code() == 0
+                || (tag.get().code() == 0
                         && (List.of(ends).contains(tag.get().value())
-                                || tag.get().value().equals("EOF"));
+                                || tag.get().value().equals("EOF")));
     }
 
     private void header() throws Refused {

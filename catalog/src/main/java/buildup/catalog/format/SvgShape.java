@@ -82,7 +82,7 @@ final class SvgShape {
             curves.add(new Straight(
                     new Point(numbers.get(i - 2), numbers.get(i - 1)), new Point(numbers.get(i), numbers.get(i + 1))));
         }
-        boolean whole = cursor.atEnd() && numbers.size() % 2 == 0 || curves.size() > Limits.MOST_POINTS;
+        boolean whole = (cursor.atEnd() && numbers.size() % 2 == 0) || curves.size() > Limits.MOST_POINTS;
         return new Read(
                 curves.isEmpty() ? List.of() : List.of(new Strand(curves, element.equals("polygon"))),
                 whole

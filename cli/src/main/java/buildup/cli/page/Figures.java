@@ -14,8 +14,8 @@ record Figures(Answer answer, Answers known, String key) {
     static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
 
     String html() {
-        List<Summary.Row> inches = Summary.rows(answer, known, INCHES);
-        List<Summary.Row> metric = Summary.rows(answer, known, MILLIMETERS);
+        List<Summary.Row> inches = Summary.rows(known, INCHES);
+        List<Summary.Row> metric = Summary.rows(known, MILLIMETERS);
         StringBuilder html = new StringBuilder("<section class=\"figures\" aria-labelledby=\"" + key + "-figures\">\n"
                 + "<h2 id=\"" + key + "-figures\">Figures</h2>\n<dl>\n");
         for (int i = 0; i < inches.size(); i++) {

@@ -160,9 +160,10 @@ final class StackData {
     /** A string in which everything but plain letters, figures and blanks is written by its number. */
     private static String text(String text) {
         StringBuilder quoted = new StringBuilder("\"");
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             boolean plain =
-                    c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == ' ' || c == '-';
+                    (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || (c >= '0' && c <= '9') || c == ' ' || c == '-';
             String hex = Integer.toHexString(c);
             quoted.append(plain ? String.valueOf(c) : "\\u" + "0".repeat(4 - hex.length()) + hex);
         }

@@ -38,7 +38,11 @@ public final class JsonReport {
         json.put("nails", new SupportJson(known).nails()).put("proposals", new SupportJson(known).proposals());
     }
 
-    /** @param file what is named where a notice has no place of its own */
+    /**
+     * One object for each notice.
+     *
+     * @param file what is named where a notice has no place of its own
+     */
     public static List<Json> notices(List<Notice> notices, Optional<String> file, LengthUnit unit) {
         return new SheetJson(new FigurePrinter(unit)).rows(NoticeSheet.of(notices, file));
     }

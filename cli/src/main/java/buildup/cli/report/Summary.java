@@ -30,19 +30,19 @@ public final class Summary {
     /** A figure and what it is called. */
     public record Row(String label, String value) {}
 
-    private Summary(Answer answer, Answers known, FigurePrinter printer) {
+    private Summary(Answers known, FigurePrinter printer) {
         this.section = known.section();
         this.printer = printer;
         totals();
     }
 
     /** The figures of the whole; the same labels in every unit. */
-    public static List<Row> rows(Answer answer, Answers known, FigurePrinter printer) {
-        return List.copyOf(new Summary(answer, known, printer).rows);
+    public static List<Row> rows(Answers known, FigurePrinter printer) {
+        return List.copyOf(new Summary(known, printer).rows);
     }
 
     static String write(Answer answer, Answers known) {
-        Summary summary = new Summary(answer, known, new FigurePrinter(answer.unit()));
+        Summary summary = new Summary(known, new FigurePrinter(answer.unit()));
         summary.rows.forEach(summary::line);
         summary.text.append('\n');
         summary.lines(summary.printer.legend(), "");

@@ -18,8 +18,10 @@ public final class TraceReport {
         StringBuilder yaml = new StringBuilder();
         yaml.append(String.format(
                 Locale.ROOT,
-                "# Traced: %d members from %d points. Largest deviation %.4f in, near (%.3f, %.3f);\n"
-                        + "# root mean square %.4f in.\n",
+                """
+                # Traced: %d members from %d points. Largest deviation %.4f in, near (%.3f, %.3f);
+                # root mean square %.4f in.
+                """,
                 traced.members().size(),
                 traced.points().size(),
                 traced.largest(),

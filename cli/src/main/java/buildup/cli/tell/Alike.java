@@ -27,7 +27,7 @@ final class Alike {
 
     /** Whether the cells of a column say the same. */
     static boolean cells(Type type, Cell a, Cell b) {
-        if (a instanceof Cell.Number one && b instanceof Cell.Number other && type instanceof Type.Measure measure) {
+        if (a instanceof Cell.Decimal one && b instanceof Cell.Decimal other && type instanceof Type.Measure measure) {
             return figures(measure, one.amount(), other.amount());
         }
         if (a instanceof Cell.Amount one && b instanceof Cell.Amount other) {

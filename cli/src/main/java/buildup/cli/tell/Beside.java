@@ -77,7 +77,7 @@ public record Beside(Sheet sheet, List<Pair> pairs) {
 
         /** How much more the second has in a column; absent where one of them has no number, or of another quantity. */
         public OptionalDouble more(int column) {
-            if (cellOfA(column) instanceof Cell.Number one && cellOfB(column) instanceof Cell.Number other) {
+            if (cellOfA(column) instanceof Cell.Decimal one && cellOfB(column) instanceof Cell.Decimal other) {
                 return OptionalDouble.of(other.amount() - one.amount());
             }
             return cellOfA(column) instanceof Cell.Amount one

@@ -100,7 +100,7 @@ public record BesideCsv(FigurePrinter printer) {
                                     amount.figure().quantity(),
                                     more.getAsDouble(),
                                     amount.figure().rounding()))
-                            : new buildup.shared.sheet.Cell.Number(more.getAsDouble()));
+                            : new buildup.shared.sheet.Cell.Decimal(more.getAsDouble()));
         }
         return Stream.concat(Stream.of(Cell.of("differs")), cells.skip(1));
     }

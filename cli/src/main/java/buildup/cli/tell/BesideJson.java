@@ -19,8 +19,9 @@ public final class BesideJson {
     public static void put(Json json, List<Beside> all) {
         Json differences = new Json();
         all.forEach(beside -> differences.put(beside.sheet().key(), rows(beside)));
-        json.put("figures", all.stream().mapToLong(Beside::figures).sum())
-                .put("differing", all.stream().mapToLong(Beside::differing).sum())
+        json.put("figures", (double) all.stream().mapToLong(Beside::figures).sum())
+                .put("differing", (double)
+                        all.stream().mapToLong(Beside::differing).sum())
                 .put("differences", differences);
     }
 

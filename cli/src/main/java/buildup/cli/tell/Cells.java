@@ -74,7 +74,7 @@ record Cells(FigurePrinter printer) {
     }
 
     private buildup.cli.table.Cell cell(Type type, Cell cell) {
-        if (cell instanceof Cell.Number number && type instanceof Type.Measure measure) {
+        if (cell instanceof Cell.Decimal number && type instanceof Type.Measure measure) {
             return figure(new Figure(measure.quantity(), number.amount(), measure.rounding()));
         }
         if (cell instanceof Cell.Amount amount) {

@@ -54,7 +54,7 @@ public record Change(FigurePrinter printer) {
     }
 
     private static Optional<Figure> figure(Column column, Cell cell) {
-        if (cell instanceof Cell.Number number && column.type() instanceof Type.Measure measure) {
+        if (cell instanceof Cell.Decimal number && column.type() instanceof Type.Measure measure) {
             return Optional.of(new Figure(measure.quantity(), number.amount(), measure.rounding()));
         }
         return cell instanceof Cell.Amount amount ? Optional.of(amount.figure()) : Optional.empty();

@@ -49,7 +49,11 @@ public final class FileSchema {
         return content(blocks, notices, new Json());
     }
 
-    /** @param more properties that no sheet knows */
+    /**
+     * The schema of a file with more than its sheets.
+     *
+     * @param more properties that no sheet knows
+     */
     public static Json content(List<Sheet> blocks, Sheet notices, Json more) {
         Json properties = new Json()
                 .put("title", new Json().put("type", "string").put("description", "of the document, or its file"))

@@ -128,12 +128,12 @@ final class Flat {
                     new Leaf(
                             length(ownKey + ".x", own + " out", column.traits()),
                             row -> cell.apply(row) instanceof Cell.Place place
-                                    ? new Cell.Number(place.x())
+                                    ? new Cell.Decimal(place.x())
                                     : Cell.NONE),
                     new Leaf(
                             length(ownKey + ".y", own + " up", column.traits()),
                             row -> cell.apply(row) instanceof Cell.Place place
-                                    ? new Cell.Number(place.y())
+                                    ? new Cell.Decimal(place.y())
                                     : Cell.NONE));
         }
         return List.of(new Leaf(new Column(ownKey, own, column.type(), column.shown(), column.traits()), cell));

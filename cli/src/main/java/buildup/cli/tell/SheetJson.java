@@ -104,7 +104,7 @@ public record SheetJson(FigurePrinter printer) {
 
     /** A cell that holds neither rows nor a sentence; nothing when it is empty. */
     static void value(Json json, String key, Cell cell) {
-        if (cell instanceof Cell.Number number) {
+        if (cell instanceof Cell.Decimal number) {
             json.put(key, number.amount());
         } else if (cell instanceof Cell.Amount amount) {
             json.put(key, amount.figure().amount());

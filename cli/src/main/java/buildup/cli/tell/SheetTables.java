@@ -106,7 +106,7 @@ public record SheetTables(FigurePrinter printer) {
     }
 
     private static boolean holds(Cell cell) {
-        if (cell instanceof Cell.Number number) {
+        if (cell instanceof Cell.Decimal number) {
             return Math.abs(number.amount()) > Tolerance.COINCIDENT;
         }
         return cell instanceof Cell.Flag flag ? flag.yes() : cell != Cell.NONE;

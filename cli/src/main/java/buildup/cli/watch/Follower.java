@@ -86,7 +86,7 @@ public final class Follower<T> {
     private void calm(FileEvents events, long quiet, long longest) throws InterruptedException {
         long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(longest);
         while (events.await(files, quiet) && System.nanoTime() < end) {
-            continue;
+            // each event starts the wait anew
         }
     }
 
@@ -115,7 +115,7 @@ public final class Follower<T> {
             Reading<T> reading = source.read();
             boolean same = files.equals(reading.files());
             files = reading.files();
-            if (same && Contents.of(files).equals(before) || tries == MOST_TRIES) {
+            if ((same && Contents.of(files).equals(before)) || tries == MOST_TRIES) {
                 seen = before;
                 return reading;
             }

@@ -26,7 +26,7 @@ record Picture(List<PageParts> parts, Page.Above above) {
     /** The parts, as the detail of {@link Page#EXCHANGE}. */
     String exchange(long version) {
         return new Json()
-                        .put("version", version)
+                        .put("version", (double) version)
                         .put("title", parts.stream().map(PageParts::title).collect(Collectors.joining(" | ")))
                         .put("stacks", parts.stream().map(PageParts::html).collect(Collectors.joining()))
                         .put("changed", above.changed())

@@ -100,7 +100,7 @@ public final class Watch {
         List<PageParts> fresh = new ArrayList<>();
         for (int i = 0; i < now.size(); i++) {
             boolean same =
-                    i < before.size() && before.get(i).shown() == now.get(i).shown();
+                    i < before.size() && before.get(i).shown().equals(now.get(i).shown());
             fresh.add(same ? drawn.get(i) : PageParts.of(now.get(i).shown(), KEYS.get(i), measure));
         }
         return List.copyOf(fresh);

@@ -54,7 +54,7 @@ final class DxfPairs {
         words.replace("%%", "% %").codePoints().forEach(letter -> {
             if (letter == '^') {
                 plain.append("^ ");
-            } else if (Character.isISOControl(letter) || letter > 0xFFFF || letter >= 0xD800 && letter <= 0xDFFF) {
+            } else if (Character.isISOControl(letter) || letter > 0xFFFF || (letter >= 0xD800 && letter <= 0xDFFF)) {
                 plain.append('?');
             } else if (letter != '\\' && LETTERS.newEncoder().canEncode((char) letter)) {
                 plain.append((char) letter);

@@ -16,7 +16,11 @@ public final class PngWriter {
 
     private PngWriter() {}
 
-    /** @param dpi pixels in an inch; the file says so too */
+    /**
+     * The scene as a PNG file, on white.
+     *
+     * @param dpi pixels in an inch; the file says so too
+     */
     public static byte[] write(Scene scene, ShippedFont font, int dpi) {
         PNGTranscoder transcoder = new PNGTranscoder();
         transcoder.addTranscodingHint(

@@ -40,7 +40,11 @@ public final class SvgWriter {
         this.document = GenericDOMImplementation.getDOMImplementation().createDocument(NAMESPACE, "svg", null);
     }
 
-    /** @param unit in which the sheet's size is stated */
+    /**
+     * The scene as an SVG file, UTF-8.
+     *
+     * @param unit in which the sheet's size is stated
+     */
     public static byte[] write(Scene scene, LengthUnit unit) {
         return new SvgWriter(scene, Optional.empty()).text(unit).getBytes(StandardCharsets.UTF_8);
     }
@@ -186,7 +190,7 @@ public final class SvgWriter {
     private static String printable(String text) {
         StringBuilder kept = new StringBuilder();
         text.codePoints()
-                .map(c -> c < ' ' || c >= 0xD800 && c <= 0xDFFF || c == 0xFFFE || c == 0xFFFF ? 0xFFFD : c)
+                .map(c -> c < ' ' || (c >= 0xD800 && c <= 0xDFFF) || c == 0xFFFE || c == 0xFFFF ? 0xFFFD : c)
                 .forEach(kept::appendCodePoint);
         return kept.toString();
     }

@@ -1,7 +1,24 @@
 package buildup.engine.solve;
 
 /** What one stick is cut into: so many of each type. */
-record Load(int kind, int[] counts) {
+final class Load {
+    private final int kind;
+    private final int[] counts;
+
+    /** Keeps the counts as they are; nobody changes them from here on. */
+    Load(int kind, int[] counts) {
+        this.kind = kind;
+        this.counts = counts;
+    }
+
+    int kind() {
+        return kind;
+    }
+
+    int[] counts() {
+        return counts;
+    }
+
     int taken(Bins bins) {
         int taken = 0;
         for (int type = 0; type < counts.length; type++) {

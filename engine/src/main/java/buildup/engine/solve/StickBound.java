@@ -13,12 +13,8 @@ import java.util.stream.IntStream;
  * dual of the linear relaxation over all loads (Gilmore and Gomory, Operations Research 9, 1961, 849-859), found by
  * cutting planes. Whatever the linear program says, the values are made whole numbers, and exact dynamic programming
  * shows that they hold: the bound is proved however the program rounds.
- *
- * @param values of the types, in {@link #SCALE} parts of a unit of cost
- * @param premiums by which a stick of a kind of which there are only so many is worth more than it costs, same parts
- * @param total what the pieces are worth less all premiums: no plan costs less
  */
-record StickBound(long[] values, long[] premiums, long total) {
+final class StickBound {
     static final long SCALE = 1 << 16;
 
     /** Rounds after which the values found so far must do. */
@@ -29,6 +25,26 @@ record StickBound(long[] values, long[] premiums, long total) {
 
     /** The search for values ends when at most this share of what a plan may cost over the bound is to be won. */
     private static final double NEAR = 0.05;
+
+    private final long[] values;
+    private final long[] premiums;
+    private final long total;
+
+    private StickBound(long[] values, long[] premiums, long total) {
+        this.values = values;
+        this.premiums = premiums;
+        this.total = total;
+    }
+
+    /** What the types are worth, in {@link #SCALE} parts of a unit of cost. */
+    long[] values() {
+        return values;
+    }
+
+    /** What the pieces are worth less all premiums: no plan costs less. Parts of a unit of cost. */
+    long total() {
+        return total;
+    }
 
     /** The least that the pieces left can cost, in parts, when these are left and so many sticks of each kind. */
     long left(int[] counts, int[] sticks) {
@@ -42,7 +58,10 @@ record StickBound(long[] values, long[] premiums, long total) {
         return sum;
     }
 
-    /** Cost and premium of a stick, in parts. */
+    /**
+     * Cost and premium of a stick, in parts. A stick of a kind of which there are only so many is worth more than it costs
+     * by its premium.
+     */
     long worth(Bins bins, int kind) {
         return bins.costs[kind] * SCALE + premiums[kind];
     }
@@ -139,7 +158,7 @@ record StickBound(long[] values, long[] premiums, long total) {
          * Makes values hold by lowering all of them alike, and adds the loads that were worth more than their sticks to
          * those that the next program knows.
          */
-        private StickBound proved(double[] values, double[] premiums) {
+        private StickBound proved(List<Double> values, List<Double> premiums) {
             long[] whole = scaled(values, 1);
             long[] extra = scaled(premiums, 1);
             knapsack.fill(whole);
@@ -164,15 +183,15 @@ record StickBound(long[] values, long[] premiums, long total) {
             return worth(bins, whole, extra);
         }
 
-        private static long[] scaled(double[] values, double by) {
-            return Arrays.stream(values)
+        private static long[] scaled(List<Double> values, double by) {
+            return values.stream()
                     .mapToLong(value -> (long) Math.floor(Math.max(0, value) * by * SCALE))
                     .toArray();
         }
     }
 
     /** What the linear program over the loads known so far says; no bound is more than a plan costs. */
-    private record Program(double[] values, double[] premiums, double total) {
+    private record Program(List<Double> values, List<Double> premiums, double total) {
         static Optional<Program> solve(Bins bins, List<Load> loads, long most) {
             LinearProgram program = new LinearProgram();
             double dearest = Arrays.stream(bins.costs).max().orElse(0);
@@ -184,7 +203,7 @@ record StickBound(long[] values, long[] premiums, long total) {
                 boolean limited = bins.most[kind] < bins.pieces();
                 sum.add(new Term(program.atLeastZero(limited ? dearest * bins.pieces() : 0), -bins.most[kind]));
             }
-            int total = program.atLeastZero(most);
+            int total = program.atLeastZero((double) most);
             sum.add(new Term(total, -1));
             program.equation(sum, 0);
             for (Load load : loads) {
@@ -196,7 +215,7 @@ record StickBound(long[] values, long[] premiums, long total) {
                 }
                 row.add(new Term(bins.types() + load.kind(), -1));
                 row.add(new Term(program.atLeastZero(Double.POSITIVE_INFINITY), 1));
-                program.equation(row, bins.costs[load.kind()]);
+                program.equation(row, (double) bins.costs[load.kind()]);
             }
             return program.greatest(total)
                     .map(solution -> new Program(
@@ -205,12 +224,8 @@ record StickBound(long[] values, long[] premiums, long total) {
                             solution.value(total)));
         }
 
-        private static double[] part(LinearProgram.Solution solution, int from, int count) {
-            double[] part = new double[count];
-            for (int i = 0; i < count; i++) {
-                part[i] = solution.value(from + i);
-            }
-            return part;
+        private static List<Double> part(LinearProgram.Solution solution, int from, int count) {
+            return IntStream.range(from, from + count).mapToObj(solution::value).toList();
         }
     }
 }

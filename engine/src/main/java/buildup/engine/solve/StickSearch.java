@@ -33,7 +33,13 @@ public final class StickSearch {
 
     /** Told now and then how the search goes. */
     public interface Watch {
-        /** @return whether to go on; what was found so far is kept */
+        /**
+         * Asks whether to go on.
+         *
+         * @param steps taken so far
+         * @param mostSteps after which the search ends by itself
+         * @return false to end the search; what was found so far is kept
+         */
         boolean goOn(long steps, long mostSteps);
     }
 

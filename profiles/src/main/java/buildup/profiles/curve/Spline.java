@@ -58,7 +58,7 @@ public record Spline(int degree, List<Point> controls, List<Double> weights, Lis
                     .with("controls", Figure.count(controls.size()))
                     .with("degree", Figure.count(degree)));
         } else if (IntStream.range(1, knots.size()).anyMatch(i -> knots.get(i) < knots.get(i - 1))
-                || faults.isEmpty() && !(knots.get(controls.size()) > knots.get(degree))) {
+                || (faults.isEmpty() && !(knots.get(controls.size()) > knots.get(degree)))) {
             faults.add(Phrase.of("its knots do not rise"));
         }
         return faults;

@@ -62,8 +62,8 @@ public final class Soundness {
                     continue;
                 }
                 for (Point p : meetings(a, b)) {
-                    boolean corner = j == i + 1 && together(a, b, a.to(), p)
-                            || i == 0 && j == n - 1 && together(b, a, b.to(), p);
+                    boolean corner = (j == i + 1 && together(a, b, a.to(), p))
+                            || (i == 0 && j == n - 1 && together(b, a, b.to(), p));
                     if (!corner) {
                         faults.add(new Crossing(p, numbers.get(i) + 1, numbers.get(j) + 1));
                         return;

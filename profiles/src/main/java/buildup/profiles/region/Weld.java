@@ -68,8 +68,8 @@ final class Weld {
 
     private boolean welds(Chords polygon, int vertex, List<Chords> others) {
         return polygon.isCorner(vertex)
-                || segment(polygon, vertex) instanceof Arc arc
-                        && others.stream().anyMatch(other -> liesAlong(arc, other));
+                || (segment(polygon, vertex) instanceof Arc arc
+                        && others.stream().anyMatch(other -> liesAlong(arc, other)));
     }
 
     private Segment segment(Chords polygon, int edge) {

@@ -43,7 +43,11 @@ public final class Rolling {
         fill();
     }
 
-    /** @param radius of the disc, in; above 0 */
+    /**
+     * Rolls a disc along an outline, all round it.
+     *
+     * @param radius of the disc, in; above 0
+     */
     public static Rolling of(Outline outline, double radius) {
         return new Rolling(outline, radius);
     }
@@ -222,12 +226,12 @@ public final class Rolling {
                 : segments.get(stroke).at(place - stroke);
     }
 
-    private List<Segment> walk(double start, double end) {
+    private List<Segment> walk(double from, double to) {
         List<Segment> walked = new ArrayList<>();
-        double stop = end < start ? end + segments.size() : end;
-        for (int stroke = (int) Math.floor(start); stroke < stop; stroke++) {
+        double stop = to < from ? to + segments.size() : to;
+        for (int stroke = (int) Math.floor(from); stroke < stop; stroke++) {
             Segment segment = segments.get(stroke % segments.size());
-            double a = Math.max(0, start - stroke);
+            double a = Math.max(0, from - stroke);
             double b = Math.min(1, stop - stroke);
             if ((b - a) * segment.length() > Tolerance.COINCIDENT) {
                 walked.add(segment.part(a, b));

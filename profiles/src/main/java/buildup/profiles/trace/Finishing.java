@@ -54,7 +54,7 @@ final class Finishing {
             Point best = ring.get(start).from();
             Point p = ring.get(i).from();
             boolean further = p.x() < best.x() - Tolerance.SNAP;
-            start = further || p.x() <= best.x() + Tolerance.SNAP && p.y() < best.y() ? i : start;
+            start = further || (p.x() <= best.x() + Tolerance.SNAP && p.y() < best.y()) ? i : start;
         }
         List<Segment> turned = new ArrayList<>(ring);
         Collections.rotate(turned, -start);

@@ -232,11 +232,14 @@ record Fitting(
         int before = before(i);
         boolean lines = curves.get(i) instanceof Curve.Straight && curves.get(before) instanceof Curve.Straight;
         double turn = Corners.turn(curves.get(before), curves.get(i), start(i));
-        if (lines || before == i || kinds().get(i) != Corners.Kind.CORNER || turn > CORNER && turn < Math.PI - CORNER) {
+        if (lines
+                || before == i
+                || kinds().get(i) != Corners.Kind.CORNER
+                || (turn > CORNER && turn < Math.PI - CORNER)) {
             return this;
         }
         Fitting next = tried(new Bond.Tangent(before, i, turn > CORNER), most);
-        return next == this || next.meets(i) ? next : this;
+        return next.equals(this) || next.meets(i) ? next : this;
     }
 
     private int before(int i) {
@@ -276,7 +279,7 @@ record Fitting(
             boolean backward = segment instanceof Line
                     && segment.direction(0).dot(curves.get(i).heading(middle)) < 0;
             double reach = 3 * (walked(before(i)) + walked(i) + walked((i + 1) % curves.size()));
-            if (backward || on.size() > 4 && (t <= 0 || t >= 1) || segment.length() > reach) {
+            if (backward || (on.size() > 4 && (t <= 0 || t >= 1)) || segment.length() > reach) {
                 return false;
             }
         }

@@ -197,32 +197,13 @@ final class Improving {
             return Optional.of(draft.bound().reassigned()).filter(arc -> arc.error() < fitting.error() - DOUBTFUL_GAIN);
         }
 
-        /** A small arc as a line between corners. */
-        Optional<Fitting> flattened() {
-            Point start = fitting.starts().get(i);
-            Point end = fitting.starts().get(after);
-            if (!(curves.get(i) instanceof Curve.Round)
-                    || start.near(end, fitting.noise())
-                    || points.get(i).size() < LEAST) {
-                return Optional.empty();
-            }
-            Draft draft = again();
-            draft.curves.set(
-                    i,
-                    Curve.Straight.through(
-                            start.towards(end, 0.5), end.minus(start).unit()));
-            draft.kinds.set(i, Corners.Kind.CORNER);
-            draft.kinds.set(after, Corners.Kind.CORNER);
-            return Optional.of(draft.bound());
-        }
-
         /** Without a line between two arcs. */
         Optional<Fitting> dropped() {
             if (curves.size() < 4
                     || !(curves.get(i) instanceof Curve.Straight)
                     || !(curves.get(before) instanceof Curve.Round)
                     || !(curves.get(after) instanceof Curve.Round)
-                    || kinds.get(i) == Corners.Kind.CORNER && kinds.get(after) == Corners.Kind.CORNER) {
+                    || (kinds.get(i) == Corners.Kind.CORNER && kinds.get(after) == Corners.Kind.CORNER)) {
                 return Optional.empty();
             }
             Draft draft = again();
@@ -258,8 +239,8 @@ final class Improving {
             int left = (int) (one.size() * shareBefore);
             int right = (int) (other.size() * shareHere);
             if (left + right < LEAST
-                    || left > 0 && one.size() < LEAST_GIVER
-                    || right > 0 && other.size() < LEAST_GIVER) {
+                    || (left > 0 && one.size() < LEAST_GIVER)
+                    || (right > 0 && other.size() < LEAST_GIVER)) {
                 return Optional.empty();
             }
             List<Point> own = new ArrayList<>(one.subList(one.size() - left, one.size()));

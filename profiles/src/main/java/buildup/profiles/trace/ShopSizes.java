@@ -105,7 +105,7 @@ final class ShopSizes {
             double drawn = Math.rint(size * step.getKey()) / step.getKey();
             if (Math.abs(drawn - size) <= most) {
                 Fitting next = fitting.tried(bond.apply(drawn), step.getValue());
-                if (next != fitting) {
+                if (!next.equals(fitting)) {
                     return next;
                 }
             }

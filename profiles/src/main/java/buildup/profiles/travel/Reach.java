@@ -70,7 +70,11 @@ public final class Reach {
         reached.sort(Comparator.comparingInt(Stretch::stroke).thenComparingDouble(Stretch::from));
     }
 
-    /** @param degrees of the direction that is come from, counterclockwise from straight out */
+    /**
+     * What of an outline can be reached along one straight direction.
+     *
+     * @param degrees of the direction that is come from, counterclockwise from straight out
+     */
     public static Reach of(Outline outline, double degrees) {
         return new Reach(outline.moved(Motion.turn(90 - degrees)));
     }

@@ -13,7 +13,7 @@ public sealed interface Cell {
     record None() implements Cell {}
 
     /** A number in the unit of its quantity; finite. */
-    record Number(double amount) implements Cell {}
+    record Decimal(double amount) implements Cell {}
 
     /** A number with its quantity; finite. */
     record Amount(Figure figure) implements Cell {}

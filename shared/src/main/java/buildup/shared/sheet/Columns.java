@@ -164,7 +164,7 @@ public final class Columns<T> {
 
     private static Cell number(OptionalDouble amount) {
         return amount.isPresent() && Double.isFinite(amount.getAsDouble())
-                ? new Cell.Number(amount.getAsDouble())
+                ? new Cell.Decimal(amount.getAsDouble())
                 : Cell.NONE;
     }
 

@@ -29,7 +29,7 @@ final class Slugs {
             if (Character.getType(c) == Character.NON_SPACING_MARK) {
                 continue;
             }
-            boolean latin = c >= 'a' && c <= 'z' || c >= '0' && c <= '9';
+            boolean latin = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9');
             if (!latin && !Character.isLetterOrDigit(c)) {
                 gap = !slug.isEmpty();
                 continue;

@@ -157,11 +157,11 @@ public record View(Box window, Box stack, List<Shown> shown, double scale) {
     }
 
     private static boolean isCut(Box line, Box whole, Box window) {
-        return on(line.back(), line.face(), window.back()) && whole.back() < window.back() - Tolerance.TOUCHING
-                || on(line.back(), line.face(), window.face()) && whole.face() > window.face() + Tolerance.TOUCHING
-                || on(line.bottom(), line.top(), window.bottom())
-                        && whole.bottom() < window.bottom() - Tolerance.TOUCHING
-                || on(line.bottom(), line.top(), window.top()) && whole.top() > window.top() + Tolerance.TOUCHING;
+        return (on(line.back(), line.face(), window.back()) && whole.back() < window.back() - Tolerance.TOUCHING)
+                || (on(line.back(), line.face(), window.face()) && whole.face() > window.face() + Tolerance.TOUCHING)
+                || (on(line.bottom(), line.top(), window.bottom())
+                        && whole.bottom() < window.bottom() - Tolerance.TOUCHING)
+                || (on(line.bottom(), line.top(), window.top()) && whole.top() > window.top() + Tolerance.TOUCHING);
     }
 
     private static boolean on(double least, double most, double side) {

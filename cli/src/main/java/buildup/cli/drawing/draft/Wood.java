@@ -23,7 +23,7 @@ import java.util.stream.Stream;
 
 /** Draws the bodies of a section: an area without an edge for each, hatch over it, and the edges on top. */
 public final class Wood {
-    /** What a cut body is, as its hatch tells. */
+    /** What a cut body is, as its hatch tells; what is drawn on top of the others comes first. */
     public enum Look {
         TRIM("trim", new Pattern(45, 0.11, false, 0.005, List.of()), Tone.TRIM, LineStyle.OUTLINE),
         NAILER("nailer", new Pattern(45, 0.16, true, 0.007, List.of()), Tone.NAILER, LineStyle.NAILER),
@@ -95,8 +95,8 @@ public final class Wood {
         List<String> ids =
                 section.bodies().stream().map(body -> slugs.next(body.name())).toList();
         view.shown().stream()
-                .sorted(Comparator.comparingInt(
-                        (View.Shown shown) -> -Look.of(shown.body()).ordinal()))
+                .sorted(Comparator.comparing((View.Shown shown) -> Look.of(shown.body()))
+                        .reversed())
                 .forEach(shown -> wood.add(shown, ids.get(shown.number())));
         double covering = section.stack().space().wall().covering() * view.scale();
         if (covering > 0) {

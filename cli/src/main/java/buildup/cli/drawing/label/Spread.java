@@ -20,12 +20,15 @@ public final class Spread {
 
     /** A text and the stretch it belongs to. */
     public record Wish(String text, double low, double high) {
+        /** The middle of the stretch. */
         public double middle() {
             return (low + high) / 2;
         }
     }
 
     /**
+     * Texts one above another, each joined by a bracket to the stretch it belongs to.
+     *
      * @param wishes from low to high
      * @param x where the brackets stand
      * @param side 1 for texts to the right of it, -1 to the left

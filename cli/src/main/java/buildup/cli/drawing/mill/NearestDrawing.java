@@ -37,7 +37,12 @@ public final class NearestDrawing {
 
     private NearestDrawing() {}
 
-    /** @param one of the neighbours, the one to be drawn */
+    /**
+     * The outline that is wanted, with one of its neighbours laid over it.
+     *
+     * @param name of the outline that is wanted
+     * @param one of the neighbours, the one to be drawn
+     */
     public static Scene of(String name, Neighbours nearest, Neighbour one, TextMeasure measure) {
         Box box = nearest.wanted().box().with(one.outline().box());
         double times = Math.max(1, Math.min(LARGEST, Math.floor(SHOWN / Math.max(box.width(), box.height()))));

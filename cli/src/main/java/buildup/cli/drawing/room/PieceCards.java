@@ -62,12 +62,14 @@ final class PieceCards {
         for (Piece wanted : list.pieces()) {
             for (Piece piece : cut) {
                 boolean part = piece.id().equals(wanted.id())
-                        || piece.id().startsWith(wanted.id())
+                        || (piece.id().startsWith(wanted.id())
                                 && !Character.isDigit(
-                                        piece.id().charAt(wanted.id().length()));
+                                        piece.id().charAt(wanted.id().length())));
                 if (part) {
-                    double left = number % IN_A_ROW * WIDE;
-                    double down = top - number / IN_A_ROW * HIGH;
+                    int column = number % IN_A_ROW;
+                    int row = number / IN_A_ROW;
+                    double left = column * WIDE;
+                    double down = top - row * HIGH;
                     number++;
                     items.add(new Group("label-" + number, card(piece, new Box(left, down - HIGH, left + WIDE, down))));
                 }

@@ -54,7 +54,11 @@ public final class PlanDrawing {
         this.places = PlanPlaces.of(job);
     }
 
-    /** @param job with at least one run */
+    /**
+     * The plan of a room: its runs, their corners and their pieces.
+     *
+     * @param job with at least one run
+     */
     public static Scene of(Job job, TextMeasure measure) {
         return new PlanDrawing(job, measure).scene();
     }

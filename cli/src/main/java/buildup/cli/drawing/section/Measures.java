@@ -141,7 +141,7 @@ final class Measures {
             Body body = section.body(i);
             Box box = body.outline().box();
             boolean whole = box.height() > view.stack().height() - Tolerance.TOUCHING;
-            if (!whole && (body.trim() || body.nailer() && showing.contains(i))) {
+            if (!whole && (body.trim() || (body.nailer() && showing.contains(i)))) {
                 String high = size(box.height());
                 add(new Measure(
                         Run.UPRIGHT,

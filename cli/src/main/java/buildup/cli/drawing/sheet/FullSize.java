@@ -63,7 +63,11 @@ public enum FullSize {
         return Optional.empty();
     }
 
-    /** @param start the left end */
+    /**
+     * The check line, drawn level.
+     *
+     * @param start the left end
+     */
     public List<Item> level(TextMeasure measure, Point start) {
         return items(measure, Run.LEVEL, start.x(), start.y());
     }

@@ -40,7 +40,11 @@ public final class Legend {
         return this;
     }
 
-    /** @param drawn gives the sample for a place, its lower left corner; it may take 3 sizes by 1 */
+    /**
+     * Adds a line with a sample and what it means.
+     *
+     * @param drawn gives the sample for a place, its lower left corner; it may take 3 sizes by 1
+     */
     public Legend sample(String meaning, Function<Point, List<Item>> drawn) {
         y -= 1.6 * size;
         items.addAll(drawn.apply(new Point(0, y)));

@@ -8,8 +8,9 @@ public record Page(String name, double width, double height) {
         return new Page(name, width / MILLIMETRES_PER_INCH, height / MILLIMETRES_PER_INCH);
     }
 
+    /** The same sheet, lying on its side. */
     public Page turned() {
-        return new Page(name, height, width);
+        return new Page(name, /* width= */ height, /* height= */ width);
     }
 
     boolean holds(double wide, double high) {

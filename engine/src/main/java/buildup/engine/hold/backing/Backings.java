@@ -39,7 +39,7 @@ public final class Backings {
         this.section = section;
         for (int i = 0; i < section.bodies().size(); i++) {
             Body body = section.body(i);
-            if (body.nailer() || body.framing() || body.name().equals("wall") && !body.piece()) {
+            if (body.nailer() || body.framing() || (body.name().equals("wall") && !body.piece())) {
                 targets.add(i);
             }
         }

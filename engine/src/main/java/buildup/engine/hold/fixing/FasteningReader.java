@@ -68,7 +68,7 @@ final class FasteningReader {
         Optional<Fields> at = fields.fields("at");
         Optional<Rule> out = at.flatMap(place -> rule(place, "out", Axis.OUT));
         Optional<Rule> up = at.flatMap(place -> rule(place, "up", Axis.UP));
-        if (at.isEmpty() || !at.get().has("out") && !at.get().has("up")) {
+        if (at.isEmpty() || (!at.get().has("out") && !at.get().has("up"))) {
             refuse("missing-key", at.orElse(fields).mark(), "A fastening has no place.", "Add 'at: { up: PLACE }'.");
         }
         boolean placed = at.isPresent()
@@ -88,7 +88,7 @@ final class FasteningReader {
                 || spacing.isEmpty()
                 || per.isEmpty()
                 || !later
-                || fields.has("after") && after.isEmpty()) {
+                || (fields.has("after") && after.isEmpty())) {
             return Optional.empty();
         }
         return Optional.of(new Fastening(
@@ -152,7 +152,7 @@ final class FasteningReader {
             refuse("not-a-place", rule.mark(), "A nail cannot be placed by touch.", "Give a height or a projection.");
             return false;
         }
-        return rule instanceof Rule.Level || rule instanceof Rule.ByEdge byEdge && edgeIsThere(byEdge, axis);
+        return rule instanceof Rule.Level || (rule instanceof Rule.ByEdge byEdge && edgeIsThere(byEdge, axis));
     }
 
     private boolean edgeIsThere(Rule.ByEdge rule, Axis axis) {

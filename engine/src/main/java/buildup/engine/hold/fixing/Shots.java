@@ -133,7 +133,7 @@ final class Shots {
         double from = along.cross(segment.from().minus(line.from()));
         double to = along.cross(segment.to().minus(line.from()));
         double slack = Tolerance.SNAP * (Math.abs(along.x()) + Math.abs(along.y()));
-        boolean beside = segment instanceof Line && (from > slack && to > slack || from < -slack && to < -slack);
+        boolean beside = segment instanceof Line && ((from > slack && to > slack) || (from < -slack && to < -slack));
         return beside ? List.of() : Crossings.of(line, segment, Tolerance.SNAP);
     }
 

@@ -105,10 +105,10 @@ final class Balances {
     private boolean firm(int piece) {
         boolean said = Model.saidToBeFixed(section, piece);
         return section.standing(piece).counted()
-                || said
+                || (said
                         && LoadPath.fixedTo(section, piece)
                                 .filter(body -> section.body(body).inStack())
-                                .isEmpty();
+                                .isEmpty());
     }
 
     private boolean bears(int piece) {

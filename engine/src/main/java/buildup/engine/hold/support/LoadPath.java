@@ -178,8 +178,8 @@ public final class LoadPath {
     public boolean reachesGround(int body) {
         return reaches(
                 body,
-                next -> section.body(next).standing() && !section.name(next).equals("ceiling")
-                        || Model.saidToBeFixed(section, next) && ways.get(next).isEmpty());
+                next -> (section.body(next).standing() && !section.name(next).equals("ceiling"))
+                        || (Model.saidToBeFixed(section, next) && ways.get(next).isEmpty()));
     }
 
     private boolean reaches(int body, IntPredicate end) {

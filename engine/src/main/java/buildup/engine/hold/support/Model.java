@@ -66,18 +66,16 @@ final class Model {
     private Model trusting(LoadPath path, Predicate<Integer> trusted) {
         List<Force> more = new ArrayList<>(forces);
         Set<Integer> hung = new LinkedHashSet<>();
-        pieces().filter(trusted::test)
-                .filter(piece -> !saidToBeFixed(section, piece))
-                .forEach(piece -> {
-                    Standing standing = section.standing(piece);
-                    boolean rests = !standing.bearing().isEmpty();
-                    if (standing.counted() || standing.fixed() && !rests) {
-                        weld(piece, Force.EARTH, more);
-                    } else if (!standing.grounded() && hangs(standing, path, trusted)) {
-                        weld(piece, path.hungOn(piece).orElse(Force.EARTH), more);
-                        hung.add(piece);
-                    }
-                });
+        pieces().filter(trusted).filter(piece -> !saidToBeFixed(section, piece)).forEach(piece -> {
+            Standing standing = section.standing(piece);
+            boolean rests = !standing.bearing().isEmpty();
+            if (standing.counted() || (standing.fixed() && !rests)) {
+                weld(piece, Force.EARTH, more);
+            } else if (!standing.grounded() && hangs(standing, path, trusted)) {
+                weld(piece, path.hungOn(piece).orElse(Force.EARTH), more);
+                hung.add(piece);
+            }
+        });
         for (Overlap overlap : section.overlaps()) {
             // how the two meet is not known until that is mended
             weld(
@@ -92,7 +90,7 @@ final class Model {
     /** Whether a piece that nothing carries is one of those that hang: it does not float, nor rest on what is given. */
     private static boolean hangs(Standing standing, LoadPath path, Predicate<Integer> trusted) {
         return path.reachesGround(standing.body())
-                && standing.hanging().stream().allMatch(trusted::test);
+                && standing.hanging().stream().allMatch(trusted);
     }
 
     /** Whether a piece for which no fastenings are given is taken to be held by what it touches. */

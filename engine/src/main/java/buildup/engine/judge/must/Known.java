@@ -59,11 +59,11 @@ final class Known {
             if (cell instanceof Cell.Rows rows && inner.isPresent()) {
                 return OptionalDouble.of(rows.rows().stream()
                         .map(below -> below.cells().get(inner.get()))
-                        .filter(Cell.Number.class::isInstance)
-                        .mapToDouble(number -> ((Cell.Number) number).amount())
+                        .filter(Cell.Decimal.class::isInstance)
+                        .mapToDouble(number -> ((Cell.Decimal) number).amount())
                         .sum());
             }
-            return cell instanceof Cell.Number number ? OptionalDouble.of(number.amount()) : OptionalDouble.empty();
+            return cell instanceof Cell.Decimal number ? OptionalDouble.of(number.amount()) : OptionalDouble.empty();
         }
     }
 

@@ -245,7 +245,7 @@ final class MustReader {
         return source.quantity() == Quantity.SHARE
                 ? source
                 : known.sources().stream()
-                        .filter(other -> other.sheet() == source.sheet() && other.quantity() == Quantity.SHARE)
+                        .filter(other -> other.sheet().equals(source.sheet()) && other.quantity() == Quantity.SHARE)
                         .findFirst()
                         .orElse(source);
     }
@@ -282,6 +282,6 @@ final class MustReader {
     private static boolean isUnit(String unit, Quantity quantity, boolean metric) {
         String word = quantity.unit(metric);
         String stroke = word.replace(" a foot", "/ft").replace(" a meter", "/m").replace(" an inch", "/in");
-        return unit.equals(word) || unit.equals(stroke) || quantity == Quantity.ANGLE && unit.equals("\u00b0");
+        return unit.equals(word) || unit.equals(stroke) || (quantity == Quantity.ANGLE && unit.equals("\u00b0"));
     }
 }

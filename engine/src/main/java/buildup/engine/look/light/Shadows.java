@@ -62,7 +62,7 @@ record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewp
         Segment last = dark.get(dark.size() - 1);
         boolean fromAbove = viewpoint.towards(first.from()).y() >= 0;
         // seen from the light, keys fall along the walk: the start of a run has the greatest
-        boolean high = edgeAtStart || !edgeAtEnd && fromAbove;
+        boolean high = edgeAtStart || (!edgeAtEnd && fromAbove);
         Point near = high ? Lights.inside(first, true) : Lights.inside(last, false);
         Point edge = high ? first.from() : last.to();
         boolean edged = edgeAtStart || edgeAtEnd;

@@ -33,6 +33,8 @@ public final class View {
     }
 
     /**
+     * What is seen of outlines from one place.
+     *
      * @param outlines closed rings of true segments, wood on the left, in any order; they may touch and may cross
      */
     public static View of(Viewpoint view, List<Surface> outlines) {
@@ -118,7 +120,7 @@ public final class View {
             return;
         }
         Front last = out.isEmpty() ? null : out.get(out.size() - 1);
-        if (last != null && last.sweep == sweep && start - last.high <= Tolerance.EDGE_ON) {
+        if (last != null && last.sweep.equals(sweep) && start - last.high <= Tolerance.EDGE_ON) {
             out.set(out.size() - 1, new Front(last.low, end, sweep));
         } else {
             out.add(new Front(start, end, sweep));

@@ -31,7 +31,11 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
 
     /** Parallel rays; {@code direction} is the unit vector towards the viewpoint. */
     record FarAway(Point direction) implements Viewpoint {
-        /** @param angle of the direction towards the viewpoint, radians counterclockwise from straight out */
+        /**
+         * Seen from far away in one direction.
+         *
+         * @param angle of the direction towards the viewpoint, radians counterclockwise from straight out
+         */
         public static FarAway at(double angle) {
             return new FarAway(Point.towards(angle));
         }

@@ -49,7 +49,7 @@ record Cover(List<Integer> chosen, boolean proven) {
                 }
                 return;
             }
-            if (spent + 1 >= least || steps >= PATIENCE && !best.isEmpty()) {
+            if (spent + 1 >= least || (steps >= PATIENCE && !best.isEmpty())) {
                 return;
             }
             for (int pass : ways(hardest(open), open)) {

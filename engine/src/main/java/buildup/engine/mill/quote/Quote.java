@@ -52,8 +52,8 @@ public record Quote(
         Milled milled = Milling.of(item.profile(), catalog, List.of(), said);
         boolean closed = milled.undercuts().stream().anyMatch(undercut -> !undercut.open());
         said.sorted().stream()
-                .filter(notice ->
-                        TOLD.contains(notice.code()) || closed && notice.code().equals(MillingNotices.UNDERCUT.name()))
+                .filter(notice -> TOLD.contains(notice.code())
+                        || (closed && notice.code().equals(MillingNotices.UNDERCUT.name())))
                 .forEach(notice -> notices.add(notice.of(item.name())));
         return milled;
     }

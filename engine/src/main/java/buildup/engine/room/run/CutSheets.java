@@ -188,9 +188,10 @@ public final class CutSheets {
     }
 
     private static Sheet leans(Optional<Job> job) {
-        record Row(Job job, Lean lean) {}
-        List<Row> rows = all(
-                job, one -> one.leans().stream().map(lean -> new Row(one, lean)).toList());
+        record LeanRow(Job job, Lean lean) {}
+        List<LeanRow> rows = all(
+                job,
+                one -> one.leans().stream().map(lean -> new LeanRow(one, lean)).toList());
         return Sheet.of("leans", "OUT OF PLUMB: how far the wall comes forward behind a piece", rows)
                 .name("run", "run", row -> row.lean().run())
                 .name("stretch", "stretch", row -> row.lean().stretch())
@@ -210,10 +211,12 @@ public final class CutSheets {
     }
 
     private static Sheet shifts(Optional<Job> job) {
-        record Row(Job job, RevealShift shift) {}
-        List<Row> rows = all(
+        record ShiftRow(Job job, RevealShift shift) {}
+        List<ShiftRow> rows = all(
                 job,
-                one -> one.shifts().stream().map(shift -> new Row(one, shift)).toList());
+                one -> one.shifts().stream()
+                        .map(shift -> new ShiftRow(one, shift))
+                        .toList());
         return Sheet.of("revealShifts", "REVEALS on a wall out of plumb", rows)
                 .name("run", "run", row -> row.shift().run())
                 .name("stretch", "stretch", row -> row.shift().stretch())

@@ -84,10 +84,13 @@ final class EndReader {
         if (kind.isEmpty() || corner.isEmpty() || lean.isEmpty()) {
             return Optional.empty();
         }
-        boolean agree = belongs(fields, "corner", kind.get(), Ending.Kind.DIE)
-                & belongs(fields, "plumb", kind.get(), Ending.Kind.DIE)
-                & belongs(fields, "casing", kind.get(), Ending.Kind.BUTT)
-                & belongs(fields, "room", kind.get(), Ending.Kind.RETURN);
+        // all are asked, so that each key that does not belong gets its notice
+        boolean agree = !List.of(
+                        belongs(fields, "corner", kind.get(), Ending.Kind.DIE),
+                        belongs(fields, "plumb", kind.get(), Ending.Kind.DIE),
+                        belongs(fields, "casing", kind.get(), Ending.Kind.BUTT),
+                        belongs(fields, "room", kind.get(), Ending.Kind.RETURN))
+                .contains(false);
         return agree
                 ? Optional.of(new Ending(kind.get(), corner.get(), lean.get(), casing, room, fields.mark()))
                 : Optional.empty();

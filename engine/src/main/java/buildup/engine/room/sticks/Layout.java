@@ -97,19 +97,16 @@ final class Layout {
         }
         StickPlan plan = found.orElseThrow();
         Map<Kind, Integer> used = new LinkedHashMap<>();
-        boolean ripped = false;
         for (StickPlan.CutUp cutUp : plan.sticks()) {
             List<Bundle> bundles =
                     cutUp.pieces().stream().map(lot.bundles()::get).toList();
             Kind kind = shortest(offers.get(cutUp.kind()).kind(), bundles, aim);
             used.merge(kind, 1, Integer::sum);
-            Stick.Strip strip = strip(lot, kind, bundles);
-            ripped |= strip.ripped();
-            strips.computeIfAbsent(kind, key -> new ArrayList<>()).add(strip);
+            strips.computeIfAbsent(kind, key -> new ArrayList<>()).add(strip(lot, kind, bundles));
         }
         used.forEach((kind, count) ->
                 taken.merge(kind, divided(count, rip(lot, kind.supply()).each()), Integer::sum));
-        plans.add(plan(lot, aim, plan, ripped, used.containsKey(longest(lot))));
+        plans.add(plan(lot, aim, plan, used.containsKey(longest(lot))));
     }
 
     private StickProblem problem(Lot lot, List<Offer> offers) {
@@ -193,7 +190,7 @@ final class Layout {
         return new Stick.Strip(ripped ? own : width, ripped, lies, Math.max(0, kind.length() - shop.trim() - at));
     }
 
-    private LotPlan plan(Lot lot, Aim aim, StickPlan plan, boolean ripped, boolean missing) {
+    private LotPlan plan(Lot lot, Aim aim, StickPlan plan, boolean missing) {
         // what is missing is counted by itself: it has no price
         long over = Math.min(plan.price() - plan.leastPrice(), Math.max(1, plan.price() % MISSING));
         return new LotPlan(

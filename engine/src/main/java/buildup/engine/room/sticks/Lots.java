@@ -181,8 +181,8 @@ final class Lots {
     /** Whether a stick holds it, or parts of it that are worth splicing. */
     private boolean reaches(Piece piece, Course course, int longest) {
         return piece.length() <= longest
-                || longest >= 4 * Math.max(overlap(course), Fine.PER_INCH)
-                        && piece.length() / MOST_PARTS <= longest - overlap(course);
+                || (longest >= 4 * Math.max(overlap(course), Fine.PER_INCH)
+                        && piece.length() / MOST_PARTS <= longest - overlap(course));
     }
 
     private int overlap(Course course) {

@@ -46,7 +46,7 @@ public record Contact(int a, int b, Optional<Facing> facing, Optional<Segment> s
     }
 
     public boolean between(int first, int second) {
-        return a == first && b == second || a == second && b == first;
+        return (a == first && b == second) || (a == second && b == first);
     }
 
     public boolean of(int body) {

@@ -60,9 +60,9 @@ final class Grounding {
             boolean given = fastened.given().contains(i);
             counted[i] = body.inStack() && !given && !saidToBeFixed(body) && flat.contains(i);
             fixed[i] = counted[i]
-                    || body.inStack()
-                            && (saidToBeFixed(body) || given && fastened.held().contains(i));
-            grounded[i] = body.standing() && !body.name().equals("ceiling") || fixed[i];
+                    || (body.inStack()
+                            && (saidToBeFixed(body) || (given && fastened.held().contains(i))));
+            grounded[i] = (body.standing() && !body.name().equals("ceiling")) || fixed[i];
         }
         boolean changed = true;
         while (changed) {

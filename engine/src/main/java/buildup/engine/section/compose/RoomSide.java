@@ -129,7 +129,7 @@ final class RoomSide {
 
     private static boolean lower(Point a, Point b) {
         return a.y() < b.y() - Tolerance.COINCIDENT
-                || a.y() < b.y() + Tolerance.COINCIDENT && a.x() < b.x() - Tolerance.COINCIDENT;
+                || (a.y() < b.y() + Tolerance.COINCIDENT && a.x() < b.x() - Tolerance.COINCIDENT);
     }
 
     /** The point of least x on the part's highest (or lowest) level. */

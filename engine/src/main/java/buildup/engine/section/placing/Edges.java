@@ -39,12 +39,12 @@ public final class Edges {
         Optional<Straight> first = axis(lines.get(0));
         boolean oneLine = lines.stream()
                 .allMatch(line -> first.equals(axis(line))
-                        || axis(line).isPresent()
+                        || (axis(line).isPresent()
                                 && first.isPresent()
                                 && axis(line).get().axis() == first.get().axis()
                                 && Tolerance.same(
                                         axis(line).get().coordinate(),
-                                        first.get().coordinate()));
+                                        first.get().coordinate())));
         return oneLine ? first : Optional.empty();
     }
 

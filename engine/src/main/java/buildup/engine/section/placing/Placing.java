@@ -309,7 +309,7 @@ public final class Placing {
     /** Numbers of the earlier pieces and of all framing. */
     private List<Integer> before(int piece) {
         return IntStream.range(0, stack.pieces().size())
-                .filter(i -> i < piece || i > piece && stack.pieces().get(i).kind() == Kind.FRAMING)
+                .filter(i -> i < piece || (i > piece && stack.pieces().get(i).kind() == Kind.FRAMING))
                 .boxed()
                 .toList();
     }

@@ -10,7 +10,11 @@ public record Surroundings(Optional<Outline> wall, Optional<Outline> floor, Opti
     /** Farther than any length that can be written: the reader refuses lengths of 10,000 ft and more. */
     static final double BEYOND_ALL = 1 << 20;
 
-    /** @param far how far they run, in; must be more than any coordinate that matters */
+    /**
+     * The surroundings of a space; what it lacks is absent.
+     *
+     * @param far how far they run, in; must be more than any coordinate that matters
+     */
     public static Surroundings of(Space space, double far) {
         Space.Wall wall = space.wall();
         return new Surroundings(

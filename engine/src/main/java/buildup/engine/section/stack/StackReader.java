@@ -106,8 +106,8 @@ public final class StackReader {
     private static boolean needsNoCommonWood(Node entry) {
         return entry instanceof Mapping piece
                 && (piece.get("wood").isPresent()
-                        || piece.get("kind").orElse(piece) instanceof Scalar kind
-                                && kind.text().equals(Kind.FRAMING.word()));
+                        || (piece.get("kind").orElse(piece) instanceof Scalar kind
+                                && kind.text().equals(Kind.FRAMING.word())));
     }
 
     private static List<Piece> pieces(Fields root, PieceReader reader, Notices notices) {

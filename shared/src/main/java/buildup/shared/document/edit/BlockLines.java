@@ -39,7 +39,7 @@ final class BlockLines {
     /** The beginning of the comments of an entry, or of itself; the head of the file is no comment of its first key. */
     private int lead(int index) {
         int start = item(index).start();
-        if (!source.beginsLine(start) || index == 0 && group == source.root()) {
+        if (!source.beginsLine(start) || (index == 0 && group.equals(source.root()))) {
             return start;
         }
         int above = index == 0 ? 0 : bodyEnd(index - 1);
@@ -138,7 +138,7 @@ final class BlockLines {
 
     /** Whether all gaps are the same, but for one that may be shorter; whichever way entries move, that stays so. */
     private boolean setOffAlike() {
-        if (!source.beginsLine(item(0).start()) || group == source.root()) {
+        if (!source.beginsLine(item(0).start()) || group.equals(source.root())) {
             return true;
         }
         List<String> gaps = IntStream.range(0, size()).mapToObj(this::gap).toList();
@@ -147,8 +147,8 @@ final class BlockLines {
                 .sorted(Comparator.comparingInt(String::length))
                 .toList();
         return kinds.size() == 1
-                || kinds.size() == 2
+                || (kinds.size() == 2
                         && kinds.get(0).length() < kinds.get(1).length()
-                        && Collections.frequency(gaps, kinds.get(0)) == 1;
+                        && Collections.frequency(gaps, kinds.get(0)) == 1);
     }
 }

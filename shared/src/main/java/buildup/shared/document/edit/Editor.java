@@ -54,7 +54,7 @@ public final class Editor {
     /** What a person means who types this: a list in brackets, keys in braces or a quoted text, or else a text. */
     public static Content typed(String words) {
         boolean yaml = Scribe.single(words)
-                .filter(part -> part instanceof Group || part instanceof Word word && word.style() != Style.PLAIN)
+                .filter(part -> part instanceof Group || (part instanceof Word word && word.style() != Style.PLAIN))
                 .isPresent();
         return yaml ? new Content.Yaml(words.strip()) : new Content.Text(words);
     }
@@ -176,7 +176,7 @@ public final class Editor {
             return hangsOnLinesBelow(group.items().get(group.items().size() - 1).value());
         }
         return value instanceof Word word
-                && (word.style() == Style.KEPT_LINES || word.style() == Style.LINES && !endsWithBreak());
+                && (word.style() == Style.KEPT_LINES || (word.style() == Style.LINES && !endsWithBreak()));
     }
 
     private boolean endsWithBreak() {
@@ -263,7 +263,7 @@ public final class Editor {
     /** A list under a key that is not there yet. */
     private List<Splice> addTo(Target.Missing missing, Edit.Add edit) throws Unable {
         Optional<Part> holder = missing.holder().map(Target.Entry::value);
-        if (missing.keys().size() > 1 || holder.isPresent() && !(holder.get() instanceof Group)) {
+        if (missing.keys().size() > 1 || (holder.isPresent() && !(holder.get() instanceof Group))) {
             throw new Unable(EditNotices.NO_LIST.with("place", edit.list()));
         }
         Group group = plain((Group) holder.orElse(source.root()), edit.list());

@@ -60,8 +60,8 @@ final class Scribe {
 
     private static String quoted(String text, Style before) {
         boolean unprintable = text.chars().anyMatch(c -> needsEscape((char) c));
-        boolean single =
-                before == Style.SINGLE || before != Style.DOUBLE && (text.indexOf('"') >= 0 || text.indexOf('\\') >= 0);
+        boolean single = before == Style.SINGLE
+                || (before != Style.DOUBLE && (text.indexOf('"') >= 0 || text.indexOf('\\') >= 0));
         return single && !unprintable ? "'" + text.replace("'", "''") + "'" : inDouble(text);
     }
 
@@ -71,7 +71,8 @@ final class Scribe {
 
     private static String inDouble(String text) {
         StringBuilder quoted = new StringBuilder("\"");
-        for (char c : text.toCharArray()) {
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
             switch (c) {
                 case '"', '\\' -> quoted.append('\\').append(c);
                 case '\n' -> quoted.append("\\n");

@@ -147,7 +147,7 @@ public final class Tidying {
             int room = source.column(right.from()) - (out.length() - lineBegin);
             return " ".repeat(setOff ? Math.max(1, room) : 1);
         }
-        if (right.sort() == Sort.COMMA || right.sort() == Sort.COLON && left.sort() == Sort.WORD) {
+        if (right.sort() == Sort.COMMA || (right.sort() == Sort.COLON && left.sort() == Sort.WORD)) {
             return "";
         }
         if (left.sort() == Sort.OPEN && right.sort() == Sort.CLOSE) {
