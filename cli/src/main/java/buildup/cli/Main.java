@@ -14,6 +14,8 @@ public final class Main {
      * itself that it cannot be written.
      */
     public static void main(String[] args) {
-        System.exit(Buildup.run(Streams.of(System.in, new FileOutputStream(FileDescriptor.out), System.err), args));
+        System.exit(Buildup.run(
+                Streams.of(System.in, new FileOutputStream(FileDescriptor.out), System.err, System.console() != null),
+                args));
     }
 }

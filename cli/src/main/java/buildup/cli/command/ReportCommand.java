@@ -54,6 +54,9 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
     private Optional<Path> output = Optional.empty();
 
+    @Option(names = "-q", description = "Say nothing beside the report; what is refused is said all the same.")
+    private boolean quiet;
+
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
@@ -91,9 +94,9 @@ final class ReportCommand implements Callable<Integer> {
 
     private int say(Answer answer) {
         if (output.isEmpty()) {
-            streams.out().print(report(answer));
+            streams.out().print(streams.outIsScreen() ? report(answer) : kept(answer));
         }
-        if (format != Format.json) {
+        if (format != Format.json && !quiet) {
             streams.err().print(NoticeText.write(answer.notices(), answer.file(), answer.unit()));
         }
         return ExitCode.of(answer.notices());

@@ -1,13 +1,20 @@
 package buildup.cli.compare;
 
 import buildup.cli.report.TextReport;
+import buildup.cli.report.VerdictText;
 import buildup.cli.table.Display;
 import buildup.cli.table.TextTable;
 import buildup.cli.tell.BesideTables;
 import buildup.engine.Answer;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 
 /** A comparison as text: which is which, what changes in words, then every figure side by side. */
 public final class ComparisonText {
@@ -21,6 +28,8 @@ public final class ComparisonText {
         StringBuilder text = new StringBuilder();
         stack(text, "A", comparison.a());
         stack(text, "B", comparison.b());
+        text.append('\n');
+        verdicts(text, comparison);
         text.append('\n');
         lines(text, differing(comparison), HEAD_WIDTH, "");
         FigurePrinter printer = new FigurePrinter(comparison.a().unit());
@@ -37,6 +46,46 @@ public final class ComparisonText {
         text.append('\n');
         lines(text, TextReport.CAUTION, TextReport.WIDTH, "");
         return text.toString();
+    }
+
+    /** Both verdicts side by side, and the rows in which they differ. */
+    private static void verdicts(StringBuilder text, Comparison comparison) {
+        Map<String, String> a = answers(comparison.a());
+        Map<String, String> b = answers(comparison.b());
+        Set<String> questions = new LinkedHashSet<>(a.keySet());
+        questions.addAll(b.keySet());
+        text.append("WILL IT BE RIGHT?  A ")
+                .append(whole(comparison.a()))
+                .append("; B ")
+                .append(whole(comparison.b()))
+                .append('\n');
+        List<String> differing = new ArrayList<>();
+        for (String question : questions) {
+            String one = a.getOrDefault(question, "not asked");
+            String other = b.getOrDefault(question, "not asked");
+            if (!one.equals(other)) {
+                differing.add(question + ": " + one + ", then " + other);
+            }
+        }
+        lines(
+                text,
+                differing.isEmpty() ? "No row differs." : "Rows that differ: " + String.join("; ", differing) + ".",
+                TextReport.WIDTH,
+                " ");
+    }
+
+    private static Map<String, String> answers(Answer answer) {
+        Map<String, String> answers = new LinkedHashMap<>();
+        answer.known()
+                .ifPresent(known -> known.verdict()
+                        .rulings()
+                        .forEach(ruling -> answers.put(
+                                ruling.topic().word(), ruling.answer().name().toLowerCase(Locale.ROOT))));
+        return answers;
+    }
+
+    private static String whole(Answer answer) {
+        return answer.known().map(known -> VerdictText.answer(known.verdict())).orElse("refused");
     }
 
     /** How many figures there are and how many of them differ. */

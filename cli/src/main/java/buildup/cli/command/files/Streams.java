@@ -18,12 +18,19 @@ import java.util.Optional;
  * @param err notices
  * @param outlet where the answer leaves, also one that is not text; {@code out} leads there too
  * @param given what has been read in this run
+ * @param outIsScreen whether a person sees {@code out} and {@code err} together; else what stands in one may be lost
  */
-public record Streams(InputStream in, PrintWriter out, PrintWriter err, Outlet outlet, Given given) {
+public record Streams(
+        InputStream in, PrintWriter out, PrintWriter err, Outlet outlet, Given given, boolean outIsScreen) {
     /** Text writers over the given streams. */
     public static Streams of(InputStream in, OutputStream out, OutputStream err) {
+        return of(in, out, err, true);
+    }
+
+    /** The same, saying whether a person sees both at once. */
+    public static Streams of(InputStream in, OutputStream out, OutputStream err, boolean outIsScreen) {
         Outlet outlet = new Outlet(out);
-        return new Streams(in, utf8(outlet), utf8(err), outlet, new Given());
+        return new Streams(in, utf8(outlet), utf8(err), outlet, new Given(), outIsScreen);
     }
 
     /** Sends an answer that is not text. */
