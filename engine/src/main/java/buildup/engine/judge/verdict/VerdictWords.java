@@ -10,6 +10,8 @@ final class VerdictWords {
 
     static final Phrase SAID_AND_OTHERS = Phrase.of("{what} Also {others}");
 
+    static final Phrase TRIED = Phrase.of("{cure} [tried]");
+
     static final Phrase FIXED_TO = Phrase.of("{pieces} nailed to {other}");
 
     static final Phrase NO_LIMIT = Phrase.of("no ceiling or projection is given that it could touch");

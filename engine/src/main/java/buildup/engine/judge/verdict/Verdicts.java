@@ -71,7 +71,11 @@ public final class Verdicts {
                         .with("more", buildup.shared.figure.Figure.count(problems.size() - 1))
                         .with("others", Listing.names(List.copyOf(others))),
                 Optional.empty());
-        return worst.cure().map(ruling::cure).orElse(ruling);
+        // a cure that brings its changes of the document was put into the stack before it was said
+        return worst.cure()
+                .map(cure -> worst.changes().isEmpty() ? cure : VerdictWords.TRIED.with("cure", cure))
+                .map(ruling::cure)
+                .orElse(ruling);
     }
 
     private List<Verdict.NotAsked> notAsked() {
