@@ -43,10 +43,10 @@ record BoardCounter(Lists lists) {
     }
 
     private Optional<BoardList> list(String name, Mark mark, Speaker speaker) {
-        Optional<BoardList> list = lists.boardList(name);
+        Optional<BoardList> list = lists.find(BoardList.class, name);
         if (list.isEmpty()) {
             Map<String, String> known = new TreeMap<>();
-            lists.boards().keySet().forEach(one -> known.put(one, ""));
+            lists.names(BoardList.class).forEach(one -> known.put(one, ""));
             speaker.say(CatalogNotices.UNKNOWN_BOARDS.with("name", name).cure(NearNames.cure(name, known)), mark);
         }
         return list;
@@ -104,7 +104,7 @@ record BoardCounter(Lists lists) {
     }
 
     Optional<Board> stockFor(Length thickness, Length width, String boardList) {
-        Optional<BoardList> list = lists.boardList(boardList);
+        Optional<BoardList> list = lists.find(BoardList.class, boardList);
         Optional<Dressed> thick = list.map(BoardList::thicknesses).orElse(List.of()).stream()
                 .filter(size -> size.dressed().near(thickness, SAME_THICKNESS))
                 .min(Comparator.comparing(

@@ -62,7 +62,7 @@ public final class Catalog {
 
     /** The lists that come with the program, read from its own resources. */
     public static Catalog builtIn() {
-        Lists all = new Lists(Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of(), Map.of());
+        Lists all = Lists.EMPTY;
         for (String file :
                 List.of("profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml", "cutters.yaml", "rates.yaml")) {
             all = all.with(Lists.builtIn(Chapters.of(file, resource(file))));
@@ -89,13 +89,13 @@ public final class Catalog {
         Lists more = Lists.read(own, claims, notices);
         notices.addAll(claims.unclaimed(own));
         Lists all = lists.with(more);
-        for (Fastener fastener : Lists.all(more.fasteners())) {
-            if (all.tool(fastener.tool()).isEmpty()) {
+        for (Fastener fastener : more.all(Fastener.class)) {
+            if (all.find(Tool.class, fastener.tool()).isEmpty()) {
                 notices.add(CatalogNotices.UNKNOWN_TOOL
                         .with("tool", fastener.tool())
                         .at(own.root().mark())
                         .of(fastener.name())
-                        .cure(Suggestion.phrase(fastener.tool(), all.tools().keySet())));
+                        .cure(Suggestion.phrase(fastener.tool(), all.names(Tool.class))));
             }
         }
         return new Catalog(all);
@@ -116,7 +116,7 @@ public final class Catalog {
         if (NOMINAL.matcher(text).lookingAt()) {
             return new BoardCounter(lists).nominal(text, call.mark(), boardList, speaker);
         }
-        Optional<String> name = lists.names().stream()
+        Optional<String> name = lists.calls().stream()
                 .filter(known -> low.equals(known.toLowerCase(Locale.ROOT))
                         || low.startsWith(known.toLowerCase(Locale.ROOT) + " "))
                 .max((a, b) -> a.length() - b.length());
@@ -132,7 +132,7 @@ public final class Catalog {
             return Optional.empty();
         }
         Order order = new Order(text, sizes, lengths.bareUnit(), call.mark(), speaker);
-        Optional<Shape> shape = lists.shape(name.get());
+        Optional<Shape> shape = lists.find(Shape.class, name.get());
         return shape.isEmpty()
                 ? order.board()
                 : order.complete(shape.get().family()).flatMap(full -> full.draw(shape.get()));
@@ -152,10 +152,10 @@ public final class Catalog {
     /** A wood by its name, capitals and blanks for hyphens allowed; empty with a refusal when it is not listed. */
     public Optional<Wood> wood(Scalar name, Notices notices) {
         String asked = BLANKS.matcher(name.text().strip()).replaceAll("-").toLowerCase(Locale.ROOT);
-        Optional<Wood> wood = lists.wood(name.text().strip()).or(() -> lists.wood(asked));
+        Optional<Wood> wood = lists.find(Wood.class, name.text().strip()).or(() -> lists.find(Wood.class, asked));
         if (wood.isEmpty()) {
             Map<String, String> known = new TreeMap<>();
-            lists.woods().keySet().forEach(one -> known.put(one, ""));
+            lists.names(Wood.class).forEach(one -> known.put(one, ""));
             new Speaker(name.text(), notices)
                     .say(
                             CatalogNotices.UNKNOWN_WOOD
@@ -178,7 +178,7 @@ public final class Catalog {
 
     /** The tool that drives a fastener; absent when no list holds it. */
     public Optional<Tool> tool(Fastener fastener) {
-        return lists.tool(fastener.tool());
+        return lists.find(Tool.class, fastener.tool());
     }
 
     /**
@@ -191,34 +191,34 @@ public final class Catalog {
 
     /** All families, built-in ones first. */
     public List<Family> families() {
-        return Lists.all(lists.shapes()).stream().map(Shape::family).toList();
+        return lists.all(Shape.class).stream().map(Shape::family).toList();
     }
 
     public List<BoardList> boardLists() {
-        return Lists.all(lists.boards());
+        return lists.all(BoardList.class);
     }
 
     public List<Wood> woods() {
-        return Lists.all(lists.woods());
+        return lists.all(Wood.class);
     }
 
     /** In the order in which the shop reaches for them, own ones last. */
     public List<Fastener> fasteners() {
-        return Lists.all(lists.fasteners());
+        return lists.all(Fastener.class);
     }
 
     public List<Tool> tools() {
-        return Lists.all(lists.tools());
+        return lists.all(Tool.class);
     }
 
     /** Bits and blades, in the order in which the shop reaches for them, own ones last. */
     public List<Cutter> cutters() {
-        return Lists.all(lists.cutters());
+        return lists.all(Cutter.class);
     }
 
     /** Heads for ground knives, own ones last. */
     public List<Head> heads() {
-        return Lists.all(lists.heads());
+        return lists.all(Head.class);
     }
 
     /** How a mill cuts its blanks; empty with a refusal when no list holds one of that name. */
@@ -226,8 +226,8 @@ public final class Catalog {
         return known(
                 name,
                 CatalogNotices.UNKNOWN_MILL,
-                lists.mill(name.text().strip()),
-                lists.mills().keySet(),
+                lists.find(Mill.class, name.text().strip()),
+                lists.names(Mill.class),
                 notices);
     }
 
@@ -236,8 +236,8 @@ public final class Catalog {
         return known(
                 name,
                 CatalogNotices.UNKNOWN_RATES,
-                lists.rates(name.text().strip()),
-                lists.rates().keySet(),
+                lists.find(Rates.class, name.text().strip()),
+                lists.names(Rates.class),
                 notices);
     }
 

@@ -35,10 +35,10 @@ final class FastenerCounter {
     Optional<Fastener.Cut> cut(Scalar call, LengthReader lengths) {
         List<String> parts = SizeText.split(call.text());
         String asked = parts.get(0);
-        Optional<Fastener> fastener = lists.fasteners().keySet().stream()
+        Optional<Fastener> fastener = lists.names(Fastener.class).stream()
                 .filter(name -> plain(name).equals(plain(asked)))
                 .findFirst()
-                .flatMap(lists::fastener);
+                .flatMap(name -> lists.find(Fastener.class, name));
         if (fastener.isEmpty()) {
             unknown(call, asked);
             return Optional.empty();
@@ -82,7 +82,7 @@ final class FastenerCounter {
 
     private void unknown(Scalar call, String asked) {
         Map<String, String> known = new TreeMap<>();
-        lists.fasteners().keySet().forEach(name -> known.put(name, ""));
+        lists.names(Fastener.class).forEach(name -> known.put(name, ""));
         say(CatalogNotices.UNKNOWN_FASTENER.with("name", asked).with("near", NearNames.cure(asked, known)), call);
     }
 

@@ -23,6 +23,7 @@ import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,48 +31,63 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
-/** Entries of catalog files, by name in the order of the file; each is read from its text when it is asked for. */
-record Lists(
-        Map<String, Supplier<Shape>> shapes,
-        Map<String, Supplier<BoardList>> boards,
-        Map<String, Supplier<Wood>> woods,
-        Map<String, Supplier<Fastener>> fasteners,
-        Map<String, Supplier<Tool>> tools,
-        Map<String, Supplier<Cutter>> cutters,
-        Map<String, Supplier<Head>> heads,
-        Map<String, Supplier<Mill>> mills,
-        Map<String, Supplier<Rates>> rates) {
+/**
+ * Entries of catalog files, by what they are and then by name in the order of the file; each is read from its text when
+ * it is asked for.
+ */
+final class Lists {
+    /** The word that asks for a plain board; no profile may take it. */
+    static final String BOARD = "board";
+
+    /** No lists at all. */
+    static final Lists EMPTY = new Lists(Map.of());
 
     /** Fasteners are called by gauge and penny, so their names may begin with a digit. */
     private static final String FASTENERS = "fasteners";
 
-    /** The word that asks for a plain board; no profile may take it. */
-    static final String BOARD = "board";
+    private final Map<Class<?>, Map<String, Supplier<?>>> entries;
+
+    private Lists(Map<Class<?>, Map<String, Supplier<?>>> entries) {
+        this.entries = entries;
+    }
+
+    /** A key of a catalog file, what stands under it, and who reads an entry of it under its name. */
+    private record Chapter<T>(Class<T> kind, String key, BiFunction<Fields, String, Optional<T>> reader) {}
+
+    /** All chapters; a new kind of entry has its line here and nowhere else. */
+    private static List<Chapter<?>> chapters(LengthUnit unit, boolean builtIn, Notices notices) {
+        return List.of(
+                new Chapter<>(Shape.class, "profiles", new FamilyReader(unit, builtIn, notices)::read),
+                new Chapter<>(BoardList.class, "boards", new BoardReader(notices)::read),
+                new Chapter<>(Wood.class, "woods", new WoodReader(notices)::read),
+                new Chapter<>(Fastener.class, FASTENERS, new FastenerReader(notices)::fastener),
+                new Chapter<>(Tool.class, "tools", new FastenerReader(notices)::tool),
+                new Chapter<>(Cutter.class, "cutters", new CutterReader(notices)::cutter),
+                new Chapter<>(Head.class, "heads", new CutterReader(notices)::head),
+                new Chapter<>(Mill.class, "mills", new RatesReader(notices)::mill),
+                new Chapter<>(Rates.class, "rates", new RatesReader(notices)::rates));
+    }
 
     /** The lists of a file that is known to hold no fault; nothing but names is looked at. */
     static Lists builtIn(Chapters file) {
-        Notices none = new Notices();
-        FamilyReader families = new FamilyReader(LengthUnit.INCH, true, none);
-        return new Lists(
-                unread(file, "profiles", families::read),
-                unread(file, "boards", new BoardReader(none)::read),
-                unread(file, "woods", new WoodReader(none)::read),
-                unread(file, "fasteners", new FastenerReader(none)::fastener),
-                unread(file, "tools", new FastenerReader(none)::tool),
-                unread(file, "cutters", new CutterReader(none)::cutter),
-                unread(file, "heads", new CutterReader(none)::head),
-                unread(file, "mills", new RatesReader(none)::mill),
-                unread(file, "rates", new RatesReader(none)::rates));
+        return of(chapters(LengthUnit.INCH, true, new Notices()), chapter -> unread(file, chapter));
     }
 
-    private static <T> Map<String, Supplier<T>> unread(
-            Chapters file, String key, BiFunction<Fields, String, Optional<T>> reader) {
-        Map<String, Supplier<T>> all = new LinkedHashMap<>();
-        file.under(key)
+    private static Lists of(List<Chapter<?>> chapters, Function<Chapter<?>, Map<String, Supplier<?>>> reader) {
+        Map<Class<?>, Map<String, Supplier<?>>> all = new LinkedHashMap<>();
+        chapters.forEach(chapter -> all.put(chapter.kind(), reader.apply(chapter)));
+        return new Lists(all);
+    }
+
+    private static <T> Map<String, Supplier<?>> unread(Chapters file, Chapter<T> chapter) {
+        Map<String, Supplier<?>> all = new LinkedHashMap<>();
+        file.under(chapter.key())
                 .forEach((name, entry) -> all.put(
-                        name, () -> reader.apply(fields(entry.get()), name).orElseThrow()));
+                        name,
+                        () -> chapter.reader().apply(fields(entry.get()), name).orElseThrow()));
         return all;
     }
 
@@ -84,73 +100,42 @@ record Lists(
         Fields plain = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
         LengthUnit unit = unit(plain, notices);
         Fields fields = plain.withReader(new LengthReader(unit, Map.of()));
-        return new Lists(
-                named(fields, "profiles", new FamilyReader(unit, false, notices)::read, notices),
-                named(fields, "boards", new BoardReader(notices)::read, notices),
-                named(fields, "woods", new WoodReader(notices)::read, notices),
-                named(fields, FASTENERS, new FastenerReader(notices)::fastener, notices),
-                named(fields, "tools", new FastenerReader(notices)::tool, notices),
-                named(fields, "cutters", new CutterReader(notices)::cutter, notices),
-                named(fields, "heads", new CutterReader(notices)::head, notices),
-                named(fields, "mills", new RatesReader(notices)::mill, notices),
-                named(fields, "rates", new RatesReader(notices)::rates, notices));
+        return of(chapters(unit, false, notices), chapter -> named(fields, chapter, notices));
     }
 
     /** These lists with more, which replace entries of the same name. */
     Lists with(Lists more) {
-        return new Lists(
-                merged(shapes, more.shapes),
-                merged(boards, more.boards),
-                merged(woods, more.woods),
-                merged(fasteners, more.fasteners),
-                merged(tools, more.tools),
-                merged(cutters, more.cutters),
-                merged(heads, more.heads),
-                merged(mills, more.mills),
-                merged(rates, more.rates));
+        Map<Class<?>, Map<String, Supplier<?>>> all = new LinkedHashMap<>(entries);
+        more.entries.forEach((kind, own) -> {
+            Map<String, Supplier<?>> merged = new LinkedHashMap<>(all.getOrDefault(kind, Map.of()));
+            merged.putAll(own);
+            all.put(kind, merged);
+        });
+        return new Lists(all);
     }
 
-    private static <T> Map<String, T> merged(Map<String, T> first, Map<String, T> second) {
-        Map<String, T> all = new LinkedHashMap<>(first);
-        all.putAll(second);
-        return all;
+    /** The entry of a kind that has this name. */
+    <T> Optional<T> find(Class<T> kind, String name) {
+        return Optional.ofNullable(of(kind).get(name)).map(entry -> kind.cast(entry.get()));
     }
 
-    Optional<Shape> shape(String name) {
-        return Optional.ofNullable(shapes.get(name)).map(Supplier::get);
+    /** All entries of a kind. */
+    <T> List<T> all(Class<T> kind) {
+        return of(kind).values().stream().map(entry -> kind.cast(entry.get())).toList();
     }
 
-    Optional<BoardList> boardList(String name) {
-        return Optional.ofNullable(boards.get(name)).map(Supplier::get);
+    /** The names of all entries of a kind. */
+    Set<String> names(Class<?> kind) {
+        return Collections.unmodifiableSet(of(kind).keySet());
     }
 
-    Optional<Wood> wood(String name) {
-        return Optional.ofNullable(woods.get(name)).map(Supplier::get);
-    }
-
-    Optional<Fastener> fastener(String name) {
-        return Optional.ofNullable(fasteners.get(name)).map(Supplier::get);
-    }
-
-    Optional<Tool> tool(String name) {
-        return Optional.ofNullable(tools.get(name)).map(Supplier::get);
-    }
-
-    Optional<Mill> mill(String name) {
-        return Optional.ofNullable(mills.get(name)).map(Supplier::get);
-    }
-
-    Optional<Rates> rates(String name) {
-        return Optional.ofNullable(rates.get(name)).map(Supplier::get);
-    }
-
-    static <T> List<T> all(Map<String, Supplier<T>> entries) {
-        return entries.values().stream().map(Supplier::get).toList();
+    private Map<String, Supplier<?>> of(Class<?> kind) {
+        return entries.getOrDefault(kind, Map.of());
     }
 
     /** Every name that a call for a profile may begin with. */
-    Set<String> names() {
-        Set<String> all = new LinkedHashSet<>(shapes.keySet());
+    Set<String> calls() {
+        Set<String> all = new LinkedHashSet<>(names(Shape.class));
         all.add(BOARD);
         return all;
     }
@@ -164,15 +149,15 @@ record Lists(
         return unit.orElse(LengthUnit.INCH);
     }
 
-    private static <T> Map<String, Supplier<T>> named(
-            Fields file, String key, BiFunction<Fields, String, Optional<T>> reader, Notices notices) {
-        Map<String, Supplier<T>> all = new LinkedHashMap<>();
+    private static <T> Map<String, Supplier<?>> named(Fields file, Chapter<T> chapter, Notices notices) {
+        Map<String, Supplier<?>> all = new LinkedHashMap<>();
+        String key = chapter.key();
         for (Fields fields : file.list(key)) {
             String name = fields.text("name").map(String::strip).orElse("");
             Optional<Notice> fault = fault(name, all.containsKey(name), key.equals(FASTENERS));
             fault.ifPresent(notice -> notices.add(notice.at(fields.mark("name"))));
             // an entry under a bad name is still read, so that all its faults are said in one run
-            Optional<T> entry = reader.apply(fields, name.isEmpty() ? key : name);
+            Optional<T> entry = chapter.reader().apply(fields, name.isEmpty() ? key : name);
             if (fault.isEmpty()) {
                 entry.ifPresent(value -> all.put(name, () -> value));
             }

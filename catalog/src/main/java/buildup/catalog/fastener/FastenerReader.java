@@ -1,17 +1,14 @@
 package buildup.catalog.fastener;
 
 import buildup.catalog.entry.CatalogNotices;
-import buildup.catalog.entry.Sizes;
+import buildup.catalog.entry.SizeKeys;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Phrase;
-import buildup.shared.figure.Text;
-import buildup.shared.figure.Value;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -33,15 +30,15 @@ public final class FastenerReader {
     public Optional<Fastener> fastener(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
+        SizeKeys sizes = new SizeKeys(fields, name, SizeKeys::aLength, CatalogNotices.NO_FASTENER_SIZE, notices);
         Optional<Fastener.Kind> kind = kind(fields, name);
-        Optional<Length> diameter = size(fields, "diameter", name, THICKEST);
-        Optional<Length> root = fields.has("root") ? size(fields, "root", name, THICKEST) : Optional.empty();
-        Optional<Length> head = fields.has("head") ? size(fields, "head", name, LARGEST) : diameter;
-        List<Length> lengths = lengths(fields, name);
-        Optional<String> tool = fields.text("tool");
-        if (tool.isEmpty()) {
-            missing(fields, "tool", name, CatalogNotices.ITS_TOOL);
-        }
+        Optional<Length> diameter = sizes.one("diameter", SizeKeys.upTo(THICKEST));
+        Optional<Length> root = fields.has("root") ? sizes.one("root", SizeKeys.upTo(THICKEST)) : Optional.empty();
+        Optional<Length> head = fields.has("head") ? sizes.one("head", SizeKeys.upTo(LARGEST)) : diameter;
+        List<Length> lengths =
+                sizes.several("lengths", "length", missing("lengths", CatalogNotices.ITS_LENGTHS), Length::isPositive);
+        Optional<String> tool =
+                fields.needed("tool", missing("tool", CatalogNotices.ITS_TOOL)).map(Scalar::text);
         if (kind.isEmpty() || diameter.isEmpty() || head.isEmpty() || lengths.isEmpty() || tool.isEmpty()) {
             return Optional.empty();
         }
@@ -56,10 +53,11 @@ public final class FastenerReader {
     public Optional<Tool> tool(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
-        Optional<Length> noseLength = size(fields, "nose-length", name, LARGEST);
-        Optional<Length> noseWidth = size(fields, "nose-width", name, LARGEST);
-        Optional<Length> bodyWidth = size(fields, "body-width", name, LARGEST);
-        Optional<Length> bodyLength = size(fields, "body-length", name, LARGEST);
+        SizeKeys sizes = new SizeKeys(fields, name, SizeKeys::aLength, CatalogNotices.NO_FASTENER_SIZE, notices);
+        Optional<Length> noseLength = sizes.one("nose-length", SizeKeys.upTo(LARGEST));
+        Optional<Length> noseWidth = sizes.one("nose-width", SizeKeys.upTo(LARGEST));
+        Optional<Length> bodyWidth = sizes.one("body-width", SizeKeys.upTo(LARGEST));
+        Optional<Length> bodyLength = sizes.one("body-length", SizeKeys.upTo(LARGEST));
         Angle lean = fields.has("lean") ? fields.angle("lean").orElse(Angle.degrees(0)) : Angle.degrees(0);
         boolean ahead = fields.yesNo("ahead").orElse(false);
         if (noseLength.isEmpty() || noseWidth.isEmpty() || bodyWidth.isEmpty() || bodyLength.isEmpty()) {
@@ -70,66 +68,21 @@ public final class FastenerReader {
     }
 
     private Optional<Fastener.Kind> kind(Fields fields, String name) {
-        Optional<Scalar> word = fields.scalar("kind");
+        Optional<Scalar> word = fields.needed("kind", missing("kind", CatalogNotices.NAIL_OR_SCREW));
         for (Fastener.Kind kind : Fastener.Kind.values()) {
             if (word.filter(text -> text.text().equals(kind.name().toLowerCase(Locale.ROOT)))
                     .isPresent()) {
                 return Optional.of(kind);
             }
         }
-        if (word.isEmpty()) {
-            missing(fields, "kind", name, CatalogNotices.NAIL_OR_SCREW);
-        } else {
-            notices.add(CatalogNotices.UNKNOWN_FASTENER_KIND
-                    .with("name", word.get().text())
-                    .at(word.get().mark())
-                    .of(name));
-        }
+        word.ifPresent(text -> notices.add(CatalogNotices.UNKNOWN_FASTENER_KIND
+                .with("name", text.text())
+                .at(text.mark())
+                .of(name)));
         return Optional.empty();
     }
 
-    private Optional<Length> size(Fields fields, String key, String name, Length most) {
-        if (!fields.has(key)) {
-            missing(fields, key, name, CatalogNotices.A_LENGTH);
-            return Optional.empty();
-        }
-        Optional<Length> size = fields.length(key);
-        Optional<Length> sound = size.filter(length -> length.isPositive() && length.compareTo(most) <= 0);
-        if (size.isPresent() && sound.isEmpty()) {
-            notSold(fields, key, name, Sizes.figure(size.get()));
-        }
-        return sound;
-    }
-
-    private List<Length> lengths(Fields fields, String name) {
-        List<Length> lengths = new ArrayList<>();
-        for (Scalar text : fields.scalars("lengths")) {
-            Optional<Length> length = fields.readLength(text);
-            length.filter(Length::isPositive).ifPresent(lengths::add);
-            if (length.isPresent() && !length.get().isPositive()) {
-                notSold(fields, "lengths", name, new Text(text.text()));
-            }
-        }
-        if (!fields.has("lengths")) {
-            missing(fields, "lengths", name, CatalogNotices.ITS_LENGTHS);
-        }
-        lengths.sort(Comparator.naturalOrder());
-        return lengths;
-    }
-
-    private void notSold(Fields fields, String key, String name, Value size) {
-        notices.add(CatalogNotices.NO_FASTENER_SIZE
-                .with("key", key.equals("lengths") ? "length" : key)
-                .with("size", size)
-                .at(fields.mark(key))
-                .of(name));
-    }
-
-    private void missing(Fields fields, String key, String name, Phrase what) {
-        notices.add(CatalogNotices.MISSING_KEY
-                .with("key", key)
-                .with("what", what)
-                .at(fields.mark())
-                .of(name));
+    private static Notice missing(String key, Phrase what) {
+        return CatalogNotices.MISSING_KEY.with("key", key).with("what", what);
     }
 }

@@ -1,24 +1,23 @@
 package buildup.catalog.mill;
 
 import buildup.catalog.entry.CatalogNotices;
-import buildup.catalog.entry.Sizes;
+import buildup.catalog.entry.SizeKeys;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Text;
-import buildup.shared.figure.Value;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /** Reads the entries under {@code cutters:} and {@code heads:}. */
@@ -28,6 +27,8 @@ public final class CutterReader {
 
     /** In a minute: no stick goes faster. */
     private static final Length FASTEST = Length.inches(12 * 2000);
+
+    private static final Predicate<Length> SOUND = SizeKeys.upTo(LARGEST);
 
     private static final Angle SQUARE = Angle.degrees(45);
     private static final Pattern NUMBER = Pattern.compile("\\d{1,9}");
@@ -41,29 +42,31 @@ public final class CutterReader {
     public Optional<Cutter> cutter(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
+        SizeKeys sizes = new SizeKeys(fields, name, SizeKeys::aLength, CatalogNotices.NO_CUTTER_SIZE, notices);
         Optional<Cutter.Kind> kind = kind(fields, name);
-        List<Length> sizes = sizes(fields, "sizes", name);
-        Optional<Length> depth = size(fields, "depth", name);
-        Optional<Length> pilot = fields.has("pilot") ? size(fields, "pilot", name) : Optional.empty();
+        List<Length> made = several(sizes, "sizes", "size");
+        Optional<Length> depth = sizes.one("depth", SOUND);
+        Optional<Length> pilot = fields.has("pilot") ? sizes.one("pilot", SOUND) : Optional.empty();
         Angle angle = fields.has("angle") ? angle(fields, "angle", 1, 89).orElse(SQUARE) : SQUARE;
-        if (kind.isEmpty() || sizes.isEmpty() || depth.isEmpty()) {
+        if (kind.isEmpty() || made.isEmpty() || depth.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Cutter(name, about, kind.get(), sizes, depth.get(), pilot, angle));
+        return Optional.of(new Cutter(name, about, kind.get(), made, depth.get(), pilot, angle));
     }
 
     public Optional<Head> head(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
-        Optional<Length> circle = size(fields, "circle", name);
+        SizeKeys sizes = new SizeKeys(fields, name, SizeKeys::aLength, CatalogNotices.NO_CUTTER_SIZE, notices);
+        Optional<Length> circle = sizes.one("circle", SOUND);
         Optional<Angle> hook = angle(fields, "hook", 0, 45);
         OptionalInt speed = number(fields, "speed", name, 60_000);
         OptionalInt knives = number(fields, "knives", name, 24);
-        Optional<Length> feed = size(fields, "feed", name, FASTEST);
-        Optional<Length> widest = size(fields, "widest", name);
-        Optional<Length> deepest = size(fields, "deepest", name);
-        Optional<Length> corner = size(fields, "corner", name);
-        List<Length> stock = sizes(fields, "stock", name);
+        Optional<Length> feed = sizes.one("feed", SizeKeys.upTo(FASTEST));
+        Optional<Length> widest = sizes.one("widest", SOUND);
+        Optional<Length> deepest = sizes.one("deepest", SOUND);
+        Optional<Length> corner = sizes.one("corner", SOUND);
+        List<Length> stock = several(sizes, "stock", "stock");
         boolean whole = circle.isPresent()
                 && hook.isPresent()
                 && speed.isPresent()
@@ -91,22 +94,20 @@ public final class CutterReader {
     }
 
     private Optional<Cutter.Kind> kind(Fields fields, String name) {
-        Optional<Scalar> word = fields.scalar("kind");
         List<String> words =
                 Arrays.stream(Cutter.Kind.values()).map(Cutter.Kind::word).toList();
+        Optional<Scalar> word = fields.needed(
+                "kind",
+                missing(
+                        "kind",
+                        CatalogNotices.ONE_OF.with(
+                                "words",
+                                Listing.commas(words.stream().map(Text::new).toList()))));
         Optional<Cutter.Kind> kind = Arrays.stream(Cutter.Kind.values())
                 .filter(one -> word.filter(text -> text.text().strip().equals(one.word()))
                         .isPresent())
                 .findFirst();
-        if (word.isEmpty()) {
-            missing(
-                    fields,
-                    "kind",
-                    name,
-                    CatalogNotices.ONE_OF.with(
-                            "words",
-                            Listing.commas(words.stream().map(Text::new).toList())));
-        } else if (kind.isEmpty()) {
+        if (word.isPresent() && kind.isEmpty()) {
             String asked = word.get().text();
             notices.add(CatalogNotices.UNKNOWN_CUTTER_KIND
                     .with("name", asked)
@@ -115,43 +116,6 @@ public final class CutterReader {
                     .cure(Suggestion.phrase(asked, words)));
         }
         return kind;
-    }
-
-    private Optional<Length> size(Fields fields, String key, String name) {
-        return size(fields, key, name, LARGEST);
-    }
-
-    private Optional<Length> size(Fields fields, String key, String name, Length most) {
-        if (!fields.has(key)) {
-            missing(fields, key, name, CatalogNotices.A_LENGTH);
-            return Optional.empty();
-        }
-        Optional<Length> size = fields.length(key);
-        Optional<Length> sound = size.filter(length -> sound(length, most));
-        if (size.isPresent() && sound.isEmpty()) {
-            notMade(fields, key, name, Sizes.figure(size.get()));
-        }
-        return sound;
-    }
-
-    private static boolean sound(Length length, Length most) {
-        return length.isPositive() && length.compareTo(most) <= 0;
-    }
-
-    private List<Length> sizes(Fields fields, String key, String name) {
-        List<Length> sizes = new ArrayList<>();
-        for (Scalar text : fields.scalars(key)) {
-            Optional<Length> size = fields.readLength(text);
-            size.filter(length -> sound(length, LARGEST)).ifPresent(sizes::add);
-            if (size.isPresent() && !sound(size.get(), LARGEST)) {
-                notMade(fields, key, name, new Text(text.text()));
-            }
-        }
-        if (!fields.has(key)) {
-            missing(fields, key, name, CatalogNotices.ITS_SIZES);
-        }
-        sizes.sort(Comparator.naturalOrder());
-        return sizes;
     }
 
     private Optional<Angle> angle(Fields fields, String key, double least, double most) {
@@ -171,9 +135,8 @@ public final class CutterReader {
     }
 
     private OptionalInt number(Fields fields, String key, String name, int most) {
-        Optional<Scalar> text = fields.scalar(key);
+        Optional<Scalar> text = fields.needed(key, missing(key, CatalogNotices.A_NUMBER));
         if (text.isEmpty()) {
-            missing(fields, key, name, CatalogNotices.A_NUMBER);
             return OptionalInt.empty();
         }
         String written = text.get().text().strip();
@@ -190,19 +153,11 @@ public final class CutterReader {
         return OptionalInt.empty();
     }
 
-    private void notMade(Fields fields, String key, String name, Value size) {
-        notices.add(CatalogNotices.NO_CUTTER_SIZE
-                .with("key", key.equals("sizes") ? "size" : key)
-                .with("size", size)
-                .at(fields.mark(key))
-                .of(name));
+    private static List<Length> several(SizeKeys sizes, String key, String single) {
+        return sizes.several(key, single, missing(key, CatalogNotices.ITS_SIZES), SOUND);
     }
 
-    private void missing(Fields fields, String key, String name, Phrase what) {
-        notices.add(CatalogNotices.MISSING_KEY
-                .with("key", key)
-                .with("what", what)
-                .at(fields.mark())
-                .of(name));
+    private static Notice missing(String key, Phrase what) {
+        return CatalogNotices.MISSING_KEY.with("key", key).with("what", what);
     }
 }

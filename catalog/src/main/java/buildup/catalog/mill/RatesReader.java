@@ -1,12 +1,13 @@
 package buildup.catalog.mill;
 
 import buildup.catalog.entry.CatalogNotices;
-import buildup.catalog.entry.Sizes;
+import buildup.catalog.entry.SizeKeys;
 import buildup.catalog.wood.BoardReader;
 import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -39,18 +41,19 @@ public final class RatesReader {
     public Optional<Mill> mill(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
-        Map<String, Mill.Quarter> quarters = table(fields, "quarters", name, this::quarter);
-        Optional<Length> allowance = size(fields, "allowance", name);
-        Optional<Length> board = size(fields, "board", name, SOME);
-        Optional<Length> edge = size(fields, "edge", name);
-        Optional<Length> kerf = size(fields, "kerf", name);
-        Optional<Length> joint = size(fields, "joint", name);
-        Optional<Length> longest = size(fields, "longest", name, SOME);
+        SizeKeys sizes = new SizeKeys(fields, name, RatesReader::missing, CatalogNotices.NO_RATE_SIZE, notices);
+        Map<String, Mill.Quarter> quarters = table(fields, "quarters", this::quarter);
+        Optional<Length> allowance = sizes.one("allowance", atLeast(Length.inches(0)));
+        Optional<Length> board = sizes.one("board", atLeast(SOME));
+        Optional<Length> edge = sizes.one("edge", atLeast(Length.inches(0)));
+        Optional<Length> kerf = sizes.one("kerf", atLeast(Length.inches(0)));
+        Optional<Length> joint = sizes.one("joint", atLeast(Length.inches(0)));
+        Optional<Length> longest = sizes.one("longest", atLeast(SOME));
         Optional<BigDecimal> sound =
                 share(fields, "sound", name).filter(part -> part.signum() > 0 && part.compareTo(BigDecimal.ONE) <= 0);
-        Optional<Length> setUp = size(fields, "set-up", name);
-        Map<String, BigDecimal> waste = table(fields, "waste", name, this::share);
-        Optional<Length> accuracy = size(fields, "accuracy", name);
+        Optional<Length> setUp = sizes.one("set-up", atLeast(Length.inches(0)));
+        Map<String, BigDecimal> waste = table(fields, "waste", this::share);
+        Optional<Length> accuracy = sizes.one("accuracy", atLeast(Length.inches(0)));
         if (fields.has("sound") && sound.isEmpty()) {
             notices.add(
                     CatalogNotices.SOUND_SHARE.notice().at(fields.mark("sound")).of(name));
@@ -89,13 +92,13 @@ public final class RatesReader {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
         String currency = fields.text("currency").orElse("");
-        Map<String, BigDecimal> wood = table(fields, "wood", name, this::money);
+        Map<String, BigDecimal> wood = table(fields, "wood", this::money);
         Optional<BigDecimal> knife = money(fields, "knife", name);
         Optional<BigDecimal> setUp = money(fields, "set-up", name);
         Optional<BigDecimal> labor = money(fields, "labor", name);
         Optional<BigDecimal> machine = money(fields, "machine", name);
         Optional<BigDecimal> prepared = money(fields, "prepared", name);
-        Map<String, BigDecimal> finish = fields.has("finish") ? table(fields, "finish", name, this::money) : Map.of();
+        Map<String, BigDecimal> finish = fields.has("finish") ? table(fields, "finish", this::money) : Map.of();
         Optional<BigDecimal> specified = share(fields, "specified", name);
         Optional<BigDecimal> markUp = share(fields, "mark-up", name);
         Optional<BigDecimal> minimum = money(fields, "minimum", name);
@@ -132,10 +135,8 @@ public final class RatesReader {
     }
 
     /** What stands under a key, by name in the order of the file; nothing when any of it was refused. */
-    private <T> Map<String, T> table(
-            Fields fields, String key, String name, BiFunction<Scalar, String, Optional<T>> reader) {
-        if (!fields.has(key)) {
-            missing(fields, key, name);
+    private <T> Map<String, T> table(Fields fields, String key, BiFunction<Scalar, String, Optional<T>> reader) {
+        if (!fields.needs(key, missing(key))) {
             return Map.of();
         }
         Map<String, T> all = new LinkedHashMap<>();
@@ -165,33 +166,8 @@ public final class RatesReader {
         return Optional.of(new Mill.Quarter(label, rough.get(), most.get()));
     }
 
-    private Optional<Length> size(Fields fields, String key, String name) {
-        return size(fields, key, name, Length.inches(0));
-    }
-
-    private Optional<Length> size(Fields fields, String key, String name, Length least) {
-        if (!fields.has(key)) {
-            missing(fields, key, name);
-            return Optional.empty();
-        }
-        Optional<Length> size = fields.length(key);
-        Optional<Length> sound = size.filter(length -> length.compareTo(least) >= 0 && length.compareTo(LARGEST) <= 0);
-        if (size.isPresent() && sound.isEmpty()) {
-            notices.add(CatalogNotices.NO_RATE_SIZE
-                    .with("key", key)
-                    .with("size", Sizes.figure(size.get()))
-                    .at(fields.mark(key))
-                    .of(name));
-        }
-        return sound;
-    }
-
     private Optional<BigDecimal> money(Fields fields, String key, String name) {
-        if (!fields.has(key)) {
-            missing(fields, key, name);
-            return Optional.empty();
-        }
-        return fields.scalar(key).flatMap(text -> money(text, name));
+        return fields.needed(key, missing(key)).flatMap(text -> money(text, name));
     }
 
     private Optional<BigDecimal> money(Scalar text, String name) {
@@ -207,11 +183,7 @@ public final class RatesReader {
     }
 
     private Optional<BigDecimal> share(Fields fields, String key, String name) {
-        if (!fields.has(key)) {
-            missing(fields, key, name);
-            return Optional.empty();
-        }
-        return fields.scalar(key).flatMap(text -> share(text, name));
+        return fields.needed(key, missing(key)).flatMap(text -> share(text, name));
     }
 
     private Optional<BigDecimal> share(Scalar text, String name) {
@@ -226,8 +198,11 @@ public final class RatesReader {
         return Optional.of(new BigDecimal(share.group(1)).divide(HUNDRED));
     }
 
-    private void missing(Fields fields, String key, String name) {
-        notices.add(
-                CatalogNotices.MISSING_RATE.with("key", key).at(fields.mark()).of(name));
+    private static Predicate<Length> atLeast(Length least) {
+        return length -> length.compareTo(least) >= 0 && length.compareTo(LARGEST) <= 0;
+    }
+
+    private static Notice missing(String key) {
+        return CatalogNotices.MISSING_RATE.with("key", key);
     }
 }

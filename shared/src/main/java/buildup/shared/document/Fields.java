@@ -72,6 +72,25 @@ public final class Fields {
         return node(key).isPresent();
     }
 
+    /** Whether the key is there, empty or not; claims it. Says what is missing, at the mapping's place, when it is not. */
+    public boolean needs(String key, Notice missing) {
+        boolean there = has(key);
+        if (!there) {
+            add(missing, mapping);
+        }
+        return there;
+    }
+
+    /** One value that is not blank. Says what is missing when the key is absent or left empty. */
+    public Optional<Scalar> needed(String key, Notice missing) {
+        Optional<Node> node = node(key);
+        if (node.isEmpty() || isEmpty(node.get())) {
+            add(missing, node.orElse(mapping));
+            return Optional.empty();
+        }
+        return scalar(node.get(), key);
+    }
+
     /** Says of a key of old what it is called now, where it is refused; claims nothing. */
     public Fields renamed(String was, String now) {
         claims.rename(mapping, path, was, now);

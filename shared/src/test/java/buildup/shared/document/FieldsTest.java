@@ -7,6 +7,7 @@ import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
@@ -14,6 +15,7 @@ import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -71,6 +73,30 @@ class FieldsTest {
         assertThat(fields.text("title")).isEmpty();
         assertThat(fields.has("title")).isTrue();
         assertThat(notices.sorted()).isEmpty();
+    }
+
+    @Test
+    void what_is_needed_and_not_there_is_said_once_where_it_belongs() {
+        Fields fields = fields("title: Cap\nwood:\nfeet: 12\nrates: [a, b]\n").about("cap");
+        Kind kind = DocumentCodes.MISSING_KEY.refusal("'{piece}' has no {key}.", "Add it.");
+        Function<String, Notice> missing = key -> kind.with("key", key);
+
+        assertThat(fields.needed("feet", missing.apply("feet")).map(Scalar::text))
+                .contains("12");
+        assertThat(fields.needs("wood", missing.apply("wood"))).isTrue();
+        assertThat(notices.sorted()).isEmpty();
+
+        assertThat(fields.needed("wood", missing.apply("wood"))).isEmpty();
+        assertThat(fields.needed("color", missing.apply("color"))).isEmpty();
+        assertThat(fields.needs("size", missing.apply("size"))).isFalse();
+        assertThat(notices.sorted())
+                .extracting(NoticeWords.INCHES::message)
+                .containsExactlyInAnyOrder("'cap' has no wood.", "'cap' has no color.", "'cap' has no size.");
+
+        assertThat(fields.needed("rates", missing.apply("rates"))).isEmpty();
+        assertThat(notices.sorted())
+                .as("a value of the wrong shape is there, and only its shape is said")
+                .hasSize(4);
     }
 
     @Test

@@ -58,16 +58,12 @@ final class ItemReader {
                 .orElse("one-off");
         Fields fields = plain.about(name);
         Optional<Profile> profile = profile(fields, call, name);
-        Optional<Scalar> asked = OrderReader.named(fields, "wood").or(() -> usualWood);
-        if (asked.isEmpty()) {
-            say(QuoteNotices.NO_WOOD.notice(), fields.mark(), name);
-        }
+        Optional<Scalar> asked = usualWood.isPresent()
+                ? OrderReader.named(fields, "wood").or(() -> usualWood)
+                : fields.needed("wood", QuoteNotices.NO_WOOD.notice());
         Optional<Wood> wood = asked.flatMap(one -> catalog.wood(one, notices));
-        Optional<Scalar> wanted = OrderReader.named(fields, "feet");
-        if (wanted.isEmpty()) {
-            say(QuoteNotices.NO_FEET.notice(), fields.mark(), name);
-        }
-        Optional<BigDecimal> feet = wanted.flatMap(text -> OrderReader.feet(text, notices));
+        Optional<BigDecimal> feet =
+                fields.needed("feet", QuoteNotices.NO_FEET.notice()).flatMap(text -> OrderReader.feet(text, notices));
         List<Double> lengths = lengths(fields, name, mill);
         boolean newKnife = newKnife(fields);
         Optional<Scalar> work = OrderReader.named(fields, "waste");

@@ -54,10 +54,7 @@ final class OrderReader {
         Optional<String> validUntil = fields.text("valid-until");
         Optional<Mill> mill =
                 catalog.mill(named(fields, "mill").orElse(new Scalar(USUAL_MILL, fields.mark())), notices);
-        Optional<Scalar> called = named(fields, "rates");
-        if (called.isEmpty()) {
-            say(QuoteNotices.NO_RATES.notice(), fields.mark("rates"));
-        }
+        Optional<Scalar> called = fields.needed("rates", QuoteNotices.NO_RATES.notice());
         Optional<Rates> rates = called.flatMap(name -> catalog.rates(name, notices));
         Optional<Head> head = head(fields);
         List<BigDecimal> breaks = breaks(fields);

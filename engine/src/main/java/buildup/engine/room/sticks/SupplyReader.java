@@ -61,10 +61,7 @@ final class SupplyReader {
     }
 
     private Optional<Supply> supply(Fields entry, int trim) {
-        Optional<Scalar> call = entry.scalar("of").filter(text -> !text.text().isBlank());
-        if (call.isEmpty()) {
-            shop.say(StickNotices.STICK_OF_WHAT.notice(), entry.mark());
-        }
+        Optional<Scalar> call = entry.needed("of", StickNotices.STICK_OF_WHAT.notice());
         Optional<Profile> profile =
                 call.flatMap(text -> catalog.profile(text, stack.boardList(), stack.lengths(), notices));
         Optional<Wood> wood = shop.wood(entry, mark -> shop.say(StickNotices.WHICH_WOOD.notice(), mark))
