@@ -10,8 +10,8 @@ import java.util.List;
  * @param about one line for a list
  * @param circle diameter of the cutting circle, at the longest point of the knife
  * @param hook how far the knife leans to the wood, off the line from the shaft to its edge
- * @param speed turns a minute
- * @param knives that really cut
+ * @param speed rpm
+ * @param knives cutting
  * @param feed of the stick in a minute
  * @param widest knife that the machine takes
  * @param deepest profile that the head takes

@@ -12,8 +12,8 @@ import java.util.Map;
  * @param wood price of a board foot by the name of the wood
  * @param knife of a new ground knife, for each inch of its width
  * @param setUp of the machine, for each profile
- * @param labor of an hour at the saw and the jointer
- * @param machine of an hour of the molder with its man
+ * @param labor of an hour of labor, making blanks ready
+ * @param machine of an hour of the machine with its operator
  * @param prepared feet of blank that are made ready in an hour
  * @param finish price of a foot by the kind of finish
  * @param specified share added for lengths that the order asks for

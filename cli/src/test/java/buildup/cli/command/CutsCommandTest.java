@@ -248,6 +248,12 @@ class CutsCommandTest {
     }
 
     @Test
+    void an_old_key_is_refused_with_the_new_one_named() {
+        assertThat(cuts(METRIC + "coving: [{ name: big, width: 90, depth: 16 }]\n").err())
+                .contains("The key 'coving' is now called 'table-saw-cove'. Write 'table-saw-cove:' in its place.");
+    }
+
+    @Test
     void passes_of_a_cove_are_told_in_the_unit_of_the_job() {
         String cove = "table-saw-cove: [{ name: big, width: 90, depth: 16 }]\n";
         assertThat(cuts(METRIC + cove).out().replace('\n', ' '))

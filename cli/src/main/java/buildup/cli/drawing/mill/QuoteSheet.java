@@ -34,7 +34,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** A quote on one sheet: every profile at full size, what is asked, what was taken for granted, where to sign. */
+/** A quote on one sheet: every profile at full size, what is asked, what is assumed, where to sign. */
 public final class QuoteSheet {
     private static final double MARGIN = 0.6;
     private static final double GAP = 0.28;

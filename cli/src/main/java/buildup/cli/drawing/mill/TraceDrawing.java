@@ -121,7 +121,7 @@ public final class TraceDrawing {
         List<String> lines = List.of(
                 String.format(
                         Locale.ROOT,
-                        "%s out x %s high, drawn %d : 1; deviations %d times as large",
+                        "%s projection x %s height, drawn %d : 1; deviations %d times as large",
                         Drafting.shop(box.width()),
                         Drafting.shop(box.height()),
                         scale,

@@ -96,11 +96,7 @@ public final class SticksDrawing {
 
     private List<Item> stick(int number, Stick stick) {
         List<Item> drawn = new ArrayList<>();
-        String from = switch (stick.origin()) {
-            case ON_HAND -> "on hand";
-            case BOUGHT -> "to buy";
-            case MISSING -> "to find";
-        };
+        String from = stick.origin().word();
         y -= Drafting.TEXT + 0.06;
         String words = number + ":  " + stick.supply().name() + ", "
                 + stick.supply().wood() + ", " + stickLength(stick) + ", " + from;

@@ -55,7 +55,7 @@ public record Knife(
         return r < c ? Double.NaN : Math.sqrt(radius * radius - c * c) - Math.sqrt(r * r - c * c);
     }
 
-    /** Knife marks to the inch: turns a minute times knives over inches of feed a minute. */
+    /** Knife marks to the inch: rpm times knives over inches of feed a minute. */
     public static double marks(double speed, int knives, double feedPerMinute) {
         return speed * knives / (12 * feedPerMinute);
     }
