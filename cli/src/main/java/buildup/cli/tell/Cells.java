@@ -105,7 +105,8 @@ record Cells(FigurePrinter printer) {
             return printer.bare(saying.phrase());
         }
         if (cell instanceof Cell.Sayings sayings) {
-            return sayings.phrases().stream().map(printer::bare).collect(Collectors.joining(" "));
+            // whole sentences, which are read without the heading of the table
+            return sayings.phrases().stream().map(printer::print).collect(Collectors.joining(" "));
         }
         if (cell instanceof Cell.Called called && type instanceof Type.Called figures) {
             return called(called, figures);

@@ -249,7 +249,8 @@ class CutsCommandTest {
 
     @Test
     void an_old_key_is_refused_with_the_new_one_named() {
-        assertThat(cuts(METRIC + "coving: [{ name: big, width: 90, depth: 16 }]\n").err())
+        assertThat(cuts(METRIC + "coving: [{ name: big, width: 90, depth: 16 }]\n")
+                        .err())
                 .contains("The key 'coving' is now called 'table-saw-cove'. Write 'table-saw-cove:' in its place.");
     }
 

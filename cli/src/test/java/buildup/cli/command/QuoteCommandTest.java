@@ -114,7 +114,7 @@ class QuoteCommandTest {
                 .contains(
                         "7.6 meters a minute",
                         "7.9 marks",
-                        "28.00 deep on the steel",
+                        "28.00 mm deep on the steel",
                         "4.88 m long",
                         "Sizes in millimeters;")
                 .doesNotContain("ft", " lb", "board feet", "inch");

@@ -225,7 +225,7 @@ public final class QuoteSheets {
         });
         return Sheet.of("assumptions", "ASSUMPTIONS", rows)
                 .words("molding", "molding", Assumed::molding)
-                .saying("sentence", "what is assumed", Assumed::sentence)
+                .sayings("sentence", "what is assumed", assumed -> List.of(assumed.sentence()))
                 .people()
                 .sheet();
     }
