@@ -32,7 +32,11 @@ public final class TraceSheets {
 
     private TraceSheets() {}
 
-    /** @param traced absent for the columns alone */
+    /**
+     * Its sheets.
+     *
+     * @param traced absent for the columns alone
+     */
     public static List<Sheet> of(Optional<Named> traced) {
         return List.of(facts(traced), members(traced), words(traced));
     }
