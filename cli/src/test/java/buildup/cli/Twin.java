@@ -30,6 +30,8 @@ public final class Twin {
         return "units: mm\n"
                 + inches.lines()
                         .filter(line -> !line.startsWith("units:"))
+                        // nails are called by their trade sizes, and lengths are cut without them
+                        .filter(line -> !line.startsWith("fastenings:") && !line.contains(" use: "))
                         .map(line -> line.replaceFirst("(^| )#.*$", ""))
                         .map(Twin::line)
                         .collect(Collectors.joining("\n", "", "\n"));

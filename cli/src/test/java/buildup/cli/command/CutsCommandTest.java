@@ -154,7 +154,7 @@ class CutsCommandTest {
         assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
         assertThat(Files.readString(file)).startsWith(cuts(RAIL + STOCK).out()).contains("\nNOTICES\n", "is 200 long");
         Ran nowhere = cuts(RAIL + STOCK, "-o", folder.resolve("none/cuts.txt").toString(), "--format", "json");
-        assertThat(nowhere.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(nowhere.code()).isEqualTo(ExitCode.NOT_WRITTEN);
         assertThat(nowhere.out()).contains("output-folder-absent").doesNotContain("\"lengths\"");
     }
 

@@ -9,6 +9,7 @@ import buildup.cli.Twin;
 import buildup.cli.command.files.ExitCode;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.SortedMap;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -65,16 +66,21 @@ class MetricCutsTest {
     @Test
     void the_text_is_metric_from_its_lengths_to_its_lumber() {
         String text = twin().out();
+        SortedMap<String, Double> inches =
+                Twin.numbers(Ran.of("cuts", DEMO, "--format", "json").out());
+        // 0.3048 m in a foot and 0.002359737 cubic meters in a board foot: NIST SP 811, appendix B.8
+        double meters = inches.get("/totals/feet") * 0.3048;
+        double cubicMeters = inches.get("/totals/boardFeet") * 0.002359737;
         assertThat(text.lines())
                 .allSatisfy(
                         line -> assertThat(line).hasSizeLessThanOrEqualTo(80).doesNotContainPattern(FRACTION));
         assertThat(text)
                 .contains("Sizes in millimeters;")
-                // 15 in, 14 in, 98 in long; the wood of 123.3 ft and 56.4 board feet
+                // 15 in, 14 in, 98 in long
                 .containsPattern("bead +left side +381 +355\\.6 +355\\.6 +0 +25\\.4")
                 .containsPattern("bead +front +2489\\.2 +2438\\.4")
-                .containsPattern("sticks, end to end, m +37\\.59\n")
-                .containsPattern("lumber, cubic meters +0\\.1331\n")
+                .containsPattern(String.format(Locale.ROOT, "sticks, end to end, m +%.2f\n", meters))
+                .containsPattern(String.format(Locale.ROOT, "lumber, cubic meters +%.4f\n", cubicMeters))
                 .contains("3657.6", "board 19.1- x 139.7")
                 .doesNotContain(" ft", "board feet", "inch");
     }
