@@ -13,7 +13,6 @@ import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -108,7 +107,7 @@ final class StackData {
             }
         }
         // what is wrong with half a stack is no news
-        return all ? whole : Composer.compose(whole.stack(), placed, new Notices());
+        return all ? whole : Composer.unjudged(whole.stack(), placed);
     }
 
     private String member(Section section, Member member) {

@@ -94,7 +94,7 @@ public final class Composer {
     }
 
     /** The section of the placed pieces, nothing said of it. */
-    static Section unjudged(Stack stack, List<Placed> placed) {
+    public static Section unjudged(Stack stack, List<Placed> placed) {
         return new Composer(stack, placed).section();
     }
 
