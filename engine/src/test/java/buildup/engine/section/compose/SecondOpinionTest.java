@@ -7,6 +7,7 @@ import buildup.engine.Outside;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
+import buildup.profiles.region.Difference;
 import buildup.profiles.region.Part;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -19,7 +20,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -123,15 +126,26 @@ class SecondOpinionTest {
                     .map(text -> text.split(":"))
                     .forEach(parts -> theirs.put(parts[0], Double.parseDouble(parts[1])));
         }
-        Map<String, Double> ours = section.overlaps().stream()
+        Map<String, Double> told = section.overlaps().stream()
                 .collect(Collectors.groupingBy(
                         lap -> lap.a() + "-" + lap.b(), TreeMap::new, Collectors.summingDouble(Overlap::area)));
-        ours.forEach((pair, area) ->
-                tally("areas of overlaps").add(area, theirs.getOrDefault(pair, 0.0), ARCS, which + ", " + pair));
-        theirs.keySet().stream()
-                .filter(pair -> !ours.containsKey(pair))
-                .forEach(pair -> tally("laps taken as touching")
-                        .add(0, theirs.get(pair), TOUCHING * perimeter(section, pair), which + ", " + pair));
+        Set<String> pairs = new TreeSet<>(theirs.keySet());
+        pairs.addAll(told.keySet());
+        for (String pair : pairs) {
+            double shared = shared(section, pair);
+            String how = which + ", " + pair;
+            tally("areas that two share").add(shared, theirs.getOrDefault(pair, 0.0), ARCS, how);
+            // what is not told of them is thinner than touching
+            tally("overlaps told").add(told.getOrDefault(pair, 0.0), shared, TOUCHING * perimeter(section, pair), how);
+            tally("overlaps told").add(told.getOrDefault(pair, 0.0) <= shared + ARCS, how);
+        }
+    }
+
+    private static double shared(Section section, String pair) {
+        String[] numbers = pair.split("-");
+        return Difference.from(section.body(Integer.parseInt(numbers[0])).outline())
+                .shared(Difference.from(
+                        section.body(Integer.parseInt(numbers[1])).outline()));
     }
 
     private static double perimeter(Section section, String pair) {
