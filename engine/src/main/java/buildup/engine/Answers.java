@@ -5,6 +5,7 @@ import buildup.engine.hold.backing.Backing;
 import buildup.engine.hold.backing.Backings;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Fixing;
+import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.fixing.Proposal;
 import buildup.engine.hold.support.Pull;
 import buildup.engine.hold.support.Pulls;
@@ -91,8 +92,13 @@ public final class Answers {
         this.proposals = new Asked<>(notices -> blocks.nailing()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
                 : List.of());
-        this.support = new Asked<>(notices ->
-                Supports.of(section.answer(), blocks.loads(), Ties.of(fixed.answer()), blocks.friction(), notices));
+        this.support = new Asked<>(notices -> Supports.of(
+                section.answer(),
+                blocks.loads(),
+                fixed.answer(),
+                blocks.friction(),
+                new Places(section.answer(), this.lights.answer(), sights.answer(), catalog),
+                notices));
         this.pulls = new Asked<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
         this.job = new Asked<>(notices -> blocks.plan().isEmpty()
                 ? Optional.empty()

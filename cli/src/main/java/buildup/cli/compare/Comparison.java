@@ -37,7 +37,6 @@ public record Comparison(Answer a, Answer b, List<Beside> sheets, List<Beside> f
 
     private static List<Sheet> sheets(Answer answer, Answers known) {
         List<Sheet> sheets = new ArrayList<>(Sheets.of(known));
-        sheets.addAll(new SupportSheets(known, known.section()).all());
         sheets.add(NoticeSheet.of(answer.notices(), Optional.of(answer.file())));
         return sheets;
     }

@@ -35,7 +35,6 @@ public final class JsonReport {
 
     private static void figures(Json json, Answers known, LengthUnit unit) {
         new SheetJson(new FigurePrinter(unit)).put(json, Sheets.of(known));
-        json.put("nails", new SupportJson(known).nails()).put("proposals", new SupportJson(known).proposals());
     }
 
     /**

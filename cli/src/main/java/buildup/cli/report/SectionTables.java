@@ -20,10 +20,6 @@ public record SectionTables(Answers known, FigurePrinter printer) {
         SheetTables tables = new SheetTables(printer);
         List<Table> all = new ArrayList<>();
         for (Sheet sheet : Sheets.of(known)) {
-            if (sheet.key().equals("lights")) {
-                Printed printed = new Printed(printer.unit());
-                all.addAll(new NailTables(known, printed).all());
-            }
             if (sheet.asked() && !sheet.single()) {
                 all.addAll(tables.of(sheet));
             }

@@ -30,6 +30,8 @@ class JsonReportTest {
             "overlaps",
             "voids",
             "support",
+            "nails",
+            "proposals",
             "lights",
             "shadows",
             "eyes",
@@ -38,8 +40,6 @@ class JsonReportTest {
             "joints",
             "must",
             "verdict",
-            "nails",
-            "proposals",
             "notices");
 
     @Test

@@ -4,6 +4,7 @@ import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.Fastening;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Fixing;
+import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.fixing.Proposal;
 import buildup.engine.hold.support.Loads;
 import buildup.engine.hold.support.Support;
@@ -127,7 +128,13 @@ public class ComposeBench {
         Notices notices = new Notices();
         List<Fixed> fixed = Fixing.of(fastened, nails, List.of(), List.of(), catalog, notices);
         Section held = fastened.heldBy(Ties.fastened(fastened, nails, fixed), notices);
-        return Supports.of(held, loads, Ties.of(fixed), OptionalDouble.empty(), notices);
+        return Supports.of(
+                held,
+                loads,
+                fixed,
+                OptionalDouble.empty(),
+                new Places(held, List.of(), List.of(), catalog),
+                notices);
     }
 
     @Benchmark

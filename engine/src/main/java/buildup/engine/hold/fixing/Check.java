@@ -22,6 +22,7 @@ public record Check(Rule rule, double has, double needs) {
         HALF_ITS_LENGTH("half the length beyond the piece", "rule of thumb, seen in print; many codes", true),
         THREE_QUARTERS("3/4 in of bite beyond the piece", "common practice, no source", true),
         THRICE_THE_PIECE("length of 3 times the piece fastened", "rule of thumb, seen in print", true),
+        POINT("1/16 in of wood before the point", "common practice, no source", true),
         FAR_FACE("point within 1/4 in of the far face", "rule of thumb for two boards, seen in print", false),
         EDGE("2.5 diameters of wood to either side", "commentary of the NDS, from memory", true);
 

@@ -5,6 +5,7 @@ import buildup.catalog.fastener.Fastener;
 import buildup.engine.section.compose.Hollow;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
 import java.util.ArrayList;
@@ -22,6 +23,11 @@ final class Cures {
     private static final int STEP = 5;
 
     private static final int FARTHEST = 45;
+
+    /** Places along a face that are tried: four to the inch, at most so many. */
+    private static final double APART = 1.0 / 4;
+
+    private static final int MOST_SPOTS = 48;
 
     /** A wedge is set this far off the back of the piece, in: common practice, no source. */
     private static final double CLEAR = 1.0 / 8;
@@ -63,13 +69,56 @@ final class Cures {
                         .isPresent();
     }
 
-    /** The first fastener of the shop, thin enough for the piece, with which it holds. */
+    /** The first fastener of the shop, thin enough for the piece, with which it holds, and no less than it does now. */
     Optional<Fastener.Cut> other(Spot spot, Fixed fixed) {
         double thickness = fixed.drive().in(fixed.piece());
         return catalog.fasteners().stream()
                 .filter(fastener -> !Proposals.splits(fastener, thickness))
                 .flatMap(fastener -> fastener.cuts().stream())
-                .filter(cut -> cures(fixed, fixed(spot, fixed.fastening().with(cut), fixed.after())))
+                .filter(cut -> {
+                    Fixed other = fixed(spot, fixed.fastening().with(cut), fixed.after());
+                    return cures(fixed, other) && noWeaker(fixed, other);
+                })
+                .findFirst();
+    }
+
+    /** A pin in place of a screw is no cure: what the point is meant to bite in is held by no less. */
+    private static boolean noWeaker(Fixed fixed, Fixed other) {
+        return pull(other) >= pull(fixed) && across(other) >= across(fixed);
+    }
+
+    private static double pull(Fixed fixed) {
+        return last(fixed).map(Joint::pull).orElse(0.0);
+    }
+
+    private static double across(Fixed fixed) {
+        return last(fixed).map(Joint::lateral).orElse(0.0);
+    }
+
+    private static Optional<Joint> last(Fixed fixed) {
+        return fixed.joints().stream().reduce((first, second) -> second);
+    }
+
+    /**
+     * The nearest place on the same face where the same fastener is sound, in the length given or the nearest sold.
+     *
+     * @param stroke the face that its head sits on
+     */
+    Optional<Fixed> place(Spot spot, Fixed fixed, Stroke stroke) {
+        double length = stroke.segment().length();
+        int spots = (int) Math.min(MOST_SPOTS, Math.floor(length / APART));
+        double now = fixed.drive().length();
+        List<Fastener.Cut> cuts = fixed.fastening().use().fastener().cuts().stream()
+                .sorted(Comparator.comparingDouble(cut -> Math.abs(cut.length().toInches() - now)))
+                .toList();
+        return IntStream.range(0, spots)
+                .mapToObj(i -> Spot.on(spot.body(), stroke, (i + 0.5) * APART / length))
+                .filter(other -> other.at().distance(spot.at()) > Tolerance.TOUCHING)
+                .sorted(Comparator.comparingDouble(
+                        other -> Math.rint(other.at().distance(spot.at()) / Tolerance.TOUCHING)))
+                .flatMap(other -> cuts.stream()
+                        .map(cut -> fixed(other, fixed.fastening().with(cut).at(other.at()), fixed.after())))
+                .filter(other -> other.sound() && safely(other) && noWeaker(fixed, other))
                 .findFirst();
     }
 

@@ -1,7 +1,9 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.fastener.Fastener;
+import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Rule;
+import buildup.profiles.outline.Point;
 import buildup.shared.notice.Mark;
 import java.util.Optional;
 
@@ -14,6 +16,7 @@ import java.util.Optional;
  * @param angle degrees off square to the face at the head; positive tilts the point upward, on a level face toward the
  *     wall
  * @param spacing along the run, in
+ * @param first where along the run the first of them stands, in; rows are taken to start together where none says
  * @param per how many at each place
  * @param after name of the piece after which they are driven; absent: when their own piece goes up
  */
@@ -25,6 +28,7 @@ public record Fastening(
         Optional<Rule> up,
         double angle,
         double spacing,
+        double first,
         int per,
         Optional<String> after,
         Mark mark) {
@@ -38,11 +42,32 @@ public record Fastening(
 
     /** The same with another fastener or length. */
     Fastening with(Fastener.Cut other) {
-        return new Fastening(name, piece, other, out, up, angle, spacing, per, after, mark);
+        return new Fastening(name, piece, other, out, up, angle, spacing, first, per, after, mark);
     }
 
     /** The same at another angle. */
     Fastening tilted(double other) {
-        return new Fastening(name, piece, use, out, up, other, spacing, per, after, mark);
+        return new Fastening(name, piece, use, out, up, other, spacing, first, per, after, mark);
+    }
+
+    /** The same, begun elsewhere along the run. */
+    Fastening startedAt(double inches) {
+        return new Fastening(name, piece, use, out, up, angle, spacing, inches, per, after, mark);
+    }
+
+    /** The same at another place of its piece. */
+    Fastening at(Point place) {
+        return new Fastening(
+                name,
+                piece,
+                use,
+                Optional.of(new Rule.Level(place.x(), Optional.of(Axis.OUT), mark)),
+                Optional.of(new Rule.Level(place.y(), Optional.of(Axis.UP), mark)),
+                angle,
+                spacing,
+                first,
+                per,
+                after,
+                mark);
     }
 }

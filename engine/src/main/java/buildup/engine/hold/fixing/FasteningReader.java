@@ -9,10 +9,9 @@ import buildup.engine.section.stack.Rule;
 import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
-import buildup.shared.notice.Mark;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
@@ -46,12 +45,10 @@ final class FasteningReader {
     List<Fastening> read(Fields root) {
         List<Fields> entries = root.list("fastenings");
         if (entries.size() > MOST) {
-            notices.add(Notice.refusal(
-                            "too-many-fastenings",
-                            "The stack holds " + entries.size() + " rows of fastenings; at most " + MOST
-                                    + " are looked at.")
-                    .at(root.mark("fastenings"))
-                    .cure("Give each row once, with its spacing."));
+            notices.add(FixingNotices.TOO_MANY
+                    .with("rows", Figure.count(entries.size()))
+                    .with("most", Figure.count(MOST))
+                    .at(root.mark("fastenings")));
             return List.of();
         }
         List<Fastening> all = new ArrayList<>();
@@ -69,7 +66,7 @@ final class FasteningReader {
         Optional<Rule> out = at.flatMap(place -> rule(place, "out", Axis.OUT));
         Optional<Rule> up = at.flatMap(place -> rule(place, "up", Axis.UP));
         if (at.isEmpty() || (!at.get().has("out") && !at.get().has("up"))) {
-            refuse("missing-key", at.orElse(fields).mark(), "A fastening has no place.", "Add 'at: { up: PLACE }'.");
+            notices.add(FixingNotices.NO_PLACE.notice().at(at.orElse(fields).mark()));
         }
         boolean placed = at.isPresent()
                 && (out.isPresent() || up.isPresent())
@@ -77,6 +74,7 @@ final class FasteningReader {
                 && up.isPresent() == at.get().has("up");
         Optional<Double> angle = angle(fields);
         Optional<Double> spacing = spacing(fields);
+        Optional<Double> first = first(fields, spacing.orElse(WIDEST_SPACING));
         Optional<Integer> per = per(fields);
         Optional<Scalar> after = named(fields, "after", false);
         boolean later = after.isEmpty() || piece.isEmpty() || isLater(after.get(), piece.get());
@@ -86,6 +84,7 @@ final class FasteningReader {
                 || !placed
                 || angle.isEmpty()
                 || spacing.isEmpty()
+                || first.isEmpty()
                 || per.isEmpty()
                 || !later
                 || (fields.has("after") && after.isEmpty())) {
@@ -99,6 +98,7 @@ final class FasteningReader {
                 up,
                 angle.get(),
                 spacing.get(),
+                first.get(),
                 per.get(),
                 after.map(Scalar::text),
                 fields.mark()));
@@ -108,14 +108,13 @@ final class FasteningReader {
         Optional<Scalar> name = fields.scalar(key).filter(text -> !text.text().isBlank());
         List<String> known = stack.pieces().stream().map(Piece::name).toList();
         if (name.isEmpty() && needed) {
-            refuse("missing-key", fields.mark(), "A fastening names no " + key + ".", "Add '" + key + ":'.");
+            notices.add(FixingNotices.NO_PIECE.with("key", key).at(fields.mark()));
         }
         if (name.isPresent() && !known.contains(name.get().text())) {
-            refuse(
-                    "unknown-name",
-                    name.get().mark(),
-                    "No piece called '" + name.get().text() + "' to be fastened.",
-                    Suggestion.cure(name.get().text(), known));
+            notices.add(FixingNotices.NO_SUCH_PIECE
+                    .with("word", name.get().text())
+                    .with("nearest", Suggestion.cure(name.get().text(), known))
+                    .at(name.get().mark()));
             return Optional.empty();
         }
         return name;
@@ -126,18 +125,17 @@ final class FasteningReader {
         if (order.indexOf(after.text()) >= order.indexOf(piece.text())) {
             return true;
         }
-        refuse(
-                "nail-before-its-piece",
-                after.mark(),
-                "'" + piece.text() + "' cannot be fastened after '" + after.text() + "': it is not up yet.",
-                "Name '" + piece.text() + "' or a later piece, or leave 'after:' out.");
+        notices.add(FixingNotices.BEFORE_ITS_PIECE
+                .with("after", after.text())
+                .of(piece.text())
+                .at(after.mark()));
         return false;
     }
 
     private Optional<Fastener.Cut> use(Fields fields) {
         Optional<Scalar> call = fields.scalar("use").filter(text -> !text.text().isBlank());
         if (call.isEmpty()) {
-            refuse("missing-key", fields.mark(), "A fastening says no nail or screw.", "Add 'use: 15 ga x 2'.");
+            notices.add(FixingNotices.NO_USE.notice().at(fields.mark()));
         }
         return call.flatMap(text -> catalog.fastener(text, stack.lengths(), notices));
     }
@@ -149,7 +147,7 @@ final class FasteningReader {
     /** Whether it names a place: an unreadable one has been said, a touch is none, an edge must be there. */
     private boolean usable(Rule rule, Axis axis) {
         if (rule instanceof Rule.Touch) {
-            refuse("not-a-place", rule.mark(), "A nail cannot be placed by touch.", "Give a height or a projection.");
+            notices.add(FixingNotices.BY_TOUCH.notice().at(rule.mark()));
             return false;
         }
         return rule instanceof Rule.Level || (rule instanceof Rule.ByEdge byEdge && edgeIsThere(byEdge, axis));
@@ -161,27 +159,30 @@ final class FasteningReader {
                 .filter(one -> one.name().equals(rule.piece()))
                 .findFirst();
         if (piece.isEmpty()) {
-            refuse(
-                    "unknown-name",
-                    rule.mark(),
-                    "No piece called '" + rule.piece() + "'.",
-                    Suggestion.cure(rule.piece(), known));
+            notices.add(FixingNotices.NO_SUCH_PLACE
+                    .with("word", rule.piece())
+                    .with("nearest", Suggestion.cure(rule.piece(), known))
+                    .at(rule.mark()));
             return false;
         }
         Optional<Edges.Straight> edge = Edges.straight(piece.get().shape(), rule.edge());
         if (edge.isEmpty()) {
-            refuse(
-                    "unknown-name",
-                    rule.mark(),
-                    "'" + rule.piece() + "' has no one straight, level or upright edge called '" + rule.edge() + "'.",
-                    Suggestion.cure(rule.edge(), Edges.names(piece.get().shape())));
+            notices.add(FixingNotices.NO_SUCH_EDGE
+                    .with("other", rule.piece())
+                    .with("word", rule.edge())
+                    .with(
+                            "nearest",
+                            Suggestion.cure(rule.edge(), Edges.names(piece.get().shape())))
+                    .at(rule.mark()));
         } else if (edge.get().axis() != axis) {
-            refuse(
-                    "not-a-place",
-                    rule.mark(),
-                    "'" + rule.piece() + "." + rule.edge() + "' is "
-                            + axis.other().measure() + ", not " + axis.measure() + ".",
-                    "Name a " + axis.low() + " or a " + axis.high() + ".");
+            notices.add(FixingNotices.OTHER_WAY
+                    .with("other", rule.piece())
+                    .with("edge", rule.edge())
+                    .with("found", axis.other().measure())
+                    .with("asked", axis.measure())
+                    .with("low", axis.low())
+                    .with("high", axis.high())
+                    .at(rule.mark()));
         }
         return edge.filter(straight -> straight.axis() == axis).isPresent();
     }
@@ -192,11 +193,10 @@ final class FasteningReader {
         }
         Optional<Double> angle = fields.angle("angle").map(Angle::toDegrees);
         if (angle.filter(degrees -> Math.abs(degrees) > FLATTEST).isPresent()) {
-            refuse(
-                    "not-an-angle",
-                    fields.mark("angle"),
-                    "A nail cannot go in " + Wording.angle(angle.get()) + " off square.",
-                    "Measure from square to the face, at most " + Wording.angle(FLATTEST) + ".");
+            notices.add(FixingNotices.TOO_FLAT
+                    .with("angle", Wording.angle(angle.get()))
+                    .with("most", Wording.angle(FLATTEST))
+                    .at(fields.mark("angle")));
             return Optional.empty();
         }
         return angle;
@@ -208,14 +208,26 @@ final class FasteningReader {
         }
         Optional<Double> spacing = fields.length("spacing").map(Length::toInches);
         if (spacing.filter(inches -> inches <= 0 || inches > WIDEST_SPACING).isPresent()) {
-            refuse(
-                    "not-a-size",
-                    fields.mark("spacing"),
-                    "A spacing of " + Wording.near(spacing.get()) + " along the run fastens nothing.",
-                    "Write it as 16.");
+            notices.add(FixingNotices.NO_SPACING
+                    .with("size", Figure.length(spacing.get()))
+                    .at(fields.mark("spacing")));
             return Optional.empty();
         }
         return spacing;
+    }
+
+    private Optional<Double> first(Fields fields, double spacing) {
+        if (!fields.has("first")) {
+            return Optional.of(0.0);
+        }
+        Optional<Double> first = fields.length("first").map(Length::toInches);
+        if (first.filter(inches -> inches < 0 || inches > spacing).isPresent()) {
+            notices.add(FixingNotices.NO_FIRST
+                    .with("size", Figure.length(first.get()))
+                    .at(fields.mark("first")));
+            return Optional.empty();
+        }
+        return first;
     }
 
     private Optional<Integer> per(Fields fields) {
@@ -226,16 +238,11 @@ final class FasteningReader {
                         .map(scalar -> Integer.parseInt(scalar.text()))
                         .filter(number -> number <= MOST_AT_A_PLACE);
         if (count.isEmpty()) {
-            refuse(
-                    "not-a-number",
-                    fields.mark("per"),
-                    "'" + text.orElseThrow().text() + "' is not how many nails go in at a place.",
-                    "Write 1 to " + MOST_AT_A_PLACE + ".");
+            notices.add(FixingNotices.NOT_HOW_MANY
+                    .with("word", text.orElseThrow().text())
+                    .with("most", Figure.count(MOST_AT_A_PLACE))
+                    .at(fields.mark("per")));
         }
         return count;
-    }
-
-    private void refuse(String code, Mark mark, String message, String cure) {
-        notices.add(Notice.refusal(code, message).at(mark).cure(cure));
     }
 }

@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * @param after number of the body after which it is driven
  * @param grips the bodies that hold it, from head to point
  * @param joints each two bodies that follow each other along it
- * @param edge least wood to either side of the nail, in; absent when it is in no wood
+ * @param edge least wood to either side of the nail, in; absent when no face lies beside it
  * @param slant whether it counts as a toe-nail
  */
 public record Fixed(
@@ -109,11 +109,12 @@ public record Fixed(
                 .orElseThrow();
     }
 
-    /** Whether it bites enough, ends inside wood, clears the edges and holds a pull. */
+    /** Whether it bites enough, ends inside wood with some before its point, clears the edges and holds a pull. */
     public boolean holds() {
         return drive.last().filter(Crossing::holds).isPresent()
                 && biteCheck().met()
-                && check(Check.Rule.EDGE).filter(Check::met).isPresent()
+                && check(Check.Rule.POINT).map(Check::met).orElse(true)
+                && check(Check.Rule.EDGE).map(Check::met).orElse(true)
                 && joints.stream().findFirst().filter(joint -> joint.pull() > 0).isPresent();
     }
 

@@ -53,6 +53,8 @@ public final class Fixing {
                 all.add(fixed);
             }
         }
+        Collisions.say(all, notices);
+        UpperEdges.say(nailing, catalog, all, notices);
         return List.copyOf(all);
     }
 

@@ -5,19 +5,22 @@ import buildup.engine.hold.fixing.Check.Rule;
 import buildup.engine.hold.fixing.Drive.BreakOut;
 import buildup.engine.section.compose.Hollow;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Text;
+import buildup.shared.figure.Value;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Says what is wrong with a nail, how much, and one cure. */
 final class FixingFaults {
-    private static final String END_OR_EDGE = "nail-in-end-grain-or-near-an-edge";
-
     /** Wood this near ahead of where a nail leaves its piece was meant, in: common practice, no source. */
     private static final double AHEAD = 2;
 
@@ -37,7 +40,7 @@ final class FixingFaults {
         bite(spot, fixed);
         if (fixed.drive().breakOut().isEmpty()) {
             fixed.beyond().forEach(grip -> countsAsNothing(fixed, grip));
-            edge(fixed);
+            edge(spot, fixed);
         }
         reach(spot, fixed);
     }
@@ -52,9 +55,12 @@ final class FixingFaults {
             } else {
                 breaksOut(spot, fixed, out.get());
             }
-        } else if (!fixed.biteCheck().met() && fixed.beyond().stream().allMatch(grip -> grip.factor() > 0)) {
+            return;
+        }
+        if (!fixed.biteCheck().met() && fixed.beyond().stream().allMatch(grip -> grip.factor() > 0)) {
             tooShort(spot, fixed, fixed.biteCheck());
         }
+        fixed.check(Rule.POINT).filter(check -> !check.met()).ifPresent(check -> atTheFarFace(spot, fixed, check));
     }
 
     /** Just past where it comes out. */
@@ -73,113 +79,141 @@ final class FixingFaults {
 
     private void inAir(Spot spot, Fixed fixed, BreakOut out, Optional<Hollow> hollow) {
         String where = switch (out.side()) {
-            case "top" -> "over ";
-            case "bottom" -> "under ";
-            case "front" -> "before ";
-            default -> "behind ";
+            case "top" -> "over";
+            case "bottom" -> "under";
+            case "front" -> "before";
+            default -> "behind";
         };
-        String air = hollow.isPresent() ? "the hollow " : "the air ";
-        String ends = hollow.isPresent() && !out.hidden() ? " goes through " : " ends in ";
+        boolean through = hollow.isPresent() && !out.hidden();
         add(
-                Notice.problem(
-                                "nail-in-air",
-                                Wording.label(fixed.fastening())
-                                        + ends
-                                        + air
-                                        + where
-                                        + timber.quoted(fixed.piece())
-                                        + (ends.equals(" ends in ") ? "." : " and out of it."))
-                        .amount(Length.inches(out.by()))
+                FixingNotices.IN_AIR
+                        .with("ends", through ? "goes through" : "ends in")
+                        .with("where", (hollow.isPresent() ? "the hollow " : "the air ") + where)
+                        .with("body", timber.quoted(fixed.piece()))
+                        .with("out", through ? " and out of it" : "")
+                        .amount(Figure.length(out.by()))
                         .cure(airCure(spot, fixed, hollow)),
                 fixed);
     }
 
-    private String airCure(Spot spot, Fixed fixed, Optional<Hollow> hollow) {
-        Optional<String> simple = later(spot, fixed).or(() -> length(spot, fixed));
-        if (simple.isPresent()) {
-            return sentence(simple.get());
-        }
-        return "Longer will not help: "
-                + hollow.flatMap(found -> cures.wedge(found, fixed.piece()))
-                        .map(legs -> "add a wedge about " + Wording.least(legs.get(0)) + " x "
-                                + Wording.least(legs.get(1)) + ".")
-                        .orElse("add a block behind it.");
+    private Phrase airCure(Spot spot, Fixed fixed, Optional<Hollow> hollow) {
+        return later(spot, fixed)
+                .or(() -> length(spot, fixed))
+                .or(() -> hollow.flatMap(found -> cures.wedge(found, fixed.piece()))
+                        .map(legs -> Phrase.of("Longer will not help: add a wedge about {height} x {width}.")
+                                .with("height", Figure.atMost(legs.get(0)))
+                                .with("width", Figure.atMost(legs.get(1)))))
+                .or(() -> place(spot, fixed))
+                .orElse(Phrase.of("Longer will not help: add a block behind it."));
     }
 
     private void breaksOut(Spot spot, Fixed fixed, BreakOut out) {
-        String label = Wording.label(fixed.fastening());
-        String from = timber.quoted(out.body()) + " by " + Wording.most(out.by()) + ", at its " + out.side();
         boolean harmless = out.hidden() && fixed.biteCheck().met();
-        Notice notice = harmless
-                ? Notice.note("nail-breaks-out", label + " comes out of " + from + ", into a closed hollow.")
-                : Notice.problem("nail-breaks-out", label + " comes out of " + from + ".");
-        Optional<String> cure = later(spot, fixed).or(() -> either(tilt(spot, fixed), length(spot, fixed)));
+        Phrase cure = later(spot, fixed)
+                .or(() -> length(spot, fixed))
+                .or(() -> tilt(spot, fixed))
+                .or(() -> place(spot, fixed))
+                .orElse(Phrase.of("Move it, or put a block behind it."));
         add(
-                notice.amount(Length.inches(out.by())).cure(sentence(cure.orElse("move it, or put a block behind it"))),
+                (harmless ? FixingNotices.BREAKS_OUT_HIDDEN : FixingNotices.BREAKS_OUT)
+                        .with("body", timber.quoted(out.body()))
+                        .with("by", Figure.atLeast(out.by()))
+                        .with("side", out.side())
+                        .amount(Figure.length(out.by()))
+                        .cure(cure),
                 fixed);
     }
 
     private void tooShort(Spot spot, Fixed fixed, Check bite) {
-        String diameters = bite.rule() == Rule.TWELVE_DIAMETERS ? " (12 diameters)." : " (6 diameters).";
-        String message = Wording.label(fixed.fastening()) + ": " + left(fixed, bite) + " Needs "
-                + Wording.most(bite.needs()) + diameters;
-        Optional<String> cure = later(spot, fixed)
+        Phrase cure = later(spot, fixed)
                 .or(() -> length(spot, fixed))
-                .or(() -> cures.other(spot, fixed).map(cut -> "use " + cut.call()))
-                .or(() -> tilt(spot, fixed));
+                .or(() -> place(spot, fixed))
+                .or(() -> cures.other(spot, fixed)
+                        .map(cut -> Phrase.of("Use {use}.").with("use", cut.phrase())))
+                .or(() -> tilt(spot, fixed))
+                .orElse(Phrase.of("Put a block nearer the piece."));
         add(
-                Notice.problem("nail-too-short", message)
-                        .amount(Length.inches(bite.needs() - bite.has()))
-                        .cure(sentence(cure.orElse("put a block nearer the piece"))),
+                FixingNotices.SHORT
+                        .with("left", left(fixed, bite))
+                        .with("needs", Figure.atLeast(bite.needs()))
+                        .with("rule", bite.rule() == Rule.TWELVE_DIAMETERS ? "12" : "6")
+                        .amount(Figure.length(bite.needs() - bite.has()))
+                        .cure(cure),
                 fixed);
     }
 
-    private String left(Fixed fixed, Check bite) {
+    private Phrase left(Fixed fixed, Check bite) {
         Optional<Crossing> last = fixed.drive().last();
         int body = last.flatMap(crossing -> crossing.body().stream().boxed().findFirst())
                 .orElse(fixed.piece());
         if (last.isEmpty()) {
-            return "it does not go into " + timber.quoted(body) + " at all.";
+            return FixingNotices.NOT_AT_ALL.with("body", timber.quoted(body));
         }
         if (last.filter(Crossing::holds).isEmpty()) {
             String name = timber.covering(body) > 0 ? "the covering of the wall" : timber.quoted(body);
-            return "it ends in " + name + ", where nothing is known to hold.";
+            return FixingNotices.IN_WHAT_HOLDS_NOTHING.with("body", name);
         }
         if (body == fixed.piece()) {
-            return "it ends in " + timber.quoted(body) + " itself.";
+            return FixingNotices.IN_ITS_PIECE.with("body", timber.quoted(body));
         }
         List<Integer> held = timber.body(body).standing()
                 ? List.of(body)
                 : fixed.beyond().stream().map(Grip::body).toList();
-        return "only " + Wording.least(bite.has()) + " left in "
-                + held.stream().map(timber::quoted).collect(Collectors.joining(" and ")) + ".";
+        return FixingNotices.ONLY_LEFT
+                .with("bite", Figure.atMost(bite.has()))
+                .with(
+                        "bodies",
+                        Listing.and(held.stream()
+                                .<Value>map(one -> new Text(timber.quoted(one)))
+                                .toList()));
+    }
+
+    private void atTheFarFace(Spot spot, Fixed fixed, Check ahead) {
+        int body = fixed.drive()
+                .last()
+                .flatMap(crossing -> crossing.body().stream().boxed().findFirst())
+                .orElse(fixed.piece());
+        Point past = fixed.point().plus(fixed.way().times(ahead.has() + 2 * Tolerance.TOUCHING));
+        String side = Spot.nearest(body, timber.wood(body).outline(), past).side();
+        boolean hidden = nailing.shots().hollow(past).isPresent();
+        Kind kind = hidden ? FixingNotices.AT_A_HIDDEN_FACE : FixingNotices.AT_THE_FAR_FACE;
+        Notice notice = kind.with("left", Figure.length(ahead.has()))
+                .with("wanted", Figure.length(ahead.needs()))
+                .with("side", side)
+                .with("body", timber.quoted(body))
+                .amount(Figure.length(ahead.needs() - ahead.has()));
+        add(
+                hidden
+                        ? notice
+                        : notice.cure(length(spot, fixed)
+                                .or(() -> place(spot, fixed))
+                                .or(() -> tilt(spot, fixed))
+                                .orElse(Phrase.of("Put a block behind it."))),
+                fixed);
     }
 
     private void countsAsNothing(Fixed fixed, Grip grip) {
         if (grip.factor() > 0) {
             return;
         }
-        String body = timber.quoted(grip.body());
-        String message = timber.quoted(fixed.piece()) + " is held in " + (grip.endGrain() ? "end grain of " : "") + body
-                + " by " + Wording.within(fixed.fastening()) + ": "
-                + (grip.endGrain() ? "" : "no value for nails in panels is known here, so it ") + "counts as nothing.";
-        String code = grip.endGrain() ? END_OR_EDGE : "no-published-value";
-        add(
-                (fixed.biteCheck().met() ? Notice.note(code, message) : Notice.problem(code, message))
-                        .cure(grip.endGrain() ? "Glue and pin it, or turn the block." : "Nail into wood, or glue it."),
-                fixed);
+        boolean enough = fixed.biteCheck().met();
+        Kind kind = grip.endGrain()
+                ? enough ? FixingNotices.END_GRAIN_NOTE : FixingNotices.END_GRAIN
+                : enough ? FixingNotices.NO_VALUE_NOTE : FixingNotices.NO_VALUE_PROBLEM;
+        notices.add(kind.with("body", timber.quoted(grip.body()))
+                .with("nail", Wording.within(fixed.fastening()))
+                .at(fixed.fastening().mark())
+                .of(timber.body(fixed.piece()).name()));
     }
 
-    private void edge(Fixed fixed) {
-        Optional<Check> edge = fixed.check(Rule.EDGE).filter(check -> !check.met());
-        edge.ifPresent(check -> add(
-                Notice.problem(
-                                END_OR_EDGE,
-                                Wording.label(fixed.fastening()) + " runs " + Wording.least(check.has())
-                                        + " from an edge. Needs " + Wording.most(check.needs()) + " (2.5 diameters).")
-                        .amount(Length.inches(check.needs() - check.has()))
-                        .cure("Move it in, or bore for it."),
-                fixed));
+    private void edge(Spot spot, Fixed fixed) {
+        fixed.check(Rule.EDGE).filter(check -> !check.met()).ifPresent(check -> {
+            Notice notice = FixingNotices.NEAR_AN_EDGE
+                    .with("has", Figure.atMost(check.has()))
+                    .with("needs", Figure.atLeast(check.needs()))
+                    .amount(Figure.length(check.needs() - check.has()));
+            add(place(spot, fixed).map(notice::cure).orElse(notice), fixed);
+        });
     }
 
     private void reach(Spot spot, Fixed fixed) {
@@ -187,46 +221,58 @@ final class FixingFaults {
             return;
         }
         int body = fixed.reach().inTheWay().orElseThrow();
-        String obstacle = timber.quoted(body);
         boolean over = timber.solid(body).holds(spot.outside(Reaching.OVER));
-        String tool = fixed.reach().tool().map(found -> found.name()).orElse("tool");
-        String row = Wording.within(fixed.fastening());
-        String message = over
-                ? Wording.begin(obstacle) + " lies over the spot of " + row + " by then."
-                : "The " + tool + " for " + row + " runs into " + obstacle + ".";
         boolean laterPiece = timber.body(body).inStack() && body > fixed.piece();
-        String cure = laterPiece
-                ? "drive it before " + obstacle + " goes up"
+        Phrase cure = laterPiece
+                ? Phrase.of("Drive it before {body} goes up.")
                 : cures.tilt(spot, fixed, Fixed::sound)
-                        .map(degrees -> "tilt " + Wording.tilt(spot, degrees))
-                        .orElse(over ? "move it" : "move it, or take a smaller tool");
-        add(Notice.problem("tool-cannot-reach", message).cure(sentence(cure)), fixed);
+                        .map(degrees -> Phrase.of("Tilt {tilt}.").with("tilt", Wording.tilt(spot, degrees)))
+                        .or(() -> place(spot, fixed))
+                        .orElse(Phrase.of(over ? "Move it." : "Move it, or take a smaller tool."));
+        notices.add((over ? FixingNotices.COVERED : FixingNotices.RUNS_INTO)
+                .with("nail", Wording.within(fixed.fastening()))
+                .with("tool", fixed.reach().tool().map(found -> found.name()).orElse("tool"))
+                .with("body", over ? Wording.begin(timber.quoted(body)) : timber.quoted(body))
+                .at(fixed.fastening().mark())
+                .of(timber.body(fixed.piece()).name())
+                .cure(laterPiece ? cure.with("body", timber.quoted(body)) : cure));
     }
 
-    private Optional<String> later(Spot spot, Fixed fixed) {
-        return cures.later(spot, fixed).map(body -> "drive it after " + timber.quoted(body) + " is up");
+    private Optional<Phrase> later(Spot spot, Fixed fixed) {
+        return cures.later(spot, fixed)
+                .map(body -> Phrase.of("Drive it after {later} is up.").with("later", timber.quoted(body)));
     }
 
-    private Optional<String> length(Spot spot, Fixed fixed) {
+    private Optional<Phrase> length(Spot spot, Fixed fixed) {
         return cures.length(spot, fixed)
-                .map(cut -> "use " + Wording.near(cut.length().toInches()));
+                .map(cut -> Phrase.of("Use {length}.")
+                        .with("length", Figure.length(cut.length().toInches())));
     }
 
-    private Optional<String> tilt(Spot spot, Fixed fixed) {
-        return cures.tilt(spot, fixed, Fixed::holds).map(degrees -> "tilt " + Wording.tilt(spot, degrees));
+    private Optional<Phrase> tilt(Spot spot, Fixed fixed) {
+        return cures.tilt(spot, fixed, Fixed::holds)
+                .map(degrees -> Phrase.of("Tilt {tilt}.").with("tilt", Wording.tilt(spot, degrees)));
     }
 
-    private static Optional<String> either(Optional<String> one, Optional<String> other) {
-        String both = Stream.of(one, other).flatMap(Optional::stream).collect(Collectors.joining(" or "));
-        return both.isEmpty() ? Optional.empty() : Optional.of(both);
-    }
-
-    private static String sentence(String words) {
-        return Wording.begin(words) + ".";
+    /** Where else on its face it would be sound, and in which length. */
+    private Optional<Phrase> place(Spot spot, Fixed fixed) {
+        Stroke stroke = timber.body(spot.body()).outline().strokes().stream()
+                .filter(one -> one.member().equals(spot.member()))
+                .min(Comparator.comparingDouble(one -> Math.rint(one.segment().distance(spot.at()) / Tolerance.SNAP)))
+                .orElseThrow();
+        return cures.place(spot, fixed, stroke).map(other -> {
+            boolean level = Math.abs(spot.inward().y()) > Math.abs(spot.inward().x());
+            boolean same = Math.abs(other.drive().length() - fixed.drive().length()) <= Tolerance.SNAP;
+            double to = level ? other.head().x() : other.head().y();
+            return Phrase.of("Move it to {to} " + (level ? "out" : "up") + (same ? "." : ", and use {length}."))
+                    .with("to", Figure.length(to))
+                    .with("length", Figure.length(other.drive().length()));
+        });
     }
 
     private void add(Notice notice, Fixed fixed) {
-        notices.add(notice.at(fixed.fastening().mark())
+        notices.add(notice.with("nail", Wording.label(fixed.fastening()))
+                .at(fixed.fastening().mark())
                 .of(timber.body(fixed.piece()).name()));
     }
 }

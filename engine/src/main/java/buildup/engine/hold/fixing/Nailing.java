@@ -19,6 +19,9 @@ final class Nailing {
     private static final double SCREW_BITE = 6;
     private static final double EDGE = 2.5;
 
+    /** Wood before the point of a nail, in: nails do not go as straight as drawn. */
+    private static final double POINT = 1.0 / 16;
+
     private static final double FAR_FACE = 1.0 / 4;
     private static final double TRIM_BITE = 3.0 / 4;
 
@@ -78,7 +81,7 @@ final class Nailing {
                 drive,
                 grips,
                 holding.joints(grips),
-                checks(spot.body(), fastening, drive, edge),
+                checks(spot.body(), fastening, drive, edge, step),
                 edge,
                 Holding.slant(fastening),
                 hiding,
@@ -105,7 +108,7 @@ final class Nailing {
                 .sum();
     }
 
-    private List<Check> checks(int piece, Fastening fastening, Drive drive, OptionalDouble edge) {
+    private List<Check> checks(int piece, Fastening fastening, Drive drive, OptionalDouble edge, int step) {
         double diameter = fastening.use().fastener().diameter().toInches();
         double beyond = judged(piece, drive);
         List<Check> checks = new ArrayList<>(List.of(
@@ -117,6 +120,9 @@ final class Nailing {
                 new Check(Rule.THREE_QUARTERS, beyond, TRIM_BITE),
                 new Check(Rule.THRICE_THE_PIECE, drive.length(), 3 * drive.in(piece))));
         shots.left(drive).ifPresent(left -> checks.add(new Check(Rule.FAR_FACE, left, FAR_FACE)));
+        if (drive.last().filter(Crossing::holds).isPresent()) {
+            checks.add(new Check(Rule.POINT, shots.ahead(drive, POINT, step), POINT));
+        }
         edge.ifPresent(wood -> checks.add(new Check(Rule.EDGE, wood, EDGE * diameter)));
         return checks;
     }

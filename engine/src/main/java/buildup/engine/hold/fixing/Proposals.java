@@ -5,6 +5,9 @@ import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Rule;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Mark;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -13,7 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 
 /**
  * Looks for places to fix a piece of trim: along each of its faces, at a few angles, the first fastener of the shop's
@@ -43,6 +45,9 @@ final class Proposals {
 
     /** A proposed nail crosses no more air than this and keeps so much wood before its point: common practice, no source. */
     private static final double MOST_AIR = 1.0 / 4;
+
+    /** Wood beside a nail where none of its faces is near, in. */
+    private static final double MOST_WOOD = 100;
 
     static final double BEFORE_POINT = 1.0 / 8;
 
@@ -75,9 +80,38 @@ final class Proposals {
             .thenComparing(one -> Math.abs(one.fixed().fastening().angle()))
             .thenComparing(Candidate::order)
             // the middle of a face is better than its edge; cut sizes decide, not rounding
-            .thenComparing(one -> -Math.rint(one.fixed().edge().orElse(0) / Tolerance.TOUCHING));
+            .thenComparing(one -> -Math.rint(one.fixed().edge().orElse(MOST_WOOD) / Tolerance.TOUCHING));
 
     List<Proposal> of(int piece) {
+        List<Candidate> found = candidates(piece);
+        found.sort(BEST);
+        List<Proposal> chosen = new ArrayList<>();
+        for (Candidate one : found) {
+            boolean apart = chosen.stream()
+                    .allMatch(other -> other.fixed().head().distance(one.fixed().head()) >= DISTINCT);
+            if (apart && chosen.size() < MOST) {
+                chosen.add(new Proposal(one.fixed(), reason(one.fixed())));
+            }
+        }
+        return chosen;
+    }
+
+    /** All places of a piece where some fastener does, best first; at each at its best angle. */
+    List<Fixed> all(int piece) {
+        List<Candidate> found = candidates(piece);
+        found.sort(BEST);
+        List<Fixed> all = new ArrayList<>();
+        for (Candidate one : found) {
+            boolean apart = all.stream()
+                    .noneMatch(other -> other.head().distance(one.fixed().head()) <= Tolerance.TOUCHING);
+            if (apart) {
+                all.add(one.fixed());
+            }
+        }
+        return all;
+    }
+
+    private List<Candidate> candidates(int piece) {
         List<Candidate> found = new ArrayList<>();
         for (Stroke stroke : timber.body(piece).outline().strokes()) {
             int spots = (int)
@@ -90,16 +124,7 @@ final class Proposals {
                 }
             }
         }
-        found.sort(BEST);
-        List<Proposal> chosen = new ArrayList<>();
-        for (Candidate one : found) {
-            boolean apart = chosen.stream()
-                    .allMatch(other -> other.fixed().head().distance(one.fixed().head()) >= DISTINCT);
-            if (apart && chosen.size() < MOST) {
-                chosen.add(new Proposal(one.fixed(), reason(one.fixed())));
-            }
-        }
-        return chosen;
+        return found;
     }
 
     private Optional<Candidate> candidate(Spot spot, Hiding hiding, double angle) {
@@ -182,21 +207,24 @@ final class Proposals {
                 Optional.of(new Rule.Level(spot.at().y(), Optional.of(Axis.UP), mark)),
                 angle,
                 FasteningReader.USUAL_SPACING,
+                0,
                 1,
                 Optional.empty(),
                 mark);
     }
 
-    private String reason(Fixed fixed) {
-        String held =
-                fixed.beyond().stream().map(grip -> timber.quoted(grip.body())).collect(Collectors.joining(" and "));
-        String bite = Wording.least(fixed.beyond().stream()
+    private Phrase reason(Fixed fixed) {
+        List<String> held =
+                fixed.beyond().stream().map(grip -> timber.quoted(grip.body())).toList();
+        double bite = fixed.beyond().stream()
                 .mapToDouble(grip -> fixed.drive().in(grip.body()))
-                .sum());
-        String pin = fixed.fastening().use().fastener().headless() ? "; a headless pin, so glue it too" : "";
-        String thrice = fixed.check(Check.Rule.THRICE_THE_PIECE).orElseThrow().met()
-                ? ""
-                : "; under 3 times the piece, for no longer one fits";
-        return "bites " + bite + " in " + held + "; " + Wording.hiding(fixed.hiding(), timber) + pin + thrice;
+                .sum();
+        boolean thrice = fixed.check(Check.Rule.THRICE_THE_PIECE).orElseThrow().met();
+        return Phrase.of("bites {bite} in {held}; {hiding}{pin}{thrice}")
+                .with("bite", Figure.atMost(bite))
+                .with("held", Listing.names(held))
+                .with("hiding", Wording.hiding(fixed.hiding(), timber))
+                .with("pin", fixed.fastening().use().fastener().headless() ? "; a headless pin, so glue it too" : "")
+                .with("thrice", thrice ? "" : "; under 3 times the piece, for no longer one fits");
     }
 }

@@ -23,8 +23,8 @@ final class Shots {
     /** Shares of a crossing at which the wood beside the nail is measured; its ends lie in the faces themselves. */
     private static final List<Double> STATIONS = List.of(0.1, 0.3, 0.5, 0.7, 0.9);
 
-    /** A measure across a body goes on this far, in: beyond any piece. */
-    private static final double ACROSS = 256;
+    /** A measure across a body goes on this far, in: nobody asks whether more wood than that stands beside a nail. */
+    private static final double ACROSS = 6;
 
     private final Timber timber;
 
@@ -162,17 +162,17 @@ final class Shots {
 
     /**
      * Least wood to either side of a nail in any of the pieces that it crosses, the faces by which it goes in and out
-     * not counted. Measured at several depths, from the nail to the nearest place of each face that lies beside it.
+     * not counted; nothing where no face lies beside it. Measured at several depths, from the nail to the nearest place of
+     * each face that lies beside it.
      */
     OptionalDouble edge(Drive drive) {
-        OptionalDouble least = OptionalDouble.empty();
+        double least = ACROSS;
         for (Crossing crossing : drive.crossings()) {
             if (crossing.holds()) {
-                double here = edge(drive, crossing);
-                least = OptionalDouble.of(Math.min(here, least.orElse(here)));
+                least = Math.min(least, edge(drive, crossing));
             }
         }
-        return least;
+        return least < ACROSS ? OptionalDouble.of(least) : OptionalDouble.empty();
     }
 
     private double edge(Drive drive, Crossing crossing) {
@@ -211,6 +211,17 @@ final class Shots {
         return first.filter(beside::contains)
                 .map(stroke -> stroke.segment().distance(across.from()))
                 .orElse(ACROSS);
+    }
+
+    /** How far the point could go on before it meets air, at most so far: bodies that follow each other count together. */
+    double ahead(Drive drive, double most, int step) {
+        Drive longer = follow(drive.head(), drive.way(), drive.length() + most, step);
+        double to = drive.length();
+        for (Crossing crossing : longer.crossings()) {
+            boolean goesOn = crossing.from() <= to + Tolerance.TOUCHING && crossing.to() > to;
+            to = goesOn && crossing.stuff() != Stuff.AIR ? crossing.to() : to;
+        }
+        return Math.min(most, to - drive.length());
     }
 
     /** How far the point could go on along the nail before it comes out of what it ends in; absent in the open. */

@@ -13,9 +13,8 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
-import buildup.shared.notice.Notice;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -57,7 +56,7 @@ final class Spots {
             if (off <= OFF) {
                 return Optional.of(spot);
             }
-            say(fastening, off, asked, "Give its height or its projection alone: the other is found on the face.");
+            say(fastening, off, asked, FixingNotices.ONE_COORDINATE);
             return Optional.empty();
         }
         Axis given = up.isPresent() ? Axis.UP : Axis.OUT;
@@ -70,7 +69,11 @@ final class Spots {
             Point asked = given == Axis.UP
                     ? new Point(outline.box().face(), at)
                     : new Point(at, outline.box().top());
-            say(fastening, off, asked, "It runs from " + print(low) + " to " + print(high) + ".");
+            say(
+                    fastening,
+                    off,
+                    asked,
+                    FixingNotices.RUNS.with("low", Figure.length(low)).with("high", Figure.length(high)));
         }
         return spot;
     }
@@ -92,19 +95,15 @@ final class Spots {
         return at + byEdge.offset();
     }
 
-    private void say(Fastening fastening, double off, Point asked, String cure) {
-        notices.add(Notice.problem(
-                        "nail-off-its-piece",
-                        Wording.label(fastening) + " is " + print(off) + " off '" + fastening.piece() + "', at "
-                                + print(asked.x()) + " out, " + print(asked.y()) + " up.")
+    private void say(Fastening fastening, double off, Point asked, Phrase cure) {
+        notices.add(FixingNotices.OFF_ITS_PIECE
+                .with("nail", Wording.label(fastening))
+                .with("out", Figure.length(asked.x()))
+                .with("up", Figure.length(asked.y()))
                 .at(fastening.mark())
                 .of(fastening.piece())
-                .amount(Length.inches(off))
+                .amount(Figure.length(off))
                 .cure(cure));
-    }
-
-    private static String print(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
     }
 
     /** The place at a height on the face farthest into the room; at a projection, on the room side, else on top. */

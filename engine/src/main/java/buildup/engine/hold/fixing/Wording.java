@@ -1,11 +1,11 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.fastener.Fastener;
-import buildup.engine.hold.fixing.Hiding.Grade;
-import buildup.shared.length.Length;
-import buildup.shared.length.LengthPrinter;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
 
-/** Nails in words. A bite rounds down and what is needed rounds up: the safe side. */
+/** Nails in words. */
 final class Wording {
     /** The names that fastenings without one are given. */
     private static final String BY_NUMBER = "(?:nail|screw) \\d+";
@@ -13,15 +13,24 @@ final class Wording {
     private Wording() {}
 
     /** At the beginning of a sentence: {@code Nail 4 (15 ga x 2)}, or {@code 'top row' (15 ga x 2)}. */
-    static String label(Fastening fastening) {
-        return begin(within(fastening));
+    static Phrase label(Fastening fastening) {
+        return called(begin(named(fastening)), fastening);
     }
 
     /** Within a sentence. */
-    static String within(Fastening fastening) {
+    static Phrase within(Fastening fastening) {
+        return called(named(fastening), fastening);
+    }
+
+    private static Phrase called(String name, Fastening fastening) {
+        return Phrase.of("{name} ({use})")
+                .with("name", name)
+                .with("use", fastening.use().phrase());
+    }
+
+    private static String named(Fastening fastening) {
         String name = fastening.name();
-        return (name.matches(BY_NUMBER) ? name : "'" + name + "'") + " ("
-                + fastening.use().call() + ")";
+        return name.matches(BY_NUMBER) ? name : "'" + name + "'";
     }
 
     static String begin(String words) {
@@ -32,39 +41,28 @@ final class Wording {
         return use.fastener().kind() == Fastener.Kind.NAIL ? "nail" : "screw";
     }
 
-    static String least(double inches) {
-        return LengthPrinter.sixteenths(LengthPrinter.roundDown(Length.inches(inches), 16));
-    }
-
-    static String most(double inches) {
-        return LengthPrinter.sixteenths(LengthPrinter.roundUp(Length.inches(inches), 16));
-    }
-
-    static String near(double inches) {
-        return LengthPrinter.sixteenths(Length.inches(inches));
-    }
-
-    static String angle(double degrees) {
-        String written = LengthPrinter.decimals(Length.inches(Math.abs(degrees)), 1);
-        return (written.endsWith(".0") ? written.substring(0, written.length() - 2) : written) + "°";
+    static Figure angle(double degrees) {
+        boolean whole = Math.abs(degrees - Math.rint(degrees)) < 0.05;
+        return Figure.angle(Math.abs(degrees)).rounded(Rounding.decimals(whole ? 0 : 1));
     }
 
     /** Up or down; on a level face toward the wall or away from it. */
-    static String tilt(Spot spot, double degrees) {
+    static Phrase tilt(Spot spot, double degrees) {
         boolean level = Math.abs(spot.inward().x()) <= Math.abs(spot.inward().y());
         String way = level ? degrees > 0 ? "toward the wall" : "toward the room" : degrees > 0 ? "up" : "down";
-        return way + " " + angle(degrees);
+        return Phrase.of("{way} {angle}").with("way", way).with("angle", angle(degrees));
     }
 
-    static String hiding(Hiding hiding, Timber timber) {
-        return hiding.grade() == Grade.COVERED
-                ? "covered later by " + timber.quoted(hiding.coveredBy().orElseThrow())
-                : switch (hiding.grade()) {
-                    case COVERED, BEHIND -> "off the room side";
-                    case QUIRK -> "in the quirk";
-                    case UNSEEN -> "no eye sees it";
-                    case SHADOW -> "in shadow";
-                    case SHOWS -> "shows: set it and fill";
-                };
+    static Phrase hiding(Hiding hiding, Timber timber) {
+        return switch (hiding.grade()) {
+            case COVERED ->
+                Phrase.of("covered later by {body}")
+                        .with("body", timber.quoted(hiding.coveredBy().orElseThrow()));
+            case BEHIND -> Phrase.of("off the room side");
+            case QUIRK -> Phrase.of("in the quirk");
+            case UNSEEN -> Phrase.of("no eye sees it");
+            case SHADOW -> Phrase.of("in shadow");
+            case SHOWS -> Phrase.of("shows: set it and fill");
+        };
     }
 }

@@ -38,7 +38,7 @@ final class Model {
         Model model = new Model(section, friction, List.of());
         List<Force> forces = new ArrayList<>();
         section.contacts().forEach(contact -> model.pushes(contact, 0, forces));
-        ties.forEach(tie -> tie(tie, forces));
+        ties.forEach(tie -> forces.addAll(forces(tie)));
         model.pieces()
                 .filter(piece -> saidToBeFixed(section, piece))
                 .forEach(piece ->
@@ -162,18 +162,31 @@ final class Model {
                 Force.push(name, on, against, at, way.minus(rub), gap));
     }
 
-    private static void tie(Tie tie, List<Force> out) {
+    /** What a fastener holds: along its axis, and across it either way. */
+    static List<Force> forces(Tie tie) {
         Point across = tie.axis().left();
-        out.add(Force.tie(tie, tie.pullMode(), tie.axis(), tie.pull()));
-        out.add(Force.tie(tie, Mode.SHEAR, across, tie.lateral()));
-        out.add(Force.tie(tie, Mode.SHEAR, across.times(-1), tie.lateral()));
+        return List.of(
+                Force.tie(tie, tie.pullMode(), tie.axis(), tie.pull()),
+                Force.tie(tie, Mode.SHEAR, across, tie.lateral()),
+                Force.tie(tie, Mode.SHEAR, across.times(-1), tie.lateral()));
     }
 
     /** The same with more fasteners. */
     Model with(List<Tie> ties) {
         List<Force> more = new ArrayList<>(forces);
-        ties.forEach(tie -> tie(tie, more));
+        ties.forEach(tie -> more.addAll(forces(tie)));
         return new Model(section, friction, more);
+    }
+
+    /** The same without one row of fasteners. */
+    Model without(String row) {
+        return new Model(
+                section,
+                friction,
+                forces.stream()
+                        .filter(force ->
+                                force.kind() != Force.Kind.TIE || !force.name().equals(row))
+                        .toList());
     }
 
     /** The same with the contacts that would come about once small gaps have closed. */

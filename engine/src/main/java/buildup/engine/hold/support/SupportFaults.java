@@ -1,10 +1,12 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.section.compose.Section;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Notice;
@@ -57,7 +59,34 @@ final class SupportFaults {
         Notice notice = balance.map(this::leans)
                 .orElseGet(() -> (support.whole().underLoad() ? SupportNotices.FALLS_UNDER_LOAD : SupportNotices.FALLS)
                         .with("motion", FallWords.of(section, motion)));
-        return about(notice, balance.map(Balance::piece).orElse(first.pieces().get(0)));
+        Notice told =
+                about(notice, balance.map(Balance::piece).orElse(first.pieces().get(0)));
+        return support.proposed().stream()
+                .filter(row -> first.pieces().contains(row.nail().piece()))
+                .findFirst()
+                .map(row -> told.cure(cure(row)))
+                .orElse(told);
+    }
+
+    /** A row that was tried in the whole stack. */
+    private Phrase cure(LeastRow row) {
+        Fixed nail = row.nail();
+        return Phrase.of((row.instead().isPresent() ? "In place of {instead} drive" : "Drive")
+                        + " {use} through {piece} at {out} out, {up} up{tilt}, every {spacing}: with that it stands.")
+                .with("instead", row.instead().map(name -> "'" + name + "'").orElse(""))
+                .with("use", nail.fastening().use().phrase())
+                .with("piece", section.name(nail.piece()))
+                .with("out", Figure.length(nail.head().x()))
+                .with("up", Figure.length(nail.head().y()))
+                .with("tilt", tilt(nail.fastening().angle()))
+                .with("spacing", Figure.length(row.spacing()));
+    }
+
+    private static Phrase tilt(double degrees) {
+        return Math.abs(degrees) < 0.5
+                ? Phrase.of("")
+                : Phrase.of(", angle {angle}")
+                        .with("angle", Figure.angle(degrees).rounded(Rounding.decimals(0)));
     }
 
     private Notice leans(Balance balance) {

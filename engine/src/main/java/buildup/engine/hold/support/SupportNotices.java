@@ -1,5 +1,6 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.fixing.FixingCodes;
 import buildup.engine.section.stack.StackNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.notice.Code;
@@ -36,14 +37,11 @@ final class SupportNotices {
     static final Kind GAP_CLOSES = Code.of("gap-that-closes", "The stack stands only once a small gap has closed.")
             .note("The stack stands once a gap has closed: {motion}.", "Shim the gap, or move the pieces to touch.");
 
-    private static final Code SHORT = Code.of(
-            "nail-too-short", "A fastening has less bite than it needs; or no fastening holds a group that leans.");
-
     /**
      * {@code use}: the fastening; {@code group}, {@code far}: what leans, and what it bites in; {@code may}, {@code needs};
      * {@code bite}, {@code forPull}, {@code byRule}.
      */
-    static final Kind HOLDS_TOO_LITTLE = SHORT.problem(
+    static final Kind HOLDS_TOO_LITTLE = FixingCodes.TOO_SHORT.problem(
             "'{fastening}' may hold {may}; {group} {need} {needs}. It has {bite} in the {far}: {forPull}, the rule for its"
                     + " kind {byRule}.",
             "");

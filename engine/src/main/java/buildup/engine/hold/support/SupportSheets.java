@@ -281,6 +281,8 @@ public final class SupportSheets {
                         support.proposed())
                 .name("piece", "piece", row -> section.name(row.nail().piece()))
                 .words("use", "use", row -> row.nail().fastening().use().call())
+                .json()
+                .saying("called", "use", row -> row.nail().fastening().use().phrase())
                 .length("out", "out", row -> row.nail().head().x())
                 .length("up", "up", row -> row.nail().head().y())
                 .measure(
@@ -290,7 +292,8 @@ public final class SupportSheets {
                         Rounding.decimals(0),
                         row -> row.nail().fastening().angle())
                 .length("spacing", "every", LeastRow::spacing)
-                .measure("needsPerFoot", "needs a foot", Quantity.TIMES, Rounding.decimals(2), LeastRow::needed)
+                .measure("needsPerFoot", "needs a foot", Quantity.COUNT, Rounding.decimals(2), LeastRow::needed)
+                .json()
                 .measure("pull", "may pull", Quantity.LINE_FORCE, LeastRow::pull)
                 .measure("across", "across", Quantity.LINE_FORCE, LeastRow::across)
                 .wordsIf("instead", "in place of", LeastRow::instead)

@@ -1,5 +1,7 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.support.Balance.Keeper;
 import buildup.engine.hold.support.Balance.Kept;
 import buildup.engine.hold.support.Governs.Mode;
@@ -55,14 +57,45 @@ public final class Supports {
      * The same, with a proposal where it does not stand.
      *
      * @param wanted loads of the document
+     * @param given rows of fastenings of the document, where they have a place
+     * @param places where others could go
      * @param notices told what falls and why
      */
     public static Support of(
-            Section section, List<Loads.Wanted> wanted, List<Tie> ties, OptionalDouble friction, Notices notices) {
+            Section section,
+            List<Loads.Wanted> wanted,
+            List<Fixed> given,
+            OptionalDouble friction,
+            Places places,
+            Notices notices) {
         List<Load> loads = Loads.on(section, wanted, notices);
-        Support support = of(section, loads, ties, friction);
+        Supports asked = new Supports(section, loads, Ties.of(given), friction);
+        Support support = asked.proposed(asked.support(friction), given, places);
         SupportFaults.say(section, support, notices);
         return support;
+    }
+
+    /** The same of fasteners as statics sees them; nothing is proposed. */
+    static Support of(
+            Section section, List<Loads.Wanted> wanted, List<Tie> ties, OptionalDouble friction, Notices notices) {
+        Support support = of(section, Loads.on(section, wanted, notices), ties, friction);
+        SupportFaults.say(section, support, notices);
+        return support;
+    }
+
+    private Support proposed(Support support, List<Fixed> given, Places places) {
+        if (support.whole().answer() != Answer.NO) {
+            return support;
+        }
+        List<List<Weight>> sets = loads.isEmpty() ? List.of(own) : List.of(all, own);
+        Model touching = Model.whole(section, path, ties, friction);
+        List<LeastRow> rows = Stream.of(touching, touching.withGaps())
+                .map(model -> new LeastRows(model, sets, given, places)
+                        .of(support.whole().falls()))
+                .filter(found -> !found.isEmpty())
+                .findFirst()
+                .orElse(List.of());
+        return support.with(rows);
     }
 
     private Support support(OptionalDouble rub) {

@@ -39,7 +39,7 @@ public final class Ties {
     }
 
     /** Where the nail first enters a body. */
-    private static Point entry(Fixed fixed, int body) {
+    static Point entry(Fixed fixed, int body) {
         double along = fixed.drive().crossings().stream()
                 .filter(crossing -> crossing.holds() && crossing.body().orElseThrow() == body)
                 .mapToDouble(Crossing::from)

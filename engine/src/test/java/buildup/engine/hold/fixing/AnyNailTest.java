@@ -36,6 +36,7 @@ class AnyNailTest {
                 Optional.of(new Rule.Level(at.y(), Optional.of(Axis.UP), MARK)),
                 angle,
                 16,
+                0,
                 1,
                 Optional.empty(),
                 MARK);

@@ -134,7 +134,7 @@ class FasteningsTest {
                                 + " at most 75°.",
                         "REFUSAL not-a-size - 19 A spacing of 0 along the run fastens nothing. | Write it as 16.",
                         "REFUSAL not-a-number - 20 'none' is not how many nails go in at a place. | Write 1 to 20.",
-                        "REFUSAL nail-before-its-piece - 21 'front' cannot be fastened after 'back': it is not up yet. |"
+                        "REFUSAL nail-before-its-piece front 21 'front' cannot be fastened after 'back': it is not up yet. |"
                                 + " Name 'front' or a later piece, or leave 'after:' out.",
                         "REFUSAL unknown-name - 22 No piece called 'stripe' to be fastened. | Did you mean strip?",
                         "REFUSAL unknown-key - 23 No key is called 'in' in 'fastenings.at'. | Known here: out, up.");

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.hold.fixing.Check.Rule;
 import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.List;
 import org.assertj.core.data.Offset;
@@ -62,7 +64,8 @@ class WorkedNailsTest {
     void the_leaning_load_asks_for_0_589_and_the_rule_for_0_864() {
         Fixed nail = D.nail(1);
         assertThat(nail.biteFor(D.body("wall"), 10.04)).hasValueCloseTo(0.589, within(0.0005));
-        assertThat(Wording.most(nail.biteFor(D.body("wall"), 10.04).orElseThrow()))
+        assertThat(FigurePrinter.INCHES.print(
+                        Figure.atLeast(nail.biteFor(D.body("wall"), 10.04).orElseThrow())))
                 .isEqualTo("5/8");
         Check twelve = nail.check(Rule.TWELVE_DIAMETERS).orElseThrow();
         assertThat(twelve.has()).isCloseTo(0.4375, NEAR);

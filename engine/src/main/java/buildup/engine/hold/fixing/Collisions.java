@@ -1,0 +1,129 @@
+package buildup.engine.hold.fixing;
+
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Two rows of nails that want the same place: their shanks cross in the section, and somewhere along the run both stand at
+ * the same place. Rows are taken to start together where none says where its first stands.
+ */
+final class Collisions {
+    /** Nails of two rows farther apart than this along the run pass each other, in: common practice, no source. */
+    private static final double PASS = 1.0 / 4;
+
+    /** So far along the run is looked, in. */
+    private static final double RUN = 240;
+
+    private Collisions() {}
+
+    static void say(List<Fixed> all, Notices notices) {
+        for (int i = 0; i < all.size(); i++) {
+            for (int j = i + 1; j < all.size(); j++) {
+                Fixed one = all.get(i);
+                Fixed other = all.get(j);
+                OptionalDouble along = along(one.fastening(), other.fastening());
+                if (along.isPresent() && near(one, other) < apart(one, other)) {
+                    notices.add(notice(one, other, along.getAsDouble(), all));
+                }
+            }
+        }
+    }
+
+    private static Notice notice(Fixed one, Fixed other, double along, List<Fixed> all) {
+        boolean heads = one.head().distance(other.head()) < headRadius(one) + headRadius(other);
+        Point at = heads ? one.head() : meeting(one, other);
+        Notice notice = (heads ? FixingNotices.ONE_HEAD : FixingNotices.NAILS_CROSS)
+                .with("nail", Wording.label(one.fastening()))
+                .with("other", Wording.within(other.fastening()))
+                .with("out", Figure.length(at.x()))
+                .with("up", Figure.length(at.y()))
+                .with("along", Figure.length(along))
+                .at(other.fastening().mark())
+                .of(other.fastening().piece());
+        OptionalDouble first = elsewhere(other, all);
+        return first.isPresent()
+                ? notice.cure(Phrase.of("Give {row} 'first: {first}'.")
+                        .with("row", "'" + other.fastening().name() + "'")
+                        .with("first", Figure.length(first.getAsDouble())))
+                : notice;
+    }
+
+    /** Where else along the run a row could start, so that it meets none of the others; tried. */
+    private static OptionalDouble elsewhere(Fixed row, List<Fixed> all) {
+        double spacing = row.fastening().spacing();
+        List<Fixed> others = all.stream()
+                .filter(other ->
+                        !other.fastening().mark().equals(row.fastening().mark()))
+                .toList();
+        for (double share : List.of(0.5, 0.25, 0.75, 0.125, 0.375)) {
+            Fastening moved = row.fastening().startedAt(spacing * share);
+            boolean free = others.stream()
+                    .filter(other -> near(row, other) < apart(row, other))
+                    .allMatch(other -> along(moved, other.fastening()).isEmpty());
+            if (free) {
+                return OptionalDouble.of(spacing * share);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** Where along the run two rows first stand at the same place. */
+    private static OptionalDouble along(Fastening one, Fastening other) {
+        for (double a = one.first(); a <= RUN; a += one.spacing()) {
+            double steps = Math.rint((a - other.first()) / other.spacing());
+            if (steps >= 0 && Math.abs(other.first() + steps * other.spacing() - a) < PASS) {
+                return OptionalDouble.of(a);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    private static double apart(Fixed one, Fixed other) {
+        return (diameter(one) + diameter(other)) / 2;
+    }
+
+    private static double diameter(Fixed fixed) {
+        return fixed.fastening().use().fastener().diameter().toInches();
+    }
+
+    private static double headRadius(Fixed fixed) {
+        return fixed.fastening().use().fastener().head().toInches() / 2;
+    }
+
+    /** How near the shanks come in the section. */
+    private static double near(Fixed one, Fixed other) {
+        Line a = new Line(one.head(), one.point());
+        Line b = new Line(other.head(), other.point());
+        if (crosses(a, b)) {
+            return 0;
+        }
+        return Math.min(
+                Math.min(a.distance(b.from()), a.distance(b.to())), Math.min(b.distance(a.from()), b.distance(a.to())));
+    }
+
+    private static boolean crosses(Line a, Line b) {
+        Point along = a.to().minus(a.from());
+        Point across = b.to().minus(b.from());
+        boolean parted = along.cross(b.from().minus(a.from())) * along.cross(b.to().minus(a.from())) < 0;
+        return parted && across.cross(a.from().minus(b.from())) * across.cross(a.to().minus(b.from())) < 0;
+    }
+
+    private static Point meeting(Fixed one, Fixed other) {
+        Line a = new Line(one.head(), one.point());
+        Line b = new Line(other.head(), other.point());
+        Point along = a.to().minus(a.from());
+        Point across = b.to().minus(b.from());
+        double turn = along.cross(across);
+        if (Math.abs(turn) <= 1e-9) {
+            return other.head();
+        }
+        double share = b.from().minus(a.from()).cross(across) / turn;
+        return a.from().plus(along.times(Math.max(0, Math.min(1, share))));
+    }
+}

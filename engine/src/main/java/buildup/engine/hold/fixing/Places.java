@@ -1,0 +1,39 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.Catalog;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.look.sight.Sighting;
+import buildup.engine.section.compose.Section;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Where fastenings could go in a section; a search, run only when it is asked. */
+public final class Places {
+    private final Nailing nailing;
+    private final Proposals proposals;
+    private final Catalog catalog;
+
+    /** @param lights, sights answers about the same section; without any, nothing counts as dark or unseen */
+    public Places(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
+        this.nailing = new Nailing(section, lights, sights, catalog);
+        this.proposals = new Proposals(nailing, catalog.fasteners());
+        this.catalog = catalog;
+    }
+
+    /** Places of one piece where a fastener of the catalog is sound, best first. */
+    public List<Fixed> of(int piece) {
+        return proposals.all(piece);
+    }
+
+    /** What could be driven in place of a row, at the same spot: fasteners of the catalog that are sound there. */
+    public Stream<Fixed> instead(Fixed row) {
+        Spot spot = Spot.nearest(row.piece(), nailing.timber().body(row.piece()).outline(), row.head());
+        double thickness = row.drive().in(row.piece());
+        return catalog.fasteners().stream()
+                .filter(fastener -> !Proposals.splits(fastener, thickness))
+                .flatMap(fastener -> fastener.cuts().stream())
+                .filter(cut -> !cut.call().equals(row.fastening().use().call()))
+                .map(cut -> nailing.fixed(spot, row.fastening().with(cut), row.after()))
+                .filter(Fixed::sound);
+    }
+}

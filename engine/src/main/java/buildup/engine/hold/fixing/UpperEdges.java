@@ -1,0 +1,139 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.Catalog;
+import buildup.engine.section.compose.Body;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Stroke;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Looks whether sprung moldings, which stand on two edges, can be held and are held at the upper one. */
+final class UpperEdges {
+    /** A back that leans less than this, or more than the rest of a right angle, is no sprung one, degrees. */
+    private static final double LEAST_SPRING = 15;
+
+    /** Where along the back, from its foot, the upper edge is looked for. */
+    private static final List<Double> UPPER = List.of(0.6, 0.7, 0.8, 0.9);
+
+    /** More air than this between back and block holds nothing, in; as much wood is wanted behind it. */
+    private static final double MOST_AIR = 1.0 / 4;
+
+    private static final double LEAST_WOOD = 1.0 / 2;
+
+    private final Nailing nailing;
+    private final Timber timber;
+    private final Cures cures;
+    private final List<Fixed> fixed;
+    private final Notices notices;
+
+    private UpperEdges(Nailing nailing, Catalog catalog, List<Fixed> fixed, Notices notices) {
+        this.nailing = nailing;
+        this.timber = nailing.timber();
+        this.cures = new Cures(nailing, catalog);
+        this.fixed = fixed;
+        this.notices = notices;
+    }
+
+    static void say(Nailing nailing, Catalog catalog, List<Fixed> fixed, Notices notices) {
+        UpperEdges edges = new UpperEdges(nailing, catalog, fixed, notices);
+        for (int piece = 0; piece < nailing.timber().count(); piece++) {
+            int number = piece;
+            sprungBack(nailing.timber().body(piece)).ifPresent(back -> edges.say(number, back));
+        }
+    }
+
+    /** The back of a sprung molding, from its foot up; nothing when the piece is none. */
+    private static Optional<Line> sprungBack(Body body) {
+        if (!body.trim()
+                || body.placed().orElseThrow().piece().stock().downIsNarrow().isEmpty()) {
+            return Optional.empty();
+        }
+        return body.outline().strokes().stream()
+                .filter(stroke -> stroke.member().equals("back"))
+                .map(Stroke::segment)
+                .filter(Line.class::isInstance)
+                .map(Line.class::cast)
+                .max(Comparator.comparingDouble(Line::length))
+                .map(line -> line.from().y() < line.to().y() ? line : line.reversed())
+                .filter(line -> spring(line) >= LEAST_SPRING && spring(line) <= 90 - LEAST_SPRING);
+    }
+
+    /** Degrees off plumb. */
+    private static double spring(Line back) {
+        Point way = back.direction(0);
+        return Math.toDegrees(Math.atan2(Math.abs(way.x()), Math.abs(way.y())));
+    }
+
+    private void say(int piece, Line back) {
+        if (driven(piece, back)) {
+            return;
+        }
+        Optional<Integer> behind = behind(piece, back);
+        boolean given = fixed.stream().anyMatch(nail -> nail.piece() == piece);
+        if (behind.isEmpty()) {
+            add(FixingNotices.UPPER_EDGE.with("block", block(piece, back)), piece);
+        } else if (given) {
+            add(FixingNotices.UPPER_EDGE_LOOSE.with("body", timber.quoted(behind.get())), piece);
+        }
+    }
+
+    /** Whether some row crosses from or into the piece in its upper half. */
+    private boolean driven(int piece, Line back) {
+        Point middle = back.at(0.5);
+        return fixed.stream()
+                .filter(nail -> nail.joints().stream()
+                        .anyMatch(joint -> joint.pull() > 0 && (joint.near() == piece || joint.far() == piece)))
+                .flatMap(nail -> nail.drive().crossings().stream()
+                        .filter(crossing -> crossing.body().orElse(-1) == piece)
+                        .map(crossing -> nail.drive().at((crossing.from() + crossing.to()) / 2)))
+                .anyMatch(place -> place.minus(middle).dot(back.direction(0)) > 0);
+    }
+
+    /** The body that a nail square through the upper part of the back would bite in. */
+    private Optional<Integer> behind(int piece, Line back) {
+        Point toWall = back.direction(0).left();
+        return UPPER.stream()
+                .flatMap(share -> {
+                    // from the air before the face: the nail meets the piece first
+                    Drive drive = nailing.shots()
+                            .follow(
+                                    back.at(share).minus(toWall.times(FRONT)),
+                                    toWall,
+                                    FRONT + MOST_AIR + LEAST_WOOD,
+                                    timber.count());
+                    return drive.crossings().stream()
+                            .filter(crossing -> crossing.holds()
+                                    && crossing.body().orElseThrow() != piece
+                                    && crossing.from() >= FRONT
+                                    && crossing.from() <= FRONT + MOST_AIR
+                                    && crossing.length() >= LEAST_WOOD - MOST_AIR)
+                            .map(crossing -> crossing.body().orElseThrow());
+                })
+                .findFirst();
+    }
+
+    private static final double FRONT = 4;
+
+    /** The block that would serve: in the corner of the hollow behind, its face as steep as the back. */
+    private Phrase block(int piece, Line back) {
+        Point inside = back.at(0.75).plus(back.direction(0).left().times(MOST_AIR));
+        Optional<List<Double>> legs = nailing.shots().hollow(inside).flatMap(hollow -> cures.wedge(hollow, piece));
+        Phrase phrase = legs.map(sizes -> FixingNotices.BLOCK_WITH_SIZE
+                        .with("height", Figure.atMost(sizes.get(0)))
+                        .with("width", Figure.atMost(sizes.get(1))))
+                .orElse(FixingNotices.BLOCK);
+        return phrase.with("bevel", Figure.angle(spring(back)).rounded(Rounding.decimals(1)));
+    }
+
+    private void add(Notice notice, int piece) {
+        notices.add(notice.of(timber.body(piece).name())
+                .at(timber.body(piece).placed().orElseThrow().piece().mark()));
+    }
+}

@@ -1,0 +1,162 @@
+package buildup.engine.hold.support;
+
+import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.fixing.Joint;
+import buildup.engine.hold.fixing.Places;
+import buildup.engine.hold.support.Mechanism.Movement;
+import buildup.engine.hold.support.Model.Weight;
+import buildup.engine.section.compose.Section;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+
+/** Looks for the least row of fastenings with which what falls stands. Each is tried in the whole stack. */
+final class LeastRows {
+    /** Spacings that are proposed, in: common practice, no source. */
+    private static final List<Double> SPACINGS = List.of(16.0, 12.0, 8.0, 6.0, 4.0);
+
+    /** Of the places that look best so many are tried. */
+    private static final int TRIED = 6;
+
+    private final Section section;
+    private final Model model;
+    private final List<List<Weight>> weights;
+    private final List<Fixed> given;
+    private final Places places;
+
+    /**
+     * @param model that falls
+     * @param weights each set under which it is to stand
+     * @param given the rows of the document
+     */
+    LeastRows(Model model, List<List<Weight>> weights, List<Fixed> given, Places places) {
+        this.section = model.section();
+        this.model = model;
+        this.weights = weights;
+        this.given = given;
+        this.places = places;
+    }
+
+    /** One row for each fall, in their order; none when no row of this kind would do. */
+    List<LeastRow> of(List<Fall> falls) {
+        List<LeastRow> rows = new ArrayList<>();
+        Model built = model;
+        for (int i = 0; i < falls.size(); i++) {
+            Model rest = built;
+            for (Fall later : falls.subList(i + 1, falls.size())) {
+                rest = Falls.held(rest, later.first());
+            }
+            if (!falls(rest)) {
+                continue;
+            }
+            Optional<LeastRow> row = row(rest, falls.get(i));
+            if (row.isEmpty()) {
+                return List.of();
+            }
+            rows.add(row.get());
+            built = with(built, row.get());
+        }
+        return falls(built) ? List.of() : rows;
+    }
+
+    private boolean falls(Model tried) {
+        return weights.stream().anyMatch(set -> Mechanism.falls(tried, set));
+    }
+
+    private static Model with(Model before, LeastRow row) {
+        Model without = row.instead().map(before::without).orElse(before);
+        return without.with(ties(row.nail(), row.perFoot()));
+    }
+
+    /** A place, and the row that it would take the place of. */
+    private record Candidate(Fixed nail, Optional<String> instead) {}
+
+    private Optional<LeastRow> row(Model rest, Fall fall) {
+        List<Integer> pieces = fall.first().pieces();
+        Optional<List<Weight>> falls =
+                weights.stream().filter(set -> Mechanism.falls(rest, set)).findFirst();
+        Optional<Movement> movement = falls.flatMap(set -> Mechanism.falling(rest, set));
+        if (movement.isEmpty()) {
+            return Optional.empty();
+        }
+        // the work that the fall is scaled to
+        double all = falls.get().stream().mapToDouble(Weight::pounds).sum();
+        Stream<Candidate> added = pieces.stream()
+                .filter(piece -> section.body(piece).inStack())
+                .flatMap(piece -> places.of(piece).stream())
+                .map(nail -> new Candidate(nail, Optional.empty()));
+        Stream<Candidate> instead = given.stream()
+                .filter(row -> pieces.contains(row.piece()))
+                .flatMap(row -> places.instead(row)
+                        .map(nail ->
+                                new Candidate(nail, Optional.of(row.fastening().name()))));
+        return Stream.concat(instead, added)
+                .filter(candidate ->
+                        spacing(all / resists(movement.get(), candidate.nail())).isPresent())
+                .sorted(Comparator.comparingDouble(
+                                (Candidate candidate) -> -spacing(all / resists(movement.get(), candidate.nail()))
+                                        .orElseThrow())
+                        .thenComparing(candidate -> plainest(candidate.nail()))
+                        .thenComparing(candidate ->
+                                candidate.nail().fastening().use().fastener().diameter()))
+                .limit(TRIED)
+                .map(candidate -> tried(rest, candidate))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingDouble((LeastRow row) -> -row.spacing())
+                        .thenComparing(row -> plainest(row.nail()))
+                        .thenComparing(
+                                row -> row.nail().fastening().use().fastener().diameter()));
+    }
+
+    /** Square to the face comes first. */
+    private static double plainest(Fixed nail) {
+        return Math.abs(nail.fastening().angle());
+    }
+
+    /** The widest spacing that gives so many in a foot. */
+    private static Optional<Double> spacing(double perFoot) {
+        return SPACINGS.stream().filter(spacing -> 12 / spacing >= perFoot).findFirst();
+    }
+
+    /** What one nail in a foot would take of the fall: how far it gives, times what it holds. */
+    private static double resists(Movement movement, Fixed nail) {
+        return ties(nail, 1).stream()
+                .flatMap(tie -> Model.forces(tie).stream())
+                .mapToDouble(force -> force.most() * Math.max(0, -movement.parts(force)))
+                .sum();
+    }
+
+    private Optional<LeastRow> tried(Model rest, Candidate candidate) {
+        Model without = candidate.instead().map(rest::without).orElse(rest);
+        double needed = 0;
+        for (List<Weight> set : weights) {
+            OptionalDouble least = Equilibrium.least(without, set, ties(candidate.nail(), 1));
+            if (least.isEmpty()) {
+                return Optional.empty();
+            }
+            needed = Math.max(needed, least.getAsDouble());
+        }
+        double count = needed;
+        return spacing(count).map(spacing -> new LeastRow(candidate.nail(), spacing, count, candidate.instead()));
+    }
+
+    /** A row of so many in a foot of run. */
+    private static List<Tie> ties(Fixed nail, double perFoot) {
+        List<Tie> ties = new ArrayList<>();
+        for (Joint joint : nail.joints()) {
+            ties.add(new Tie(
+                    nail.fastening().name(),
+                    joint.near(),
+                    joint.far(),
+                    Ties.entry(nail, joint.far()),
+                    nail.way(),
+                    joint.withdrawal() * perFoot,
+                    joint.head() * perFoot,
+                    joint.lateral() * perFoot));
+        }
+        return ties;
+    }
+}
