@@ -69,8 +69,7 @@ class RandomEditsTest {
             "''",
             "x #y",
             "x#y",
-            "\u0007",
-            "\u2028");
+            "\u00A0");
 
     /** The value with the text in place of another. */
     @Test
