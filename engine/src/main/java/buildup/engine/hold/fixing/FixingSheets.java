@@ -119,6 +119,8 @@ public final class FixingSheets {
                 .words("use", "use", nail -> nail.fastening().use().call())
                 .json()
                 .saying("called", "use", nail -> nail.fastening().use().phrase())
+                .length("out", "at out", nail -> nail.head().x())
+                .text()
                 .length("up", "at up", nail -> nail.head().y())
                 .text()
                 .place(
