@@ -17,8 +17,7 @@ public final class Main {
      */
     public static void main(String[] args) {
         System.exit(Buildup.run(
-                Streams.of(System.in, new FileOutputStream(FileDescriptor.out), System.err, atTerminal()),
-                args));
+                Streams.of(System.in, new FileOutputStream(FileDescriptor.out), System.err, atTerminal()), args));
     }
 
     /** Whether somebody sits at a terminal: no input or output of the run goes to a file or to another program. */

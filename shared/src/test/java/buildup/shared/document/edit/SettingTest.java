@@ -100,8 +100,7 @@ class SettingTest {
 
     @Test
     void what_no_line_can_hold_is_escaped() {
-        Edited.of("a: 1\n", new Edit.Set("a", new Content.Text("one\n\ttwo ")))
-                .gives("a: \"one\\n\\ttwo \"\n");
+        Edited.of("a: 1\n", new Edit.Set("a", new Content.Text("one\n\ttwo "))).gives("a: \"one\\n\\ttwo \"\n");
         Edited.of("a: '1'\n", new Edit.Set("a", new Content.Text("it's"))).gives("a: 'it''s'\n");
         Edited.of("a: 1\n", new Edit.Set("a", new Content.Text(""))).gives("a: \"\"\n");
         Edited.of("a: 1\n", new Edit.Set("a", new Content.Text(" x "))).gives("a: \" x \"\n");
