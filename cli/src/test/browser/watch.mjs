@@ -85,7 +85,7 @@ async function keepsWhatTheUserChose(page) {
     await page.click('button[data-unit=mm]');
     await page.click('#a-step-3');
     writeFileSync(stack, original);
-    await untilChanged(page, 'reveal of fascia over soffit 19 mm -> 25.4 mm');
+    await untilChanged(page, 'reveal of fascia over soffit 19.1- -> 25.4 mm');
     assert.equal(await page.getAttribute('html', 'data-unit'), 'mm');
     assert.equal(await page.getAttribute('#a-step-3', 'aria-pressed'), 'true');
     await page.click('button[data-unit=in]');

@@ -54,11 +54,7 @@ public final class ComparisonText {
         Map<String, String> b = answers(comparison.b());
         Set<String> questions = new LinkedHashSet<>(a.keySet());
         questions.addAll(b.keySet());
-        text.append("WILL IT BE RIGHT?  A ")
-                .append(whole(comparison.a()))
-                .append("; B ")
-                .append(whole(comparison.b()))
-                .append('\n');
+        lines(text, "WILL IT BE RIGHT?  A " + whole(comparison.a()) + "; B " + whole(comparison.b()), HEAD_WIDTH, "");
         List<String> differing = new ArrayList<>();
         for (String question : questions) {
             String one = a.getOrDefault(question, "not asked");
@@ -70,7 +66,7 @@ public final class ComparisonText {
         lines(
                 text,
                 differing.isEmpty() ? "No row differs." : "Rows that differ: " + String.join("; ", differing) + ".",
-                TextReport.WIDTH,
+                HEAD_WIDTH,
                 " ");
     }
 

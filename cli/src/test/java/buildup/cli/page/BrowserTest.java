@@ -122,7 +122,7 @@ class BrowserTest {
     void it_prints_on_a_few_pages() throws Exception {
         check("on_paper", demo("cornice"), folder.resolve("paper.pdf"));
         OutsideTool.Run info = OutsideTool.run(folder, "pdfinfo", "paper.pdf");
-        assertThat(info.output()).contains("612 x 792 pts").containsPattern("Pages: +\\d\\n");
+        assertThat(info.output()).contains("612 x 792 pts").containsPattern("Pages: +1?\\d\\n");
     }
 
     private void check(String name, Path... files) throws IOException, InterruptedException {

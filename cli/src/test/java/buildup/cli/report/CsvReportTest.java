@@ -23,8 +23,8 @@ class CsvReportTest {
                 .startsWith("THE WHOLE STACK", "PIECES", "PIECES: bears on", "PIECES: backing to nail to")
                 .anyMatch(title -> title.startsWith("MEMBERS"))
                 .anyMatch(title -> title.startsWith("UNFINISHED WOOD SEEN"))
-                .endsWith("NOTICES", "NOTICES: figures of the sentence")
                 .doesNotHaveDuplicates();
+        assertThat(titles.contains("NOTICES")).isEqualTo(!json.get("notices").isEmpty());
         assertThat(json.get("voids")).isNotEmpty();
         assertThat(titles).contains("CLOSED VOIDS");
     }

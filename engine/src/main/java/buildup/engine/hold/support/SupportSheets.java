@@ -229,7 +229,7 @@ public final class SupportSheets {
     }
 
     private Sheet whole() {
-        return Sheet.single("support.whole", "THE WHOLE STACK", support.whole())
+        return Sheet.single("support.whole", "STANDING OF THE WHOLE STACK", support.whole())
                 .words("answer", "it", whole -> whole.answer().word())
                 .flag("stands", "stands", Whole::stands)
                 .measureIf("factor", "factor", Quantity.TIMES, Rounding.decimals(2), Whole::factor)

@@ -183,21 +183,6 @@ class RegionTest {
                         .contains("'slope' and 'lid' at"));
     }
 
-    @Test
-    void the_time_to_compose_grows_about_as_the_number_of_boards() {
-        for (String shape : new String[] {"column", "grid", "stairs"}) {
-            String few = touching(shape, 100);
-            String many = touching(shape, 500);
-            double least = Double.POSITIVE_INFINITY;
-            // the best of several: whatever else the machine does only adds
-            for (int round = 0; round < 7; round++) {
-                least = Math.min(least, seconds(many) / seconds(few));
-            }
-            // five times as many: 5 and a little for n log n, 25 for every board against every other
-            assertThat(least).as(shape).isLessThan(12);
-        }
-    }
-
     private static double seconds(String text) {
         long start = System.nanoTime();
         Bench.sound(text);
