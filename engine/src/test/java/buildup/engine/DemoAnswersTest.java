@@ -1,0 +1,53 @@
+package buildup.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.catalog.Catalog;
+import buildup.engine.judge.verdict.Ruling.Reply;
+import buildup.engine.room.sticks.Limit;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notices;
+import buildup.shared.sheet.Sheet;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every answer about the demos, asked through the front door alone. */
+class DemoAnswersTest {
+    private static Answer answer(String demo) throws IOException {
+        byte[] bytes = Files.readAllBytes(Path.of("../catalog/demo/reading-room-" + demo + ".yaml"));
+        return Answer.of(
+                DocumentReader.read(demo + ".yaml", bytes, new Notices()).orElseThrow(), Catalog.builtIn());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cornice", "case", "door-head", "mantel", "wainscot-cap"})
+    void every_sheet_of_a_demo_has_a_cell_for_every_column(String demo) throws IOException {
+        List<Sheet> sheets = Sheets.of(answer(demo).known().orElseThrow());
+        assertThat(sheets).hasSizeGreaterThan(15);
+        assertThat(sheets)
+                .allSatisfy(sheet -> assertThat(sheet.rows())
+                        .allSatisfy(row -> assertThat(row.cells()).hasSameSizeAs(sheet.columns())));
+        assertThat(sheets.stream().map(Sheet::key).filter(key -> !key.isEmpty()))
+                .doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"cornice", "case", "door-head", "mantel", "wainscot-cap"})
+    void a_row_says_no_exactly_where_a_problem_was_said(String demo) throws IOException {
+        Answer answer = answer(demo);
+        boolean problems = answer.notices().stream().anyMatch(notice -> notice.level() == Level.PROBLEM);
+        assertThat(answer.known().orElseThrow().verdict().count(Reply.NO) > 0).isEqualTo(problems);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"case"})
+    void a_demo_with_a_plan_is_cut_from_sticks(String demo) throws IOException {
+        Cuts cuts = Cuts.of(answer(demo), Limit.usual());
+        assertThat(cuts.known().orElseThrow().list()).isPresent();
+    }
+}
