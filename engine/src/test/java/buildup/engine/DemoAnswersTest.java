@@ -4,7 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
 import buildup.engine.judge.verdict.Ruling.Reply;
+import buildup.engine.mill.quote.Order;
+import buildup.engine.mill.quote.Quote;
+import buildup.engine.mill.quote.QuoteSheets;
+import buildup.engine.room.run.CutSheets;
+import buildup.engine.room.sticks.LengthSheets;
 import buildup.engine.room.sticks.Limit;
+import buildup.engine.room.sticks.StickSheets;
+import buildup.shared.document.Claims;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notices;
@@ -12,7 +19,10 @@ import buildup.shared.sheet.Sheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -48,6 +58,33 @@ class DemoAnswersTest {
     @ValueSource(strings = {"case"})
     void a_demo_with_a_plan_is_cut_from_sticks(String demo) throws IOException {
         Cuts cuts = Cuts.of(answer(demo), Limit.usual());
-        assertThat(cuts.known().orElseThrow().list()).isPresent();
+        Cuts.Known known = cuts.known().orElseThrow();
+        assertThat(known.list()).isPresent();
+        List<Sheet> sheets = new ArrayList<>(CutSheets.of(Optional.of(known.job()), known.covings()));
+        sheets.addAll(StickSheets.of(known.list()));
+        sheets.add(LengthSheets.cutList("case", known.list().orElseThrow()));
+        assertThat(sheets)
+                .allSatisfy(sheet -> assertThat(sheet.rows())
+                        .allSatisfy(row -> assertThat(row.cells()).hasSameSizeAs(sheet.columns())));
+    }
+
+    @Test
+    void the_order_of_the_demo_is_quoted_line_by_line() throws IOException {
+        byte[] bytes = Files.readAllBytes(Path.of("../catalog/demo/reading-room-order.yaml"));
+        Notices notices = new Notices();
+        Quote quote = Order.read(
+                        DocumentReader.read("order.yaml", bytes, notices).orElseThrow(),
+                        Catalog.builtIn(),
+                        new Claims(),
+                        notices)
+                .map(order -> Quote.of(order, Catalog.builtIn(), notices))
+                .orElseThrow();
+        List<Sheet> sheets = new ArrayList<>(QuoteSheets.of(Optional.of(quote)));
+        sheets.addAll(QuoteSheets.prices(quote));
+        sheets.add(QuoteSheets.items(Optional.of(quote)));
+        assertThat(sheets)
+                .isNotEmpty()
+                .allSatisfy(sheet -> assertThat(sheet.rows())
+                        .allSatisfy(row -> assertThat(row.cells()).hasSameSizeAs(sheet.columns())));
     }
 }
