@@ -54,7 +54,9 @@ public final class ComparisonText {
         Map<String, String> b = answers(comparison.b());
         Set<String> questions = new LinkedHashSet<>(a.keySet());
         questions.addAll(b.keySet());
-        lines(text, "WILL IT BE RIGHT?  A " + whole(comparison.a()) + "; B " + whole(comparison.b()), HEAD_WIDTH, "");
+        text.append("WILL IT BE RIGHT?\n");
+        lines(text, "A: " + whole(comparison.a()), HEAD_WIDTH, "  ");
+        lines(text, "B: " + whole(comparison.b()), HEAD_WIDTH, "  ");
         List<String> differing = new ArrayList<>();
         for (String question : questions) {
             String one = a.getOrDefault(question, "not asked");
@@ -67,7 +69,7 @@ public final class ComparisonText {
                 text,
                 differing.isEmpty() ? "No row differs." : "Rows that differ: " + String.join("; ", differing) + ".",
                 HEAD_WIDTH,
-                " ");
+                "  ");
     }
 
     private static Map<String, String> answers(Answer answer) {
