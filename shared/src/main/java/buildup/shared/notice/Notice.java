@@ -6,7 +6,6 @@ import buildup.shared.figure.Named;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Text;
 import buildup.shared.figure.Value;
-import buildup.shared.length.Length;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,39 +34,6 @@ public record Notice(
     /** Copies the list. */
     public Notice {
         values = List.copyOf(values);
-    }
-
-    /** A note in words of its own; callers are to name a kind. */
-    public static Notice note(String code, String message) {
-        return plain(Code.of(code, "").note(literal(message), ""));
-    }
-
-    /** A problem in words of its own; callers are to name a kind. */
-    public static Notice problem(String code, String message) {
-        return plain(Code.of(code, "").problem(literal(message), ""));
-    }
-
-    /** A refusal in words of its own; callers are to name a kind. */
-    public static Notice refusal(String code, String message) {
-        return plain(Code.of(code, "").refusal(literal(message), ""));
-    }
-
-    private static Notice plain(Kind kind) {
-        return kind.notice();
-    }
-
-    private static String literal(String message) {
-        return message.replace("{", "{{");
-    }
-
-    /** A cure in words of its own; callers are to name a kind. */
-    public Notice cure(String wayOut) {
-        return wayOut.isEmpty() ? this : cure(Phrase.plain(wayOut));
-    }
-
-    /** How much, as a length; callers are to give a figure. */
-    public Notice amount(Length howMuch) {
-        return amount(Figure.length(howMuch.toInches()));
     }
 
     /** How grave. */
