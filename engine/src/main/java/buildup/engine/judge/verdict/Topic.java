@@ -3,6 +3,7 @@ package buildup.engine.judge.verdict;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A question of the verdict, in the order in which a mistake hurts, and the codes of the notices that belong to it. */
 public enum Topic {
@@ -12,7 +13,6 @@ public enum Topic {
             "touches-on-a-corner-only",
             "load-beyond-the-stack",
             "load-too-much",
-            "leans",
             "tips",
             "gap-that-closes",
             "needs-holding",
@@ -29,10 +29,9 @@ public enum Topic {
             "nail-in-end-grain-or-near-an-edge",
             "no-published-value",
             "tool-cannot-reach",
-            "fastening-beside-its-piece",
             "nails-that-cross",
-            "head-pulls-through",
-            "upper-edge-not-held"),
+            "upper-edge-not-held",
+            "unknown-length"),
     /** Does it fit under the ceiling and within its projection? */
     FITS("too-tall", "projects-too-far", "outside-the-room"),
     /** Can the wood be had and joined? */
@@ -40,7 +39,7 @@ public enum Topic {
     /** Is raw wood or an open joint seen? */
     SEEN("nailer-shows", "open-joint", "trim-that-no-eye-sees"),
     /** Where do the shadows fall? */
-    LIGHT("impossible-light-or-eye", "no-shadow"),
+    LIGHT("impossible-light-or-eye"),
     /** Are the reveals those wanted? */
     REVEALS(),
     /** Can it be put up in this order? */
@@ -54,9 +53,19 @@ public enum Topic {
     /** Is it clear of fire? */
     FIRE(),
     /** Does it fit the room along the walls? */
-    ROOM("no-plan", "no-stock"),
+    ROOM(
+            "no-plan",
+            "no-stock",
+            "plan-does-not-close",
+            "return-longer-than-its-wall",
+            "returns-collide",
+            "self-return-shorter-than-its-thickness",
+            "grain-broken",
+            "longer-than-any-stick",
+            "too-little-stock",
+            "price-missing"),
     /** Can its profiles be made? */
-    MADE("undercut", "inside-corner-sharper-than-any-tool"),
+    MADE("undercut", "inside-corner", "thin-web", "kerf-through", "knife-too-wide", "profile-too-deep"),
     /** Does it meet what the document says it must? */
     MUST("must-not-met");
 
@@ -79,8 +88,8 @@ public enum Topic {
                 .orElse(WOOD);
     }
 
-    /** Whether a question is named for notices of that code. */
-    public static boolean knows(String code) {
-        return Arrays.stream(values()).anyMatch(topic -> topic.codes.contains(code));
+    /** Every code for which a question is named. */
+    public static Set<String> codes() {
+        return Arrays.stream(values()).flatMap(topic -> topic.codes.stream()).collect(Collectors.toUnmodifiableSet());
     }
 }
