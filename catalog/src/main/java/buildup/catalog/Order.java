@@ -6,6 +6,7 @@ import buildup.catalog.family.Family;
 import buildup.catalog.family.Shape;
 import buildup.catalog.words.Speaker;
 import buildup.profiles.Profile;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -112,9 +113,25 @@ record Order(String text, List<Length> sizes, LengthUnit unit, Mark mark, Speake
                                 .with("size", Sizes.figure(sizes.get(i))),
                         mark);
                 all = false;
+            } else if (sizes.get(i).toInches() < Tolerance.TOUCHING) {
+                speaker.say(
+                        CatalogNotices.TOO_THIN
+                                .with("which", names.get(i))
+                                .with("call", text)
+                                .with("size", thin(sizes.get(i).toInches()))
+                                .with(
+                                        "least",
+                                        thin(Tolerance.TOUCHING)
+                                                .rounded(Rounding.decimals(3).to(Rounding.Side.UP))),
+                        mark);
+                all = false;
             }
         }
         return all;
+    }
+
+    private static Figure thin(double inches) {
+        return Figure.length(inches).rounded(Rounding.decimals(6));
     }
 
     private void tooLarge(Family family, Length size) {

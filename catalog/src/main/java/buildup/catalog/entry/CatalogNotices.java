@@ -107,6 +107,8 @@ public final class CatalogNotices {
     public static final Kind NOT_SOLD = UNKNOWN_LENGTH.problem("'{fastener}' is not sold {amount} long.", "{sold}");
     public static final Kind NOTHING_LEFT =
             THICKNESS_ZERO_OR_NEGATIVE.refusal("The {which} of '{call}' is {size}.", "Give it more than nothing.");
+    public static final Kind TOO_THIN = THICKNESS_ZERO_OR_NEGATIVE.refusal(
+            "The {which} of '{call}' is {size}: no wood is so thin.", "Give it {least} or more.");
     public static final Kind LARGE_METRIC_MOLDING = MM_READ_AS_INCHES.problem(
             "A {kind} of {amount}: no molding is so large.", "Check the figure and its unit.");
     public static final Kind LARGE_MOLDING = MM_READ_AS_INCHES.problem(

@@ -14,6 +14,7 @@ import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Mark;
 import java.util.List;
 import java.util.Optional;
@@ -35,9 +36,15 @@ final class OutlineCheck {
                 .max()
                 .orElse(0);
         boolean sound = true;
+        Box box = Box.around(walk.stream().map(stroke -> stroke.segment().box()).toList());
+        double across = Math.min(box.width(), box.height());
         List<Fault> faults = Soundness.faults(walk);
         if (face <= Tolerance.COINCIDENT && !faults.contains(new NoArea())) {
             speaker.say(WordNotices.MIRRORED.notice(), whole);
+            sound = false;
+        }
+        if (across < Tolerance.TOUCHING && !faults.contains(new NoArea())) {
+            speaker.say(WordNotices.TOO_THIN.with("size", Figure.length(across).rounded(Rounding.decimals(6))), whole);
             sound = false;
         }
         for (Fault fault : faults) {

@@ -22,6 +22,8 @@ public final class WordNotices {
             OutlineCodes.NO_AREA.refusal("No words are given, so nothing is drawn.", "Begin with 'out'.");
     static final Kind NO_AREA =
             OutlineCodes.NO_AREA.refusal("The outline closes no area.", "Go out and up before it closes.");
+    static final Kind TOO_THIN = OutlineCodes.NO_AREA.refusal(
+            "The outline is {size} across: no wood is so thin.", "Look at its sizes and their unit.");
     static final Kind MIRRORED =
             OutlineCodes.MIRRORED.refusal("The back of this profile is on the room side.", "Say out for in.");
     static final Kind TURNED_ROUND = OutlineCodes.CLOCKWISE.note(

@@ -11,6 +11,8 @@ import buildup.shared.notice.Kind;
 final class CommandNotices {
     private static final Code UNKNOWN_FORMAT =
             Code.of("unknown-format", "The name of a picture does not say in which format it is to be written.");
+    private static final Code PICTURE_TOO_LARGE =
+            Code.of("picture-too-large", "A picture of dots would hold more of them than can be shown.");
     private static final Code ENDED_BY_TIME =
             Code.of("ended-by-time", "A search was ended by its time, and may end elsewhere the next time.");
     private static final Code NO_PROFILE =
@@ -27,6 +29,10 @@ final class CommandNotices {
 
     static final Kind NO_PICTURE_ENDING = UNKNOWN_FORMAT.refusal(
             "The ending of {file} names no kind of picture.", "Let it end in .svg, .png, .pdf or .dxf, or give --to.");
+
+    static final Kind MANY_PIXELS = PICTURE_TOO_LARGE.refusal(
+            "The picture would hold {pixels} million pixels; a PNG holds at most {most} million.",
+            "Take svg or pdf, or look at the sizes and their unit.");
 
     static final Kind UNUSABLE_NAME = DocumentCodes.UNUSABLE_NAME.refusal(
             "'{name}' cannot name a profile.", "Take small letters, digits and hyphens.");

@@ -25,6 +25,7 @@ import buildup.engine.Question;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.room.sticks.Limit;
 import buildup.engine.section.stack.Light;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.Angle;
 import buildup.shared.notice.Notices;
 import java.nio.file.Path;
@@ -124,9 +125,21 @@ final class DrawCommand implements Callable<Integer> {
         };
     }
 
+    private static boolean fits(Scene scene, Notices notices) {
+        double pixels = scene.width() * PNG_DOTS_PER_INCH * scene.height() * PNG_DOTS_PER_INCH;
+        if (pixels <= PngWriter.MOST_PIXELS) {
+            return true;
+        }
+        notices.add(CommandNotices.MANY_PIXELS
+                .with("pixels", Figure.count((long) Math.ceil(pixels / 1_000_000)))
+                .with("most", Figure.count(PngWriter.MOST_PIXELS / 1_000_000)));
+        return false;
+    }
+
     private void draw(Answer answer, Answers known, Format wanted, List<Path> inputs, Notices notices) {
         ShippedFont font = ShippedFont.load();
         scene(answer, known, font, notices)
+                .filter(scene -> wanted != Format.png || fits(scene, notices))
                 .map(scene -> switch (wanted) {
                     case svg -> SvgWriter.write(scene, answer.unit());
                     case dxf -> DxfWriter.write(scene);

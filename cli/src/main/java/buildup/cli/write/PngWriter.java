@@ -12,6 +12,9 @@ import org.apache.batik.transcoder.image.PNGTranscoder;
 
 /** Writes a scene as PNG on white. Letters are drawn from the shipped font's outlines, whatever is installed. */
 public final class PngWriter {
+    /** A larger picture takes more memory than a small machine has, and no viewer shows it whole. */
+    public static final int MOST_PIXELS = 60_000_000;
+
     private static final double MILLIMETRES_PER_INCH = 25.4;
 
     private PngWriter() {}

@@ -117,7 +117,7 @@ public final class StickSearch {
             steps = tree.steps();
             if (looked) {
                 least = Math.min(cost, bins.roundedUp(target + 1));
-            } else if (cheapest) {
+            } else if (cheapest || tree.tooDeep()) {
                 break;
             }
             within = Math.max(bins.samePrice(least), within + wider);

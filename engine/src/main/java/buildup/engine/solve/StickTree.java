@@ -22,6 +22,14 @@ final class StickTree {
 
     private static final long STEPS_BETWEEN_LOOKS = 1 << 14;
 
+    /** Calls within calls, which have to fit into the memory that a thread has for them, whatever the job. */
+    private static final int MOST_CALLS = 4_000;
+
+    /** Calls for a stick that is filled from a list, and those for one that is filled by a walk besides one for each type. */
+    private static final int CALLS_OF_A_STICK = 3;
+
+    private static final int CALLS_OF_A_WALK = 8;
+
     private static final class Stopped extends RuntimeException {
         private static final long serialVersionUID = 1;
 
@@ -44,6 +52,8 @@ final class StickTree {
     private long bestCost;
     private long cost;
     private long steps;
+    private int calls;
+    private boolean tooDeep;
 
     /**
      * @param before steps that were taken before
@@ -73,6 +83,11 @@ final class StickTree {
         return steps;
     }
 
+    /** Whether a search ended because a plan has more sticks than can be followed. */
+    boolean tooDeep() {
+        return tooDeep;
+    }
+
     /**
      * Looks for plans that cost at most so much, and less than the best known.
      *
@@ -85,6 +100,7 @@ final class StickTree {
         failed.clear();
         chosen.clear();
         cost = 0;
+        calls = 0;
         Arrays.setAll(left, type -> bins.counts[type]);
         Arrays.setAll(stock, kind -> bins.most[kind]);
         try {
@@ -97,6 +113,10 @@ final class StickTree {
 
     /** Fills one more stick: those first of which there are only so many, then one for a piece that is left. */
     private void stick() {
+        if (calls > MOST_CALLS) {
+            tooDeep = true;
+            throw new Stopped();
+        }
         int longest = 0;
         while (longest < left.length && left[longest] == 0) {
             longest++;
@@ -154,7 +174,13 @@ final class StickTree {
                 few = fewer.size() < few.size() ? fewer : few;
             }
         }
-        few.stream().sorted(Comparator.comparingLong(Filling.Way::loss)).forEach(this::take);
+        List<Filling.Way> ways =
+                few.stream().sorted(Comparator.comparingLong(Filling.Way::loss)).toList();
+        calls += CALLS_OF_A_STICK;
+        for (Filling.Way way : ways) {
+            take(way);
+        }
+        calls -= CALLS_OF_A_STICK;
     }
 
     private Filling.Asked holding(int type) {
@@ -164,9 +190,11 @@ final class StickTree {
     /** From the ways that give away little to those that give away all there is; within a band, long pieces first. */
     private void inBands(Filling.Asked asked, long spare) {
         long share = spare / sticksLeft();
+        calls += CALLS_OF_A_WALK + left.length;
         filling.each(asked, -1, share / 4, this::take);
         filling.each(asked, share / 4, share, this::take);
         filling.each(asked, share, spare, this::take);
+        calls -= CALLS_OF_A_WALK + left.length;
     }
 
     private long sticksLeft() {

@@ -261,4 +261,30 @@ class StickSearchTest {
         assertThat(plan.best()).isTrue();
         return plan.sticks().size();
     }
+
+    /** A plan of so many sticks is followed no deeper than a thread's memory for calls goes, here a small one. */
+    @Test
+    void thousands_of_sticks_are_cut_within_the_memory_of_a_small_thread() throws InterruptedException {
+        List<Integer> pieces = new ArrayList<>();
+        for (int i = 0; i < 4000; i++) {
+            pieces.add(40 + i % 40 * 3);
+        }
+        StickProblem problem =
+                new StickProblem(pieces, List.of(new Stick(240, 7, StickProblem.NO_END), new Stick(177, 5, 900)), 1);
+        List<Throwable> faults = new ArrayList<>();
+        List<StickPlan> plans = new ArrayList<>();
+        Thread small = new Thread(
+                null,
+                () -> StickSearch.solve(problem, 400_000, (steps, most) -> true).ifPresent(plans::add),
+                "small",
+                1 << 20);
+        small.setUncaughtExceptionHandler((thread, fault) -> faults.add(fault));
+        small.start();
+        small.join();
+        assertThat(faults).isEmpty();
+        assertThat(plans.get(0).sticks().stream()
+                        .mapToInt(stick -> stick.pieces().size())
+                        .sum())
+                .isEqualTo(4000);
+    }
 }

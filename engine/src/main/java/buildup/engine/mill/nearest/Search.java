@@ -17,7 +17,10 @@ import java.util.stream.Stream;
  * @param limit what is farther apart is not asked for, sq in
  */
 record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom, double limit) {
-    /** Steps are halved down to this, in: the area then is out by less than a thousandth of a square inch per foot. */
+    /**
+     * Steps are halved down to this, in, on moldings of usual size: the area then is out by less than a thousandth of a
+     * square inch per foot. On larger ones it grows with them.
+     */
     private static final double FINEST = 1e-6;
 
     /** How far the angle is stepped where any turn may be. */
@@ -31,8 +34,14 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
 
     private static final int MOST_FOLLOWED = 3;
 
-    /** A gain below this is rounding: two places that good are one. */
+    /** A gain below this, of each square inch, is rounding: two places that good are one. */
     private static final double GAIN = 1e-10;
+
+    /** The greatest side of a molding of usual size, in. */
+    private static final double USUAL = 8;
+
+    /** Moves after which a descent ends where it is: a dozen comparisons each, and no catalog shape needs half of them. */
+    private static final int MOST_MOVES = 300;
 
     /** A place and the area that lies in one of the two alone there. */
     record Laid(Pose pose, double apart) {}
@@ -44,9 +53,9 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         double follow = WORTH * Math.min(limit, starts.get(0).apart());
         Laid best = starts.get(0);
         for (Laid start : starts.subList(0, Math.min(MOST_FOLLOWED, starts.size()))) {
-            if (start.apart() <= follow && start.apart() > GAIN) {
+            if (start.apart() <= follow && start.apart() > gain()) {
                 Laid found = downhill(start);
-                best = found.apart() < best.apart() - GAIN ? found : best;
+                best = found.apart() < best.apart() - gain() ? found : best;
             }
         }
         return best;
@@ -87,7 +96,7 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         Laid best = new Laid(pose, Double.POSITIVE_INFINITY);
         for (Point step : pose.turn() % 90 == 0 ? plain(outline, there) : middle(outline, there)) {
             double apart = wanted.to(laid.shifted(step.x(), step.y()));
-            if (apart < best.apart() - GAIN) {
+            if (apart < best.apart() - gain()) {
                 best = new Laid(pose.shifted(step), apart);
             }
         }
@@ -120,7 +129,8 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         double step = Math.min(box.width(), box.height()) / 8;
         Pose still = start.pose();
         Difference laid = Difference.from(still.apply(stick));
-        while (step > (freedom.anyTurn() || freedom.scale() ? FREE : FINEST)) {
+        double finest = (freedom.anyTurn() || freedom.scale() ? FREE : FINEST) * Math.max(1, size() / USUAL);
+        for (int moves = 0; step > finest && moves < MOST_MOVES; moves++) {
             Laid from = best;
             if (!from.pose().sameBut(still)) {
                 still = from.pose();
@@ -130,13 +140,22 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
                 Point way = next.shift().minus(still.shift());
                 double apart = wanted.to(
                         next.sameBut(still) ? laid.shifted(way.x(), way.y()) : Difference.from(next.apply(stick)));
-                if (apart < best.apart() - GAIN) {
+                if (apart < best.apart() - gain()) {
                     best = new Laid(next, apart);
                 }
             }
             step = best.equals(from) ? step / 2 : step;
         }
         return best;
+    }
+
+    /** The greatest side of what is wanted, in. */
+    private double size() {
+        return Math.max(wanted.box().width(), wanted.box().height());
+    }
+
+    private double gain() {
+        return GAIN * Math.max(1, wanted.area());
     }
 
     private List<Pose> beside(Pose pose, double step) {
@@ -148,13 +167,12 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
                 }
             }
         }
-        double size = Math.max(wanted.box().width(), wanted.box().height());
         for (double way : List.of(-1.0, 1.0)) {
             if (freedom.anyTurn()) {
-                near.add(about(pose, pose.turn() + way * Math.toDegrees(step / size), pose.scale()));
+                near.add(about(pose, pose.turn() + way * Math.toDegrees(step / size()), pose.scale()));
             }
             if (freedom.scale()) {
-                near.add(about(pose, pose.turn(), pose.scale() * (1 + way * step / size)));
+                near.add(about(pose, pose.turn(), pose.scale() * (1 + way * step / size())));
             }
         }
         return near;

@@ -7,6 +7,8 @@ import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
@@ -24,6 +26,9 @@ final class PlanReader {
     private static final int MOST_RUNS = 50;
 
     private static final int MOST_STRETCHES = 200;
+
+    /** A longer wall, in inches, was more likely measured in millimetres. */
+    private static final double LONGEST_WALL = 2400;
 
     private final Stack stack;
     private final Notices notices;
@@ -111,6 +116,19 @@ final class PlanReader {
                             .with("length", Figure.length(length.get())),
                     fields.mark("length"));
             sound = false;
+        }
+        if (length.filter(inches ->
+                        inches > LONGEST_WALL && !stack.lengths().bareUnit().isMetric())
+                .isPresent()) {
+            say(
+                    RunNotices.LONG_STRETCH
+                            .with("stretch", name)
+                            .with("run", run)
+                            .with("length", Figure.length(length.get()).rounded(Rounding.decimals(0)))
+                            .with(
+                                    "feet",
+                                    Figure.of(Quantity.RUN, length.get() / 12).rounded(Rounding.decimals(0))),
+                    fields.mark("length"));
         }
         Optional<Corner> corner = ends.corner(fields);
         Optional<Double> lean = ends.lean(fields);

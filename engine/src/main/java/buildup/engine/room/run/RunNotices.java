@@ -1,5 +1,6 @@
 package buildup.engine.room.run;
 
+import buildup.catalog.entry.CatalogNotices;
 import buildup.engine.section.placing.PlacingNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
@@ -16,6 +17,10 @@ public final class RunNotices {
             PLAN_TOO_LONG.refusal("The plan holds {runs} runs; at most {most} are fitted.", "Make several jobs of it.");
     static final Kind MANY_STRETCHES = PLAN_TOO_LONG.refusal(
             "Run '{run}' holds {stretches} stretches; at most {most} are fitted.", "Make several runs of it.");
+
+    static final Kind LONG_STRETCH = CatalogNotices.MM_READ_AS_INCHES.problem(
+            "Stretch '{stretch}' of run '{run}' is {length} long: that is {feet}. mm?",
+            "Write the unit, as '2400 mm', or 'units: mm' for the file.");
 
     private static final Code STRETCH_MISSING =
             Code.of("stretch-missing", "A run has no stretch of wall, too few to close, or one without a length.");

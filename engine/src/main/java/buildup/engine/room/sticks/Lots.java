@@ -33,6 +33,9 @@ final class Lots {
     /** A piece of more parts is no piece of trim. */
     private static final int MOST_PARTS = 20;
 
+    /** What is glued up from more boards is no piece of trim. */
+    private static final int MOST_PLIES = 40;
+
     private final Job job;
     private final Shop shop;
     private final Notices notices;
@@ -106,6 +109,15 @@ final class Lots {
             without.add(piece);
             boolean slip = piece.length() / MOST_PARTS > longest;
             notices.add(tooLong(piece, longest).cure(slip ? StickNotices.LOOK_AT_THE_PLAN : StickNotices.LONGER_STICK));
+            return;
+        }
+        if (source.plies() > MOST_PLIES) {
+            without.add(piece);
+            once(
+                    List.of("plies", course.body()),
+                    StickNotices.MANY_PLIES
+                            .with("count", Figure.count(source.plies()))
+                            .of(course.name()));
             return;
         }
         gluedUp(course, source);

@@ -23,6 +23,10 @@ public final class StickNotices {
     static final Phrase STRIPS = Phrase.of("{strips} strips {strip} wide");
     static final Phrase LAYERS_OF_STRIPS = Phrase.of("{layers} layers, each of {strips} strips {strip} wide");
 
+    static final Kind MANY_PLIES = CatalogNotices.MM_READ_AS_INCHES.problem(
+            "'{piece}' would be glued up from {count} boards: mm read as inches?",
+            "Look at its sizes and their unit; nothing is cut for it.");
+
     private static final Code TOO_LONG =
             Code.of("longer-than-any-stick", "A piece is longer than any stick; where parts reach, it is spliced.");
     static final Kind LONGER_THAN_ANY_STICK =

@@ -27,6 +27,11 @@ final class PieceReader {
     /** Wider trim than this is more likely a size in millimetres: 60 in, wider than any board and most sheets. */
     private static final double WIDEST_TRIM = 60;
 
+    /** Trim that stands out farther, or goes up farther, in inches, was more likely measured in millimetres. */
+    private static final double FARTHEST_OUT = 60;
+
+    private static final double FARTHEST_UP = 480;
+
     /** A longer name stands in no table and on no drawing. */
     private static final int LONGEST_NAME = 60;
 
@@ -84,6 +89,8 @@ final class PieceReader {
                 fixed,
                 fields.mark());
         sizeIsLikely(piece);
+        isPlacedLikely(piece, placed.back().or(placed::face), FARTHEST_OUT);
+        isPlacedLikely(piece, placed.bottom().or(placed::top), FARTHEST_UP);
         return Optional.of(piece);
     }
 
@@ -216,6 +223,25 @@ final class PieceReader {
                 reader.rule(fields, "top", Axis.UP),
                 byMember,
                 Map.copyOf(written));
+    }
+
+    private void isPlacedLikely(Piece piece, Optional<Rule> rule, double most) {
+        double away = rule.map(PieceReader::offset).orElse(0.0);
+        if (!lengths.bareUnit().isMetric() && piece.kind() != Kind.FRAMING && Math.abs(away) > most) {
+            notices.add(StackNotices.FAR_AWAY
+                    .with("away", Figure.length(Math.abs(away)).rounded(Rounding.decimals(0)))
+                    .with("feet", Figure.of(Quantity.RUN, Math.abs(away) / 12).rounded(Rounding.decimals(0)))
+                    .at(rule.get().mark())
+                    .of(piece.name())
+                    .amount(Figure.length(Math.abs(away))));
+        }
+    }
+
+    private static double offset(Rule rule) {
+        if (rule instanceof Rule.Level level) {
+            return level.at();
+        }
+        return rule instanceof Rule.ByEdge edge ? edge.offset() : 0;
     }
 
     private void sizeIsLikely(Piece piece) {
