@@ -131,7 +131,7 @@ public final class Catalog {
         if (sizes.size() < asked.size()) {
             return Optional.empty();
         }
-        Order order = new Order(text, sizes, lengths.bareUnit(), call.mark(), speaker);
+        ProfileRequest order = new ProfileRequest(text, sizes, lengths.bareUnit(), call.mark(), speaker);
         Optional<Shape> shape = lists.find(Shape.class, name.get());
         return shape.isEmpty()
                 ? order.board()

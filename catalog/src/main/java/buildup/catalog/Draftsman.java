@@ -23,7 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Draws one family in one size. */
-record Draftsman(Shape shape, Order order) {
+record Draftsman(Shape shape, ProfileRequest order) {
 
     Optional<Profile> profile() {
         Notices said = new Notices();

@@ -5,7 +5,7 @@ import buildup.engine.hold.backing.Backing;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing;
-import buildup.engine.section.placing.Blank;
+import buildup.engine.section.placing.PieceBlank;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.Kind;
 import buildup.profiles.outline.Arc;
@@ -132,13 +132,13 @@ final class PieceSheet {
     }
 
     private Optional<String> stock(Row row) {
-        return Blank.stock(row.placed(), catalog, section.stack().boardList());
+        return PieceBlank.stock(row.placed(), catalog, section.stack().boardList());
     }
 
     /** Said where it is not the profile itself. */
     private Optional<Phrase> board(Row row) {
         String own = row.placed().piece().stock().name();
-        return Blank.phrase(row.placed(), catalog, section.stack().boardList())
+        return PieceBlank.phrase(row.placed(), catalog, section.stack().boardList())
                 .filter(name -> !name.equals(Phrase.plain(own)));
     }
 

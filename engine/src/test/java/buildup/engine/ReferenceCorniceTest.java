@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.hold.backing.Backing;
-import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.ClosedVoid;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Step;
@@ -90,7 +90,7 @@ class ReferenceCorniceTest {
 
     @Test
     void one_void_lies_behind_the_crown_closed_by_wood_alone() {
-        List<Hollow> voids = CORNICE.section().voids();
+        List<ClosedVoid> voids = CORNICE.section().voids();
         assertThat(voids).hasSize(1);
         assertThat(voids.get(0).area()).isCloseTo(0.2452, NEAR);
         assertThat(voids.get(0).closedBy()).isEmpty();
@@ -100,8 +100,8 @@ class ReferenceCorniceTest {
 
     @Test
     void a_solid_wall_closes_a_second_void_behind_the_blocks() {
-        List<Hollow> voids = against("wall: { solid: yes }").section().voids();
-        assertThat(voids).extracting(Hollow::closedBy).containsExactlyInAnyOrder(List.of(), List.of("wall"));
+        List<ClosedVoid> voids = against("wall: { solid: yes }").section().voids();
+        assertThat(voids).extracting(ClosedVoid::closedBy).containsExactlyInAnyOrder(List.of(), List.of("wall"));
         assertThat(voids)
                 .filteredOn(hollow -> hollow.closedBy().equals(List.of("wall")))
                 .singleElement()

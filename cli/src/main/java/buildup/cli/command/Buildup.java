@@ -35,7 +35,7 @@ public final class Buildup {
     }
 
     static int run(CommandLine line, Streams streams, String... words) {
-        Faults faults = new Faults(streams, List.of(words));
+        CommandFaults faults = new CommandFaults(streams, List.of(words));
         int code;
         try {
             code = line.execute(words);
@@ -92,7 +92,7 @@ public final class Buildup {
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().version(version());
         }
-        Faults faults = new Faults(streams, words);
+        CommandFaults faults = new CommandFaults(streams, words);
         return line.setExpandAtFiles(false)
                 .setOut(streams.out())
                 .setErr(streams.err())

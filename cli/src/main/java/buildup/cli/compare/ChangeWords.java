@@ -1,7 +1,7 @@
 package buildup.cli.compare;
 
 import buildup.cli.tell.Beside.Pair;
-import buildup.cli.tell.Change;
+import buildup.cli.tell.FigureChange;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.sheet.Column;
@@ -20,10 +20,10 @@ public final class ChangeWords {
     private static final int MOST = 6;
 
     private final Comparison comparison;
-    private final Change change;
+    private final FigureChange change;
     private final List<String> words = new ArrayList<>();
 
-    private ChangeWords(Comparison comparison, Change change) {
+    private ChangeWords(Comparison comparison, FigureChange change) {
         this.comparison = comparison;
         this.change = change;
     }
@@ -34,7 +34,7 @@ public final class ChangeWords {
      * @param printer in which unit; the phrases are the same ones in every unit
      */
     public static List<String> of(Comparison comparison, FigurePrinter printer) {
-        ChangeWords change = new ChangeWords(comparison, new Change(printer));
+        ChangeWords change = new ChangeWords(comparison, new FigureChange(printer));
         change.totals();
         change.rawWood();
         change.notices("problem");

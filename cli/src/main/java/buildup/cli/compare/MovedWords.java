@@ -1,7 +1,7 @@
 package buildup.cli.compare;
 
 import buildup.cli.tell.Beside.Pair;
-import buildup.cli.tell.Change;
+import buildup.cli.tell.FigureChange;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,7 +23,7 @@ final class MovedWords {
         }
     }
 
-    static List<String> of(Comparison comparison, Change change) {
+    static List<String> of(Comparison comparison, FigureChange change) {
         Map<Way, List<String>> together = new LinkedHashMap<>();
         Map<Way, String> ways = new HashMap<>();
         List<String> resized = new ArrayList<>();
@@ -55,7 +55,7 @@ final class MovedWords {
         return Math.abs(first - second) < Tolerance.SAW_CUT ? OptionalDouble.of(first) : OptionalDouble.empty();
     }
 
-    private static String how(double up, double out, Change change) {
+    private static String how(double up, double out, FigureChange change) {
         List<String> ways = new ArrayList<>();
         if (Math.abs(up) >= Tolerance.SAW_CUT) {
             ways.add((up > 0 ? "up " : "down ") + change.length(up));
@@ -66,7 +66,7 @@ final class MovedWords {
         return String.join(", ", ways);
     }
 
-    private static String edges(Pair pair, Change change) {
+    private static String edges(Pair pair, FigureChange change) {
         List<String> edges = new ArrayList<>();
         for (String edge : EDGES) {
             int at = pair.at(edge);

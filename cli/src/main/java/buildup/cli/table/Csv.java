@@ -43,7 +43,7 @@ public final class Csv {
         return column.unit().isEmpty() ? column.heading() : (column.heading() + " " + column.unit()).strip();
     }
 
-    private static String cell(Cell cell) {
+    private static String cell(TableCell cell) {
         return cell.value().isEmpty()
                 ? inert(Display.plain(cell.text()))
                 : number(cell.value().getAsDouble());

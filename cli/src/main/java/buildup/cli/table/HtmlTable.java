@@ -62,7 +62,7 @@ public final class HtmlTable {
         html.append("</tr>\n</thead>\n");
     }
 
-    private void row(List<Cell> cells, List<Cell> metric) {
+    private void row(List<TableCell> cells, List<TableCell> metric) {
         OptionalInt naming = IntStream.range(0, cells.size())
                 .filter(i -> names(i) && numbers.containsKey(cells.get(i).text()))
                 .findFirst();
@@ -89,7 +89,7 @@ public final class HtmlTable {
         return millimeters.columns().get(column).heading();
     }
 
-    private String content(int column, Cell cell, Cell metric) {
+    private String content(int column, TableCell cell, TableCell metric) {
         return names(column) && !cell.text().isEmpty() ? Html.name(cell.text()) : Html.both(cell.text(), metric.text());
     }
 

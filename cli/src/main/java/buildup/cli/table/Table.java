@@ -9,7 +9,7 @@ import java.util.List;
  * @param title one line over it
  * @param rows each with a cell for each column
  */
-public record Table(String title, List<Column> columns, List<List<Cell>> rows) {
+public record Table(String title, List<Column> columns, List<List<TableCell>> rows) {
     /** On which side a column's cells line up. */
     public enum Align {
         LEFT,
@@ -33,7 +33,7 @@ public record Table(String title, List<Column> columns, List<List<Cell>> rows) {
     public Table {
         columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();
-        for (List<Cell> row : rows) {
+        for (List<TableCell> row : rows) {
             if (row.size() != columns.size()) {
                 throw new IllegalArgumentException("row of " + row.size() + " cells in " + columns.size() + " columns");
             }

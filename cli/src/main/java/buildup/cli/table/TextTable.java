@@ -37,7 +37,8 @@ public final class TextTable {
             writer.row(text, Arrays.stream(writer.widths).mapToObj("-"::repeat).toList());
         }
         table.rows()
-                .forEach(row -> writer.row(text, row.stream().map(Cell::text).toList()));
+                .forEach(row ->
+                        writer.row(text, row.stream().map(TableCell::text).toList()));
         return text.toString();
     }
 

@@ -1,9 +1,9 @@
 package buildup.cli.tell;
 
-import buildup.cli.table.Cell;
 import buildup.cli.table.Csv;
 import buildup.cli.table.Table;
 import buildup.cli.table.Table.Align;
+import buildup.cli.table.TableCell;
 import buildup.cli.tell.Beside.Pair;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
@@ -53,8 +53,8 @@ public record BesideCsv(FigurePrinter printer) {
                 .toList();
     }
 
-    private Stream<List<Cell>> rows(Pair pair, List<Integer> names, List<Integer> figures) {
-        List<List<Cell>> rows = new ArrayList<>();
+    private Stream<List<TableCell>> rows(Pair pair, List<Integer> names, List<Integer> figures) {
+        List<List<TableCell>> rows = new ArrayList<>();
         if (pair.a().isPresent()) {
             rows.add(row(pair, names, "A", figures, i -> cells(pair, i, pair.cellOfA(i))));
         }
@@ -68,26 +68,26 @@ public record BesideCsv(FigurePrinter printer) {
     }
 
     private interface Told {
-        Stream<Cell> of(int column);
+        Stream<TableCell> of(int column);
     }
 
-    private List<Cell> row(Pair pair, List<Integer> names, String in, List<Integer> figures, Told told) {
-        List<Cell> row = new ArrayList<>();
+    private List<TableCell> row(Pair pair, List<Integer> names, String in, List<Integer> figures, Told told) {
+        List<TableCell> row = new ArrayList<>();
         names.forEach(i -> cells(pair, i, pair.a().isPresent() ? pair.cellOfA(i) : pair.cellOfB(i))
                 .forEach(row::add));
-        row.add(Cell.of(in));
+        row.add(TableCell.of(in));
         figures.forEach(i -> told.of(i).forEach(row::add));
         return row;
     }
 
-    private Stream<Cell> cells(Pair pair, int column, buildup.shared.sheet.Cell cell) {
+    private Stream<TableCell> cells(Pair pair, int column, buildup.shared.sheet.Cell cell) {
         return new SheetCsv(printer).cells(pair.columns().get(column), cell);
     }
 
-    private Stream<Cell> difference(Pair pair, int column) {
+    private Stream<TableCell> difference(Pair pair, int column) {
         OptionalDouble more = pair.more(column);
         buildup.shared.sheet.Cell said = pair.cellOfA(column);
-        Stream<Cell> cells = cells(pair, column, buildup.shared.sheet.Cell.NONE);
+        Stream<TableCell> cells = cells(pair, column, buildup.shared.sheet.Cell.NONE);
         if (pair.alike(column)) {
             return cells;
         }
@@ -102,6 +102,6 @@ public record BesideCsv(FigurePrinter printer) {
                                     amount.figure().rounding()))
                             : new buildup.shared.sheet.Cell.Decimal(more.getAsDouble()));
         }
-        return Stream.concat(Stream.of(Cell.of("differs")), cells.skip(1));
+        return Stream.concat(Stream.of(TableCell.of("differs")), cells.skip(1));
     }
 }

@@ -1,8 +1,8 @@
 package buildup.cli.tell;
 
-import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
 import buildup.cli.table.Table.Align;
+import buildup.cli.table.TableCell;
 import buildup.cli.tell.Beside.Pair;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
@@ -96,7 +96,7 @@ public record BesideTables(FigurePrinter printer) {
 
     private Table figureByFigure(String title, Heads heads, List<Pair> pairs) {
         Cells cells = new Cells(printer);
-        List<List<Cell>> rows = new ArrayList<>();
+        List<List<TableCell>> rows = new ArrayList<>();
         for (Pair pair : pairs) {
             for (int i : heads.figures()) {
                 Column column = pair.columns().get(i);
@@ -107,7 +107,7 @@ public record BesideTables(FigurePrinter printer) {
                             .map(Table.Column::heading)
                             .orElse("");
                     rows.add(List.of(
-                            Cell.of(heading),
+                            TableCell.of(heading),
                             inOne(cells.cells(column, pair.cellOfA(i))),
                             inOne(cells.cells(column, pair.cellOfB(i))),
                             inOne(difference(pair, i))));
@@ -117,9 +117,9 @@ public record BesideTables(FigurePrinter printer) {
         return new Table(title, Table.columns("", ">A", ">B", ">B - A"), rows);
     }
 
-    private static Cell inOne(Stream<Cell> cells) {
-        return cells.reduce((one, other) -> Cell.of(one.text() + ", " + other.text()))
-                .orElse(Cell.EMPTY);
+    private static TableCell inOne(Stream<TableCell> cells) {
+        return cells.reduce((one, other) -> TableCell.of(one.text() + ", " + other.text()))
+                .orElse(TableCell.EMPTY);
     }
 
     private Table table(String title, Sheet sheet, Heads heads, List<Pair> pairs) {
@@ -136,22 +136,22 @@ public record BesideTables(FigurePrinter printer) {
                 pairs.stream().flatMap(pair -> rows(heads, pair)).toList());
     }
 
-    private Stream<List<Cell>> rows(Heads heads, Pair pair) {
-        List<Cell> names = names(heads, pair);
+    private Stream<List<TableCell>> rows(Heads heads, Pair pair) {
+        List<TableCell> names = names(heads, pair);
         if (!pair.both()) {
             return Stream.of(pair.a().isPresent() ? a(heads, pair, names, "A only") : b(heads, pair, names, "B only"));
         }
         if (heads.figures().stream().allMatch(pair::alike)) {
             return Stream.of(a(heads, pair, names, "both"));
         }
-        List<Cell> ditto = names.stream().map(name -> Cell.EMPTY).toList();
+        List<TableCell> ditto = names.stream().map(name -> TableCell.EMPTY).toList();
         return Stream.of(
                 a(heads, pair, names, "A"),
                 b(heads, pair, ditto, "B"),
                 row(heads, ditto, "B - A", i -> difference(pair, i)));
     }
 
-    private List<Cell> names(Heads heads, Pair pair) {
+    private List<TableCell> names(Heads heads, Pair pair) {
         Cells cells = new Cells(printer);
         return heads.names().stream()
                 .flatMap(i ->
@@ -159,29 +159,29 @@ public record BesideTables(FigurePrinter printer) {
                 .toList();
     }
 
-    private List<Cell> a(Heads heads, Pair pair, List<Cell> names, String in) {
+    private List<TableCell> a(Heads heads, Pair pair, List<TableCell> names, String in) {
         return row(
                 heads, names, in, i -> new Cells(printer).cells(pair.columns().get(i), pair.cellOfA(i)));
     }
 
-    private List<Cell> b(Heads heads, Pair pair, List<Cell> names, String in) {
+    private List<TableCell> b(Heads heads, Pair pair, List<TableCell> names, String in) {
         return row(
                 heads, names, in, i -> new Cells(printer).cells(pair.columns().get(i), pair.cellOfB(i)));
     }
 
     private interface Told {
-        Stream<Cell> of(int column);
+        Stream<TableCell> of(int column);
     }
 
-    private static List<Cell> row(Heads heads, List<Cell> names, String in, Told told) {
-        List<Cell> cells = new ArrayList<>(names);
-        cells.add(Cell.of(in));
+    private static List<TableCell> row(Heads heads, List<TableCell> names, String in, Told told) {
+        List<TableCell> cells = new ArrayList<>(names);
+        cells.add(TableCell.of(in));
         heads.figures().forEach(i -> told.of(i).forEach(cells::add));
         return cells;
     }
 
     /** B less A; as many cells as the column takes. */
-    private Stream<Cell> difference(Pair pair, int column) {
+    private Stream<TableCell> difference(Pair pair, int column) {
         Type type = pair.columns().get(column).type();
         if (type instanceof Type.Place) {
             boolean both = pair.cellOfA(column) instanceof buildup.shared.sheet.Cell.Place
@@ -189,17 +189,17 @@ public record BesideTables(FigurePrinter printer) {
             return both && !pair.alike(column)
                     ? places((buildup.shared.sheet.Cell.Place) pair.cellOfA(column), (buildup.shared.sheet.Cell.Place)
                             pair.cellOfB(column))
-                    : Stream.of(pair.alike(column) ? Cell.EMPTY : Cell.of("differs"), Cell.EMPTY);
+                    : Stream.of(pair.alike(column) ? TableCell.EMPTY : TableCell.of("differs"), TableCell.EMPTY);
         }
         if (pair.alike(column)) {
-            return Stream.of(Cell.EMPTY);
+            return Stream.of(TableCell.EMPTY);
         }
-        return Stream.of(figure(pair, column).map(this::difference).orElse(Cell.of("differs")));
+        return Stream.of(figure(pair, column).map(this::difference).orElse(TableCell.of("differs")));
     }
 
-    private Stream<Cell> places(buildup.shared.sheet.Cell.Place a, buildup.shared.sheet.Cell.Place b) {
+    private Stream<TableCell> places(buildup.shared.sheet.Cell.Place a, buildup.shared.sheet.Cell.Place b) {
         return Stream.of(b.x() - a.x(), b.y() - a.y())
-                .map(more -> Math.abs(more) < Tolerance.SAW_CUT ? Cell.EMPTY : difference(Figure.length(more)));
+                .map(more -> Math.abs(more) < Tolerance.SAW_CUT ? TableCell.EMPTY : difference(Figure.length(more)));
     }
 
     /** How much more B has; absent where one of the two has no number. */
@@ -216,9 +216,9 @@ public record BesideTables(FigurePrinter printer) {
     }
 
     /** With its sign in front, and without a mark behind that could be taken for a second one. */
-    private Cell difference(Figure figure) {
-        return Cell.of(
-                (figure.amount() < 0 ? "-" : "+") + new Change(printer).amount(figure),
+    private TableCell difference(Figure figure) {
+        return TableCell.of(
+                (figure.amount() < 0 ? "-" : "+") + new FigureChange(printer).amount(figure),
                 figure.quantity().shown(figure.amount(), printer.metric()));
     }
 }

@@ -64,29 +64,29 @@ record Cells(FigurePrinter printer) {
     }
 
     /** The cells of a table for one of a sheet; as many as its column takes. */
-    Stream<buildup.cli.table.Cell> cells(Column column, Cell cell) {
+    Stream<buildup.cli.table.TableCell> cells(Column column, Cell cell) {
         if (column.type() instanceof Type.Place) {
             return cell instanceof Cell.Place place
                     ? Stream.of(figure(Figure.length(place.x())), figure(Figure.length(place.y())))
-                    : Stream.of(buildup.cli.table.Cell.EMPTY, buildup.cli.table.Cell.EMPTY);
+                    : Stream.of(buildup.cli.table.TableCell.EMPTY, buildup.cli.table.TableCell.EMPTY);
         }
         return Stream.of(cell(column.type(), cell));
     }
 
-    private buildup.cli.table.Cell cell(Type type, Cell cell) {
+    private buildup.cli.table.TableCell cell(Type type, Cell cell) {
         if (cell instanceof Cell.Decimal number && type instanceof Type.Measure measure) {
             return figure(new Figure(measure.quantity(), number.amount(), measure.rounding()));
         }
         if (cell instanceof Cell.Amount amount) {
-            return buildup.cli.table.Cell.of(printer.print(amount.figure()));
+            return buildup.cli.table.TableCell.of(printer.print(amount.figure()));
         }
-        return buildup.cli.table.Cell.of(text(type, cell));
+        return buildup.cli.table.TableCell.of(text(type, cell));
     }
 
     /** Printed without its unit, which stands over it; behind it the figure in that unit. */
-    private buildup.cli.table.Cell figure(Figure figure) {
+    private buildup.cli.table.TableCell figure(Figure figure) {
         String bare = printer.bare(figure);
-        return buildup.cli.table.Cell.of(
+        return buildup.cli.table.TableCell.of(
                 figure.quantity() == Quantity.SHARE ? bare + " %" : bare,
                 figure.quantity().shown(figure.amount(), printer.metric()));
     }
@@ -139,7 +139,7 @@ record Cells(FigurePrinter printer) {
             Column column = nested.columns().get(i);
             if (column.shown() != Column.Shown.JSON && row.cells().get(i) != Cell.NONE) {
                 parts.add(cells(column, row.cells().get(i))
-                        .map(buildup.cli.table.Cell::text)
+                        .map(buildup.cli.table.TableCell::text)
                         .collect(Collectors.joining(", ")));
             }
         }

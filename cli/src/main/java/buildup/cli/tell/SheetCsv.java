@@ -59,7 +59,7 @@ public record SheetCsv(FigurePrinter printer) {
                 sheet.rows().stream().map(row -> cells(sheet, row)).toList());
     }
 
-    private List<buildup.cli.table.Cell> cells(Sheet sheet, Row row) {
+    private List<buildup.cli.table.TableCell> cells(Sheet sheet, Row row) {
         return IntStream.range(0, sheet.columns().size())
                 .boxed()
                 .flatMap(i -> cells(sheet.columns().get(i), row.cells().get(i)))
@@ -78,14 +78,17 @@ public record SheetCsv(FigurePrinter printer) {
     }
 
     /** As many as the columns. */
-    Stream<buildup.cli.table.Cell> cells(Column column, Cell cell) {
+    Stream<buildup.cli.table.TableCell> cells(Column column, Cell cell) {
         if (cell instanceof Cell.Amount amount) {
             Quantity quantity = amount.figure().quantity();
             double shown = quantity.shown(amount.figure().amount(), printer.metric());
             return Stream.of(
-                    buildup.cli.table.Cell.of("", shown), buildup.cli.table.Cell.of(quantity.unit(printer.metric())));
+                    buildup.cli.table.TableCell.of("", shown),
+                    buildup.cli.table.TableCell.of(quantity.unit(printer.metric())));
         }
-        Stream<buildup.cli.table.Cell> own = new Cells(printer).cells(column, cell);
-        return column.type() instanceof Type.Amount ? Stream.concat(own, Stream.of(buildup.cli.table.Cell.EMPTY)) : own;
+        Stream<buildup.cli.table.TableCell> own = new Cells(printer).cells(column, cell);
+        return column.type() instanceof Type.Amount
+                ? Stream.concat(own, Stream.of(buildup.cli.table.TableCell.EMPTY))
+                : own;
     }
 }

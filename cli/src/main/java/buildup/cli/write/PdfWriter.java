@@ -125,7 +125,7 @@ public final class PdfWriter {
                 page.moveTo((float) from.x(), (float) from.y());
             }
             if (segment instanceof Arc arc && Math.abs(arc.sweep()) > 0) {
-                for (Curve curve : Curve.along(arc)) {
+                for (Cubic curve : Cubic.along(arc)) {
                     curve(curve);
                 }
             } else {
@@ -138,7 +138,7 @@ public final class PdfWriter {
         }
     }
 
-    private void curve(Curve curve) throws IOException {
+    private void curve(Cubic curve) throws IOException {
         page.curveTo(
                 (float) curve.first().x(),
                 (float) curve.first().y(),

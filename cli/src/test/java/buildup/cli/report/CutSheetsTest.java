@@ -3,8 +3,8 @@ package buildup.cli.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.drawing.section.Drawn;
-import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
+import buildup.cli.table.TableCell;
 import buildup.cli.table.TextTable;
 import buildup.cli.tell.Json;
 import buildup.cli.tell.SheetJson;
@@ -54,7 +54,7 @@ class CutSheetsTest {
 
     private static List<List<String>> rows(String start, String course) {
         return table(start).rows().stream()
-                .map(row -> row.stream().map(Cell::text).toList())
+                .map(row -> row.stream().map(TableCell::text).toList())
                 .filter(row -> row.contains(course))
                 .toList();
     }
@@ -72,7 +72,7 @@ class CutSheetsTest {
 
     @Test
     void cuts_that_are_alike_share_a_row() {
-        assertThat(table("SAW").rows().get(0).stream().map(Cell::text).toList())
+        assertThat(table("SAW").rows().get(0).stream().map(TableCell::text).toList())
                 .containsExactly(
                         "bead, frieze, bed, soffit, fascia, block A, block B, wedge, crown, cap",
                         "left",

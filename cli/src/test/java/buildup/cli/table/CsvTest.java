@@ -9,19 +9,20 @@ import org.junit.jupiter.api.Test;
 class CsvTest {
     @Test
     void lines_end_with_cr_lf_and_the_first_holds_the_headings() {
-        Table table = new Table("t", Table.columns("a", ">b"), List.of(List.of(Cell.of("x"), Cell.of("1-1/2", 1.5))));
+        Table table = new Table(
+                "t", Table.columns("a", ">b"), List.of(List.of(TableCell.of("x"), TableCell.of("1-1/2", 1.5))));
         assertThat(Csv.write(table)).isEqualTo("a,b\r\nx,1.5\r\n");
     }
 
     @Test
     void commas_and_quotes_are_quoted_and_quotes_doubled() {
-        Table table = new Table("", Table.columns("a"), List.of(List.of(Cell.of("one, \"two\""))));
+        Table table = new Table("", Table.columns("a"), List.of(List.of(TableCell.of("one, \"two\""))));
         assertThat(Csv.write(table)).isEqualTo("a\r\n\"one, \"\"two\"\"\"\r\n");
     }
 
     @Test
     void a_line_break_in_a_name_does_not_break_the_row() {
-        Table table = new Table("", Table.columns("a"), List.of(List.of(Cell.of("one\ntwo"))));
+        Table table = new Table("", Table.columns("a"), List.of(List.of(TableCell.of("one\ntwo"))));
         assertThat(Csv.write(table)).isEqualTo("a\r\none two\r\n");
     }
 
@@ -30,7 +31,9 @@ class CsvTest {
         Table table = new Table(
                 "",
                 Table.columns("a", "b"),
-                List.of(List.of(Cell.of("=1+1"), Cell.of("", -2)), List.of(Cell.of("-x"), Cell.of("a-b"))));
+                List.of(
+                        List.of(TableCell.of("=1+1"), TableCell.of("", -2)),
+                        List.of(TableCell.of("-x"), TableCell.of("a-b"))));
         assertThat(Csv.write(table)).isEqualTo("a,b\r\n'=1+1,-2\r\n'-x,a-b\r\n");
     }
 
@@ -40,11 +43,11 @@ class CsvTest {
                 "",
                 Table.columns("a"),
                 List.of(
-                        List.of(Cell.of("\t=1")),
-                        List.of(Cell.of("\r@x")),
-                        List.of(Cell.of("  +1")),
-                        List.of(Cell.of("\uFF1D1")),
-                        List.of(Cell.of(" "))));
+                        List.of(TableCell.of("\t=1")),
+                        List.of(TableCell.of("\r@x")),
+                        List.of(TableCell.of("  +1")),
+                        List.of(TableCell.of("\uFF1D1")),
+                        List.of(TableCell.of(" "))));
         assertThat(Csv.write(table)).isEqualTo("a\r\n' =1\r\n' @x\r\n'  +1\r\n'\uFF1D1\r\n \r\n");
     }
 
@@ -53,7 +56,11 @@ class CsvTest {
         Table table = new Table(
                 "",
                 Table.columns("a", "b", "c", "d"),
-                List.of(List.of(Cell.of("", 0), Cell.of("", 120), Cell.of("", 1.0 / 64), Cell.of("", -0.0))));
+                List.of(List.of(
+                        TableCell.of("", 0),
+                        TableCell.of("", 120),
+                        TableCell.of("", 1.0 / 64),
+                        TableCell.of("", -0.0))));
         assertThat(Csv.write(table)).isEqualTo("a,b,c,d\r\n0,120,0.015625,0\r\n");
     }
 }

@@ -35,8 +35,10 @@ class HtmlTableTest {
 
     @Test
     void a_heading_names_the_unit_that_the_page_shows() {
-        Table inches = new Table("t", Table.columns("piece", ">lb"), List.of(List.of(Cell.of("cap"), Cell.of("1.00"))));
-        Table metric = new Table("t", Table.columns("piece", ">kg"), List.of(List.of(Cell.of("cap"), Cell.of("0.45"))));
+        Table inches = new Table(
+                "t", Table.columns("piece", ">lb"), List.of(List.of(TableCell.of("cap"), TableCell.of("1.00"))));
+        Table metric = new Table(
+                "t", Table.columns("piece", ">kg"), List.of(List.of(TableCell.of("cap"), TableCell.of("0.45"))));
         assertThat(HtmlTable.write(inches, metric, "id", Map.of()))
                 .contains("<span class=\"in\">lb</span><span class=\"mm\">kg</span></th>")
                 .contains("data-head=\"lb\" data-metric=\"kg\"");
@@ -44,7 +46,7 @@ class HtmlTableTest {
 
     @Test
     void headings_and_cells_are_escaped() {
-        Table table = new Table("t", Table.columns("<i>"), List.of(List.of(Cell.of("<b>"))));
+        Table table = new Table("t", Table.columns("<i>"), List.of(List.of(TableCell.of("<b>"))));
         assertThat(HtmlTable.write(table, table, "\"id", Map.of()))
                 .contains("&lt;i&gt;", "&lt;b&gt;", "aria-labelledby=\"&quot;id\"")
                 .doesNotContain("<i>", "<b>");
@@ -56,6 +58,8 @@ class HtmlTableTest {
 
     private static Table table(List<String> cells) {
         return new Table(
-                "t", COLUMNS, List.of(Arrays.asList(cells.stream().map(Cell::of).toArray(Cell[]::new))));
+                "t",
+                COLUMNS,
+                List.of(Arrays.asList(cells.stream().map(TableCell::of).toArray(TableCell[]::new))));
     }
 }

@@ -57,12 +57,12 @@ class TextTableTest {
 
     @Test
     void every_row_has_a_cell_for_every_column() {
-        assertThatThrownBy(() -> new Table("A", COLUMNS, List.of(List.of(Cell.of("cap")))))
+        assertThatThrownBy(() -> new Table("A", COLUMNS, List.of(List.of(TableCell.of("cap")))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("row of 1 cells in 2 columns");
     }
 
-    private static List<Cell> row(String... cells) {
-        return List.of(cells).stream().map(Cell::of).toList();
+    private static List<TableCell> row(String... cells) {
+        return List.of(cells).stream().map(TableCell::of).toList();
     }
 }

@@ -8,7 +8,7 @@ import java.util.function.Consumer;
 /** The ways to fill one stick that holds a certain piece. */
 final class Filling {
     /** A way to fill a stick, what it gives away against the bound, in parts of a cost. */
-    record Way(Load load, long loss) {}
+    record Way(StickLoad load, long loss) {}
 
     private final Bins bins;
     private final StickBound bound;
@@ -101,7 +101,7 @@ final class Filling {
             }
             if (next == left.length) {
                 if (loss > above && loss <= within && !bettered(room)) {
-                    taker.accept(new Way(new Load(kind, counts.clone()), loss));
+                    taker.accept(new Way(new StickLoad(kind, counts.clone()), loss));
                 }
                 return;
             }

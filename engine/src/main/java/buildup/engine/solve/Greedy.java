@@ -18,15 +18,15 @@ final class Greedy {
     }
 
     /** The cheapest of several such plans; nothing when the sticks that there are do not hold the pieces. */
-    static Optional<List<Load>> plan(Bins bins) {
+    static Optional<List<StickLoad>> plan(Bins bins) {
         return new Greedy(bins).cheapest();
     }
 
-    static long cost(Bins bins, List<Load> loads) {
+    static long cost(Bins bins, List<StickLoad> loads) {
         return loads.stream().mapToLong(load -> bins.costs[load.kind()]).sum();
     }
 
-    private Optional<List<Load>> cheapest() {
+    private Optional<List<StickLoad>> cheapest() {
         List<List<Integer>> orders = new ArrayList<>();
         List<Integer> byPrice = IntStream.range(0, bins.kinds.length)
                 .boxed()
@@ -45,8 +45,8 @@ final class Greedy {
                 .min(Comparator.comparingLong(loads -> cost(bins, loads)));
     }
 
-    private Optional<List<Load>> packed(List<Integer> order, boolean first) {
-        List<Load> loads = new ArrayList<>();
+    private Optional<List<StickLoad>> packed(List<Integer> order, boolean first) {
+        List<StickLoad> loads = new ArrayList<>();
         List<Integer> left = new ArrayList<>();
         int[] stock = bins.most.clone();
         for (int type = 0; type < bins.types(); type++) {
@@ -59,7 +59,7 @@ final class Greedy {
                     }
                     stock[kind.get()]--;
                     at = loads.size();
-                    loads.add(new Load(kind.get(), new int[bins.types()]));
+                    loads.add(new StickLoad(kind.get(), new int[bins.types()]));
                     left.add(bins.rooms[kind.get()]);
                 }
                 loads.get(at).counts()[type]++;
@@ -88,9 +88,9 @@ final class Greedy {
                 .findFirst();
     }
 
-    private List<Load> cheaper(List<Load> loads, int[] stock) {
-        List<Load> cheaper = new ArrayList<>();
-        for (Load load : loads) {
+    private List<StickLoad> cheaper(List<StickLoad> loads, int[] stock) {
+        List<StickLoad> cheaper = new ArrayList<>();
+        for (StickLoad load : loads) {
             int taken = load.taken(bins);
             int kind = IntStream.range(0, bins.kinds.length)
                     .filter(other -> stock[other] > 0 && bins.rooms[other] >= taken)
@@ -100,7 +100,7 @@ final class Greedy {
                     .orElse(load.kind());
             stock[load.kind()]++;
             stock[kind]--;
-            cheaper.add(new Load(kind, load.counts()));
+            cheaper.add(new StickLoad(kind, load.counts()));
         }
         return cheaper;
     }

@@ -78,7 +78,7 @@ final class StickBound {
      * @param enough a cost: a bound that rounds up to it ends the search
      * @param goesOn asked before every round
      */
-    static StickBound of(Bins bins, List<Load> known, long enough, BooleanSupplier goesOn) {
+    static StickBound of(Bins bins, List<StickLoad> known, long enough, BooleanSupplier goesOn) {
         StickBound simple = byWidth(bins);
         boolean reached = bins.roundedUp(cost(simple.total)) >= enough;
         return reached || bins.large() ? simple : new Search(bins, simple, enough).run(known, goesOn);
@@ -117,7 +117,7 @@ final class StickBound {
         private final Bins bins;
         private final long enough;
         private final Knapsack knapsack;
-        private final List<Load> loads = new ArrayList<>();
+        private final List<StickLoad> loads = new ArrayList<>();
         private StickBound best;
 
         Search(Bins bins, StickBound simple, long enough) {
@@ -127,7 +127,7 @@ final class StickBound {
             this.best = simple;
         }
 
-        StickBound run(List<Load> known, BooleanSupplier goesOn) {
+        StickBound run(List<StickLoad> known, BooleanSupplier goesOn) {
             loads.addAll(known);
             for (int round = 0;
                     round < MOST_ROUNDS && bins.roundedUp(cost(best.total)) < enough && goesOn.getAsBoolean();
@@ -170,7 +170,7 @@ final class StickBound {
                     lower = Math.min(lower, (double) cost / worth);
                 }
                 if (worth - cost > cost * SLACK + bins.types()) {
-                    loads.add(new Load(kind, knapsack.load(bins.rooms[kind], whole)));
+                    loads.add(new StickLoad(kind, knapsack.load(bins.rooms[kind], whole)));
                 }
             }
             if (lower < 1) {
@@ -192,7 +192,7 @@ final class StickBound {
 
     /** What the linear program over the loads known so far says; no bound is more than a plan costs. */
     private record Program(List<Double> values, List<Double> premiums, double total) {
-        static Optional<Program> solve(Bins bins, List<Load> loads, long most) {
+        static Optional<Program> solve(Bins bins, List<StickLoad> loads, long most) {
             LinearProgram program = new LinearProgram();
             double dearest = Arrays.stream(bins.costs).max().orElse(0);
             List<Term> sum = new ArrayList<>();
@@ -206,7 +206,7 @@ final class StickBound {
             int total = program.atLeastZero((double) most);
             sum.add(new Term(total, -1));
             program.equation(sum, 0);
-            for (Load load : loads) {
+            for (StickLoad load : loads) {
                 List<Term> row = new ArrayList<>();
                 for (int type = 0; type < bins.types(); type++) {
                     if (load.counts()[type] > 0) {

@@ -46,14 +46,14 @@ public final class StickSearch {
     private final Bins bins;
     private final long mostSteps;
     private final Watch watch;
-    private List<Load> best;
+    private List<StickLoad> best;
     private long cost;
     private long least;
     private long steps;
     private long until;
     private boolean stopped;
 
-    private StickSearch(Bins bins, List<Load> first, long mostSteps, Watch watch) {
+    private StickSearch(Bins bins, List<StickLoad> first, long mostSteps, Watch watch) {
         this.bins = bins;
         this.mostSteps = mostSteps;
         this.watch = watch;
@@ -138,11 +138,11 @@ public final class StickSearch {
         return !stopped && taken < until;
     }
 
-    private static List<StickPlan.CutUp> cutUp(Bins bins, List<Load> loads) {
+    private static List<StickPlan.CutUp> cutUp(Bins bins, List<StickLoad> loads) {
         List<Deque<Integer>> members = new ArrayList<>();
         bins.members.forEach(own -> members.add(new ArrayDeque<>(own)));
         List<StickPlan.CutUp> sticks = new ArrayList<>();
-        for (Load load : loads) {
+        for (StickLoad load : loads) {
             List<Integer> pieces = new ArrayList<>();
             for (int type = 0; type < bins.types(); type++) {
                 for (int i = 0; i < load.counts()[type]; i++) {

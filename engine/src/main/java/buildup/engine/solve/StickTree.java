@@ -46,9 +46,9 @@ final class StickTree {
     private long enough;
     private final int[] left;
     private final int[] stock;
-    private final List<Load> chosen = new ArrayList<>();
+    private final List<StickLoad> chosen = new ArrayList<>();
     private final Map<String, Long> failed = new HashMap<>();
-    private List<Load> best;
+    private List<StickLoad> best;
     private long bestCost;
     private long cost;
     private long steps;
@@ -59,7 +59,7 @@ final class StickTree {
      * @param before steps that were taken before
      * @param watch asked now and then, with the steps so far, whether to go on
      */
-    StickTree(Bins bins, StickBound bound, List<Load> first, long before, LongPredicate watch) {
+    StickTree(Bins bins, StickBound bound, List<StickLoad> first, long before, LongPredicate watch) {
         this.steps = before;
         this.bins = bins;
         this.bound = bound;
@@ -71,7 +71,7 @@ final class StickTree {
         this.bestCost = Greedy.cost(bins, first);
     }
 
-    List<Load> best() {
+    List<StickLoad> best() {
         return best;
     }
 
@@ -220,7 +220,7 @@ final class StickTree {
         if (way.loss() > spare()) {
             return;
         }
-        Load load = way.load();
+        StickLoad load = way.load();
         change(load, 1);
         chosen.add(load);
         stick();
@@ -228,7 +228,7 @@ final class StickTree {
         change(load, -1);
     }
 
-    private void change(Load load, int sign) {
+    private void change(StickLoad load, int sign) {
         stock[load.kind()] -= sign;
         cost += sign * bins.costs[load.kind()];
         for (int type = 0; type < left.length; type++) {

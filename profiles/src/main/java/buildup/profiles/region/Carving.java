@@ -34,9 +34,9 @@ public final class Carving {
 
     /** The pieces thicker than touching, from lowest to highest. */
     public static List<Left> left(Outline blank, Outline wood, List<Outline> cuts) {
-        Geometry rest = Joining.overlay(polygon(blank), polygon(wood), OverlayNG.DIFFERENCE);
+        Geometry rest = WeldedOutlines.overlay(polygon(blank), polygon(wood), OverlayNG.DIFFERENCE);
         for (Outline cut : cuts) {
-            rest = Joining.overlay(rest, polygon(cut), OverlayNG.DIFFERENCE);
+            rest = WeldedOutlines.overlay(rest, polygon(cut), OverlayNG.DIFFERENCE);
         }
         List<Left> left = new ArrayList<>();
         for (int i = 0; i < rest.getNumGeometries(); i++) {
@@ -54,7 +54,7 @@ public final class Carving {
     /** Whether two outlines overlap by more than touching. */
     public static boolean bites(Outline cut, Outline wood) {
         return cut.box().near(wood.box(), 0)
-                && !Joining.overlay(polygon(cut), polygon(wood), OverlayNG.INTERSECTION)
+                && !WeldedOutlines.overlay(polygon(cut), polygon(wood), OverlayNG.INTERSECTION)
                         .buffer(-Tolerance.TOUCHING / 2)
                         .isEmpty();
     }

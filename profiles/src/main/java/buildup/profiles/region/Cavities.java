@@ -49,7 +49,7 @@ final class Cavities {
         }
         Envelope sheet = union.getEnvelopeInternal();
         sheet.expandBy(1);
-        Geometry rest = Joining.overlay(Chords.FACTORY.toGeometry(sheet), union, OverlayNG.DIFFERENCE);
+        Geometry rest = WeldedOutlines.overlay(Chords.FACTORY.toGeometry(sheet), union, OverlayNG.DIFFERENCE);
         List<Polygon> air = new ArrayList<>();
         for (int i = 0; i < rest.getNumGeometries(); i++) {
             if (rest.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
@@ -64,7 +64,7 @@ final class Cavities {
         for (int i = 0; i < air.size(); i++) {
             Polygon polygon = air.get(i);
             if (!polygon.getEnvelopeInternal().equals(sheet)) {
-                Ring ring = trace.ring(polygon.getExteriorRing(), false, Joining.inside(polygon));
+                Ring ring = trace.ring(polygon.getExteriorRing(), false, WeldedOutlines.inside(polygon));
                 // welding may leave a speck of air that the outlines as given do not have
                 if (!ring.bounds().isEmpty()) {
                     found.add(new Cavity(ring, islands(polygon), isWide(polygon), corners(i)));
@@ -86,7 +86,7 @@ final class Cavities {
         List<Ring> islands = new ArrayList<>();
         for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
             LinearRing ring = polygon.getInteriorRingN(i);
-            islands.add(trace.ring(ring, true, Joining.inside(Chords.FACTORY.createPolygon(ring))));
+            islands.add(trace.ring(ring, true, WeldedOutlines.inside(Chords.FACTORY.createPolygon(ring))));
         }
         return islands;
     }

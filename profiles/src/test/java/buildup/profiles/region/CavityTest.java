@@ -24,7 +24,9 @@ class CavityTest {
     private static final double EXACT = 1e-9;
 
     private static List<Cavity> wide(List<Outline> outlines) {
-        return Joining.of(outlines).cavities().stream().filter(Cavity::wide).toList();
+        return WeldedOutlines.of(outlines).cavities().stream()
+                .filter(Cavity::wide)
+                .toList();
     }
 
     private static List<Outline> turned(List<Outline> outlines, double degrees) {
@@ -115,7 +117,9 @@ class CavityTest {
             assertThat(air.area()).isCloseTo(r * r * (Math.sqrt(3) - Math.PI / 2), within(EXACT));
             assertThat(air.corners()).hasSize(3);
         });
-        assertThat(Joining.of(discs).union().parts()).as("they stay apart").hasSize(3);
+        assertThat(WeldedOutlines.of(discs).union().parts())
+                .as("they stay apart")
+                .hasSize(3);
     }
 
     @Test

@@ -121,7 +121,7 @@ class ClipperTest {
             }
             // Clipper's whole numbers move each boundary by up to half a unit each way, 0.7 of one along the slant
             double rounding = perimeter(pieces) / UNITS_PER_INCH;
-            assertThat(Joining.of(pieces).union().area() - chordError)
+            assertThat(WeldedOutlines.of(pieces).union().area() - chordError)
                     .as("%s %d", kind, i)
                     .isCloseTo(areas.get(i), within(rounding));
         }
@@ -138,7 +138,7 @@ class ClipperTest {
         for (int i = 0; i < stacks.size(); i++) {
             // true curves against chords: at most 2/3 of the chord error times their length; welding has the rest
             double slack = Tolerance.CHORD * perimeter(stacks.get(i));
-            assertThat(Joining.of(stacks.get(i)).union().area())
+            assertThat(WeldedOutlines.of(stacks.get(i)).union().area())
                     .as("stack %d", i)
                     .isCloseTo(areas.get(i), within(slack));
         }

@@ -92,7 +92,7 @@ class DifferenceTest {
         Point onto = a.centroid().minus(moved.centroid());
         Outline b =
                 moved.moved(Motion.shift(onto.x() + random.nextDouble() - 0.5, onto.y() + random.nextDouble() - 0.5));
-        double union = Joining.of(List.of(a, b)).union().area();
+        double union = WeldedOutlines.of(List.of(a, b)).union().area();
         // what two outlines share is what their areas have over their union's; it is traced within touching there
         assertThat(apart(a, b))
                 .as("seed %d", round.getCurrentRepetition())

@@ -46,7 +46,7 @@ class HardSetsTest {
         int number = 0;
         for (Stacks.Stack stack : new Stacks(SEED).many(kind, COUNT)) {
             String which = kind + " " + number++;
-            Joining.Joined joined = Joining.of(stack.pieces()).union();
+            WeldedOutlines.Joined joined = WeldedOutlines.of(stack.pieces()).union();
             assertThat(joined.parts()).as(which).hasSize(1);
             assertThat(joined.parts().get(0).holes()).as(which).isEmpty();
             assertThat(joined.area()).as(which).isCloseTo(stack.area(), within(bound(kind)));
@@ -140,8 +140,9 @@ class HardSetsTest {
         Geometry board = read("POLYGON ((2.25 2.75, 3.9735727791422097 4.473572779142209, "
                 + "2.382582521472478 6.064563036811942, 0.6590097423302681 4.340990257669732, 2.25 2.75))");
         double sum = spiked.getArea() + board.getArea();
-        double union = Joining.overlay(spiked, board, OverlayNG.UNION).getArea();
-        double common = Joining.overlay(spiked, board, OverlayNG.INTERSECTION).getArea();
+        double union = WeldedOutlines.overlay(spiked, board, OverlayNG.UNION).getArea();
+        double common =
+                WeldedOutlines.overlay(spiked, board, OverlayNG.INTERSECTION).getArea();
         assertThat(union + common).isCloseTo(sum, within(1e-9));
     }
 

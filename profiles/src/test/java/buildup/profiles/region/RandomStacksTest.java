@@ -28,7 +28,7 @@ class RandomStacksTest {
         for (int number = 0; number < COUNT; number++) {
             List<Outline> pieces = stacks.thrown();
             String which = "seed " + SEED + ", stack " + number;
-            Joining.Joined joined = Joining.of(pieces).union();
+            WeldedOutlines.Joined joined = WeldedOutlines.of(pieces).union();
             double slack = slack(pieces);
             double sum = pieces.stream().mapToDouble(Outline::area).sum();
             double largest = pieces.stream().mapToDouble(Outline::area).max().orElseThrow();
@@ -68,13 +68,13 @@ class RandomStacksTest {
             double slices =
                     Box.around(pieces.stream().map(Outline::box).toList()).width() / 4000;
             // the slices err by their width at each upright side: by chance, so a few of them, not all
-            assertThat(Joining.of(pieces).union().area())
+            assertThat(WeldedOutlines.of(pieces).union().area())
                     .as("seed %d, stack %d", SEED + 1, number)
                     .isCloseTo(counted, within(slack(pieces) + 20 * slices));
         }
     }
 
-    private static void assertRingsAreTrueStretches(Joining.Joined joined, List<Outline> pieces, String which) {
+    private static void assertRingsAreTrueStretches(WeldedOutlines.Joined joined, List<Outline> pieces, String which) {
         for (Part part : joined.parts()) {
             List<Ring> rings = new ArrayList<>(List.of(part.outer()));
             rings.addAll(part.holes());
@@ -99,7 +99,7 @@ class RandomStacksTest {
         }
     }
 
-    private static void assertPiecesLieWithin(Joining.Joined joined, List<Outline> pieces, String which) {
+    private static void assertPiecesLieWithin(WeldedOutlines.Joined joined, List<Outline> pieces, String which) {
         for (Outline piece : pieces) {
             Box box = piece.box();
             for (int i = 1; i < 6; i++) {

@@ -37,11 +37,11 @@ class UnionTest {
         return Outline.closed(strokes);
     }
 
-    static Joining.Joined union(Outline... outlines) {
-        return Joining.of(List.of(outlines)).union();
+    static WeldedOutlines.Joined union(Outline... outlines) {
+        return WeldedOutlines.of(List.of(outlines)).union();
     }
 
-    static Part only(Joining.Joined joined) {
+    static Part only(WeldedOutlines.Joined joined) {
         assertThat(joined.parts()).hasSize(1);
         return joined.parts().get(0);
     }
@@ -71,7 +71,7 @@ class UnionTest {
     @Test
     void the_reading_room_cornice_has_its_worked_figures() {
         List<Outline> pieces = readingRoom();
-        Joining joining = Joining.of(pieces);
+        WeldedOutlines joining = WeldedOutlines.of(pieces);
         Part part = only(joining.union());
         assertThat(part.area()).isCloseTo(21.5613, within(1e-4));
         assertThat(part.area())
@@ -95,7 +95,7 @@ class UnionTest {
     @Test
     void the_room_side_of_the_cornice_is_its_worked_members() {
         List<Outline> pieces = readingRoom();
-        List<Bound> bounds = only(Joining.of(pieces).union()).outer().bounds();
+        List<Bound> bounds = only(WeldedOutlines.of(pieces).union()).outer().bounds();
         List<String> walked = new ArrayList<>();
         int start = 0;
         while (bounds.get(start).segment().from().distance(Point.ORIGIN) > EXACT) {
@@ -130,11 +130,11 @@ class UnionTest {
     @Test
     void the_order_of_the_pieces_does_not_change_the_figures() {
         List<Outline> pieces = new ArrayList<>(readingRoom());
-        double area = Joining.of(pieces).union().area();
-        double perimeter = Joining.of(pieces).union().perimeter();
+        double area = WeldedOutlines.of(pieces).union().area();
+        double perimeter = WeldedOutlines.of(pieces).union().perimeter();
         for (int i = 0; i < pieces.size(); i++) {
             pieces.add(pieces.remove(0));
-            Joining.Joined joined = Joining.of(pieces).union();
+            WeldedOutlines.Joined joined = WeldedOutlines.of(pieces).union();
             assertThat(joined.area()).isCloseTo(area, within(EXACT));
             assertThat(joined.perimeter()).isCloseTo(perimeter, within(EXACT));
         }
@@ -146,25 +146,25 @@ class UnionTest {
         List<Outline> turned = readingRoom().stream()
                 .map(piece -> piece.moved(Motion.turn(degrees)))
                 .toList();
-        Part part = only(Joining.of(turned).union());
+        Part part = only(WeldedOutlines.of(turned).union());
         assertThat(part.area())
-                .isCloseTo(only(Joining.of(readingRoom()).union()).area(), within(EXACT));
+                .isCloseTo(only(WeldedOutlines.of(readingRoom()).union()).area(), within(EXACT));
         assertThat(part.perimeter())
-                .isCloseTo(only(Joining.of(readingRoom()).union()).perimeter(), within(EXACT));
+                .isCloseTo(only(WeldedOutlines.of(readingRoom()).union()).perimeter(), within(EXACT));
         assertThat(part.holes()).hasSize(1);
     }
 
     @Test
     void nothing_joined_is_nothing() {
-        assertThat(Joining.of(List.of()).union().parts()).isEmpty();
+        assertThat(WeldedOutlines.of(List.of()).union().parts()).isEmpty();
         assertThat(Laps.of(List.of())).isEmpty();
-        assertThat(Joining.of(List.of()).cavities()).isEmpty();
+        assertThat(WeldedOutlines.of(List.of()).cavities()).isEmpty();
         assertThat(Covered.area(List.of())).isZero();
     }
 
     @Test
     void boards_apart_stay_apart_lowest_first() {
-        Joining.Joined joined = union(board(0, 5, 1, 6), board(0, 0, 1, 1), board(3, 0, 4, 1));
+        WeldedOutlines.Joined joined = union(board(0, 5, 1, 6), board(0, 0, 1, 1), board(3, 0, 4, 1));
         assertThat(joined.parts())
                 .extracting(part -> part.outer().box().bottom())
                 .containsExactly(0.0, 0.0, 5.0);
@@ -173,7 +173,7 @@ class UnionTest {
 
     @Test
     void a_piece_within_another_adds_nothing() {
-        Joining.Joined joined = union(board(0, 0, 4, 4), board(1, 1, 2, 2), board(0, 0, 4, 4));
+        WeldedOutlines.Joined joined = union(board(0, 0, 4, 4), board(1, 1, 2, 2), board(0, 0, 4, 4));
         assertThat(only(joined).area()).isCloseTo(16, within(EXACT));
         assertThat(only(joined).outer().bounds()).extracting(Bound::outline).containsOnly(0);
     }
@@ -181,14 +181,15 @@ class UnionTest {
     @Test
     void a_piece_let_into_the_joint_of_two_others_adds_nothing() {
         // the one-shot union answers with its outline once more and a loose line, and an area that is the plain sum
-        Joining.Joined joined = union(board(0, 0, 3, 2), board(1, 1, 2, 3), board(0, 2, 4, 4));
+        WeldedOutlines.Joined joined = union(board(0, 0, 3, 2), board(1, 1, 2, 3), board(0, 2, 4, 4));
         assertThat(only(joined).area()).isCloseTo(14, within(EXACT));
     }
 
     @Test
     void rings_that_touch_at_a_point_enclose_what_they_enclose() {
         // four boards round a hole that meets the outside in the corner of two of them
-        Joining.Joined joined = union(board(0, 0, 3, 1), board(2, 1, 3, 2), board(0, 1, 1, 3), board(1, 2, 2, 3));
+        WeldedOutlines.Joined joined =
+                union(board(0, 0, 3, 1), board(2, 1, 3, 2), board(0, 1, 1, 3), board(1, 2, 2, 3));
         assertThat(joined.area()).isCloseTo(3 + 1 + 2 + 1, within(EXACT));
         assertThat(joined.perimeter()).isCloseTo(16, within(EXACT));
     }
@@ -232,7 +233,7 @@ class UnionTest {
                 .moved(Motion.shift(0, 0.75 - r))
                 .moved(Motion.turn(180))
                 .moved(Motion.shift(0, -0.75 + r));
-        List<Cavity> cavities = Joining.of(
+        List<Cavity> cavities = WeldedOutlines.of(
                         List.of(trough(0.75), rod, other, board(-2, 0, 2, 1), board(-0.05, -0.5, 0.05, 0)))
                 .cavities();
         assertThat(cavities).hasSize(2).allMatch(Cavity::wide);

@@ -36,7 +36,7 @@ class WeldTest {
     void a_gap_or_lap_under_touching_is_closed_and_the_figures_stay() {
         for (double gap : List.of(1.0 / 300, -1.0 / 300, 1.0 / 1024)) {
             List<Outline> boards = List.of(board(0, 0, 1, 2), board(1 + gap, 0, 2, 2));
-            Part part = UnionTest.only(Joining.of(boards).union());
+            Part part = UnionTest.only(WeldedOutlines.of(boards).union());
             assertThat(part.outer().box()).isEqualTo(new Box(0, 0, 2, 2));
             assertThat(part.outer().bounds()).hasSize(6);
             assertThat(part.outer().length()).isCloseTo(8 - 2 * Math.max(gap, 0), within(EXACT));
@@ -71,7 +71,7 @@ class WeldTest {
     @Test
     void a_quirk_that_a_board_closes_becomes_a_hole_that_is_not_wide() {
         Outline quirked = lines(0, 0, 1, 0, 1, 0.5, 0.9, 0.5, 0.9, 0.5 + 1.0 / 300, 1, 0.5 + 1.0 / 300, 1, 1, 0, 1);
-        Joining joining = Joining.of(List.of(quirked, board(1, 0, 2, 1)));
+        WeldedOutlines joining = WeldedOutlines.of(List.of(quirked, board(1, 0, 2, 1)));
         Part part = UnionTest.only(joining.union());
         assertThat(joining.cavities()).isNotEmpty().noneMatch(Cavity::wide);
         assertThat(part.area()).isCloseTo(2 - 0.1 / 300, within(EXACT));
@@ -90,8 +90,8 @@ class WeldTest {
         for (double degrees : List.of(0.0, 45.0, 7.3, 200.0)) {
             Motion turn = Motion.turn(degrees);
             Outline first = board(1.2, 0.2, 2.5, 0.5).moved(turn);
-            Joining.Joined joined =
-                    Joining.of(List.of(first, molding.moved(turn))).union();
+            WeldedOutlines.Joined joined =
+                    WeldedOutlines.of(List.of(first, molding.moved(turn))).union();
             assertThat(joined.area()).isCloseTo(molding.area() + 1.3 * 0.3 - 0.3 * 0.3, within(0.001));
         }
     }
@@ -101,7 +101,7 @@ class WeldTest {
         for (double degrees : List.of(0.0, 12.0, 90.0, 222.0)) {
             Motion turn = Motion.turn(degrees);
             // the board below gives way to the corners of the second block by half a thousandth; the first stays on it
-            Joining.Joined joined = Joining.of(List.of(
+            WeldedOutlines.Joined joined = WeldedOutlines.of(List.of(
                             board(0, 1, 1.25, 2).moved(turn),
                             board(2, 1 - 0.0005, 3, 2).moved(turn),
                             board(-1, 0, 4, 1).moved(turn)))

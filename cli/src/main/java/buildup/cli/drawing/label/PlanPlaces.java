@@ -1,11 +1,11 @@
 package buildup.cli.drawing.label;
 
-import buildup.engine.room.run.Corner;
 import buildup.engine.room.run.Ending;
 import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Run;
 import buildup.engine.room.run.Stretch;
+import buildup.engine.room.run.WallCorner;
 import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,7 +33,7 @@ public final class PlanPlaces {
             int number,
             String words,
             Frame frame,
-            Optional<Corner> corner,
+            Optional<WallCorner> corner,
             Optional<Ending> ending,
             boolean left) {
         Place numbered(int own) {
@@ -57,7 +57,7 @@ public final class PlanPlaces {
                 Stretch stretch = run.stretches().get(i);
                 Frame end = new Frame(
                         frames.get(i).at(stretch.length(), 0), frames.get(i).along());
-                Optional<Corner> corner = stretch.corner();
+                Optional<WallCorner> corner = stretch.corner();
                 if (corner.isPresent()) {
                     String words = printer.print(corner.get().words()) + " corner"
                             + (run.coped() && corner.get().inside() ? ", coped" : "");

@@ -17,7 +17,7 @@ import buildup.cli.scene.TextMeasure;
 import buildup.engine.look.light.Band;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Shadow;
-import buildup.engine.look.sight.Seen;
+import buildup.engine.look.sight.SeenMember;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
@@ -183,7 +183,7 @@ public final class RaysDrawing {
 
     private List<Point> grazed(Sighting sighting) {
         List<Point> points = new ArrayList<>();
-        for (Seen seen : sighting.members()) {
+        for (SeenMember seen : sighting.members()) {
             Point from = section.members().get(seen.member()).from();
             Point to = section.members().get(seen.member()).to();
             for (Segment part : seen.visible()) {

@@ -9,10 +9,10 @@ import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.TextMeasure;
-import buildup.engine.room.run.Corner;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Ending;
 import buildup.engine.room.run.Job;
+import buildup.engine.room.run.WallCorner;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
@@ -82,7 +82,7 @@ final class PlanDetail {
         double past = place.left() ? ALONG : PAST;
         double along = place.left() ? PAST : ALONG;
         double r = scale * reach;
-        boolean inside = place.corner().filter(Corner::inside).isPresent()
+        boolean inside = place.corner().filter(WallCorner::inside).isPresent()
                 || place.ending().filter(end -> end.kind() == Ending.Kind.DIE).isPresent();
         boolean outside = place.corner().filter(corner -> !corner.inside()).isPresent();
         return new Box(-along * r, -(inside ? FAR_OUT : OUT) * r, past * r, (outside ? FAR_BACK : BACK) * r);

@@ -14,7 +14,6 @@ import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.TextMeasure;
-import buildup.engine.room.run.Corner;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Frame;
@@ -22,6 +21,7 @@ import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Opening;
 import buildup.engine.room.run.Run;
 import buildup.engine.room.run.Stretch;
+import buildup.engine.room.run.WallCorner;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
@@ -231,7 +231,7 @@ public final class PlanDrawing {
 
     /** Its number in a ring behind the wall, where the backs of two walls meet, or near by. */
     private List<Item> ring(Place place, UnaryOperator<Point> onto, double aside, FreePlaces free) {
-        double past = place.corner().map(Corner::slope).orElse(0.0);
+        double past = place.corner().map(WallCorner::slope).orElse(0.0);
         Point at = onto.apply(place.frame().at(-past * aside, -aside));
         Point along = way(place.frame(), onto, 1, 0);
         List<Point> tries = FreePlaces.moves(along, way(place.frame(), onto, 0, -1)).stream()

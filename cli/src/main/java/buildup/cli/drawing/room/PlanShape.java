@@ -7,13 +7,13 @@ import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
 import buildup.cli.scene.Tone;
-import buildup.engine.room.run.Corner;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Opening;
 import buildup.engine.room.run.Run;
 import buildup.engine.room.run.Stretch;
+import buildup.engine.room.run.WallCorner;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -61,8 +61,8 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
         List<Segment> planes = new ArrayList<>();
         for (int i = 0; i < frames.size(); i++) {
             Stretch stretch = run.stretches().get(i);
-            double slope = run.cornerBefore(i).map(Corner::slope).orElse(0.0);
-            double right = stretch.corner().map(Corner::slope).orElse(0.0);
+            double slope = run.cornerBefore(i).map(WallCorner::slope).orElse(0.0);
+            double right = stretch.corner().map(WallCorner::slope).orElse(0.0);
             double from = 0;
             for (Opening opening : stretch.openings()) {
                 items.addAll(wall(frames.get(i), from, slope, opening.from(), 0, thick));

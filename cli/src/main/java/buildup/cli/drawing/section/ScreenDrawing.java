@@ -19,7 +19,7 @@ import buildup.cli.scene.Ring;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
-import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.ClosedVoid;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
@@ -151,7 +151,7 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
     /** Those that lie on the picture whole. */
     private static List<Ring> voids(Section section, View view) {
         return section.voids().stream()
-                .map(Hollow::ring)
+                .map(ClosedVoid::ring)
                 .map(ring -> Ring.of(
                         Scale.of(ring.bounds().stream().map(Bound::segment).toList(), view.scale()), CHORD))
                 .filter(ring ->

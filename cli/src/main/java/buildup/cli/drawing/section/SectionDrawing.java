@@ -25,7 +25,7 @@ import buildup.cli.scene.Ring;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
-import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.ClosedVoid;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
@@ -174,7 +174,7 @@ public final class SectionDrawing {
     private List<Ring> voids() {
         Box window = view.window();
         return section.voids().stream()
-                .map(Hollow::ring)
+                .map(ClosedVoid::ring)
                 .map(ring -> Ring.of(ring.bounds().stream().map(Bound::segment).toList(), CHORD))
                 .filter(ring -> ring.points().stream().allMatch(p -> window.holds(p, 0)))
                 .toList();

@@ -6,8 +6,8 @@ import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.TextMeasure;
-import buildup.cli.table.Cell;
 import buildup.cli.table.Table;
+import buildup.cli.table.TableCell;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
@@ -35,9 +35,9 @@ public final class SheetTable {
         }
         y -= 0.4 * LINE;
         items.add(new Path(List.of(new Line(new Point(0, y), new Point(width, y))), false, LineStyle.RULE));
-        for (List<Cell> cells : table.rows()) {
+        for (List<TableCell> cells : table.rows()) {
             y -= LINE;
-            row(items, table, cells.stream().map(Cell::text).toList(), widths, y, measure);
+            row(items, table, cells.stream().map(TableCell::text).toList(), widths, y, measure);
         }
         return items;
     }
@@ -47,7 +47,7 @@ public final class SheetTable {
         double left = width;
         for (int i = 1; i < widths.length; i++) {
             widths[i] = measure.width(table.columns().get(i).heading(), SIZE);
-            for (List<Cell> row : table.rows()) {
+            for (List<TableCell> row : table.rows()) {
                 widths[i] = Math.max(widths[i], measure.width(row.get(i).text(), SIZE));
             }
             left -= widths[i] + BETWEEN;

@@ -2,7 +2,7 @@ package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
-import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.ClosedVoid;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
@@ -150,7 +150,7 @@ final class Cures {
     }
 
     /** Height and width of the wedge that fills a square corner of a hollow, {@link #CLEAR} off the back of a piece. */
-    Optional<List<Double>> wedge(Hollow hollow, int piece) {
+    Optional<List<Double>> wedge(ClosedVoid hollow, int piece) {
         List<Bound> ring = hollow.ring().bounds();
         List<Line> backs = ring.stream()
                 .filter(bound -> bound.outline() == piece)

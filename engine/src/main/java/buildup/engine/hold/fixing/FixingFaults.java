@@ -3,7 +3,7 @@ package buildup.engine.hold.fixing;
 import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.Check.Rule;
 import buildup.engine.hold.fixing.Drive.BreakOut;
-import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.ClosedVoid;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
@@ -49,7 +49,7 @@ final class FixingFaults {
         Optional<BreakOut> out = fixed.drive().breakOut();
         if (out.isPresent()) {
             boolean pieceAlone = fixed.drive().held().equals(List.of(fixed.piece()));
-            Optional<Hollow> hollow = nailing.shots().hollow(past(fixed, out.get()));
+            Optional<ClosedVoid> hollow = nailing.shots().hollow(past(fixed, out.get()));
             if (pieceAlone && (hollow.isPresent() || woodAhead(spot, fixed, out.get()))) {
                 inAir(spot, fixed, out.get(), hollow);
             } else {
@@ -77,7 +77,7 @@ final class FixingFaults {
                 > 1;
     }
 
-    private void inAir(Spot spot, Fixed fixed, BreakOut out, Optional<Hollow> hollow) {
+    private void inAir(Spot spot, Fixed fixed, BreakOut out, Optional<ClosedVoid> hollow) {
         String where = switch (out.side()) {
             case "top" -> "over";
             case "bottom" -> "under";
@@ -96,7 +96,7 @@ final class FixingFaults {
                 fixed);
     }
 
-    private Phrase airCure(Spot spot, Fixed fixed, Optional<Hollow> hollow) {
+    private Phrase airCure(Spot spot, Fixed fixed, Optional<ClosedVoid> hollow) {
         return later(spot, fixed)
                 .or(() -> length(spot, fixed))
                 .or(() -> hollow.flatMap(found -> cures.wedge(found, fixed.piece()))

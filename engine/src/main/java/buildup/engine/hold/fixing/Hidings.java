@@ -2,7 +2,7 @@ package buildup.engine.hold.fixing;
 
 import buildup.engine.look.light.Band;
 import buildup.engine.look.light.Lighting;
-import buildup.engine.look.sight.Seen;
+import buildup.engine.look.sight.SeenMember;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Member;
 import buildup.profiles.outline.Segment;
@@ -69,7 +69,7 @@ final class Hidings {
     private static boolean seen(Sighting sight, int member, Spot spot) {
         return sight.members().stream()
                 .filter(seen -> seen.member() == member)
-                .map(Seen::visible)
+                .map(SeenMember::visible)
                 .anyMatch(visible -> on(visible, spot));
     }
 }

@@ -2,7 +2,7 @@ package buildup.engine.hold.fixing;
 
 import buildup.engine.hold.fixing.Crossing.Stuff;
 import buildup.engine.hold.fixing.Drive.BreakOut;
-import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.ClosedVoid;
 import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
@@ -146,13 +146,13 @@ final class Shots {
     }
 
     /** The closed hollow of the finished section that a place lies in. */
-    Optional<Hollow> hollow(Point p) {
+    Optional<ClosedVoid> hollow(Point p) {
         return timber.section().voids().stream()
                 .filter(hollow -> holds(hollow, p))
                 .findFirst();
     }
 
-    private static boolean holds(Hollow hollow, Point p) {
+    private static boolean holds(ClosedVoid hollow, Point p) {
         List<Point> ring = new ArrayList<>();
         for (Bound bound : hollow.ring().bounds()) {
             ring.addAll(bound.segment().flattened(Tolerance.CHORD));

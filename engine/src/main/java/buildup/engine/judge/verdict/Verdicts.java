@@ -25,7 +25,7 @@ public final class Verdicts {
     /** The verdict on these facts. */
     public static Verdict of(Facts facts) {
         Verdicts verdicts = new Verdicts(facts);
-        return new Verdict(verdicts.rulings(), new Holding(facts).trusted(), verdicts.notAsked());
+        return new Verdict(verdicts.rulings(), new HoldingRows(facts).trusted(), verdicts.notAsked());
     }
 
     private List<Ruling> rulings() {
@@ -41,7 +41,7 @@ public final class Verdicts {
         problems.forEach((topic, all) -> found.put(topic, wrong(topic, all)));
         Optional.ofNullable(found.get(Topic.STANDS))
                 .filter(ruling -> ruling.answer() == Reply.NO)
-                .flatMap(ruling -> new Holding(facts).proposed().map(ruling::cure))
+                .flatMap(ruling -> new HoldingRows(facts).proposed().map(ruling::cure))
                 .ifPresent(ruling -> found.put(Topic.STANDS, ruling));
         return List.copyOf(found.values());
     }
@@ -49,8 +49,8 @@ public final class Verdicts {
     /** The answers as far as nothing was said against them. */
     private List<Ruling> good() {
         List<Ruling> rulings = new ArrayList<>();
-        rulings.addAll(new Holding(facts).rulings());
-        rulings.addAll(new Looking(facts).rulings());
+        rulings.addAll(new HoldingRows(facts).rulings());
+        rulings.addAll(new LookingRows(facts).rulings());
         return rulings;
     }
 

@@ -1,6 +1,6 @@
 package buildup.engine.look.joint;
 
-import buildup.engine.look.sight.Seen;
+import buildup.engine.look.sight.SeenMember;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.look.view.Surfaces;
 import buildup.engine.look.view.View;
@@ -59,7 +59,7 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
                 .filter(body -> sights.stream()
                         .flatMap(sighting -> sighting.members().stream())
                         .filter(seen -> section.members().get(seen.member()).body() == body)
-                        .mapToDouble(Seen::length)
+                        .mapToDouble(SeenMember::length)
                         .allMatch(length -> length <= Tolerance.TOUCHING))
                 .boxed()
                 .toList();

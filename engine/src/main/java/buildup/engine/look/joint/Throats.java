@@ -2,10 +2,10 @@ package buildup.engine.look.joint;
 
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
-import buildup.profiles.outline.Approaches;
-import buildup.profiles.outline.Approaches.Approach;
 import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Line;
+import buildup.profiles.outline.NearPoints;
+import buildup.profiles.outline.NearPoints.NearPoint;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -43,7 +43,7 @@ final class Throats {
         Outline first = section.body(from).outline();
         Outline second = section.body(to).outline();
         List<Line> throats = new ArrayList<>();
-        for (Approach near : Approaches.of(first, second, WIDEST - Tolerance.SNAP)) {
+        for (NearPoint near : NearPoints.of(first, second, WIDEST - Tolerance.SNAP)) {
             Line throat = new Line(near.onFirst(), near.onSecond());
             if (near.distance() > Tolerance.TOUCHING
                     && (leaves(first, throat) || leaves(second, throat.reversed()))

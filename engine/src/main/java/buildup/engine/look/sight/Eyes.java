@@ -86,7 +86,7 @@ public final class Eyes {
     private Sighting sighting(Eye eye) {
         Viewpoint viewpoint = viewpoint(eye);
         View view = View.of(viewpoint, surfaces);
-        List<Seen> members = new ArrayList<>();
+        List<SeenMember> members = new ArrayList<>();
         for (int i = 0; i < section.members().size(); i++) {
             members.add(seen(i, view, eye));
         }
@@ -103,11 +103,11 @@ public final class Eyes {
         return coverage;
     }
 
-    private Seen seen(int number, View view, Eye eye) {
+    private SeenMember seen(int number, View view, Eye eye) {
         Member member = section.members().get(number);
         List<Segment> visible = new ArrayList<>();
         member.segments().forEach(segment -> visible(view, segment, visible));
-        return new Seen(number, visible, member.box().height(), seenHeight(visible, eye));
+        return new SeenMember(number, visible, member.box().height(), seenHeight(visible, eye));
     }
 
     private static OptionalDouble seenHeight(List<Segment> visible, Eye eye) {

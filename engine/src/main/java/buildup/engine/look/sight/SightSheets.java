@@ -22,7 +22,7 @@ public final class SightSheets {
     private static final Phrase NEVER = Phrase.of("never");
 
     /** What an eye sees of a member. */
-    private record Look(Eye eye, Member member, Seen seen) {}
+    private record Look(Eye eye, Member member, SeenMember seen) {}
 
     /** How well a nailer is hidden from an eye. */
     private record Cover(Eye eye, Coverage coverage) {}

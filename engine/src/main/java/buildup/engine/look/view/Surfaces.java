@@ -8,9 +8,9 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
-import buildup.profiles.region.Joining;
 import buildup.profiles.region.Part;
 import buildup.profiles.region.Ring;
+import buildup.profiles.region.WeldedOutlines;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,7 +36,7 @@ public final class Surfaces {
         }
         return numbers.size() == section.bodies().size()
                 ? solid(section)
-                : outer(Joining.of(outlines).union().parts(), numbers);
+                : outer(WeldedOutlines.of(outlines).union().parts(), numbers);
     }
 
     /** @param numbers the body of each outline joined; empty when they are the same */

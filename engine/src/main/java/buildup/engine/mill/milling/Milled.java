@@ -14,7 +14,7 @@ public record Milled(
         Stick stick,
         List<Reached> reached,
         List<Undercut> undercuts,
-        List<Corner> corners,
+        List<SharpCorner> corners,
         List<Hollow> hollows,
         List<Groove> grooves,
         Optional<Passes> passes,

@@ -55,8 +55,8 @@ public final class Milling {
                     .with("members", Figure.count(stick.count()))
                     .with("most", Figure.count(MOST_MEMBERS)));
         }
-        List<Corner> corners = few
-                ? Corner.of(stick, radius()).stream()
+        List<SharpCorner> corners = few
+                ? SharpCorner.of(stick, radius()).stream()
                         .filter(corner -> passes.filter(found ->
                                         found.makesCorner(corner.before(), (corner.before() + 1) % stick.count()))
                                 .isEmpty())
@@ -112,13 +112,13 @@ public final class Milling {
                 .amount(Figure.length(wanted - left));
     }
 
-    private void tell(List<Corner> corners) {
+    private void tell(List<SharpCorner> corners) {
         if (corners.isEmpty()) {
             return;
         }
-        Corner first = corners.get(0);
-        boolean square = corners.stream().allMatch(Corner::square);
-        double left = corners.stream().mapToDouble(Corner::left).sum();
+        SharpCorner first = corners.get(0);
+        boolean square = corners.stream().allMatch(SharpCorner::square);
+        double left = corners.stream().mapToDouble(SharpCorner::left).sum();
         tell((corners.size() == 1 ? MillingNotices.CORNER : MillingNotices.CORNERS)
                 .with("corners", Figure.count(corners.size()))
                 .with("place", place(first.at()))

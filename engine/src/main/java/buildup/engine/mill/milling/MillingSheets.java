@@ -152,9 +152,9 @@ public final class MillingSheets {
                         "at",
                         corner -> corner.at().x(),
                         corner -> corner.at().y())
-                .measure("angle", "angle through the air", Quantity.ANGLE, Corner::degrees)
-                .length("radius", "radius that the cutter leaves", Corner::radius)
-                .measure("left", "wood that the cutter leaves", Quantity.AREA, Corner::left)
+                .measure("angle", "angle through the air", Quantity.ANGLE, SharpCorner::degrees)
+                .length("radius", "radius that the cutter leaves", SharpCorner::radius)
+                .measure("left", "wood that the cutter leaves", Quantity.AREA, SharpCorner::left)
                 .silent()
                 .sheet();
     }

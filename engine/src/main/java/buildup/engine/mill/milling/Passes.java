@@ -52,7 +52,7 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
     }
 
     static Passes of(Stick stick, List<Cutter> cutters) {
-        List<Pass> ways = Fitting.all(stick, cutters);
+        List<Pass> ways = CutterFitting.all(stick, cutters);
         List<Reach.Stretch> atoms = atoms(stick, ways);
         List<BitSet> made = new ArrayList<>();
         for (Pass pass : ways) {

@@ -86,9 +86,9 @@ final class Clashes {
             }
         }
         if (allEnds().anyMatch(end -> end.kind() == Ending.Kind.RETURN)) {
-            trim.stream().filter(Fitting::planted).forEach(this::plant);
+            trim.stream().filter(RunFitting::planted).forEach(this::plant);
             glue(trim.stream()
-                    .filter(course -> !Fitting.planted(course) && course.face() < SHORTEST_NAILED)
+                    .filter(course -> !RunFitting.planted(course) && course.face() < SHORTEST_NAILED)
                     .map(course -> RunNotices.QUOTED.with("piece", course.name()))
                     .toList());
         }

@@ -28,7 +28,7 @@ final class EndReader {
     }
 
     /** {@code outside 90}; a word alone is square. */
-    Optional<Corner> corner(Fields fields) {
+    Optional<WallCorner> corner(Fields fields) {
         return fields.scalar("corner").flatMap(text -> {
             String[] words = text.text().strip().split("\\s+", 2);
             boolean inside = words[0].equals("inside");
@@ -41,7 +41,7 @@ final class EndReader {
                 refuse(RunNotices.NO_ANGLE.with("word", words[1]), text.mark());
             }
             return angle.flatMap(found -> open(found.toDegrees(), text.mark()))
-                    .map(degrees -> new Corner(inside, degrees));
+                    .map(degrees -> new WallCorner(inside, degrees));
         });
     }
 

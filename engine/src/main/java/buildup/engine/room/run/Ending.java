@@ -34,7 +34,7 @@ public record Ending(Kind kind, double corner, double lean, OptionalDouble casin
 
     private Phrase dies() {
         double degrees = Math.toDegrees(Math.atan(Math.abs(lean)));
-        return degrees < Corner.SQUARE_WITHIN
+        return degrees < WallCorner.SQUARE_WITHIN
                 ? DIES
                 : (lean > 0 ? DIES_UNDER : DIES_BEHIND).with("lean", Figure.angle(Math.max(0.1, degrees)));
     }

@@ -113,7 +113,7 @@ public record Fit(
      */
     public double gape(Hand hand) {
         Meeting meeting = meeting(hand);
-        if (meeting.kind() != EndCut.Kind.MITER || !new Corner(false, meeting.corner()).outOfSquare()) {
+        if (meeting.kind() != EndCut.Kind.MITER || !new WallCorner(false, meeting.corner()).outOfSquare()) {
             return 0;
         }
         double miter = (course.face() - course.back()) * Math.sqrt(2);

@@ -35,7 +35,7 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
     private static final Phrase AGAINST = Phrase.of("{how}, against {against}");
 
     /** Two courses at a corner. */
-    static Meeting miter(EndCut.Kind kind, Corner corner, double lean) {
+    static Meeting miter(EndCut.Kind kind, WallCorner corner, double lean) {
         return new Meeting(
                 kind,
                 corner.angle(),
@@ -46,12 +46,12 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
                 AT_A_CORNER.with("corner", corner.words()));
     }
 
-    private static double plane(Corner corner) {
+    private static double plane(WallCorner corner) {
         return corner.inside() ? 360 - corner.angle() : corner.angle();
     }
 
     /** A course that runs on to a wall at an angle to its own, and stops {@code short} of it, square to that wall. */
-    static Meeting wall(Corner corner, double clear, double lean, Phrase against) {
+    static Meeting wall(WallCorner corner, double clear, double lean, Phrase against) {
         double sin = Math.sin(Math.toRadians(corner.angle()));
         return new Meeting(
                 EndCut.Kind.BUTT,
@@ -87,7 +87,7 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
     }
 
     boolean isSquare() {
-        return Math.abs(plane - SQUARE) < Corner.SQUARE_WITHIN;
+        return Math.abs(plane - SQUARE) < WallCorner.SQUARE_WITHIN;
     }
 
     /** The cut for it on a course. */

@@ -130,7 +130,7 @@ final class PlanReader {
                                     Figure.of(Quantity.RUN, length.get() / 12).rounded(Rounding.decimals(0))),
                     fields.mark("length"));
         }
-        Optional<Corner> corner = ends.corner(fields);
+        Optional<WallCorner> corner = ends.corner(fields);
         Optional<Double> lean = ends.lean(fields);
         Optional<List<Opening>> openings = openings(name, length.orElse(0.0), fields.list("openings"), sound);
         sound &= corner.isPresent() == fields.has("corner") && lean.isPresent() && openings.isPresent();

@@ -29,7 +29,7 @@ public record Run(
     }
 
     /** The corner at the left end of a stretch, if there is one. */
-    public Optional<Corner> cornerBefore(int stretch) {
+    public Optional<WallCorner> cornerBefore(int stretch) {
         if (stretch > 0) {
             return stretches.get(stretch - 1).corner();
         }

@@ -31,7 +31,7 @@ public final class Runs {
             List<Frame> own = frames(run, notices);
             frames.add(own);
             Clashes clashes = new Clashes(run, notices);
-            Fitting fitting = new Fitting(i, run, own, clashes);
+            RunFitting fitting = new RunFitting(i, run, own, clashes);
             for (Course course : courses) {
                 List<Fit> along = fitting.along(course);
                 clashes.crossing(
@@ -55,7 +55,7 @@ public final class Runs {
         double turned = 0;
         for (Stretch stretch : run.stretches()) {
             frames.add(frame);
-            double turn = stretch.corner().map(Corner::turn).orElse(0.0);
+            double turn = stretch.corner().map(WallCorner::turn).orElse(0.0);
             frame = frame.next(stretch.length(), turn);
             turned += turn;
         }

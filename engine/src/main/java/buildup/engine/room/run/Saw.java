@@ -100,7 +100,7 @@ public final class Saw {
     /** How the stick lies flat, face up, for a cut at one of its ends; a board that lies, top up. */
     public static Setting flat(double corner, double spring, Hand end) {
         Flat flat = flat(corner, spring);
-        if (Math.abs(spring) > 90 - Corner.SQUARE_WITHIN) {
+        if (Math.abs(spring) > 90 - WallCorner.SQUARE_WITHIN) {
             return level(corner, end, TOP_UP, "back");
         }
         boolean outside = flat.bevel() > 0;
@@ -117,10 +117,10 @@ public final class Saw {
 
     /** How the stick stands against the fence for a cut at one of its ends; one that leans out stands upside down. */
     public static Setting nested(double corner, double spring, Hand end) {
-        if (Math.abs(spring) < Corner.SQUARE_WITHIN) {
+        if (Math.abs(spring) < WallCorner.SQUARE_WITHIN) {
             return level(corner, end, UPRIGHT, "back");
         }
-        if (Math.abs(spring) > 90 - Corner.SQUARE_WITHIN) {
+        if (Math.abs(spring) > 90 - WallCorner.SQUARE_WITHIN) {
             return level(corner, end, TOP_UP, "back");
         }
         return spring > 0
@@ -137,7 +137,7 @@ public final class Saw {
     }
 
     private static Swing swing(double toTheRight) {
-        return Math.abs(toTheRight) < Corner.SQUARE_WITHIN ? Swing.NONE : toTheRight > 0 ? Swing.RIGHT : Swing.LEFT;
+        return Math.abs(toTheRight) < WallCorner.SQUARE_WITHIN ? Swing.NONE : toTheRight > 0 ? Swing.RIGHT : Swing.LEFT;
     }
 
     private static Setting setting(Flat flat, Swing swing, String edge, Hand keep, Phrase position) {

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param lean how far the wall comes forward into the room for every inch of height; 0 is plumb
  */
 public record Stretch(
-        String name, double length, Optional<Corner> corner, List<Opening> openings, double lean, Mark mark) {
+        String name, double length, Optional<WallCorner> corner, List<Opening> openings, double lean, Mark mark) {
     public Stretch {
         openings = List.copyOf(openings);
     }

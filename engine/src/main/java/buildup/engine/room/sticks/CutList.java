@@ -28,7 +28,7 @@ public record CutList(
         List<LotPlan> lots,
         List<RipPlan> rips,
         List<Stick> sticks,
-        Map<Joint, Integer> joints) {
+        Map<EndJoint, Integer> joints) {
     public CutList {
         pieces = List.copyOf(pieces);
         without = List.copyOf(without);
@@ -42,7 +42,7 @@ public record CutList(
     public static CutList of(Job job, Shop shop, Limit limit, Notices notices) {
         Lots.Sorted sorted = Lots.of(job, shop, notices);
         Desk desk = new Desk(limit);
-        List<Ripping.Ripped> laid = Group.of(sorted.lots()).stream()
+        List<Ripping.Ripped> laid = BoardGroup.of(sorted.lots()).stream()
                 .map(group -> Ripping.of(shop, desk, group, notices))
                 .toList();
         List<Stick> sticks = laid.stream()
@@ -66,17 +66,17 @@ public record CutList(
         return of(job, Shop.NONE, Limit.usual(), new Notices());
     }
 
-    private static Map<Joint, Integer> joints(List<Piece> wanted, List<Stick> sticks) {
-        Map<Joint, Integer> ends = new EnumMap<>(Joint.class);
+    private static Map<EndJoint, Integer> joints(List<Piece> wanted, List<Stick> sticks) {
+        Map<EndJoint, Integer> ends = new EnumMap<>(EndJoint.class);
         Stream<End> own = wanted.stream().flatMap(piece -> Stream.of(piece.left(), piece.right()));
         Stream<End> scarfs = sticks.stream()
                 .flatMap(stick -> stick.strips().stream())
                 .flatMap(strip -> strip.pieces().stream())
                 .filter(lie -> !lie.piece().laterPly())
                 .flatMap(lie -> Stream.of(lie.piece().left(), lie.piece().right()))
-                .filter(end -> end.joint() == Joint.SCARF);
+                .filter(end -> end.joint() == EndJoint.SCARF);
         Stream.concat(own, scarfs).forEach(end -> ends.merge(end.joint(), 1, Integer::sum));
-        ends.replaceAll(Joint::joints);
+        ends.replaceAll(EndJoint::joints);
         return ends;
     }
 

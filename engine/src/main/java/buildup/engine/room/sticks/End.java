@@ -12,9 +12,9 @@ import java.util.List;
  * @param slant how much longer the room side is than the back at this end, seen from above, in; negative when shorter
  * @param miter, bevel with the stick flat on the table, degrees
  */
-public record End(Joint joint, double slant, double miter, double bevel) {
+public record End(EndJoint joint, double slant, double miter, double bevel) {
     /** Square to the stick. */
-    static final End SQUARE = new End(Joint.SQUARE, 0, 0, 0);
+    static final End SQUARE = new End(EndJoint.SQUARE, 0, 0, 0);
 
     static End of(Fit fit, Hand hand) {
         EndCut cut = fit.cut(hand);
@@ -24,6 +24,6 @@ public record End(Joint joint, double slant, double miter, double bevel) {
         Point back = outline.get(left ? 0 : 3);
         Point face = outline.get(left ? 1 : 2);
         double slant = face.minus(back).dot(along) * (left ? -1 : 1);
-        return new End(Joint.of(cut.kind()), slant, cut.miter(), cut.bevel());
+        return new End(EndJoint.of(cut.kind()), slant, cut.miter(), cut.bevel());
     }
 }

@@ -5,7 +5,7 @@ import buildup.shared.figure.Rounding;
 
 /**
  * Lengths of wood in whole steps of 1/8128 in, of which a 64th of an inch holds 127 and a tenth of a millimetre 32: so an
- * exact fit fits in either. What is measured is first brought onto one of the two ({@link Grid}).
+ * exact fit fits in either. What is measured is first brought onto one of the two ({@link TapeStep}).
  */
 public final class Fine {
     public static final int PER_INCH = 8128;

@@ -23,10 +23,10 @@ final class RipBound {
 
     private final Shop shop;
     private final Desk desk;
-    private final Group group;
+    private final BoardGroup group;
     private final Aim aim;
 
-    RipBound(Shop shop, Desk desk, Group group) {
+    RipBound(Shop shop, Desk desk, BoardGroup group) {
         this.shop = shop;
         this.desk = desk;
         this.group = group;

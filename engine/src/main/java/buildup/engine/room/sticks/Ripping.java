@@ -1,9 +1,9 @@
 package buildup.engine.room.sticks;
 
-import buildup.engine.room.sticks.Layout.Kind;
-import buildup.engine.room.sticks.Layout.Laid;
 import buildup.engine.room.sticks.Shop.Aim;
 import buildup.engine.room.sticks.Stick.Origin;
+import buildup.engine.room.sticks.StickLayout.Kind;
+import buildup.engine.room.sticks.StickLayout.Laid;
 import buildup.shared.notice.Notices;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -26,26 +26,26 @@ final class Ripping {
     private final Shop shop;
     private final Desk desk;
     private final Desk tries;
-    private final Group group;
+    private final BoardGroup group;
     private final Aim aim;
     private Share share = new Share.Equal();
     private Map<Lot, Kind> only = Map.of();
     private Laid best;
     private long least;
 
-    private Ripping(Shop shop, Desk desk, Group group) {
+    private Ripping(Shop shop, Desk desk, BoardGroup group) {
         this.shop = shop;
         this.desk = desk;
         this.tries = desk.forTries();
         this.group = group;
         this.aim = group.aim(shop);
-        this.best = new Layout(shop, desk, group, share, only).lay();
+        this.best = new StickLayout(shop, desk, group, share, only).lay();
     }
 
     /** A group as it is laid out, and how good that is where boards are ripped and nothing is missing. */
     record Ripped(Laid laid, Optional<RipPlan> plan) {}
 
-    static Ripped of(Shop shop, Desk desk, Group group, Notices notices) {
+    static Ripped of(Shop shop, Desk desk, BoardGroup group, Notices notices) {
         Ripped ripped = new Ripping(shop, desk, group).ripped();
         notices.addAll(ripped.laid().notices());
         return ripped;
@@ -83,7 +83,7 @@ final class Ripping {
         if (aim.taken(best.sticks()) <= least || !tries.mayTry()) {
             return;
         }
-        Laid other = new Layout(shop, tries, group, otherShare, otherOnly).lay();
+        Laid other = new StickLayout(shop, tries, group, otherShare, otherOnly).lay();
         if (better(other)) {
             best = other;
             share = otherShare;

@@ -20,16 +20,16 @@ import java.util.Optional;
  * @param joints price of making each joint, in hundredths
  */
 public record Shop(
-        Grid grid,
+        TapeStep grid,
         int kerf,
         int ripKerf,
         int trim,
         int offcut,
         Optional<Aim> aim,
         List<Supply> supplies,
-        Map<Joint, Long> joints) {
+        Map<EndJoint, Long> joints) {
     /** A shop without wood. */
-    static final Shop NONE = new Shop(Grid.SIXTY_FOURTHS, 0, 0, 0, 0, Optional.empty(), List.of(), Map.of());
+    static final Shop NONE = new Shop(TapeStep.SIXTY_FOURTHS, 0, 0, 0, 0, Optional.empty(), List.of(), Map.of());
 
     /** What is to be least. */
     public enum Aim {

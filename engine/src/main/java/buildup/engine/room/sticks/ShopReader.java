@@ -39,18 +39,18 @@ final class ShopReader {
     private final Stack stack;
     private final Fields fields;
     private final Notices notices;
-    private final Grid grid;
+    private final TapeStep grid;
     private final SupplyReader supplies;
 
     ShopReader(Stack stack, Catalog catalog, Fields fields, Notices notices) {
         this.stack = stack;
         this.fields = fields;
         this.notices = notices;
-        this.grid = Grid.of(stack.lengths().bareUnit());
+        this.grid = TapeStep.of(stack.lengths().bareUnit());
         this.supplies = new SupplyReader(stack, catalog, this, notices);
     }
 
-    Grid grid() {
+    TapeStep grid() {
         return grid;
     }
 
@@ -66,7 +66,7 @@ final class ShopReader {
                 LONGEST_OFFCUT,
                 StickNotices.NEGATIVE_OFFCUT.with("example", Figure.atLeast(2 * USUAL_OFFCUT)));
         Optional<Shop.Aim> aim = word("aim", Shop.Aim.values());
-        Map<Joint, Long> joints = fields.fields("joints").map(this::joints).orElse(Map.of());
+        Map<EndJoint, Long> joints = fields.fields("joints").map(this::joints).orElse(Map.of());
         List<Supply> read = supplies.read(fields, trim);
         return new Shop(grid, kerf, ripKerf, trim, offcut, aim, read, joints);
     }
@@ -104,9 +104,9 @@ final class ShopReader {
         return said.filter(text -> known.contains(text.text())).map(text -> values[known.indexOf(text.text())]);
     }
 
-    private Map<Joint, Long> joints(Fields rates) {
-        Map<Joint, Long> joints = new EnumMap<>(Joint.class);
-        for (Joint joint : Joint.values()) {
+    private Map<EndJoint, Long> joints(Fields rates) {
+        Map<EndJoint, Long> joints = new EnumMap<>(EndJoint.class);
+        for (EndJoint joint : EndJoint.values()) {
             money(rates, joint.word())
                     .ifPresent(price -> joints.put(joint, Math.round((double) price / Supply.RATE_PER_HUNDREDTH)));
         }

@@ -49,7 +49,7 @@ record Splice(List<Piece> parts, List<Integer> places) {
     }
 
     private static End joint(int overlap, int side) {
-        return overlap == 0 ? End.SQUARE : new End(Joint.SCARF, side * Fine.inches(overlap), 0, 45);
+        return overlap == 0 ? End.SQUARE : new End(EndJoint.SCARF, side * Fine.inches(overlap), 0, 45);
     }
 
     private static List<Integer> lengths(int length, int longest, int overlap) {

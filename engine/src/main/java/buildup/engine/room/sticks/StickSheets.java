@@ -37,7 +37,7 @@ public final class StickSheets {
     }
 
     /** So many joints of a kind. */
-    private record Joints(Joint joint, int count, Optional<Long> each) {}
+    private record Joints(EndJoint joint, int count, Optional<Long> each) {}
 
     private StickSheets() {}
 

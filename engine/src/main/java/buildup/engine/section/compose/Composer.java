@@ -8,11 +8,11 @@ import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
 import buildup.profiles.region.Cavity;
 import buildup.profiles.region.Covered;
-import buildup.profiles.region.Joining;
 import buildup.profiles.region.Lap;
 import buildup.profiles.region.Laps;
 import buildup.profiles.region.Part;
 import buildup.profiles.region.Ring;
+import buildup.profiles.region.WeldedOutlines;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,14 +26,14 @@ public final class Composer {
     private final Stack stack;
     private final List<Body> bodies;
     private final int pieces;
-    private final Joining joining;
+    private final WeldedOutlines joining;
 
     private Composer(Stack stack, List<Placed> placed) {
         this.stack = stack;
         this.pieces = placed.size();
         this.bodies = bodies(stack, placed);
         // the room stands before any piece: where they nearly touch, the piece gives way
-        this.joining = Joining.of(IntStream.range(0, bodies.size())
+        this.joining = WeldedOutlines.of(IntStream.range(0, bodies.size())
                 .mapToObj(i -> bodies.get(bodyOf(i)).outline())
                 .toList());
     }
@@ -144,12 +144,12 @@ public final class Composer {
         return overlaps;
     }
 
-    private List<Hollow> voids() {
-        List<Hollow> hollows = new ArrayList<>();
+    private List<ClosedVoid> voids() {
+        List<ClosedVoid> hollows = new ArrayList<>();
         for (Cavity cavity : joining.cavities()) {
             if (cavity.wide() && cavity.area() > Tolerance.LEAST_VOID_AREA) {
                 Ring ring = byBody(cavity.ring());
-                hollows.add(new Hollow(cavity.area(), ring.inside(), closedBy(ring), ring, corners(cavity, ring)));
+                hollows.add(new ClosedVoid(cavity.area(), ring.inside(), closedBy(ring), ring, corners(cavity, ring)));
             }
         }
         return hollows;
@@ -164,9 +164,9 @@ public final class Composer {
     }
 
     /** The points that close a void, each with the bodies that meet there. */
-    private static List<Hollow.Corner> corners(Cavity cavity, Ring ring) {
+    private static List<ClosedVoid.Corner> corners(Cavity cavity, Ring ring) {
         return cavity.corners().stream()
-                .map(at -> new Hollow.Corner(
+                .map(at -> new ClosedVoid.Corner(
                         at,
                         ring.bounds().stream()
                                 .filter(bound -> bound.segment().distance(at) <= 2 * Tolerance.TOUCHING)

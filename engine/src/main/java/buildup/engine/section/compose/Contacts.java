@@ -1,10 +1,10 @@
 package buildup.engine.section.compose;
 
 import buildup.engine.section.compose.Contact.Facing;
-import buildup.profiles.outline.Approaches;
-import buildup.profiles.outline.Approaches.Approach;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Line;
+import buildup.profiles.outline.NearPoints;
+import buildup.profiles.outline.NearPoints.NearPoint;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -62,7 +62,7 @@ final class Contacts {
         List<Contact> contacts = new ArrayList<>();
         merged.forEach(stretch -> contacts.add(contact(i, j, stretch)));
         if (!overlapping) {
-            for (Approach near : Approaches.of(a, b)) {
+            for (NearPoint near : NearPoints.of(a, b)) {
                 Point p = near.at();
                 if (merged.stream().noneMatch(stretch -> stretch.segment.distance(p) <= 2 * Tolerance.TOUCHING)) {
                     contacts.add(new Contact(i, j, Optional.empty(), Optional.empty(), p, 0));

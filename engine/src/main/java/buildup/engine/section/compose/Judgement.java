@@ -28,12 +28,12 @@ final class Judgement {
     private static final Rounding LAP = Rounding.decimals(4);
 
     private final Section section;
-    private final Cures cures;
+    private final SectionCures cures;
     private final Notices notices;
 
     private Judgement(Section section, Notices notices) {
         this.section = section;
-        this.cures = new Cures(section);
+        this.cures = new SectionCures(section);
         this.notices = notices;
     }
 
@@ -169,14 +169,14 @@ final class Judgement {
                 .filter(other -> !other.equals(body))
                 .map(Body::outline)
                 .toList();
-        Notice notice = Cures.fall(body.outline(), others, Direction.DOWN)
+        Notice notice = SectionCures.fall(body.outline(), others, Direction.DOWN)
                 .map(fall -> ComposeNotices.FLOATING.notice().amount(Figure.length(-fall)))
                 .orElseGet(ComposeNotices.FLOATING_FREE::notice);
         add(notice.cure(cures.ofFloating(number).orElse(Cure.of(ComposeNotices.PLACE_IT))), body);
     }
 
     private void voids() {
-        for (Hollow hollow : section.voids()) {
+        for (ClosedVoid hollow : section.voids()) {
             if (!hollow.corners().isEmpty()) {
                 notices.add(ComposeNotices.POINT_VOID
                         .with(
@@ -189,7 +189,7 @@ final class Judgement {
         }
     }
 
-    private Phrase meeting(Hollow.Corner corner) {
+    private Phrase meeting(ClosedVoid.Corner corner) {
         List<Phrase> bodies =
                 corner.bodies().stream().map(body -> quoted(section.body(body))).toList();
         return ComposeNotices.MEETING

@@ -3,8 +3,8 @@ package buildup.engine.section.compose;
 import buildup.profiles.outline.Box;
 import buildup.profiles.region.Bound;
 import buildup.profiles.region.Groups;
-import buildup.profiles.region.Joining;
 import buildup.profiles.region.Part;
+import buildup.profiles.region.WeldedOutlines;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -54,8 +54,8 @@ final class Parts {
                 .filter(body -> bodies.get(body).inStack())
                 .boxed()
                 .toList();
-        Joining stack =
-                Joining.of(own.stream().map(body -> bodies.get(body).outline()).toList());
+        WeldedOutlines stack = WeldedOutlines.of(
+                own.stream().map(body -> bodies.get(body).outline()).toList());
         for (Part welded : stack.union().parts()) {
             int first = own.get(welded.outer().bounds().get(0).outline());
             for (Bound bound : welded.outer().bounds()) {

@@ -26,7 +26,7 @@ public record Section(
         List<Reveal> reveals,
         List<Contact> contacts,
         List<Overlap> overlaps,
-        List<Hollow> voids,
+        List<ClosedVoid> voids,
         List<Standing> standing,
         Fastened fastened,
         int parts) {

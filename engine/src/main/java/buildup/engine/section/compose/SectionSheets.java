@@ -167,16 +167,16 @@ public final class SectionSheets {
     }
 
     private Sheet voids() {
-        Columns<Hollow> columns = Sheet.of("voids", "CLOSED VOIDS", section.voids())
+        Columns<ClosedVoid> columns = Sheet.of("voids", "CLOSED VOIDS", section.voids())
                 .name("between", "between", this::between)
                 .text()
-                .measure("area", "", Quantity.AREA, Hollow::area)
+                .measure("area", "", Quantity.AREA, ClosedVoid::area)
                 .place(
                         "at",
                         "at",
                         hollow -> hollow.at().x(),
                         hollow -> hollow.at().y())
-                .names("closedBy", "closed by", Hollow::closedBy)
+                .names("closedBy", "closed by", ClosedVoid::closedBy)
                 .json()
                 .words("closed", "closed by", SectionSheets::closed)
                 .text();
@@ -184,7 +184,7 @@ public final class SectionSheets {
     }
 
     /** The bodies round it. */
-    private String between(Hollow hollow) {
+    private String between(ClosedVoid hollow) {
         return hollow.ring().bounds().stream()
                 .map(Bound::outline)
                 .distinct()
@@ -193,7 +193,7 @@ public final class SectionSheets {
                 .collect(Collectors.joining(", "));
     }
 
-    private static String closed(Hollow hollow) {
+    private static String closed(ClosedVoid hollow) {
         return hollow.closedBy().isEmpty() ? "wood alone" : "wood and " + String.join(", ", hollow.closedBy());
     }
 }

@@ -37,13 +37,13 @@ public final class Placing {
     }
 
     private final Stack stack;
-    private final Faults faults;
+    private final PlacingFaults faults;
     private final Map<String, Integer> byName = new HashMap<>();
     private final Map<Node, Optional<Span>> found = new HashMap<>();
 
     private Placing(Stack stack, Notices notices) {
         this.stack = stack;
-        this.faults = new Faults(stack.pieces(), notices);
+        this.faults = new PlacingFaults(stack.pieces(), notices);
         for (int i = 0; i < stack.pieces().size(); i++) {
             byName.put(stack.pieces().get(i).name(), i);
         }

@@ -104,7 +104,7 @@ class EyeInPlaneTest {
                 List<Sighting> one = asked(section, eye.plus(new Point(BESIDE, BESIDE / 3)));
                 List<Sighting> other = asked(section, eye.minus(new Point(BESIDE, BESIDE / 3)));
                 for (int i = 0; i < here.get(0).members().size(); i++) {
-                    Seen seen = here.get(0).members().get(i);
+                    SeenMember seen = here.get(0).members().get(i);
                     double a = one.get(0).members().get(i).length();
                     double b = other.get(0).members().get(i).length();
                     looks++;

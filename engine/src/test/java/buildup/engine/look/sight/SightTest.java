@@ -28,7 +28,7 @@ class SightTest {
     @Test
     void an_upright_face_looks_as_much_higher_as_the_eye_is_nearer_to_it_than_to_the_wall() {
         // similar triangles: h d / (d - p)
-        Seen face = eye("name: e, distance: 72, height: 10", SHELF).seen("e", "shelf", "face");
+        SeenMember face = eye("name: e, distance: 72, height: 10", SHELF).seen("e", "shelf", "face");
         assertThat(face.trueHeight()).isCloseTo(0.75, within(1e-9));
         assertThat(face.seenHeight()).hasValueCloseTo(0.75 * 72 / (72 - 5.5), within(1e-9));
         assertThat(face.length()).isCloseTo(0.75, within(1e-9));
@@ -38,7 +38,7 @@ class SightTest {
     void a_level_underside_has_no_height_and_yet_takes_some_from_below() {
         // its back edge at the wall stands at y = 0, its front is thrown on the wall plane by the eye's slope
         double eye = -40;
-        Seen bottom = eye("name: e, distance: 72, height: -40", SHELF).seen("e", "shelf", "bottom");
+        SeenMember bottom = eye("name: e, distance: 72, height: -40", SHELF).seen("e", "shelf", "bottom");
         assertThat(bottom.trueHeight()).isZero();
         assertThat(bottom.seenHeight()).hasValueCloseTo(-eye * 72 / (72 - 5.5) + eye, within(1e-9));
     }
@@ -46,7 +46,7 @@ class SightTest {
     @Test
     void the_bead_hides_the_foot_of_the_frieze_from_below() {
         Sights cornice = Sights.of(Bench.resource("/reference-cornice.yaml") + Sights.EYES);
-        Seen frieze = cornice.seen("standing", "frieze", "face");
+        SeenMember frieze = cornice.seen("standing", "frieze", "face");
         double foot = 0.75 + 0.25 * (0.75 + 24) / (72 - 1);
         assertThat(frieze.length()).isCloseTo(4.875 - foot, within(1e-9));
         assertThat(frieze.seenHeight()).hasValueCloseTo((4.875 - foot) * 72 / (72 - 0.75), within(1e-9));
@@ -55,7 +55,7 @@ class SightTest {
 
     @Test
     void what_turns_away_from_the_eye_is_not_seen() {
-        Seen top = eye("name: e, distance: 72, height: -40", SHELF).seen("e", "shelf", "top");
+        SeenMember top = eye("name: e, distance: 72, height: -40", SHELF).seen("e", "shelf", "top");
         assertThat(top.visible()).isEmpty();
         assertThat(top.seenHeight()).hasValue(0);
     }

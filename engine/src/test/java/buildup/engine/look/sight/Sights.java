@@ -81,7 +81,7 @@ final class Sights {
                 .orElseThrow();
     }
 
-    Seen seen(String eye, String piece, String member) {
+    SeenMember seen(String eye, String piece, String member) {
         return from(eye).members().stream()
                 .filter(row -> {
                     var asked = section.members().get(row.member());

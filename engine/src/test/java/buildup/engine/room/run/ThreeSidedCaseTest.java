@@ -113,8 +113,9 @@ class ThreeSidedCaseTest {
 
     @Test
     void corners_and_ends_are_called_by_their_names() {
-        assertThat(FigurePrinter.INCHES.print(new Corner(true, 135).words())).isEqualTo("inside 135°");
-        assertThat(new Corner(true, 135).slope()).isCloseTo(-new Corner(false, 135).slope(), within(1e-12));
+        assertThat(FigurePrinter.INCHES.print(new WallCorner(true, 135).words()))
+                .isEqualTo("inside 135°");
+        assertThat(new WallCorner(true, 135).slope()).isCloseTo(-new WallCorner(false, 135).slope(), within(1e-12));
         assertThat(List.of("return", "die", "butt", "square").stream()
                         .map(end -> Planned.of(
                                 Planned.CORNICE,

@@ -113,7 +113,7 @@ class CutListTest {
         assertThat(laid.cutList().sticks())
                 .extracting(Stick::origin)
                 .containsExactlyInAnyOrder(Origin.ON_HAND, Origin.BOUGHT, Origin.BOUGHT);
-        assertThat(laid.cutList().joints()).containsEntry(Joint.SCARF, 1);
+        assertThat(laid.cutList().joints()).containsEntry(EndJoint.SCARF, 1);
     }
 
     @Test
@@ -352,7 +352,7 @@ class CutListTest {
         assertThat(parts.stream().mapToInt(lie -> lie.piece().length()).sum())
                 .as("the parts lap by the thickness")
                 .isEqualTo(250 * Fine.PER_INCH + 3 * Fine.PER_INCH / 4);
-        assertThat(laid.cutList().joints()).containsEntry(Joint.SCARF, 1).containsEntry(Joint.SQUARE, 2);
+        assertThat(laid.cutList().joints()).containsEntry(EndJoint.SCARF, 1).containsEntry(EndJoint.SQUARE, 2);
     }
 
     @Test
@@ -405,7 +405,7 @@ class CutListTest {
                         CAP, CASE + stock("joints: { miter: 12.50, butt: 3 }", "of: board 3/4 x 6.6259, buy: 14'"))
                 .clean()
                 .cutList();
-        assertThat(list.joints()).containsEntry(Joint.MITER, 2).containsEntry(Joint.BUTT, 2);
+        assertThat(list.joints()).containsEntry(EndJoint.MITER, 2).containsEntry(EndJoint.BUTT, 2);
         assertThat(list.labor()).isEqualTo(2 * 1250 + 2 * 300);
         assertThat(list.feetWanted() * 12).isCloseTo(96 + 2 * 6.6259 + 2 * (14 + 6.6259), within(0.1));
     }

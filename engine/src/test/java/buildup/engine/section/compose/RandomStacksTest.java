@@ -225,7 +225,7 @@ class RandomStacksTest {
                 totals.area(),
                 totals.weightPerFoot(),
                 (double) section.parts()));
-        section.voids().stream().map(Hollow::area).sorted().forEach(figures::add);
+        section.voids().stream().map(ClosedVoid::area).sorted().forEach(figures::add);
         section.overlaps().stream().map(Overlap::area).sorted().forEach(figures::add);
         section.overlaps().stream().map(Overlap::depth).sorted().forEach(figures::add);
         if (section.overlaps().isEmpty()) {

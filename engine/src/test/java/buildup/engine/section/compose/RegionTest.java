@@ -106,7 +106,7 @@ class RegionTest {
         Bench corner =
                 Bench.in("{ floor: 0, ceiling: 3 }", "name: front, profile: board 1 x 3, back: 2, bottom: floor");
         assertThat(corner.section().voids())
-                .extracting(Hollow::closedBy)
+                .extracting(ClosedVoid::closedBy)
                 .containsExactly(List.of("wall", "floor", "ceiling"));
         assertThat(corner.section().voids().get(0).area()).isCloseTo(6, EXACT);
     }

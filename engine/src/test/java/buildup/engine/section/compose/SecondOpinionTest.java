@@ -242,7 +242,8 @@ class SecondOpinionTest {
     }
 
     private void holes(Section section, String theirs, String which) {
-        List<Double> ours = section.voids().stream().map(Hollow::area).sorted().toList();
+        List<Double> ours =
+                section.voids().stream().map(ClosedVoid::area).sorted().toList();
         if (theirs.equals("?")) {
             tally("voids").unclear++;
             return;

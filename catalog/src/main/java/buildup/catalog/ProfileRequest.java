@@ -26,7 +26,7 @@ import java.util.Optional;
  * @param text as asked for, blanks set right
  * @param unit of bare numbers in it
  */
-record Order(String text, List<Length> sizes, LengthUnit unit, Mark mark, Speaker speaker) {
+record ProfileRequest(String text, List<Length> sizes, LengthUnit unit, Mark mark, Speaker speaker) {
 
     /** A molding larger than this is a slip, most likely millimetres read as inches. */
     private static final Length LARGEST_MOLDING = Length.inches(24);
@@ -45,7 +45,7 @@ record Order(String text, List<Length> sizes, LengthUnit unit, Mark mark, Speake
     }
 
     /** The order with every size of the family, those left out taken from its usual sizes. */
-    Optional<Order> complete(Family family) {
+    Optional<ProfileRequest> complete(Family family) {
         int wanted = family.sizes().size();
         if (sizes.size() == wanted) {
             return Optional.of(this);
@@ -53,12 +53,13 @@ record Order(String text, List<Length> sizes, LengthUnit unit, Mark mark, Speake
         List<List<Length>> usual = family.usual();
         if (sizes.isEmpty() && usual.size() == 1) {
             return Optional.of(
-                    new Order(text + " " + Sizes.call(usual.get(0), unit), usual.get(0), unit, mark, speaker));
+                    new ProfileRequest(text + " " + Sizes.call(usual.get(0), unit), usual.get(0), unit, mark, speaker));
         }
         if (sizes.size() == 1 && wanted == 2) {
             Optional<Length> thickness = thickness(usual, sizes.get(0));
             if (thickness.isPresent()) {
-                return Optional.of(new Order(text, List.of(thickness.get(), sizes.get(0)), unit, mark, speaker));
+                return Optional.of(
+                        new ProfileRequest(text, List.of(thickness.get(), sizes.get(0)), unit, mark, speaker));
             }
         }
         Kind kind = sizes.size() > wanted ? CatalogNotices.TOO_MANY_SIZES : CatalogNotices.TOO_FEW_SIZES;

@@ -7,7 +7,7 @@ import buildup.profiles.outline.Point;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class CurveTest {
+class CubicTest {
     @ParameterizedTest
     @CsvSource({"0.125, 90", "1, 90", "1, 180", "5, 359", "40, 30", "500, 17", "1, -90", "3, -250"})
     void curves_stay_on_the_circle_within_two_ten_thousandths(double radius, double sweep) {
@@ -20,7 +20,7 @@ class CurveTest {
                 sweep > 0);
         double worst = 0;
         Point end = arc.from();
-        for (Curve curve : Curve.along(arc)) {
+        for (Cubic curve : Cubic.along(arc)) {
             assertThat(curve.from().distance(end)).isLessThan(1e-9);
             end = curve.to();
             for (int i = 0; i <= 200; i++) {

@@ -7,21 +7,21 @@ import java.util.List;
 import java.util.Map;
 
 /** Lots that share boards of one thickness and wood; a molding is a group by itself. */
-record Group(List<Lot> lots) {
-    Group {
+record BoardGroup(List<Lot> lots) {
+    BoardGroup {
         lots = List.copyOf(lots);
     }
 
-    static List<Group> of(List<Lot> lots) {
+    static List<BoardGroup> of(List<Lot> lots) {
         Map<Object, List<Lot>> groups = new LinkedHashMap<>();
         lots.forEach(lot ->
                 groups.computeIfAbsent(shared(lot), key -> new ArrayList<>()).add(lot));
-        return groups.values().stream().map(Group::new).toList();
+        return groups.values().stream().map(BoardGroup::new).toList();
     }
 
     private static Object shared(Lot lot) {
         Supply first = lot.source().supplies().get(0);
-        return first.board() ? List.of(Grid.SIXTY_FOURTHS.offered(first.thickness()), first.wood()) : lot;
+        return first.board() ? List.of(TapeStep.SIXTY_FOURTHS.offered(first.thickness()), first.wood()) : lot;
     }
 
     /** One of the boards, or the molding. */

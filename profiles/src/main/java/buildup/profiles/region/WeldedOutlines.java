@@ -1,7 +1,7 @@
 package buildup.profiles.region;
 
-import buildup.profiles.outline.Approaches;
-import buildup.profiles.outline.Approaches.Approach;
+import buildup.profiles.outline.NearPoints;
+import buildup.profiles.outline.NearPoints.NearPoint;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
@@ -23,7 +23,7 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.operation.union.UnionStrategy;
 
 /** Outlines made ready to be joined: chorded and welded in the order given. */
-public final class Joining {
+public final class WeldedOutlines {
     /**
      * A one-shot union whose area differs more than this from the sum of its pieces, in square inches, had overlaps: the
      * smallest overlap that counts, touching wide and touching deep, has eight times as much.
@@ -47,19 +47,19 @@ public final class Joining {
     private final List<Chords> chords;
     private final Geometry union;
 
-    private Joining(List<Outline> outlines, List<Chords> raw) {
+    private WeldedOutlines(List<Outline> outlines, List<Chords> raw) {
         this.outlines = List.copyOf(outlines);
         this.chords = Weld.weld(raw, this.outlines);
         this.union = union(chords.stream().map(Chords::polygon).toList());
     }
 
     /** {@code outlines} in the order of putting up: a later one gives way where two nearly touch. */
-    public static Joining of(List<Outline> outlines) {
+    public static WeldedOutlines of(List<Outline> outlines) {
         List<Chords> raw = new ArrayList<>();
         for (int i = 0; i < outlines.size(); i++) {
             raw.add(Chords.of(i, outlines.get(i)));
         }
-        return new Joining(outlines, raw);
+        return new WeldedOutlines(outlines, raw);
     }
 
     /**
@@ -67,12 +67,12 @@ public final class Joining {
      *
      * @param met for each outline the points on it at which it meets others
      */
-    private static Joining meeting(List<Outline> outlines, List<List<Point>> met) {
+    private static WeldedOutlines meeting(List<Outline> outlines, List<List<Point>> met) {
         List<Chords> raw = new ArrayList<>();
         for (int i = 0; i < outlines.size(); i++) {
             raw.add(Chords.of(i, outlines.get(i), met.get(i)));
         }
-        return new Joining(outlines, raw);
+        return new WeldedOutlines(outlines, raw);
     }
 
     /** The union of all outlines, parts from lowest to highest. */
@@ -112,7 +112,7 @@ public final class Joining {
         List<List<Point>> met = new ArrayList<>();
         outlines.forEach(outline -> met.add(new ArrayList<>()));
         for (Pairs.Pair pair : Pairs.near(outlines.stream().map(Outline::box).toList(), Tolerance.TOUCHING)) {
-            for (Approach near : Approaches.of(outlines.get(pair.first()), outlines.get(pair.second()))) {
+            for (NearPoint near : NearPoints.of(outlines.get(pair.first()), outlines.get(pair.second()))) {
                 met.get(pair.first()).add(near.onFirst());
                 met.get(pair.second()).add(near.onSecond());
             }
@@ -121,7 +121,7 @@ public final class Joining {
         for (int i = 0; i < outlines.size(); i++) {
             curved |= !Chords.of(i, outlines.get(i), met.get(i)).pins().isEmpty();
         }
-        Joining closed = curved ? meeting(outlines, met) : this;
+        WeldedOutlines closed = curved ? meeting(outlines, met) : this;
         return Cavities.of(closed.union, new Trace(outlines, closed.chords));
     }
 

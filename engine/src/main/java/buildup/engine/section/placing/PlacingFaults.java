@@ -19,11 +19,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Says why a rule places nothing, or something doubtful. */
-final class Faults {
+final class PlacingFaults {
     private final List<Piece> pieces;
     private final Notices notices;
 
-    Faults(List<Piece> pieces, Notices notices) {
+    PlacingFaults(List<Piece> pieces, Notices notices) {
         this.pieces = pieces;
         this.notices = notices;
     }

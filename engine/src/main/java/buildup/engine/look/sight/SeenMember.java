@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
  * @param seenHeight the height that its visible parts take up on an upright picture plane at x = 0, in; absent where one
  *     of them reaches the upright plane of the eye or lies behind it: a sight line there never meets the picture
  */
-public record Seen(int member, List<Segment> visible, double trueHeight, OptionalDouble seenHeight) {
-    public Seen {
+public record SeenMember(int member, List<Segment> visible, double trueHeight, OptionalDouble seenHeight) {
+    public SeenMember {
         visible = List.copyOf(visible);
     }
 

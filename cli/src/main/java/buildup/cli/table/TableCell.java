@@ -8,17 +8,17 @@ import java.util.OptionalDouble;
  * @param text as people read it
  * @param value the figure behind the text, in the unit that the column's heading names; absent where there is none
  */
-public record Cell(String text, OptionalDouble value) {
+public record TableCell(String text, OptionalDouble value) {
     /** A cell with nothing in it. */
-    public static final Cell EMPTY = of("");
+    public static final TableCell EMPTY = of("");
 
     /** A cell of words. */
-    public static Cell of(String text) {
-        return new Cell(text, OptionalDouble.empty());
+    public static TableCell of(String text) {
+        return new TableCell(text, OptionalDouble.empty());
     }
 
     /** A figure and how it is printed. */
-    public static Cell of(String text, double value) {
-        return new Cell(text, OptionalDouble.of(value));
+    public static TableCell of(String text, double value) {
+        return new TableCell(text, OptionalDouble.of(value));
     }
 }

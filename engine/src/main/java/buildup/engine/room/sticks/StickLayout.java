@@ -20,7 +20,7 @@ import java.util.Optional;
  * Lays the lots of a group out on sticks, one after another: what one has taken from the shop's own wood the next cannot
  * have.
  */
-final class Layout {
+final class StickLayout {
     /** What a missing stick is taken to cost, so that none is missing where any other way is left: hundredths. */
     private static final long MISSING = 100_000_000;
 
@@ -29,7 +29,7 @@ final class Layout {
 
     private final Shop shop;
     private final Desk desk;
-    private final Group group;
+    private final BoardGroup group;
     private final Share share;
     private final Map<Lot, Kind> only;
     private final Notices notices = new Notices();
@@ -51,7 +51,7 @@ final class Layout {
      * @param share what of a board's price a strip is charged
      * @param only for some lots the one kind of stick that may be bought
      */
-    Layout(Shop shop, Desk desk, Group group, Share share, Map<Lot, Kind> only) {
+    StickLayout(Shop shop, Desk desk, BoardGroup group, Share share, Map<Lot, Kind> only) {
         this.shop = shop;
         this.desk = desk;
         this.group = group;

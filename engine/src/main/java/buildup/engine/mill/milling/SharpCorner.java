@@ -16,7 +16,7 @@ import java.util.List;
  * @param radius that a round-edged cutter leaves, in
  * @param left wood that it leaves, sq in
  */
-public record Corner(int before, Point at, double degrees, double radius, double left) {
+public record SharpCorner(int before, Point at, double degrees, double radius, double left) {
     private static final double SQUARE = 0.5;
 
     /** Whether it is square, to half a degree. */
@@ -25,9 +25,9 @@ public record Corner(int before, Point at, double degrees, double radius, double
     }
 
     /** In walking order. */
-    static List<Corner> of(Stick stick, double radius) {
+    static List<SharpCorner> of(Stick stick, double radius) {
         List<Pocket> pockets = Rolling.of(stick.outline(), radius).pockets();
-        List<Corner> corners = new ArrayList<>();
+        List<SharpCorner> corners = new ArrayList<>();
         for (int i = 0; i < stick.count(); i++) {
             Segment in = stick.segment(i);
             Segment out = stick.segment((i + 1) % stick.count());
@@ -39,7 +39,7 @@ public record Corner(int before, Point at, double degrees, double radius, double
                                 .anyMatch(segment -> segment.from().near(at, Tolerance.SNAP)))
                         .mapToDouble(Pocket::area)
                         .sum();
-                corners.add(new Corner(i, at, 180 + Math.toDegrees(turn), radius, left));
+                corners.add(new SharpCorner(i, at, 180 + Math.toDegrees(turn), radius, left));
             }
         }
         return List.copyOf(corners);

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Optional;
 
 /** Fits courses to one run. */
-final class Fitting {
+final class RunFitting {
     private final int number;
     private final Run run;
     private final List<Frame> frames;
     private final Clashes clashes;
 
-    Fitting(int number, Run run, List<Frame> frames, Clashes clashes) {
+    RunFitting(int number, Run run, List<Frame> frames, Clashes clashes) {
         this.number = number;
         this.run = run;
         this.frames = frames;
@@ -107,7 +107,7 @@ final class Fitting {
 
     /** What a course meets at a corner of the run. */
     private Meeting corner(Course course, int stretch, Hand hand) {
-        Corner corner = (hand == Hand.LEFT
+        WallCorner corner = (hand == Hand.LEFT
                         ? run.cornerBefore(stretch)
                         : run.stretches().get(stretch).corner())
                 .orElseThrow();
@@ -126,7 +126,7 @@ final class Fitting {
     }
 
     /** How far the corner moves along a stretch when both walls stand off their planes: where the two then cross. */
-    private static double shift(Corner corner, double own, double other) {
+    private static double shift(WallCorner corner, double own, double other) {
         double angle = Math.toRadians(corner.angle());
         double past = (other + own * Math.cos(angle)) / Math.sin(angle);
         return corner.inside() ? -past : past;
@@ -137,7 +137,7 @@ final class Fitting {
             case RETURN -> returned(course);
             case DIE -> {
                 double own = run.stretches().get(stretch).lean() * course.middle();
-                Corner corner = new Corner(true, end.corner());
+                WallCorner corner = new WallCorner(true, end.corner());
                 yield Meeting.wall(corner, 0, shift(corner, own, end.lean() * course.middle()), Meeting.WALL);
             }
             case BUTT -> Meeting.square(EndCut.Kind.BUTT, 0, Meeting.CASING);
@@ -152,7 +152,7 @@ final class Fitting {
         }
         return planted(course)
                 ? Meeting.square(EndCut.Kind.SQUARE, course.back(), Meeting.NOTHING)
-                : Meeting.miter(EndCut.Kind.RETURN, new Corner(false, 90), 0);
+                : Meeting.miter(EndCut.Kind.RETURN, new WallCorner(false, 90), 0);
     }
 
     /** Too short to hold a miter: the return is glued on whole, across the square end. */

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A cubic curve from {@code from} to {@code to} with two handles. */
-record Curve(Point from, Point first, Point second, Point to) {
+record Cubic(Point from, Point first, Point second, Point to) {
     /** Greatest distance of a curve from the arc that it stands for, in. */
     static final double ERROR = 0.0001;
 
@@ -15,19 +15,19 @@ record Curve(Point from, Point first, Point second, Point to) {
      * middle of the step. Such a curve strays by at most r 4/27 sin^6(step/4) / cos^2(step/4): formula from memory, and
      * the test measures it.
      */
-    static List<Curve> along(Arc arc) {
+    static List<Cubic> along(Arc arc) {
         int steps = (int) Math.ceil(Math.abs(arc.sweep()) / (Math.PI / 2));
         while (stray(arc.radius(), arc.sweep() / steps) > ERROR) {
             steps++;
         }
         double handle = 4.0 / 3 * Math.tan(Math.abs(arc.sweep()) / steps / 4) * arc.radius();
-        List<Curve> curves = new ArrayList<>();
+        List<Cubic> curves = new ArrayList<>();
         for (int i = 0; i < steps; i++) {
             double start = (double) i / steps;
             double end = (double) (i + 1) / steps;
             Point from = arc.at(start);
             Point to = arc.at(end);
-            curves.add(new Curve(
+            curves.add(new Cubic(
                     from,
                     from.plus(arc.direction(start).times(handle)),
                     to.minus(arc.direction(end).times(handle)),

@@ -8,8 +8,8 @@ import buildup.shared.length.Length;
 import java.util.Optional;
 
 /** What a piece is cut from. */
-public final class Blank {
-    private Blank() {}
+public final class PieceBlank {
+    private PieceBlank() {}
 
     /**
      * The board of the document's list from which a board or plain blocking is ripped; the profile itself for a

@@ -10,7 +10,7 @@ import buildup.shared.figure.Phrase;
  * @param angle degrees, between 0 and 180: through the room at an inside corner, through the wall or case at an outside
  *     one
  */
-public record Corner(boolean inside, double angle) {
+public record WallCorner(boolean inside, double angle) {
     /** What is as good as square, degrees. */
     static final double SQUARE_WITHIN = 0.01;
 
@@ -38,8 +38,8 @@ public record Corner(boolean inside, double angle) {
     }
 
     /** The same corner as it was meant: square when it is near to it. */
-    Corner meant() {
-        return outOfSquare() ? new Corner(inside, 90) : this;
+    WallCorner meant() {
+        return outOfSquare() ? new WallCorner(inside, 90) : this;
     }
 
     /** As {@code outside 90°}. */

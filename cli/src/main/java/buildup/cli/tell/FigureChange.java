@@ -15,7 +15,7 @@ import java.util.stream.Collectors;
  *
  * @param printer in the unit of the document
  */
-public record Change(FigurePrinter printer) {
+public record FigureChange(FigurePrinter printer) {
     /** Decimals more, where two figures would be printed alike. */
     private static final int FINER = 2;
 
@@ -70,7 +70,7 @@ public record Change(FigurePrinter printer) {
     private String words(Column column, Cell cell) {
         return new Cells(printer)
                 .cells(column, cell)
-                .map(buildup.cli.table.Cell::text)
+                .map(buildup.cli.table.TableCell::text)
                 .collect(Collectors.joining(", "));
     }
 }

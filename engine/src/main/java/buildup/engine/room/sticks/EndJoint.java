@@ -3,7 +3,7 @@ package buildup.engine.room.sticks;
 import buildup.engine.room.run.EndCut;
 
 /** What an end is cut for, and how many such ends make one joint. */
-public enum Joint {
+public enum EndJoint {
     MITER("miter", 2),
     COPE("cope", 1),
     RETURN("return", 2),
@@ -14,12 +14,12 @@ public enum Joint {
     private final String word;
     private final int ends;
 
-    Joint(String word, int ends) {
+    EndJoint(String word, int ends) {
         this.word = word;
         this.ends = ends;
     }
 
-    static Joint of(EndCut.Kind kind) {
+    static EndJoint of(EndCut.Kind kind) {
         return switch (kind) {
             case MITER -> MITER;
             case COPE -> COPE;

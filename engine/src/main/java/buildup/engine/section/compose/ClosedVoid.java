@@ -12,7 +12,7 @@ import java.util.List;
  * @param closedBy wall, floor, ceiling, as far as they close it; empty when wood alone does
  * @param corners the points of contact without length that close it
  */
-public record Hollow(double area, Point at, List<String> closedBy, Ring ring, List<Corner> corners) {
+public record ClosedVoid(double area, Point at, List<String> closedBy, Ring ring, List<Corner> corners) {
     /** Bodies that close a void by no more than a point: a corner of one, or a round that is tangent. */
     public record Corner(Point at, List<Integer> bodies) {
         public Corner {
@@ -20,7 +20,7 @@ public record Hollow(double area, Point at, List<String> closedBy, Ring ring, Li
         }
     }
 
-    public Hollow {
+    public ClosedVoid {
         closedBy = List.copyOf(closedBy);
         corners = List.copyOf(corners);
     }

@@ -4,18 +4,18 @@ import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.LengthUnit;
 
 /** How finely a job measures its wood: on one tape, so that an exact fit fits. */
-public enum Grid {
+public enum TapeStep {
     SIXTY_FOURTHS(Fine.SIXTY_FOURTH),
     TENTHS_OF_MILLIMETRES(Fine.TENTH_OF_A_MILLIMETRE);
 
     private final int step;
 
-    Grid(int step) {
+    TapeStep(int step) {
         this.step = step;
     }
 
     /** The tape of a document. */
-    static Grid of(LengthUnit unit) {
+    static TapeStep of(LengthUnit unit) {
         return unit.isMetric() ? TENTHS_OF_MILLIMETRES : SIXTY_FOURTHS;
     }
 

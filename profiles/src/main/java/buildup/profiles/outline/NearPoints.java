@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Places at which two outlines come near each other: at a corner of one, or where an arc is tangent. */
-public final class Approaches {
+public final class NearPoints {
     /**
      * A place of approach.
      *
@@ -13,23 +13,23 @@ public final class Approaches {
      * @param onFirst the point of the first outline there; {@code at} itself or the nearest to it
      * @param onSecond the same of the second
      */
-    public record Approach(Point at, Point onFirst, Point onSecond) {
+    public record NearPoint(Point at, Point onFirst, Point onSecond) {
         /** From the one to the other, in. */
         public double distance() {
             return onFirst.distance(onSecond);
         }
     }
 
-    private Approaches() {}
+    private NearPoints() {}
 
     /** One for each place at which they come within touching, the nearest first taken. */
-    public static List<Approach> of(Outline a, Outline b) {
+    public static List<NearPoint> of(Outline a, Outline b) {
         return of(a, b, Tolerance.TOUCHING);
     }
 
     /** The same for places nearer than {@code within}, in. */
-    public static List<Approach> of(Outline a, Outline b, double within) {
-        List<Approach> found = new ArrayList<>();
+    public static List<NearPoint> of(Outline a, Outline b, double within) {
+        List<NearPoint> found = new ArrayList<>();
         for (Stroke first : a.strokes()) {
             if (!first.segment().box().near(b.box(), within)) {
                 continue;
@@ -41,11 +41,11 @@ public final class Approaches {
             }
         }
         found.removeIf(one -> one.distance() >= within);
-        found.sort(Comparator.comparingDouble((Approach one) -> Math.rint(one.distance() / Tolerance.SNAP))
+        found.sort(Comparator.comparingDouble((NearPoint one) -> Math.rint(one.distance() / Tolerance.SNAP))
                 .thenComparingDouble(one -> one.at.y())
                 .thenComparingDouble(one -> one.at.x()));
-        List<Approach> kept = new ArrayList<>();
-        for (Approach one : found) {
+        List<NearPoint> kept = new ArrayList<>();
+        for (NearPoint one : found) {
             if (kept.stream().noneMatch(other -> other.at.near(one.at, 4 * Tolerance.TOUCHING))) {
                 kept.add(one);
             }
@@ -53,7 +53,7 @@ public final class Approaches {
         return kept;
     }
 
-    private static void meet(Segment a, Segment b, List<Approach> out) {
+    private static void meet(Segment a, Segment b, List<NearPoint> out) {
         fromFirst(a.from(), b, out);
         fromSecond(b.from(), a, out);
         if (a instanceof Arc arc) {
@@ -63,12 +63,12 @@ public final class Approaches {
         }
     }
 
-    private static void fromFirst(Point p, Segment second, List<Approach> out) {
-        out.add(new Approach(p, p, second.at(second.nearest(p))));
+    private static void fromFirst(Point p, Segment second, List<NearPoint> out) {
+        out.add(new NearPoint(p, p, second.at(second.nearest(p))));
     }
 
-    private static void fromSecond(Point p, Segment first, List<Approach> out) {
-        out.add(new Approach(p, first.at(first.nearest(p)), p));
+    private static void fromSecond(Point p, Segment first, List<NearPoint> out) {
+        out.add(new NearPoint(p, first.at(first.nearest(p)), p));
     }
 
     /** The points of an arc at which its normal goes through the nearest of the other segment. */

@@ -22,11 +22,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The rows on standing and on being held, as far as nothing was said against them. */
-final class Holding {
+final class HoldingRows {
     private final Facts facts;
     private final Support support;
 
-    Holding(Facts facts) {
+    HoldingRows(Facts facts) {
         this.facts = facts;
         this.support = facts.support();
     }
@@ -117,7 +117,7 @@ final class Holding {
                 open.add(facts.section().name(i));
             }
         }
-        Optional<Fixed> least = facts.fixed().stream().min(Comparator.comparingDouble(Holding::spare));
+        Optional<Fixed> least = facts.fixed().stream().min(Comparator.comparingDouble(HoldingRows::spare));
         if (least.isEmpty()) {
             return Ruling.of(Topic.HELD, Reply.TRUST, VerdictWords.HELD_UNASKED);
         }

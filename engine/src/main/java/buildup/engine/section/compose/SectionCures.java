@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  * told. The first that works and leaves nothing else worse is taken, else the first that works and at least lays nothing
  * into anything; where none works, a person has to look.
  */
-final class Cures {
+final class SectionCures {
     /** Trials for one section. A stack so full of faults is not finished, and its first cures are enough to go on. */
     private static final int MOST_TRIALS = 200;
 
@@ -42,7 +42,7 @@ final class Cures {
     private final Set<Integer> loose;
     private int trials;
 
-    Cures(Section section) {
+    SectionCures(Section section) {
         this.section = section;
         this.space = section.stack().space();
         this.asDrawn = Mending.of(section.stack());

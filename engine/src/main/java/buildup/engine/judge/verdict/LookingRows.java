@@ -6,11 +6,11 @@ import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Shadow;
 import buildup.engine.look.sight.Coverage;
 import buildup.engine.look.sight.Sighting;
-import buildup.engine.section.compose.Hollow;
+import buildup.engine.section.compose.ClosedVoid;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.placing.Blank;
+import buildup.engine.section.placing.PieceBlank;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
@@ -24,7 +24,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** The rows on room, wood, sight, light, reveals and rules, as far as nothing was said against them. */
-final class Looking {
+final class LookingRows {
     /** A longer list of reveals is not read. */
     private static final int MOST_REVEALS = 8;
 
@@ -34,7 +34,7 @@ final class Looking {
     private final Facts facts;
     private final Section section;
 
-    Looking(Facts facts) {
+    LookingRows(Facts facts) {
         this.facts = facts;
         this.section = facts.section();
     }
@@ -80,7 +80,7 @@ final class Looking {
     }
 
     private Ruling wood() {
-        Optional<Hollow> largest = section.voids().stream().max(Comparator.comparingDouble(Hollow::area));
+        Optional<ClosedVoid> largest = section.voids().stream().max(Comparator.comparingDouble(ClosedVoid::area));
         Phrase hollow = largest.map(found -> VerdictWords.VOIDS
                         .with("count", Figure.count(section.voids().size()))
                         .with("area", Figure.area(found.area())))
@@ -89,7 +89,7 @@ final class Looking {
         section.pieces()
                 .forEach(body -> body.placed()
                         .filter(placed -> placed.piece().stock().rips())
-                        .flatMap(placed -> Blank.stock(
+                        .flatMap(placed -> PieceBlank.stock(
                                 placed, facts.catalog(), section.stack().boardList()))
                         .ifPresent(name -> boards.add(name.replaceFirst(" \\(.*", ""))));
         return boards.isEmpty()

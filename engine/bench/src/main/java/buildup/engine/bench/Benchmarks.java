@@ -11,8 +11,8 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 
 /** Runs all benchmarks and prints what each comparison comes to. */
-public final class Main {
-    private Main() {}
+public final class Benchmarks {
+    private Benchmarks() {}
 
     public static void main(String[] arguments) throws RunnerException {
         boolean careful = arguments.length > 0 && arguments[0].equals("long");

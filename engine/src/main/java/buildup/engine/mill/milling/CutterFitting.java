@@ -23,7 +23,7 @@ import java.util.stream.Stream;
  * Every way in which a listed cutter makes some of the outline without biting into the rest. A cutter fits where its edge
  * runs on the outline within touching: an arc by radius and centre, a flat by the end and the side of a square cutter.
  */
-final class Fitting {
+final class CutterFitting {
     private static final int MOST_SAW_KERFS = 4;
     private static final double ALONG = 1e-6;
 
@@ -32,7 +32,7 @@ final class Fitting {
     private final double far;
     private final List<Pass> passes = new ArrayList<>();
 
-    private Fitting(Stick stick, List<Cutter> cutters) {
+    private CutterFitting(Stick stick, List<Cutter> cutters) {
         this.stick = stick;
         this.cutters =
                 cutters.stream().flatMap(cutter -> cutter.sized().stream()).toList();
@@ -40,7 +40,7 @@ final class Fitting {
     }
 
     static List<Pass> all(Stick stick, List<Cutter> cutters) {
-        Fitting fitting = new Fitting(stick, cutters);
+        CutterFitting fitting = new CutterFitting(stick, cutters);
         for (int i = 0; i < stick.count(); i++) {
             if (stick.segment(i) instanceof Arc arc) {
                 fitting.round(arc);

@@ -23,8 +23,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
  * @param streams where it is said
  * @param words of the command line
  */
-record Faults(Streams streams, List<String> words) implements IParameterExceptionHandler, IExecutionExceptionHandler {
-    Faults {
+record CommandFaults(Streams streams, List<String> words)
+        implements IParameterExceptionHandler, IExecutionExceptionHandler {
+    CommandFaults {
         words = List.copyOf(words);
     }
 

@@ -1,12 +1,12 @@
 package buildup.engine.solve;
 
 /** What one stick is cut into: so many of each type. */
-final class Load {
+final class StickLoad {
     private final int kind;
     private final int[] counts;
 
     /** Keeps the counts as they are; nobody changes them from here on. */
-    Load(int kind, int[] counts) {
+    StickLoad(int kind, int[] counts) {
         this.kind = kind;
         this.counts = counts;
     }
