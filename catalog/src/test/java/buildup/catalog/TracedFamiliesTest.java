@@ -12,10 +12,11 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
+import buildup.profiles.trace.Side;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.Tracer;
-import buildup.profiles.trace.Trail;
 import buildup.profiles.trace.Wish;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -63,9 +64,15 @@ class TracedFamiliesTest {
      * Members that a noiseless tracing tells and the noisy one does not, by name: one riser of 1/16 that the end of a
      * run of four arcs takes up. An entry that is cured must go from here.
      */
-    private static final Map<String, Integer> LOST = Map.of("cyma-crown 9/16 x 2-1/4 at 0.005", 1);
+    private static final Map<String, Integer> LOST = Map.of("ogee-crown 9/16 x 2-1/4 at 0.005", 1);
 
     private static final int MEMBERS = 1369;
+
+    /** What is said of every tracing that runs clockwise or scatters. */
+    private static final Set<String> NOT_DOUBTED = Set.of("outline-clockwise", "trace-grain");
+
+    /** A deviation that is stated may leave members without points; that is said, and judged here. */
+    private static final String COARSE = "trace-deviates";
 
     /** Members of all tracings, of which so many were judged by deviation alone. */
     private record Tally(int members, int excused) {
@@ -83,7 +90,7 @@ class TracedFamiliesTest {
 
     @Test
     void every_profile_is_told_from_a_tracing_that_scatters_by_two_thousandths() {
-        assertThat(tally(0.002).excused()).isEqualTo(14);
+        assertThat(tally(0.002).excused()).isEqualTo(13);
     }
 
     @Test
@@ -215,9 +222,12 @@ class TracedFamiliesTest {
         Motion askew = Motion.turn(1.7).then(Motion.shift(3, -2));
         List<Point> drawn =
                 points.stream().map(askew::apply).map(p -> p.times(25.4)).toList();
-        Optional<Traced> traced =
-                Tracer.trace(List.of(new Trail(drawn, true)), wish.in(LengthUnit.MILLIMETRE), notices);
-        assertThat(notices.sorted().stream().map(Notice::code).filter(code -> !code.equals("outline-clockwise")))
+        Optional<Traced> traced = Tracer.trace(
+                List.of(new Trail(drawn, true)), wish.in(LengthUnit.MILLIMETRE).back(Side.LEFT), notices);
+        assertThat(notices.sorted().stream()
+                        .map(Notice::code)
+                        .filter(code -> !NOT_DOUBTED.contains(code))
+                        .filter(code -> wish.deviation().isEmpty() || !code.equals(COARSE)))
                 .isEmpty();
         return traced.orElseThrow();
     }

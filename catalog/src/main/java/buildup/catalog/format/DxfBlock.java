@@ -32,26 +32,30 @@ final class DxfBlock {
         }
     }
 
-    /** Draws all of it, blocks put in included. */
+    /** Draws all of it, blocks put in included; what they hold lies on the layer of the insert and in the block too. */
     void unfold(Map<String, DxfBlock> blocks, Plot into) throws Refused {
-        unfold(blocks, Affine.NONE, 0, new int[1], into);
+        unfold(blocks, Affine.NONE, List.of(), new int[1], into);
     }
 
-    private void unfold(Map<String, DxfBlock> blocks, Affine map, int depth, int[] count, Plot into) throws Refused {
-        into.addAll(plot, map);
+    private void unfold(Map<String, DxfBlock> blocks, Affine map, List<String> holders, int[] count, Plot into)
+            throws Refused {
+        into.addAll(plot, map, holders);
         for (DxfEntity insert : inserts) {
             DxfBlock block = blocks.get(DxfReader.key(insert.name()));
             if (block == null) {
                 source.tell(InboxNotices.BLOCK_ELSEWHERE.with("block", Numerals.shown(insert.name())), insert.line());
                 continue;
             }
-            if (depth >= Limits.DEEPEST) {
+            if (holders.size() >= 2 * Limits.DEEPEST) {
                 throw source.refused(
                         InboxNotices.DEEP_BLOCK
                                 .with("block", Numerals.shown(insert.name()))
                                 .with("most", Figure.count(Limits.DEEPEST)),
                         insert.line());
             }
+            List<String> inner = new ArrayList<>(holders);
+            inner.add(insert.layer());
+            inner.add(insert.name());
             int columns = Math.max(1, insert.whole(70, 1));
             int rows = Math.max(1, insert.whole(71, 1));
             for (long i = 0; i < (long) columns * rows; i++) {
@@ -63,7 +67,7 @@ final class DxfBlock {
                 Affine place =
                         block.place(insert, (double) column, (double) row).then(map);
                 if (place.within(1e12)) {
-                    block.unfold(blocks, place, depth + 1, count, into);
+                    block.unfold(blocks, place, inner, count, into);
                 }
             }
         }

@@ -52,8 +52,8 @@ record DxfEntity(String type, int line, String name, String layer, List<Pair> pa
             "BLOCK",
             "LAYER");
 
-    private static final Set<Integer> WANTED =
-            Set.of(10, 20, 11, 21, 40, 41, 42, 44, 45, 50, 51, 60, 62, 67, 70, 71, 72, 73, 74, 210, 220, 230);
+    private static final Set<Integer> WANTED = Set.of(
+            10, 20, 11, 21, 12, 22, 13, 23, 40, 41, 42, 44, 45, 50, 51, 60, 62, 67, 70, 71, 72, 73, 74, 210, 220, 230);
     private static final int MOST_PAIRS = 8 * Limits.MOST_POINTS;
 
     DxfEntity {

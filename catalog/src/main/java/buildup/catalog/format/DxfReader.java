@@ -153,6 +153,10 @@ final class DxfReader {
 
     private void entity(DxfEntity entity, DxfBlock into) throws Refused {
         List<DxfEntity> vertices = entity.type().equals("POLYLINE") ? vertices() : List.of();
+        if (entity.type().equals("IMAGE")) {
+            into.plot().picture(entity.line());
+            return;
+        }
         if (!DxfEntity.DRAWN.contains(entity.type()) || LOOSE.contains(entity.type())) {
             if (!SILENT.contains(entity.type())) {
                 count(entity.type());
@@ -180,7 +184,9 @@ final class DxfReader {
         }
         shape.fault().ifPresent(what -> fault(entity, what, shape.strand().isEmpty()));
         if (shape.strand().isPresent()) {
-            into.plot().add(shape.strand().get());
+            // in a block, layer 0 stands for that of whatever the block is put into
+            boolean own = into == drawing || !entity.layer().equals("0");
+            into.plot().add(shape.strand().get(), own ? List.of(entity.layer()) : List.of());
         }
     }
 

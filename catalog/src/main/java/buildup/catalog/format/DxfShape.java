@@ -1,6 +1,7 @@
 package buildup.catalog.format;
 
 import buildup.profiles.curve.Affine;
+import buildup.profiles.curve.Bezier;
 import buildup.profiles.curve.Curve;
 import buildup.profiles.curve.Oval;
 import buildup.profiles.curve.Spline;
@@ -130,10 +131,13 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
     private static DxfShape spline(DxfEntity entity) {
         List<Point> controls = entity.points(10);
         if (controls.isEmpty() && entity.points(11).size() > 1) {
-            List<Point> through = entity.points(11);
-            return new DxfShape(
-                    poly(through, Collections.nCopies(through.size(), 0.0), false).strand,
-                    Optional.of(InboxNotices.THROUGH_POINTS));
+            boolean closed = entity.flag(70, 1);
+            List<Curve> through = Bezier.through(
+                    entity.points(11),
+                    Optional.of(entity.point(12)).filter(way -> way.length() > 0),
+                    Optional.of(entity.point(13)).filter(way -> way.length() > 0),
+                    closed);
+            return new DxfShape(Optional.of(new Strand(through, closed)), Optional.empty());
         }
         List<Double> weights = entity.has(41) ? entity.numbers(41) : Collections.nCopies(controls.size(), 1.0);
         int degree = entity.whole(71, 0);

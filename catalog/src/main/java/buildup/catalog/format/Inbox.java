@@ -1,10 +1,14 @@
 package buildup.catalog.format;
 
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -20,24 +24,53 @@ public final class Inbox {
 
     private static final int SIGNATURE = 32;
 
+    /** So many layers are listed. */
+    private static final int MOST_LAYERS = 20;
+
     private Inbox() {}
+
+    /** All trails in a file, of whatever layer. */
+    public static Optional<Drawn> read(byte[] content, String name, Notices notices) {
+        return read(content, name, Optional.empty(), notices);
+    }
 
     /**
      * The trails in a file: CSV, SVG or DXF, told apart by what it holds; where that leaves it open, by its name.
      *
      * @param name of the file, for messages
+     * @param layer the layer or group that is to be read alone
      */
-    public static Optional<Drawn> read(byte[] content, String name, Notices notices) {
+    public static Optional<Drawn> read(byte[] content, String name, Optional<String> layer, Notices notices) {
         Source source = new Source(name, "", notices);
         try {
             source = new Source(name, text(content, source), notices);
-            return Optional.of(drawn(source));
+            Drawn all = drawn(source);
+            return Optional.of(layer.isPresent() ? on(layer.get(), all, source) : all);
         } catch (Refused refused) {
             notices.add(refused.notice());
             return Optional.empty();
         } finally {
             source.close();
         }
+    }
+
+    private static Drawn on(String layer, Drawn all, Source source) throws Refused {
+        List<Trail> trails = all.on(layer);
+        if (trails.isEmpty()) {
+            List<String> layers = all.layers().stream()
+                    .limit(MOST_LAYERS)
+                    .map(Numerals::shown)
+                    .toList();
+            Phrase cure = layers.isEmpty()
+                    ? InboxNotices.NO_LAYERS
+                    : InboxNotices.LAYERS.with("layers", Listing.names(layers));
+            throw source.refused(
+                    source.named(InboxNotices.NO_SUCH_LAYER)
+                            .with("layer", Numerals.shown(layer))
+                            .cure(cure),
+                    1);
+        }
+        return new Drawn(trails, all.unit());
     }
 
     private static Drawn drawn(Source source) throws Refused {

@@ -33,6 +33,8 @@ final class InboxNotices {
             Code.of("entity-bomb", "An SVG file declares entities, which could blow up; it is not read.");
 
     private static final String POINTS_CURE = "Write x and y, as 0.250, 1.125.";
+    private static final String TRACE_THE_PICTURE =
+            "Draw the outline over it, or have the drawing program trace it, and save that with the scale.";
     private static final String TRACE_ALONG = "Trace along the profile.";
     private static final String PLAIN_SVG = "Save it again as plain SVG.";
     private static final String NO_DOCUMENT_TYPE = "Save it as plain SVG, without a document type.";
@@ -49,6 +51,7 @@ final class InboxNotices {
     static final Kind ALL_IN_ONE = ONE_POINT.refusal("All of {file} is at one point.", TRACE_ALONG);
     static final Kind NO_POINT = NO_POINTS.refusal(
             "{file} holds no points.", "Write x and y on each line, as 0.250, 1.125; or name an SVG or DXF file.");
+    static final Kind ONLY_PICTURES = NO_POINTS.refusal("{file} shows a picture and draws no line.", TRACE_THE_PICTURE);
     static final Kind NO_LINE = NO_POINTS.refusal("{file} draws no line.", "Is it the right file?");
     static final Kind LONG_LINE =
             NOT_A_POINT.problem("This line is {letters} letters long. The point is left out.", POINTS_CURE);
@@ -91,6 +94,13 @@ final class InboxNotices {
             TOO_DEEP.refusal("Elements lie more than {most} deep within each other.", "Ungroup the drawing.");
     static final Kind LEFT_OUT = NOT_READ.note(
             "Left out, as they are no lines: {list}.", "Turn them into {lines} if they belong to the profile.");
+
+    static final Kind PICTURES = NOT_READ.note("Left out, as a photo has no lines: {pictures}.", TRACE_THE_PICTURE);
+    static final Kind NOTHING_TO_USE = OUTSIDE_REFERENCE.problem(
+            "'{name}' is used and is not in the file; it is left out.", "Take the groups apart, and save again.");
+    static final Kind NO_SUCH_LAYER = DocumentCodes.UNKNOWN_NAME.refusal("{file} has no layer '{layer}'.", "");
+    static final Phrase LAYERS = Phrase.of("Its layers are {layers}.");
+    static final Phrase NO_LAYERS = Phrase.of("It has no layers: leave the option out.");
 
     static final Kind BROKEN_OFF =
             DXF_ERROR.problem("The file breaks off: what should end it is not there.", "Save or copy it again.");
@@ -135,8 +145,6 @@ final class InboxNotices {
     static final Phrase NET = Phrase.of("It is a net of faces.");
     static final Phrase WHOLE_POINTS = Phrase.of("It has {points} whole points.");
     static final Phrase BULGE = Phrase.of("The bulge at its point {point} is no arc.");
-    static final Phrase THROUGH_POINTS =
-            Phrase.of("It gives only points to pass through, which are joined by straight lines.");
     private static final Phrase AS_A_SPLINE = Phrase.of("As a spline, {faults}.");
     private static final Phrase BOTH = Phrase.of("{first}; {then}");
     private static final Phrase SO_MANY = Phrase.of("{number} {what}");

@@ -3,7 +3,7 @@ package buildup.catalog.format;
 import buildup.profiles.curve.Affine;
 import buildup.profiles.curve.Strand;
 import buildup.profiles.outline.Box;
-import buildup.profiles.trace.Trail;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.figure.Figure;
 import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
@@ -13,32 +13,56 @@ import java.util.Optional;
 /** The curves of a drawing, in the order in which it holds them; in the end they become points. */
 final class Plot {
     private final Source source;
-    private final List<Strand> strands = new ArrayList<>();
+    private final List<Laid> strands = new ArrayList<>();
     private int curves;
+    private int pictures;
+    private int pictureLine = 1;
 
     Plot(Source source) {
         this.source = source;
     }
 
-    void add(Strand strand) throws Refused {
+    /**
+     * A strand and where it lies.
+     *
+     * @param layers names of the layers or groups that hold it, the outermost first
+     */
+    private record Laid(Strand strand, List<String> layers) {}
+
+    void add(Strand strand, List<String> layers) throws Refused {
         curves += strand.curves().size();
         if (curves > Limits.MOST_POINTS) {
             throw tooMany();
         }
-        strands.add(strand);
+        strands.add(new Laid(strand, layers));
     }
 
-    void addAll(Plot other, Affine map) throws Refused {
-        for (Strand strand : other.strands) {
-            add(strand.moved(map));
+    /** All of another plot, its own layers within those that are given. */
+    void addAll(Plot other, Affine map, List<String> layers) throws Refused {
+        for (Laid laid : other.strands) {
+            List<String> all = new ArrayList<>(layers);
+            all.addAll(laid.layers);
+            add(laid.strand.moved(map), all);
         }
+        pictures += other.pictures;
+    }
+
+    /** A picture stands in the drawing; it holds no lines, and is not opened. */
+    void picture(int line) {
+        pictureLine = pictures == 0 ? line : pictureLine;
+        pictures++;
     }
 
     /** The drawing as points, chords within a small share of its diagonal. */
     Drawn drawn(Affine map, Optional<LengthUnit> unit) throws Refused {
-        List<Strand> kept = strands.stream().map(strand -> strand.moved(map)).toList();
+        List<Strand> kept = strands.stream().map(laid -> laid.strand.moved(map)).toList();
         if (kept.isEmpty()) {
-            throw source.refused(source.named(InboxNotices.NO_LINE), 1);
+            throw pictures > 0
+                    ? source.refused(source.named(InboxNotices.ONLY_PICTURES), pictureLine)
+                    : source.refused(source.named(InboxNotices.NO_LINE), 1);
+        }
+        if (pictures > 0) {
+            source.tell(InboxNotices.PICTURES.with("pictures", Figure.count(pictures)), pictureLine);
         }
         Box box = Box.around(kept.stream().map(Strand::reach).toList());
         double diagonal = Math.hypot(box.width(), box.height());
@@ -56,11 +80,13 @@ final class Plot {
                 throw tooMany();
             }
         }
-        return new Drawn(
-                kept.stream()
-                        .map(strand -> new Trail(strand.points(chordError), strand.closed()))
-                        .toList(),
-                unit);
+        List<Trail> trails = new ArrayList<>();
+        for (int i = 0; i < kept.size(); i++) {
+            Strand strand = kept.get(i);
+            trails.add(new Trail(
+                    strand.points(chordError), strand.closed(), strands.get(i).layers()));
+        }
+        return new Drawn(trails, unit);
     }
 
     private Refused tooMany() {

@@ -1,16 +1,15 @@
 package buildup.catalog.format;
 
-import buildup.profiles.curve.Affine;
-import buildup.profiles.curve.Strand;
 import buildup.shared.figure.Figure;
 import java.io.StringReader;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.stream.XMLInputFactory;
@@ -18,38 +17,13 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 
-/** Reads the lines of an SVG drawing. Nothing outside the file is opened, and no entity is expanded. */
+/** Reads the elements of an SVG file. Nothing outside the file is opened, and no entity is expanded. */
 final class SvgReader {
     private static final Set<String> NAMESPACES = Set.of("", "http://www.w3.org/2000/svg");
-    private static final Set<String> GROUPS = Set.of("g", "a", "switch");
-    /** What draws nothing by itself. */
-    private static final Set<String> UNDRAWN = Set.of(
-            "defs",
-            "symbol",
-            "clipPath",
-            "mask",
-            "marker",
-            "pattern",
-            "linearGradient",
-            "radialGradient",
-            "filter",
-            "metadata",
-            "title",
-            "desc",
-            "style",
-            "script",
-            "view");
-
     private static final Pattern FETCHED = Pattern.compile("@import|url\\(\\s*+['\"]?+\\s*+(?!#|data:|['\")])");
-    private static final Pattern HIDDEN = Pattern.compile("(^|;)\\s*+display\\s*+:\\s*+none\\s*+(;|$|!)");
-
-    /** So many kinds of what is not read are counted. */
-    private static final int MOST_KINDS = 30;
 
     private final Source source;
-    private final Plot plot;
-    private final Deque<Affine> maps = new ArrayDeque<>();
-    private final Map<String, Integer> left = new TreeMap<>();
+    private final Deque<Element> open = new ArrayDeque<>();
     private int depth;
     /** The depth of the element whose inside is passed over; 0 for none. */
     private int passed;
@@ -57,11 +31,22 @@ final class SvgReader {
     /** The depth of the style sheet that is being read; 0 for none. */
     private int styled;
 
-    private Optional<SvgSheet> sheet = Optional.empty();
+    private Optional<Element> root = Optional.empty();
 
     SvgReader(Source source) {
         this.source = source;
-        this.plot = new Plot(source);
+    }
+
+    /**
+     * An element of the drawing.
+     *
+     * @param attributes those without a namespace, and the labels that drawing programs give to layers
+     * @param children grows while the file is read
+     */
+    record Element(String name, Map<String, String> attributes, int line, List<Element> children) {
+        String attribute(String key) {
+            return attributes.getOrDefault(key, "").strip();
+        }
     }
 
     Drawn drawn() throws Refused {
@@ -77,15 +62,7 @@ final class SvgReader {
                                     .map(at -> at.getLineNumber())
                                     .orElse(1)));
         }
-        SvgSheet whole = sheet.orElseThrow(() -> notSvg(1));
-        if (!left.isEmpty()) {
-            source.tell(
-                    InboxNotices.LEFT_OUT
-                            .with("list", InboxNotices.counted(left))
-                            .with("lines", "paths"),
-                    1);
-        }
-        return plot.drawn(whole.map(), whole.unit());
+        return new SvgDrawing(source, root.orElseThrow(() -> notSvg(1))).drawn();
     }
 
     private static XMLStreamReader reader(String text) throws XMLStreamException {
@@ -127,7 +104,7 @@ final class SvgReader {
         if (passed == depth) {
             passed = 0;
         } else if (passed == 0) {
-            maps.pop();
+            open.pop();
         }
         depth--;
     }
@@ -154,36 +131,17 @@ final class SvgReader {
         }
         boolean known = NAMESPACES.contains(
                 Optional.ofNullable(reader.getNamespaceURI()).orElse(""));
-        if (depth == 1) {
-            if (!known || !name.equals("svg")) {
-                throw notSvg(line);
-            }
-            sheet = Optional.of(SvgSheet.of(attributes));
-            maps.push(Affine.NONE);
+        if (depth == 1 && (!known || !name.equals("svg"))) {
+            throw notSvg(line);
         }
-        if (!known || UNDRAWN.contains(name)) {
+        if (!known) {
             passed = depth;
-        } else if (hidden(attributes)) {
-            count("hidden");
-            passed = depth;
-        } else if (depth == 1 || GROUPS.contains(name) || SvgShape.NAMES.contains(name)) {
-            draw(name, attributes, line);
-        } else {
-            count(name);
-            passed = depth;
+            return;
         }
-    }
-
-    private void count(String name) {
-        String shown = Numerals.shown(name);
-        if (left.size() < MOST_KINDS || left.containsKey(shown)) {
-            left.merge(shown, 1, Integer::sum);
-        }
-    }
-
-    private static boolean hidden(Map<String, String> attributes) {
-        return attributes.getOrDefault("display", "").strip().equals("none")
-                || HIDDEN.matcher(attributes.getOrDefault("style", "")).find();
+        Element element = new Element(name, attributes, line, new ArrayList<>());
+        Optional.ofNullable(open.peek())
+                .ifPresentOrElse(parent -> parent.children().add(element), () -> root = Optional.of(element));
+        open.push(element);
     }
 
     private Map<String, String> attributes(XMLStreamReader reader, int line) throws Refused {
@@ -195,38 +153,19 @@ final class SvgReader {
             boolean within = value.isBlank()
                     || value.strip().startsWith("#")
                     || value.strip().startsWith("data:");
-            // a link to click on is never followed
-            if (reference && !within && !reader.getLocalName().equals("a")) {
+            // a link to click on is never followed, nor is a picture ever opened
+            boolean unread = Set.of("a", "image").contains(reader.getLocalName());
+            if ((reference && !within && !unread) || FETCHED.matcher(value).find()) {
                 throw SvgProlog.outside(source, InboxNotices.QUOTED.with("text", Numerals.shown(value)), line);
             }
-            if (FETCHED.matcher(value).find()) {
-                throw SvgProlog.outside(source, InboxNotices.QUOTED.with("text", Numerals.shown(value)), line);
-            }
-            if (Optional.ofNullable(reader.getAttributeNamespace(i)).orElse("").isEmpty()) {
-                attributes.put(name, value);
+            boolean plain = Optional.ofNullable(reader.getAttributeNamespace(i))
+                    .orElse("")
+                    .isEmpty();
+            if (plain || name.equals("href") || name.equals("label")) {
+                attributes.putIfAbsent(name, value);
             }
         }
         return attributes;
-    }
-
-    private void draw(String name, Map<String, String> attributes, int line) throws Refused {
-        Optional<Affine> own = SvgTransform.read(attributes.getOrDefault("transform", ""));
-        Affine outer = Optional.ofNullable(maps.peek()).orElse(Affine.NONE);
-        Optional<Affine> map = own.map(inner -> inner.then(outer)).filter(both -> both.within(1e12));
-        if (map.isEmpty()) {
-            source.tell(InboxNotices.TRANSFORM.with("element", name), line);
-            passed = depth;
-            return;
-        }
-        maps.push(map.get());
-        if (depth == 1 || GROUPS.contains(name)) {
-            return;
-        }
-        SvgShape.Read read = SvgShape.read(name, attributes);
-        read.fault().ifPresent(fault -> source.tell(InboxNotices.READ_IN_PART.with("fault", fault), line));
-        for (Strand strand : read.strands()) {
-            plot.add(strand.moved(map.get()));
-        }
     }
 
     private Refused notSvg(int line) {

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.profiles.outline.Point;
-import buildup.profiles.trace.Trail;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
 import java.util.List;
@@ -147,12 +147,56 @@ class DxfReaderTest {
         assertThat(Inboxed.area(loop)).isCloseTo(2, within(EXACT));
     }
 
+    /**
+     * Closed form of a natural cubic spline through three points with equal chords: its second derivative in the middle is
+     * -3 / h^2 of the height, so that halfway along the first chord it stands 3/16 above it.
+     */
     @Test
-    void a_spline_of_points_to_pass_through_is_taken_straight_and_told() {
+    void a_spline_through_points_is_a_smooth_curve() {
         Inboxed read = dxf("0 SPLINE 70 8 71 3 74 3 11 0 21 0 11 1 21 1 11 2 21 0");
-        assertThat(read.points()).containsExactly(p(0, 0), p(1, 1), p(2, 0));
-        assertThat(read.said()).contains("joined by straight lines");
-        assertThat(read.notices().get(0).level()).isEqualTo(Level.PROBLEM);
+        assertThat(read.notices()).isEmpty();
+        List<Point> points = read.points();
+        assertThat(points).contains(p(0, 0), p(1, 1), p(2, 0));
+        assertThat(points.stream()
+                        .mapToDouble(q -> q.distance(p(0.5, 0.6875)))
+                        .min()
+                        .orElseThrow())
+                .isLessThan(0.01);
+        for (int i = 1; i < points.size(); i++) {
+            if (Math.abs(points.get(i).x() - 0.5) < 1e-9) {
+                assertThat(points.get(i).y()).isEqualTo(0.6875, within(1e-12));
+            }
+        }
+    }
+
+    /** Through points of a circle it stays within the fourth power of their spacing over 384, times the radius. */
+    @Test
+    void a_closed_spline_through_points_of_a_circle_is_round_all_the_way() {
+        StringBuilder words = new StringBuilder("0 SPLINE 70 9 71 3");
+        int n = 16;
+        for (int i = 0; i < n; i++) {
+            Point q = Point.towards(2 * Math.PI * i / n);
+            words.append(" 11 ").append(q.x()).append(" 21 ").append(q.y());
+        }
+        Trail ring = dxf(words.toString()).only();
+        assertThat(ring.closed()).isTrue();
+        double most = Math.pow(2 * Math.PI / n, 4) / 384;
+        ring.points().forEach(q -> assertThat(q.length()).isEqualTo(1, within(2 * most)));
+    }
+
+    @Test
+    void layers_and_blocks_can_be_chosen_by_name() {
+        String blocks = "0 BLOCK 2 crown 8 0 70 0 10 0 20 0 0 LINE 8 0 11 1 0 ENDBLK";
+        String entities = "0 LINE 8 Frame 11 9 0 INSERT 2 crown 8 Trim 0 LINE 8 0 11 4";
+        assertThat(whole("", blocks, entities).trails()).hasSize(3);
+        String file = pairs(
+                "0 SECTION 2 BLOCKS " + blocks + " 0 ENDSEC 0 SECTION 2 ENTITIES " + entities + " 0 ENDSEC 0 EOF");
+        assertThat(Inboxed.of(file, "a.dxf", "TRIM").points()).containsExactly(p(0, 0), p(1, 0));
+        assertThat(Inboxed.of(file, "a.dxf", "crown").points()).containsExactly(p(0, 0), p(1, 0));
+        assertThat(Inboxed.of(file, "a.dxf", "0").points()).containsExactly(p(0, 0), p(4, 0));
+        assertThat(Inboxed.of(file, "a.dxf", "walls").codes()).containsExactly("unknown-name");
+        Inboxed photo = dxf("0 IMAGE 8 0 10 0 20 0 0 LINE 11 1");
+        assertThat(photo.said()).contains("photo");
     }
 
     @Test

@@ -1,7 +1,7 @@
 package buildup.catalog.format;
 
 import buildup.profiles.outline.Point;
-import buildup.profiles.trace.Trail;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
@@ -14,6 +14,13 @@ record Inboxed(Optional<Drawn> drawn, List<Notice> notices) {
     static Inboxed of(byte[] content, String name) {
         Notices notices = new Notices();
         Optional<Drawn> drawn = Inbox.read(content, name, notices);
+        return new Inboxed(drawn, notices.sorted());
+    }
+
+    /** One layer of it alone. */
+    static Inboxed of(String content, String name, String layer) {
+        Notices notices = new Notices();
+        Optional<Drawn> drawn = Inbox.read(content.getBytes(StandardCharsets.UTF_8), name, Optional.of(layer), notices);
         return new Inboxed(drawn, notices.sorted());
     }
 

@@ -4,9 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.profiles.outline.Point;
-import buildup.profiles.trace.Trail;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -162,12 +163,12 @@ class SvgReaderTest {
     @Test
     void what_is_no_line_is_counted_and_what_is_hidden_is_not_drawn() {
         Inboxed read = svg(
-                "<defs><path d='M0 0h9'/></defs><text>x</text><text>y</text><use xlink:href='#a'/>"
+                "<defs><path d='M0 0h9'/></defs><text>x</text><text>y</text><foreignObject/>"
                         + "<g style='fill:none; display:none'><line x2='7'/></g><line x2='1' display='none'/>"
                         + "<title>t</title><metadata><q xmlns='urn:q'/></metadata><z xmlns='urn:z'><line x2='8'/></z><line x2='2'/>");
         assertThat(read.points()).containsExactly(p(0, 0), p(2, 0));
         assertThat(read.codes()).containsExactly("not-read");
-        assertThat(read.said()).contains("2 hidden, 2 text, 1 use");
+        assertThat(read.said()).contains("1 foreignObject, 2 hidden, 2 text");
     }
 
     @Test
@@ -196,10 +197,7 @@ class SvgReaderTest {
                 "<!DOCTYPE svg SYSTEM \"file:///etc/hostname\">%s</svg>",
                 "<!DOCTYPE svg PUBLIC '-//W3C//DTD SVG 1.1//EN' 'http://example.org/svg11.dtd'>%s</svg>",
                 "<?xml-stylesheet href='http://example.org/a.css'?>%s</svg>",
-                "%s<image xlink:href='photo.jpg'/></svg>",
-                "%s<image href='file:///etc/hostname'/></svg>",
                 "%s<use xlink:href='other.svg#a'/></svg>",
-                "%s<defs><image xlink:href='http://example.org/a.png'/></defs></svg>",
                 "%s<style>@import 'http://example.org/a.css';</style></svg>",
                 "%s<defs><style><![CDATA[ a { fill: url( \"http://example.org/a.svg#b\" ) }]]></style></defs></svg>",
                 "%s<rect fill='url(other.svg#a)' width='1' height='1'/></svg>",
@@ -209,6 +207,72 @@ class SvgReaderTest {
         Inboxed read = Inboxed.of(file.replace("%s", HEAD + "><line x2='1'/>"), "a.svg");
         assertThat(read.drawn()).isEmpty();
         assertThat(read.codes()).containsExactly("outside-reference");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"photo.jpg", "file:///etc/hostname", "http://example.org/a.png", "data:image/png;base64,AAAA"})
+    void a_photo_is_never_opened_and_told_with_the_way_round_it(String photo) {
+        Inboxed beside = svg("<image xlink:href='" + photo + "'/><line x2='2'/>");
+        assertThat(beside.points()).hasSize(2);
+        assertThat(beside.codes()).containsExactly("not-read");
+        assertThat(NoticeWords.INCHES.cure(beside.notices().get(0))).startsWith("Draw the outline over it");
+        Inboxed alone = svg("<g><image href='" + photo + "'/></g>");
+        assertThat(alone.drawn()).isEmpty();
+        assertThat(alone.codes()).containsExactly("no-points");
+        assertThat(NoticeWords.INCHES.cure(alone.notices().get(0))).startsWith("Draw the outline over it");
+    }
+
+    @Test
+    void what_is_used_is_drawn_where_the_use_puts_it() {
+        Inboxed read = svg(
+                "<defs><g id='a' transform='scale(2)'><line id='b' x2='1'/></g></defs>"
+                        + "<use xlink:href='#a' x='10' y='1'/><g transform='translate(0 5)'><use href='#b' transform='scale(3)'/></g>");
+        assertThat(read.notices()).isEmpty();
+        assertThat(read.trails().get(0).points()).containsExactly(p(10, -1), p(12, -1));
+        assertThat(read.trails().get(1).points()).containsExactly(p(0, -5), p(3, -5));
+        assertThat(read.trails().get(0).layers()).containsExactly("a", "b");
+    }
+
+    /** SVG 1.1, section 7.8: a box of 4 x 2 in a place of 8 x 8 is shown twice as large, in the middle. */
+    @Test
+    void symbols_and_nested_drawings_are_shown_in_their_places() {
+        Inboxed read = svg(
+                "<symbol id='s' viewBox='1 1 4 2'><line x1='1' y1='1' x2='5' y2='3'/></symbol>"
+                        + "<use href='#s' x='10' y='20' width='8' height='8'/>"
+                        + "<svg x='1' y='2' width='8' height='8' viewBox='0 0 4 2' preserveAspectRatio='xMinYMin'><line x2='4' y2='2'/></svg>");
+        assertThat(read.trails().get(0).points()).containsExactly(p(10, -22), p(18, -26));
+        assertThat(read.trails().get(1).points()).containsExactly(p(1, -2), p(9, -6));
+    }
+
+    @Test
+    void uses_of_nothing_of_themselves_and_by_the_thousand_are_told() {
+        Inboxed nothing = svg("<use href='#gone'/><line x2='1'/>");
+        assertThat(nothing.points()).hasSize(2);
+        assertThat(nothing.codes()).containsExactly("outside-reference");
+        assertThat(svg("<g id='a'><use href='#a'/></g>").codes()).containsExactly("too-deep");
+        StringBuilder bomb = new StringBuilder("<line id='l0' x2='1'/>");
+        for (int i = 1; i < 12; i++) {
+            bomb.append("<g id='l").append(i).append("'>");
+            for (int k = 0; k < 10; k++) {
+                bomb.append("<use href='#l").append(i - 1).append("'/>");
+            }
+            bomb.append("</g>");
+        }
+        assertThat(svg(bomb.toString()).codes()).containsExactly("too-many-points");
+    }
+
+    @Test
+    void groups_and_elements_can_be_chosen_by_name_or_label() {
+        String file = HEAD + " xmlns:d='urn:drawing'><g id='g1' d:label='Frame'><line x2='9'/></g>"
+                + "<g id='g2' d:label='Profile'><line x2='1'/><line id='edge' x2='2'/></g></svg>";
+        assertThat(Inboxed.of(file, "a.svg", "profile").trails()).hasSize(2);
+        assertThat(Inboxed.of(file, "a.svg", "g1").points().get(1)).isEqualTo(p(9, 0));
+        assertThat(Inboxed.of(file, "a.svg", "edge").points().get(1)).isEqualTo(p(2, 0));
+        Inboxed none = Inboxed.of(file, "a.svg", "Outline");
+        assertThat(none.drawn()).isEmpty();
+        assertThat(NoticeWords.INCHES.cure(none.notices().get(0)))
+                .isEqualTo("Its layers are g1, Frame, g2, Profile and edge.");
     }
 
     @Test

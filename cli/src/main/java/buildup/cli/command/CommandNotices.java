@@ -38,6 +38,11 @@ final class CommandNotices {
             "'{name}' cannot name a profile.", "Take small letters, digits and hyphens.");
     static final Kind UNKNOWN_UNIT =
             DocumentCodes.UNKNOWN_NAME.refusal("There is no unit '{word}'.", "Take in, mm, cm or ft.");
+    static final Kind UNKNOWN_SIDE =
+            DocumentCodes.UNKNOWN_NAME.refusal("There is no side '{word}'.", "Take left, right, up or down.");
+    static final Kind NO_MEASURE = DocumentCodes.NOT_A_SIZE.refusal(
+            "--measure '{text}' is not a size of a member.",
+            "Write it as 'face height = 2-1/2', 'bottom to cove width = 1-1/4' or 'cove radius = 1/2'.");
     static final Kind NO_SIZE = DocumentCodes.NOT_A_SIZE.refusal(
             "{option} must be more than nothing, not {text}.", "Give it a size, or leave it out.");
     static final Kind UNKNOWN_KIND = DocumentCodes.UNKNOWN_NAME.note("No profile of the catalog is a '{kind}'.", "");

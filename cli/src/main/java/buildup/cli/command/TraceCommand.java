@@ -16,6 +16,7 @@ import buildup.cli.tell.Telling;
 import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
 import buildup.profiles.trace.Caliper;
+import buildup.profiles.trace.Side;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.Tracer;
 import buildup.profiles.trace.Wish;
@@ -35,6 +36,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -75,19 +77,44 @@ final class TraceCommand implements Callable<Integer> {
     private Optional<String> height = Optional.empty();
 
     @Option(
+            names = "--measure",
+            paramLabel = "'MEMBER height = SIZE'",
+            description = "A size of one member, or from one to another, by calipers: 'face height = 2-1/2',"
+                    + " 'bottom to cove width = 1-1/4', 'cove radius = 1/2'. May be repeated.")
+    private List<String> measures = List.of();
+
+    @Option(
             names = "--deviation",
             paramLabel = "SIZE",
-            description = "How far the outline may stay off (default: 0.004).")
+            description = "How far the outline may stay off (default: by how the points scatter).")
     private Optional<String> deviation = Optional.empty();
 
-    @Option(names = "--arris", paramLabel = "SIZE", description = "Make arrises sharp that are worn no more than this.")
-    private Optional<String> arris = Optional.empty();
+    @Option(
+            names = "--restore-edges",
+            paramLabel = "SIZE",
+            description = "Make edges sharp that are worn no more than this.")
+    private Optional<String> edges = Optional.empty();
 
-    @Option(names = "--paint", paramLabel = "SIZE", description = "Take so thick a paint off all but the back.")
+    @Option(names = "--paint", paramLabel = "SIZE", description = "Thickness of paint to remove (not from the back).")
     private Optional<String> paint = Optional.empty();
+
+    @Option(names = "--layer", paramLabel = "NAME", description = "Read one layer or group of the drawing alone.")
+    private Optional<String> layer = Optional.empty();
+
+    @Option(
+            names = "--rotate",
+            paramLabel = "DEGREES",
+            description = "Turn the tracing counterclockwise before it is read (default: 0).")
+    private double rotate;
 
     @Option(names = "--flip", description = "Turn the tracing end for end.")
     private boolean flip;
+
+    @Option(
+            names = "--back",
+            paramLabel = "SIDE",
+            description = "Where the back lies as drawn: left, right, up or down (default: found).")
+    private Optional<String> back = Optional.empty();
 
     @Option(names = "--kind", paramLabel = "KIND", description = "The trade's word for it (default: trim).")
     private String kind = "trim";
@@ -118,7 +145,7 @@ final class TraceCommand implements Callable<Integer> {
         Catalog lists = new CatalogFiles(files, claims, notices).of(catalog.files);
         Wish wish = wish(lists);
         Optional<Drawn> drawn =
-                files.tracing(file).flatMap(bytes -> Inbox.read(bytes, InputFiles.nameOf(file), notices));
+                files.tracing(file).flatMap(bytes -> Inbox.read(bytes, InputFiles.nameOf(file), layer, notices));
         Optional<Traced> traced = drawn.filter(any -> !notices.refused())
                 .flatMap(found -> Tracer.trace(
                         found.trails(),
@@ -145,7 +172,7 @@ final class TraceCommand implements Callable<Integer> {
     private String written(Traced traced) {
         Told told = told(TraceTelling.of(name, kind, traced));
         return switch (format) {
-            case yaml -> TraceReport.yaml(name, kind, traced);
+            case yaml -> TraceReport.yaml(name, kind, traced, notices.sorted());
             case text -> told.text(output.isPresent());
             case json -> told.json();
             case csv -> told.csv();
@@ -161,14 +188,16 @@ final class TraceCommand implements Callable<Integer> {
         List<Caliper> calipers = new ArrayList<>();
         size("--width", width).ifPresent(size -> calipers.add(new Caliper(Caliper.Across.WIDTH, size)));
         size("--height", height).ifPresent(size -> calipers.add(new Caliper(Caliper.Across.HEIGHT, size)));
+        measures.forEach(text -> Measure.read(text, notices).ifPresent(calipers::add));
         Wish wish = new Wish(
                 units.flatMap(this::unit),
                 calipers,
-                size("--deviation", deviation).orElse(Wish.USUAL_DEVIATION),
+                size("--deviation", deviation),
                 Optional.empty(),
-                size("--arris", arris).orElse(0.0),
-                size("--paint", paint).orElse(0.0),
-                flip);
+                new Wish.Pose(rotate, flip, back.flatMap(this::side)),
+                new Wish.Wear(
+                        size("--restore-edges", edges).orElse(0.0),
+                        size("--paint", paint).orElse(0.0)));
         return usual(lists).map(wish::of).orElse(wish);
     }
 
@@ -178,6 +207,16 @@ final class TraceCommand implements Callable<Integer> {
             notices.add(CommandNotices.UNKNOWN_UNIT.with("word", word));
         }
         return unit;
+    }
+
+    private Optional<Side> side(String word) {
+        Optional<Side> side = Stream.of(Side.values())
+                .filter(one -> one.name().equalsIgnoreCase(word.strip()))
+                .findFirst();
+        if (side.isEmpty()) {
+            notices.add(CommandNotices.UNKNOWN_SIDE.with("word", word));
+        }
+        return side;
     }
 
     private Optional<Double> size(String option, Optional<String> text) {

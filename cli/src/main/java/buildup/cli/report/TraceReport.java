@@ -5,14 +5,22 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.trace.Traced;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
 /** A tracing as an entry of a catalog. */
 public final class TraceReport {
+    /** Letters on a line of remarks. */
+    private static final int WIDTH = 100;
+
     private TraceReport() {}
 
     /** A catalog of one profile, how well it fits in the comments above it. */
-    public static String yaml(String name, String kind, Traced traced) {
+    public static String yaml(String name, String kind, Traced traced, List<Notice> notices) {
         Box box = traced.outline().box();
         OutlineWords.Said said = OutlineWords.of(traced.outline());
         StringBuilder yaml = new StringBuilder();
@@ -38,6 +46,7 @@ public final class TraceReport {
                             fit.rms()))
                     .append("\n");
         }
+        doubts(notices).forEach(line -> yaml.append("# ").append(line).append("\n"));
         yaml.append("profiles:\n  - name: ")
                 .append(name)
                 .append("\n    kind: ")
@@ -54,6 +63,26 @@ public final class TraceReport {
                     .append("]\n");
         }
         return yaml.toString();
+    }
+
+    /** What is not sure of it, in lines that a page holds. */
+    private static List<String> doubts(List<Notice> notices) {
+        List<String> lines = new ArrayList<>();
+        for (Notice notice : notices) {
+            if (notice.level() == Level.PROBLEM) {
+                String said = NoticeWords.INCHES.message(notice) + " " + NoticeWords.INCHES.cure(notice);
+                StringBuilder line = new StringBuilder("In doubt:");
+                for (String word : said.strip().split(" ")) {
+                    if (line.length() + 1 + word.length() > WIDTH) {
+                        lines.add(line.toString());
+                        line = new StringBuilder(" ");
+                    }
+                    line.append(" ").append(word);
+                }
+                lines.add(line.toString());
+            }
+        }
+        return lines;
     }
 
     private static String size(double inches) {

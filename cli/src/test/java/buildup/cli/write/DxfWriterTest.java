@@ -21,7 +21,7 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
-import buildup.profiles.trace.Trail;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;

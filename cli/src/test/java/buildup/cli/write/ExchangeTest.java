@@ -10,7 +10,7 @@ import buildup.cli.Ran;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
-import buildup.profiles.trace.Trail;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;

@@ -12,7 +12,7 @@ import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
-import buildup.profiles.trace.Trail;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.LengthPrinter;
 import buildup.shared.length.LengthReader;

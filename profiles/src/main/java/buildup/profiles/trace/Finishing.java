@@ -9,7 +9,10 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Soundness;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
+import buildup.profiles.trace.fit.Corners;
+import buildup.profiles.trace.fit.Fitting;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -140,31 +143,50 @@ final class Finishing {
 
     private static Traced measured(Outline outline, Fitting fitting) {
         List<Stroke> strokes = outline.strokes();
-        int[] count = new int[strokes.size()];
-        double[] largest = new double[strokes.size()];
-        double[] squares = new double[strokes.size()];
+        List<List<Point>> on = new ArrayList<>();
+        strokes.forEach(stroke -> on.add(new ArrayList<>()));
         List<Point> all = fitting.points().stream().flatMap(List::stream).toList();
         Point farthest = all.get(0);
         double far = 0;
+        double sum = 0;
         for (Point p : all) {
             int best = nearest(strokes, p);
             double off = strokes.get(best).segment().distance(p);
-            count[best]++;
-            largest[best] = Math.max(largest[best], off);
-            squares[best] += off * off;
+            on.get(best).add(p);
+            sum += off * off;
             if (off > far) {
                 far = off;
                 farthest = p;
             }
         }
         List<Traced.Fit> members = new ArrayList<>();
-        double sum = 0;
         for (int i = 0; i < strokes.size(); i++) {
-            sum += squares[i];
-            members.add(new Traced.Fit(
-                    strokes.get(i).member(), count[i], largest[i], Math.sqrt(squares[i] / Math.max(1, count[i]))));
+            members.add(fit(strokes.get(i), on.get(i)));
         }
         return new Traced(outline, all, members, farthest, far, Math.sqrt(sum / all.size()), fitting.noise());
+    }
+
+    private static Traced.Fit fit(Stroke stroke, List<Point> on) {
+        Segment segment = stroke.segment();
+        double largest = 0;
+        double squares = 0;
+        double[] along = new double[on.size() + 2];
+        along[1] = segment.length();
+        for (int i = 0; i < on.size(); i++) {
+            double off = segment.distance(on.get(i));
+            largest = Math.max(largest, off);
+            squares += off * off;
+            along[i + 2] = segment.nearest(on.get(i)) * segment.length();
+        }
+        Arrays.sort(along);
+        int widest = 0;
+        for (int i = 1; i + 1 < along.length; i++) {
+            widest = along[i + 1] - along[i] > along[widest + 1] - along[widest] ? i : widest;
+        }
+        double unseen = along[widest + 1] - along[widest];
+        Point middle = segment.at((along[widest] + along[widest + 1]) / 2 / segment.length());
+        return new Traced.Fit(
+                stroke.member(), on.size(), largest, Math.sqrt(squares / Math.max(1, on.size())), unseen, middle);
     }
 
     private static int nearest(List<Stroke> strokes, Point p) {

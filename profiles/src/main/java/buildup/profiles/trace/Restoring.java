@@ -1,6 +1,9 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.trace.fit.Bond;
+import buildup.profiles.trace.fit.Curve;
+import buildup.profiles.trace.fit.Fitting;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -67,7 +70,7 @@ final class Restoring {
             Curve curve = fitting.curves().get(i);
             boolean behind = curve instanceof Curve.Straight line
                     && line.normal().x() < -0.99
-                    && Math.abs(line.offset() + back) < 4 * fitting.noise();
+                    && Math.abs(line.offset() + back) < 4 * fitting.noise().scatter();
             double by = behind ? 0 : paint;
             curves.add(curve.inward(by));
             points.add(fitting.points().get(i).stream()

@@ -1,7 +1,10 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
@@ -9,7 +12,7 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 
 /** Brings a tracing to inches. */
 final class Scaling {
@@ -22,43 +25,108 @@ final class Scaling {
     /** Calipers and a fitted outline agree within this, else one of them is wrong, in. */
     private static final double AGREE = 1.0 / 64;
 
+    /** A size that is off by more than this share of itself was not taken where it is said to have been. */
+    private static final double CONTRADICTED = 0.15;
+
+    /** As large as a molding commonly is, in. */
+    private static final double USUAL = 3;
+
     private Scaling() {}
+
+    /** The box round all points of a tracing; empty without any. */
+    static Optional<Box> box(List<Trail> trails) {
+        return trails.stream()
+                .flatMap(trail -> trail.points().stream())
+                .map(p -> Box.of(p, p))
+                .reduce(Box::with);
+    }
 
     /** Inches in one unit of the tracing, as far as is known before it is fitted. */
     static double first(Box raw, Wish wish) {
         if (wish.unit().isPresent()) {
             return wish.unit().get().of(1).toInches();
         }
-        return wish.calipers().stream()
-                .findFirst()
+        return overall(wish)
                 .map(caliper -> caliper.size() / caliper.across().of(raw))
                 .filter(Double::isFinite)
                 .orElse(1.0);
     }
 
-    /** By how much a fitted outline is to be enlarged, so that it is as large as the calipers say. */
-    static double second(Box fitted, List<Caliper> calipers) {
-        return calipers.stream()
-                .findFirst()
+    /** Inches in one unit of a tracing that is as large as moldings commonly are. */
+    static double usual(Box raw) {
+        double size = Math.max(raw.width(), raw.height());
+        return size > 0 ? USUAL / size : 1;
+    }
+
+    private static Optional<Caliper> overall(Wish wish) {
+        return wish.calipers().stream().filter(Caliper::isOverall).findFirst();
+    }
+
+    /** By how much a fitted outline is to be enlarged, so that it is as large as the first size of the whole says. */
+    static double second(Box fitted, Wish wish) {
+        return overall(wish)
                 .map(caliper -> caliper.size() / caliper.across().of(fitted))
                 .orElse(1.0);
     }
 
-    /** Says where the other calipers disagree with the first, or the unit with all of them. */
-    static void check(Box scaled, double enlarged, Wish wish, Notices notices) {
-        if (wish.unit().isPresent() && !wish.calipers().isEmpty()) {
-            double off = wish.calipers().get(0).size() * (1 - 1 / enlarged);
-            disagreement(wish.calipers().get(0), off, TraceNotices.BY_UNIT, notices);
+    /** By how much an outline is to be enlarged by the first size that one of its members has; refuses names it has not. */
+    static Optional<Double> byFirst(Outline outline, List<Caliper> calipers, Notices notices) {
+        Caliper first = calipers.get(0);
+        Optional<Double> found = first.on(outline).filter(size -> size > 0);
+        if (found.isEmpty()) {
+            unknown(first, outline, notices);
         }
-        for (Caliper caliper : wish.calipers().stream().skip(1).toList()) {
-            disagreement(caliper, caliper.size() - caliper.across().of(scaled), TraceNotices.BY_FIRST_SIZE, notices);
+        return found.map(size -> first.size() / size);
+    }
+
+    private static void unknown(Caliper caliper, Outline outline, Notices notices) {
+        notices.add(TraceNotices.NOT_MEASURED
+                .with("what", caliper.words())
+                .with("members", Listing.names(outline.members())));
+    }
+
+    /** Says by how much the tracing was enlarged, and where the other calipers disagree with the first. */
+    static void check(Outline outline, double scale, double enlarged, Wish wish, Notices notices) {
+        if (wish.calipers().isEmpty()) {
+            return;
+        }
+        boolean byUnit = wish.unit().isPresent();
+        if (byUnit && overall(wish).isEmpty()) {
+            wish.calipers().forEach(caliper -> check(caliper, outline, TraceNotices.BY_UNIT, notices));
+            return;
+        }
+        Caliper first = overall(wish).orElse(wish.calipers().get(0));
+        notices.add((byUnit ? TraceNotices.SCALED_OF_UNIT : TraceNotices.SCALED)
+                .with("what", first.words())
+                .with("scale", factor(byUnit ? enlarged : scale * enlarged)));
+        if (byUnit) {
+            disagreement(first, first.size() * (1 - 1 / enlarged), TraceNotices.BY_UNIT, notices);
+        }
+        for (Caliper caliper : wish.calipers()) {
+            if (!caliper.equals(first)) {
+                check(caliper, outline, TraceNotices.BY_FIRST_SIZE, notices);
+            }
         }
     }
 
+    private static void check(Caliper caliper, Outline outline, Phrase by, Notices notices) {
+        caliper.on(outline)
+                .ifPresentOrElse(
+                        size -> disagreement(caliper, caliper.size() - size, by, notices),
+                        () -> unknown(caliper, outline, notices));
+    }
+
+    private static Figure factor(double scale) {
+        return Figure.of(Quantity.COUNT, scale).rounded(Rounding.decimals(5));
+    }
+
     private static void disagreement(Caliper caliper, double off, Phrase by, Notices notices) {
-        Notice said = (Math.abs(off) > AGREE ? TraceNotices.DISAGREES : TraceNotices.AGREES)
+        boolean wrong = Math.abs(off) > CONTRADICTED * caliper.size() && Math.abs(off) > 4 * AGREE;
+        Notice said = (wrong
+                        ? TraceNotices.CALIPERS_CONTRADICT
+                        : Math.abs(off) > AGREE ? TraceNotices.DISAGREES : TraceNotices.AGREES)
                 .with("by", by)
-                .with("across", caliper.across().name().toLowerCase(Locale.ROOT))
+                .with("across", caliper.words())
                 .with("outline", Figure.fine(caliper.size() - off))
                 .with("calipers", Figure.fine(caliper.size()));
         notices.add(Math.abs(off) > AGREE ? said.amount(Figure.fine(Math.abs(off))) : said);

@@ -1,6 +1,10 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.trace.fit.Bond;
+import buildup.profiles.trace.fit.Corners;
+import buildup.profiles.trace.fit.Curve;
+import buildup.profiles.trace.fit.Fitting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,6 +20,9 @@ final class ShopSizes {
      * for the coarsest, which few sizes hit by chance, down to two.
      */
     private static final Map<Integer, Double> STEPS = new TreeMap<>(Map.of(16, 9.0, 32, 6.0, 64, 4.0));
+
+    /** Sizes are mostly of these steps, also where the points leave it open. */
+    private static final int COARSEST = 16;
 
     /** Half a step: smaller radii would be drawn to nothing, in. */
     private static final double LEAST_RADIUS = 1.0 / 32;
@@ -105,11 +112,17 @@ final class ShopSizes {
             double drawn = Math.rint(size * step.getKey()) / step.getKey();
             if (Math.abs(drawn - size) <= most) {
                 Fitting next = fitting.tried(bond.apply(drawn), step.getValue());
-                if (!next.equals(fitting)) {
+                if (!next.equals(fitting) && tells(fitting, next, drawn - size, step.getKey())) {
                     return next;
                 }
             }
         }
         return fitting;
+    }
+
+    /** Whether the points tell one step of the rule from the next: by two standard deviations either way. */
+    private static boolean tells(Fitting fitting, Fitting next, double by, int steps) {
+        double deviations = Math.sqrt(Math.max(0, next.error() - fitting.error()));
+        return steps == COARSEST || deviations / steps >= 4 * Math.abs(by);
     }
 }

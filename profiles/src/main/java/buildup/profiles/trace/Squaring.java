@@ -1,116 +1,126 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.Motion;
-import buildup.profiles.outline.Point;
+import buildup.profiles.trace.fit.Bond;
+import buildup.profiles.trace.fit.Curve;
+import buildup.profiles.trace.fit.Fitting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
-/** Turns a fitted ring so that its back is upright, and binds what is level or upright to be so. */
+/** Turns a ring that stands about upright to where it stands so exactly, and binds what is level or upright. */
 final class Squaring {
-    /** A tracing lies no more askew than this, else its longest flat is the back. */
-    private static final double ASKEW = Math.toRadians(25);
-
     /** A line this near to level or upright is looked at. */
     private static final double NEARLY = Math.toRadians(15);
 
     /** Standard deviations within which a line may be level or upright. */
     private static final double WITHIN = 3.5;
 
-    /** Points so many standard deviations in front of a line still lie on it. */
-    private static final double FRONT = 4.5;
-
     /** Angles at which sprung moldings commonly stand, degrees; common practice, no source. */
     private static final List<Double> SPRINGS = List.of(30.0, 38.0, 45.0, 52.0, 60.0);
 
     private static final double QUARTER = Math.PI / 2;
 
+    /** Lines are voted with that stand no farther from each other than this, degrees. */
+    private static final double VOTED = 0.5;
+
     private Squaring() {}
 
     /**
-     * A flat on which the piece can lie: no point of the ring lies beyond it.
+     * A turn.
      *
-     * @param span from its first to its last point, hollows between them included, in
+     * @param degrees counterclockwise
+     * @param unsure its standard deviation, degrees; infinite when nothing is level or upright
      */
-    private record Flat(int curve, double angle, double span) {
-        /** How far it is turned from looking straight at the wall, radians. */
-        double fromBack() {
-            return Math.abs(Math.IEEEremainder(angle - Math.PI, 2 * Math.PI));
-        }
+    record Turn(double degrees, double unsure) {}
 
-        double fromFace() {
-            return Math.abs(Math.IEEEremainder(angle, 2 * Math.PI));
-        }
+    /** The turn to where most of what is about level or upright is so, no farther than {@code most} degrees. */
+    static Turn turn(Fitting fitting, double most) {
+        Turn flat = flatTurn(fitting, Math.toRadians(most));
+        Turn spring = springTurn(fitting.moved(Motion.turn(flat.degrees())));
+        return new Turn(flat.degrees() + spring.degrees(), Math.min(flat.unsure(), spring.unsure()));
     }
 
-    /** Whether the room side is flatter than the back: the tracing is mirrored. */
-    static boolean mirrored(Fitting fitting) {
-        List<Flat> flats = flats(fitting);
-        double back = longest(
-                        flats.stream().filter(flat -> flat.fromBack() < ASKEW).toList())
-                .map(Flat::span)
-                .orElse(0.0);
-        double face = longest(
-                        flats.stream().filter(flat -> flat.fromFace() < ASKEW).toList())
-                .map(Flat::span)
-                .orElse(0.0);
-        return face > 1.25 * back;
-    }
-
-    /** The turn that brings the back upright; none when nothing is flat. */
-    static Motion turn(Fitting fitting) {
-        Motion flat = flatTurn(fitting);
-        return flat.then(springTurn(fitting.moved(flat)));
-    }
-
-    /** The turn by everything that is level or upright. */
-    private static Motion flatTurn(Fitting fitting) {
-        List<Flat> flats = flats(fitting);
-        Optional<Flat> back = longest(
-                        flats.stream().filter(flat -> flat.fromBack() < ASKEW).toList())
-                .or(() -> longest(flats));
-        if (back.isEmpty()) {
-            return Motion.NONE;
-        }
-        double askew = Math.IEEEremainder(back.get().angle() - Math.PI, 2 * Math.PI);
-        double own = slack(fitting, back.get().curve());
-        double sum = 0;
-        double weight = 0;
-        for (int i = 0; i < fitting.curves().size(); i++) {
-            if (fitting.curves().get(i) instanceof Curve.Straight line) {
-                double off = Math.IEEEremainder(line.angle() - askew, QUARTER);
-                double slack = slack(fitting, i);
-                if (Math.abs(off) < Math.min(NEARLY, WITHIN * Math.hypot(slack, own))) {
-                    sum += off / (slack * slack);
-                    weight += 1 / (slack * slack);
+    /** By the lines that agree best: each votes with its length for its own turn. */
+    private static Turn flatTurn(Fitting fitting, double most) {
+        List<Integer> lines = lines(fitting);
+        double votes = 0;
+        double elected = 0;
+        double slackest = 0;
+        for (int i : lines) {
+            double off = off(fitting, i);
+            if (Math.abs(off) <= most) {
+                double own = Flats.slack(fitting, i);
+                double mine = lines.stream()
+                        .filter(other -> agree(off(fitting, other), off, Flats.slack(fitting, other), own))
+                        .mapToDouble(other -> length(fitting, other))
+                        .sum();
+                if (mine > votes) {
+                    votes = mine;
+                    elected = off;
+                    slackest = own;
                 }
             }
         }
-        return Motion.turn(-Math.toDegrees(askew + (weight > 0 ? sum / weight : 0)));
+        double sum = 0;
+        double weight = 0;
+        for (int i : lines) {
+            double off = off(fitting, i);
+            double slack = Flats.slack(fitting, i);
+            if (votes > 0 && agree(off, elected, slack, slackest)) {
+                sum += off / (slack * slack);
+                weight += 1 / (slack * slack);
+            }
+        }
+        return weight > 0
+                ? new Turn(-Math.toDegrees(sum / weight), Math.toDegrees(1 / Math.sqrt(weight)))
+                : new Turn(0, Double.POSITIVE_INFINITY);
+    }
+
+    private static boolean agree(double one, double other, double slack, double otherSlack) {
+        double within = WITHIN * Math.hypot(slack, otherSlack) + Math.toRadians(VOTED) / 2;
+        return Math.abs(one - other) < Math.min(NEARLY, within);
+    }
+
+    private static List<Integer> lines(Fitting fitting) {
+        List<Integer> lines = new ArrayList<>();
+        for (int i = 0; i < fitting.curves().size(); i++) {
+            if (fitting.curves().get(i) instanceof Curve.Straight) {
+                lines.add(i);
+            }
+        }
+        return lines;
+    }
+
+    /** How far a line stands from level or upright, radians. */
+    private static double off(Fitting fitting, int line) {
+        return Math.IEEEremainder(((Curve.Straight) fitting.curves().get(line)).angle(), QUARTER);
+    }
+
+    private static double length(Fitting fitting, int i) {
+        List<?> on = fitting.points().get(i);
+        return fitting.points().get(i).get(0).distance(fitting.points().get(i).get(on.size() - 1));
     }
 
     /**
      * A sprung molding bears on short flats, which say little of its turn; its long faces say all once one knows at
      * which of the trade's angles they stand.
      */
-    private static Motion springTurn(Fitting fitting) {
+    private static Turn springTurn(Fitting fitting) {
         int longest = -1;
         double flats = 0;
-        for (int i = 0; i < fitting.curves().size(); i++) {
-            if (fitting.curves().get(i) instanceof Curve.Straight line) {
-                double slack = slack(fitting, i);
-                if (Math.abs(Math.IEEEremainder(line.angle(), QUARTER)) < NEARLY) {
-                    flats += 1 / (slack * slack);
-                } else if (longest < 0 || slack < slack(fitting, longest)) {
-                    longest = i;
-                }
+        for (int i : lines(fitting)) {
+            double slack = Flats.slack(fitting, i);
+            if (Math.abs(off(fitting, i)) < NEARLY) {
+                flats += 1 / (slack * slack);
+            } else if (longest < 0 || slack < Flats.slack(fitting, longest)) {
+                longest = i;
             }
         }
         if (longest < 0 || flats <= 0) {
-            return Motion.NONE;
+            return new Turn(0, Double.POSITIVE_INFINITY);
         }
-        double own = slack(fitting, longest);
+        double own = Flats.slack(fitting, longest);
         double known = 1 / Math.sqrt(flats);
         double lean = Math.toDegrees(((Curve.Straight) fitting.curves().get(longest)).angle());
         double off = SPRINGS.stream()
@@ -119,73 +129,22 @@ final class Squaring {
                 .orElse(0.0);
         // worth it only where the faces know better than the flats
         return own * 2 < known && Math.abs(Math.toRadians(off)) < WITHIN * Math.hypot(own, known)
-                ? Motion.turn(-off)
-                : Motion.NONE;
+                ? new Turn(-off, Math.toDegrees(own))
+                : new Turn(0, Double.POSITIVE_INFINITY);
     }
 
     /** Lines that are level or upright within what the points allow, exactly so. */
     static Fitting squared(Fitting fitting) {
         Fitting squared = fitting;
-        List<Integer> longestFirst = new ArrayList<>();
-        for (int i = 0; i < fitting.curves().size(); i++) {
-            longestFirst.add(i);
-        }
-        longestFirst.sort(Comparator.comparingDouble(i -> slack(fitting, i)));
+        List<Integer> longestFirst = lines(fitting);
+        longestFirst.sort(Comparator.comparingDouble(i -> Flats.slack(fitting, i)));
         for (int i : longestFirst) {
-            if (fitting.curves().get(i) instanceof Curve.Straight line) {
-                double off = Math.IEEEremainder(line.angle(), QUARTER);
-                if (Math.abs(off) < NEARLY) {
-                    squared = squared.tried(new Bond.Angle(i, line.angle() - off), Fitting.MEANT);
-                }
+            double off = off(fitting, i);
+            if (Math.abs(off) < NEARLY) {
+                double angle = ((Curve.Straight) fitting.curves().get(i)).angle();
+                squared = squared.tried(new Bond.Angle(i, angle - off), Fitting.MEANT);
             }
         }
         return squared;
-    }
-
-    /** Standard deviation of a line's angle: noise sqrt(12 / n) / length, of n points evenly along it. */
-    private static double slack(Fitting fitting, int curve) {
-        List<Point> on = fitting.points().get(curve);
-        double length = Math.max(on.get(0).distance(on.get(on.size() - 1)), fitting.noise());
-        return fitting.noise() * Math.sqrt(12.0 / on.size()) / length;
-    }
-
-    private static Optional<Flat> longest(List<Flat> flats) {
-        return flats.stream().max(Comparator.comparingDouble(Flat::span));
-    }
-
-    private static List<Flat> flats(Fitting fitting) {
-        List<Flat> flats = new ArrayList<>();
-        for (int i = 0; i < fitting.curves().size(); i++) {
-            if (fitting.curves().get(i) instanceof Curve.Straight line) {
-                span(fitting, line, i).ifPresent(flats::add);
-            }
-        }
-        return flats;
-    }
-
-    private static Optional<Flat> span(Fitting fitting, Curve.Straight line, int curve) {
-        double near = FRONT * fitting.noise();
-        // a short line's own angle is not known better than to this, seen from the far end of the piece
-        double reach = WITHIN * slack(fitting, curve);
-        Point way = line.normal().left();
-        Point middle = line.foot(
-                fitting.points().get(curve).get(fitting.points().get(curve).size() / 2));
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (List<Point> on : fitting.points()) {
-            for (Point p : on) {
-                double off = line.off(p);
-                double along = p.minus(middle).dot(way);
-                double slack = near + reach * Math.abs(along);
-                if (off > slack) {
-                    return Optional.empty();
-                }
-                if (off > -slack) {
-                    least = Math.min(least, along);
-                    most = Math.max(most, along);
-                }
-            }
-        }
-        return Optional.of(new Flat(curve, line.angle(), most - least));
     }
 }

@@ -1,6 +1,7 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.OutlineCodes;
+import buildup.profiles.trace.ring.RingNotices;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
@@ -11,48 +12,57 @@ public final class TraceNotices {
     public static final Code MISSING_UNIT = Code.of(
             "missing-unit", "A tracing states no unit, one that is not known, or one in which it is too large.");
 
-    private static final Code OUTLINE_BESIDE =
-            Code.of("outline-beside", "A tracing holds other lines beside the outline.");
-    private static final Code OUTLINE_OPEN =
-            Code.of("outline-open", "The outline of a tracing does not close by itself, or is made of several lines.");
     private static final Code SCALE_DISAGREES =
             Code.of("scale-disagrees", "A size taken by calipers and the scale of a tracing do not agree.");
     private static final Code SCALE_CHECKED =
             Code.of("scale-checked", "A size taken by calipers and the scale of a tracing agree.");
+    private static final Code BACK_UNSURE =
+            Code.of("back-unsure", "It is not plain which side of a tracing is the back, or how it stands.");
+    private static final Code TRACE_GRAIN =
+            Code.of("trace-grain", "How far the points of a tracing scatter, and what that hides.");
     private static final Code TRACE_UNCLEAR =
             Code.of("trace-unclear", "No outline of lines and arcs follows a tracing.");
     private static final Code TRACE_DEVIATES =
             Code.of("trace-deviates", "Somewhere the outline stays farther from the tracing than its points scatter.");
 
-    static final Kind DROPPED =
-            OutlineCodes.DOUBLED_POINTS.note("Dropped {doubled} doubled and {stray} stray points.", "");
-    static final Kind TURNED_ROUND = OutlineCodes.CLOCKWISE.note("The tracing runs clockwise; turned round.", "");
     static final Kind NO_AREA =
             OutlineCodes.NO_AREA.refusal("The tracing encloses no area.", "Trace the outline once round.");
-    static final Kind MIRRORED =
-            OutlineCodes.MIRRORED.problem("The back of this profile is on the room side.", "Turn it end for end.");
+    static final Kind MIRRORED = OutlineCodes.MIRRORED.problem(
+            "The back of this profile is on the room side.",
+            "Turn it end for end, or say where its back is as it is drawn: --back right.");
+    static final Kind NO_FLAT = BACK_UNSURE.problem(
+            "No side of this tracing is flat: it stands as it was drawn.", "Say where its back is: --back left.");
+    static final Kind LEANS = BACK_UNSURE.problem(
+            "Nothing in this tracing stands level or upright as drawn. Its longest straight side, {side}, is taken for the"
+                    + " back: turned by {turn} {way}.",
+            "Turn it upright first: --rotate, or say where its back is.");
+    static final Kind LIES = BACK_UNSURE.problem(
+            "Drawn lying: the straight side {side}, {flat} long, is taken for the back.",
+            "Say where its back is as it is drawn, if that is wrong: --back left.");
+    static final Kind SECOND_BEST = BACK_UNSURE.problem(
+            "The back is taken to be on the left, {left} high as drawn; it may just as well be the long side {side}, {flat}.",
+            "Say which: --back left, or {option}.");
+    static final Kind FITS_LYING = BACK_UNSURE.problem(
+            "The sizes fit if the back is the long side {side}; it is taken so.",
+            "Say where its back is as it is drawn, if that is wrong: --back left.");
+    static final Kind EXCHANGED = SCALE_DISAGREES.refusal(
+            "The sizes fit if width and height are exchanged, or if the back is the side {side}.",
+            "Measure from back to face for the width, or say where the back is.");
+    static final Kind TURN_UNSURE = BACK_UNSURE.problem(
+            "What is straight in this tracing tells its turn only to {angle}: over its size that comes to {amount}.",
+            "Trace the whole back, and more of what is level.");
     static final Kind CROSSES_ITSELF = OutlineCodes.CROSSES_ITSELF.refusal(
             "Outline crosses itself near {place}, between points {first} and {second}.", "Traced twice?");
 
-    static final Kind NO_LINE =
-            OutlineCodes.NO_OUTLINE.refusal("The tracing holds no line.", "Trace the outline once round.");
-    static final Kind ONE_BESIDE = OUTLINE_BESIDE.problem(
-            "The tracing holds {others} other line beside the largest closed one, which is taken.",
-            "Leave only the outline in the file.");
-    static final Kind SEVERAL_BESIDE = OUTLINE_BESIDE.problem(
-            "The tracing holds {others} other lines beside the largest closed one, which is taken.",
-            "Leave only the outline in the file.");
-
-    static final Kind JOINED =
-            OUTLINE_OPEN.note("Joined {lines} lines at their nearest ends; the widest gap was {amount}.", "");
-    static final Kind CLOSED = OUTLINE_OPEN.note(
-            "Last point is {amount} short of the first. Closed it, or was a piece lost?", "Trace it again if so.");
-    static final Kind CLOSED_AT_BACK = OUTLINE_OPEN.note(
-            "Last point is {amount} short of the first. Closed it straight: that line is taken for the back.",
+    static final Kind CLOSED_AT_BACK = RingNotices.OUTLINE_OPEN.note(
+            "Of the back, {amount} were not traced: it is taken to be plain.",
             "Trace the back too if it is not plain.");
-    static final Kind LEFT_OPEN = OUTLINE_OPEN.refusal(
-            "Last point is {amount} short of the first. Was a piece lost?",
-            "Trace the outline once round, or from end to end of its back.");
+    static final Kind UNSEEN = RingNotices.OUTLINE_OPEN.problem(
+            "Near {place}, {amount} of the {member} were not traced: it is taken to go on.",
+            "Trace that stretch, or compare it with the piece.");
+    static final Kind NO_POINTS_ON = TRACE_DEVIATES.problem(
+            "No point lies on the {member} near {place}, {amount} long.",
+            "Look at that place in the drawing, and trace it again.");
 
     static final Kind TOO_LARGE = MISSING_UNIT.problem(Words.TOO_LARGE, Words.STATE_THE_UNIT);
     static final Kind WHICH_UNIT = MISSING_UNIT.refusal(Words.TOO_LARGE, Words.STATE_THE_UNIT);
@@ -65,12 +75,39 @@ public final class TraceNotices {
     static final Kind AGREES =
             SCALE_CHECKED.note("By {by} the {across} comes out at {outline}; the calipers say {calipers}.", "");
 
+    static final Kind CALIPERS_CONTRADICT = SCALE_DISAGREES.refusal(
+            "By {by} the {across} comes out at {outline}; the calipers say {calipers}: {amount} apart.",
+            "Measure both again, and look whether the right back and the right outline were taken.");
+    static final Kind SCALED = SCALE_CHECKED.note("Scaled by the {what}: one unit of the tracing is {scale} in.", "");
+    static final Kind SCALED_OF_UNIT =
+            SCALE_CHECKED.note("Scaled by the {what}: enlarged {scale} times from the stated unit.", "");
+    static final Kind NOT_MEASURED =
+            SCALE_DISAGREES.refusal("The traced outline has no {what} to measure.", "Its members are {members}.");
+
     static final Kind UNCLEAR = TRACE_UNCLEAR.refusal(
             "No outline of lines and arcs follows this tracing.",
             "Trace it again with more points, or allow a greater deviation.");
     static final Kind DEVIATES = TRACE_DEVIATES.problem(
             "The outline stays {amount} from the tracing near {place}.",
             "Look at that place in the drawing, and trace it again if it is a slip.");
+
+    static final Kind CONTRADICTED = TRACE_UNCLEAR.refusal(
+            "The best outline of lines and arcs stays {amount} from the tracing near {place}.",
+            "Look at that place in the drawing, and trace it again.");
+    static final Kind AGAIN_ELSEWHERE = TRACE_DEVIATES.problem(
+            "The second round of the tracing lies up to {amount} from the first.", "Trace it again, once round.");
+    static final Kind GRAIN = TRACE_GRAIN.note(
+            "The points scatter {scatter}: members under {least} cannot be told. Taken: --deviation {deviation}.", "");
+    static final Kind GRAIN_HIDES = TRACE_GRAIN.problem(
+            "The points scatter {scatter}: members under {least} cannot be told, and some may be missing. Taken:"
+                    + " --deviation {deviation}.",
+            "Trace it again with a steadier hand or a finer scan; state the deviation if there are none.");
+
+    static final Kind SIZE_UNSURE = TRACE_GRAIN.problem(
+            "The points tell the {across}, {size}, only to {amount}.", "Measure it with calipers, and state it.");
+    static final Kind RIVAL_READING = TRACE_GRAIN.problem(
+            "The points are nearly as likely with two members more or fewer than these {members}.",
+            "Trace it again, or take more off: --deviation {deviation}.");
 
     private static final class Words {
         private static final String TOO_LARGE =

@@ -88,7 +88,7 @@ public final class TraceSheets {
                         "scatter of the points",
                         Quantity.LENGTH,
                         FINER,
-                        one -> one.traced().noise())
+                        one -> one.traced().noise().scatter())
                 .sheet();
     }
 

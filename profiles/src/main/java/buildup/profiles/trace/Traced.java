@@ -2,6 +2,7 @@ package buildup.profiles.trace;
 
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.trace.fit.Noise;
 import java.util.List;
 
 /**
@@ -13,7 +14,7 @@ import java.util.List;
  * @param farthest the point that lies farthest from the outline
  * @param largest how far that is, in
  * @param rms root mean square of the distances of all points, in
- * @param noise standard deviation of the points that the fit went by, in
+ * @param noise of the points, as the fit went by it
  */
 public record Traced(
         Outline outline,
@@ -22,15 +23,17 @@ public record Traced(
         Point farthest,
         double largest,
         double rms,
-        double noise) {
+        Noise noise) {
     /**
      * One stroke and its points.
      *
      * @param points how many points lie nearest to it
      * @param largest greatest distance of one of them, in; 0 without any
      * @param rms root mean square of their distances, in; 0 without any
+     * @param unseen the longest stretch of it that has no point, in
+     * @param unseenAt the middle of that stretch
      */
-    public record Fit(String member, int points, double largest, double rms) {}
+    public record Fit(String member, int points, double largest, double rms, double unseen, Point unseenAt) {}
 
     public Traced {
         points = List.copyOf(points);

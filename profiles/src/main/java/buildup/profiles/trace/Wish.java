@@ -9,26 +9,26 @@ import java.util.Optional;
  *
  * @param unit of the tracing; not stated, it is inches and the size is tested
  * @param calipers sizes measured on the piece: the first gives the scale, others check it
- * @param deviation how far the outline may stay from the tracing beside the scatter of its points, in
+ * @param deviation how far the outline may stay from the tracing, in; not stated, it follows from how the points scatter
  * @param usual sizes commonly run of this kind of molding
- * @param arris arcs and flats up to this size between two straight members are wear, and are made sharp; 0 for none
- * @param paint thickness of paint to be taken off all but the back, in; 0 for none
- * @param flip whether the tracing is to be turned end for end
+ * @param pose how the tracing lies
+ * @param restoring what wear and paint are to be taken off
  */
 public record Wish(
         Optional<LengthUnit> unit,
         List<Caliper> calipers,
-        double deviation,
+        Optional<Double> deviation,
         Optional<Usual> usual,
-        double arris,
-        double paint,
-        boolean flip) {
-    /** A good contour gauge and a steady hand, in. */
-    public static final double USUAL_DEVIATION = 0.004;
-
-    /** Read as inches, nothing restored. */
-    public static final Wish PLAIN =
-            new Wish(Optional.empty(), List.of(), USUAL_DEVIATION, Optional.empty(), 0, 0, false);
+        Pose pose,
+        Wear restoring) {
+    /** Read as inches and as drawn, nothing restored. */
+    public static final Wish PLAIN = new Wish(
+            Optional.empty(),
+            List.of(),
+            Optional.empty(),
+            Optional.empty(),
+            new Pose(0, false, Optional.empty()),
+            new Wear(0, 0));
 
     /**
      * Sizes commonly run.
@@ -38,31 +38,70 @@ public record Wish(
      */
     public record Usual(String kind, double largest) {}
 
+    /**
+     * How a tracing lies.
+     *
+     * @param turn by which it is to be turned before it is read, degrees counterclockwise
+     * @param flip whether it is then to be turned end for end
+     * @param back the side on which its back then lies; not said, it is found
+     */
+    public record Pose(double turn, boolean flip, Optional<Side> back) {}
+
+    /**
+     * What has become of a piece since it was made.
+     *
+     * @param edge arcs and flats up to this size between two straight members are wear, and are made sharp; 0 for none
+     * @param paint thickness of paint to be taken off all but the back, in; 0 for none
+     */
+    public record Wear(double edge, double paint) {}
+
+    /** Copies the list. */
     public Wish {
         calipers = List.copyOf(calipers);
     }
 
+    /** The side of the back, if it was said. */
+    Optional<Side> back() {
+        return pose.back();
+    }
+
+    /** The same in a unit. */
     public Wish in(LengthUnit stated) {
-        return new Wish(Optional.of(stated), calipers, deviation, usual, arris, paint, flip);
+        return new Wish(Optional.of(stated), calipers, deviation, usual, pose, restoring);
     }
 
+    /** The same with sizes measured on the piece. */
     public Wish measured(List<Caliper> sizes) {
-        return new Wish(unit, sizes, deviation, usual, arris, paint, flip);
+        return new Wish(unit, sizes, deviation, usual, pose, restoring);
     }
 
+    /** The same within a deviation. */
     public Wish within(double inches) {
-        return new Wish(unit, calipers, inches, usual, arris, paint, flip);
+        return new Wish(unit, calipers, Optional.of(inches), usual, pose, restoring);
     }
 
+    /** The same for a kind of molding. */
     public Wish of(Usual kind) {
-        return new Wish(unit, calipers, deviation, Optional.of(kind), arris, paint, flip);
+        return new Wish(unit, calipers, deviation, Optional.of(kind), pose, restoring);
     }
 
+    /** The same with edges up to a size made sharp and so much paint taken off. */
     public Wish restored(double sharpened, double stripped) {
-        return new Wish(unit, calipers, deviation, usual, sharpened, stripped, flip);
+        return new Wish(unit, calipers, deviation, usual, pose, new Wear(sharpened, stripped));
     }
 
+    /** The same of a tracing that lies otherwise. */
+    public Wish lying(Pose other) {
+        return new Wish(unit, calipers, deviation, usual, other, restoring);
+    }
+
+    /** The same of a tracing that is drawn end for end. */
     public Wish flipped() {
-        return new Wish(unit, calipers, deviation, usual, arris, paint, true);
+        return lying(new Pose(pose.turn(), true, pose.back()));
+    }
+
+    /** The same with the back on a side. */
+    public Wish back(Side side) {
+        return lying(new Pose(pose.turn(), pose.flip(), Optional.of(side)));
     }
 }

@@ -11,8 +11,8 @@ import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.length.LengthUnit;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -88,7 +88,9 @@ class TracerTest {
     @Test
     void a_tracing_becomes_the_outline_in_shop_sizes() {
         Traced traced = traced(Wish.PLAIN, ring(sampled(bed(), 800, 0.002)));
-        assertThat(said()).isEmpty();
+        assertThat(said())
+                .containsExactly("NOTE trace-grain: The points scatter 0.002: members under 0.011 cannot be told."
+                        + " Taken: --deviation 0.006. | ");
         assertThat(traced.outline().members()).containsExactlyInAnyOrder("bottom", "cove", "face", "top", "back");
         assertThat(traced.outline().area()).isEqualTo(1.25 * 1.375 - Math.PI / 4, within(1e-3));
         assertThat(traced.outline().box().width()).isEqualTo(1.25, within(1e-9));
@@ -128,9 +130,11 @@ class TracerTest {
                 List.of(new Caliper(Caliper.Across.WIDTH, 1.25), new Caliper(Caliper.Across.HEIGHT, 1.375)));
         assertThat(traced(wish, drawn).outline().box().height()).isEqualTo(1.375, within(1e-3));
         assertThat(said())
-                .singleElement()
-                .asString()
-                .startsWith("NOTE scale-checked: By the first size the height comes");
+                .containsExactly(
+                        "NOTE scale-checked: Scaled by the width: one unit of the tracing is 0.02695 in. | ",
+                        "NOTE scale-checked: By the first size the height comes out at 1.375; the calipers say 1.375. | ",
+                        "NOTE trace-grain: The points scatter 0.002: members under 0.012 cannot be told."
+                                + " Taken: --deviation 0.006. | ");
     }
 
     @Test
@@ -139,8 +143,10 @@ class TracerTest {
                 List.of(new Caliper(Caliper.Across.THICKNESS, 1.25), new Caliper(Caliper.Across.HEIGHT, 1.5)));
         traced(wish, ring(sampled(bed(), 600, 0)));
         assertThat(said())
-                .containsExactly("PROBLEM scale-disagrees: By the first size the height comes out at 1.375;"
-                        + " the calipers say 1.500: 0.125 apart. | Measure both again, and trace square to the piece.");
+                .containsExactly(
+                        "PROBLEM scale-disagrees: By the first size the height comes out at 1.375;"
+                                + " the calipers say 1.500: 0.125 apart. | Measure both again, and trace square to the piece.",
+                        "NOTE scale-checked: Scaled by the thickness: one unit of the tracing is 1.00000 in. | ");
     }
 
     @Test
@@ -206,7 +212,7 @@ class TracerTest {
         List<Point> points = sampled(bed(), 600, 0);
         List<Point> face = points.stream().filter(p -> p.x() > 0).toList();
         assertThat(traced(Wish.PLAIN, new Trail(face, false)).outline().area()).isEqualTo(bed().area(), within(0.02));
-        assertThat(said()).singleElement().asString().contains("that line is taken for the back");
+        assertThat(said()).singleElement().asString().contains("Of the back, 1.375 were not traced");
     }
 
     @Test
@@ -250,7 +256,7 @@ class TracerTest {
         traced(Wish.PLAIN, ring(points));
         assertThat(said())
                 .contains("PROBLEM outline-mirrored: The back of this profile is on the room side. |"
-                        + " Turn it end for end.");
+                        + " Turn it end for end, or say where its back is as it is drawn: --back right.");
         Traced turned = Tracer.trace(List.of(ring(points)), Wish.PLAIN.flipped(), new Notices())
                 .orElseThrow();
         assertThat(turned.outline().centroid().x()).isEqualTo(bed().centroid().x(), within(2e-3));
@@ -284,8 +290,8 @@ class TracerTest {
         List<Point> mark = List.of(new Point(0.1, 0.1), new Point(0.2, 0.1), new Point(0.2, 0.2));
         traced(Wish.PLAIN, ring(mark), ring(sampled(bed(), 600, 0)));
         assertThat(said())
-                .containsExactly("PROBLEM outline-beside: The tracing holds 1 other line beside the largest closed one,"
-                        + " which is taken. | Leave only the outline in the file.");
+                .containsExactly("NOTE outline-beside: Taken: the outline 1.250 x 1.375. Beside it the drawing holds"
+                        + " other lines: 1. | ");
     }
 
     @Test
@@ -293,7 +299,7 @@ class TracerTest {
         Traced traced = traced(Wish.PLAIN, ring(sampled(bed(), 100_000, 0.005)));
         assertThat(radius(traced)).isEqualTo(1, within(1e-9));
         assertThat(traced.points()).hasSizeLessThan(20_000);
-        assertThat(notices.sorted()).extracting(Notice::code).isEmpty();
+        assertThat(said()).singleElement().asString().startsWith("NOTE trace-grain: The points scatter 0.002");
     }
 
     @Test

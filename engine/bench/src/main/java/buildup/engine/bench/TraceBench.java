@@ -7,7 +7,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.Tracer;
-import buildup.profiles.trace.Trail;
+import buildup.profiles.trace.ring.Trail;
 import buildup.profiles.trace.Wish;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;

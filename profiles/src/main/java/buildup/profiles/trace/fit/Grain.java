@@ -1,4 +1,4 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Point;
 import java.util.Arrays;
@@ -8,7 +8,7 @@ import java.util.List;
  * How far traced points lie from the true curve, found from the points themselves: the mean square distance of short
  * runs from their best circle, of which half of all runs have less. Corners spoil few runs and so do not count.
  */
-final class Noise {
+final class Grain {
     private static final int LEAST_RUN = 12;
 
     /** Runs end to end so many times the noise; a shorter one would be all noise and no direction. */
@@ -17,7 +17,7 @@ final class Noise {
     /** Numbers of a circle, which the points of a run have given away. */
     private static final int NUMBERS = 3;
 
-    private Noise() {}
+    private Grain() {}
 
     /** Standard deviation of the points of a ring from the curve, in the unit of the points. */
     static double of(List<Point> ring) {

@@ -1,4 +1,4 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
@@ -68,21 +68,23 @@ final class Improving {
         return best;
     }
 
+    private static int count(Fitting fitting) {
+        return fitting.points().stream().mapToInt(List::size).sum();
+    }
+
     private static double score(Fitting fitting) {
         int free = -fitting.bonds().size();
-        int count = 0;
         int doubtful = 0;
         for (int i = 0; i < fitting.curves().size(); i++) {
             Curve curve = fitting.curves().get(i);
             free += curve instanceof Curve.Round ? 3 : 2;
-            count += fitting.points().get(i).size();
             boolean corner = curve instanceof Curve.Round round
                     && round.bend() < 0
-                    && round.radius() < SMALL_HOLLOW * fitting.noise();
+                    && round.radius() < SMALL_HOLLOW * fitting.noise().scatter();
             doubtful += corner ? 1 : 0;
         }
         double price = NUMBER_PRICE * free + MEMBER_PRICE * fitting.curves().size();
-        return fitting.error() + DOUBTFUL_GAIN * doubtful + Math.log(count) * price;
+        return fitting.error() + DOUBTFUL_GAIN * doubtful + Math.log(count(fitting)) * price;
     }
 
     private static Stream<Fitting> others(Fitting fitting) {
@@ -93,6 +95,8 @@ final class Improving {
                                 Stream.of(
                                                 draft.parted(),
                                                 draft.dropped(),
+                                                draft.merged(false),
+                                                draft.merged(true),
                                                 draft.bent(draft.before),
                                                 draft.bent(draft.after))
                                         .flatMap(Optional::stream),
@@ -220,6 +224,40 @@ final class Improving {
             draft.points.remove(i);
             draft.kinds.remove(i);
             return Optional.of(draft.bound());
+        }
+
+        /** With the next curve as one, straight or round, where both together may pay less than they cost apart. */
+        Optional<Fitting> merged(boolean round) {
+            if (curves.size() < 4) {
+                return Optional.empty();
+            }
+            List<Point> both = new ArrayList<>(points.get(i));
+            both.addAll(points.get(after));
+            Moments moments = Moments.of(both);
+            double weighed = fitting.noise().weighed() * fitting.noise().weighed();
+            double whole = round ? moments.circleError(0, both.size()) : moments.lineError(0, both.size());
+            double apart = 0;
+            int numbers = round ? -3 : -2;
+            for (int k : List.of(i, after)) {
+                numbers += curves.get(k) instanceof Curve.Round ? 3 : 2;
+                for (Point p : points.get(k)) {
+                    apart += curves.get(k).off(p) * curves.get(k).off(p);
+                }
+            }
+            double saved = Math.log(count(fitting)) * (NUMBER_PRICE * numbers + MEMBER_PRICE);
+            if (both.size() < 2 * LEAST || (whole - apart) / weighed > saved) {
+                return Optional.empty();
+            }
+            Draft draft = again();
+            Curve one = Fitting.curve(moments, new Splitting.Stretch(0, both.size(), round), both);
+            draft.curves.set(i, one);
+            draft.points.set(i, both);
+            draft.kinds.set(i, Corners.Kind.CORNER);
+            draft.kinds.set((after + 1) % curves.size(), Corners.Kind.CORNER);
+            draft.curves.remove(after);
+            draft.points.remove(after);
+            draft.kinds.remove(after);
+            return Optional.of(draft.bound().smoothed());
         }
 
         /** With a short flat between this curve and the one before it, tangent to those of the two that are arcs. */

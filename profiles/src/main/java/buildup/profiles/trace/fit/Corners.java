@@ -1,4 +1,4 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Point;
@@ -9,15 +9,17 @@ import java.util.List;
 import java.util.Optional;
 
 /** Where neighbouring curves of a ring pass into each other: corners where they cross, tangent points where bound. */
-final class Corners {
+public final class Corners {
     /** Long enough a piece of an endless line to find where it crosses others, in. */
     private static final double PIECE = 1;
 
     private Corners() {}
 
     /** How one curve of a ring meets the one before it. */
-    enum Kind {
+    public enum Kind {
+        /** They cross. */
         CORNER,
+        /** They touch, and the walk goes on. */
         SMOOTH,
         /** The two touch, and the walk turns right back. */
         CUSP
@@ -28,7 +30,7 @@ final class Corners {
      *
      * @param near about where the points say it is
      */
-    static Optional<Point> of(Curve a, Curve b, Kind kind, Point near) {
+    public static Optional<Point> of(Curve a, Curve b, Kind kind, Point near) {
         return kind == Kind.CORNER ? crossing(a, b, near) : Optional.of(touching(a, b, kind));
     }
 
@@ -54,7 +56,7 @@ final class Corners {
     }
 
     /** How sharply the walk turns from one curve into the next near a place, radians, 0 to pi. */
-    static double turn(Curve a, Curve b, Point near) {
+    public static double turn(Curve a, Curve b, Point near) {
         Point out = a.heading(near);
         Point in = b.heading(near);
         return Math.abs(Math.atan2(out.cross(in), out.dot(in)));
@@ -67,7 +69,7 @@ final class Corners {
      * @param kinds how each curve meets the one before it
      * @param near about where each curve begins
      */
-    static Optional<List<Segment>> segments(List<Curve> curves, List<Kind> kinds, List<Point> near) {
+    public static Optional<List<Segment>> segments(List<Curve> curves, List<Kind> kinds, List<Point> near) {
         int n = curves.size();
         List<Point> starts = new ArrayList<>();
         for (int i = 0; i < n; i++) {

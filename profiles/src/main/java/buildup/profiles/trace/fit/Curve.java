@@ -1,4 +1,4 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Line;
@@ -7,17 +7,20 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 
 /** An endless line or a whole circle, walked with the wood on its left. */
-sealed interface Curve permits Curve.Straight, Curve.Round {
+public sealed interface Curve permits Curve.Straight, Curve.Round {
     /** Distance of a point on the air side; negative on the wood side. */
     double off(Point p);
 
+    /** The place on it nearest to a point. */
     Point foot(Point p);
 
     /** Direction of the walk where it passes nearest to a point. */
     Point heading(Point p);
 
+    /** The same curve turned or shifted. */
     Curve moved(Motion motion);
 
+    /** The same curve enlarged from the origin. */
     Curve scaled(double factor);
 
     /** The same curve so much further into the wood. */
@@ -33,13 +36,14 @@ sealed interface Curve permits Curve.Straight, Curve.Round {
      * @param offset from the origin along the normal
      */
     record Straight(Point normal, double offset) implements Curve {
-        static Straight through(Point p, Point heading) {
+        /** The line through a point in the direction of the walk. */
+        public static Straight through(Point p, Point heading) {
             Point normal = heading.right().unit();
             return new Straight(normal, normal.dot(p));
         }
 
         /** Of the normal, radians. */
-        double angle() {
+        public double angle() {
             return normal.angle();
         }
 
@@ -87,11 +91,13 @@ sealed interface Curve permits Curve.Straight, Curve.Round {
      * @param bend its radius, positive when its centre is on the wood side (round), negative on the air side (hollow)
      */
     record Round(Point center, double bend) implements Curve {
-        double radius() {
+        /** Of the circle. */
+        public double radius() {
             return Math.abs(bend);
         }
 
-        boolean counterclockwise() {
+        /** Whether the walk turns left on it: it is round, not hollow. */
+        public boolean counterclockwise() {
             return bend > 0;
         }
 

@@ -1,4 +1,4 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.ring;
 
 import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Line;
@@ -14,24 +14,27 @@ import java.util.Optional;
  * Finds where a ring of points crosses itself. Pieces of about one length are laid into squares of that length, and
  * only those in one square are asked against each other.
  */
-final class Overlaps {
+public final class Overlaps {
     /** Longer steps than so many usual ones are divided, so that no piece lies in many squares. */
     private static final double LONGEST = 2;
 
     private Overlaps() {}
 
     /** The ring meets itself at a place, in the steps behind two of its points. */
-    record Crossing(Point at, Dot first, Dot second) {}
+    public record Crossing(Point at, Dot first, Dot second) {}
 
     /**
      * The first crossing that cuts off more than {@code least} square inches; noise makes smaller ones by the dozen,
      * which mean nothing.
      */
-    static Optional<Crossing> first(List<Dot> ring, double least) {
+    public static Optional<Crossing> first(List<Dot> ring, double least) {
         double square = Loops.length(ring) / ring.size() * LONGEST;
         double[] twice = twiceAreas(ring);
         Map<Long, List<Piece>> squares = new HashMap<>();
         for (int i = 0; i < ring.size(); i++) {
+            if (ring.get(i).open()) {
+                continue;
+            }
             Point from = ring.get(i).at();
             Point to = ring.get((i + 1) % ring.size()).at();
             int parts = (int) Math.ceil(from.distance(to) / square);

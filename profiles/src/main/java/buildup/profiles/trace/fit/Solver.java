@@ -1,8 +1,10 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Moves all curves of a ring together to where the squares of the points' distances are least and every bond is kept:
@@ -17,6 +19,9 @@ final class Solver {
 
     /** Bonds that say the same twice leave the equations singular; so little give settles it and moves nothing. */
     private static final double GIVE = 1e-11;
+
+    /** Small enough for a difference to be a slope, in and radians. */
+    private static final double NUDGE = 1e-6;
 
     /** Points of each curve. */
     private final List<List<Point>> points;
@@ -57,6 +62,38 @@ final class Solver {
             }
         }
         return new Solution(curves, error(curves), strain(curves, bonds));
+    }
+
+    /**
+     * The variance of a figure of the curves: that of least squares with linear constraints, by the equations of one step
+     * with the figure's slopes on the right (Bjorck, section 5.1).
+     *
+     * @param slopes how the figure changes with every number of the curves, in their order
+     */
+    double variance(List<Curve> curves, List<Bond> bonds, double[] slopes) {
+        Equations equations = new Equations(curves, bonds, points);
+        Arrays.fill(equations.right, 0);
+        System.arraycopy(slopes, 0, equations.right, 0, slopes.length);
+        double[] move = equations.solved();
+        double sum = 0;
+        for (int k = 0; k < slopes.length; k++) {
+            sum += slopes[k] * move[k];
+        }
+        return sum * noise * noise;
+    }
+
+    /** How a figure changes with every number of the curves, in their order; by differences. */
+    static double[] slopes(List<Curve> curves, ToDoubleFunction<List<Curve>> figure) {
+        Equations equations = new Equations(curves, List.of(), List.of());
+        double[] slopes = new double[equations.size];
+        for (int k = 0; k < slopes.length; k++) {
+            double[] step = new double[slopes.length];
+            step[k] = NUDGE;
+            double more = figure.applyAsDouble(equations.moved(step));
+            step[k] = -NUDGE;
+            slopes[k] = (more - figure.applyAsDouble(equations.moved(step))) / 2 / NUDGE;
+        }
+        return slopes;
     }
 
     private double error(List<Curve> curves) {
@@ -160,6 +197,19 @@ final class Solver {
                 Curve.Round round = (Curve.Round) curves.get(radius.round());
                 slope[at[radius.round()] + 2] = Math.signum(round.bend());
                 return round.radius() - radius.radius();
+            } else if (bond instanceof Bond.Square square) {
+                Curve.Straight line = (Curve.Straight) curves.get(square.line());
+                Point center = ((Curve.Round) curves.get(square.round())).center();
+                slope[at[square.line()]] = line.normal().left().dot(center);
+                slope[at[square.line()] + 1] = -1;
+                slope[at[square.round()]] = line.normal().x();
+                slope[at[square.round()] + 1] = line.normal().y();
+                return line.off(center);
+            } else if (bond instanceof Bond.Alike alike) {
+                slope[at[alike.first()] + 2] = 1;
+                slope[at[alike.second()] + 2] = 1;
+                return ((Curve.Round) curves.get(alike.first())).bend()
+                        + ((Curve.Round) curves.get(alike.second())).bend();
             }
             Bond.Through through = (Bond.Through) bond;
             double[] own = new double[3];

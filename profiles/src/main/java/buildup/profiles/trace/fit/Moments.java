@@ -1,4 +1,4 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Point;
 import java.util.List;
@@ -54,6 +54,12 @@ final class Moments {
 
     private double sum(int kind, int from, int to) {
         return sums[KINDS * to + kind] - sums[KINDS * from + kind];
+    }
+
+    /** Square root of the mean square distance of all points from their middle, in. */
+    double spread() {
+        int n = sums.length / KINDS - 1;
+        return Math.sqrt(sum(7, 0, n) / n);
     }
 
     /** Mean of the points {@code from} to {@code to}, the last not among them. */

@@ -1,4 +1,4 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
@@ -20,6 +20,9 @@ final class Splitting {
     /** Places at which a stretch may end at first; the ends are then found among all points between two of them. */
     private static final int MOST_KNOTS = 1024;
 
+    /** So many are enough to tell how many stretches there are. */
+    private static final int ROUGH_KNOTS = 320;
+
     /** Price of a straight stretch and of a round one, in units of the logarithm of the number of points. */
     private static final double LINE_PRICE = 4.5;
 
@@ -36,13 +39,15 @@ final class Splitting {
     private final List<Point> ring;
     private final Moments moments;
     private final double variance;
+    private final int knots;
     private final double linePrice;
     private final double arcPrice;
 
-    private Splitting(List<Point> ring, double noise) {
+    private Splitting(List<Point> ring, Moments moments, double noise, int mostKnots) {
         this.ring = ring;
-        this.moments = Moments.of(ring);
+        this.moments = moments;
         this.variance = noise * noise;
+        this.knots = Math.min(ring.size(), mostKnots);
         double unit = Math.log(ring.size());
         this.linePrice = LINE_PRICE * unit;
         this.arcPrice = ARC_PRICE * unit;
@@ -65,12 +70,23 @@ final class Splitting {
     /** The stretches of a ring; {@code noise} is the standard deviation of the points from the true curve, in. */
     static Cut of(List<Point> ring, double noise) {
         // any first cut will do: the second starts at the sharpest corner that the first one found
-        List<Point> begun = turned(ring, farthest(ring));
-        Splitting rough = new Splitting(begun, noise);
+        List<Point> begun = fromFarthest(ring);
+        Splitting rough = new Splitting(begun, Moments.of(begun), noise, ROUGH_KNOTS);
         List<Stretch> found = rough.refined(rough.cut());
         List<Point> again = turned(begun, rough.sharpest(found));
-        Splitting fine = new Splitting(again, noise);
+        Splitting fine = new Splitting(again, Moments.of(again), noise, MOST_KNOTS);
         return new Cut(again, fine.refined(fine.cut()));
+    }
+
+    /** The same in a hurry, from the first point on: for weighing many noises against each other. */
+    static List<Stretch> roughly(List<Point> ring, Moments moments, double noise) {
+        Splitting rough = new Splitting(ring, moments, noise, ROUGH_KNOTS);
+        return rough.refined(rough.cut());
+    }
+
+    /** The ring from the point on that lies farthest from its middle, which is mostly a corner. */
+    static List<Point> fromFarthest(List<Point> ring) {
+        return turned(ring, farthest(ring));
     }
 
     private static int farthest(List<Point> ring) {
@@ -91,7 +107,6 @@ final class Splitting {
     }
 
     private List<Stretch> cut() {
-        int knots = Math.min(ring.size(), MOST_KNOTS);
         int[] place = new int[knots + 1];
         for (int k = 0; k <= knots; k++) {
             place[k] = (int) ((long) k * ring.size() / knots);
@@ -165,7 +180,7 @@ final class Splitting {
     /** Moves the ends between neighbours to the best of all points, those between the knots too. */
     private List<Stretch> refined(List<Stretch> cut) {
         List<Stretch> stretches = new ArrayList<>(cut);
-        int reach = 2 * (ring.size() / Math.min(ring.size(), MOST_KNOTS)) + 2;
+        int reach = 2 * (ring.size() / knots) + 2;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             boolean moved = false;
             for (int i = 0; i + 1 < stretches.size(); i++) {

@@ -1,15 +1,14 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.ring;
 
 import buildup.profiles.outline.Point;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
 import java.util.List;
 
 /** Drops what a tracing says twice or by a slip, and turns it counterclockwise. */
-final class Cleaning {
+public final class Cleaning {
     /** Points nearer than this share of the tracing's size are one. */
     private static final double DOUBLED = 1e-7;
 
@@ -21,30 +20,41 @@ final class Cleaning {
     private Cleaning() {}
 
     /** The ring without doubled and stray points, counterclockwise; one note tells how many there were. */
-    static List<Dot> of(List<Dot> ring, Notices notices) {
+    public static List<Dot> of(List<Dot> ring, Notices notices) {
         List<Dot> single = single(ring);
         List<Dot> kept = withoutStrays(single);
         int doubled = ring.size() - single.size();
         int stray = single.size() - kept.size();
         if (doubled + stray > 0) {
             notices.add(
-                    TraceNotices.DROPPED.with("doubled", Figure.count(doubled)).with("stray", Figure.count(stray)));
+                    RingNotices.DROPPED.with("doubled", Figure.count(doubled)).with("stray", Figure.count(stray)));
         }
         if (kept.size() > 2 && Loops.area(kept) < 0) {
-            List<Dot> turned = new ArrayList<>(kept);
-            Collections.reverse(turned);
-            notices.add(TraceNotices.TURNED_ROUND.notice());
-            return List.copyOf(turned);
+            notices.add(RingNotices.TURNED_ROUND.notice());
+            return turned(kept);
         }
         return kept;
+    }
+
+    /** The other way round; a gap stays between the same two points. */
+    private static List<Dot> turned(List<Dot> ring) {
+        int n = ring.size();
+        List<Dot> turned = new ArrayList<>();
+        for (int i = n - 1; i >= 0; i--) {
+            turned.add(ring.get(i).opened(ring.get((i + n - 1) % n).open()));
+        }
+        return List.copyOf(turned);
     }
 
     private static List<Dot> single(List<Dot> ring) {
         double near = DOUBLED * Loops.size(ring);
         List<Dot> kept = new ArrayList<>();
         for (Dot dot : ring) {
-            if (kept.isEmpty() || !kept.get(kept.size() - 1).at().near(dot.at(), near)) {
+            int last = kept.size() - 1;
+            if (last < 0 || !kept.get(last).at().near(dot.at(), near)) {
                 kept.add(dot);
+            } else {
+                kept.set(last, kept.get(last).opened(dot.open()));
             }
         }
         while (kept.size() > 1

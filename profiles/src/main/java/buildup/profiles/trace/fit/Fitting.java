@@ -1,4 +1,4 @@
-package buildup.profiles.trace;
+package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
@@ -7,6 +7,7 @@ import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A ring of curves on its way to an outline: each curve with its points, the bonds that it keeps, and where the walk
@@ -14,14 +15,14 @@ import java.util.List;
  *
  * @param points of each curve, in order
  * @param bonds kept by the curves; the tangents among them are between neighbours
- * @param noise standard deviation of the points from the true curve, in
- * @param error sum of (distance / noise)^2
+ * @param noise of the points about the true curve
+ * @param error sum of (distance / weighed noise)^2
  * @param strain by how much the worst bond is not kept, in
  */
-record Fitting(
-        List<Curve> curves, List<List<Point>> points, List<Bond> bonds, double noise, double error, double strain) {
+public record Fitting(
+        List<Curve> curves, List<List<Point>> points, List<Bond> bonds, Noise noise, double error, double strain) {
     /** A bond that costs more than this in (distance / noise)^2 is not meant: four standard deviations. */
-    static final double MEANT = 16;
+    public static final double MEANT = 16;
 
     /** Neighbours that turn more sharply than this are a corner; a flat arc's end is known no better. */
     private static final double CORNER = Math.toRadians(40);
@@ -38,14 +39,39 @@ record Fitting(
     /** A curve keeps so many points at least on either side of its middle. */
     private static final int LEAST_KEPT = 2;
 
-    Fitting {
+    /** Other prices of a member to try. */
+    private static final List<Double> OTHER_PRICES = List.of(0.85, 1.2, 1.5, 0.7, 2.0, 3.0);
+
+    /** Copies the lists. */
+    public Fitting {
         curves = List.copyOf(curves);
         points = points.stream().map(List::copyOf).toList();
         bonds = List.copyOf(bonds);
     }
 
+    /**
+     * The ring of lines and arcs that follows points best; one that does not hold together is tried again with a cutting a
+     * little coarser or finer.
+     *
+     * @param cutFor the noise that the ring is cut for, in
+     */
+    public static Fitting of(List<Point> ring, Noise noise, double cutFor) {
+        Fitting first = cutting(ring, noise, cutFor);
+        return first.sound()
+                ? first
+                : OTHER_PRICES.stream()
+                        .map(factor -> cutting(ring, noise, cutFor * factor))
+                        .filter(Fitting::sound)
+                        .findFirst()
+                        .orElse(first);
+    }
+
+    private static Fitting cutting(List<Point> ring, Noise noise, double cutFor) {
+        return Improving.of(of(Splitting.of(ring, cutFor), noise).smoothed()).reassigned();
+    }
+
     /** The best curve of each stretch by itself, and risers between those that never meet. */
-    static Fitting of(Splitting.Cut cut, double noise) {
+    static Fitting of(Splitting.Cut cut, Noise noise) {
         Moments moments = Moments.of(cut.ring());
         List<Curve> curves = new ArrayList<>();
         List<List<Point>> points = new ArrayList<>();
@@ -57,17 +83,17 @@ record Fitting(
         return free(curves, points, noise).withRisers();
     }
 
-    private static Fitting free(List<Curve> curves, List<List<Point>> points, double noise) {
+    private static Fitting free(List<Curve> curves, List<List<Point>> points, Noise noise) {
         return solved(curves, points, List.of(), noise);
     }
 
     /** The same curves moved to where they fit best with these bonds kept. */
-    static Fitting solved(List<Curve> curves, List<List<Point>> points, List<Bond> bonds, double noise) {
-        Solver.Solution solution = new Solver(points, noise).solve(curves, bonds);
+    public static Fitting solved(List<Curve> curves, List<List<Point>> points, List<Bond> bonds, Noise noise) {
+        Solver.Solution solution = new Solver(points, noise.weighed()).solve(curves, bonds);
         return new Fitting(solution.curves(), points, bonds, noise, solution.error(), solution.strain());
     }
 
-    private static Curve curve(Moments moments, Splitting.Stretch stretch, List<Point> on) {
+    static Curve curve(Moments moments, Splitting.Stretch stretch, List<Point> on) {
         int half = stretch.from() + stretch.count() / 2;
         Point mean = moments.mean(stretch.from(), stretch.to());
         Point along = moments.mean(half, stretch.to()).minus(moments.mean(stretch.from(), half));
@@ -83,7 +109,7 @@ record Fitting(
     }
 
     /** Curves that meet as said, moved to where they fit best so. */
-    static Fitting bound(List<Curve> curves, List<List<Point>> points, List<Corners.Kind> kinds, double noise) {
+    static Fitting bound(List<Curve> curves, List<List<Point>> points, List<Corners.Kind> kinds, Noise noise) {
         List<Bond> bonds = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             int before = (i + curves.size() - 1) % curves.size();
@@ -141,7 +167,7 @@ record Fitting(
     }
 
     /** About where each curve begins: halfway between the last point of the one before and its own first. */
-    List<Point> starts() {
+    public List<Point> starts() {
         List<Point> starts = new ArrayList<>();
         for (int i = 0; i < curves.size(); i++) {
             starts.add(start(i));
@@ -150,7 +176,7 @@ record Fitting(
     }
 
     /** How each curve meets the one before it. */
-    List<Corners.Kind> kinds() {
+    public List<Corners.Kind> kinds() {
         List<Corners.Kind> kinds = new ArrayList<>(Collections.nCopies(curves.size(), Corners.Kind.CORNER));
         for (Bond bond : bonds) {
             if (bond instanceof Bond.Tangent tangent) {
@@ -162,24 +188,28 @@ record Fitting(
 
     /** Two curves that pass each other by, as over a step too low for points of its own, get a line between them. */
     private Fitting withRisers() {
+        int n = curves.size();
+        List<Point> starts = starts();
+        List<Boolean> risen = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            risen.add(points.get(i).size() > 4 && points.get(before(i)).size() > 4 && passesBy(i, starts.get(i)));
+        }
         List<Curve> all = new ArrayList<>();
         List<List<Point>> own = new ArrayList<>();
-        List<Point> starts = starts();
-        boolean added = false;
-        for (int i = 0; i < curves.size(); i++) {
+        for (int i = 0; i < n; i++) {
             List<Point> mine = points.get(i);
-            List<Point> before = points.get((i + curves.size() - 1) % curves.size());
-            if (passesBy(i, starts.get(i)) && mine.size() > 4 && before.size() > 4) {
-                Point from = curves.get((i + curves.size() - 1) % curves.size()).foot(before.get(before.size() - 1));
+            if (risen.get(i)) {
+                List<Point> before = points.get(before(i));
+                Point last = before.get(before.size() - 1);
+                Point from = curves.get(before(i)).foot(last);
                 Point to = curves.get(i).foot(mine.get(0));
                 all.add(Curve.Straight.through(from, to.minus(from).unit()));
-                own.add(List.of(from, to));
-                added = true;
+                own.add(List.of(last, mine.get(0)));
             }
             all.add(curves.get(i));
-            own.add(mine);
+            own.add(mine.subList(risen.get(i) ? 1 : 0, mine.size() - (risen.get((i + 1) % n) ? 1 : 0)));
         }
-        return added ? free(all, own, noise) : this;
+        return risen.contains(true) ? free(all, own, noise) : this;
     }
 
     private boolean passesBy(int i, Point near) {
@@ -190,15 +220,15 @@ record Fitting(
         if (turn < CORNER && a instanceof Curve.Straight != b instanceof Curve.Straight) {
             return false;
         }
-        double reach = apart + CORNER_REACH * noise / Math.max(Math.sin(turn), 0.02);
+        double reach = apart + CORNER_REACH * noise.scatter() / Math.max(Math.sin(turn), 0.02);
         return Corners.of(a, b, Corners.Kind.CORNER, near)
                         .filter(p -> p.distance(near) <= reach)
                         .isEmpty()
-                && apart > 4 * noise;
+                && apart > 4 * noise.scatter();
     }
 
     /** The same, keeping one more bond. */
-    Fitting with(Bond bond) {
+    public Fitting with(Bond bond) {
         List<Bond> more = new ArrayList<>(bonds);
         more.add(bond);
         return solved(curves, points, more, noise);
@@ -209,9 +239,9 @@ record Fitting(
     }
 
     /** Keeps the bond if it costs no more than {@code most} and can be kept beside the others. */
-    Fitting tried(Bond bond, double most) {
+    public Fitting tried(Bond bond, double most) {
         Fitting next = with(bond);
-        return next.error() - error <= most && next.holds() ? next : this;
+        return next.error() - error <= most && next.holds() && (next.sound() || !sound()) ? next : this;
     }
 
     /** Neighbours without a corner between them, where the points allow that, and where they would not meet else. */
@@ -266,7 +296,7 @@ record Fitting(
     }
 
     /** Whether every curve is walked forward along its own points. */
-    boolean sound() {
+    public boolean sound() {
         return Corners.segments(curves, kinds(), starts()).filter(this::forward).isPresent();
     }
 
@@ -291,8 +321,19 @@ record Fitting(
         return on.get(0).distance(middle(i)) + middle(i).distance(on.get(on.size() - 1));
     }
 
+    /** Standard deviation of a figure of the outline, such as its height; infinite where it has none. */
+    public double unsure(ToDoubleFunction<List<Segment>> figure) {
+        double[] slopes = Solver.slopes(
+                curves,
+                moved -> Corners.segments(moved, kinds(), starts())
+                        .map(figure::applyAsDouble)
+                        .orElse(Double.NaN));
+        double variance = new Solver(points, noise.weighed()).variance(curves, bonds, slopes);
+        return variance >= 0 ? Math.sqrt(variance) : Double.POSITIVE_INFINITY;
+    }
+
     /** Everything turned or shifted. */
-    Fitting moved(Motion motion) {
+    public Fitting moved(Motion motion) {
         return new Fitting(
                 curves.stream().map(curve -> curve.moved(motion)).toList(),
                 points.stream()
@@ -305,7 +346,7 @@ record Fitting(
     }
 
     /** Everything enlarged from the origin; the noise stays what it is in inches. */
-    Fitting scaled(double factor) {
+    public Fitting scaled(double factor) {
         return new Fitting(
                 curves.stream().map(curve -> curve.scaled(factor)).toList(),
                 points.stream()

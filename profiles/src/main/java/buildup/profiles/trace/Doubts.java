@@ -1,0 +1,215 @@
+package buildup.profiles.trace;
+
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.OutlineCodes;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.trace.fit.Fitting;
+import buildup.profiles.trace.fit.Noise;
+import buildup.profiles.trace.ring.Joining;
+import buildup.profiles.trace.ring.Loops;
+import buildup.profiles.trace.ring.Stepping;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Optional;
+
+/** Looks at a traced outline as somebody who does not believe it, and says what the points do not bear out. */
+final class Doubts {
+    /** A point farther off than so many standard deviations was not followed. */
+    private static final double NOT_FOLLOWED = 6;
+
+    /** An outline so many standard deviations off, and so much, in, is no outline of the tracing. */
+    private static final double CONTRADICTED = 40;
+
+    private static final double CONTRADICTED_BY = 0.15;
+
+    /** The least member that is milled: a stretch without points that is shorter hides none, in. */
+    private static final double LEAST_MEMBER = 1.0 / 16;
+
+    /** In a stretch of so many standard deviations of a point there may be none by chance. */
+    private static final double BY_CHANCE = 8;
+
+    /** A member must bring so many (distance / noise)^2 for each logarithm of the number of points to be told. */
+    private static final double TOLD = 7.5;
+
+    /** Fillets and quirks of 1/16 are common, and half of one is not seen well: where less cannot be told, some may be missing, in. */
+    private static final double COMMON_MEMBER = 0.04;
+
+    /** The second round lies no farther from the outline than so many times the noise of the first. */
+    private static final double SAME_AGAIN = 2.5;
+
+    private static final int LOOKED_AT = 200;
+
+    /** A cutting that is so much less likely, as twice the logarithm of how many times, may be meant as well. */
+    private static final double RIVAL = 10;
+
+    /** A size is as good as its points when three of its standard deviations are two of theirs. */
+    private static final double SURE = 3;
+
+    private static final double AS_GOOD = 2;
+
+    /** A size on the rule is sure when its steps are so many standard deviations apart. */
+    private static final double APART = 6;
+
+    private final Traced traced;
+    private final Noise noise;
+    private final Notices notices;
+
+    private Doubts(Traced traced, Notices notices) {
+        this.traced = traced;
+        this.noise = traced.noise();
+        this.notices = notices;
+    }
+
+    /** The same outline, every doubt said; nothing when the points contradict it. */
+    static Optional<Traced> told(
+            Traced traced, Fitting home, Joining.Ring ring, double rival, Wish wish, Notices notices) {
+        Doubts doubts = new Doubts(traced, notices);
+        if (!doubts.followed()) {
+            return Optional.empty();
+        }
+        double step = Math.max(
+                Stepping.longest(ring.dots()),
+                Loops.way(ring.dots()) / ring.dots().size());
+        doubts.unseen(step);
+        doubts.again(ring);
+        doubts.sizes(home, wish);
+        if (rival < RIVAL && wish.deviation().isEmpty()) {
+            notices.add(TraceNotices.RIVAL_READING
+                    .with("members", Figure.count(traced.members().size()))
+                    .with(
+                            "deviation",
+                            Figure.fine(1.5 * Tracer.DEVIATION * traced.noise().weighed())));
+        }
+        doubts.grain(wish, Loops.way(ring.dots()) / ring.dots().size());
+        return Optional.of(traced);
+    }
+
+    private boolean followed() {
+        if (traced.largest() > Math.max(CONTRADICTED * noise.scatter(), CONTRADICTED_BY)) {
+            notices.add(TraceNotices.CONTRADICTED
+                    .with("place", OutlineCodes.place(traced.farthest()))
+                    .amount(Figure.fine(traced.largest())));
+            return false;
+        }
+        if (traced.largest() > NOT_FOLLOWED * noise.scatter()) {
+            notices.add(TraceNotices.DEVIATES
+                    .with("place", OutlineCodes.place(traced.farthest()))
+                    .amount(Figure.fine(traced.largest())));
+        }
+        return true;
+    }
+
+    /** Stretches of the outline that no point bears out. */
+    private void unseen(double step) {
+        double shown = Math.max(Math.max(LEAST_MEMBER, 1.5 * step), BY_CHANCE * noise.scatter());
+        List<Stroke> strokes = traced.outline().strokes();
+        for (int i = 0; i < strokes.size(); i++) {
+            Traced.Fit fit = traced.members().get(i);
+            double length = strokes.get(i).segment().length();
+            if (fit.unseen() > shown) {
+                notices.add((isBack(strokes.get(i), fit) ? TraceNotices.CLOSED_AT_BACK : TraceNotices.UNSEEN)
+                        .with("member", fit.member())
+                        .with("place", OutlineCodes.place(fit.unseenAt()))
+                        .amount(Figure.fine(fit.unseen())));
+            } else if (fit.points() == 0 && length > 2 * step + 2 * noise.scatter()) {
+                notices.add(TraceNotices.NO_POINTS_ON
+                        .with("member", fit.member())
+                        .with(
+                                "place",
+                                OutlineCodes.place(strokes.get(i).segment().at(0.5)))
+                        .amount(Figure.fine(length)));
+            }
+        }
+    }
+
+    /** Whether a stroke of which nothing was drawn is a back such as tracings of the face leave out: long and square. */
+    private boolean isBack(Stroke stroke, Traced.Fit fit) {
+        Outline outline = traced.outline();
+        Box box = outline.box();
+        Point from = stroke.segment().from();
+        Point to = stroke.segment().to();
+        double length = stroke.segment().length();
+        boolean upright = Tolerance.same(from.x(), box.back()) && Tolerance.same(to.x(), box.back());
+        boolean whole = fit.unseen() > 0.9 * length;
+        boolean longest = outline.strokes().stream()
+                .allMatch(other ->
+                        other.segment() instanceof Arc || other.segment().length() <= length);
+        return upright && whole && longest && squareEnds(stroke);
+    }
+
+    private boolean squareEnds(Stroke stroke) {
+        List<Stroke> strokes = traced.outline().strokes();
+        int i = strokes.indexOf(stroke);
+        Point before =
+                strokes.get((i + strokes.size() - 1) % strokes.size()).segment().direction(1);
+        Point after = strokes.get((i + 1) % strokes.size()).segment().direction(0);
+        Point way = stroke.segment().direction(0);
+        return Math.abs(before.dot(way)) < Tolerance.SAME_DIRECTION
+                && Math.abs(after.dot(way)) < Tolerance.SAME_DIRECTION;
+    }
+
+    /** A second round that does not lie where the first does. */
+    private void again(Joining.Ring ring) {
+        int step = Math.max(1, ring.again().size() / LOOKED_AT);
+        double sum = 0;
+        double most = 0;
+        int seen = 0;
+        for (int i = 0; i < ring.again().size(); i += step) {
+            double off = Loops.distance(ring.again().get(i).at(), ring.dots());
+            sum += off * off;
+            most = Math.max(most, off);
+            seen++;
+        }
+        if (seen > 0 && Math.sqrt(sum / seen) > SAME_AGAIN * Math.sqrt(2) * noise.scatter()) {
+            notices.add(TraceNotices.AGAIN_ELSEWHERE.notice().amount(Figure.fine(most)));
+        }
+    }
+
+    /** Width and height that the points do not tell as well as they should. */
+    private void sizes(Fitting home, Wish wish) {
+        Box box = traced.outline().box();
+        boolean scaled = wish.calipers().stream().anyMatch(Caliper::isOverall);
+        if (scaled || noise.scatter() <= Tracer.LEAST_SCATTER) {
+            return;
+        }
+        size("width", box.width(), home.unsure(segments -> around(segments).width()));
+        size("height", box.height(), home.unsure(segments -> around(segments).height()));
+    }
+
+    private static Box around(List<Segment> segments) {
+        return Box.around(segments.stream().map(Segment::box).toList());
+    }
+
+    private void size(String across, double size, double unsure) {
+        boolean onRule = false;
+        for (int steps : List.of(16, 32, 64)) {
+            boolean there = Math.abs(Math.rint(size * steps) / steps - size) < Tolerance.COINCIDENT;
+            onRule |= there && APART * unsure < 1.0 / steps;
+        }
+        if (SURE * unsure > AS_GOOD * noise.scatter() && !onRule) {
+            notices.add(TraceNotices.SIZE_UNSURE
+                    .with("across", across)
+                    .with("size", Figure.fine(size))
+                    .amount(Figure.fine(2 * unsure)));
+        }
+    }
+
+    /** What the scatter hides, and the option that changes what was made of it. */
+    private void grain(Wish wish, double step) {
+        int points = traced.points().size();
+        double told = Math.cbrt(TOLD * Math.log(points) * noise.weighed() * noise.weighed() * step);
+        if (wish.deviation().isPresent() || noise.scatter() <= Tracer.SEEN_SCATTER) {
+            return;
+        }
+        notices.add((told > COMMON_MEMBER ? TraceNotices.GRAIN_HIDES : TraceNotices.GRAIN)
+                .with("scatter", Figure.fine(noise.scatter()))
+                .with("least", Figure.fine(told))
+                .with("deviation", Figure.fine(Tracer.DEVIATION * noise.weighed())));
+    }
+}

@@ -1,0 +1,128 @@
+package buildup.profiles.trace;
+
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.trace.fit.Bond;
+import buildup.profiles.trace.fit.Corners;
+import buildup.profiles.trace.fit.Curve;
+import buildup.profiles.trace.fit.Fitting;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Draws the members of a squared ring as moldings have them, where the points allow it: quarter and half rounds that meet
+ * their neighbors square, the two arcs of a cyma alike, no round that undercuts the back. Common practice, no source.
+ */
+final class Shaping {
+    /** What such a habit may cost in (distance / noise)^2: three standard deviations. */
+    private static final double HABIT = 9;
+
+    /** Arcs whose radii differ by no more than this share may be alike. */
+    private static final double NEARLY_ALIKE = 0.35;
+
+    /** Lines and arcs that meet within so much of square may do so exactly, radians. */
+    private static final double NEARLY_SQUARE = Math.toRadians(20);
+
+    /** An arc that goes behind square by more than this undercuts, radians. */
+    private static final double UNDERCUT = Math.toRadians(0.5);
+
+    private Shaping() {}
+
+    static Fitting of(Fitting squared) {
+        Fitting shaped = squared;
+        for (int i = 0; i < shaped.curves().size(); i++) {
+            shaped = meeting(shaped, i);
+        }
+        for (int i = shaped.curves().size() - 1; i >= 0; i--) {
+            shaped = withoutUndercut(shaped, i);
+        }
+        return shaped;
+    }
+
+    private static int before(Fitting fitting, int i) {
+        return (i + fitting.curves().size() - 1) % fitting.curves().size();
+    }
+
+    /** How a curve meets the one before it. */
+    private static Fitting meeting(Fitting fitting, int i) {
+        Curve a = fitting.curves().get(before(fitting, i));
+        Curve b = fitting.curves().get(i);
+        Corners.Kind kind = fitting.kinds().get(i);
+        if (a instanceof Curve.Round one && b instanceof Curve.Round other) {
+            boolean ogee = kind == Corners.Kind.SMOOTH && one.bend() * other.bend() < 0;
+            boolean near =
+                    Math.abs(one.radius() - other.radius()) < NEARLY_ALIKE * Math.max(one.radius(), other.radius());
+            return ogee && near ? fitting.tried(new Bond.Alike(before(fitting, i), i), HABIT) : fitting;
+        }
+        if (kind != Corners.Kind.CORNER || a instanceof Curve.Straight == b instanceof Curve.Straight) {
+            return fitting;
+        }
+        boolean lineFirst = a instanceof Curve.Straight;
+        double turn = Corners.turn(a, b, fitting.starts().get(i));
+        boolean square = Math.abs(turn - Math.PI / 2) < NEARLY_SQUARE;
+        int line = lineFirst ? before(fitting, i) : i;
+        int round = lineFirst ? i : before(fitting, i);
+        return square ? fitting.tried(new Bond.Square(line, round), HABIT) : fitting;
+    }
+
+    /**
+     * A round that meets the back at less than square, as of more than half a circle, gets a flat that is square to the back
+     * and tangent to the round: it takes as many numbers, and can be made.
+     */
+    private static Fitting withoutUndercut(Fitting fitting, int i) {
+        int n = fitting.curves().size();
+        int next = (i + 1) % n;
+        boolean roundFirst = fitting.curves().get(i) instanceof Curve.Round && isBack(fitting, next);
+        boolean backFirst = isBack(fitting, i) && fitting.curves().get(next) instanceof Curve.Round;
+        if ((!roundFirst && !backFirst) || fitting.kinds().get(next) != Corners.Kind.CORNER) {
+            return fitting;
+        }
+        int round = roundFirst ? i : next;
+        int back = roundFirst ? next : i;
+        Curve.Round arc = (Curve.Round) fitting.curves().get(round);
+        Curve.Straight wall = (Curve.Straight) fitting.curves().get(back);
+        // the center lies in front of the back, so the arc comes back towards it beyond its highest or lowest point
+        double past = -wall.off(arc.center()) / arc.radius();
+        if (arc.bend() < 0 || past < Math.sin(UNDERCUT) || past > 0.5) {
+            return fitting;
+        }
+        return flat(fitting, round, roundFirst).orElse(fitting);
+    }
+
+    private static boolean isBack(Fitting fitting, int i) {
+        return fitting.curves().get(i) instanceof Curve.Straight line
+                && line.normal().near(new Point(-1, 0), Tolerance.SNAP);
+    }
+
+    private static Optional<Fitting> flat(Fitting fitting, int round, boolean above) {
+        Curve.Round arc = (Curve.Round) fitting.curves().get(round);
+        Point normal = new Point(0, above ? 1 : -1);
+        List<Point> arcs = new ArrayList<>();
+        List<Point> flats = new ArrayList<>();
+        for (Point p : fitting.points().get(round)) {
+            boolean beyond = p.x() < arc.center().x() && (p.y() > arc.center().y()) == above;
+            (beyond ? flats : arcs).add(p);
+        }
+        if (arcs.size() < 4 || flats.isEmpty()) {
+            return Optional.empty();
+        }
+        int at = above ? round + 1 : round;
+        List<Curve> curves = new ArrayList<>(fitting.curves());
+        List<List<Point>> points = new ArrayList<>(fitting.points());
+        points.set(round, arcs);
+        curves.add(at, new Curve.Straight(normal, normal.dot(arc.center()) + arc.radius()));
+        points.add(at, flats);
+        int n = curves.size();
+        List<Bond> bonds = new ArrayList<>();
+        for (Bond bond : fitting.bonds()) {
+            bonds.add(bond.renumbered(number -> number >= at ? number + 1 : number));
+        }
+        int moved = above ? round : round + 1;
+        bonds.add(above ? new Bond.Tangent(moved, at, false) : new Bond.Tangent(at, moved, false));
+        bonds.add(new Bond.Angle(at, normal.angle()));
+        Fitting flatter = Fitting.solved(curves, points, bonds, fitting.noise());
+        boolean holds = flatter.sound() && flatter.error() < fitting.error() + HABIT && n > 0;
+        return holds ? Optional.of(flatter) : Optional.empty();
+    }
+}

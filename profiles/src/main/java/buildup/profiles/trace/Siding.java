@@ -1,0 +1,175 @@
+package buildup.profiles.trace;
+
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.trace.fit.Fitting;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notices;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Finds which side of a tracing is the back, and turns it to the left. By itself a tracing is taken as it was drawn:
+ * upright, the back on the left. It is turned or doubted where flats, calipers or both say otherwise.
+ */
+final class Siding {
+    /** A tracing lies no more askew than this on its sheet, degrees. */
+    private static final double ASKEW = 20;
+
+    /** The side that is asked for is at most so far from where it is said to be, degrees. */
+    private static final double ASKED = 44;
+
+    /** A face that is longer than the back by this is none. */
+    private static final double MIRRORED = 1.25;
+
+    /** Another side that is flatter than the left one by this share of the size may be the back. */
+    private static final double FLATTER = 0.45;
+
+    /** Of two sides that differ by less than this share of the size, the one across from the left is mirrored. */
+    private static final double NEARLY = 0.1;
+
+    /** Calipers and outline agree to this share. */
+    private static final double FITS = 0.03;
+
+    private final Wish wish;
+    private final Notices notices;
+
+    private Siding(Wish wish, Notices notices) {
+        this.wish = wish;
+        this.notices = notices;
+    }
+
+    /** The ring with its back upright on the left, as far as anything tells. */
+    static Fitting upright(Fitting fitting, Wish wish, Notices notices) {
+        return new Siding(wish, notices).upright(fitting);
+    }
+
+    private Fitting upright(Fitting drawn) {
+        if (wish.back().isPresent()) {
+            return asked(drawn, wish.back().get());
+        }
+        Squaring.Turn turn = Squaring.turn(drawn, ASKEW);
+        Fitting square = drawn.moved(Motion.turn(turn.degrees()));
+        Flats flats = new Flats(square);
+        if (!Double.isFinite(turn.unsure())
+                || Stream.of(Side.values()).allMatch(side -> flats.length(side.outward()) <= 0)) {
+            return byLongest(drawn);
+        }
+        unsure(square, turn, flats.size());
+        return sided(square, flats);
+    }
+
+    private Fitting asked(Fitting drawn, Side side) {
+        Fitting turned = drawn.moved(turned(side));
+        Squaring.Turn turn = Squaring.turn(turned, ASKEW);
+        if (Double.isFinite(turn.unsure())) {
+            return turned.moved(Motion.turn(turn.degrees()));
+        }
+        // so far askew that nothing stands about upright: by the side itself
+        double askew = new Flats(turned)
+                .towards(Side.LEFT.outward(), Math.toRadians(ASKED))
+                .map(back -> Math.toDegrees(Math.IEEEremainder(back.angle() - Math.PI, 2 * Math.PI)))
+                .orElse(0.0);
+        Fitting about = turned.moved(Motion.turn(-askew));
+        return about.moved(Motion.turn(Squaring.turn(about, ASKEW).degrees()));
+    }
+
+    /** The turn that brings a side to the left. */
+    private static Motion turned(Side side) {
+        return Motion.turn(Math.rint(Math.toDegrees(Math.PI - side.outward().angle())));
+    }
+
+    /** Nothing is level or upright as drawn: the longest flat is the back, with a doubt. */
+    private Fitting byLongest(Fitting drawn) {
+        Optional<Flats.Flat> longest = new Flats(drawn).longest();
+        if (longest.isEmpty()) {
+            notices.add(TraceNotices.NO_FLAT.notice());
+            return drawn;
+        }
+        double turn = -Math.toDegrees(Math.IEEEremainder(longest.get().angle() - Math.PI, 2 * Math.PI));
+        notices.add(TraceNotices.LEANS
+                .with("side", Figure.fine(longest.get().span()))
+                .with("turn", Figure.angle(Math.abs(turn)))
+                .with("way", turn > 0 ? "counterclockwise" : "clockwise"));
+        Fitting turned = drawn.moved(Motion.turn(turn));
+        return turned.moved(Motion.turn(Squaring.turn(turned, ASKEW).degrees()));
+    }
+
+    private void unsure(Fitting square, Squaring.Turn turn, double size) {
+        double off = Math.toRadians(turn.unsure()) * size / 2;
+        if (off > 2 * square.noise().scatter()) {
+            notices.add(TraceNotices.TURN_UNSURE
+                    .with("angle", Figure.angle(2 * turn.unsure()))
+                    .amount(Figure.fine(2 * off)));
+        }
+    }
+
+    /** How much flatter a side is than the one across from it. */
+    private static double strength(Flats flats, Side side) {
+        return flats.length(side.outward()) - flats.length(side.outward().times(-1));
+    }
+
+    private Fitting sided(Fitting square, Flats flats) {
+        Optional<Side> measured = measured(square, flats);
+        if (measured.isPresent()) {
+            return square.moved(turned(measured.get()));
+        }
+        double size = flats.size();
+        double left = flats.length(Side.LEFT.outward());
+        double right = flats.length(Side.RIGHT.outward());
+        Side lying = strength(flats, Side.UP) > strength(flats, Side.DOWN) ? Side.UP : Side.DOWN;
+        double flat = flats.length(lying.outward());
+        double flatter = strength(flats, lying) - strength(flats, Side.LEFT);
+        if (right > MIRRORED * left && strength(flats, Side.RIGHT) > strength(flats, lying) - NEARLY * size) {
+            notices.add(TraceNotices.MIRRORED.notice());
+        } else if (left <= 0 && right <= 0) {
+            notices.add(TraceNotices.LIES.with("side", word(lying)).with("flat", Figure.fine(flat)));
+            return square.moved(turned(lying));
+        } else if (flatter > FLATTER * size) {
+            notices.add(TraceNotices.SECOND_BEST
+                    .with("side", word(lying))
+                    .with("flat", Figure.fine(flat))
+                    .with("left", Figure.fine(left))
+                    .with("option", "--back " + lying.name().toLowerCase(Locale.ROOT)));
+        } else if (right > MIRRORED * left) {
+            notices.add(TraceNotices.MIRRORED.notice());
+        }
+        return square;
+    }
+
+    private static String word(Side side) {
+        return side == Side.UP
+                ? "above"
+                : side == Side.DOWN ? "below" : side == Side.LEFT ? "on the left" : "on the right";
+    }
+
+    /** The side that calipers tell, when the sizes do not fit the tracing as it was drawn but do when it is turned. */
+    private Optional<Side> measured(Fitting square, Flats flats) {
+        Optional<Box> box = Placing.box(square);
+        if (box.isEmpty()
+                || fits(box.get().width(), box.get().height())
+                || !fits(box.get().height(), box.get().width())) {
+            return Optional.empty();
+        }
+        Side side = strength(flats, Side.UP) > strength(flats, Side.DOWN) ? Side.UP : Side.DOWN;
+        if (strength(flats, side) < strength(flats, Side.LEFT)) {
+            notices.add(TraceNotices.EXCHANGED.with("side", word(side)));
+            return Optional.empty();
+        }
+        notices.add(TraceNotices.FITS_LYING.with("side", word(side)));
+        return Optional.of(side);
+    }
+
+    /** Whether the calipers' width and height go with those of an outline; true when they cannot tell. */
+    private boolean fits(double width, double height) {
+        Optional<Double> across = Caliper.overall(wish.calipers(), Caliper.Across.WIDTH);
+        Optional<Double> up = Caliper.overall(wish.calipers(), Caliper.Across.HEIGHT);
+        if (across.isPresent() && up.isPresent()) {
+            return Math.abs(across.get() / up.get() / (width / height) - 1) < FITS;
+        }
+        return wish.unit().isEmpty()
+                || ((across.isEmpty() || Math.abs(width / across.get() - 1) < FITS)
+                        && (up.isEmpty() || Math.abs(height / up.get() - 1) < FITS));
+    }
+}

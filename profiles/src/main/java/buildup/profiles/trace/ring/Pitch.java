@@ -1,0 +1,56 @@
+package buildup.profiles.trace.ring;
+
+import buildup.profiles.outline.Point;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
+
+/** Finds the dots of a scanner in a tracing: the step of which all its coordinates are multiples. */
+public final class Pitch {
+    /** Fewer steps than this tell nothing. */
+    private static final int FEWEST = 60;
+
+    /** The least steps are looked for among this share of all. */
+    private static final double LEAST_SHARE = 0.2;
+
+    /** Steps come to a whole number of dots but for this share of one, and so many of them do. */
+    private static final double WHOLE = 0.12;
+
+    private static final double MOST = 0.95;
+
+    /** Larger steps have gathered the rounding of the file. */
+    private static final double LARGEST = 20;
+
+    /** A step that is a greater share of the size is no dot. */
+    private static final double COARSE = 0.01;
+
+    private Pitch() {}
+
+    /** From dot to dot, in the unit of the points; 0 when they lie anywhere. */
+    public static double of(List<Dot> ring) {
+        double size = Loops.size(ring);
+        double[] steps = DoubleStream.concat(steps(ring, true), steps(ring, false))
+                .filter(step -> step > 1e-9 * size)
+                .sorted()
+                .toArray();
+        if (steps.length < FEWEST) {
+            return 0;
+        }
+        double dot = steps[(int) (steps.length * LEAST_SHARE / 2)];
+        double[] small =
+                Arrays.stream(steps).filter(step -> step < LARGEST * dot).toArray();
+        double whole = Arrays.stream(small)
+                .filter(step -> Math.abs(step / dot - Math.rint(step / dot)) < WHOLE)
+                .count();
+        return dot < COARSE * size && whole > MOST * small.length ? dot : 0;
+    }
+
+    private static DoubleStream steps(List<Dot> ring, boolean across) {
+        double[] steps = new double[ring.size() - 1];
+        for (int i = 0; i < steps.length; i++) {
+            Point step = ring.get(i + 1).at().minus(ring.get(i).at());
+            steps[i] = Math.abs(across ? step.x() : step.y());
+        }
+        return Arrays.stream(steps);
+    }
+}
