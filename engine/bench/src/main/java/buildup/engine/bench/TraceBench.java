@@ -7,8 +7,8 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.Tracer;
-import buildup.profiles.trace.ring.Trail;
 import buildup.profiles.trace.Wish;
+import buildup.profiles.trace.ring.Trail;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,7 +65,8 @@ public class TraceBench {
         trail = new Trail(sampled, true);
         int members = trace().outline().strokes().size();
         if (members != outline.strokes().size()) {
-            throw new IllegalStateException(members + " members of " + outline.strokes().size());
+            throw new IllegalStateException(
+                    members + " members of " + outline.strokes().size());
         }
     }
 
