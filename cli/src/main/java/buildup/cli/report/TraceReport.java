@@ -72,7 +72,7 @@ public final class TraceReport {
             if (notice.level() == Level.PROBLEM) {
                 String said = NoticeWords.INCHES.message(notice) + " " + NoticeWords.INCHES.cure(notice);
                 StringBuilder line = new StringBuilder("In doubt:");
-                for (String word : said.strip().split(" ")) {
+                for (String word : said.strip().split(" ", -1)) {
                     if (line.length() + 1 + word.length() > WIDTH) {
                         lines.add(line.toString());
                         line = new StringBuilder(" ");
