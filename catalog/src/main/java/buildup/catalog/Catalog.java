@@ -12,7 +12,7 @@ import buildup.catalog.mill.Rates;
 import buildup.catalog.wood.BoardList;
 import buildup.catalog.wood.Wood;
 import buildup.catalog.words.SizeText;
-import buildup.catalog.words.Speaker;
+import buildup.catalog.words.WordProblems;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
@@ -112,9 +112,9 @@ public final class Catalog {
     public Optional<Profile> profile(Scalar call, String boardList, LengthReader lengths, Notices notices) {
         String text = BLANKS.matcher(call.text()).replaceAll(" ").strip();
         String low = text.toLowerCase(Locale.ROOT);
-        Speaker speaker = new Speaker(text, notices);
+        WordProblems speaker = new WordProblems(text, notices);
         if (NOMINAL.matcher(text).lookingAt()) {
-            return new BoardCounter(lists).nominal(text, call.mark(), boardList, speaker);
+            return new BoardLookup(lists).nominal(text, call.mark(), boardList, speaker);
         }
         Optional<String> name = lists.calls().stream()
                 .filter(known -> low.equals(known.toLowerCase(Locale.ROOT))
@@ -138,7 +138,7 @@ public final class Catalog {
                 : order.complete(shape.get().family()).flatMap(full -> full.draw(shape.get()));
     }
 
-    private void unknown(String text, Scalar call, Speaker speaker) {
+    private void unknown(String text, Scalar call, WordProblems speaker) {
         Matcher name = UNKNOWN_NAME.matcher(text);
         String asked = name.matches() ? name.group(1) : text;
         Map<String, String> kinds = new TreeMap<>(Map.of(Lists.BOARD, Lists.BOARD));
@@ -156,7 +156,7 @@ public final class Catalog {
         if (wood.isEmpty()) {
             Map<String, String> known = new TreeMap<>();
             lists.names(Wood.class).forEach(one -> known.put(one, ""));
-            new Speaker(name.text(), notices)
+            new WordProblems(name.text(), notices)
                     .say(
                             CatalogNotices.UNKNOWN_WOOD
                                     .with("name", name.text())
@@ -173,7 +173,7 @@ public final class Catalog {
      * @param lengths reads the length, named ones included
      */
     public Optional<Fastener.Cut> fastener(Scalar call, LengthReader lengths, Notices notices) {
-        return new FastenerCounter(lists, notices).cut(call, lengths);
+        return new FastenerLookup(lists, notices).cut(call, lengths);
     }
 
     /** The tool that drives a fastener; absent when no list holds it. */
@@ -186,7 +186,7 @@ public final class Catalog {
      * commonly sold. Empty when there is none, or no such list.
      */
     public Optional<BoardList.Board> stockFor(Length thickness, Length width, String boardList) {
-        return new BoardCounter(lists).stockFor(thickness, width, boardList);
+        return new BoardLookup(lists).stockFor(thickness, width, boardList);
     }
 
     /** All families, built-in ones first. */

@@ -5,8 +5,8 @@ import buildup.catalog.entry.Sizes;
 import buildup.catalog.family.Family;
 import buildup.catalog.family.Shape;
 import buildup.catalog.family.Shape.Derived;
-import buildup.catalog.words.Speaker;
 import buildup.catalog.words.WalkReader;
+import buildup.catalog.words.WordProblems;
 import buildup.profiles.Profile;
 import buildup.profiles.member.Sprung;
 import buildup.profiles.outline.Outline;
@@ -41,7 +41,7 @@ record Draftsman(Shape shape, ProfileRequest order) {
     }
 
     private Optional<Profile> drawn(Notices said) {
-        Speaker speaker = new Speaker(shape.family().name(), said);
+        WordProblems speaker = new WordProblems(shape.family().name(), said);
         Optional<LengthReader> lengths = lengths(speaker);
         if (lengths.isEmpty()) {
             return Optional.empty();
@@ -58,7 +58,7 @@ record Draftsman(Shape shape, ProfileRequest order) {
     }
 
     /** The sizes by name, and what follows from them. */
-    private Optional<LengthReader> lengths(Speaker speaker) {
+    private Optional<LengthReader> lengths(WordProblems speaker) {
         Map<String, Length> names = new LinkedHashMap<>();
         for (int i = 0; i < order.sizes().size(); i++) {
             names.put(shape.family().sizes().get(i), order.sizes().get(i));
@@ -76,14 +76,14 @@ record Draftsman(Shape shape, ProfileRequest order) {
         return Optional.of(new LengthReader(shape.unit(), names));
     }
 
-    private Optional<Profile> sprung(Family.Spring spring, LengthReader lengths, Speaker speaker) {
+    private Optional<Profile> sprung(Family.Spring spring, LengthReader lengths, WordProblems speaker) {
         return shape.words()
                 .map(words -> WalkReader.face(words, lengths, speaker.owner(), speaker.notices()))
                 .orElse(Optional.of(List.of()))
                 .flatMap(face -> held(spring, face, speaker));
     }
 
-    private Optional<Profile> held(Family.Spring spring, List<Stroke> face, Speaker speaker) {
+    private Optional<Profile> held(Family.Spring spring, List<Stroke> face, WordProblems speaker) {
         double width = order.sizes().get(1).toInches();
         double thickness = order.sizes().get(0).toInches();
         double wallEdge = spring.wallEdge().toInches();
@@ -98,7 +98,7 @@ record Draftsman(Shape shape, ProfileRequest order) {
         return profile.isPresent() ? profile : refuse(CatalogNotices.FACE_OFF_ITS_STICK.notice(), speaker);
     }
 
-    private Optional<Profile> refuse(Notice notice, Speaker speaker) {
+    private Optional<Profile> refuse(Notice notice, WordProblems speaker) {
         speaker.say(notice.with("size", Sizes.figures(order.sizes())), order.mark());
         return Optional.empty();
     }

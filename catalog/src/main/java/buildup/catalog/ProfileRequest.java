@@ -4,7 +4,7 @@ import buildup.catalog.entry.CatalogNotices;
 import buildup.catalog.entry.Sizes;
 import buildup.catalog.family.Family;
 import buildup.catalog.family.Shape;
-import buildup.catalog.words.Speaker;
+import buildup.catalog.words.WordProblems;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
@@ -26,7 +26,7 @@ import java.util.Optional;
  * @param text as asked for, blanks set right
  * @param unit of bare numbers in it
  */
-record ProfileRequest(String text, List<Length> sizes, LengthUnit unit, Mark mark, Speaker speaker) {
+record ProfileRequest(String text, List<Length> sizes, LengthUnit unit, Mark mark, WordProblems speaker) {
 
     /** A molding larger than this is a slip, most likely millimetres read as inches. */
     private static final Length LARGEST_MOLDING = Length.inches(24);

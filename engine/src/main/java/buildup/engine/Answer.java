@@ -3,8 +3,8 @@ package buildup.engine;
 import buildup.catalog.Catalog;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.placing.Placing;
-import buildup.engine.section.stack.Kind;
 import buildup.engine.section.stack.Light;
+import buildup.engine.section.stack.PieceKind;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;
@@ -102,7 +102,7 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         found.sorted().stream()
                 .filter(notice -> !refused || !follows(notice, suspect))
                 .forEach(notices::add);
-        if (!notices.refused() && placed.stream().allMatch(one -> one.piece().kind() == Kind.FRAMING)) {
+        if (!notices.refused() && placed.stream().allMatch(one -> one.piece().kind() == PieceKind.FRAMING)) {
             notices.add(FrontNotices.FRAMING_ALONE.notice());
         }
         return placed;

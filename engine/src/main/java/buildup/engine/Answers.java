@@ -12,7 +12,7 @@ import buildup.engine.hold.support.Pulls;
 import buildup.engine.hold.support.Support;
 import buildup.engine.hold.support.Supports;
 import buildup.engine.hold.support.Ties;
-import buildup.engine.judge.must.Met;
+import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.Musts;
 import buildup.engine.judge.verdict.Facts;
 import buildup.engine.judge.verdict.Verdict;
@@ -67,7 +67,7 @@ public final class Answers {
     private final Asked<Support> support;
     private final Asked<List<Pull>> pulls;
     private final Asked<Optional<Job>> job;
-    private final Asked<List<Met>> must;
+    private final Asked<List<MustResult>> must;
     private final Asked<Verdict> verdict;
 
     /** @param lights to shine in place of those of the stack */
@@ -192,7 +192,7 @@ public final class Answers {
     }
 
     /** How the stack stands to each line under {@code must:}. */
-    public List<Met> must() {
+    public List<MustResult> must() {
         return must.answer();
     }
 

@@ -7,7 +7,7 @@ import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing;
 import buildup.engine.section.placing.PieceBlank;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.section.stack.Kind;
+import buildup.engine.section.stack.PieceKind;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
@@ -124,7 +124,7 @@ final class PieceSheet {
 
     /** Thickness x width; framing is there already, and nobody cuts it. */
     private static Phrase size(Row row) {
-        return row.placed().piece().kind() == Kind.FRAMING
+        return row.placed().piece().kind() == PieceKind.FRAMING
                 ? Phrase.of("")
                 : Phrase.of("{thickness} x {width}")
                         .with("thickness", Figure.length(row.placed().blankThickness()))
@@ -143,7 +143,7 @@ final class PieceSheet {
     }
 
     private static String held(Row row) {
-        if (row.placed().piece().kind() == Kind.FRAMING) {
+        if (row.placed().piece().kind() == PieceKind.FRAMING) {
             return "framing";
         }
         return row.standing().fixed() ? "fixed" : row.standing().grounded() ? "stands" : "nails only";

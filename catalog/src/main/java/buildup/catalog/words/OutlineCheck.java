@@ -30,7 +30,7 @@ final class OutlineCheck {
      *
      * @param wordOf the word that drew each stroke, or {@link WalkReader#CLOSING}
      */
-    static boolean passes(List<Stroke> walk, List<Integer> wordOf, Words words, Mark whole, Speaker speaker) {
+    static boolean passes(List<Stroke> walk, List<Integer> wordOf, Words words, Mark whole, WordProblems speaker) {
         double face = walk.stream()
                 .mapToDouble(stroke -> stroke.segment().box().face())
                 .max()
@@ -67,7 +67,7 @@ final class OutlineCheck {
 
     /** Whether the outline meets itself because a groove goes as deep as the board is thick; says so. */
     private static boolean kerfThrough(
-            Crossing crossing, List<Stroke> walk, List<Integer> wordOf, Words words, Speaker speaker) {
+            Crossing crossing, List<Stroke> walk, List<Integer> wordOf, Words words, WordProblems speaker) {
         Box box = Box.around(walk.stream().map(stroke -> stroke.segment().box()).toList());
         for (int stroke : List.of(crossing.firstStroke() - 1, crossing.secondStroke() - 1)) {
             int number = wordOf.get(stroke);
@@ -95,7 +95,8 @@ final class OutlineCheck {
         return Stream.concat(words.front().stream(), words.back().stream().flatMap(List::stream));
     }
 
-    private static void crossing(Crossing crossing, List<Integer> wordOf, Words words, Mark whole, Speaker speaker) {
+    private static void crossing(
+            Crossing crossing, List<Integer> wordOf, Words words, Mark whole, WordProblems speaker) {
         int first = wordOf.get(crossing.firstStroke() - 1);
         int second = wordOf.get(crossing.secondStroke() - 1);
         Mark mark = all(words)

@@ -20,11 +20,11 @@ final class Pen {
     private static final double ASTRAGAL_FILLET = 1.0 / 4;
 
     private final Walk walk;
-    private final Speaker speaker;
+    private final WordProblems speaker;
     private final Map<String, Integer> used = new HashMap<>();
     private final List<Integer> wordOfStroke = new ArrayList<>();
 
-    Pen(Walk walk, Speaker speaker) {
+    Pen(Walk walk, WordProblems speaker) {
         this.walk = walk;
         this.speaker = speaker;
     }

@@ -31,7 +31,7 @@ public final class WalkReader {
      * @param owner the piece or profile that the words belong to, as messages call it
      */
     public static Optional<Outline> read(Node words, LengthReader lengths, String owner, Notices notices) {
-        Speaker speaker = new Speaker(owner, notices);
+        WordProblems speaker = new WordProblems(owner, notices);
         return WordParser.read(words, lengths, speaker).flatMap(read -> closed(read, words, speaker));
     }
 
@@ -40,7 +40,7 @@ public final class WalkReader {
      * wall edge, {@code out} and {@code in} square to it.
      */
     public static Optional<List<Stroke>> face(Node words, LengthReader lengths, String owner, Notices notices) {
-        Speaker speaker = new Speaker(owner, notices);
+        WordProblems speaker = new WordProblems(owner, notices);
         Optional<Words> read = WordParser.read(words, lengths, speaker);
         if (read.flatMap(Words::back).isPresent()) {
             speaker.say(WordNotices.FACE_WITH_BACK.notice(), words.mark());
@@ -51,7 +51,7 @@ public final class WalkReader {
         return read.filter(all -> pen.drawAll(all.front())).map(all -> walk.strokes());
     }
 
-    private static Optional<Outline> closed(Words words, Node node, Speaker speaker) {
+    private static Optional<Outline> closed(Words words, Node node, WordProblems speaker) {
         Walk walk = new Walk();
         Pen pen = new Pen(walk, speaker);
         boolean drawn = pen.drawAll(words.front());

@@ -32,7 +32,7 @@ final class WordParser {
     private static final Pattern COMMA = Pattern.compile(",(?!\\d)|(?<!\\d),");
 
     private final LengthReader lengths;
-    private final Speaker speaker;
+    private final WordProblems speaker;
     private final List<Word> front = new ArrayList<>();
     private final List<Word> back = new ArrayList<>();
     private boolean shapesBack;
@@ -46,12 +46,12 @@ final class WordParser {
      */
     record Words(List<Word> front, Optional<List<Word>> back) {}
 
-    private WordParser(LengthReader lengths, Speaker speaker) {
+    private WordParser(LengthReader lengths, WordProblems speaker) {
         this.lengths = lengths;
         this.speaker = speaker;
     }
 
-    static Optional<Words> read(Node words, LengthReader lengths, Speaker speaker) {
+    static Optional<Words> read(Node words, LengthReader lengths, WordProblems speaker) {
         WordParser parser = new WordParser(lengths, speaker);
         parser.take(words);
         if (parser.faulty) {

@@ -147,8 +147,8 @@ final class CutsCommand implements Callable<Integer> {
     }
 
     private String written(List<Cuts> all) {
-        List<Told> told = all.stream()
-                .map(one -> Told.of(CutsTelling.of(one), one.answer().file(), one.notices()))
+        List<CommandAnswer> told = all.stream()
+                .map(one -> CommandAnswer.of(CutsTelling.of(one), one.answer().file(), one.notices()))
                 .toList();
         boolean two = all.size() == 2;
         return switch (format) {
@@ -157,12 +157,13 @@ final class CutsCommand implements Callable<Integer> {
                         ? new CutsComparison(all.get(0), all.get(1)).text()
                         : told.get(0).text(output.isPresent());
             case json -> two ? beside(all, told) : told.get(0).json();
-            case csv -> Told.csv(told);
-            case html -> Told.html(told, two ? new CutsComparison(all.get(0), all.get(1)).tables() : List.of());
+            case csv -> CommandAnswer.csv(told);
+            case html ->
+                CommandAnswer.html(told, two ? new CutsComparison(all.get(0), all.get(1)).tables() : List.of());
         };
     }
 
-    private static String beside(List<Cuts> all, List<Told> told) {
+    private static String beside(List<Cuts> all, List<CommandAnswer> told) {
         Json json =
                 new Json().put("a", told.get(0).object()).put("b", told.get(1).object());
         return new CutsComparison(all.get(0), all.get(1)).put(json).written() + "\n";

@@ -16,7 +16,7 @@ import buildup.cli.write.SvgWriter;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.mill.milling.Milling;
 import buildup.engine.mill.nearest.Freedom;
-import buildup.engine.mill.nearest.Neighbours;
+import buildup.engine.mill.nearest.Neighbors;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Scalar;
@@ -138,8 +138,8 @@ final class ProfileCommand implements Callable<Integer> {
         return name.orElse("profile");
     }
 
-    private Told told(Telling telling, Notices notices) {
-        return new Told(telling, place(), Optional.empty(), notices.sorted());
+    private CommandAnswer told(Telling telling, Notices notices) {
+        return new CommandAnswer(telling, place(), Optional.empty(), notices.sorted());
     }
 
     /** The profile that a word of the command line asks for; what is said of it has no place in a file. */
@@ -171,7 +171,7 @@ final class ProfileCommand implements Callable<Integer> {
     private Optional<byte[]> answer(Catalog lists, Optional<Profile> profile, Notices notices) {
         if (nearest) {
             Profile one = profile.orElseThrow();
-            Neighbours found = neighbours(lists, one);
+            Neighbors found = neighbours(lists, one);
             return format.picture()
                     ? nearest(one, found, notices)
                     : written(ProfileTelling.nearest(one.name(), found), notices);
@@ -185,7 +185,7 @@ final class ProfileCommand implements Callable<Integer> {
     }
 
     private Optional<byte[]> written(Telling telling, Notices notices) {
-        Told told = told(telling, notices);
+        CommandAnswer told = told(telling, notices);
         return Optional.of(
                         switch (format) {
                             case json -> told.json();
@@ -200,14 +200,14 @@ final class ProfileCommand implements Callable<Integer> {
         return format == Format.svg ? SvgWriter.write(scene, LengthUnit.INCH) : DxfWriter.write(scene);
     }
 
-    private Neighbours neighbours(Catalog lists, Profile profile) {
-        List<Profile> others = Neighbours.usual(lists).stream()
+    private Neighbors neighbours(Catalog lists, Profile profile) {
+        List<Profile> others = Neighbors.usual(lists).stream()
                 .filter(other -> !isItself(other, profile))
                 .toList();
-        return Neighbours.of(profile, others, new Freedom(rotate, scale), MOST_NEIGHBOURS);
+        return Neighbors.of(profile, others, new Freedom(rotate, scale), MOST_NEIGHBOURS);
     }
 
-    private Optional<byte[]> nearest(Profile profile, Neighbours found, Notices notices) {
+    private Optional<byte[]> nearest(Profile profile, Neighbors found, Notices notices) {
         Optional<byte[]> picture = found.use()
                 .or(() -> found.list().stream().findFirst())
                 .map(one -> NearestDrawing.of(profile.name(), found, one, ShippedFont.load()))

@@ -94,8 +94,8 @@ final class QuoteCommand implements Callable<Integer> {
         return ExitCode.of(notices);
     }
 
-    private static Told told(Telling telling, String file, Notices notices) {
-        return Told.of(telling, file, notices.sorted());
+    private static CommandAnswer told(Telling telling, String file, Notices notices) {
+        return CommandAnswer.of(telling, file, notices.sorted());
     }
 
     /** Every key that this run asked its documents for. */
@@ -115,7 +115,7 @@ final class QuoteCommand implements Callable<Integer> {
         };
     }
 
-    private String text(Told told) {
+    private String text(CommandAnswer told) {
         return switch (format) {
             case json -> told.json();
             case csv -> told.csv();

@@ -165,12 +165,12 @@ final class TraceCommand implements Callable<Integer> {
         return ExitCode.of(notices);
     }
 
-    private Told told(Telling telling) {
-        return new Told(telling, InputFiles.nameOf(file), Optional.empty(), notices.sorted());
+    private CommandAnswer told(Telling telling) {
+        return new CommandAnswer(telling, InputFiles.nameOf(file), Optional.empty(), notices.sorted());
     }
 
     private String written(Traced traced) {
-        Told told = told(TraceTelling.of(name, kind, traced));
+        CommandAnswer told = told(TraceTelling.of(name, kind, traced));
         return switch (format) {
             case yaml -> TraceReport.yaml(name, kind, traced, notices.sorted());
             case text -> told.text(output.isPresent());

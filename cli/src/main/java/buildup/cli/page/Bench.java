@@ -4,8 +4,8 @@ import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.section.ScreenDrawing;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Html;
 import buildup.cli.write.SvgWriter;
@@ -111,7 +111,7 @@ record Bench(Answers known, String key, TextMeasure measure) {
         return file.substring(file.indexOf("<svg")).strip();
     }
 
-    private Item named(Item item) {
+    private SceneItem named(SceneItem item) {
         if (item instanceof Group group) {
             return new Group(
                     key + "-" + group.id(),

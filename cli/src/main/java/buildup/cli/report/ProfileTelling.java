@@ -9,7 +9,7 @@ import buildup.cli.tell.Telling;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.mill.milling.MillingSheets;
 import buildup.engine.mill.nearest.NearestSheets;
-import buildup.engine.mill.nearest.Neighbours;
+import buildup.engine.mill.nearest.Neighbors;
 import buildup.profiles.Profile;
 import buildup.profiles.ProfileSheets;
 import buildup.shared.figure.FigurePrinter;
@@ -55,7 +55,7 @@ public final class ProfileTelling {
     }
 
     /** What comes nearest to a profile. */
-    public static Telling nearest(String name, Neighbours nearest) {
+    public static Telling nearest(String name, Neighbors nearest) {
         List<Sheet> sheets = NearestSheets.of(name, Optional.of(nearest));
         return new Telling(
                 name,

@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param title what a screen reader says
  * @param ring closed: each segment begins where the one before it ends
  */
-public record Area(Optional<String> id, Optional<String> title, List<Segment> ring, Paint tone) implements Item {
+public record Area(Optional<String> id, Optional<String> title, List<Segment> ring, Paint tone) implements SceneItem {
     public Area {
         ring = List.copyOf(ring);
     }

@@ -4,7 +4,7 @@ import buildup.profiles.outline.Box;
 import java.util.List;
 
 /** Items that belong together, under a name that is unique in the scene; at least one. */
-public record Group(String id, List<Item> items) implements Item {
+public record Group(String id, List<SceneItem> items) implements SceneItem {
     public Group {
         items = List.copyOf(items);
     }
@@ -16,6 +16,6 @@ public record Group(String id, List<Item> items) implements Item {
 
     @Override
     public Box box() {
-        return Box.around(items.stream().map(Item::box).toList());
+        return Box.around(items.stream().map(SceneItem::box).toList());
     }
 }

@@ -13,7 +13,7 @@ import java.util.List;
  *
  * @param home the point from which the lines of the pattern are counted; it moves with the picture
  */
-public record Hatch(List<Segment> ring, Pattern pattern, Point home) implements Item {
+public record Hatch(List<Segment> ring, Pattern pattern, Point home) implements SceneItem {
     /** A hatch line may end this far from the edge, in: a fraction of the width of any outline. */
     private static final double CHORD = 0.002;
 
@@ -44,13 +44,13 @@ public record Hatch(List<Segment> ring, Pattern pattern, Point home) implements 
     private List<Line> lines(double angle) {
         Motion level = Motion.shift(-home.x(), -home.y()).then(Motion.turn(-angle));
         Motion back = Motion.turn(angle).then(Motion.shift(home.x(), home.y()));
-        Ring laid = Ring.of(Path.moved(ring, level), CHORD);
+        ChordRing laid = ChordRing.of(Path.moved(ring, level), CHORD);
         double spacing = pattern.spacing();
         List<Line> lines = new ArrayList<>();
         long last = (long) Math.floor(laid.box().top() / spacing);
         for (long row = (long) Math.ceil(laid.box().bottom() / spacing); row <= last; row++) {
             double y = row * spacing;
-            for (Ring.Span span : laid.level(y)) {
+            for (ChordRing.Span span : laid.level(y)) {
                 lines.add(new Line(new Point(span.from(), y), new Point(span.to(), y)).moved(back));
             }
         }

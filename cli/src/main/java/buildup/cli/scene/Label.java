@@ -12,7 +12,8 @@ import buildup.profiles.outline.Point;
  * @param upright whether it is read from the right, turned a quarter counterclockwise
  * @param width of the text as measured, in
  */
-public record Label(String text, Point at, double size, Anchor anchor, boolean upright, double width) implements Item {
+public record Label(String text, Point at, double size, Anchor anchor, boolean upright, double width)
+        implements SceneItem {
     /** Height of capitals and figures, as a share of the size. */
     public static final double CAPITALS = 0.69;
     /** How far letters reach below the baseline, as a share of the size. */

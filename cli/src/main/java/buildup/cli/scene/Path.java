@@ -10,7 +10,7 @@ import java.util.List;
  *
  * @param closed whether the last segment is joined to the first
  */
-public record Path(List<Segment> segments, boolean closed, LineStyle style) implements Item {
+public record Path(List<Segment> segments, boolean closed, LineStyle style) implements SceneItem {
     public Path {
         segments = List.copyOf(segments);
     }

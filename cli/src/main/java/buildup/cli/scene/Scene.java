@@ -11,17 +11,17 @@ import java.util.stream.Stream;
  * @param width, height of the sheet, in
  * @param items in the order in which they are laid on
  */
-public record Scene(String title, String description, double width, double height, List<Item> items) {
+public record Scene(String title, String description, double width, double height, List<SceneItem> items) {
     public Scene {
         items = List.copyOf(items);
     }
 
     /** Every item that draws, groups opened, in the order in which they are laid on. */
-    public List<Item> leaves() {
+    public List<SceneItem> leaves() {
         return leaves(items).toList();
     }
 
-    private static Stream<Item> leaves(List<Item> items) {
+    private static Stream<SceneItem> leaves(List<SceneItem> items) {
         return items.stream().flatMap(item -> item instanceof Group group ? leaves(group.items()) : Stream.of(item));
     }
 }

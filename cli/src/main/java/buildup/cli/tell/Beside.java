@@ -155,7 +155,7 @@ public record Beside(Sheet sheet, List<Pair> pairs) {
 
     private static List<Sheet> flat(List<Sheet> sheets) {
         return sheets.stream()
-                .flatMap(sheet -> Flat.of(sheet, Beside::isFigure).stream())
+                .flatMap(sheet -> FlatSheet.of(sheet, Beside::isFigure).stream())
                 .toList();
     }
 

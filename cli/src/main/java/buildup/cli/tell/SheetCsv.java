@@ -41,7 +41,7 @@ public record SheetCsv(FigurePrinter printer) {
     public String write(List<Sheet> sheets) {
         return sheets.stream()
                 .filter(Sheet::asked)
-                .flatMap(sheet -> Flat.of(sheet, SheetCsv::told).stream())
+                .flatMap(sheet -> FlatSheet.of(sheet, SheetCsv::told).stream())
                 .filter(sheet -> !sheet.rows().isEmpty() && !sheet.columns().isEmpty())
                 .map(sheet -> Csv.titled(table(sheet)))
                 .collect(Collectors.joining(Csv.between()));

@@ -74,8 +74,8 @@ public record SheetTables(FigurePrinter printer) {
     }
 
     private List<Table> tables(Sheet sheet, Layout layout, String apart, List<Row> all) {
-        List<Source> sources =
-                layout.keys().stream().map(key -> Source.of(sheet, key)).toList();
+        List<ColumnSource> sources =
+                layout.keys().stream().map(key -> ColumnSource.of(sheet, key)).toList();
         String title = titled(printer.print(layout.title()), apart);
         List<Row> rows = lines(sheet, layout, sources, all);
         if (sheet.single()) {
@@ -87,7 +87,7 @@ public record SheetTables(FigurePrinter printer) {
     }
 
     /** The rows that the table shows; one for each nested row where it asks for that. */
-    private static List<Row> lines(Sheet sheet, Layout layout, List<Source> sources, List<Row> all) {
+    private static List<Row> lines(Sheet sheet, Layout layout, List<ColumnSource> sources, List<Row> all) {
         Stream<Row> shown = all.stream()
                 .filter(row -> belongs(sheet, layout, row))
                 .filter(row -> sources.stream().anyMatch(source -> source.cell(row) != Cell.NONE));
@@ -102,7 +102,7 @@ public record SheetTables(FigurePrinter printer) {
     static boolean belongs(Sheet sheet, Layout layout, Row row) {
         return layout.where().isEmpty()
                 || layout.where().stream()
-                        .anyMatch(key -> holds(Source.of(sheet, key).cell(row)));
+                        .anyMatch(key -> holds(ColumnSource.of(sheet, key).cell(row)));
     }
 
     private static boolean holds(Cell cell) {
@@ -136,7 +136,7 @@ public record SheetTables(FigurePrinter printer) {
 
     /** One table of all that people read of a sheet. */
     Table whole(Sheet sheet) {
-        List<Source> sources = new ArrayList<>();
+        List<ColumnSource> sources = new ArrayList<>();
         for (Column column : sheet.columns()) {
             if (column.shown() == Column.Shown.JSON) {
                 continue;
@@ -144,19 +144,19 @@ public record SheetTables(FigurePrinter printer) {
             if (column.type() instanceof Type.Nested nested && !nested.many()) {
                 nested.columns().stream()
                         .filter(below -> below.shown() != Column.Shown.JSON)
-                        .forEach(below -> sources.add(Source.of(sheet, column.key() + "." + below.key())));
+                        .forEach(below -> sources.add(ColumnSource.of(sheet, column.key() + "." + below.key())));
             } else {
-                sources.add(Source.of(sheet, column.key()));
+                sources.add(ColumnSource.of(sheet, column.key()));
             }
         }
         return table("", sources, sheet.rows());
     }
 
-    private Table table(String title, List<Source> sources, List<Row> rows) {
+    private Table table(String title, List<ColumnSource> sources, List<Row> rows) {
         Cells cells = new Cells(printer);
         return new Table(
                 title,
-                cells.columns(sources.stream().map(Source::column).toList()),
+                cells.columns(sources.stream().map(ColumnSource::column).toList()),
                 rows.stream()
                         .map(row -> sources.stream()
                                 .flatMap(source -> cells.cells(source.column(), source.cell(row)))
@@ -165,11 +165,11 @@ public record SheetTables(FigurePrinter printer) {
     }
 
     /** One object: a line for each of its figures that is there; figures alone line up on the right. */
-    private Table figureByFigure(String title, List<Source> sources, List<Row> rows) {
+    private Table figureByFigure(String title, List<ColumnSource> sources, List<Row> rows) {
         Cells cells = new Cells(printer);
         List<List<buildup.cli.table.TableCell>> lines = new ArrayList<>();
         for (Row row : rows) {
-            for (Source source : sources) {
+            for (ColumnSource source : sources) {
                 buildup.cli.table.TableCell told = cells.cells(source.column(), source.cell(row))
                         .reduce((one, other) -> buildup.cli.table.TableCell.of(one.text() + ", " + other.text()))
                         .orElse(buildup.cli.table.TableCell.EMPTY);
@@ -188,9 +188,9 @@ public record SheetTables(FigurePrinter printer) {
     }
 
     /** A column for each word of one column, with the last source below; as many tables as that takes. */
-    private List<Table> across(Sheet sheet, String title, List<Source> sources, String across, List<Row> rows) {
-        List<Source> heads = sources.subList(0, sources.size() - 1);
-        Source last = sources.get(sources.size() - 1);
+    private List<Table> across(Sheet sheet, String title, List<ColumnSource> sources, String across, List<Row> rows) {
+        List<ColumnSource> heads = sources.subList(0, sources.size() - 1);
+        ColumnSource last = sources.get(sources.size() - 1);
         List<String> words = rows.stream()
                 .map(row -> words(sheet.cell(row, across)))
                 .distinct()
@@ -210,8 +210,8 @@ public record SheetTables(FigurePrinter printer) {
 
     private Table abreast(
             String title,
-            List<Source> heads,
-            Source last,
+            List<ColumnSource> heads,
+            ColumnSource last,
             List<String> words,
             Map<List<Cell>, Map<String, Row>> lines) {
         Cells cells = new Cells(printer);

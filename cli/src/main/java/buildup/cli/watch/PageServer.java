@@ -34,16 +34,16 @@ public final class PageServer implements AutoCloseable {
     /** After so long without news a line is sent anyway: it tells both ends that the other is still there. */
     private static final long HEARTBEAT_MS = 5_000;
 
-    private final Board board;
+    private final LatestPicture board;
     private final HttpServer server;
-    private final Door door;
+    private final AccessCheck door;
     private final ExecutorService threads;
     private final Semaphore streams = new Semaphore(MOST_STREAMS);
 
-    private PageServer(Board board, HttpServer server) {
+    private PageServer(LatestPicture board, HttpServer server) {
         this.board = board;
         this.server = server;
-        this.door = new Door(server.getAddress().getPort(), Door.freshToken());
+        this.door = new AccessCheck(server.getAddress().getPort(), AccessCheck.freshToken());
         this.threads = Executors.newFixedThreadPool(MOST_THREADS, work -> {
             Thread thread = new Thread(work, "page");
             thread.setDaemon(true);
@@ -57,7 +57,7 @@ public final class PageServer implements AutoCloseable {
      * @param port 0 for any that is free
      * @throws java.net.BindException when the port is taken or may not be used
      */
-    public static PageServer open(Board board, int port) throws IOException {
+    public static PageServer open(LatestPicture board, int port) throws IOException {
         // a page and its head leave in two parcels; the second must not wait for the first to be confirmed
         System.setProperty("sun.net.httpserver.nodelay", "true");
         // seconds; who begins to ask and does not end holds a thread no longer
@@ -108,7 +108,7 @@ public final class PageServer implements AutoCloseable {
             } else if (name.get().equals(EVENTS)) {
                 stream(request);
             } else {
-                Board.Shown shown = board.shown();
+                LatestPicture.Shown shown = board.shown();
                 boolean page = name.get().isEmpty();
                 send(
                         request,

@@ -19,8 +19,8 @@ public final class Watch {
     private static final List<String> KEYS = List.of("a", "b");
 
     private final TextMeasure measure;
-    private final Board board;
-    private List<Side> sides;
+    private final LatestPicture board;
+    private List<FollowedStack> sides;
     private List<PageParts> parts;
 
     /**
@@ -34,19 +34,19 @@ public final class Watch {
         Drawn first = guarded(answers, this::first);
         this.sides = first.sides();
         this.parts = first.picture().parts();
-        this.board = new Board(first.picture());
+        this.board = new LatestPicture(first.picture());
     }
 
     /** What is followed, and the picture of it. */
-    private record Drawn(List<Side> sides, Picture picture) {}
+    private record Drawn(List<FollowedStack> sides, Picture picture) {}
 
     private Drawn first(List<Answer> answers) {
-        List<Side> first = answers.stream().map(Side::first).toList();
+        List<FollowedStack> first = answers.stream().map(FollowedStack::first).toList();
         return new Drawn(first, new Picture(parts(first, List.of(), List.of()), above(first)));
     }
 
     /** Where the newest picture hangs. */
-    public Board board() {
+    public LatestPicture board() {
         return board;
     }
 
@@ -85,8 +85,8 @@ public final class Watch {
     }
 
     private Drawn next(List<Answer> answers) {
-        List<Side> before = sides;
-        List<Side> next = new ArrayList<>();
+        List<FollowedStack> before = sides;
+        List<FollowedStack> next = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             boolean untouched = answers.size() > 1 && before.get(i).says(answers.get(i));
             // of two, only one was saved; the last change of the other stays
@@ -96,7 +96,7 @@ public final class Watch {
     }
 
     /** What is drawn already is not drawn again. */
-    private List<PageParts> parts(List<Side> now, List<Side> before, List<PageParts> drawn) {
+    private List<PageParts> parts(List<FollowedStack> now, List<FollowedStack> before, List<PageParts> drawn) {
         List<PageParts> fresh = new ArrayList<>();
         for (int i = 0; i < now.size(); i++) {
             boolean same =
@@ -106,10 +106,10 @@ public final class Watch {
         return List.copyOf(fresh);
     }
 
-    private static Page.Above above(List<Side> sides) {
+    private static Page.Above above(List<FollowedStack> sides) {
         StringBuilder changed = new StringBuilder();
         List<String> stale = new ArrayList<>();
-        for (Side side : sides) {
+        for (FollowedStack side : sides) {
             side.change().ifPresent(change -> {
                 if (sides.size() > 1) {
                     changed.append("<h3>" + Html.name(side.now().file()) + "</h3>\n");
@@ -126,12 +126,12 @@ public final class Watch {
         return new Page.Above(changed.toString(), stale);
     }
 
-    private static Optional<String> beside(Side a, Side b) {
+    private static Optional<String> beside(FollowedStack a, FollowedStack b) {
         return Comparison.of(a.shown(), b.shown())
                 .map(comparison -> "<h3>The two beside each other</h3>\n" + ComparisonHtml.beside(comparison));
     }
 
-    private static List<String> wrong(Side side) {
+    private static List<String> wrong(FollowedStack side) {
         List<String> lines = new ArrayList<>();
         lines.add("Out of date: " + side.now().file()
                 + " is wrong as it stands, and what you see is of the last good save.");

@@ -3,10 +3,10 @@ package buildup.cli.write;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
@@ -43,7 +43,7 @@ public final class DxfWriter {
     }
 
     private String text() {
-        List<Item> leaves = scene.leaves();
+        List<SceneItem> leaves = scene.leaves();
         for (int i = 0; i < leaves.size(); i++) {
             add(leaves.get(i), leaves.subList(i + 1, leaves.size()));
         }
@@ -54,7 +54,7 @@ public final class DxfWriter {
     }
 
     /** @param over what lies over the item */
-    private void add(Item item, List<Item> over) {
+    private void add(SceneItem item, List<SceneItem> over) {
         if (item instanceof Path path) {
             DxfLayer.of(path.style())
                     .ifPresent(layer -> path(
@@ -139,10 +139,10 @@ public final class DxfWriter {
     }
 
     /** A hatch, with room left for the letters that lie on it. */
-    private void hatch(Hatch hatch, List<Item> over) {
+    private void hatch(Hatch hatch, List<SceneItem> over) {
         List<Box> papers = over.stream()
                 .filter(item -> item instanceof Area area && area.tone() == Tone.PAPER)
-                .map(Item::box)
+                .map(SceneItem::box)
                 .filter(box -> Boxes.overlap(box, hatch.box()))
                 .toList();
         List<Line> lines = hatch.lines().stream()

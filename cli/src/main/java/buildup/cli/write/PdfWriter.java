@@ -2,10 +2,10 @@ package buildup.cli.write;
 
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Point;
@@ -71,12 +71,12 @@ public final class PdfWriter {
     private void draw(Scene scene) throws IOException {
         page.transform(Matrix.getScaleInstance((float) POINTS_PER_INCH, (float) POINTS_PER_INCH));
         page.setLineJoinStyle(1);
-        for (Item item : scene.leaves()) {
+        for (SceneItem item : scene.leaves()) {
             draw(item);
         }
     }
 
-    private void draw(Item item) throws IOException {
+    private void draw(SceneItem item) throws IOException {
         if (item instanceof Area area) {
             page.setNonStrokingColor(new Color(area.tone().rgb()));
             trace(area.ring(), true);

@@ -3,11 +3,11 @@ package buildup.cli.write;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Paint;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Point;
 import buildup.shared.length.LengthUnit;
@@ -82,8 +82,8 @@ public final class SvgWriter {
         parent.appendChild(element);
     }
 
-    private void addAll(Element parent, List<Item> items) {
-        for (Item item : items) {
+    private void addAll(Element parent, List<SceneItem> items) {
+        for (SceneItem item : items) {
             if (item instanceof Group group) {
                 Element element = element("g");
                 element.setAttribute("id", group.id());
@@ -96,7 +96,7 @@ public final class SvgWriter {
         }
     }
 
-    private Element drawn(Item item) {
+    private Element drawn(SceneItem item) {
         if (item instanceof Area area) {
             return area(area);
         }

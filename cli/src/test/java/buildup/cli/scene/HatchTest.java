@@ -93,7 +93,7 @@ class HatchTest {
 
     @Test
     void a_ring_knows_what_it_holds_and_what_it_meets() {
-        Ring ring = Ring.of(circle(1), 0.001);
+        ChordRing ring = ChordRing.of(circle(1), 0.001);
         assertThat(ring.holds(CENTER)).isTrue();
         assertThat(ring.holds(new Point(3.2, 3))).isFalse();
         assertThat(ring.meets(new Box(1.9, 2.9, 2.1, 3.1))).isTrue();

@@ -155,7 +155,7 @@ class WatchTest {
     }
 
     private static JsonNode shown(Watch watch) {
-        Board.Shown shown = watch.board().shown();
+        LatestPicture.Shown shown = watch.board().shown();
         return new JsonMapper().readTree(shown.picture().exchange(shown.version()));
     }
 

@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.catalog.format.Drawn;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Arc;
@@ -39,12 +39,12 @@ class DxfWriterTest {
         return Outlines.all();
     }
 
-    private static String dxf(Item... items) {
+    private static String dxf(SceneItem... items) {
         return new String(DxfWriter.write(new Scene("t", "d", 4, 3, List.of(items))), DxfPairs.LETTERS);
     }
 
     /** The entities, each on one line: codes and values in turn. */
-    private static List<String> entities(Item... items) {
+    private static List<String> entities(SceneItem... items) {
         String text = dxf(items);
         String inside =
                 text.substring(text.indexOf("ENTITIES") + "ENTITIES\r\n".length(), text.lastIndexOf("  0\r\nENDSEC"));

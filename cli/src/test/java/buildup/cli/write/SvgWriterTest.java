@@ -6,10 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.cli.OutsideTool;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.scene.Area;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
@@ -260,7 +260,7 @@ class SvgWriterTest {
 
     @Test
     void every_kind_of_item_is_written() throws Exception {
-        List<Item> items = List.of(
+        List<SceneItem> items = List.of(
                 new Path(List.of(), false, buildup.cli.scene.LineStyle.RULE),
                 new Area(
                         Optional.empty(),

@@ -9,7 +9,7 @@ import java.util.List;
 /** The highest (or lowest) wood of an outline at each x, from left to right. */
 record Envelope(List<Span> spans) {
     /** A stretch on which one piece is outermost. */
-    record Span(double from, double to, Piece piece) {}
+    record Span(double from, double to, SegmentPart piece) {}
 
     static Envelope upper(Outline outline) {
         return of(outline, Comparator.naturalOrder());
@@ -20,8 +20,8 @@ record Envelope(List<Span> spans) {
     }
 
     private static Envelope of(Outline outline, Comparator<Double> outermost) {
-        List<Piece> pieces = outline.strokes().stream()
-                .flatMap(stroke -> Piece.of(stroke.segment()).stream())
+        List<SegmentPart> pieces = outline.strokes().stream()
+                .flatMap(stroke -> SegmentPart.of(stroke.segment()).stream())
                 .toList();
         List<Double> cuts = cuts(pieces);
         List<Span> spans = new ArrayList<>();
@@ -33,16 +33,16 @@ record Envelope(List<Span> spans) {
             pieces.stream()
                     .filter(piece ->
                             piece.left().x() < middle && middle < piece.right().x())
-                    .max(Comparator.comparing((Piece piece) -> piece.height(middle), outermost))
+                    .max(Comparator.comparing((SegmentPart piece) -> piece.height(middle), outermost))
                     .ifPresent(piece -> spans.add(new Span(from, to, piece)));
         }
         return new Envelope(spans);
     }
 
     /** All ends of pieces, those nearer than coincident taken as one. */
-    private static List<Double> cuts(List<Piece> pieces) {
+    private static List<Double> cuts(List<SegmentPart> pieces) {
         List<Double> ends = new ArrayList<>();
-        for (Piece piece : pieces) {
+        for (SegmentPart piece : pieces) {
             ends.add(piece.left().x());
             ends.add(piece.right().x());
         }

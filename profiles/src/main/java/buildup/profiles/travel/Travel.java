@@ -72,7 +72,7 @@ public final class Travel {
     }
 
     /** How far {@code high} must rise to clear {@code low} on a stretch: at its ends or where both are equally steep. */
-    private static double lift(Piece low, Piece high, double from, double to) {
+    private static double lift(SegmentPart low, SegmentPart high, double from, double to) {
         double lift = Math.max(low.height(from) - high.height(from), low.height(to) - high.height(to));
         double x = low.equallySteep(high);
         return from < x && x < to ? Math.max(lift, low.height(x) - high.height(x)) : lift;

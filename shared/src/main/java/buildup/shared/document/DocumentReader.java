@@ -40,27 +40,27 @@ public final class DocumentReader {
     public static Optional<Document> read(String file, byte[] bytes, Notices notices) {
         try {
             return Optional.of(new Document(file, root(file, text(file, bytes), notices)));
-        } catch (Refused refused) {
+        } catch (DocumentRefused refused) {
             notices.add(refused.notice());
             return Optional.empty();
         }
     }
 
-    private static Mapping root(String file, String text, Notices notices) throws Refused {
+    private static Mapping root(String file, String text, Notices notices) throws DocumentRefused {
         TreeBuilder builder = new TreeBuilder(file, notices);
         try {
             for (var event : new Parse(SETTINGS).parseString(text)) {
                 builder.take(event);
             }
         } catch (YamlEngineException fault) {
-            throw new Refused(YamlFault.notice(file, text, fault));
+            throw new DocumentRefused(YamlFault.notice(file, text, fault));
         }
         return builder.root();
     }
 
-    private static String text(String file, byte[] bytes) throws Refused {
+    private static String text(String file, byte[] bytes) throws DocumentRefused {
         if (bytes.length > GREATEST_BYTES) {
-            throw new Refused(DocumentNotices.TOO_LARGE
+            throw new DocumentRefused(DocumentNotices.TOO_LARGE
                     .with("file", file)
                     .with("size", mebibytes(bytes.length))
                     .with("most", mebibytes(GREATEST_BYTES))
@@ -97,7 +97,7 @@ public final class DocumentReader {
         return (Character.isISOControl(c) && !ofLines) || c >= '\uFFFE';
     }
 
-    private static Refused binary(String file, String text, int at) {
-        return new Refused(DocumentNotices.NO_TEXT.with("file", file).at(YamlFault.place(file, text, at)));
+    private static DocumentRefused binary(String file, String text, int at) {
+        return new DocumentRefused(DocumentNotices.NO_TEXT.with("file", file).at(YamlFault.place(file, text, at)));
     }
 }

@@ -51,11 +51,11 @@ final class TreeBuilder {
         this.notices = notices;
     }
 
-    void take(Event event) throws Refused {
+    void take(Event event) throws DocumentRefused {
         Mark mark =
                 event.getStartMark().map(place -> YamlFault.mark(file, place)).orElseGet(() -> new Mark(file, 1, 1));
         if (event instanceof DocumentStartEvent && root.isPresent()) {
-            throw new Refused(DocumentNotices.SECOND_DOCUMENT.notice().at(mark));
+            throw new DocumentRefused(DocumentNotices.SECOND_DOCUMENT.notice().at(mark));
         } else if (event instanceof CollectionStartEvent start) {
             begin(start, mark);
         } else if (event instanceof CollectionEndEvent) {
@@ -79,9 +79,9 @@ final class TreeBuilder {
         return Marks.keepingLines(text);
     }
 
-    private void begin(CollectionStartEvent start, Mark mark) throws Refused {
+    private void begin(CollectionStartEvent start, Mark mark) throws DocumentRefused {
         if (open.size() >= DEEPEST_NEST) {
-            throw new Refused(DocumentNotices.DEEP
+            throw new DocumentRefused(DocumentNotices.DEEP
                     .with("most", Figure.count(DEEPEST_NEST))
                     .at(mark));
         }
@@ -92,7 +92,7 @@ final class TreeBuilder {
         nodes++;
     }
 
-    private void add(Node node, Optional<Anchor> anchor, long size) throws Refused {
+    private void add(Node node, Optional<Anchor> anchor, long size) throws DocumentRefused {
         anchor.ifPresent(name -> anchors.put(name.getValue(), new Anchored(node, size)));
         if (open.isEmpty()) {
             root = Optional.of(node);
@@ -101,16 +101,17 @@ final class TreeBuilder {
         }
     }
 
-    private void repeat(String name, Mark mark) throws Refused {
+    private void repeat(String name, Mark mark) throws DocumentRefused {
         Anchored anchored = anchors.get(name);
         if (anchored == null) {
-            throw new Refused(DocumentNotices.UNKNOWN_ALIAS.with("name", name).at(mark));
+            throw new DocumentRefused(
+                    DocumentNotices.UNKNOWN_ALIAS.with("name", name).at(mark));
         }
         nodes += anchored.size();
         aliasedNodes += anchored.size();
         aliases++;
         if (aliases > MOST_ALIASES || aliasedNodes > MOST_ALIASED_NODES) {
-            throw new Refused(DocumentNotices.REPEATS
+            throw new DocumentRefused(DocumentNotices.REPEATS
                     .with("name", name)
                     .with("most", Figure.count(MOST_ALIASES))
                     .with("entries", Figure.count(MOST_ALIASED_NODES))
@@ -120,7 +121,7 @@ final class TreeBuilder {
     }
 
     /** The whole document, which must be a mapping. */
-    Mapping root() throws Refused {
+    Mapping root() throws DocumentRefused {
         firstUnseen.ifPresent(mark -> notices.add(
                 DocumentNotices.UNSEEN.with("count", Figure.count(unseen)).at(mark)));
         Node node = root.orElseGet(() -> new Scalar("", new Mark(file, 1, 1)));
@@ -128,8 +129,8 @@ final class TreeBuilder {
             return mapping;
         }
         if (node instanceof Scalar scalar && scalar.text().isBlank()) {
-            throw new Refused(DocumentNotices.EMPTY.with("file", file).at(new Mark(file, 1, 1)));
+            throw new DocumentRefused(DocumentNotices.EMPTY.with("file", file).at(new Mark(file, 1, 1)));
         }
-        throw new Refused(DocumentNotices.NO_KEYS.with("file", file).at(node.mark()));
+        throw new DocumentRefused(DocumentNotices.NO_KEYS.with("file", file).at(node.mark()));
     }
 }

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 /** A list or mapping that is still being read. */
 sealed interface Unfinished {
 
-    void add(Node node) throws Refused;
+    void add(Node node) throws DocumentRefused;
 
     Node node();
 
@@ -73,14 +73,14 @@ sealed interface Unfinished {
         }
 
         @Override
-        public void add(Node node) throws Refused {
+        public void add(Node node) throws DocumentRefused {
             if (key.isPresent()) {
                 add(new Entry(key.get(), node));
                 key = Optional.empty();
             } else if (node instanceof Scalar scalar) {
                 key = Optional.of(scalar);
             } else {
-                throw new Refused(DocumentNotices.KEY_OF_PARTS.notice().at(node.mark()));
+                throw new DocumentRefused(DocumentNotices.KEY_OF_PARTS.notice().at(node.mark()));
             }
         }
 

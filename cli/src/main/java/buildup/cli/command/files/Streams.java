@@ -21,7 +21,12 @@ import java.util.Optional;
  * @param outIsScreen whether a person sees {@code out} and {@code err} together; else what stands in one may be lost
  */
 public record Streams(
-        InputStream in, PrintWriter out, PrintWriter err, Outlet outlet, Given given, boolean outIsScreen) {
+        InputStream in,
+        PrintWriter out,
+        PrintWriter err,
+        UnfailingStream outlet,
+        DocumentsRead given,
+        boolean outIsScreen) {
     /** Text writers over the given streams. */
     public static Streams of(InputStream in, OutputStream out, OutputStream err) {
         return of(in, out, err, true);
@@ -29,8 +34,8 @@ public record Streams(
 
     /** The same, saying whether a person sees both at once. */
     public static Streams of(InputStream in, OutputStream out, OutputStream err, boolean outIsScreen) {
-        Outlet outlet = new Outlet(out);
-        return new Streams(in, utf8(outlet), utf8(err), outlet, new Given(), outIsScreen);
+        UnfailingStream outlet = new UnfailingStream(out);
+        return new Streams(in, utf8(outlet), utf8(err), outlet, new DocumentsRead(), outIsScreen);
     }
 
     /** Sends an answer that is not text. */

@@ -1,9 +1,9 @@
 package buildup.cli.drawing.draft;
 
 import buildup.cli.scene.Boxes;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.SceneItem;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Segment;
@@ -38,18 +38,18 @@ public enum Grid {
     }
 
     /** The lines over a window, broken round texts. */
-    public List<Item> over(Box window, List<Box> texts) {
+    public List<SceneItem> over(Box window, List<Box> texts) {
         double step = (this == MILLIMETERS ? CENTIMETER : 1) / parts;
         List<Segment> fine = new ArrayList<>();
         List<Segment> heavy = new ArrayList<>();
-        for (Run run : Run.values()) {
+        for (DimensionAxis run : DimensionAxis.values()) {
             long last = (long) Math.floor(run.other().most(window) / step);
             for (long k = (long) Math.ceil(run.other().least(window) / step); k <= last; k++) {
                 Line line = run.line(run.least(window), run.most(window), k * step);
                 (k % parts == 0 ? heavy : fine).addAll(Boxes.broken(line, texts));
             }
         }
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         if (!fine.isEmpty()) {
             items.add(new Path(fine, false, LineStyle.GRID));
         }

@@ -1,16 +1,16 @@
 package buildup.cli.drawing.hold;
 
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.View;
-import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.draft.PictureView;
+import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
-import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Proposal;
@@ -44,7 +44,7 @@ public final class HoldsDrawing {
     private final List<Fixed> nails;
     private final boolean given;
     private final TextMeasure measure;
-    private final View view;
+    private final PictureView view;
     private final double size;
 
     private HoldsDrawing(
@@ -54,7 +54,7 @@ public final class HoldsDrawing {
         this.given = !fixed.isEmpty();
         this.nails = given ? fixed : firstOfEach(proposals);
         this.measure = measure;
-        this.view = View.of(section);
+        this.view = PictureView.of(section);
         this.size = Math.max(Drafting.TEXT, 0.016 * view.window().height());
     }
 
@@ -72,17 +72,17 @@ public final class HoldsDrawing {
     }
 
     private Scene scene() {
-        Wood wood = Wood.of(section, view);
-        List<Item> items = new ArrayList<>();
+        WoodDrawing wood = WoodDrawing.of(section, view);
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Group("pieces", wood.areas()));
         items.add(new Group("edges", wood.edges()));
         items.addAll(marks());
-        Box picture = Box.around(items.stream().map(Item::box).toList());
+        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
         Group legend = new Group("legend", legend());
         items.add(legend.moved(
                 picture.back() - legend.box().back(),
                 picture.bottom() - size - legend.box().top()));
-        return Sheets.around(
+        return PictureSheet.around(
                 section.stack().title() + ", what holds it",
                 "Section with bearings, weights and nails. " + Strength.CAUTION,
                 items,
@@ -90,8 +90,8 @@ public final class HoldsDrawing {
     }
 
     /** Bearings, falls and nails, each with its words to the right of the section. */
-    private List<Item> marks() {
-        List<Item> items = new ArrayList<>();
+    private List<SceneItem> marks() {
+        List<SceneItem> items = new ArrayList<>();
         List<Spread.Wish> wishes = new ArrayList<>();
         for (Balance balance : support.balances()) {
             items.add(new Path(
@@ -145,7 +145,7 @@ public final class HoldsDrawing {
                 + Drafting.size(section.stack(), nail.bite());
     }
 
-    private List<Item> legend() {
+    private List<SceneItem> legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
                 .text("What holds it, full size. Bearings, and weights along the run; loads counted.")
@@ -158,7 +158,7 @@ public final class HoldsDrawing {
                 .items();
     }
 
-    private List<Item> sample(Point at, LineStyle style) {
+    private List<SceneItem> sample(Point at, LineStyle style) {
         double y = at.y() + size / 2;
         return List.of(new Path(
                 List.of(new Line(new Point(at.x(), y), new Point(at.x() + 3 * size, y))), false, style));

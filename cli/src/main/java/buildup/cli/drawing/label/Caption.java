@@ -1,12 +1,12 @@
 package buildup.cli.drawing.label;
 
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.Run;
 import buildup.cli.scene.Area;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Arc;
@@ -29,10 +29,10 @@ public record Caption(Optional<String> letter, String text, double width, double
     }
 
     /** Set with its middle on a point of a dimension line. */
-    List<Item> at(TextMeasure measure, Run run, Point middle) {
-        List<Item> items = new ArrayList<>();
+    List<SceneItem> at(TextMeasure measure, DimensionAxis run, Point middle) {
+        List<SceneItem> items = new ArrayList<>();
         double textWidth = measure.width(text, Drafting.FIGURES);
-        boolean upright = run == Run.UPRIGHT;
+        boolean upright = run == DimensionAxis.UPRIGHT;
         double along = run.along(middle);
         double across = run.across(middle);
         Point textMiddle = run.point(along + (width - textWidth) / 2, across);
@@ -43,11 +43,11 @@ public record Caption(Optional<String> letter, String text, double width, double
     }
 
     /** A letter in its small ring. */
-    public static List<Item> ringed(TextMeasure measure, String letter, Point center, boolean upright) {
+    public static List<SceneItem> ringed(TextMeasure measure, String letter, Point center, boolean upright) {
         return ringed(measure, letter, center, Drafting.SMALL_RING, Drafting.SMALL_LETTER, upright);
     }
 
-    public static List<Item> ringed(
+    public static List<SceneItem> ringed(
             TextMeasure measure, String letter, Point center, double radius, double size, boolean upright) {
         double fitted = Math.min(size, 1.45 * radius / measure.width(letter, 1));
         return List.of(

@@ -1,10 +1,10 @@
 package buildup.cli.drawing.label;
 
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.Run;
-import buildup.cli.drawing.draft.View;
+import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.scene.Boxes;
-import buildup.cli.scene.Ring;
+import buildup.cli.scene.ChordRing;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -20,23 +20,23 @@ public final class Clearances {
     /** A line this near to an edge runs along it and not through the wood. */
     private static final double EDGE = 0.012;
 
-    private final List<Ring> stack;
-    private final List<Ring> standing;
+    private final List<ChordRing> stack;
+    private final List<ChordRing> standing;
     private final List<Box> texts = new ArrayList<>();
     private final List<Line> lines = new ArrayList<>();
     private final List<Line> extensions = new ArrayList<>();
     private final List<Line> breaks = new ArrayList<>();
 
-    public Clearances(View view) {
+    public Clearances(PictureView view) {
         this.stack = rings(view, false);
         this.standing = rings(view, true);
     }
 
-    private static List<Ring> rings(View view, boolean standing) {
+    private static List<ChordRing> rings(PictureView view, boolean standing) {
         return view.shown().stream()
                 .filter(shown -> shown.body().standing() == standing)
                 .flatMap(shown -> shown.parts().stream())
-                .map(View.Part::chords)
+                .map(PictureView.Part::chords)
                 .toList();
     }
 
@@ -72,18 +72,18 @@ public final class Clearances {
         return through(line, stack) + through(line, standing);
     }
 
-    private static double through(Line line, List<Ring> rings) {
-        Run run = Run.of(line);
+    private static double through(Line line, List<ChordRing> rings) {
+        DimensionAxis run = DimensionAxis.of(line);
         double across = run.across(line.from());
         double from = Math.min(run.along(line.from()), run.along(line.to()));
         double to = Math.max(run.along(line.from()), run.along(line.to()));
         double sum = 0;
-        for (Ring ring : rings) {
+        for (ChordRing ring : rings) {
             if (!ring.box().near(line.box(), 0)) {
                 continue;
             }
-            for (Ring.Span a : run.spans(ring, across - EDGE)) {
-                for (Ring.Span b : run.spans(ring, across + EDGE)) {
+            for (ChordRing.Span a : run.spans(ring, across - EDGE)) {
+                for (ChordRing.Span b : run.spans(ring, across + EDGE)) {
                     double start = Math.max(from, Math.max(a.from(), b.from()) + EDGE);
                     double end = Math.min(to, Math.min(a.to(), b.to()) - EDGE);
                     sum += Math.max(0, end - start);
@@ -94,10 +94,10 @@ public final class Clearances {
     }
 
     /** The stretch of a straight edge of that run on which a place lies; the place alone when it lies on none. */
-    Ring.Span edge(Run run, Point place) {
+    ChordRing.Span edge(DimensionAxis run, Point place) {
         double from = run.along(place);
         double to = from;
-        for (Ring ring : stack) {
+        for (ChordRing ring : stack) {
             for (Line chord : ring.box().holds(place, EDGE) ? ring.chords() : List.<Line>of()) {
                 boolean same = Math.abs(run.across(chord.from()) - run.across(place)) < EDGE
                         && Math.abs(run.across(chord.to()) - run.across(place)) < EDGE;
@@ -109,24 +109,24 @@ public final class Clearances {
                 }
             }
         }
-        return new Ring.Span(from, to);
+        return new ChordRing.Span(from, to);
     }
 
     /** Where something is last met going up or out on the line across {@code run}; {@code least} when nothing is. */
-    double silhouette(Run run, double along, double least) {
+    double silhouette(DimensionAxis run, double along, double least) {
         return Stream.concat(stack.stream(), standing.stream())
                 .flatMap(ring -> Stream.concat(
                         run.other().spans(ring, along - EDGE).stream(), run.other().spans(ring, along + EDGE).stream()))
-                .mapToDouble(Ring.Span::to)
+                .mapToDouble(ChordRing.Span::to)
                 .reduce(least, Math::max);
     }
 
     /** The same going down or in: the least of all, at most {@code most}. */
-    double underside(Run run, double along, double most) {
+    double underside(DimensionAxis run, double along, double most) {
         return Stream.concat(stack.stream(), standing.stream())
                 .flatMap(ring -> Stream.concat(
                         run.other().spans(ring, along - EDGE).stream(), run.other().spans(ring, along + EDGE).stream()))
-                .mapToDouble(Ring.Span::from)
+                .mapToDouble(ChordRing.Span::from)
                 .reduce(most, Math::min);
     }
 
@@ -178,7 +178,7 @@ public final class Clearances {
 
     /** Whether a line of the same run lies within {@code apart} beside this one; one that goes on from it does not. */
     boolean isBeside(Line line, double apart) {
-        Run run = Run.of(line);
+        DimensionAxis run = DimensionAxis.of(line);
         Point middle = line.at(0.5);
         Box wide = run.box(run.along(middle), run.across(middle), line.length() - 2 * EDGE, 2 * apart);
         return lines.stream()

@@ -1,13 +1,13 @@
 package buildup.cli.drawing.label;
 
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.Run;
-import buildup.cli.drawing.draft.View;
+import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.scene.Boxes;
-import buildup.cli.scene.Item;
+import buildup.cli.scene.ChordRing;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
-import buildup.cli.scene.Ring;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
@@ -36,13 +36,13 @@ public final class Dimensioner {
 
     private static final int MOST_LANES = 200;
 
-    private final View view;
+    private final PictureView view;
     private final Clearances clearances;
     private final TextMeasure text;
     private final Places places;
     private final List<Measure> leftOut = new ArrayList<>();
 
-    public Dimensioner(View view, Clearances clearances, TextMeasure text) {
+    public Dimensioner(PictureView view, Clearances clearances, TextMeasure text) {
         this.view = view;
         this.clearances = clearances;
         this.text = text;
@@ -52,7 +52,7 @@ public final class Dimensioner {
     /** Those near what they measure first, then the lanes from the inside out, then the whole. */
     public void lay(List<Measure> measures) {
         measures.stream()
-                .filter(measure -> measure.run() == Run.UPRIGHT)
+                .filter(measure -> measure.run() == DimensionAxis.UPRIGHT)
                 .flatMap(measure -> Stream.of(measure.start(), measure.end()))
                 .forEach(places::expectExtension);
         List<Measure> lanes = new ArrayList<>();
@@ -66,7 +66,7 @@ public final class Dimensioner {
             Optional<Laid> best = near(measure);
             if (best.isPresent()) {
                 places.keep(best.get());
-            } else if (measure.run() == Run.UPRIGHT) {
+            } else if (measure.run() == DimensionAxis.UPRIGHT) {
                 lanes.add(measure.in(Measure.Where.LANE));
             } else {
                 leftOut.add(measure);
@@ -85,7 +85,7 @@ public final class Dimensioner {
     }
 
     private Optional<Laid> near(Measure measure) {
-        Run run = measure.run();
+        DimensionAxis run = measure.run();
         double low = Math.min(run.across(measure.from()), run.across(measure.to()));
         double high = Math.max(run.across(measure.from()), run.across(measure.to()));
         // an edge that runs on from the place measured carries its extension line farther at no cost
@@ -112,7 +112,7 @@ public final class Dimensioner {
         return fromEdge > FIRST - STEP ? Math.min(fromPlace, fromEdge + ALONG_EDGE) : fromPlace;
     }
 
-    private Ring.Span edge(Point place, Run run) {
+    private ChordRing.Span edge(Point place, DimensionAxis run) {
         return clearances.edge(run.other(), place);
     }
 
@@ -146,12 +146,12 @@ public final class Dimensioner {
                                 clearances.lines().stream().map(Line::box)))
                 .reduce(Box::with)
                 .orElse(view.stack());
-        Run run = measure.run();
-        double high = run.other().most(run == Run.UPRIGHT ? all : view.stack());
+        DimensionAxis run = measure.run();
+        double high = run.other().most(run == DimensionAxis.UPRIGHT ? all : view.stack());
         double low = run.other().least(view.stack());
         List<Double> levels = IntStream.range(0, MOST_LANES)
                 .boxed()
-                .flatMap(k -> run == Run.UPRIGHT
+                .flatMap(k -> run == DimensionAxis.UPRIGHT
                         ? Stream.of(high + Drafting.LANE + k * STEP)
                         : Stream.of(high + Drafting.LANE + k * STEP, low - Drafting.LANE - k * STEP))
                 .toList();
@@ -164,11 +164,11 @@ public final class Dimensioner {
     }
 
     /** Everything laid, extension lines broken at all texts on the picture. */
-    public List<Item> items() {
+    public List<SceneItem> items() {
         List<Laid> laid = places.kept();
         List<Line> extensions = Extensions.merged(
                 laid.stream().flatMap(l -> l.extensions().stream()).toList());
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         path(extensions.stream().flatMap(line -> Boxes.broken(line, clearances.texts()).stream()), LineStyle.EXTENSION)
                 .ifPresent(items::add);
         path(laid.stream().flatMap(l -> l.drawn().stream()), LineStyle.DIMENSION)

@@ -1,6 +1,6 @@
 package buildup.cli.drawing.label;
 
-import buildup.cli.drawing.draft.Run;
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
@@ -25,15 +25,15 @@ final class Extensions {
     }
 
     private static boolean overlap(Line a, Line b) {
-        Run run = Run.of(a);
-        return Run.of(b) == run
+        DimensionAxis run = DimensionAxis.of(a);
+        return DimensionAxis.of(b) == run
                 && Math.abs(run.across(a.from()) - run.across(b.from())) < Tolerance.TOUCHING
                 && run.least(a.box()) <= run.most(b.box())
                 && run.least(b.box()) <= run.most(a.box());
     }
 
     private static Line joined(Line a, Line b) {
-        Run run = Run.of(a);
+        DimensionAxis run = DimensionAxis.of(a);
         return run.line(
                 Math.min(run.least(a.box()), run.least(b.box())),
                 Math.max(run.most(a.box()), run.most(b.box())),

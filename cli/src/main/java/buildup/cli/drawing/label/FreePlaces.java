@@ -2,8 +2,8 @@ package buildup.cli.drawing.label;
 
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
-import buildup.cli.scene.Item;
-import buildup.cli.scene.Ring;
+import buildup.cli.scene.ChordRing;
+import buildup.cli.scene.SceneItem;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -26,13 +26,13 @@ public final class FreePlaces {
     /** Going aside is the lesser evil: the name still stands by its wall. */
     private static final double ASIDE = 0.7;
 
-    private final List<Ring> solid;
+    private final List<ChordRing> solid;
     private final List<Box> taken = new ArrayList<>();
 
-    public FreePlaces(List<Item> drawn) {
+    public FreePlaces(List<SceneItem> drawn) {
         this.solid = drawn.stream()
                 .filter(Area.class::isInstance)
-                .map(item -> Ring.of(((Area) item).ring(), AIR))
+                .map(item -> ChordRing.of(((Area) item).ring(), AIR))
                 .toList();
     }
 

@@ -1,6 +1,6 @@
 package buildup.cli.drawing.label;
 
-import buildup.cli.drawing.draft.Run;
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -31,7 +31,7 @@ record Laid(
         extensions = List.copyOf(extensions);
     }
 
-    Run run() {
+    DimensionAxis run() {
         return measure.run();
     }
 

@@ -1,6 +1,6 @@
 package buildup.cli.drawing.label;
 
-import buildup.cli.drawing.draft.Run;
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.profiles.outline.Point;
 import java.util.List;
 import java.util.Optional;
@@ -14,7 +14,13 @@ import java.util.Optional;
  * @param words the same in a sentence, for when the picture has no room for it
  */
 public record Measure(
-        Run run, Where where, Point from, Point to, Optional<String> letter, List<String> wordings, String words) {
+        DimensionAxis run,
+        Where where,
+        Point from,
+        Point to,
+        Optional<String> letter,
+        List<String> wordings,
+        String words) {
     /** Where its line may lie. */
     public enum Where {
         /** As near as can be, in the open. */

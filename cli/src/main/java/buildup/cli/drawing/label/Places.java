@@ -1,8 +1,8 @@
 package buildup.cli.drawing.label;
 
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.Run;
-import buildup.cli.drawing.draft.View;
+import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
@@ -36,13 +36,13 @@ final class Places {
     /** What a place in a row with others saves. */
     private static final double IN_ROW = 0.12;
 
-    private final View view;
+    private final PictureView view;
     private final Clearances clearances;
     private final TextMeasure text;
     private final List<Laid> kept = new ArrayList<>();
     private final List<Double> levels = new ArrayList<>();
 
-    Places(View view, Clearances clearances, TextMeasure text) {
+    Places(PictureView view, Clearances clearances, TextMeasure text) {
         this.view = view;
         this.clearances = clearances;
         this.text = text;
@@ -113,7 +113,7 @@ final class Places {
     }
 
     private Optional<Laid> inside(Measure measure, Caption caption, double level, double textAt, double cost) {
-        Run run = measure.run();
+        DimensionAxis run = measure.run();
         double half = caption.width() / 2 + Drafting.AIR;
         Line whole = run.line(measure.start(), measure.end(), level);
         List<Line> drawn =
@@ -122,7 +122,7 @@ final class Places {
     }
 
     private Optional<Laid> beside(Measure measure, Caption caption, double level, double textAt, double cost) {
-        Run run = measure.run();
+        DimensionAxis run = measure.run();
         boolean after = textAt > measure.end();
         double tail = ASIDE - Drafting.AIR;
         Line whole = run.line(measure.start() - (after ? 0 : tail), measure.end() + (after ? tail : 0), level);
@@ -144,7 +144,8 @@ final class Places {
         List<Line> extensions = extensions(measure, level);
         Laid laid = new Laid(measure, caption, textAt, whole, drawn, extensions, 0);
         double wood = extensions.stream().mapToDouble(clearances::throughWood).sum();
-        if (measure.where() == Measure.Where.NEAR && wood > (measure.run() == Run.LEVEL ? MOST_WOOD : SLIGHT)) {
+        if (measure.where() == Measure.Where.NEAR
+                && wood > (measure.run() == DimensionAxis.LEVEL ? MOST_WOOD : SLIGHT)) {
             return Optional.empty();
         }
         long covered =
@@ -164,7 +165,8 @@ final class Places {
 
     /** Whether a level dimension would run close beside the extension lines of upright ones. */
     private boolean isOnExtension(Measure measure, double level) {
-        return measure.run() == Run.LEVEL && levels.stream().anyMatch(other -> Math.abs(other - level) < MISTAKEN);
+        return measure.run() == DimensionAxis.LEVEL
+                && levels.stream().anyMatch(other -> Math.abs(other - level) < MISTAKEN);
     }
 
     private static double length(List<Line> lines) {
@@ -182,7 +184,7 @@ final class Places {
     }
 
     private Optional<Line> extension(Measure measure, Point place, double level) {
-        Run run = measure.run();
+        DimensionAxis run = measure.run();
         double along = run.along(place);
         double start = run.across(place);
         double way = level > start ? 1 : -1;

@@ -1,9 +1,9 @@
 package buildup.cli.drawing.label;
 
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -33,9 +33,9 @@ public final class Spread {
      * @param x where the brackets stand
      * @param side 1 for texts to the right of it, -1 to the left
      */
-    public static List<Item> labels(TextMeasure measure, List<Wish> wishes, double x, int side, double size) {
+    public static List<SceneItem> labels(TextMeasure measure, List<Wish> wishes, double x, int side, double size) {
         List<Double> places = places(wishes, PITCH * size);
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         double tick = 0.35 * size;
         double start = x + side * 2.4 * size;
         for (int i = 0; i < wishes.size(); i++) {
@@ -61,9 +61,9 @@ public final class Spread {
     }
 
     /** Texts alone, to the right of {@code x}, as near to their heights as they can be. */
-    public static List<Item> besides(TextMeasure measure, List<Wish> wishes, double x, double size) {
+    public static List<SceneItem> besides(TextMeasure measure, List<Wish> wishes, double x, double size) {
         List<Double> places = places(wishes, PITCH * size);
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         for (int i = 0; i < wishes.size(); i++) {
             Point at = new Point(x, places.get(i) - size * Label.CAPITALS / 2);
             items.add(Label.of(measure, wishes.get(i).text, at, size, Label.Anchor.START));

@@ -3,11 +3,11 @@ package buildup.cli.drawing.label;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
-import buildup.cli.scene.Item;
+import buildup.cli.scene.ChordRing;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
-import buildup.cli.scene.Ring;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Box;
@@ -37,7 +37,7 @@ public final class Tags {
     private final Clearances clearances;
     private final TextMeasure text;
     private final Box window;
-    private final List<Item> items = new ArrayList<>();
+    private final List<SceneItem> items = new ArrayList<>();
 
     public Tags(Clearances clearances, TextMeasure text, Box window) {
         this.clearances = clearances;
@@ -60,15 +60,15 @@ public final class Tags {
 
     private final List<Outside> waiting = new ArrayList<>();
 
-    public void letter(String letter, Ring ring) {
+    public void letter(String letter, ChordRing ring) {
         tag(new Tag(letter, true, Drafting.RING, Drafting.RING), ring);
     }
 
-    public void word(String word, Ring ring) {
+    public void word(String word, ChordRing ring) {
         tag(new Tag(word, false, text.width(word, Drafting.TEXT) / 2, Drafting.TEXT / 2), ring);
     }
 
-    private void tag(Tag tag, Ring ring) {
+    private void tag(Tag tag, ChordRing ring) {
         Spot spot = roomiest(ring, tag);
         if (spot.room() >= 1) {
             set(tag, spot.at());
@@ -78,7 +78,7 @@ public final class Tags {
     }
 
     /** The outside ones, when all inside are set. */
-    public List<Item> items() {
+    public List<SceneItem> items() {
         for (Outside outside : waiting) {
             lead(outside);
         }
@@ -87,14 +87,14 @@ public final class Tags {
     }
 
     /** The place within a ring where a tag has most room, and of those with enough the one nearest to the middle. */
-    private Spot roomiest(Ring ring, Tag tag) {
+    private Spot roomiest(ChordRing ring, Tag tag) {
         Box box = ring.box();
         Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
         Spot best = new Spot(ring.points().get(0), 0);
         double least = Double.MAX_VALUE;
         for (int row = 1; row < ROWS; row++) {
             double y = box.bottom() + box.height() * row / ROWS;
-            for (Ring.Span span : ring.level(y)) {
+            for (ChordRing.Span span : ring.level(y)) {
                 for (int column = 1; column < ROWS; column++) {
                     Point p = new Point(span.from() + span.length() * column / ROWS, y);
                     double far = middle.distance(p) / (box.width() + box.height());
@@ -120,7 +120,7 @@ public final class Tags {
      * 1 and more when the tag fits there, air included; else less. Looks no further when the place costs more than
      * {@code least} already.
      */
-    private static double room(Ring ring, Tag tag, Point p, double far, double least) {
+    private static double room(ChordRing ring, Tag tag, Point p, double far, double least) {
         Box wide = tag.box(p).grown(Drafting.AIR);
         double high = tag.halfHeight() + Drafting.AIR;
         // a little more than what counts, so that rounding leaves nothing out

@@ -3,16 +3,16 @@ package buildup.cli.drawing.look;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
-import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Area;
-import buildup.cli.scene.Grey;
+import buildup.cli.scene.Gray;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.look.light.Band.Lit;
 import buildup.engine.look.light.FrontView;
@@ -73,12 +73,12 @@ public final class ElevationDrawing {
     }
 
     private Scene scene() {
-        List<Item> items = strips.isEmpty() ? new ArrayList<>() : front();
+        List<SceneItem> items = strips.isEmpty() ? new ArrayList<>() : front();
         Group legend = new Group("legend", legend());
         Box words = legend.box();
-        Box picture = items.stream().map(Item::box).reduce(Box::with).orElse(words);
+        Box picture = items.stream().map(SceneItem::box).reduce(Box::with).orElse(words);
         items.add(legend.moved(picture.back() - words.back(), picture.bottom() - 2 * size - words.top()));
-        return Sheets.around(
+        return PictureSheet.around(
                 section.stack().title() + ", front",
                 "Front view of " + Drafting.spelled(section.stack(), run) + " of run, "
                         + Lamps.words(lighting, Drafting.printer(section.stack())),
@@ -86,17 +86,17 @@ public final class ElevationDrawing {
                 2 * size);
     }
 
-    private List<Item> front() {
-        List<Item> items = new ArrayList<>();
-        List<Item> faces = new ArrayList<>();
+    private List<SceneItem> front() {
+        List<SceneItem> items = new ArrayList<>();
+        List<SceneItem> faces = new ArrayList<>();
         for (int i = 0; i < strips.size(); i++) {
             Strip strip = strips.get(i);
             boolean runsOn = i + 1 < strips.size() && alike(strip, strips.get(i + 1));
             List<Segment> ring = ring(List.of(runsOn ? lapped(strip) : strip));
-            faces.add(new Area(Optional.empty(), Optional.empty(), ring, new Grey(0.12 + 0.86 * strip.tone())));
+            faces.add(new Area(Optional.empty(), Optional.empty(), ring, new Gray(0.12 + 0.86 * strip.tone())));
         }
         items.add(new Group("faces", faces));
-        List<Item> bands = new ArrayList<>();
+        List<SceneItem> bands = new ArrayList<>();
         for (List<Strip> band : bands()) {
             Pattern pattern = band.get(0).lit() == Lit.CAST ? CAST : SHADE;
             bands.add(new Hatch(ring(band), pattern, Point.ORIGIN));
@@ -166,9 +166,9 @@ public final class ElevationDrawing {
     }
 
     /** Silhouettes of both ends, and a line along the run wherever a member ends. */
-    private List<Item> edges() {
+    private List<SceneItem> edges() {
         List<Segment> silhouettes = new ArrayList<>();
-        List<Item> arrises = new ArrayList<>();
+        List<SceneItem> arrises = new ArrayList<>();
         for (int i = 0; i < strips.size(); i++) {
             Strip strip = strips.get(i);
             silhouettes.add(new Line(left(strip.low()), left(strip.high())));
@@ -183,13 +183,13 @@ public final class ElevationDrawing {
         }
         Point top = strips.get(strips.size() - 1).high();
         arrises.add(new Path(List.of(new Line(left(top), right(top))), false, LineStyle.OUTLINE));
-        List<Item> edges = new ArrayList<>(arrises);
+        List<SceneItem> edges = new ArrayList<>(arrises);
         edges.add(new Path(silhouettes, false, LineStyle.OUTLINE));
         return edges;
     }
 
     /** The pieces' names on the left, where each shows. */
-    private List<Item> names() {
+    private List<SceneItem> names() {
         List<Spread.Wish> wishes = new ArrayList<>();
         for (int body : new TreeSet<>(strips.stream()
                 .map(strip -> section.members().get(strip.member()).body())
@@ -207,7 +207,7 @@ public final class ElevationDrawing {
     }
 
     /** The shadows that show from the front, on the right, with their sizes. */
-    private List<Item> shadowNames() {
+    private List<SceneItem> shadowNames() {
         List<Spread.Wish> wishes = new ArrayList<>();
         for (Shadow shadow : lighting.shadows()) {
             List<Strip> own = strips.stream()
@@ -237,7 +237,7 @@ public final class ElevationDrawing {
                 + shadow.caster().map(caster -> ", by " + section.name(caster)).orElse("");
     }
 
-    private List<Item> legend() {
+    private List<SceneItem> legend() {
         if (strips.isEmpty()) {
             return new Legend(measure, size)
                     .title(section.stack().title())
@@ -254,12 +254,12 @@ public final class ElevationDrawing {
                 .items();
     }
 
-    private List<Item> swatch(Point at, Pattern pattern) {
+    private List<SceneItem> swatch(Point at, Pattern pattern) {
         Box box = new Box(at.x(), at.y(), at.x() + 3 * size, at.y() + size);
         List<Segment> ring =
                 Outline.rectangle(box).strokes().stream().map(Stroke::segment).toList();
         return List.of(
-                new Area(Optional.empty(), Optional.empty(), ring, new Grey(0.45)),
+                new Area(Optional.empty(), Optional.empty(), ring, new Gray(0.45)),
                 new Hatch(ring, pattern, at),
                 new Path(ring, true, LineStyle.ARRIS));
     }

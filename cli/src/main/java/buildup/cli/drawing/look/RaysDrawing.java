@@ -1,18 +1,18 @@
 package buildup.cli.drawing.look;
 
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.View;
-import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.draft.PictureView;
+import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
-import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.look.light.Band;
 import buildup.engine.look.light.Lighting;
@@ -42,7 +42,7 @@ public final class RaysDrawing {
     private final Lighting lighting;
     private final List<Sighting> sights;
     private final TextMeasure measure;
-    private final View view;
+    private final PictureView view;
     private final Box frame;
     private final double size;
 
@@ -51,7 +51,7 @@ public final class RaysDrawing {
         this.lighting = lighting;
         this.sights = sights;
         this.measure = measure;
-        this.view = View.of(section);
+        this.view = PictureView.of(section);
         Box window = view.window();
         double room = Math.max(1, Math.min(ROOM, section.totals().height() / 3));
         this.frame = new Box(window.back(), window.bottom(), window.face() + room, window.top());
@@ -63,28 +63,28 @@ public final class RaysDrawing {
     }
 
     private Scene scene() {
-        Wood wood = Wood.of(section, view);
-        List<Item> items = new ArrayList<>();
+        WoodDrawing wood = WoodDrawing.of(section, view);
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Group("pieces", wood.areas()));
         items.add(new Group("edges", thin(wood.edges())));
-        List<Item> walk = walk();
+        List<SceneItem> walk = walk();
         if (!walk.isEmpty()) {
             items.add(new Group("light", walk));
         }
-        List<Item> rays = rays();
+        List<SceneItem> rays = rays();
         if (!rays.isEmpty()) {
             items.add(new Group("rays", rays));
         }
-        List<Item> sightLines = sightLines();
+        List<SceneItem> sightLines = sightLines();
         if (!sightLines.isEmpty()) {
             items.add(new Group("sight", sightLines));
         }
-        Box picture = Box.around(items.stream().map(Item::box).toList());
+        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
         Group legend = new Group("legend", legend());
         items.add(legend.moved(
                 picture.back() - legend.box().back(),
                 picture.bottom() - size - legend.box().top()));
-        return Sheets.around(
+        return PictureSheet.around(
                 section.stack().title() + ", light and sight",
                 "Section with rays of light and sight lines. "
                         + Lamps.words(lighting, Drafting.printer(section.stack())),
@@ -93,16 +93,16 @@ public final class RaysDrawing {
     }
 
     /** What does not face the room is only hinted at here. */
-    private static List<Item> thin(List<Item> edges) {
+    private static List<SceneItem> thin(List<SceneItem> edges) {
         return edges.stream()
                 .map(item -> item instanceof Path path && path.style() != LineStyle.BREAK
-                        ? (Item) new Path(path.segments(), path.closed(), LineStyle.EXTENSION)
+                        ? (SceneItem) new Path(path.segments(), path.closed(), LineStyle.EXTENSION)
                         : item)
                 .toList();
     }
 
-    private List<Item> walk() {
-        List<Item> walk = new ArrayList<>();
+    private List<SceneItem> walk() {
+        List<SceneItem> walk = new ArrayList<>();
         for (Band band : lighting.bands()) {
             LineStyle style = switch (band.lit()) {
                 case LIT -> LineStyle.LIT;
@@ -115,8 +115,8 @@ public final class RaysDrawing {
     }
 
     /** Through each casting arris to the edge of its shadow, from as far off as the picture reaches. */
-    private List<Item> rays() {
-        List<Item> rays = new ArrayList<>();
+    private List<SceneItem> rays() {
+        List<SceneItem> rays = new ArrayList<>();
         for (Shadow shadow : lighting.shadows()) {
             if (shadow.arris().isPresent() && shadow.edge().isPresent()) {
                 Point edge = shadow.edge().get();
@@ -133,8 +133,8 @@ public final class RaysDrawing {
     }
 
     /** To every place on the room side where a member goes out of sight behind another. */
-    private List<Item> sightLines() {
-        List<Item> items = new ArrayList<>();
+    private List<SceneItem> sightLines() {
+        List<SceneItem> items = new ArrayList<>();
         List<Spread.Wish> wishes = new ArrayList<>();
         for (Sighting sighting : sights) {
             Point eye = new Point(sighting.eye().distance(), sighting.eye().height());
@@ -171,13 +171,13 @@ public final class RaysDrawing {
     }
 
     /** A name where the first line leaves the picture upward. */
-    private List<Item> over(String eye, List<Point> ends) {
+    private List<SceneItem> over(String eye, List<Point> ends) {
         return ends.stream()
                 .filter(end -> end.y() > frame.top() - Tolerance.TOUCHING && end.x() < frame.face())
                 .max(Comparator.comparingDouble(Point::x))
                 .map(end -> Label.of(
                         measure, eye, new Point(end.x() + size / 2, end.y() + size / 2), size, Label.Anchor.START))
-                .map(label -> List.<Item>of(label))
+                .map(label -> List.<SceneItem>of(label))
                 .orElse(List.of());
     }
 
@@ -202,7 +202,7 @@ public final class RaysDrawing {
         return points;
     }
 
-    private List<Item> legend() {
+    private List<SceneItem> legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
                 .text("Section with light and sight, full size.")
@@ -215,7 +215,7 @@ public final class RaysDrawing {
                 .items();
     }
 
-    private List<Item> sample(Point at, LineStyle style) {
+    private List<SceneItem> sample(Point at, LineStyle style) {
         double y = at.y() + size / 2;
         return List.of(new Path(
                 List.of(new Line(new Point(at.x(), y), new Point(at.x() + 3 * size, y))), false, style));

@@ -1,15 +1,15 @@
 package buildup.cli.drawing.mill;
 
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.sheet.FullSize;
 import buildup.cli.drawing.sheet.Legend;
-import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.mill.milling.Knife;
 import buildup.engine.mill.milling.Milled;
@@ -49,12 +49,12 @@ public final class KnifeDrawing {
 
     private Scene scene() {
         List<Segment> ring = ring();
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Group(
                 "knife",
-                Wood.Look.TRIM.fill(
+                WoodDrawing.Look.TRIM.fill(
                         Optional.of("steel"), Optional.of("knife for " + profile.name()), ring, Point.ORIGIN)));
-        items.add(new Group("edge", List.of(Wood.Look.TRIM.edge(ring, true))));
+        items.add(new Group("edge", List.of(WoodDrawing.Look.TRIM.edge(ring, true))));
         double deep = -knife.depth();
         items.add(new Group(
                 "depth",
@@ -64,7 +64,7 @@ public final class KnifeDrawing {
                                 new Line(new Point(left(), deep), new Point(left() + knife.width(), deep))),
                         false,
                         LineStyle.PLANE))));
-        Box picture = Box.around(items.stream().map(Item::box).toList());
+        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
         Group check = new Group("check", FullSize.INCHES.level(measure, Point.ORIGIN));
         items.add(check.moved(
                 picture.back() - check.box().back(),
@@ -73,7 +73,7 @@ public final class KnifeDrawing {
         Group legend = new Group("legend", legend());
         items.add(legend.moved(
                 picture.back() - legend.box().back(), low - size - legend.box().top()));
-        return Sheets.around(
+        return PictureSheet.around(
                 profile.name() + ", knife",
                 "Template of the ground knife, full size. " + Milled.CAUTION,
                 items,
@@ -108,7 +108,7 @@ public final class KnifeDrawing {
         return ring;
     }
 
-    private List<Item> legend() {
+    private List<SceneItem> legend() {
         return new Legend(measure, size)
                 .title(profile.name())
                 .text("Knife template, full size, seen on the flat of the steel, the bottom of the stick to the left;"

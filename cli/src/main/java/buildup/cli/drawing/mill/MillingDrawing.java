@@ -2,18 +2,18 @@ package buildup.cli.drawing.mill;
 
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Scale;
-import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Caption;
 import buildup.cli.drawing.sheet.Legend;
-import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
 import buildup.engine.mill.milling.Milled;
@@ -28,7 +28,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.region.Carving;
-import buildup.profiles.travel.Reach;
+import buildup.profiles.travel.Access;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -67,17 +67,18 @@ public final class MillingDrawing {
 
     private Scene scene() {
         List<Segment> wood = ring(milled.stick().outline());
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Group(
                 "blank", List.of(new Path(ring(Outline.rectangle(milled.stick().box())), true, LineStyle.STANDING))));
         items.add(new Group(
-                "wood", Wood.Look.TRIM.fill(Optional.of("stick"), Optional.of(profile.name()), wood, Point.ORIGIN)));
-        List<Item> left = left();
+                "wood",
+                WoodDrawing.Look.TRIM.fill(Optional.of("stick"), Optional.of(profile.name()), wood, Point.ORIGIN)));
+        List<SceneItem> left = left();
         if (!left.isEmpty()) {
             items.add(new Group("left", left));
         }
-        items.add(new Group("edges", List.of(Wood.Look.TRIM.edge(wood, true))));
-        List<Item> marks = new ArrayList<>();
+        items.add(new Group("edges", List.of(WoodDrawing.Look.TRIM.edge(wood, true))));
+        List<SceneItem> marks = new ArrayList<>();
         milled.passes()
                 .ifPresent(passes -> passes.unmade()
                         .forEach(unmade ->
@@ -88,20 +89,20 @@ public final class MillingDrawing {
         if (!marks.isEmpty()) {
             items.add(new Group("marks", marks));
         }
-        Box picture = Box.around(items.stream().map(Item::box).toList());
+        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
         Group legend = new Group("legend", legend());
         items.add(legend.moved(
                 picture.back() - legend.box().back(),
                 picture.bottom() - 2 * size - legend.box().top()));
-        return Sheets.around(
+        return PictureSheet.around(
                 profile.name() + ", how it is milled",
                 "The stick in its blank with the passes that make it. " + Milled.CAUTION,
                 items,
                 2 * size);
     }
 
-    private List<Item> left() {
-        List<Item> items = new ArrayList<>();
+    private List<SceneItem> left() {
+        List<SceneItem> items = new ArrayList<>();
         for (Carving.Left left : milled.passes().map(Passes::left).orElse(List.of())) {
             List<Segment> ring = Scale.of(left.ring(), scale);
             items.add(new Area(Optional.empty(), Optional.of("left"), ring, Tone.NAILER));
@@ -112,8 +113,8 @@ public final class MillingDrawing {
     }
 
     /** The middle line of each cutter, from its point out past the blank, with its number at the end. */
-    private List<Item> passes(Passes passes) {
-        List<Item> items = new ArrayList<>();
+    private List<SceneItem> passes(Passes passes) {
+        List<SceneItem> items = new ArrayList<>();
         for (Side side : Side.SQUARE) {
             List<Integer> here = new ArrayList<>();
             for (int i = 0; i < passes.inOrder().size(); i++) {
@@ -133,7 +134,7 @@ public final class MillingDrawing {
         return items;
     }
 
-    private List<Item> pass(int number, Pass pass, double place) {
+    private List<SceneItem> pass(int number, Pass pass, double place) {
         Box box = milled.stick().box();
         Point out = Point.towards(Math.toRadians(pass.side().degrees()));
         double reach = pass.side().equals(Side.FRONT) || pass.side().equals(Side.BACK) ? box.width() : box.height();
@@ -150,7 +151,7 @@ public final class MillingDrawing {
         Point knee = at(level, surface + (far ? AWAY / 3 : -AWAY / 3), along);
         Point to = at(level, end, place);
         Point ring = to.plus(out.times(Drafting.SMALL_RING));
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Path(List.of(new Line(from, knee), new Line(knee, to)), false, LineStyle.CASING));
         items.add(new Path(List.of(new Line(from, knee), new Line(knee, to)), false, LineStyle.LEADER));
         items.addAll(Caption.ringed(measure, Integer.toString(number + 1), ring, false));
@@ -159,7 +160,7 @@ public final class MillingDrawing {
 
     /** Halfway along what a pass makes: where a blade parts wood off, or the middle of the bit runs beside the stick. */
     private Point middle(Pass pass) {
-        Reach.Stretch made = pass.makes().get(0);
+        Access.Stretch made = pass.makes().get(0);
         return milled.stick().outline().strokes().get(made.stroke()).segment().at((made.from() + made.to()) / 2);
     }
 
@@ -167,7 +168,7 @@ public final class MillingDrawing {
         return level ? new Point(along, deep) : new Point(deep, along);
     }
 
-    private List<Item> legend() {
+    private List<SceneItem> legend() {
         String drawn = scale > 1 ? Math.round(scale) + " times full size." : "Full size.";
         Legend legend = new Legend(measure, size)
                 .title(profile.name())
@@ -206,7 +207,7 @@ public final class MillingDrawing {
         return legend.text(Milled.CAUTION).items();
     }
 
-    private List<Item> sample(Point at, LineStyle style) {
+    private List<SceneItem> sample(Point at, LineStyle style) {
         double y = at.y() + size / 2;
         return List.of(new Path(
                 List.of(new Line(new Point(at.x(), y), new Point(at.x() + 3 * size, y))), false, style));

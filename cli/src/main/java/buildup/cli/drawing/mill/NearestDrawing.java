@@ -4,18 +4,18 @@ import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Scale;
 import buildup.cli.drawing.label.Caption;
 import buildup.cli.drawing.sheet.Legend;
-import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
-import buildup.engine.mill.nearest.Neighbour;
-import buildup.engine.mill.nearest.Neighbours;
-import buildup.engine.mill.nearest.Wording;
+import buildup.engine.mill.nearest.NearestWords;
+import buildup.engine.mill.nearest.Neighbor;
+import buildup.engine.mill.nearest.Neighbors;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
@@ -43,37 +43,37 @@ public final class NearestDrawing {
      * @param name of the outline that is wanted
      * @param one of the neighbours, the one to be drawn
      */
-    public static Scene of(String name, Neighbours nearest, Neighbour one, TextMeasure measure) {
+    public static Scene of(String name, Neighbors nearest, Neighbor one, TextMeasure measure) {
         Box box = nearest.wanted().box().with(one.outline().box());
         double times = Math.max(1, Math.min(LARGEST, Math.floor(SHOWN / Math.max(box.width(), box.height()))));
         List<Segment> wanted = segments(nearest.wanted(), times);
         List<Segment> laid = segments(one.outline(), times);
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Area(Optional.of("wanted"), Optional.of(name), wanted, Tone.TRIM));
         items.add(new Path(wanted, true, LineStyle.OUTLINE));
         items.add(new Group("nearest", List.of(new Path(laid, true, LineStyle.OTHER))));
         items.add(new Path(Caption.circle(one.gapAt().times(times), RING), true, LineStyle.LEADER));
         Group legend = new Group("legend", legend(name, nearest, one, times, measure));
-        Box picture = Box.around(items.stream().map(Item::box).toList());
+        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
         items.add(legend.moved(
                 picture.back() - legend.box().back(),
                 picture.bottom() - 2 * Drafting.TEXT - legend.box().top()));
-        return Sheets.around(
-                name + ", nearest", FigurePrinter.INCHES.print(Wording.answer(nearest)), items, 3 * Drafting.TEXT);
+        return PictureSheet.around(
+                name + ", nearest", FigurePrinter.INCHES.print(NearestWords.answer(nearest)), items, 3 * Drafting.TEXT);
     }
 
     private static List<Segment> segments(Outline outline, double times) {
         return Scale.of(outline.strokes().stream().map(Stroke::segment).toList(), times);
     }
 
-    private static List<Item> legend(
-            String name, Neighbours nearest, Neighbour one, double times, TextMeasure measure) {
+    private static List<SceneItem> legend(
+            String name, Neighbors nearest, Neighbor one, double times, TextMeasure measure) {
         return new Legend(measure, Drafting.TEXT)
                 .title(name)
-                .text(FigurePrinter.INCHES.print(Wording.answer(nearest)))
+                .text(FigurePrinter.INCHES.print(NearestWords.answer(nearest)))
                 .sample("wanted", at -> sample(at, LineStyle.OUTLINE))
                 .sample(
-                        one.profile().name() + ", " + FigurePrinter.INCHES.print(Wording.laid(one.pose())),
+                        one.profile().name() + ", " + FigurePrinter.INCHES.print(NearestWords.laid(one.pose())),
                         at -> sample(at, LineStyle.OTHER))
                 .sample(
                         "largest gap, " + Drafting.decimals(one.gap()) + " in",
@@ -85,7 +85,7 @@ public final class NearestDrawing {
                 .items();
     }
 
-    private static List<Item> sample(Point at, LineStyle style) {
+    private static List<SceneItem> sample(Point at, LineStyle style) {
         double up = 0.4 * Drafting.TEXT;
         return List.of(new Path(
                 List.of(new Line(at.plus(new Point(0, up)), at.plus(new Point(3 * Drafting.TEXT, up)))), false, style));

@@ -1,16 +1,16 @@
 package buildup.cli.drawing.mill;
 
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.Run;
 import buildup.cli.drawing.draft.Words;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
 import buildup.engine.mill.quote.Quoted;
@@ -39,13 +39,13 @@ record QuoteProfile(int number, Quoted quoted, TextMeasure measure, FigurePrinte
         Outline outline = lying();
         Box box = outline.box();
         List<Segment> ring = outline.strokes().stream().map(Stroke::segment).toList();
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Area(Optional.empty(), Optional.of(quoted.item().name()), ring, Tone.TRIM));
         items.add(new Hatch(ring, HATCH, Point.ORIGIN));
         items.add(new Path(ring, true, LineStyle.OUTLINE));
-        items.addAll(dimension(Run.LEVEL, box.back(), box.face(), box.bottom() - AWAY, box.bottom()));
-        items.addAll(dimension(Run.UPRIGHT, box.bottom(), box.top(), box.face() + AWAY, box.face()));
-        double y = Box.around(items.stream().map(Item::box).toList()).bottom() - Drafting.AIR;
+        items.addAll(dimension(DimensionAxis.LEVEL, box.back(), box.face(), box.bottom() - AWAY, box.bottom()));
+        items.addAll(dimension(DimensionAxis.UPRIGHT, box.bottom(), box.top(), box.face() + AWAY, box.face()));
+        double y = Box.around(items.stream().map(SceneItem::box).toList()).bottom() - Drafting.AIR;
         double wide = Math.max(box.width() + AWAY, 2.4);
         for (String text :
                 List.of(quoted.item().name(), quoted.item().wood().name() + ", " + printer.print(quantity()))) {
@@ -68,7 +68,7 @@ record QuoteProfile(int number, Quoted quoted, TextMeasure measure, FigurePrinte
         return laid.moved(Motion.shift(-laid.box().back(), -laid.box().bottom()));
     }
 
-    private List<Item> dimension(Run run, double from, double to, double level, double edge) {
+    private List<SceneItem> dimension(DimensionAxis run, double from, double to, double level, double edge) {
         String text = printer.bare(Figure.length(to - from));
         double half = measure.width(text, Drafting.FIGURES) / 2 + Drafting.AIR;
         double middle = (from + to) / 2;
@@ -94,6 +94,11 @@ record QuoteProfile(int number, Quoted quoted, TextMeasure measure, FigurePrinte
                 new Path(extensions, false, LineStyle.EXTENSION),
                 new Path(lines, false, LineStyle.DIMENSION),
                 new Path(ticks, false, LineStyle.TICK),
-                Label.centred(measure, text, run.point(middle, level + aside), Drafting.FIGURES, run == Run.UPRIGHT));
+                Label.centred(
+                        measure,
+                        text,
+                        run.point(middle, level + aside),
+                        Drafting.FIGURES,
+                        run == DimensionAxis.UPRIGHT));
     }
 }

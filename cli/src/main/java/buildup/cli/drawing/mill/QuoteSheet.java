@@ -5,16 +5,16 @@ import buildup.cli.drawing.draft.Words;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.DrawingNotices;
 import buildup.cli.drawing.sheet.FullSize;
-import buildup.cli.drawing.sheet.Page;
 import buildup.cli.drawing.sheet.Pages;
+import buildup.cli.drawing.sheet.PaperSize;
 import buildup.cli.drawing.sheet.SheetTable;
 import buildup.cli.report.QuoteTelling;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Table;
 import buildup.cli.tell.SheetTables;
@@ -51,7 +51,7 @@ public final class QuoteSheet {
     private final TextMeasure measure;
     private final double width;
     private final FigurePrinter printer;
-    private final List<Item> items = new ArrayList<>();
+    private final List<SceneItem> items = new ArrayList<>();
     private double y;
 
     private QuoteSheet(Quote quote, TextMeasure measure, double width) {
@@ -68,14 +68,14 @@ public final class QuoteSheet {
      * @param notices told when there is no such page or the sheet takes a larger one
      */
     public static Optional<Scene> of(Quote quote, TextMeasure measure, Optional<String> page, Notices notices) {
-        Optional<Page> wanted = page.flatMap(Pages::named);
+        Optional<PaperSize> wanted = page.flatMap(Pages::named);
         if (page.isPresent() && wanted.isEmpty()) {
             notices.add(DrawingNotices.UNKNOWN_PAGE
                     .with("name", page.get())
                     .cure(Suggestion.phrase(page.get(), Pages.names())));
             return Optional.empty();
         }
-        List<Page> pages = wanted.map(List::of).orElse(Pages.usual());
+        List<PaperSize> pages = wanted.map(List::of).orElse(Pages.usual());
         Optional<Scene> scene = smallest(quote, measure, pages);
         if (scene.isEmpty()) {
             Optional<Scene> larger = smallest(quote, measure, Pages.like(pages.get(0)));
@@ -85,14 +85,14 @@ public final class QuoteSheet {
         return scene;
     }
 
-    private static Optional<Scene> smallest(Quote quote, TextMeasure measure, List<Page> pages) {
+    private static Optional<Scene> smallest(Quote quote, TextMeasure measure, List<PaperSize> pages) {
         return pages.stream()
                 .flatMap(page -> Stream.of(page, page.turned()))
                 .flatMap(page -> new QuoteSheet(quote, measure, page.width() - 2 * MARGIN).on(page).stream())
                 .findFirst();
     }
 
-    private Optional<Scene> on(Page page) {
+    private Optional<Scene> on(PaperSize page) {
         List<Block> profiles = IntStream.range(0, quote.items().size())
                 .mapToObj(i -> Block.of(new QuoteProfile(i + 1, quote.items().get(i), measure, printer).group()))
                 .toList();

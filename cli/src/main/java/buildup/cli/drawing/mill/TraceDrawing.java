@@ -2,11 +2,11 @@ package buildup.cli.drawing.mill;
 
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.label.Caption;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
@@ -73,7 +73,7 @@ public final class TraceDrawing {
                 .filter(by -> traced.largest() * scale * by <= WHISKER)
                 .findFirst()
                 .orElse(1);
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Path(outline(), true, LineStyle.NAILER));
         items.add(new Path(whiskers(times), false, LineStyle.EXTENSION));
         Point far = placed(traced.farthest());
@@ -116,7 +116,7 @@ public final class TraceDrawing {
         return lines;
     }
 
-    private List<Item> figures(String name, int times, double width, double height) {
+    private List<SceneItem> figures(String name, int times, double width, double height) {
         Box box = traced.outline().box();
         List<String> lines = List.of(
                 String.format(
@@ -136,7 +136,7 @@ public final class TraceDrawing {
                         "%d members from %d points",
                         traced.members().size(),
                         traced.points().size()));
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         items.add(Label.of(measure, name, new Point(width / 2, height - MARGIN), Drafting.TITLE, Label.Anchor.MIDDLE));
         for (int i = 0; i < lines.size(); i++) {
             items.add(Label.of(

@@ -1,9 +1,9 @@
 package buildup.cli.drawing.room;
 
 import buildup.cli.scene.Area;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
@@ -48,7 +48,7 @@ final class CutPiece {
         return ring;
     }
 
-    static List<Item> items(Optional<String> title, List<Segment> ring) {
+    static List<SceneItem> items(Optional<String> title, List<Segment> ring) {
         return List.of(new Area(Optional.empty(), title, ring, Tone.TRIM), new Path(ring, true, LineStyle.ARRIS));
     }
 }

@@ -3,18 +3,18 @@ package buildup.cli.drawing.room;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Words;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.End;
-import buildup.engine.room.sticks.Fine;
-import buildup.engine.room.sticks.Piece;
+import buildup.engine.room.sticks.LengthSteps;
 import buildup.engine.room.sticks.Stick;
+import buildup.engine.room.sticks.StickPiece;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.shared.figure.Figure;
@@ -48,19 +48,19 @@ final class PieceCards {
     }
 
     /** The labels in rows from there down, in the order of the courses. */
-    List<Item> items(double top) {
-        List<Piece> cut = Stream.concat(
+    List<SceneItem> items(double top) {
+        List<StickPiece> cut = Stream.concat(
                         list.sticks().stream()
                                 .flatMap(stick -> stick.strips().stream())
                                 .flatMap(strip -> strip.pieces().stream())
-                                .map(Stick.Lie::piece),
+                                .map(Stick.LaidPiece::piece),
                         list.without().stream())
-                .sorted(Comparator.comparing(Piece::id))
+                .sorted(Comparator.comparing(StickPiece::id))
                 .toList();
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         int number = 0;
-        for (Piece wanted : list.pieces()) {
-            for (Piece piece : cut) {
+        for (StickPiece wanted : list.pieces()) {
+            for (StickPiece piece : cut) {
                 boolean part = piece.id().equals(wanted.id())
                         || (piece.id().startsWith(wanted.id())
                                 && !Character.isDigit(
@@ -78,14 +78,14 @@ final class PieceCards {
         return items;
     }
 
-    private List<Item> card(Piece piece, Box box) {
-        List<Item> items = new ArrayList<>();
+    private List<SceneItem> card(StickPiece piece, Box box) {
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Path(CutPiece.ring(box), true, LineStyle.EXTENSION));
         double left = box.back() + PAD;
         double right = box.face() - PAD;
         double y = box.top() - PAD - ID * Label.CAPITALS;
         items.add(Label.of(measure, piece.id(), new Point(left, y), ID, Label.Anchor.START));
-        String length = Drafting.size(job.section().stack(), Fine.inches(piece.length()));
+        String length = Drafting.size(job.section().stack(), LengthSteps.inches(piece.length()));
         items.add(Label.of(measure, length, new Point(right, y), ID, Label.Anchor.END));
         y -= 0.17;
         String where = piece.course() + ", " + piece.stretch() + (piece.part().isEmpty() ? "" : ", " + piece.part());
@@ -107,7 +107,7 @@ final class PieceCards {
     }
 
     /** The cut at its true angle in plan; a scarf goes through the thickness. */
-    private double slant(Piece piece, End end) {
+    private double slant(StickPiece piece, End end) {
         double deep = job.courses().stream()
                 .filter(course -> course.body() == piece.body())
                 .mapToDouble(course -> course.face() - course.back())
@@ -121,7 +121,7 @@ final class PieceCards {
         return SHAPE * end.slant() / (end.bevel() > 0 && end.miter() == 0 && deep < thick ? thick : deep);
     }
 
-    private void cut(List<Item> items, End end, Point at, Label.Anchor anchor) {
+    private void cut(List<SceneItem> items, End end, Point at, Label.Anchor anchor) {
         items.add(Label.of(measure, end.joint().word(), at, SMALL, anchor));
         boolean square = end.miter() < 0.05 && end.bevel() < 0.05;
         String angles = square ? "square" : "M " + degrees(end.miter()) + "  B " + degrees(end.bevel());

@@ -5,9 +5,9 @@ import buildup.cli.drawing.label.Caption;
 import buildup.cli.drawing.label.PlanPlaces.Place;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Ending;
@@ -65,7 +65,7 @@ final class PlanDetail {
     Group group(String id) {
         Box window = window();
         PlanShape shape = new PlanShape(job, onto(), window);
-        List<Item> items = new ArrayList<>(shape.walls(place.run(), WALL * reach));
+        List<SceneItem> items = new ArrayList<>(shape.walls(place.run(), WALL * reach));
         place.ending().ifPresent(ending -> items.addAll(against(ending, shape)));
         items.addAll(shape.courses(place.run(), true));
         items.addAll(names(window));
@@ -98,9 +98,9 @@ final class PlanDetail {
     }
 
     /** What the run ends against. */
-    private List<Item> against(Ending ending, PlanShape shape) {
+    private List<SceneItem> against(Ending ending, PlanShape shape) {
         double side = place.left() ? -1 : 1;
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         List<Segment> edges = new ArrayList<>();
         if (ending.kind() == Ending.Kind.DIE) {
             double angle = Math.toRadians(ending.corner());
@@ -128,7 +128,7 @@ final class PlanDetail {
     }
 
     /** Trim by its face, beside the side on which the stretch runs level. */
-    private List<Item> names(Box window) {
+    private List<SceneItem> names(Box window) {
         List<Spread.Wish> wishes = job.courses().stream()
                 .filter(Course::trim)
                 .sorted(Comparator.comparingDouble(Course::face).reversed())

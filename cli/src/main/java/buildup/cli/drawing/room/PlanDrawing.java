@@ -8,11 +8,11 @@ import buildup.cli.drawing.label.PlanPlaces;
 import buildup.cli.drawing.label.PlanPlaces.Place;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.Legend;
-import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Fit;
@@ -64,7 +64,7 @@ public final class PlanDrawing {
     }
 
     private Scene scene() {
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         Group legend = new Group("legend", legend());
         items.add(legend);
         double top = legend.box().bottom() - GAP;
@@ -85,7 +85,7 @@ public final class PlanDrawing {
             lowest = Math.min(lowest, top - block.height());
         }
         String title = job.section().stack().title();
-        return Sheets.around(
+        return PictureSheet.around(
                 title + ", plan",
                 "Plan of " + job.plan().runs().size()
                         + " runs from above, the room below the wall, with every piece at every corner.",
@@ -93,7 +93,7 @@ public final class PlanDrawing {
                 MARGIN);
     }
 
-    private List<Item> legend() {
+    private List<SceneItem> legend() {
         return new Legend(measure, Drafting.TEXT)
                 .title(job.section().stack().title())
                 .text("Plan from above: the wall hatched, the room on the other side of the pieces. Lengths are those"
@@ -123,7 +123,7 @@ public final class PlanDrawing {
         double scale = Math.min(1, Math.min(WIDEST / extent.width(), HIGHEST / extent.height()));
         UnaryOperator<Point> onto = p -> level.apply(p).times(scale);
         PlanShape shape = new PlanShape(job, onto, Scale.of(extent, scale).grown(1));
-        List<Item> items = new ArrayList<>(shape.walls(number, WALL / scale));
+        List<SceneItem> items = new ArrayList<>(shape.walls(number, WALL / scale));
         items.addAll(shape.courses(number, false));
         FreePlaces free = new FreePlaces(items);
         double aside = (WALL + 1.6 * Drafting.SMALL_RING) / scale;
@@ -139,7 +139,7 @@ public final class PlanDrawing {
                         (Integer i) -> -run.stretches().get(i).length()))
                 .forEach(i -> items.addAll(
                         words(run.stretches().get(i), job.frames().get(number).get(i), onto, scale, free)));
-        Box drawn = Box.around(items.stream().map(Item::box).toList());
+        Box drawn = Box.around(items.stream().map(SceneItem::box).toList());
         Point title = new Point(drawn.back(), drawn.top() + 2 * Drafting.TEXT);
         String text = run.name() + ", drawn 1 : " + Math.max(1, Math.round(1 / scale));
         items.add(Label.of(measure, text, title, 1.2 * Drafting.TEXT, Label.Anchor.START));
@@ -176,8 +176,9 @@ public final class PlanDrawing {
     }
 
     /** Name and length of a stretch, and names of its openings, behind its wall. */
-    private List<Item> words(Stretch stretch, Frame frame, UnaryOperator<Point> onto, double scale, FreePlaces free) {
-        List<Item> items = new ArrayList<>();
+    private List<SceneItem> words(
+            Stretch stretch, Frame frame, UnaryOperator<Point> onto, double scale, FreePlaces free) {
+        List<SceneItem> items = new ArrayList<>();
         double behind = -(WALL + 3.6 * Drafting.SMALL_RING) / scale;
         String name = stretch.name() + " " + Drafting.size(job.section().stack(), stretch.length());
         Point back = onto.apply(frame.at(stretch.length() / 2, behind));
@@ -230,7 +231,7 @@ public final class PlanDrawing {
     }
 
     /** Its number in a ring behind the wall, where the backs of two walls meet, or near by. */
-    private List<Item> ring(Place place, UnaryOperator<Point> onto, double aside, FreePlaces free) {
+    private List<SceneItem> ring(Place place, UnaryOperator<Point> onto, double aside, FreePlaces free) {
         double past = place.corner().map(WallCorner::slope).orElse(0.0);
         Point at = onto.apply(place.frame().at(-past * aside, -aside));
         Point along = way(place.frame(), onto, 1, 0);

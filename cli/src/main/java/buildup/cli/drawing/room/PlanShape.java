@@ -2,10 +2,10 @@ package buildup.cli.drawing.room;
 
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Frame;
@@ -34,8 +34,8 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
     private static final Pattern WALL = new Pattern(45, 0.06, false, 0.005, List.of());
 
     /** The courses of a run from above: the fill of all that is trim, then every outline. */
-    List<Item> courses(int run, boolean nailers) {
-        List<Item> items = new ArrayList<>();
+    List<SceneItem> courses(int run, boolean nailers) {
+        List<SceneItem> items = new ArrayList<>();
         List<Segment> edges = new ArrayList<>();
         List<Segment> hidden = new ArrayList<>();
         for (Fit fit : job.fits()) {
@@ -54,10 +54,10 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
     }
 
     /** The walls of a run, so thick in plan, behind its wall plane. */
-    List<Item> walls(int number, double thick) {
+    List<SceneItem> walls(int number, double thick) {
         Run run = job.plan().runs().get(number);
         List<Frame> frames = job.frames().get(number);
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         List<Segment> planes = new ArrayList<>();
         for (int i = 0; i < frames.size(); i++) {
             Stretch stretch = run.stretches().get(i);
@@ -79,7 +79,7 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
     }
 
     /** Wall from one place to another, its ends cut as those of a course behind the wall plane. */
-    private List<Item> wall(Frame frame, double from, double left, double to, double right, double thick) {
+    private List<SceneItem> wall(Frame frame, double from, double left, double to, double right, double thick) {
         return standing(Stream.of(
                         frame.at(from, 0),
                         frame.at(to, 0),
@@ -93,7 +93,7 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
         return List.of(onto.apply(frame.at(from, 0)), onto.apply(frame.at(to, 0)));
     }
 
-    private List<Item> jambs(Frame frame, Opening opening, double thick) {
+    private List<SceneItem> jambs(Frame frame, Opening opening, double thick) {
         List<Segment> jambs = new ArrayList<>();
         for (double at : List.of(opening.from(), opening.to())) {
             edges(List.of(onto.apply(frame.at(at, -thick)), onto.apply(frame.at(at, 0))), jambs);
@@ -102,7 +102,7 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
     }
 
     /** Something that stands there already. */
-    List<Item> standing(List<Point> outline) {
+    List<SceneItem> standing(List<Point> outline) {
         List<Point> clipped = clipped(outline);
         if (clipped.size() < 3) {
             return List.of();
@@ -112,7 +112,7 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
                 new Area(Optional.empty(), Optional.empty(), ring, Tone.STANDING), new Hatch(ring, WALL, Point.ORIGIN));
     }
 
-    Optional<Item> area(List<Point> outline, Tone tone) {
+    Optional<SceneItem> area(List<Point> outline, Tone tone) {
         List<Point> clipped = clipped(outline);
         return clipped.size() < 3
                 ? Optional.empty()
@@ -145,7 +145,7 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
         }
     }
 
-    static Optional<Item> path(List<Segment> lines, LineStyle style) {
+    static Optional<SceneItem> path(List<Segment> lines, LineStyle style) {
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Path(lines, false, style));
     }
 

@@ -2,22 +2,22 @@ package buildup.cli.drawing.room;
 
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.sheet.Legend;
-import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.End;
-import buildup.engine.room.sticks.Fine;
-import buildup.engine.room.sticks.Piece;
+import buildup.engine.room.sticks.LengthSteps;
 import buildup.engine.room.sticks.Stick;
+import buildup.engine.room.sticks.StickPiece;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -47,7 +47,7 @@ public final class SticksDrawing {
     private final Job job;
     private final TextMeasure measure;
     private final double scale;
-    private final List<Item> items = new ArrayList<>();
+    private final List<SceneItem> items = new ArrayList<>();
     private double y;
 
     private SticksDrawing(Job job, CutList list, TextMeasure measure) {
@@ -55,7 +55,7 @@ public final class SticksDrawing {
         this.job = job;
         this.measure = measure;
         int longest = list.sticks().stream().mapToInt(Stick::length).max().orElse(1);
-        this.scale = Math.min(WIDEST / Fine.inches(longest), 1);
+        this.scale = Math.min(WIDEST / LengthSteps.inches(longest), 1);
     }
 
     /** The sticks of a job. */
@@ -87,15 +87,15 @@ public final class SticksDrawing {
         }
         y -= GAP;
         items.addAll(new PieceCards(job, list, measure).items(y));
-        return Sheets.around(
+        return PictureSheet.around(
                 title + ", sticks",
                 list.sticks().size() + " sticks with the pieces that each is cut into, and a label for each piece.",
                 items,
                 MARGIN);
     }
 
-    private List<Item> stick(int number, Stick stick) {
-        List<Item> drawn = new ArrayList<>();
+    private List<SceneItem> stick(int number, Stick stick) {
+        List<SceneItem> drawn = new ArrayList<>();
         String from = stick.origin().word();
         y -= Drafting.TEXT + 0.06;
         String words = number + ":  " + stick.supply().name() + ", "
@@ -107,7 +107,9 @@ public final class SticksDrawing {
             double high = strip.ripped()
                     ? Math.max(
                             LEAST,
-                            RIPPED * Fine.inches(strip.width()) / stick.supply().width())
+                            RIPPED
+                                    * LengthSteps.inches(strip.width())
+                                    / stick.supply().width())
                     : HIGH;
             drawn.addAll(strip(stick, strip, new Box(0, y - high, length(stick.length()), y)));
             y -= high;
@@ -115,7 +117,7 @@ public final class SticksDrawing {
         if (stick.strips().get(0).ripped()) {
             double left = stick.supply().width()
                     - stick.strips().stream()
-                            .mapToDouble(strip -> Fine.inches(strip.width()))
+                            .mapToDouble(strip -> LengthSteps.inches(strip.width()))
                             .sum();
             double high = Math.max(0.07, RIPPED * left / stick.supply().width());
             drawn.addAll(waste(new Box(0, y - high, length(stick.length()), y)));
@@ -128,17 +130,17 @@ public final class SticksDrawing {
 
     private String stickLength(Stick stick) {
         LengthUnit unit = job.section().stack().lengths().bareUnit();
-        return new FigurePrinter(unit).print(Fine.stick(stick.length()));
+        return new FigurePrinter(unit).print(LengthSteps.stick(stick.length()));
     }
 
     private double length(int steps) {
-        return Fine.inches(steps) * scale;
+        return LengthSteps.inches(steps) * scale;
     }
 
-    private List<Item> strip(Stick stick, Stick.Strip strip, Box box) {
-        List<Item> drawn = new ArrayList<>();
+    private List<SceneItem> strip(Stick stick, Stick.Strip strip, Box box) {
+        List<SceneItem> drawn = new ArrayList<>();
         double at = 0;
-        for (Stick.Lie lie : strip.pieces()) {
+        for (Stick.LaidPiece lie : strip.pieces()) {
             Box own = new Box(length(lie.from()), box.bottom() + INSET, length(lie.to()), box.top() - INSET);
             drawn.addAll(gap(at, own.back(), box));
             List<Segment> ring = CutPiece.ring(
@@ -163,8 +165,8 @@ public final class SticksDrawing {
     }
 
     /** Left of the stick: how wide the strip is. */
-    private Optional<Item> ripped(Stick.Strip strip, Box box) {
-        String width = Drafting.size(job.section().stack(), Fine.inches(strip.width()));
+    private Optional<SceneItem> ripped(Stick.Strip strip, Box box) {
+        String width = Drafting.size(job.section().stack(), LengthSteps.inches(strip.width()));
         Point middle = new Point(-0.08 - measure.width(width, Drafting.TEXT) / 2, (box.bottom() + box.top()) / 2);
         return Optional.of(Label.centred(measure, width, middle, Drafting.TEXT, false));
     }
@@ -173,17 +175,17 @@ public final class SticksDrawing {
         return end.slant() * scale;
     }
 
-    private static String title(Piece piece) {
+    private static String title(StickPiece piece) {
         return piece.id() + ", " + piece.course() + ", " + piece.stretch();
     }
 
     /** Its label and its length, or as much of them as there is room for. */
-    private List<Item> name(Piece piece, Box box) {
+    private List<SceneItem> name(StickPiece piece, Box box) {
         double from = box.back() + Math.abs(slant(piece.left()));
         double to = box.face() - Math.abs(slant(piece.right()));
         double room = to - from;
         Point middle = new Point((from + to) / 2, (box.bottom() + box.top()) / 2);
-        String length = Drafting.size(job.section().stack(), Fine.inches(piece.length()));
+        String length = Drafting.size(job.section().stack(), LengthSteps.inches(piece.length()));
         for (String words : List.of(piece.id() + "   " + length, piece.id())) {
             if (measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < room) {
                 return List.of(Label.centred(measure, words, middle, Drafting.TEXT, false));
@@ -193,19 +195,19 @@ public final class SticksDrawing {
         return upright ? List.of(Label.centred(measure, piece.id(), middle, Drafting.TEXT, true)) : List.of();
     }
 
-    private List<Item> rest(Stick.Strip strip, Box box) {
-        String words = "offcut " + Drafting.size(job.section().stack(), Fine.inches(strip.rest()));
+    private List<SceneItem> rest(Stick.Strip strip, Box box) {
+        String words = "offcut " + Drafting.size(job.section().stack(), LengthSteps.inches(strip.rest()));
         boolean fits = measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < box.width();
         Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
         return fits ? List.of(Label.centred(measure, words, middle, Drafting.TEXT, false)) : List.of();
     }
 
     /** Wood between two pieces, before the first and behind the last. */
-    private static List<Item> gap(double from, double to, Box box) {
+    private static List<SceneItem> gap(double from, double to, Box box) {
         return to - from < 0.02 ? List.of() : waste(new Box(from, box.bottom(), to, box.top()));
     }
 
-    private static List<Item> waste(Box box) {
+    private static List<SceneItem> waste(Box box) {
         List<Segment> ring = CutPiece.ring(box);
         return List.of(
                 new Hatch(ring, WASTE, new Point(box.back(), box.bottom())), new Path(ring, true, LineStyle.EXTENSION));

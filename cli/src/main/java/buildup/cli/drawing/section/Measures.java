@@ -1,8 +1,8 @@
 package buildup.cli.drawing.section;
 
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.Run;
-import buildup.cli.drawing.draft.View;
+import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.label.Measure;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Member;
@@ -22,23 +22,23 @@ import java.util.Optional;
 /** What is dimensioned: each reveal, each step from piece to piece, the height of each piece that shows, the whole. */
 final class Measures {
     private final Section section;
-    private final View view;
+    private final PictureView view;
     private final FigurePrinter printer;
     private final List<Measure> measures = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    private Measures(Section section, View view, FigurePrinter printer) {
+    private Measures(Section section, PictureView view, FigurePrinter printer) {
         this.section = section;
         this.view = view;
         this.printer = printer;
     }
 
-    static Measures of(Section section, View view) {
+    static Measures of(Section section, PictureView view) {
         return of(section, view, Drafting.printer(section.stack()));
     }
 
     /** @param printer of the sizes */
-    static Measures of(Section section, View view, FigurePrinter printer) {
+    static Measures of(Section section, PictureView view, FigurePrinter printer) {
         Measures measures = new Measures(section, view, printer);
         section.reveals().forEach(measures::reveal);
         measures.steps();
@@ -67,7 +67,7 @@ final class Measures {
         }
     }
 
-    private void near(Run run, Point p, Point q, String words) {
+    private void near(DimensionAxis run, Point p, Point q, String words) {
         String between = size(Math.abs(run.along(p) - run.along(q)));
         add(new Measure(run, Measure.Where.NEAR, p, q, Optional.empty(), List.of(between), words));
     }
@@ -76,8 +76,8 @@ final class Measures {
         String words =
                 Section.letter(reveal.piece()) + " shows " + size(reveal.amount()) + " past " + letter(reveal.over());
         switch (reveal.along()) {
-            case LEVEL -> near(Run.LEVEL, reveal.at(), reveal.to(), words);
-            case UPRIGHT -> near(Run.UPRIGHT, reveal.at(), reveal.to(), words);
+            case LEVEL -> near(DimensionAxis.LEVEL, reveal.at(), reveal.to(), words);
+            case UPRIGHT -> near(DimensionAxis.UPRIGHT, reveal.at(), reveal.to(), words);
             case SLOPED -> {
                 if (reveal.amount() > Tolerance.TOUCHING) {
                     notes.add(words + ", sloped");
@@ -98,7 +98,7 @@ final class Measures {
             if (row.step().isPresent() && row.part() == before.part()) {
                 double step = row.step().getAsDouble();
                 near(
-                        Run.LEVEL,
+                        DimensionAxis.LEVEL,
                         outermost(before.body(), row.from()),
                         outermost(row.body(), row.from()),
                         letter(row.body()) + " stands " + size(Math.abs(step))
@@ -144,7 +144,7 @@ final class Measures {
             if (!whole && (body.trim() || (body.nailer() && showing.contains(i)))) {
                 String high = size(box.height());
                 add(new Measure(
-                        Run.UPRIGHT,
+                        DimensionAxis.UPRIGHT,
                         Measure.Where.LANE,
                         new Point(box.face(), box.bottom()),
                         new Point(box.face(), box.top()),
@@ -158,14 +158,18 @@ final class Measures {
     private void whole() {
         Box stack = view.stack();
         whole(
-                Run.LEVEL,
+                DimensionAxis.LEVEL,
                 new Point(0, stack.top()),
                 new Point(section.totals().projection(), stack.top()),
                 "projection");
-        whole(Run.UPRIGHT, new Point(stack.face(), stack.bottom()), new Point(stack.face(), stack.top()), "height");
+        whole(
+                DimensionAxis.UPRIGHT,
+                new Point(stack.face(), stack.bottom()),
+                new Point(stack.face(), stack.top()),
+                "height");
     }
 
-    private void whole(Run run, Point from, Point to, String what) {
+    private void whole(DimensionAxis run, Point from, Point to, String what) {
         String between = size(run.along(to) - run.along(from));
         String words = what + " " + between;
         add(new Measure(run, Measure.Where.OUTSIDE, from, to, Optional.empty(), List.of(words, between), words));

@@ -1,22 +1,22 @@
 package buildup.cli.drawing.section;
 
-import buildup.cli.drawing.draft.Run;
+import buildup.cli.drawing.draft.DimensionAxis;
+import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.Scale;
-import buildup.cli.drawing.draft.View;
-import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Clearances;
 import buildup.cli.drawing.label.Dimensioner;
 import buildup.cli.drawing.label.Measure;
 import buildup.cli.drawing.label.Tags;
-import buildup.cli.drawing.sheet.Sheets;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
+import buildup.cli.scene.ChordRing;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
-import buildup.cli.scene.Ring;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
 import buildup.engine.section.compose.ClosedVoid;
@@ -62,23 +62,23 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
     private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
 
     /** One set of letters and dimensions over the same wood. */
-    private record Lettering(List<Item> letters, List<Item> dimensions, List<Box> texts) {}
+    private record Lettering(List<SceneItem> letters, List<SceneItem> dimensions, List<Box> texts) {}
 
     /** The section of the whole stack. */
     public static ScreenDrawing of(Section section, TextMeasure measure) {
-        View whole = View.of(section);
+        PictureView whole = PictureView.of(section);
         double scale = Math.min(
                 1,
                 Math.min(WIDEST / whole.stack().width(), HIGHEST / whole.stack().height()));
-        View view = whole.scaled(scale);
-        Wood wood = Wood.of(section, view);
-        List<Ring> voids = voids(section, view);
+        PictureView view = whole.scaled(scale);
+        WoodDrawing wood = WoodDrawing.of(section, view);
+        List<ChordRing> voids = voids(section, view);
         Lettering inches = lettering(section, whole, view, wood, voids, measure, FigurePrinter.INCHES);
         Lettering metric = lettering(section, whole, view, wood, voids, measure, MILLIMETERS);
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         grid(view, scale).ifPresent(items::add);
-        List<Item> air = voids.stream()
-                .<Item>map(
+        List<SceneItem> air = voids.stream()
+                .<SceneItem>map(
                         ring -> new Area(Optional.empty(), Optional.of("void"), List.copyOf(ring.chords()), Tone.PAPER))
                 .toList();
         group("voids", air).ifPresent(items::add);
@@ -99,13 +99,13 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         return sheet(section, items, scale);
     }
 
-    private static Optional<Item> group(String id, List<Item> items) {
+    private static Optional<SceneItem> group(String id, List<SceneItem> items) {
         return items.isEmpty() ? Optional.empty() : Optional.of(new Group(id, items));
     }
 
-    private static ScreenDrawing sheet(Section section, List<Item> items, double scale) {
-        Box box = Box.around(items.stream().map(Item::box).toList());
-        Scene scene = Sheets.around(
+    private static ScreenDrawing sheet(Section section, List<SceneItem> items, double scale) {
+        Box box = Box.around(items.stream().map(SceneItem::box).toList());
+        Scene scene = PictureSheet.around(
                 section.stack().title() + ", section",
                 "Section of " + section.pieces().size()
                         + " pieces from the end of the run: the wall side on the left, the"
@@ -117,16 +117,16 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
 
     private static Lettering lettering(
             Section section,
-            View whole,
-            View view,
-            Wood wood,
-            List<Ring> voids,
+            PictureView whole,
+            PictureView view,
+            WoodDrawing wood,
+            List<ChordRing> voids,
             TextMeasure measure,
             FigurePrinter printer) {
         Clearances clearances = new Clearances(view);
         wood.breaks().forEach(clearances::addBreak);
         Map<String, Tags> tags = new LinkedHashMap<>();
-        for (View.Shown shown : view.shown()) {
+        for (PictureView.Shown shown : view.shown()) {
             if (shown.body().piece() && !shown.parts().isEmpty()) {
                 Tags own = new Tags(clearances, measure, view.window());
                 own.letter(Section.letter(shown.number()), shown.parts().get(0).chords());
@@ -137,7 +137,7 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         voids.forEach(ring -> words.word("void", ring));
         tags.put("void-words", words);
         // those that found no room in their piece go outside when all others have theirs
-        List<Item> letters = new ArrayList<>();
+        List<SceneItem> letters = new ArrayList<>();
         tags.forEach((id, own) -> group(id, own.items()).ifPresent(letters::add));
         Dimensioner dimensioner = new Dimensioner(view, clearances, measure);
         // the heights of single pieces stand in the tables: their lanes would take the width that letters need
@@ -149,10 +149,10 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
     }
 
     /** Those that lie on the picture whole. */
-    private static List<Ring> voids(Section section, View view) {
+    private static List<ChordRing> voids(Section section, PictureView view) {
         return section.voids().stream()
                 .map(ClosedVoid::ring)
-                .map(ring -> Ring.of(
+                .map(ring -> ChordRing.of(
                         Scale.of(ring.bounds().stream().map(Bound::segment).toList(), view.scale()), CHORD))
                 .filter(ring ->
                         ring.points().stream().allMatch(p -> view.window().holds(p, 0)))
@@ -160,14 +160,14 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
     }
 
     /** Whole inches from the plane x = 0 and from the datum, or as many inches as leave the paper light. */
-    private static Optional<Item> grid(View view, double scale) {
+    private static Optional<SceneItem> grid(PictureView view, double scale) {
         double step = GRIDS.stream()
                 .mapToDouble(inches -> inches * scale)
                 .filter(wide -> wide >= LEAST_GRID)
                 .findFirst()
                 .orElse(LEAST_GRID);
         List<Segment> lines = new ArrayList<>();
-        for (Run run : Run.values()) {
+        for (DimensionAxis run : DimensionAxis.values()) {
             Box window = view.window();
             long last = (long) Math.floor(run.other().most(window) / step);
             for (long k = (long) Math.ceil(run.other().least(window) / step); k <= last; k++) {
@@ -178,7 +178,7 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
     }
 
     /** x = 0, where no wall shows it. */
-    private static Optional<Item> plane(View view, List<Box> texts) {
+    private static Optional<SceneItem> plane(PictureView view, List<Box> texts) {
         Box window = view.window();
         if (window.back() > 0 || window.face() < 0) {
             return Optional.empty();

@@ -2,8 +2,8 @@ package buildup.cli.drawing.section;
 
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Grid;
-import buildup.cli.drawing.draft.View;
-import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.draft.PictureView;
+import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Clearances;
 import buildup.cli.drawing.label.Dimensioner;
 import buildup.cli.drawing.label.Tags;
@@ -11,18 +11,18 @@ import buildup.cli.drawing.sheet.Arrangement;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.DrawingNotices;
 import buildup.cli.drawing.sheet.FullSize;
-import buildup.cli.drawing.sheet.Page;
 import buildup.cli.drawing.sheet.Pages;
+import buildup.cli.drawing.sheet.PaperSize;
 import buildup.cli.drawing.sheet.PieceTable;
 import buildup.cli.drawing.sheet.TitleBlock;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
+import buildup.cli.scene.ChordRing;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
-import buildup.cli.scene.Ring;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
 import buildup.engine.section.compose.ClosedVoid;
@@ -47,13 +47,13 @@ public final class SectionDrawing {
 
     private final Section section;
     private final TextMeasure measure;
-    private final View view;
+    private final PictureView view;
     private final Clearances clearances;
 
     private SectionDrawing(Section section, TextMeasure measure) {
         this.section = section;
         this.measure = measure;
-        this.view = View.of(section);
+        this.view = PictureView.of(section);
         this.clearances = new Clearances(view);
     }
 
@@ -64,7 +64,7 @@ public final class SectionDrawing {
      * @param notices told when there is no such page or the drawing is larger
      */
     public static Optional<Scene> of(Section section, TextMeasure measure, Optional<String> page, Notices notices) {
-        Optional<Page> wanted = page.flatMap(Pages::named);
+        Optional<PaperSize> wanted = page.flatMap(Pages::named);
         if (page.isPresent() && wanted.isEmpty()) {
             notices.add(DrawingNotices.UNKNOWN_PAGE
                     .with("name", page.get())
@@ -74,9 +74,9 @@ public final class SectionDrawing {
         return new SectionDrawing(section, measure).scene(wanted, notices);
     }
 
-    private Optional<Scene> scene(Optional<Page> wanted, Notices notices) {
-        List<Page> pages = wanted.map(List::of).orElse(Pages.usual());
-        List<Page> family = Pages.like(pages.get(0));
+    private Optional<Scene> scene(Optional<PaperSize> wanted, Notices notices) {
+        List<PaperSize> pages = wanted.map(List::of).orElse(Pages.usual());
+        List<PaperSize> family = Pages.like(pages.get(0));
         Box window = view.window();
         if (Pages.holding(family, window.width(), window.height()).isEmpty()) {
             // far too large: laying it out would only take time
@@ -84,7 +84,7 @@ public final class SectionDrawing {
             return Optional.empty();
         }
         List<Arrangement> arrangements = arrangements();
-        Optional<Page> page = smallest(pages, arrangements);
+        Optional<PaperSize> page = smallest(pages, arrangements);
         if (page.isEmpty()) {
             Arrangement least = Arrangement.least(arrangements);
             notices.add(tooSmall(wanted, least.sheetWidth(), least.sheetHeight(), smallest(family, arrangements)));
@@ -113,13 +113,14 @@ public final class SectionDrawing {
         return section.stack().title();
     }
 
-    private static Optional<Page> smallest(List<Page> pages, List<Arrangement> arrangements) {
+    private static Optional<PaperSize> smallest(List<PaperSize> pages, List<Arrangement> arrangements) {
         return pages.stream()
                 .flatMap(page -> Arrangement.fitting(page, arrangements).stream())
                 .findFirst();
     }
 
-    private static Notice tooSmall(Optional<Page> wanted, double width, double height, Optional<Page> enough) {
+    private static Notice tooSmall(
+            Optional<PaperSize> wanted, double width, double height, Optional<PaperSize> enough) {
         return enough.map(page -> DrawingNotices.LARGE_SECTION.with("enough", page.name()))
                 .orElseGet(DrawingNotices.LARGEST_SECTION::notice)
                 .with("width", Figure.atLeast(width))
@@ -128,13 +129,13 @@ public final class SectionDrawing {
     }
 
     private List<Arrangement> arrangements() {
-        Wood wood = Wood.of(section, view);
+        WoodDrawing wood = WoodDrawing.of(section, view);
         wood.breaks().forEach(clearances::addBreak);
-        List<Item> letters = tags().items();
+        List<SceneItem> letters = tags().items();
         Measures measures = Measures.of(section, view);
         Dimensioner dimensioner = new Dimensioner(view, clearances, measure);
         dimensioner.lay(measures.list());
-        List<Item> drawn = new ArrayList<>();
+        List<SceneItem> drawn = new ArrayList<>();
         voids().forEach(ring ->
                 drawn.add(new Area(Optional.empty(), Optional.of("void"), List.copyOf(ring.chords()), Tone.PAPER)));
         drawn.add(new Group("pieces", wood.areas()));
@@ -142,10 +143,10 @@ public final class SectionDrawing {
         drawn.add(new Group("edges", wood.edges()));
         drawn.add(new Group("dimensions", dimensioner.items()));
         drawn.add(new Group("letters", letters));
-        Box whole = drawn.stream().map(Item::box).reduce(view.window(), Box::with);
+        Box whole = drawn.stream().map(SceneItem::box).reduce(view.window(), Box::with);
         Optional<Group> check = FullSize.of(metric()).within(whole, clearances, measure);
         check.ifPresent(drawn::add);
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         items.add(new Group("grid", Grid.of(metric()).over(view.window(), clearances.texts())));
         plane(clearances.texts()).ifPresent(items::add);
         items.addAll(drawn);
@@ -161,7 +162,7 @@ public final class SectionDrawing {
 
     private Tags tags() {
         Tags tags = new Tags(clearances, measure, view.window());
-        for (View.Shown shown : view.shown()) {
+        for (PictureView.Shown shown : view.shown()) {
             if (shown.body().piece() && !shown.parts().isEmpty()) {
                 tags.letter(Section.letter(shown.number()), shown.parts().get(0).chords());
             }
@@ -171,17 +172,18 @@ public final class SectionDrawing {
     }
 
     /** Those that lie on the picture whole. */
-    private List<Ring> voids() {
+    private List<ChordRing> voids() {
         Box window = view.window();
         return section.voids().stream()
                 .map(ClosedVoid::ring)
-                .map(ring -> Ring.of(ring.bounds().stream().map(Bound::segment).toList(), CHORD))
+                .map(ring ->
+                        ChordRing.of(ring.bounds().stream().map(Bound::segment).toList(), CHORD))
                 .filter(ring -> ring.points().stream().allMatch(p -> window.holds(p, 0)))
                 .toList();
     }
 
     /** x = 0, where no wall shows it. */
-    private Optional<Item> plane(List<Box> texts) {
+    private Optional<SceneItem> plane(List<Box> texts) {
         Box window = view.window();
         if (window.back() > 0 || window.face() < 0) {
             return Optional.empty();
@@ -191,14 +193,14 @@ public final class SectionDrawing {
     }
 
     /** Every hatch on the picture and what it stands for. */
-    private Map<Wood.Look, String> looks() {
-        Map<Wood.Look, String> looks = new TreeMap<>();
-        for (View.Shown shown : view.shown()) {
-            Wood.Look look = Wood.Look.of(shown.body());
-            String word = look == Wood.Look.ROOM ? shown.body().name() : look.word();
+    private Map<WoodDrawing.Look, String> looks() {
+        Map<WoodDrawing.Look, String> looks = new TreeMap<>();
+        for (PictureView.Shown shown : view.shown()) {
+            WoodDrawing.Look look = WoodDrawing.Look.of(shown.body());
+            String word = look == WoodDrawing.Look.ROOM ? shown.body().name() : look.word();
             looks.merge(look, word, (known, more) -> known.equals(more) ? known : known + ", " + more);
             if (section.stack().space().wall().covering() > 0 && word.equals("wall")) {
-                looks.put(Wood.Look.COVERING, Wood.Look.COVERING.word());
+                looks.put(WoodDrawing.Look.COVERING, WoodDrawing.Look.COVERING.word());
             }
         }
         return looks;

@@ -61,13 +61,13 @@ public record Arrangement(List<Spot> spots, double width, double height) {
     }
 
     /** The page as it is to lie for one of the arrangements to fit. */
-    public static Optional<Page> fitting(Page page, List<Arrangement> arrangements) {
+    public static Optional<PaperSize> fitting(PaperSize page, List<Arrangement> arrangements) {
         return Stream.of(page, page.turned())
                 .filter(way -> arrangements.stream().anyMatch(arrangement -> arrangement.fits(way)))
                 .findFirst();
     }
 
-    public static Arrangement best(Page page, List<Arrangement> arrangements) {
+    public static Arrangement best(PaperSize page, List<Arrangement> arrangements) {
         return arrangements.stream()
                 .filter(arrangement -> arrangement.fits(page))
                 .findFirst()
@@ -81,7 +81,7 @@ public record Arrangement(List<Spot> spots, double width, double height) {
                 .orElseThrow();
     }
 
-    private boolean fits(Page page) {
+    private boolean fits(PaperSize page) {
         return page.holds(sheetWidth(), sheetHeight());
     }
 
@@ -94,7 +94,7 @@ public record Arrangement(List<Spot> spots, double width, double height) {
     }
 
     /** In the middle of a page. */
-    public List<Group> on(Page page) {
+    public List<Group> on(PaperSize page) {
         double left = (page.width() - width) / 2;
         double top = page.height() - (page.height() - height) / 2;
         return spots.stream()

@@ -30,7 +30,7 @@ public final class DrawingNotices {
     private DrawingNotices() {}
 
     /** The page that was asked for. */
-    public static Value page(Optional<Page> wanted) {
+    public static Value page(Optional<PaperSize> wanted) {
         return wanted.<Value>map(page -> new Text(page.name())).orElse(ANY_PAGE);
     }
 }

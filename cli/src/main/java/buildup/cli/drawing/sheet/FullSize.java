@@ -1,13 +1,13 @@
 package buildup.cli.drawing.sheet;
 
+import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.Run;
 import buildup.cli.drawing.label.Clearances;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
@@ -44,7 +44,7 @@ public enum FullSize {
 
     /** The upright one. */
     public Group upright(TextMeasure measure) {
-        return new Group("full-size-upright", items(measure, Run.UPRIGHT, 0, 0));
+        return new Group("full-size-upright", items(measure, DimensionAxis.UPRIGHT, 0, 0));
     }
 
     /** The upright one where nothing else lies within the picture's box, as far right and down as can be. */
@@ -68,11 +68,11 @@ public enum FullSize {
      *
      * @param start the left end
      */
-    public List<Item> level(TextMeasure measure, Point start) {
-        return items(measure, Run.LEVEL, start.x(), start.y());
+    public List<SceneItem> level(TextMeasure measure, Point start) {
+        return items(measure, DimensionAxis.LEVEL, start.x(), start.y());
     }
 
-    private List<Item> items(TextMeasure measure, Run run, double along, double across) {
+    private List<SceneItem> items(TextMeasure measure, DimensionAxis run, double along, double across) {
         List<Segment> lines = new ArrayList<>();
         lines.add(run.line(along, along + length, across));
         for (int tick = 0; tick <= ticks; tick++) {
@@ -80,9 +80,9 @@ public enum FullSize {
             lines.add(run.other().line(across - half, across + half, along + tick * length / ticks));
         }
         double aside = END + 0.08 + Drafting.TEXT * Label.CAPITALS / 2;
-        Point middle = run.point(along + length / 2, run == Run.LEVEL ? across + aside : across - aside);
+        Point middle = run.point(along + length / 2, run == DimensionAxis.LEVEL ? across + aside : across - aside);
         return List.of(
                 new Path(lines, false, LineStyle.CHECK),
-                Label.centred(measure, words, middle, Drafting.TEXT, run == Run.UPRIGHT));
+                Label.centred(measure, words, middle, Drafting.TEXT, run == DimensionAxis.UPRIGHT));
     }
 }

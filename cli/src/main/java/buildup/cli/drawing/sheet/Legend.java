@@ -1,8 +1,8 @@
 package buildup.cli.drawing.sheet;
 
 import buildup.cli.drawing.draft.Words;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ public final class Legend {
 
     private final TextMeasure measure;
     private final double size;
-    private final List<Item> items = new ArrayList<>();
+    private final List<SceneItem> items = new ArrayList<>();
     private double y;
 
     public Legend(TextMeasure measure, double size) {
@@ -45,14 +45,14 @@ public final class Legend {
      *
      * @param drawn gives the sample for a place, its lower left corner; it may take 3 sizes by 1
      */
-    public Legend sample(String meaning, Function<Point, List<Item>> drawn) {
+    public Legend sample(String meaning, Function<Point, List<SceneItem>> drawn) {
         y -= 1.6 * size;
         items.addAll(drawn.apply(new Point(0, y)));
         items.add(Label.of(measure, meaning, new Point(3.6 * size, y + 0.12 * size), size, Label.Anchor.START));
         return this;
     }
 
-    public List<Item> items() {
+    public List<SceneItem> items() {
         return List.copyOf(items);
     }
 }

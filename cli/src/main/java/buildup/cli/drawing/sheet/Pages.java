@@ -11,25 +11,25 @@ import java.util.stream.Stream;
  */
 public final class Pages {
     /** From small to large. */
-    private static final List<Page> INCHES = List.of(
-            new Page("letter", 8.5, 11),
-            new Page("legal", 8.5, 14),
-            new Page("tabloid", 11, 17),
-            new Page("arch-b", 12, 18),
-            new Page("arch-c", 18, 24),
-            new Page("arch-d", 24, 36),
-            new Page("arch-e", 36, 48));
+    private static final List<PaperSize> INCHES = List.of(
+            new PaperSize("letter", 8.5, 11),
+            new PaperSize("legal", 8.5, 14),
+            new PaperSize("tabloid", 11, 17),
+            new PaperSize("arch-b", 12, 18),
+            new PaperSize("arch-c", 18, 24),
+            new PaperSize("arch-d", 24, 36),
+            new PaperSize("arch-e", 36, 48));
 
-    private static final List<Page> METRIC = List.of(
-            Page.millimetres("a4", 210, 297),
-            Page.millimetres("a3", 297, 420),
-            Page.millimetres("a2", 420, 594),
-            Page.millimetres("a1", 594, 841),
-            Page.millimetres("a0", 841, 1189));
+    private static final List<PaperSize> METRIC = List.of(
+            PaperSize.millimetres("a4", 210, 297),
+            PaperSize.millimetres("a3", 297, 420),
+            PaperSize.millimetres("a2", 420, 594),
+            PaperSize.millimetres("a1", 594, 841),
+            PaperSize.millimetres("a0", 841, 1189));
 
     private Pages() {}
 
-    public static Optional<Page> named(String name) {
+    public static Optional<PaperSize> named(String name) {
         String wanted = name.strip().toLowerCase(Locale.ROOT);
         return Stream.concat(INCHES.stream(), METRIC.stream())
                 .filter(page -> page.name().equals(wanted))
@@ -37,21 +37,23 @@ public final class Pages {
     }
 
     public static List<String> names() {
-        return Stream.concat(INCHES.stream(), METRIC.stream()).map(Page::name).toList();
+        return Stream.concat(INCHES.stream(), METRIC.stream())
+                .map(PaperSize::name)
+                .toList();
     }
 
     /** The sizes of the same family as a page, from small to large. */
-    public static List<Page> like(Page page) {
+    public static List<PaperSize> like(PaperSize page) {
         return METRIC.contains(page) ? METRIC : INCHES;
     }
 
     /** What a drawing is put on when nobody asks for another. */
-    public static List<Page> usual() {
+    public static List<PaperSize> usual() {
         return INCHES;
     }
 
     /** The smallest of some pages that holds a rectangle, turned if need be; the page as it is to lie. */
-    public static Optional<Page> holding(List<Page> pages, double width, double height) {
+    public static Optional<PaperSize> holding(List<PaperSize> pages, double width, double height) {
         return pages.stream()
                 .flatMap(page -> Stream.of(page, page.turned()))
                 .filter(page -> page.holds(width, height))

@@ -4,10 +4,10 @@ import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Words;
 import buildup.cli.drawing.label.Caption;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
@@ -70,9 +70,9 @@ public final class PieceTable {
         return Words.lines(measure, text, Drafting.TEXT, WIDEST, 2);
     }
 
-    private List<Item> items() {
+    private List<SceneItem> items() {
         double[] lefts = lefts();
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         for (int column = 0; column < HEAD.size(); column++) {
             items.addAll(cell(List.of(HEAD.get(column)), column, lefts, 0));
         }
@@ -96,8 +96,8 @@ public final class PieceTable {
         return items;
     }
 
-    private List<Item> cell(List<String> lines, int column, double[] lefts, double baseline) {
-        List<Item> items = new ArrayList<>();
+    private List<SceneItem> cell(List<String> lines, int column, double[] lefts, double baseline) {
+        List<SceneItem> items = new ArrayList<>();
         boolean words = column < WORDS;
         double x = words ? lefts[column] : lefts[column + 1] - GAP;
         for (int i = 0; i < lines.size(); i++) {
@@ -132,7 +132,7 @@ public final class PieceTable {
         return lefts;
     }
 
-    private static Item rule(double from, double to, double y) {
+    private static SceneItem rule(double from, double to, double y) {
         return new Path(List.of(new Line(new Point(from, y), new Point(to, y))), false, LineStyle.RULE);
     }
 }

@@ -1,10 +1,10 @@
 package buildup.cli.drawing.sheet;
 
 import buildup.cli.drawing.draft.Words;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Table;
 import buildup.cli.table.TableCell;
@@ -22,9 +22,9 @@ public final class SheetTable {
     private SheetTable() {}
 
     /** From the origin to the right and down. */
-    public static List<Item> items(Table table, TextMeasure measure, double width) {
+    public static List<SceneItem> items(Table table, TextMeasure measure, double width) {
         double[] widths = widths(table, measure, width);
-        List<Item> items = new ArrayList<>();
+        List<SceneItem> items = new ArrayList<>();
         double y = -LINE;
         items.add(Label.of(measure, table.title(), new Point(0, y), SIZE, Label.Anchor.START));
         List<String> headings =
@@ -57,7 +57,7 @@ public final class SheetTable {
     }
 
     private static void row(
-            List<Item> items, Table table, List<String> texts, double[] widths, double y, TextMeasure measure) {
+            List<SceneItem> items, Table table, List<String> texts, double[] widths, double y, TextMeasure measure) {
         double x = 0;
         for (int i = 0; i < widths.length; i++) {
             boolean right = table.columns().get(i).align() == Table.Align.RIGHT;

@@ -1,11 +1,11 @@
 package buildup.cli.drawing.sheet;
 
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.drawing.draft.Wood;
+import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.draft.Words;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Box;
@@ -26,14 +26,14 @@ public final class TitleBlock {
     private static final double SWATCH_HIGH = 0.16;
 
     private final TextMeasure measure;
-    private final List<Item> items = new ArrayList<>();
+    private final List<SceneItem> items = new ArrayList<>();
     private double y;
 
     private TitleBlock(TextMeasure measure) {
         this.measure = measure;
     }
 
-    public static Block of(TextMeasure measure, Stack stack, Map<Wood.Look, String> looks, List<String> notes) {
+    public static Block of(TextMeasure measure, Stack stack, Map<WoodDrawing.Look, String> looks, List<String> notes) {
         TitleBlock block = new TitleBlock(measure);
         block.lines(stack.title().isBlank() ? "Untitled stack" : stack.title(), Drafting.TITLE, 0.3, 3);
         block.lines("Section, full size. Sizes in " + Drafting.units(stack) + ".", Drafting.TEXT, LINE, 2);
@@ -52,11 +52,11 @@ public final class TitleBlock {
         }
     }
 
-    private void key(Map<Wood.Look, String> looks) {
+    private void key(Map<WoodDrawing.Look, String> looks) {
         double x = 0;
         y -= SWATCH_HIGH + 0.06;
-        for (Map.Entry<Wood.Look, String> entry : looks.entrySet()) {
-            Wood.Look look = entry.getKey();
+        for (Map.Entry<WoodDrawing.Look, String> entry : looks.entrySet()) {
+            WoodDrawing.Look look = entry.getKey();
             String word = entry.getValue();
             double width = SWATCH_WIDE + 0.07 + measure.width(word, Drafting.TEXT);
             if (x > 0 && x + width > WIDTH) {

@@ -8,9 +8,9 @@ import buildup.catalog.Catalog;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.engine.mill.quote.Order;
 import buildup.engine.mill.quote.Quote;
 import buildup.profiles.outline.Box;
@@ -63,7 +63,7 @@ class QuoteSheetTest {
                             .isFalse();
                 }
             }
-            Box drawn = Box.around(scene.leaves().stream().map(Item::box).toList());
+            Box drawn = Box.around(scene.leaves().stream().map(SceneItem::box).toList());
             assertThat(drawn.back()).isGreaterThan(0.25);
             assertThat(drawn.bottom()).isGreaterThan(0.25);
             assertThat(drawn.face()).isLessThan(scene.width() - 0.25);
@@ -80,7 +80,7 @@ class QuoteSheetTest {
         assertThat(box.height()).isCloseTo(1.25, within(1e-9));
     }
 
-    private static Item firstArea(Scene scene) {
+    private static SceneItem firstArea(Scene scene) {
         return scene.leaves().stream()
                 .filter(Area.class::isInstance)
                 .findFirst()

@@ -6,14 +6,14 @@ import buildup.cli.drawing.section.Drawn;
 import buildup.cli.report.Fitted;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
+import buildup.cli.scene.ChordRing;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
-import buildup.cli.scene.Ring;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Segment;
@@ -98,10 +98,10 @@ class PlanDrawingTest {
     void all_lies_on_the_sheet_and_no_panel_over_another() {
         Scene scene = drawn(CASE);
         Box sheet = new Box(0, 0, scene.width(), scene.height());
-        for (Item item : scene.leaves()) {
+        for (SceneItem item : scene.leaves()) {
             assertThat(sheet.grown(1e-6).with(item.box())).isEqualTo(sheet.grown(1e-6));
         }
-        List<Box> boxes = scene.items().stream().map(Item::box).toList();
+        List<Box> boxes = scene.items().stream().map(SceneItem::box).toList();
         for (int i = 0; i < boxes.size(); i++) {
             for (int j = i + 1; j < boxes.size(); j++) {
                 assertThat(Boxes.overlap(boxes.get(i), boxes.get(j))).isFalse();
@@ -168,11 +168,11 @@ class PlanDrawingTest {
     @Test
     void no_name_and_no_ring_of_a_run_lies_on_another_or_on_wood_or_wall() {
         for (Group run : groups(drawn(TIGHT), "run-")) {
-            List<Ring> solid = run.items().stream()
+            List<ChordRing> solid = run.items().stream()
                     .filter(Area.class::isInstance)
                     .map(Area.class::cast)
                     .filter(area -> area.tone() != Tone.PAPER)
-                    .map(area -> Ring.of(area.ring(), 0.01))
+                    .map(area -> ChordRing.of(area.ring(), 0.01))
                     .toList();
             List<Box> rings = run.items().stream()
                     .filter(Area.class::isInstance)
@@ -185,7 +185,7 @@ class PlanDrawingTest {
                     .filter(Label.class::isInstance)
                     .map(Label.class::cast)
                     .filter(label -> !label.text().matches("\\d+"))
-                    .map(Item::box)
+                    .map(SceneItem::box)
                     .forEach(set::add);
             assertThat(rings).isNotEmpty();
             for (int i = 0; i < set.size(); i++) {

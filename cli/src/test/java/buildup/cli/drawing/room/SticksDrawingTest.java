@@ -8,13 +8,13 @@ import buildup.cli.command.files.ExitCode;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Item;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.engine.Cuts;
 import buildup.engine.room.sticks.CutList;
-import buildup.engine.room.sticks.Fine;
+import buildup.engine.room.sticks.LengthSteps;
 import buildup.engine.room.sticks.Limit;
 import buildup.profiles.outline.Box;
 import java.util.List;
@@ -29,7 +29,7 @@ class SticksDrawingTest {
     private static final CutList LIST = CUTS.list().orElseThrow();
     private static final Scene SCENE = SticksDrawing.of(CUTS.job(), LIST, Drawn.FONT);
 
-    private static List<String> texts(Item item) {
+    private static List<String> texts(SceneItem item) {
         return new Scene("", "", 0, 0, List.of(item))
                 .leaves().stream()
                         .filter(Label.class::isInstance)
@@ -64,7 +64,8 @@ class SticksDrawingTest {
             List<String> texts = texts(groups("label-").get(i));
             assertThat(texts).contains(LIST.pieces().get(i).id());
             assertThat(texts)
-                    .contains(Drafting.shop(Fine.inches(LIST.pieces().get(i).length())))
+                    .contains(Drafting.shop(
+                            LengthSteps.inches(LIST.pieces().get(i).length())))
                     .contains(LIST.pieces().get(i).left().joint().word());
         }
     }
@@ -98,7 +99,7 @@ class SticksDrawingTest {
                         && leaf.box().top() <= sheet.top());
         List<Box> texts = SCENE.leaves().stream()
                 .filter(Label.class::isInstance)
-                .map(Item::box)
+                .map(SceneItem::box)
                 .toList();
         for (int i = 0; i < texts.size(); i++) {
             for (int j = i + 1; j < texts.size(); j++) {
@@ -143,7 +144,7 @@ class SticksDrawingTest {
     @Test
     void every_ply_says_on_its_label_that_it_is_glued_before_it_is_cut() {
         Cuts.Known cuts = Cuts.of(Typed.of(GLUED), Limit.usual()).known().orElseThrow();
-        List<Item> labels = SticksDrawing.of(cuts.job(), cuts.list().orElseThrow(), Drawn.FONT).items().stream()
+        List<SceneItem> labels = SticksDrawing.of(cuts.job(), cuts.list().orElseThrow(), Drawn.FONT).items().stream()
                 .filter(item -> item instanceof Group group && group.id().startsWith("label-"))
                 .toList();
         assertThat(labels)

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
+import buildup.cli.scene.ChordRing;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
-import buildup.cli.scene.Ring;
 import buildup.cli.scene.Scene;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
@@ -88,7 +88,7 @@ class CrowdingTest {
             }
             boolean letter = label.text().matches("[A-Z]{1,2}|void");
             for (Area piece : pieces) {
-                if (!letter && Ring.of(piece.ring(), 0.002).meets(box)) {
+                if (!letter && ChordRing.of(piece.ring(), 0.002).meets(box)) {
                     faults.add(label.text() + " on " + piece.id().orElseThrow());
                 }
             }

@@ -14,12 +14,12 @@ class PagesTest {
     void an_a_page_has_the_root_of_two_for_its_sides_and_a0_is_a_square_metre() {
         // ISO 216: sides 1 to square root of 2, A0 of one square metre, each size rounded to a millimetre
         for (String name : Pages.names()) {
-            Page page = Pages.named(name).orElseThrow();
+            PaperSize page = Pages.named(name).orElseThrow();
             if (name.matches("a\\d")) {
                 assertThat(page.height() / page.width()).as(name).isCloseTo(Math.sqrt(2), within(0.004));
             }
         }
-        Page a0 = Pages.named("A0").orElseThrow();
+        PaperSize a0 = Pages.named("A0").orElseThrow();
         assertThat(a0.width() * a0.height() * 0.0254 * 0.0254).isCloseTo(1, within(0.001));
     }
 

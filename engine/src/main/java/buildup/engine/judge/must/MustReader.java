@@ -32,17 +32,17 @@ final class MustReader {
     private static final Pattern WITHIN = Pattern.compile("(.*) within (.*)");
     private static final Pattern NUMBER = Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{0,9})?|\\.[0-9]{1,9}) *(.*)");
 
-    private final Known known;
+    private final KnownFigures known;
     private final LengthReader lengths;
     private final Notices notices;
 
-    MustReader(Known known, LengthReader lengths, Notices notices) {
+    MustReader(KnownFigures known, LengthReader lengths, Notices notices) {
         this.known = known;
         this.lengths = lengths;
         this.notices = notices;
     }
 
-    Optional<Rule> read(Scalar line) {
+    Optional<MustRule> read(Scalar line) {
         String text = line.text().strip();
         Matcher sign = COMPARISON.matcher(unquoted(text));
         if (text.length() > LONGEST || !sign.find()) {
@@ -59,7 +59,7 @@ final class MustReader {
     }
 
     /** A figure and what narrows it down, as written. */
-    private record Asked(String word, List<Known.Source> sources, Map<Role, String> names) {}
+    private record Asked(String word, List<KnownFigures.Source> sources, Map<Role, String> names) {}
 
     /** What stands between quotes holds no sign and no word. */
     private static String unquoted(String text) {
@@ -79,13 +79,13 @@ final class MustReader {
         return text.length() <= 60 ? text : text.substring(0, 60) + "...";
     }
 
-    private static Rule.Comparison comparison(String sign) {
+    private static MustRule.Relation comparison(String sign) {
         return switch (sign) {
-            case "<=", "=<", "\u2264" -> Rule.Comparison.AT_MOST;
-            case ">=", "=>", "\u2265" -> Rule.Comparison.AT_LEAST;
-            case "<" -> Rule.Comparison.LESS;
-            case ">" -> Rule.Comparison.MORE;
-            default -> Rule.Comparison.EQUAL;
+            case "<=", "=<", "\u2264" -> MustRule.Relation.AT_MOST;
+            case ">=", "=>", "\u2265" -> MustRule.Relation.AT_LEAST;
+            case "<" -> MustRule.Relation.LESS;
+            case ">" -> MustRule.Relation.MORE;
+            default -> MustRule.Relation.EQUAL;
         };
     }
 
@@ -191,11 +191,11 @@ final class MustReader {
     }
 
     /** The columns that have an identity column for each name given, those that leave least open and know the names first. */
-    private Optional<List<Known.Source>> sources(String word, Map<Role, String> names, Mark mark) {
-        List<Known.Source> fitting = new ArrayList<>(known.named(word).stream()
+    private Optional<List<KnownFigures.Source>> sources(String word, Map<Role, String> names, Mark mark) {
+        List<KnownFigures.Source> fitting = new ArrayList<>(known.named(word).stream()
                 .filter(source -> source.takes(names.keySet()))
                 .toList());
-        fitting.sort(Comparator.<Known.Source>comparingInt(source -> source.open(names.keySet()))
+        fitting.sort(Comparator.<KnownFigures.Source>comparingInt(source -> source.open(names.keySet()))
                 .thenComparing(source -> !source.has(names)));
         if (fitting.isEmpty()) {
             notices.add(MustNotices.NOT_OF_THAT.with("figure", word).at(mark));
@@ -204,18 +204,19 @@ final class MustReader {
         return Optional.of(fitting);
     }
 
-    private Optional<Rule> compared(Asked asked, String text, Rule.Comparison comparison, String right, Mark mark) {
+    private Optional<MustRule> compared(
+            Asked asked, String text, MustRule.Relation comparison, String right, Mark mark) {
         Matcher within = WITHIN.matcher(right);
         boolean given = within.matches();
         String value = given ? within.group(1).strip() : right;
         boolean share = value.endsWith("%");
-        Known.Source source =
+        KnownFigures.Source source =
                 share ? shareOf(asked.sources().get(0)) : asked.sources().get(0);
         Quantity quantity = source.quantity();
         OptionalDouble amount = amount(value, quantity);
         OptionalDouble off = given
                 ? amount(within.group(2).strip(), quantity)
-                : OptionalDouble.of(comparison == Rule.Comparison.EQUAL ? usual(quantity) : 0);
+                : OptionalDouble.of(comparison == MustRule.Relation.EQUAL ? usual(quantity) : 0);
         if (amount.isEmpty() || off.isEmpty() || off.getAsDouble() < 0) {
             notices.add(MustNotices.NOT_A_VALUE
                     .with("value", shortened(amount.isEmpty() ? value : within.group(2)))
@@ -223,13 +224,13 @@ final class MustReader {
                     .at(mark));
             return Optional.empty();
         }
-        if (given && comparison != Rule.Comparison.EQUAL) {
+        if (given && comparison != MustRule.Relation.EQUAL) {
             notices.add(MustNotices.WITHIN_WITHOUT_EQUAL
                     .with("rule", shortened(text))
                     .at(mark));
             return Optional.empty();
         }
-        return Optional.of(new Rule(
+        return Optional.of(new MustRule(
                 text,
                 mark,
                 List.of(source),
@@ -241,7 +242,7 @@ final class MustReader {
     }
 
     /** A length that is held against a percentage is meant as its share, where the sheet tells one. */
-    private Known.Source shareOf(Known.Source source) {
+    private KnownFigures.Source shareOf(KnownFigures.Source source) {
         return source.quantity() == Quantity.SHARE
                 ? source
                 : known.sources().stream()

@@ -11,18 +11,18 @@ public final class MustSheet {
     private MustSheet() {}
 
     /** One row a line, in the order of the document. */
-    public static Sheet of(List<Met> all) {
+    public static Sheet of(List<MustResult> all) {
         return Sheet.of("must", "WHAT IT MUST MEET", all)
-                .name("rule", "rule", Met::rule)
-                .flag("met", "met", Met::met)
-                .amountIf("figure", "figure", Met::quantity, Met::figure)
-                .amountIf("missing", "missing", Met::quantity, Met::missing)
+                .name("rule", "rule", MustResult::rule)
+                .flag("met", "met", MustResult::met)
+                .amountIf("figure", "figure", MustResult::quantity, MustResult::figure)
+                .amountIf("missing", "missing", MustResult::quantity, MustResult::missing)
                 .saying("spare", "to spare", met -> told(met, met.spare()))
                 .sheet()
                 .askedIf(!all.isEmpty());
     }
 
-    private static Phrase told(Met met, OptionalDouble amount) {
+    private static Phrase told(MustResult met, OptionalDouble amount) {
         return amount.isPresent()
                 ? Phrase.of("{amount}").with("amount", Figure.of(met.quantity(), amount.getAsDouble()))
                 : Phrase.of("");

@@ -33,9 +33,9 @@ public final class Musts {
      * @param sheets of the stack
      * @param lengths reads lengths in the unit of the document and with its named sizes
      */
-    public static List<Met> of(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths, Notices notices) {
-        MustReader reader = new MustReader(new Known(sheets), lengths, notices);
-        List<Met> all = new ArrayList<>();
+    public static List<MustResult> of(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths, Notices notices) {
+        MustReader reader = new MustReader(new KnownFigures(sheets), lengths, notices);
+        List<MustResult> all = new ArrayList<>();
         for (Scalar line : lines) {
             reader.read(line).map(Musts::met).ifPresent(met -> {
                 all.add(met);
@@ -48,7 +48,7 @@ public final class Musts {
     /** The names of the rows of one sheet that the lines speak of. */
     public static Set<List<String>> named(List<Scalar> lines, Sheet sheet, LengthReader lengths) {
         // what is wrong with a line is said where all sheets are known
-        MustReader reader = new MustReader(new Known(List.of(sheet)), lengths, new Notices());
+        MustReader reader = new MustReader(new KnownFigures(List.of(sheet)), lengths, new Notices());
         Set<List<String>> named = new LinkedHashSet<>();
         for (Scalar line : lines) {
             reader.read(line)
@@ -59,7 +59,7 @@ public final class Musts {
         return named;
     }
 
-    private static void say(Met met, Notices notices) {
+    private static void say(MustResult met, Notices notices) {
         if (met.met()) {
             return;
         }
@@ -75,10 +75,10 @@ public final class Musts {
                                 .at(met.mark()));
     }
 
-    private static Met met(Rule rule) {
+    private static MustResult met(MustRule rule) {
         Collection<Double> figures = figures(rule);
         if (figures.isEmpty()) {
-            return new Met(
+            return new MustResult(
                     rule.text(),
                     rule.mark(),
                     false,
@@ -94,11 +94,11 @@ public final class Musts {
     }
 
     /** How bad: what is missing, or less than nothing by what there is to spare. */
-    private static double worse(Met met) {
+    private static double worse(MustResult met) {
         return met.met() ? -met.spare().orElse(0) : met.missing().orElse(0);
     }
 
-    private static Met held(Rule rule, double figure) {
+    private static MustResult held(MustRule rule, double figure) {
         double room = switch (rule.comparison()) {
             case AT_MOST, LESS -> rule.value() - figure;
             case AT_LEAST, MORE -> figure - rule.value();
@@ -108,7 +108,7 @@ public final class Musts {
             case LESS, MORE -> room > Tolerance.COINCIDENT;
             default -> room >= -Tolerance.COINCIDENT;
         };
-        return new Met(
+        return new MustResult(
                 rule.text(),
                 rule.mark(),
                 met,
@@ -119,8 +119,8 @@ public final class Musts {
     }
 
     /** The figures that the words of the line leave, those of one name added where they add up. */
-    private static Collection<Double> figures(Rule rule) {
-        Known.Source source = rule.sources().get(0);
+    private static Collection<Double> figures(MustRule rule) {
+        KnownFigures.Source source = rule.sources().get(0);
         Map<List<String>, Double> found = new LinkedHashMap<>();
         int number = 0;
         for (Row row : source.sheet().rows()) {

@@ -3,7 +3,7 @@ package buildup.engine.judge.verdict;
 import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.support.Support;
-import buildup.engine.judge.must.Met;
+import buildup.engine.judge.must.MustResult;
 import buildup.engine.look.joint.Joints;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
@@ -26,7 +26,7 @@ public record Facts(
         Joints joints,
         List<Fixed> fixed,
         Support support,
-        List<Met> must,
+        List<MustResult> must,
         List<Notice> notices,
         Set<String> keys) {
     /** Copies the lists. */

@@ -1,6 +1,6 @@
 package buildup.engine.judge.verdict;
 
-import buildup.engine.judge.must.Met;
+import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Shadow;
@@ -183,9 +183,9 @@ final class LookingRows {
         if (facts.must().isEmpty()) {
             return Optional.empty();
         }
-        long met = facts.must().stream().filter(Met::met).count();
+        long met = facts.must().stream().filter(MustResult::met).count();
         return facts.must().stream()
-                .filter(Met::met)
+                .filter(MustResult::met)
                 .min(Comparator.comparingDouble(one -> one.spare().orElse(Double.MAX_VALUE)))
                 .map(nearest -> Ruling.yes(
                         Topic.MUST,

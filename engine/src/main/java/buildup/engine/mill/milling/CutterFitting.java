@@ -12,7 +12,7 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Carving;
-import buildup.profiles.travel.Reach;
+import buildup.profiles.travel.Access;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,19 +27,19 @@ final class CutterFitting {
     private static final int MOST_SAW_KERFS = 4;
     private static final double ALONG = 1e-6;
 
-    private final Stick stick;
+    private final MillStick stick;
     private final List<Cutter.Sized> cutters;
     private final double far;
     private final List<Pass> passes = new ArrayList<>();
 
-    private CutterFitting(Stick stick, List<Cutter> cutters) {
+    private CutterFitting(MillStick stick, List<Cutter> cutters) {
         this.stick = stick;
         this.cutters =
                 cutters.stream().flatMap(cutter -> cutter.sized().stream()).toList();
         this.far = 4 * (stick.box().width() + stick.box().height());
     }
 
-    static List<Pass> all(Stick stick, List<Cutter> cutters) {
+    static List<Pass> all(MillStick stick, List<Cutter> cutters) {
         CutterFitting fitting = new CutterFitting(stick, cutters);
         for (int i = 0; i < stick.count(); i++) {
             if (stick.segment(i) instanceof Arc arc) {
@@ -104,7 +104,7 @@ final class CutterFitting {
         if (depth > sized.cutter().depth().toInches() + Tolerance.TOUCHING) {
             return;
         }
-        List<Reach.Stretch> makes = makes(Bit.edges(placed));
+        List<Access.Stretch> makes = makes(Bit.edges(placed));
         if (!makes.isEmpty() && !Carving.bites(placed, stick.outline())) {
             passes.add(new Pass(sized.call(), side, 1, depth, fence(side, shift), false, placed, makes));
         }
@@ -220,7 +220,7 @@ final class CutterFitting {
         Outline swept = Outline.closed(Outline.rectangle(box).strokes().stream()
                 .map(stroke -> stroke.moved(back).named(stroke.member().equals("top") ? "shaft" : Bit.EDGE))
                 .toList());
-        List<Reach.Stretch> makes = makes(Bit.edges(swept));
+        List<Access.Stretch> makes = makes(Bit.edges(swept));
         if (!makes.isEmpty() && !Carving.bites(swept, stick.outline())) {
             Point axis = back.apply(new Point(left + size / 2, floor));
             passes.add(new Pass(
@@ -268,8 +268,8 @@ final class CutterFitting {
         }
     }
 
-    private List<Reach.Stretch> makes(List<Segment> edges) {
-        List<Reach.Stretch> makes = new ArrayList<>();
+    private List<Access.Stretch> makes(List<Segment> edges) {
+        List<Access.Stretch> makes = new ArrayList<>();
         for (int i = 0; i < stick.count(); i++) {
             Segment segment = stick.segment(i);
             for (Segment edge : edges) {
@@ -278,7 +278,7 @@ final class CutterFitting {
                 }
                 double a = segment.nearest(edge.from());
                 double b = segment.nearest(edge.to());
-                Reach.Stretch stretch = new Reach.Stretch(i, Math.min(a, b), Math.max(a, b));
+                Access.Stretch stretch = new Access.Stretch(i, Math.min(a, b), Math.max(a, b));
                 if (runsOn(edge, segment, stretch)) {
                     makes.add(stretch);
                 }
@@ -287,7 +287,7 @@ final class CutterFitting {
         return makes;
     }
 
-    private static boolean runsOn(Segment edge, Segment segment, Reach.Stretch stretch) {
+    private static boolean runsOn(Segment edge, Segment segment, Access.Stretch stretch) {
         double share = stretch.to() - stretch.from();
         if (share * segment.length() <= Tolerance.TOUCHING) {
             return false;

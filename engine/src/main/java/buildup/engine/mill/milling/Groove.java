@@ -22,7 +22,7 @@ public record Groove(int floor, String member, double width, double depth, doubl
     /** Wood wanted behind one, in; common practice, no source. */
     public static final double LEAST_BEHIND = 0.125;
 
-    static List<Groove> of(Stick stick) {
+    static List<Groove> of(MillStick stick) {
         List<Groove> grooves = new ArrayList<>();
         int count = stick.count();
         for (int i = 0; i < count; i++) {
@@ -53,7 +53,7 @@ public record Groove(int floor, String member, double width, double depth, doubl
         return a.direction(0).cross(b.direction(0)) < -1 + 2e-4;
     }
 
-    private static double web(Stick stick, Line wall) {
+    private static double web(MillStick stick, Line wall) {
         Point inward = wall.direction(0).left();
         double least = Double.POSITIVE_INFINITY;
         for (double t : new double[] {0.02, 0.5, 0.98}) {
@@ -63,7 +63,7 @@ public record Groove(int floor, String member, double width, double depth, doubl
     }
 
     /** Wood from a place on the outline straight in to where it ends. */
-    private static double across(Stick stick, Point from, Point inward) {
+    private static double across(MillStick stick, Point from, Point inward) {
         double far = stick.box().width() + stick.box().height();
         Line ray = new Line(from, from.plus(inward.times(far)));
         return stick.outline().strokes().stream()

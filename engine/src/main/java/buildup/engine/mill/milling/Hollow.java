@@ -16,7 +16,7 @@ public record Hollow(int stroke, String member, double radius, double largest) {
     /** Halvings of the radius: to 1/1000 of it. */
     private static final int HALVINGS = 10;
 
-    static List<Hollow> of(Stick stick) {
+    static List<Hollow> of(MillStick stick) {
         List<Hollow> hollows = new ArrayList<>();
         for (int i = 0; i < stick.count(); i++) {
             if (stick.segment(i) instanceof Arc arc && !arc.counterclockwise()) {
@@ -27,7 +27,7 @@ public record Hollow(int stroke, String member, double radius, double largest) {
     }
 
     /** What a disc touches only shrinks as the disc grows, so halving finds the largest. */
-    private static double largest(Stick stick, int stroke, Arc arc) {
+    private static double largest(MillStick stick, int stroke, Arc arc) {
         if (follows(stick, stroke, arc, arc.radius())) {
             return arc.radius();
         }
@@ -42,7 +42,7 @@ public record Hollow(int stroke, String member, double radius, double largest) {
         return low;
     }
 
-    private static boolean follows(Stick stick, int stroke, Arc arc, double radius) {
+    private static boolean follows(MillStick stick, int stroke, Arc arc, double radius) {
         return Rolling.of(stick.outline(), radius).touched(stroke) >= arc.length() - Tolerance.TOUCHING;
     }
 }

@@ -4,7 +4,7 @@ import buildup.catalog.mill.Head;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.travel.Reach;
+import buildup.profiles.travel.Access;
 import buildup.shared.length.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,17 +66,17 @@ public record Knife(
     }
 
     /** From the shallowest to the deepest place that the front head reaches. */
-    static double woodDepth(Stick stick) {
+    static double woodDepth(MillStick stick) {
         double[] depths = face(stick).stream().mapToDouble(Point::x).sorted().toArray();
         return depths.length == 0 ? 0 : depths[depths.length - 1] - depths[0];
     }
 
-    static double width(Stick stick) {
+    static double width(MillStick stick) {
         return stick.box().height() + 2 * MARGIN;
     }
 
     /** Empty when the head is too small for so deep a profile. */
-    static Optional<Knife> of(Stick stick, Head head) {
+    static Optional<Knife> of(MillStick stick, Head head) {
         List<Point> face = face(stick);
         double deepest = face.stream().mapToDouble(Point::x).min().orElse(0);
         double shallowest = face.stream().mapToDouble(Point::x).max().orElse(0);
@@ -105,9 +105,9 @@ public record Knife(
     }
 
     /** What the front head reaches, from the bottom edge up, on vertices within a chord error; jumps are square. */
-    private static List<Point> face(Stick stick) {
+    private static List<Point> face(MillStick stick) {
         List<Point> face = new ArrayList<>();
-        Reach.of(stick.outline(), Side.FRONT.degrees()).reached().stream()
+        Access.of(stick.outline(), Side.FRONT.degrees()).reached().stream()
                 .map(stretch -> stick.segment(stretch.stroke()).part(stretch.from(), stretch.to()))
                 .filter(part -> Math.abs(part.to().y() - part.from().y()) > 1e-9)
                 .sorted((a, b) -> Double.compare(a.at(0.5).y(), b.at(0.5).y()))

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param knife the ground knife that makes the front in one go; absent where none is needed or the machine cannot hold it
  */
 public record Milled(
-        Stick stick,
+        MillStick stick,
         List<Reached> reached,
         List<Undercut> undercuts,
         List<SharpCorner> corners,

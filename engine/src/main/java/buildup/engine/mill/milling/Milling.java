@@ -26,13 +26,13 @@ public final class Milling {
     private final Profile profile;
     private final Catalog catalog;
     private final Notices notices;
-    private final Stick stick;
+    private final MillStick stick;
 
     private Milling(Profile profile, Catalog catalog, Notices notices) {
         this.profile = profile;
         this.catalog = catalog;
         this.notices = notices;
-        this.stick = Stick.of(profile);
+        this.stick = MillStick.of(profile);
     }
 
     /**

@@ -1,7 +1,7 @@
 package buildup.engine.mill.milling;
 
 import buildup.profiles.outline.Outline;
-import buildup.profiles.travel.Reach;
+import buildup.profiles.travel.Access;
 import java.util.List;
 
 /**
@@ -25,7 +25,7 @@ public record Pass(
         double fence,
         boolean through,
         Outline swept,
-        List<Reach.Stretch> makes) {
+        List<Access.Stretch> makes) {
     public Pass {
         makes = List.copyOf(makes);
     }

@@ -1,6 +1,6 @@
 package buildup.engine.mill.milling;
 
-import buildup.profiles.travel.Reach;
+import buildup.profiles.travel.Access;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -32,7 +32,7 @@ final class PassSheets {
     private record Row(int number, Pass pass, Milled milled) {
         List<String> makes() {
             return pass.makes().stream()
-                    .map(Reach.Stretch::stroke)
+                    .map(Access.Stretch::stroke)
                     .map(milled.stick()::member)
                     .distinct()
                     .toList();

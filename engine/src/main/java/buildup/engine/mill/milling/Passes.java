@@ -5,7 +5,7 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Carving;
-import buildup.profiles.travel.Reach;
+import buildup.profiles.travel.Access;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -51,9 +51,9 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
                                         .anyMatch(stretch -> stretch.stroke() == after && stretch.from() < 1e-6));
     }
 
-    static Passes of(Stick stick, List<Cutter> cutters) {
+    static Passes of(MillStick stick, List<Cutter> cutters) {
         List<Pass> ways = CutterFitting.all(stick, cutters);
-        List<Reach.Stretch> atoms = atoms(stick, ways);
+        List<Access.Stretch> atoms = atoms(stick, ways);
         List<BitSet> made = new ArrayList<>();
         for (Pass pass : ways) {
             BitSet set = new BitSet();
@@ -76,7 +76,7 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
         made.forEach(all::or);
         List<Unmade> unmade = new ArrayList<>();
         for (int i = 0; i < atoms.size(); i++) {
-            Reach.Stretch atom = atoms.get(i);
+            Access.Stretch atom = atoms.get(i);
             if (!all.get(i)) {
                 unmade.add(new Unmade(
                         stick.member(atom.stroke()),
@@ -88,7 +88,7 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
                 chosen, cover.proven(), unmade, Carving.left(Outline.rectangle(stick.box()), stick.outline(), cuts));
     }
 
-    private static boolean makes(Pass pass, Reach.Stretch atom) {
+    private static boolean makes(Pass pass, Access.Stretch atom) {
         double middle = (atom.from() + atom.to()) / 2;
         return pass.makes().stream()
                 .anyMatch(stretch ->
@@ -96,8 +96,8 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
     }
 
     /** All that is not planed already, cut wherever a pass begins or ends. */
-    private static List<Reach.Stretch> atoms(Stick stick, List<Pass> ways) {
-        List<Reach.Stretch> atoms = new ArrayList<>();
+    private static List<Access.Stretch> atoms(MillStick stick, List<Pass> ways) {
+        List<Access.Stretch> atoms = new ArrayList<>();
         for (int i = 0; i < stick.count(); i++) {
             if (stick.isPlaned(stick.segment(i))) {
                 continue;
@@ -115,7 +115,7 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
             double start = 0;
             for (double end : ends) {
                 if (end - start > least && (1 - end > least || end >= 1)) {
-                    atoms.add(new Reach.Stretch(stroke, start, end));
+                    atoms.add(new Access.Stretch(stroke, start, end));
                     start = end;
                 }
             }

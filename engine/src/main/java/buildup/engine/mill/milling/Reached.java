@@ -2,7 +2,7 @@ package buildup.engine.mill.milling;
 
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
-import buildup.profiles.travel.Reach;
+import buildup.profiles.travel.Access;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -20,14 +20,14 @@ public record Reached(int stroke, String member, double from, double to, Segment
     }
 
     /** In walking order, as long as can be. */
-    static List<Reached> of(Stick stick, List<Side> sides) {
-        List<List<Reach.Stretch>> bySide = sides.stream()
-                .map(side -> Reach.of(stick.outline(), side.degrees()).reached())
+    static List<Reached> of(MillStick stick, List<Side> sides) {
+        List<List<Access.Stretch>> bySide = sides.stream()
+                .map(side -> Access.of(stick.outline(), side.degrees()).reached())
                 .toList();
         List<Reached> all = new ArrayList<>();
         for (int i = 0; i < stick.count(); i++) {
             int stroke = i;
-            List<List<Reach.Stretch>> here = bySide.stream()
+            List<List<Access.Stretch>> here = bySide.stream()
                     .map(stretches -> stretches.stream()
                             .filter(stretch -> stretch.stroke() == stroke)
                             .toList())
@@ -38,7 +38,7 @@ public record Reached(int stroke, String member, double from, double to, Segment
     }
 
     private static void stroke(
-            Stick stick, int stroke, List<Side> sides, List<List<Reach.Stretch>> here, List<Reached> all) {
+            MillStick stick, int stroke, List<Side> sides, List<List<Access.Stretch>> here, List<Reached> all) {
         Segment segment = stick.segment(stroke);
         double least = 10 * Tolerance.SNAP / segment.length();
         int first = all.size();
@@ -59,11 +59,11 @@ public record Reached(int stroke, String member, double from, double to, Segment
         }
     }
 
-    private static boolean holds(List<Reach.Stretch> stretches, double t) {
+    private static boolean holds(List<Access.Stretch> stretches, double t) {
         return stretches.stream().anyMatch(stretch -> stretch.from() <= t && t <= stretch.to());
     }
 
-    private static List<Double> cuts(List<List<Reach.Stretch>> here, double least) {
+    private static List<Double> cuts(List<List<Access.Stretch>> here, double least) {
         List<Double> ends = new ArrayList<>(List.of(0.0, 1.0));
         here.forEach(stretches -> stretches.forEach(stretch -> {
             ends.add(stretch.from());

@@ -25,7 +25,7 @@ public record SharpCorner(int before, Point at, double degrees, double radius, d
     }
 
     /** In walking order. */
-    static List<SharpCorner> of(Stick stick, double radius) {
+    static List<SharpCorner> of(MillStick stick, double radius) {
         List<Pocket> pockets = Rolling.of(stick.outline(), radius).pockets();
         List<SharpCorner> corners = new ArrayList<>();
         for (int i = 0; i < stick.count(); i++) {

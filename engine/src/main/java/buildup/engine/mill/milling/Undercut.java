@@ -3,7 +3,7 @@ package buildup.engine.mill.milling;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
-import buildup.profiles.travel.Reach;
+import buildup.profiles.travel.Access;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,13 +39,13 @@ public record Undercut(List<Segment> line, double area, List<Side> passes, Optio
         return !passes.isEmpty() || tilt.isPresent();
     }
 
-    static List<Undercut> of(Stick stick, List<Reached> reached) {
+    static List<Undercut> of(MillStick stick, List<Reached> reached) {
         List<List<Reached>> runs = runs(reached);
         if (runs.isEmpty()) {
             return List.of();
         }
-        List<Reach.Shadow> shadows =
-                Reach.of(stick.outline(), Side.FRONT.degrees()).shadows();
+        List<Access.Shadow> shadows =
+                Access.of(stick.outline(), Side.FRONT.degrees()).shadows();
         return runs.stream().map(run -> undercut(stick, run, shadows)).toList();
     }
 
@@ -79,17 +79,17 @@ public record Undercut(List<Segment> line, double area, List<Side> passes, Optio
         return runs;
     }
 
-    private static Undercut undercut(Stick stick, List<Reached> run, List<Reach.Shadow> shadows) {
+    private static Undercut undercut(MillStick stick, List<Reached> run, List<Access.Shadow> shadows) {
         double area = shadows.stream()
                 .filter(shadow -> run.stream().anyMatch(stretch -> holds(stretch, shadow.floor())))
-                .mapToDouble(Reach.Shadow::area)
+                .mapToDouble(Access.Shadow::area)
                 .sum();
         List<Side> passes = fewest(run);
         Optional<Side> tilt = passes.isEmpty() ? tilt(stick, run) : Optional.empty();
         return new Undercut(run.stream().map(Reached::segment).toList(), area, passes, tilt);
     }
 
-    private static boolean holds(Reached stretch, Reach.Stretch floor) {
+    private static boolean holds(Reached stretch, Access.Stretch floor) {
         double middle = (floor.from() + floor.to()) / 2;
         return stretch.stroke() == floor.stroke() && stretch.from() <= middle && middle <= stretch.to();
     }
@@ -103,21 +103,21 @@ public record Undercut(List<Segment> line, double area, List<Side> passes, Optio
                 .orElse(List.of());
     }
 
-    private static Optional<Side> tilt(Stick stick, List<Reached> run) {
+    private static Optional<Side> tilt(MillStick stick, List<Reached> run) {
         return IntStream.rangeClosed(1, 180 / STEP)
                 .map(step -> step * STEP)
                 .boxed()
                 .flatMap(degrees -> List.of(degrees, -degrees).stream())
                 .map(Side::tilted)
                 .filter(side -> {
-                    List<Reach.Stretch> seen =
-                            Reach.of(stick.outline(), side.degrees()).reached();
+                    List<Access.Stretch> seen =
+                            Access.of(stick.outline(), side.degrees()).reached();
                     return run.stream().allMatch(stretch -> covers(seen, stretch));
                 })
                 .findFirst();
     }
 
-    private static boolean covers(List<Reach.Stretch> seen, Reached stretch) {
+    private static boolean covers(List<Access.Stretch> seen, Reached stretch) {
         double share = seen.stream()
                 .filter(one -> one.stroke() == stretch.stroke())
                 .mapToDouble(one -> Math.min(one.to(), stretch.to()) - Math.max(one.from(), stretch.from()))

@@ -42,7 +42,7 @@ record Gap(double missing, Point missingAt, double spare, Point spareAt) {
      *
      * @param sign 1 to look for what lies outside the other, -1 for what lies inside it
      */
-    private record Look(Shape from, Shape other, int sign) {
+    private record Look(MeasuredOutline from, MeasuredOutline other, int sign) {
         double far(Segment segment, double t) {
             return sign * other.outside(segment.at(t));
         }
@@ -90,8 +90,8 @@ record Gap(double missing, Point missingAt, double spare, Point spareAt) {
     }
 
     static Gap between(Outline wanted, Outline laid) {
-        Shape a = Shape.of(wanted);
-        Shape b = Shape.of(laid);
+        MeasuredOutline a = MeasuredOutline.of(wanted);
+        MeasuredOutline b = MeasuredOutline.of(laid);
         Place missing = farther(new Look(a, b, 1).farthest(), new Look(b, a, -1).farthest());
         Place spare = farther(new Look(b, a, 1).farthest(), new Look(a, b, -1).farthest());
         return new Gap(missing.distance(), missing.at(), spare.distance(), spare.at());

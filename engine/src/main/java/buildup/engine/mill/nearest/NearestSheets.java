@@ -23,13 +23,13 @@ public final class NearestSheets {
     private static final Rounding FOUR_PLACES = Rounding.decimals(4);
 
     /** The profile asked about, with what was found. */
-    private record Asked(String name, Neighbours nearest) {}
+    private record Asked(String name, Neighbors nearest) {}
 
     private NearestSheets() {}
 
     /** The answer in a sentence. */
-    public static Phrase answer(Neighbours nearest) {
-        return Wording.answer(nearest);
+    public static Phrase answer(Neighbors nearest) {
+        return NearestWords.answer(nearest);
     }
 
     /**
@@ -38,11 +38,11 @@ public final class NearestSheets {
      * @param name of the profile asked about
      * @param nearest absent for the columns alone
      */
-    public static List<Sheet> of(String name, Optional<Neighbours> nearest) {
+    public static List<Sheet> of(String name, Optional<Neighbors> nearest) {
         return List.of(
                 Sheet.single("", "ANSWER", nearest.map(found -> new Asked(name, found)))
                         .words("name", "the profile asked about", Asked::name)
-                        .saying("answer", "what to do", asked -> Wording.answer(asked.nearest()))
+                        .saying("answer", "what to do", asked -> NearestWords.answer(asked.nearest()))
                         .both()
                         .wordsIf(
                                 "use",
@@ -52,10 +52,10 @@ public final class NearestSheets {
                                         .map(one -> one.profile().name()))
                         .silent()
                         .sheet(),
-                neighbours(name, nearest.map(Neighbours::list).orElse(List.of())));
+                neighbours(name, nearest.map(Neighbors::list).orElse(List.of())));
     }
 
-    private static Sheet neighbours(String name, List<Neighbour> list) {
+    private static Sheet neighbours(String name, List<Neighbor> list) {
         Phrase title = Phrase.of("NEAREST to {name}").with("name", name);
         return Sheet.of("nearest", title, list)
                 .name("profile", "profile", one -> one.profile().name())
@@ -67,9 +67,9 @@ public final class NearestSheets {
                 .json()
                 .measure("scale", "scale", Quantity.RATIO, one -> one.pose().scale())
                 .json()
-                .saying("laid", "laid", one -> Wording.laid(one.pose()))
-                .measure("areaBetween", "area between", Quantity.AREA, FOUR_PLACES, Neighbour::apart)
-                .fine("gap", "largest gap", Neighbour::gap)
+                .saying("laid", "laid", one -> NearestWords.laid(one.pose()))
+                .measure("areaBetween", "area between", Quantity.AREA, FOUR_PLACES, Neighbor::apart)
+                .fine("gap", "largest gap", Neighbor::gap)
                 .place(
                         "gapAt",
                         "where it gapes",
@@ -78,7 +78,7 @@ public final class NearestSheets {
                 .json()
                 .one("advice", "advice", ", ", advice(), one -> Optional.of(one.advice()))
                 .json()
-                .saying("sentence", "what to do", one -> Wording.sentence(one.advice()))
+                .saying("sentence", "what to do", one -> NearestWords.sentence(one.advice()))
                 .both()
                 .sheet();
     }

@@ -5,9 +5,9 @@ import java.util.List;
 /**
  * Pieces that come from one stick in their order; one piece alone most of the time.
  *
- * @param gaps between one piece and the next, {@link Fine} steps
+ * @param gaps between one piece and the next, {@link LengthSteps}
  */
-record Bundle(List<Piece> pieces, List<Integer> gaps) {
+record Bundle(List<StickPiece> pieces, List<Integer> gaps) {
     /** Lost at a corner that the grain runs round, besides the kerf: to clean up the cut; shop practice, no source. */
     private static final double CLEANING = 1.0 / 16;
 
@@ -16,23 +16,23 @@ record Bundle(List<Piece> pieces, List<Integer> gaps) {
         gaps = List.copyOf(gaps);
     }
 
-    static Bundle of(Piece piece) {
+    static Bundle of(StickPiece piece) {
         return new Bundle(List.of(piece), List.of());
     }
 
     int length() {
-        return pieces.stream().mapToInt(Piece::length).sum()
+        return pieces.stream().mapToInt(StickPiece::length).sum()
                 + gaps.stream().mapToInt(Integer::intValue).sum();
     }
 
     /** What a saw takes from the stick between two pieces: its kerf is wider along the stick when it cuts aslant. */
-    static int gap(Piece before, Piece after, Shop shop) {
+    static int gap(StickPiece before, StickPiece after, Shop shop) {
         return shop.grid()
                 .needed(Math.max(along(before.right(), shop.kerf()), along(after.left(), shop.kerf())) + CLEANING);
     }
 
     private static double along(End end, int kerf) {
         double aslant = Math.cos(Math.toRadians(end.miter())) * Math.cos(Math.toRadians(end.bevel()));
-        return Fine.inches(kerf) / Math.max(aslant, 0.1);
+        return LengthSteps.inches(kerf) / Math.max(aslant, 0.1);
     }
 }

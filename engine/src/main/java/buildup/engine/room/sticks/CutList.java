@@ -23,8 +23,8 @@ import java.util.stream.Stream;
  */
 public record CutList(
         Shop shop,
-        List<Piece> pieces,
-        List<Piece> without,
+        List<StickPiece> pieces,
+        List<StickPiece> without,
         List<LotPlan> lots,
         List<RipPlan> rips,
         List<Stick> sticks,
@@ -41,7 +41,7 @@ public record CutList(
     /** Lays out the cuts of a job, with notices for what no stick is listed, long or wide enough for. */
     public static CutList of(Job job, Shop shop, Limit limit, Notices notices) {
         Lots.Sorted sorted = Lots.of(job, shop, notices);
-        Desk desk = new Desk(limit);
+        LotSolver desk = new LotSolver(limit);
         List<Ripping.Ripped> laid = BoardGroup.of(sorted.lots()).stream()
                 .map(group -> Ripping.of(shop, desk, group, notices))
                 .toList();
@@ -66,7 +66,7 @@ public record CutList(
         return of(job, Shop.NONE, Limit.usual(), new Notices());
     }
 
-    private static Map<EndJoint, Integer> joints(List<Piece> wanted, List<Stick> sticks) {
+    private static Map<EndJoint, Integer> joints(List<StickPiece> wanted, List<Stick> sticks) {
         Map<EndJoint, Integer> ends = new EnumMap<>(EndJoint.class);
         Stream<End> own = wanted.stream().flatMap(piece -> Stream.of(piece.left(), piece.right()));
         Stream<End> scarfs = sticks.stream()
@@ -81,7 +81,7 @@ public record CutList(
     }
 
     /** What is taken of each kind of stick, in the order of the sticks. */
-    public List<Bill> bills() {
+    public List<BuyLine> bills() {
         Map<Supply, List<Stick>> kinds = new LinkedHashMap<>();
         sticks.forEach(stick ->
                 kinds.computeIfAbsent(stick.supply(), key -> new ArrayList<>()).add(stick));
@@ -90,18 +90,18 @@ public record CutList(
                 .toList();
     }
 
-    private Bill bill(Supply supply, List<Stick> own) {
+    private BuyLine bill(Supply supply, List<Stick> own) {
         double feet = own.stream()
-                .mapToDouble(stick -> Fine.inches(stick.length()) / 12)
+                .mapToDouble(stick -> LengthSteps.inches(stick.length()) / 12)
                 .sum();
         double area = feet * 12 * supply.width();
         double used = own.stream().mapToDouble(Stick::area).sum();
         double kept = own.stream()
                 .flatMap(stick -> stick.strips().stream())
                 .filter(this::keeps)
-                .mapToDouble(strip -> Fine.inches(strip.width()) * Fine.inches(strip.rest()))
+                .mapToDouble(strip -> LengthSteps.inches(strip.width()) * LengthSteps.inches(strip.rest()))
                 .sum();
-        return new Bill(
+        return new BuyLine(
                 supply.name(),
                 supply.wood(),
                 own.size(),
@@ -126,7 +126,7 @@ public record CutList(
 
     /** Whether everything that it takes is there or has a price. */
     public boolean priced() {
-        return bills().stream().allMatch(Bill::priced)
+        return bills().stream().allMatch(BuyLine::priced)
                 && without.isEmpty()
                 && sticks.stream().noneMatch(stick -> stick.origin() == Stick.Origin.MISSING);
     }
@@ -141,7 +141,7 @@ public record CutList(
     /** Sum of the lengths of all pieces as they go up, ft. */
     public double feetWanted() {
         return pieces.stream()
-                .mapToDouble(piece -> Fine.inches(piece.length()) / 12)
+                .mapToDouble(piece -> LengthSteps.inches(piece.length()) / 12)
                 .sum();
     }
 }

@@ -16,19 +16,19 @@ import java.util.stream.Stream;
 /** The lengths that are cut, as sheets. */
 public final class LengthSheets {
     /** A length that goes up, and whether there is a stick for it. */
-    private record Wanted(Piece piece, boolean hasStick) {}
+    private record Wanted(StickPiece piece, boolean hasStick) {}
 
     /** Where a length lies in its stick. */
     private record Place(int number, Stick stick, Stick.Strip strip, int from) {}
 
     /** A length as it is cut, in its stick if it has one. */
-    private record Line(String stack, Piece piece, Optional<Place> place) {
+    private record Line(String stack, StickPiece piece, Optional<Place> place) {
         <T> Optional<T> of(Function<Place, T> part) {
             return place.map(part);
         }
 
         OptionalDouble length(Function<Place, Integer> part) {
-            return place.map(one -> OptionalDouble.of(Fine.inches(part.apply(one))))
+            return place.map(one -> OptionalDouble.of(LengthSteps.inches(part.apply(one))))
                     .orElse(OptionalDouble.empty());
         }
     }
@@ -41,7 +41,10 @@ public final class LengthSheets {
                 .name("id", "label", row -> row.piece().id())
                 .words("course", "piece", row -> row.piece().course())
                 .words("stretch", "stretch", row -> row.piece().stretch())
-                .length("length", "length", row -> Fine.inches(row.piece().length()))
+                .length(
+                        "length",
+                        "length",
+                        row -> LengthSteps.inches(row.piece().length()))
                 .words("left", "left end", row -> row.piece().left().joint().word())
                 .words("right", "right end", row -> row.piece().right().joint().word())
                 .flag("hasStick", "has a stick", Wanted::hasStick)
@@ -53,7 +56,7 @@ public final class LengthSheets {
 
     private static List<Wanted> wanted(CutList list) {
         Set<String> without =
-                new HashSet<>(list.without().stream().map(Piece::id).toList());
+                new HashSet<>(list.without().stream().map(StickPiece::id).toList());
         return list.pieces().stream()
                 .map(piece -> new Wanted(piece, !without.contains(piece.id())))
                 .toList();
@@ -71,7 +74,10 @@ public final class LengthSheets {
                 .words("course", "piece", row -> row.piece().course())
                 .words("stretch", "stretch", row -> row.piece().stretch())
                 .wordsIf("part", "part", row -> Optional.of(row.piece().part()))
-                .length("length", "length", row -> Fine.inches(row.piece().length()))
+                .length(
+                        "length",
+                        "length",
+                        row -> LengthSteps.inches(row.piece().length()))
                 .one(
                         "left",
                         "left",

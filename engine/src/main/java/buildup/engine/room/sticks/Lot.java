@@ -3,7 +3,7 @@ package buildup.engine.room.sticks;
 import java.util.List;
 
 /** Pieces that are cut from the same sticks, or from strips of the same width of the same boards. */
-record Lot(Source source, String wood, List<Bundle> bundles) {
+record Lot(StockSource source, String wood, List<Bundle> bundles) {
     Lot {
         bundles = List.copyOf(bundles);
     }

@@ -6,7 +6,7 @@ import buildup.shared.figure.Phrase;
  * How a lot is laid out.
  *
  * @param name what its pieces are cut from
- * @param strip width of the strip or stick, {@link Fine} steps
+ * @param strip width of the strip or stick, {@link LengthSteps}
  * @param ripped whether it is ripped from wider boards
  * @param pieces how many
  * @param sticks how many sticks, or strips, they take

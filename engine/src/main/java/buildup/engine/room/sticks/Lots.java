@@ -25,7 +25,7 @@ final class Lots {
     /** What tells one lot from another. */
     private record Key(List<Supply> supplies, int strip, String wood) {}
 
-    private record Open(Source source, List<Piece> pieces) {}
+    private record Open(StockSource source, List<StickPiece> pieces) {}
 
     /** Longer pieces are a slip, and are not counted: in. */
     private static final double LONGEST = 120_000;
@@ -40,8 +40,8 @@ final class Lots {
     private final Shop shop;
     private final Notices notices;
     private final Map<Key, Open> open = new LinkedHashMap<>();
-    private final List<Piece> without = new ArrayList<>();
-    private final List<Piece> all = new ArrayList<>();
+    private final List<StickPiece> without = new ArrayList<>();
+    private final List<StickPiece> all = new ArrayList<>();
     private final Set<List<?>> said = new LinkedHashSet<>();
     private final Map<String, Integer> spliced = new HashMap<>();
     private final Map<Reserved, Integer> reserved = new HashMap<>();
@@ -61,7 +61,7 @@ final class Lots {
      * @param wanted every piece as it goes up, before it is spliced or glued up
      * @param without those for which no stick is listed
      */
-    record Sorted(List<Lot> lots, List<Piece> wanted, List<Piece> without) {}
+    record Sorted(List<Lot> lots, List<StickPiece> wanted, List<StickPiece> without) {}
 
     static Sorted of(Job job, Shop shop, Notices notices) {
         Lots lots = new Lots(job, shop, notices);
@@ -79,7 +79,7 @@ final class Lots {
         for (Fit fit : job.fits()) {
             Course course = fit.course();
             int number = numbers.merge(course.body(), 1, Integer::sum);
-            Piece piece = new Piece(
+            StickPiece piece = new StickPiece(
                     Section.letter(course.body()) + number,
                     course.name(),
                     job.stretchName(fit),
@@ -94,16 +94,16 @@ final class Lots {
         }
     }
 
-    private void sort(Piece piece, Course course, Optional<String> grain) {
+    private void sort(StickPiece piece, Course course, Optional<String> grain) {
         var placed = job.section().body(course.body()).placed().orElseThrow().piece();
         String wood = placed.wood().name();
-        Optional<Source> found = Source.of(course, placed.stock().profileKind(), wood, shop);
+        Optional<StockSource> found = StockSource.of(course, placed.stock().profileKind(), wood, shop);
         if (found.isEmpty()) {
             without.add(piece);
             noStock(course, wood);
             return;
         }
-        Source source = found.get();
+        StockSource source = found.get();
         int longest = shop.usable(longest(piece, source));
         if (!reaches(piece, course, longest)) {
             without.add(piece);
@@ -121,10 +121,10 @@ final class Lots {
             return;
         }
         gluedUp(course, source);
-        List<Piece> into = open.computeIfAbsent(
+        List<StickPiece> into = open.computeIfAbsent(
                         new Key(source.supplies(), source.strip(), wood), key -> new Open(source, new ArrayList<>()))
                 .pieces();
-        for (Piece part : parts(piece, course, longest, grain)) {
+        for (StickPiece part : parts(piece, course, longest, grain)) {
             for (int ply = 1; ply <= source.plies(); ply++) {
                 into.add(source.plies() == 1 ? part : part.ply(ply, source.plies()));
             }
@@ -142,7 +142,7 @@ final class Lots {
                         .of(course.name()));
     }
 
-    private void gluedUp(Course course, Source source) {
+    private void gluedUp(Course course, StockSource source) {
         if (source.plies() == 1) {
             return;
         }
@@ -150,7 +150,7 @@ final class Lots {
                 ? StickNotices.LAYERS
                 : (source.layers() == 1 ? StickNotices.STRIPS : StickNotices.LAYERS_OF_STRIPS)
                         .with("strips", Figure.count(source.strips()))
-                        .with("strip", Fine.figure(source.strip()));
+                        .with("strip", LengthSteps.figure(source.strip()));
         once(
                 List.of("glue", course.body()),
                 StickNotices.GLUED_UP
@@ -168,7 +168,7 @@ final class Lots {
      * The longest stick that there is for a piece. Of those on hand that are longer than any to be bought each serves one
      * such piece: the next one is spliced from what can be bought.
      */
-    private int longest(Piece piece, Source source) {
+    private int longest(StickPiece piece, StockSource source) {
         int bought = source.supplies().stream()
                 .flatMap(supply -> supply.buy().stream())
                 .mapToInt(length -> length)
@@ -191,9 +191,9 @@ final class Lots {
     }
 
     /** Whether a stick holds it, or parts of it that are worth splicing. */
-    private boolean reaches(Piece piece, Course course, int longest) {
+    private boolean reaches(StickPiece piece, Course course, int longest) {
         return piece.length() <= longest
-                || (longest >= 4 * Math.max(overlap(course), Fine.PER_INCH)
+                || (longest >= 4 * Math.max(overlap(course), LengthSteps.PER_INCH)
                         && piece.length() / MOST_PARTS <= longest - overlap(course));
     }
 
@@ -202,12 +202,12 @@ final class Lots {
     }
 
     /** The piece itself, or its parts where no stick is as long. */
-    private List<Piece> parts(Piece piece, Course course, int longest, Optional<String> grain) {
+    private List<StickPiece> parts(StickPiece piece, Course course, int longest, Optional<String> grain) {
         if (piece.length() <= longest) {
             return List.of(piece);
         }
         Splice splice = Splice.of(piece, longest, overlap(course), course.body() % 2 == 0, after(grain));
-        List<Figure> places = splice.places().stream().map(Fine::figure).toList();
+        List<Figure> places = splice.places().stream().map(LengthSteps::figure).toList();
         notices.add(tooLong(piece, longest)
                 .cure((overlap(course) == 0 ? StickNotices.BUTTED : StickNotices.SCARFED)
                         .with("places", Listing.and(places))));
@@ -226,19 +226,19 @@ final class Lots {
         return group.map(this::unbroken);
     }
 
-    private static Notice tooLong(Piece piece, int longest) {
+    private static Notice tooLong(StickPiece piece, int longest) {
         return StickNotices.LONGER_THAN_ANY_STICK
                 .with("stretch", piece.stretch())
-                .with("length", Fine.figure(piece.length()))
-                .with("longest", Fine.figure(longest))
+                .with("length", LengthSteps.figure(piece.length()))
+                .with("longest", LengthSteps.figure(longest))
                 .of(piece.course())
-                .amount(Fine.figure(piece.length() - longest));
+                .amount(LengthSteps.figure(piece.length() - longest));
     }
 
     /** Pieces of a group stay together as far as a stick reaches; of glued-up ones each ply runs round on its own. */
-    private List<Bundle> bundles(List<Piece> pieces, int longest) {
-        Map<String, List<Piece>> groups = new LinkedHashMap<>();
-        for (Piece piece : pieces) {
+    private List<Bundle> bundles(List<StickPiece> pieces, int longest) {
+        Map<String, List<StickPiece>> groups = new LinkedHashMap<>();
+        for (StickPiece piece : pieces) {
             groups.computeIfAbsent(
                             piece.group()
                                     .map(name -> "g " + name + piece.plyMark())
@@ -251,12 +251,12 @@ final class Lots {
         return bundles;
     }
 
-    private List<Bundle> joined(List<Piece> group, int longest) {
+    private List<Bundle> joined(List<StickPiece> group, int longest) {
         List<Bundle> bundles = new ArrayList<>();
         Bundle last = Bundle.of(group.get(0));
-        for (Piece piece : group.subList(1, group.size())) {
-            Piece before = last.pieces().get(last.pieces().size() - 1);
-            List<Piece> pieces = new ArrayList<>(last.pieces());
+        for (StickPiece piece : group.subList(1, group.size())) {
+            StickPiece before = last.pieces().get(last.pieces().size() - 1);
+            List<StickPiece> pieces = new ArrayList<>(last.pieces());
             List<Integer> gaps = new ArrayList<>(last.gaps());
             pieces.add(piece);
             gaps.add(Bundle.gap(before, piece, shop));
@@ -272,13 +272,13 @@ final class Lots {
         return bundles;
     }
 
-    private void grainBreaks(Piece before, Piece after, Bundle wanted, int longest) {
+    private void grainBreaks(StickPiece before, StickPiece after, Bundle wanted, int longest) {
         notices.add(StickNotices.GRAIN_BROKEN
                 .with("before", before.stretch())
                 .with("after", after.stretch())
-                .with("length", Fine.figure(wanted.length()))
-                .with("longest", Fine.figure(longest))
+                .with("length", LengthSteps.figure(wanted.length()))
+                .with("longest", LengthSteps.figure(longest))
                 .of(before.course())
-                .amount(Fine.figure(wanted.length() - longest)));
+                .amount(LengthSteps.figure(wanted.length() - longest)));
     }
 }

@@ -29,7 +29,7 @@ final class PlanSheets {
                 .saying("of", "material", LotPlan::name)
                 .both()
                 .name("wood", "wood", LotPlan::wood)
-                .length("width", "width", lot -> Fine.inches(lot.strip()))
+                .length("width", "width", lot -> LengthSteps.inches(lot.strip()))
                 .flag("ripped", "ripped", LotPlan::ripped)
                 .count("pieces", "lengths", LotPlan::pieces)
                 .count("sticks", "sticks or strips", LotPlan::sticks)

@@ -22,11 +22,11 @@ final class RipBound {
     private static final long MOST_PAID = 1_000_000;
 
     private final Shop shop;
-    private final Desk desk;
+    private final LotSolver desk;
     private final BoardGroup group;
     private final Aim aim;
 
-    RipBound(Shop shop, Desk desk, BoardGroup group) {
+    RipBound(Shop shop, LotSolver desk, BoardGroup group) {
         this.shop = shop;
         this.desk = desk;
         this.group = group;
@@ -116,7 +116,7 @@ final class RipBound {
     }
 
     private static long worth(Supply supply, int length, double rate) {
-        return (long) (PARTS * rate * supply.width() * Fine.inches(length));
+        return (long) (PARTS * rate * supply.width() * LengthSteps.inches(length));
     }
 
     private StickProblem problem(Lot lot, Share.Dual share, double rate) {
@@ -137,7 +137,7 @@ final class RipBound {
     private long byArea() {
         double lying = group.supplies().stream()
                 .flatMapToDouble(supply -> supply.onHand().stream()
-                        .mapToDouble(own -> supply.width() * Fine.inches(own.length()) * own.count()))
+                        .mapToDouble(own -> supply.width() * LengthSteps.inches(own.length()) * own.count()))
                 .sum();
         double wanted = group.lots().stream().mapToDouble(RipBound::area).sum();
         // a whole number of hundredths or of boards; what the last digits of a sum may be off is let go
@@ -148,16 +148,16 @@ final class RipBound {
     private double rate() {
         return group.supplies().stream()
                 .flatMapToDouble(supply -> supply.buy().stream()
-                        .mapToDouble(length -> price(supply, length) / (supply.width() * Fine.inches(length))))
+                        .mapToDouble(length -> price(supply, length) / (supply.width() * LengthSteps.inches(length))))
                 .min()
                 .orElse(0);
     }
 
     private static double area(Lot lot) {
-        return Fine.inches(lot.source().strip())
+        return LengthSteps.inches(lot.source().strip())
                 * lot.bundles().stream()
                         .flatMap(bundle -> bundle.pieces().stream())
-                        .mapToDouble(piece -> Fine.inches(piece.length()))
+                        .mapToDouble(piece -> LengthSteps.inches(piece.length()))
                         .sum();
     }
 }

@@ -24,8 +24,8 @@ final class Ripping {
     private static final int ROUNDS = 3;
 
     private final Shop shop;
-    private final Desk desk;
-    private final Desk tries;
+    private final LotSolver desk;
+    private final LotSolver tries;
     private final BoardGroup group;
     private final Aim aim;
     private Share share = new Share.Equal();
@@ -33,7 +33,7 @@ final class Ripping {
     private Laid best;
     private long least;
 
-    private Ripping(Shop shop, Desk desk, BoardGroup group) {
+    private Ripping(Shop shop, LotSolver desk, BoardGroup group) {
         this.shop = shop;
         this.desk = desk;
         this.tries = desk.forTries();
@@ -45,7 +45,7 @@ final class Ripping {
     /** A group as it is laid out, and how good that is where boards are ripped and nothing is missing. */
     record Ripped(Laid laid, Optional<RipPlan> plan) {}
 
-    static Ripped of(Shop shop, Desk desk, BoardGroup group, Notices notices) {
+    static Ripped of(Shop shop, LotSolver desk, BoardGroup group, Notices notices) {
         Ripped ripped = new Ripping(shop, desk, group).ripped();
         notices.addAll(ripped.laid().notices());
         return ripped;

@@ -2,7 +2,7 @@ package buildup.engine.room.sticks;
 
 /**
  * What of a board's price each of its strips is charged, so that lots of strips can be laid out one after another.
- * Widths are whole {@link Fine} steps.
+ * Widths are whole {@link LengthSteps}.
  */
 sealed interface Share {
     /** The charge for a strip, rounded up. */

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The wood and the saws of a shop; lengths in {@link Fine} steps.
+ * The wood and the saws of a shop; lengths in {@link LengthSteps}.
  *
  * @param grid on which everything is measured
  * @param kerf of the saw that cuts to length

@@ -1,8 +1,8 @@
 package buildup.engine.room.sticks;
 
 import buildup.catalog.Catalog;
-import buildup.engine.section.stack.Kind;
 import buildup.engine.section.stack.Piece;
+import buildup.engine.section.stack.PieceKind;
 import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
@@ -134,7 +134,7 @@ final class ShopReader {
     Optional<Scalar> wood(Fields entry, Consumer<Mark> missing) {
         Optional<Scalar> own = entry.scalar("wood").filter(text -> !text.text().isBlank());
         List<String> woods = stack.pieces().stream()
-                .filter(piece -> piece.kind() != Kind.FRAMING)
+                .filter(piece -> piece.kind() != PieceKind.FRAMING)
                 .map(Piece::wood)
                 .map(wood -> wood.name())
                 .distinct()

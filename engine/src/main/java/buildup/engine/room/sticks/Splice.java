@@ -11,24 +11,24 @@ import java.util.Optional;
  * joint lies over another.
  *
  * @param parts from left to right
- * @param places of the joints, from the long point at the left, {@link Fine} steps
+ * @param places of the joints, from the long point at the left, {@link LengthSteps}
  */
-record Splice(List<Piece> parts, List<Integer> places) {
+record Splice(List<StickPiece> parts, List<Integer> places) {
     /** A part shorter than this does not reach from stud to stud: common spacing, no source. */
-    private static final int LEAST = 16 * Fine.PER_INCH;
+    private static final int LEAST = 16 * LengthSteps.PER_INCH;
 
     /**
-     * @param longest that a part can be, {@link Fine} steps
-     * @param overlap of two parts, {@link Fine} steps
+     * @param longest that a part can be, {@link LengthSteps}
+     * @param overlap of two parts, {@link LengthSteps}
      * @param fromLeft whether the longest part lies at the left
      * @param after the group of the last part; the first part stays in that of the piece
      */
-    static Splice of(Piece piece, int longest, int overlap, boolean fromLeft, Optional<String> after) {
+    static Splice of(StickPiece piece, int longest, int overlap, boolean fromLeft, Optional<String> after) {
         List<Integer> lengths = lengths(piece.length(), longest, overlap);
         if (!fromLeft) {
             Collections.reverse(lengths);
         }
-        List<Piece> parts = new ArrayList<>();
+        List<StickPiece> parts = new ArrayList<>();
         List<Integer> places = new ArrayList<>();
         int from = 0;
         for (int i = 0; i < lengths.size(); i++) {
@@ -49,7 +49,7 @@ record Splice(List<Piece> parts, List<Integer> places) {
     }
 
     private static End joint(int overlap, int side) {
-        return overlap == 0 ? End.SQUARE : new End(EndJoint.SCARF, side * Fine.inches(overlap), 0, 45);
+        return overlap == 0 ? End.SQUARE : new End(EndJoint.SCARF, side * LengthSteps.inches(overlap), 0, 45);
     }
 
     private static List<Integer> lengths(int length, int longest, int overlap) {

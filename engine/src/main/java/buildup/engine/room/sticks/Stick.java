@@ -3,7 +3,7 @@ package buildup.engine.room.sticks;
 import java.util.List;
 
 /**
- * A stick or board as it is cut up. Lengths in {@link Fine} steps.
+ * A stick or board as it is cut up. Lengths in {@link LengthSteps}.
  *
  * @param origin where it comes from
  * @param price in hundredths; 0 for what is on hand and where no price is given
@@ -32,19 +32,19 @@ public record Stick(Supply supply, int length, Origin origin, long price, List<S
     /**
      * A strip of a stick.
      *
-     * @param width {@link Fine} steps
+     * @param width {@link LengthSteps}
      * @param ripped whether it is narrower than its board
      * @param pieces from its left end
      * @param rest behind the last cut, the trimming of the far end left out
      */
-    public record Strip(int width, boolean ripped, List<Lie> pieces, int rest) {
+    public record Strip(int width, boolean ripped, List<LaidPiece> pieces, int rest) {
         public Strip {
             pieces = List.copyOf(pieces);
         }
     }
 
     /** A piece and how far its left end lies from that of the stick. */
-    public record Lie(Piece piece, int from) {
+    public record LaidPiece(StickPiece piece, int from) {
         public int to() {
             return from + piece.length();
         }
@@ -56,15 +56,16 @@ public record Stick(Supply supply, int length, Origin origin, long price, List<S
 
     /** Board feet, as the trade counts them. */
     public double boardFeet() {
-        return Fine.inches(length) / 12 * supply.feet();
+        return LengthSteps.inches(length) / 12 * supply.feet();
     }
 
     /** Square inches of its face that lie in pieces. */
     public double area() {
         return strips.stream()
-                .mapToDouble(strip -> Fine.inches(strip.width())
+                .mapToDouble(strip -> LengthSteps.inches(strip.width())
                         * strip.pieces().stream()
-                                .mapToDouble(lie -> Fine.inches(lie.piece().length()))
+                                .mapToDouble(
+                                        lie -> LengthSteps.inches(lie.piece().length()))
                                 .sum())
                 .sum();
     }

@@ -28,7 +28,7 @@ final class StickLayout {
     private static final long ONE_STICK = 1000;
 
     private final Shop shop;
-    private final Desk desk;
+    private final LotSolver desk;
     private final BoardGroup group;
     private final Share share;
     private final Map<Lot, Kind> only;
@@ -40,7 +40,7 @@ final class StickLayout {
     /**
      * Sticks or boards that are alike.
      *
-     * @param length of the whole stick, {@link Fine} steps
+     * @param length of the whole stick, {@link LengthSteps}
      */
     record Kind(Supply supply, int length, Origin origin) {}
 
@@ -51,7 +51,7 @@ final class StickLayout {
      * @param share what of a board's price a strip is charged
      * @param only for some lots the one kind of stick that may be bought
      */
-    StickLayout(Shop shop, Desk desk, BoardGroup group, Share share, Map<Lot, Kind> only) {
+    StickLayout(Shop shop, LotSolver desk, BoardGroup group, Share share, Map<Lot, Kind> only) {
         this.shop = shop;
         this.desk = desk;
         this.group = group;
@@ -174,19 +174,19 @@ final class StickLayout {
     }
 
     private Stick.Strip strip(Lot lot, Kind kind, List<Bundle> bundles) {
-        List<Stick.Lie> lies = new ArrayList<>();
+        List<Stick.LaidPiece> lies = new ArrayList<>();
         int at = shop.trim();
         for (Bundle bundle : bundles) {
             for (int i = 0; i < bundle.pieces().size(); i++) {
                 at += i == 0 ? 0 : bundle.gaps().get(i - 1);
-                lies.add(new Stick.Lie(bundle.pieces().get(i), at));
+                lies.add(new Stick.LaidPiece(bundle.pieces().get(i), at));
                 at += bundle.pieces().get(i).length();
             }
             at += shop.kerf();
         }
         int width = shop.grid().offered(kind.supply().width());
         int own = Math.min(width, lot.source().strip());
-        boolean ripped = kind.supply().board() && own < width - Fine.SIXTY_FOURTH;
+        boolean ripped = kind.supply().board() && own < width - LengthSteps.SIXTY_FOURTH;
         return new Stick.Strip(ripped ? own : width, ripped, lies, Math.max(0, kind.length() - shop.trim() - at));
     }
 
@@ -199,7 +199,7 @@ final class StickLayout {
                 lot.source().strip(),
                 lot.source().supplies().stream()
                         .anyMatch(supply -> shop.grid().offered(supply.width())
-                                > lot.source().strip() + Fine.SIXTY_FOURTH),
+                                > lot.source().strip() + LengthSteps.SIXTY_FOURTH),
                 lot.pieces(),
                 plan.sticks().size(),
                 aim,
@@ -226,7 +226,7 @@ final class StickLayout {
         notices.add((count == 1 ? StickNotices.ONE_MISSING : StickNotices.SEVERAL_MISSING)
                 .with("stock", kind.supply().name())
                 .with("count", Figure.count(count))
-                .with("length", Fine.stick(kind.length()))
+                .with("length", LengthSteps.stick(kind.length()))
                 .at(kind.supply().mark())
                 .cure(kind.supply().buy().isEmpty() ? StickNotices.ADD_BUY : StickNotices.BUY_ONE));
     }

@@ -24,7 +24,9 @@ public final class StickSheets {
     /** A strip of a stick. */
     private record Ripped(CutList list, Stick.Strip strip) {
         OptionalDouble offcut(boolean kept) {
-            return list.keeps(strip) == kept ? OptionalDouble.of(Fine.inches(strip.rest())) : OptionalDouble.empty();
+            return list.keeps(strip) == kept
+                    ? OptionalDouble.of(LengthSteps.inches(strip.rest()))
+                    : OptionalDouble.empty();
         }
     }
 
@@ -76,12 +78,14 @@ public final class StickSheets {
                         "feet",
                         "sticks, end to end",
                         Quantity.RUN,
-                        one -> one.bills().stream().mapToDouble(Bill::feet).sum())
+                        one -> one.bills().stream().mapToDouble(BuyLine::feet).sum())
                 .measure(
                         "boardFeet",
                         "lumber",
                         Quantity.BOARD_FEET,
-                        one -> one.bills().stream().mapToDouble(Bill::boardFeet).sum())
+                        one -> one.bills().stream()
+                                .mapToDouble(BuyLine::boardFeet)
+                                .sum())
                 .measure(
                         "wasteBoardFeet",
                         "waste of it",
@@ -104,7 +108,7 @@ public final class StickSheets {
                         "length",
                         Quantity.LENGTH,
                         Rounding.STICK,
-                        entry -> Fine.inches(entry.getKey().length()))
+                        entry -> LengthSteps.inches(entry.getKey().length()))
                 .count("count", "count", Map.Entry::getValue)
                 .measureIf(
                         "each",
@@ -141,7 +145,7 @@ public final class StickSheets {
                         "length",
                         Quantity.LENGTH,
                         Rounding.STICK,
-                        row -> Fine.inches(row.stick().length()))
+                        row -> LengthSteps.inches(row.stick().length()))
                 .measure(
                         "boardFeet",
                         "lumber",
@@ -185,13 +189,14 @@ public final class StickSheets {
 
     private static Columns<Ripped> strips() {
         return Columns.<Ripped>inner()
-                .length("width", "width", row -> Fine.inches(row.strip().width()))
+                .length("width", "width", row -> LengthSteps.inches(row.strip().width()))
                 .json()
                 .lengthIf(
                         "ripWidth",
                         "ripped to",
                         row -> row.strip().ripped()
-                                ? OptionalDouble.of(Fine.inches(row.strip().width()))
+                                ? OptionalDouble.of(
+                                        LengthSteps.inches(row.strip().width()))
                                 : OptionalDouble.empty())
                 .text()
                 .flag("ripped", "ripped", row -> row.strip().ripped())
@@ -199,7 +204,7 @@ public final class StickSheets {
                 .length(
                         "rest",
                         "behind the last cut",
-                        row -> Fine.inches(row.strip().rest()))
+                        row -> LengthSteps.inches(row.strip().rest()))
                 .json()
                 .lengthIf("offcut", "offcut", row -> row.offcut(true))
                 .text()
@@ -210,26 +215,29 @@ public final class StickSheets {
                 .many("pieces", "lengths", lies(), row -> row.strip().pieces());
     }
 
-    private static Columns<Stick.Lie> lies() {
-        return Columns.<Stick.Lie>inner()
+    private static Columns<Stick.LaidPiece> lies() {
+        return Columns.<Stick.LaidPiece>inner()
                 .name("id", "label", lie -> lie.piece().id())
                 .wordsIf("part", "part", lie -> Optional.of(lie.piece().part()).filter(part -> !part.isEmpty()))
                 .json()
-                .length("from", "begins at", lie -> Fine.inches(lie.from()))
+                .length("from", "begins at", lie -> LengthSteps.inches(lie.from()))
                 .json()
-                .length("length", "length", lie -> Fine.inches(lie.piece().length()));
+                .length(
+                        "length",
+                        "length",
+                        lie -> LengthSteps.inches(lie.piece().length()));
     }
 
     private static Sheet wood(Optional<CutList> list) {
         return Sheet.of("wood", "WOOD", all(list, CutList::bills))
-                .name("of", "stick", Bill::name)
-                .name("wood", "wood", Bill::wood)
-                .count("sticks", "sticks", Bill::sticks)
-                .measure("feet", "", Quantity.RUN, Bill::feet)
-                .measure("boardFeet", "", Quantity.BOARD_FEET, Bill::boardFeet)
-                .measure("used", "used", Quantity.SHARE, TENTHS, Bill::used)
-                .measure("kept", "kept", Quantity.SHARE, TENTHS, Bill::kept)
-                .measure("wasted", "wasted", Quantity.SHARE, TENTHS, Bill::wasted)
+                .name("of", "stick", BuyLine::name)
+                .name("wood", "wood", BuyLine::wood)
+                .count("sticks", "sticks", BuyLine::sticks)
+                .measure("feet", "", Quantity.RUN, BuyLine::feet)
+                .measure("boardFeet", "", Quantity.BOARD_FEET, BuyLine::boardFeet)
+                .measure("used", "used", Quantity.SHARE, TENTHS, BuyLine::used)
+                .measure("kept", "kept", Quantity.SHARE, TENTHS, BuyLine::kept)
+                .measure("wasted", "wasted", Quantity.SHARE, TENTHS, BuyLine::wasted)
                 .measureIf(
                         "price",
                         "price",

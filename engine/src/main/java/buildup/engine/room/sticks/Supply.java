@@ -13,7 +13,7 @@ import java.util.OptionalLong;
  * @param kind the trade's word for the profile; "board" for a board
  * @param thickness, width of the stick, in
  * @param feet board feet in a foot of it
- * @param buy lengths to be had, rising, {@link Fine} steps
+ * @param buy lengths to be had, rising, {@link LengthSteps}
  * @param onHand those that lie in the shop
  * @param rate price in hundredths of a hundredth for each unit of it; absent when none is given
  */
@@ -48,7 +48,7 @@ public record Supply(
         }
     }
 
-    /** So many sticks of a length, {@link Fine} steps. */
+    /** So many sticks of a length, {@link LengthSteps}. */
     public record OnHand(int length, int count) {}
 
     public Supply {
@@ -62,7 +62,7 @@ public record Supply(
 
     /** Price of a bought stick in hundredths, the half upward; 0 when none is given. */
     long price(int length) {
-        double runningFeet = Fine.inches(length) / 12;
+        double runningFeet = LengthSteps.inches(length) / 12;
         double units = switch (unit) {
             case FOOT -> runningFeet;
             case BOARD_FOOT -> runningFeet * feet;

@@ -152,7 +152,7 @@ final class SupplyReader {
         if (steps - 2 * trim <= 0) {
             shop.say(
                     (trim > 0 ? StickNotices.TRIMMED_AWAY : StickNotices.NOTHING_TO_CUT)
-                            .with("size", Fine.figure(steps)),
+                            .with("size", LengthSteps.figure(steps)),
                     mark);
             return Optional.empty();
         }

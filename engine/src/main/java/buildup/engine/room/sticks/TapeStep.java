@@ -5,8 +5,8 @@ import buildup.shared.length.LengthUnit;
 
 /** How finely a job measures its wood: on one tape, so that an exact fit fits. */
 public enum TapeStep {
-    SIXTY_FOURTHS(Fine.SIXTY_FOURTH),
-    TENTHS_OF_MILLIMETRES(Fine.TENTH_OF_A_MILLIMETRE);
+    SIXTY_FOURTHS(LengthSteps.SIXTY_FOURTH),
+    TENTHS_OF_MILLIMETRES(LengthSteps.TENTH_OF_A_MILLIMETRE);
 
     private final int step;
 
@@ -25,11 +25,11 @@ public enum TapeStep {
 
     /** What a piece needs: the next mark that is not less. */
     int needed(double inches) {
-        return (int) Math.ceil((inches - Tolerance.COINCIDENT) * Fine.PER_INCH / step) * step;
+        return (int) Math.ceil((inches - Tolerance.COINCIDENT) * LengthSteps.PER_INCH / step) * step;
     }
 
     /** What a stick offers: the next mark that is not more. */
     int offered(double inches) {
-        return (int) Math.floor((inches + Tolerance.COINCIDENT) * Fine.PER_INCH / step) * step;
+        return (int) Math.floor((inches + Tolerance.COINCIDENT) * LengthSteps.PER_INCH / step) * step;
     }
 }

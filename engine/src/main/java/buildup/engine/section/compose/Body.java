@@ -1,7 +1,7 @@
 package buildup.engine.section.compose;
 
 import buildup.engine.section.placing.Placed;
-import buildup.engine.section.stack.Kind;
+import buildup.engine.section.stack.PieceKind;
 import buildup.profiles.outline.Outline;
 import java.util.Optional;
 
@@ -14,7 +14,7 @@ import java.util.Optional;
 public record Body(String name, Outline outline, Optional<Placed> placed) {
     /** Whether it stood before the stack: wall, floor, ceiling, framing. */
     public boolean standing() {
-        return kind().map(kind -> kind == Kind.FRAMING).orElse(true);
+        return kind().map(kind -> kind == PieceKind.FRAMING).orElse(true);
     }
 
     /** Whether it is part of the stack: trim or nailer. */
@@ -23,15 +23,15 @@ public record Body(String name, Outline outline, Optional<Placed> placed) {
     }
 
     public boolean trim() {
-        return kind().filter(kind -> kind == Kind.TRIM).isPresent();
+        return kind().filter(kind -> kind == PieceKind.TRIM).isPresent();
     }
 
     public boolean nailer() {
-        return kind().filter(kind -> kind == Kind.NAILER).isPresent();
+        return kind().filter(kind -> kind == PieceKind.NAILER).isPresent();
     }
 
     public boolean framing() {
-        return kind().filter(kind -> kind == Kind.FRAMING).isPresent();
+        return kind().filter(kind -> kind == PieceKind.FRAMING).isPresent();
     }
 
     /** Whether it is a piece, framing included, and not the room itself. */
@@ -39,7 +39,7 @@ public record Body(String name, Outline outline, Optional<Placed> placed) {
         return placed.isPresent();
     }
 
-    private Optional<Kind> kind() {
+    private Optional<PieceKind> kind() {
         return placed.map(found -> found.piece().kind());
     }
 }

@@ -89,7 +89,7 @@ public final class Composer {
      */
     public static Section composeFastened(Stack stack, List<Placed> placed, Notices notices) {
         Section section = new Composer(stack, placed).section();
-        Judgement.ofShape(section, notices);
+        Judgment.ofShape(section, notices);
         return section;
     }
 

@@ -4,8 +4,8 @@ import buildup.engine.section.placing.Edges;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.placing.Placing;
 import buildup.engine.section.stack.Axis;
-import buildup.engine.section.stack.Kind;
 import buildup.engine.section.stack.Piece;
+import buildup.engine.section.stack.PieceKind;
 import buildup.engine.section.stack.Rule;
 import buildup.engine.section.stack.Rules;
 import buildup.engine.section.stack.Stack;
@@ -198,7 +198,7 @@ public final class Mending {
     public Optional<Mending> wholeMoved(Axis axis, double by, Figure told) {
         Optional<Mending> all = Optional.empty();
         for (Piece piece : stack.pieces()) {
-            if (piece.kind() == Kind.FRAMING) {
+            if (piece.kind() == PieceKind.FRAMING) {
                 continue;
             }
             List<String> keys = rules(piece, axis).stream()
@@ -215,7 +215,7 @@ public final class Mending {
     private boolean isOutside(Rule rule) {
         if (rule instanceof Rule.ByEdge edge) {
             return find(edge.piece())
-                    .filter(piece -> piece.kind() == Kind.FRAMING)
+                    .filter(piece -> piece.kind() == PieceKind.FRAMING)
                     .isPresent();
         }
         return rule instanceof Rule.Level;

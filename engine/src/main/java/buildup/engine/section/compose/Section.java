@@ -63,7 +63,7 @@ public record Section(
                 Grounding.of(bodies, contacts, decisive),
                 decisive,
                 parts);
-        Judgement.ofStanding(decided, notices);
+        Judgment.ofStanding(decided, notices);
         return decided;
     }
 

@@ -2,7 +2,7 @@ package buildup.engine.section.placing;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.wood.BoardList;
-import buildup.engine.section.stack.Kind;
+import buildup.engine.section.stack.PieceKind;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import java.util.Optional;
@@ -29,8 +29,8 @@ public final class PieceBlank {
     }
 
     private static Optional<BoardList.Board> board(Placed placed, Catalog catalog, String boardList) {
-        boolean ripped =
-                placed.piece().kind() != Kind.FRAMING && placed.piece().stock().rips();
+        boolean ripped = placed.piece().kind() != PieceKind.FRAMING
+                && placed.piece().stock().rips();
         return ripped
                 ? catalog.stockFor(
                         Length.inches(placed.blankThickness()), Length.inches(placed.blankWidth()), boardList)
@@ -39,7 +39,7 @@ public final class PieceBlank {
 
     private static Optional<String> molding(Placed placed) {
         var stock = placed.piece().stock();
-        boolean milled = placed.piece().kind() != Kind.FRAMING
+        boolean milled = placed.piece().kind() != PieceKind.FRAMING
                 && !stock.rips()
                 && !stock.profileKind().equals("section");
         return milled ? Optional.of(stock.name()) : Optional.empty();

@@ -1,8 +1,8 @@
 package buildup.engine.section.placing;
 
 import buildup.engine.section.stack.Axis;
-import buildup.engine.section.stack.Kind;
 import buildup.engine.section.stack.Piece;
+import buildup.engine.section.stack.PieceKind;
 import buildup.engine.section.stack.Rule;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Box;
@@ -309,7 +309,7 @@ public final class Placing {
     /** Numbers of the earlier pieces and of all framing. */
     private List<Integer> before(int piece) {
         return IntStream.range(0, stack.pieces().size())
-                .filter(i -> i < piece || (i > piece && stack.pieces().get(i).kind() == Kind.FRAMING))
+                .filter(i -> i < piece || (i > piece && stack.pieces().get(i).kind() == PieceKind.FRAMING))
                 .boxed()
                 .toList();
     }

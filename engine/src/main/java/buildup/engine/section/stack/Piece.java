@@ -15,7 +15,7 @@ import java.util.Optional;
  */
 public record Piece(
         String name,
-        Kind kind,
+        PieceKind kind,
         Outline shape,
         Stock stock,
         Wood wood,

@@ -63,7 +63,7 @@ final class PieceReader {
         String name = unnamed.text("name").map(PieceReader::asInRules).orElse("");
         Fields fields = unnamed.about(name.isEmpty() ? "piece " + number : name);
         boolean named = nameIsSound(fields, name, number);
-        Kind kind = kind(fields, name);
+        PieceKind kind = kind(fields, name);
         Optional<Wood> wood = fields.scalar("wood")
                 .flatMap(scalar -> catalog.wood(scalar, notices))
                 .or(() -> commonWood);
@@ -120,15 +120,15 @@ final class PieceReader {
         return fault.isEmpty();
     }
 
-    private Kind kind(Fields fields, String name) {
+    private PieceKind kind(Fields fields, String name) {
         Optional<Scalar> word = fields.scalar("kind");
-        for (Kind kind : Kind.values()) {
+        for (PieceKind kind : PieceKind.values()) {
             if (word.isEmpty() || kind.word().equals(word.get().text())) {
                 return kind;
             }
         }
         refuse(StackNotices.UNKNOWN_KIND, word.get(), name);
-        return Kind.TRIM;
+        return PieceKind.TRIM;
     }
 
     private Grain grain(Fields fields, String name) {
@@ -147,7 +147,7 @@ final class PieceReader {
     /** A profile as drawn, with its stick. */
     record Drawn(Outline outline, Optional<Profile> profile, Stock stock) {}
 
-    private Optional<Drawn> drawn(Fields fields, String name, Kind kind) {
+    private Optional<Drawn> drawn(Fields fields, String name, PieceKind kind) {
         Optional<Scalar> call = fields.scalar("profile");
         Optional<Node> words = fields.node("section");
         if (call.isPresent() == words.isPresent()) {
@@ -168,9 +168,9 @@ final class PieceReader {
         return drawn;
     }
 
-    private static Drawn oneOff(Outline outline, Kind kind) {
+    private static Drawn oneOff(Outline outline, PieceKind kind) {
         Box box = outline.box();
-        boolean rips = kind != Kind.TRIM && outline.isRectangle();
+        boolean rips = kind != PieceKind.TRIM && outline.isRectangle();
         return new Drawn(
                 outline,
                 Optional.empty(),
@@ -227,7 +227,7 @@ final class PieceReader {
 
     private void isPlacedLikely(Piece piece, Optional<Rule> rule, double most) {
         double away = rule.map(PieceReader::offset).orElse(0.0);
-        if (!lengths.bareUnit().isMetric() && piece.kind() != Kind.FRAMING && Math.abs(away) > most) {
+        if (!lengths.bareUnit().isMetric() && piece.kind() != PieceKind.FRAMING && Math.abs(away) > most) {
             notices.add(StackNotices.FAR_AWAY
                     .with("away", Figure.length(Math.abs(away)).rounded(Rounding.decimals(0)))
                     .with("feet", Figure.of(Quantity.RUN, Math.abs(away) / 12).rounded(Rounding.decimals(0)))
@@ -250,7 +250,7 @@ final class PieceReader {
                 !piece.stock().board() && !piece.stock().profileKind().equals("section");
         // the catalog has judged its own profiles
         boolean inInches = !lengths.bareUnit().isMetric();
-        if (inInches && piece.kind() != Kind.FRAMING && !ofCatalog && most > WIDEST_TRIM) {
+        if (inInches && piece.kind() != PieceKind.FRAMING && !ofCatalog && most > WIDEST_TRIM) {
             notices.add(StackNotices.LONG_MOLDING
                     .with("across", Figure.length(most).rounded(Rounding.decimals(1)))
                     .with("feet", Figure.of(Quantity.RUN, most / 12))

@@ -107,7 +107,7 @@ public final class StackReader {
         return entry instanceof Mapping piece
                 && (piece.get("wood").isPresent()
                         || (piece.get("kind").orElse(piece) instanceof Scalar kind
-                                && kind.text().equals(Kind.FRAMING.word())));
+                                && kind.text().equals(PieceKind.FRAMING.word())));
     }
 
     private static List<Piece> pieces(Fields root, PieceReader reader, Notices notices) {

@@ -33,7 +33,7 @@ class MustTest {
                 Catalog.builtIn());
     }
 
-    private static Met met(String line) {
+    private static MustResult met(String line) {
         return ask("in", line).known().orElseThrow().must().get(0);
     }
 
@@ -49,7 +49,7 @@ class MustTest {
 
     @Test
     void a_figure_of_the_whole_is_held_against_its_value() {
-        Met height = met("height <= 8");
+        MustResult height = met("height <= 8");
         assertThat(height.met()).isFalse();
         assertThat(height.figure()).hasValue(8.25);
         assertThat(height.missing().orElseThrow()).isEqualTo(0.25, within(1e-12));
@@ -68,7 +68,7 @@ class MustTest {
 
     @Test
     void a_reveal_is_asked_for_by_both_its_pieces() {
-        Met reveal = met("reveal of bead over frieze >= lip");
+        MustResult reveal = met("reveal of bead over frieze >= lip");
         assertThat(reveal.met()).isTrue();
         assertThat(reveal.spare().orElseThrow()).isEqualTo(0, within(1e-12));
         assertThat(met("reveal of bead over frieze >= 5/16").missing().orElseThrow())
@@ -97,7 +97,8 @@ class MustTest {
 
     @Test
     void a_metric_stack_is_held_against_millimeters() {
-        Met height = ask("mm", "height <= 200").known().orElseThrow().must().get(0);
+        MustResult height =
+                ask("mm", "height <= 200").known().orElseThrow().must().get(0);
         assertThat(height.met()).isFalse();
         assertThat(height.missing().orElseThrow()).isEqualTo(8.25 - 200 / 25.4, within(1e-12));
         assertThat(ask("mm", "weight <= 3")

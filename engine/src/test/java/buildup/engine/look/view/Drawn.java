@@ -6,8 +6,8 @@ import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.Grain;
-import buildup.engine.section.stack.Kind;
 import buildup.engine.section.stack.Piece;
+import buildup.engine.section.stack.PieceKind;
 import buildup.engine.section.stack.Rules;
 import buildup.engine.section.stack.Space;
 import buildup.engine.section.stack.Stack;
@@ -104,7 +104,7 @@ public final class Drawn {
     private static Piece piece(String name, Outline outline) {
         return new Piece(
                 name,
-                Kind.TRIM,
+                PieceKind.TRIM,
                 outline,
                 new Stock(
                         "section",

@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class NearestTest {
-    private static final List<Profile> USUAL = Neighbours.usual(Catalog.builtIn());
+    private static final List<Profile> USUAL = Neighbors.usual(Catalog.builtIn());
     private static final double SAME = 1e-6;
 
     static List<Profile> usual() {
@@ -35,8 +35,8 @@ class NearestTest {
         return USUAL.stream().filter(one -> one.name().equals(name)).findFirst().orElseThrow();
     }
 
-    static Neighbour nearest(Profile wanted, Profile... stock) {
-        return Neighbours.of(wanted, List.of(stock), Freedom.usual(), 1).list().get(0);
+    static Neighbor nearest(Profile wanted, Profile... stock) {
+        return Neighbors.of(wanted, List.of(stock), Freedom.usual(), 1).list().get(0);
     }
 
     private static Outline box(double width, double height) {
@@ -63,8 +63,7 @@ class NearestTest {
     @ParameterizedTest
     @MethodSource("usual")
     void every_profile_of_the_catalog_is_nearest_to_itself(Profile profile) {
-        Neighbour first =
-                Neighbours.of(profile, USUAL, Freedom.usual(), 1).list().get(0);
+        Neighbor first = Neighbors.of(profile, USUAL, Freedom.usual(), 1).list().get(0);
         assertThat(first.apart()).isLessThan(SAME);
         assertThat(first.gap()).isLessThan(SAME);
         assertThat(first.profile().outline()).isEqualTo(profile.outline());
@@ -73,7 +72,7 @@ class NearestTest {
 
     @Test
     void a_larger_square_differs_by_the_difference_of_areas_and_is_planed() {
-        Neighbour found = nearest(milled("wanted", box(1, 1)), milled("stock", box(1.02, 1)));
+        Neighbor found = nearest(milled("wanted", box(1, 1)), milled("stock", box(1.02, 1)));
         assertThat(found.apart()).isCloseTo(0.02, within(SAME));
         assertThat(found.gap()).isCloseTo(0.02, within(0.0005));
         Advice.Plane plane = (Advice.Plane) found.advice();
@@ -85,7 +84,7 @@ class NearestTest {
     @Test
     void a_round_and_the_hollow_that_holds_it_differ_by_the_hollow() {
         // Mensuration: a square of side 1 less the quarter disc in it, (1 - pi/4), touches it nowhere but at two points
-        Neighbour found = nearest(milled("round", round(1, 0)), milled("square", box(1, 1)));
+        Neighbor found = nearest(milled("round", round(1, 0)), milled("square", box(1, 1)));
         assertThat(found.apart()).isCloseTo(1 - Math.PI / 4, within(SAME));
         // the corner of the square is sqrt 2 - 1 from the arc
         assertThat(found.gap()).isCloseTo(Math.sqrt(2) - 1, within(0.0005));
@@ -96,7 +95,7 @@ class NearestTest {
 
     @Test
     void a_square_that_is_too_small_says_by_how_much() {
-        Neighbour found = nearest(milled("wanted", box(1, 1)), milled("stock", box(0.75, 1)));
+        Neighbor found = nearest(milled("wanted", box(1, 1)), milled("stock", box(0.75, 1)));
         assertThat(found.apart()).isCloseTo(0.25, within(SAME));
         Advice.TooSmall small = (Advice.TooSmall) found.advice();
         assertThat(small.by()).isCloseTo(0.25, within(0.0005));
@@ -135,11 +134,11 @@ class NearestTest {
             List<Profile> others =
                     USUAL.stream().filter(one -> !one.name().equals(name)).toList();
             Profile plain = milled("plain", profile.outline());
-            Neighbours before = Neighbours.of(plain, others, Freedom.usual(), 3);
+            Neighbors before = Neighbors.of(plain, others, Freedom.usual(), 3);
             for (Motion way : List.of(Motion.turn(90), Motion.OVER)) {
                 Motion moved = way.then(Motion.shift(random.nextDouble() * 9, random.nextDouble() * 9));
-                Neighbours after =
-                        Neighbours.of(milled("moved", profile.outline().moved(moved)), others, Freedom.usual(), 3);
+                Neighbors after =
+                        Neighbors.of(milled("moved", profile.outline().moved(moved)), others, Freedom.usual(), 3);
                 for (int i = 0; i < 3; i++) {
                     assertThat(after.list().get(i).apart())
                             .as(name)
@@ -155,7 +154,7 @@ class NearestTest {
     void any_turn_is_found_where_it_is_asked_for() {
         Outline wanted = grownBack(0).moved(Motion.turn(33)).moved(Motion.shift(3, 1));
         Profile stock = milled("stock", grownBack(0));
-        Neighbour any = Neighbours.of(milled("wanted", wanted), List.of(stock), new Freedom(true, false), 1)
+        Neighbor any = Neighbors.of(milled("wanted", wanted), List.of(stock), new Freedom(true, false), 1)
                 .list()
                 .get(0);
         assertThat(any.apart()).isLessThan(1e-3);
@@ -167,7 +166,7 @@ class NearestTest {
     void a_scaled_one_is_found_where_it_is_asked_for() {
         Profile stock = milled("stock", round(1, 0.25));
         Profile wanted = milled("wanted", round(1.5, 0.375));
-        Neighbour scaled = Neighbours.of(wanted, List.of(stock), new Freedom(false, true), 1)
+        Neighbor scaled = Neighbors.of(wanted, List.of(stock), new Freedom(false, true), 1)
                 .list()
                 .get(0);
         assertThat(scaled.apart()).isLessThan(1e-3);
@@ -177,7 +176,7 @@ class NearestTest {
     @Test
     void no_other_place_near_by_is_better() {
         Profile wanted = called("cove-bed 1-1/4 x 1-3/8");
-        Neighbour found = nearest(wanted, called("ogee-bed 1-1/4 x 1-1/2"));
+        Neighbor found = nearest(wanted, called("ogee-bed 1-1/4 x 1-1/2"));
         Random random = new Random(11);
         for (int i = 0; i < 80; i++) {
             double reach = random.nextDouble() * 0.5;
@@ -218,7 +217,7 @@ class NearestTest {
 
     @Test
     void boards_are_left_out() {
-        assertThat(Neighbours.of(
+        assertThat(Neighbors.of(
                                 milled("wanted", box(1, 1)),
                                 List.of(Profile.board("board 1 x 1", 1, 1)),
                                 Freedom.usual(),

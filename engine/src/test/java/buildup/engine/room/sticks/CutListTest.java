@@ -38,7 +38,7 @@ class CutListTest {
 
     private static List<Integer> lengths(CutList list) {
         return list.sticks().stream()
-                .map(stick -> stick.length() / Fine.PER_INCH)
+                .map(stick -> stick.length() / LengthSteps.PER_INCH)
                 .toList();
     }
 
@@ -51,8 +51,8 @@ class CutListTest {
         assertThat(lengths(list)).containsExactly(192);
         Stick.Strip strip = list.sticks().get(0).strips().get(0);
         assertThat(strip.pieces())
-                .extracting(Stick.Lie::from)
-                .containsExactly(0, 64 * Fine.PER_INCH, 128 * Fine.PER_INCH);
+                .extracting(Stick.LaidPiece::from)
+                .containsExactly(0, 64 * LengthSteps.PER_INCH, 128 * LengthSteps.PER_INCH);
         assertThat(strip.rest()).as("191-7/8 used, and a kerf takes the rest").isZero();
         assertThat(strip.ripped()).isFalse();
     }
@@ -73,7 +73,7 @@ class CutListTest {
                 .cutList();
         assertThat(list.sticks()).hasSize(2);
         assertThat(list.pieces())
-                .extracting(piece -> Fine.inches(piece.length()) * 25.4)
+                .extracting(piece -> LengthSteps.inches(piece.length()) * 25.4)
                 .containsExactly(2400.0, 1199.0, 1199.0);
     }
 
@@ -142,7 +142,7 @@ class CutListTest {
                 Cutlist.boards("3/4 x 3-1/2", List.of("95-1/16"), stock).cutList();
         assertThat(lengths(longer)).containsExactly(120);
         assertThat(longer.sticks().get(0).strips().get(0).pieces().get(0).from())
-                .isEqualTo(Fine.PER_INCH / 2);
+                .isEqualTo(LengthSteps.PER_INCH / 2);
     }
 
     @Test
@@ -346,12 +346,12 @@ class CutListTest {
         assertThat(NoticeWords.INCHES.message(laid.said())).contains("is 250 long; the longest stick gives 192");
         assertThat(NoticeWords.INCHES.cure(laid.said())).contains("scarf it 191-1/4 from its left end");
         assertThat(laid.said().amount().orElseThrow().amount()).isCloseTo(58, within(1e-9));
-        List<Stick.Lie> parts = laid.cutList().sticks().stream()
+        List<Stick.LaidPiece> parts = laid.cutList().sticks().stream()
                 .flatMap(stick -> stick.strips().get(0).pieces().stream())
                 .toList();
         assertThat(parts.stream().mapToInt(lie -> lie.piece().length()).sum())
                 .as("the parts lap by the thickness")
-                .isEqualTo(250 * Fine.PER_INCH + 3 * Fine.PER_INCH / 4);
+                .isEqualTo(250 * LengthSteps.PER_INCH + 3 * LengthSteps.PER_INCH / 4);
         assertThat(laid.cutList().joints()).containsEntry(EndJoint.SCARF, 1).containsEntry(EndJoint.SQUARE, 2);
     }
 
@@ -361,7 +361,7 @@ class CutListTest {
         assertThat(laid.cutList().sticks().stream()
                         .flatMap(stick -> stick.strips().get(0).pieces().stream())
                         .mapToInt(lie -> lie.piece().length()))
-                .allMatch(length -> length >= 16 * Fine.PER_INCH);
+                .allMatch(length -> length >= 16 * LengthSteps.PER_INCH);
     }
 
     @Test
@@ -379,13 +379,13 @@ class CutListTest {
                 .clean()
                 .cutList();
         assertThat(lengths(list)).containsExactly(168);
-        List<Stick.Lie> lies = list.sticks().get(0).strips().get(0).pieces();
+        List<Stick.LaidPiece> lies = list.sticks().get(0).strips().get(0).pieces();
         assertThat(lies).extracting(lie -> lie.piece().stretch()).containsExactly("left side", "front", "right side");
-        int taken = lies.get(2).to() + Fine.PER_INCH;
-        assertThat(Fine.inches(taken))
+        int taken = lies.get(2).to() + LengthSteps.PER_INCH;
+        assertThat(LengthSteps.inches(taken))
                 .as("three lengths and two gaps, each up to the next 64th")
                 .isCloseTo(152.98, within(5.0 / 64));
-        assertThat(Fine.inches(lies.get(1).from() - lies.get(0).to()))
+        assertThat(LengthSteps.inches(lies.get(1).from() - lies.get(0).to()))
                 .as("kerf x sqrt 2 + 1/16, up to the next 64th")
                 .isCloseTo(0.1768 + 0.0625, within(1.0 / 64));
     }
@@ -453,7 +453,7 @@ class CutListTest {
         CutList list = Cutlist.boards("3/4 x 3-1/2", List.of("60"), stock("offcut: 24", "of: 1x4, buy: 8'"))
                 .clean()
                 .cutList();
-        Bill bill = list.bills().get(0);
+        BuyLine bill = list.bills().get(0);
         assertThat(bill.used()).isCloseTo(60.0 / 96, within(1e-9));
         assertThat(bill.kept()).isCloseTo((96 - 60.125) / 96, within(1e-9));
         assertThat(bill.wasted()).isCloseTo(0.125 / 96, within(1e-9));

@@ -62,7 +62,7 @@ record Cutlist(Job job, Optional<Shop> shop, Optional<CutList> list, List<Notice
             for (Stick.Strip strip : stick.strips()) {
                 width += strip.width() + shop.ripKerf();
                 int end = shop.trim() - shop.kerf();
-                for (Stick.Lie lie : strip.pieces()) {
+                for (Stick.LaidPiece lie : strip.pieces()) {
                     assertThat(lie.from()).isGreaterThanOrEqualTo(end + shop.kerf());
                     end = lie.to();
                 }
@@ -79,11 +79,11 @@ record Cutlist(Job job, Optional<Shop> shop, Optional<CutList> list, List<Notice
                 .toList();
         assertThat(ids).doesNotHaveDuplicates();
         assertThat(list.pieces().stream()
-                        .map(Piece::id)
+                        .map(StickPiece::id)
                         .filter(id -> ids.stream().noneMatch(own -> own.startsWith(id))))
                 .as("pieces without a stick")
                 .containsExactlyElementsOf(
-                        list.without().stream().map(Piece::id).toList());
+                        list.without().stream().map(StickPiece::id).toList());
     }
 
     CutList cutList() {

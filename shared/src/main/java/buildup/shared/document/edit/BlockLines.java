@@ -1,7 +1,7 @@
 package buildup.shared.document.edit;
 
-import buildup.shared.document.edit.Part.Group;
-import buildup.shared.document.edit.Part.Item;
+import buildup.shared.document.edit.TextPart.Group;
+import buildup.shared.document.edit.TextPart.Item;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -15,10 +15,10 @@ import java.util.stream.IntStream;
  */
 final class BlockLines {
 
-    private final Source source;
+    private final ParsedText source;
     private final Group group;
 
-    BlockLines(Source source, Group group) {
+    BlockLines(ParsedText source, Group group) {
         this.source = source;
         this.group = group;
     }
@@ -73,7 +73,7 @@ final class BlockLines {
         while (line > 0) {
             int above = source.lineStart(source.beforeBreak(line));
             int text = source.behindBlanks(above);
-            if (source.at(text) != '#' && !Source.isBreak(source.at(text))) {
+            if (source.at(text) != '#' && !ParsedText.isBreak(source.at(text))) {
                 return source.beforeBreak(line);
             }
             line = above;
@@ -91,36 +91,37 @@ final class BlockLines {
     }
 
     /** Puts an entry, its dash or key included, before the one that has the place now, or last. */
-    List<Splice> insert(int index, String entry) {
+    List<TextSplice> insert(int index, String entry) {
         if (index > 0) {
-            return List.of(Splice.insert(bodyEnd(index - 1), spacing() + entry));
+            return List.of(TextSplice.insert(bodyEnd(index - 1), spacing() + entry));
         }
-        return List.of(Splice.insert(lead(0), entry + spacing()));
+        return List.of(TextSplice.insert(lead(0), entry + spacing()));
     }
 
     /** Takes an entry out, with the blank lines that set it off; comments above it stay. */
-    List<Splice> remove(int index) {
+    List<TextSplice> remove(int index) {
         int start = item(index).start();
         int end = bodyEnd(index);
         boolean commented = lead(index) != start;
         if (!commented && index > 0 && gap(index).indexOf('#') < 0) {
-            return List.of(Splice.cut(bodyEnd(index - 1), end));
+            return List.of(TextSplice.cut(bodyEnd(index - 1), end));
         }
         if (!commented && index == 0 && size() > 1 && gap(1).indexOf('#') < 0) {
-            return List.of(Splice.cut(start, lead(1)));
+            return List.of(TextSplice.cut(start, lead(1)));
         }
         if (!source.beginsLine(start)) {
-            return List.of(Splice.cut(start, item(index).end()));
+            return List.of(TextSplice.cut(start, item(index).end()));
         }
         int line = source.lineStart(start);
-        return List.of(line > 0 ? Splice.cut(source.beforeBreak(line), end) : Splice.cut(0, source.behindBreak(end)));
+        return List.of(
+                line > 0 ? TextSplice.cut(source.beforeBreak(line), end) : TextSplice.cut(0, source.behindBreak(end)));
     }
 
     /**
      * Moves an entry. Blank lines stay where they are where all entries are set off alike; otherwise each entry keeps the
      * space above it, so that groups stay together. Moved back, all is as before.
      */
-    List<Splice> move(int from, int to) {
+    List<TextSplice> move(int from, int to) {
         int low = Math.min(from, to);
         int high = Math.max(from, to);
         List<Integer> order =
@@ -133,7 +134,7 @@ final class BlockLines {
             int entry = order.get(i - low);
             moved.append(apart ? i == low ? "" : gap(i) : gap(entry)).append(block(entry));
         }
-        return List.of(new Splice(apart ? lead(low) : gapStart(low), bodyEnd(high), moved.toString()));
+        return List.of(new TextSplice(apart ? lead(low) : gapStart(low), bodyEnd(high), moved.toString()));
     }
 
     /** Whether all gaps are the same, but for one that may be shorter; whichever way entries move, that stays so. */

@@ -1,11 +1,11 @@
 package buildup.shared.document.edit;
 
 import buildup.shared.document.DocumentReader;
-import buildup.shared.document.edit.Part.Form;
-import buildup.shared.document.edit.Part.Group;
-import buildup.shared.document.edit.Part.Item;
-import buildup.shared.document.edit.Part.Style;
-import buildup.shared.document.edit.Part.Word;
+import buildup.shared.document.edit.TextPart.Form;
+import buildup.shared.document.edit.TextPart.Group;
+import buildup.shared.document.edit.TextPart.Item;
+import buildup.shared.document.edit.TextPart.Style;
+import buildup.shared.document.edit.TextPart.Word;
 import buildup.shared.edit.Content;
 import buildup.shared.edit.Edit;
 import buildup.shared.edit.Naming;
@@ -21,9 +21,9 @@ public final class Editor {
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-    private final Source source;
+    private final ParsedText source;
 
-    private Editor(Source source) {
+    private Editor(ParsedText source) {
         this.source = source;
     }
 
@@ -44,7 +44,7 @@ public final class Editor {
             for (Edit edit : edits) {
                 edited = new Editor(source(edited)).edited(edit);
             }
-        } catch (Unable unable) {
+        } catch (EditRefused unable) {
             notices.add(unable.notice());
             return Optional.empty();
         }
@@ -66,15 +66,15 @@ public final class Editor {
         return !found.refused();
     }
 
-    private static Source source(String text) throws Unable {
-        return Source.of(text).orElseThrow(() -> new Unable(EditNotices.BROKEN.notice()));
+    private static ParsedText source(String text) throws EditRefused {
+        return ParsedText.of(text).orElseThrow(() -> new EditRefused(EditNotices.BROKEN.notice()));
     }
 
-    private String edited(Edit edit) throws Unable {
-        return Splice.all(source.text(), splices(edit));
+    private String edited(Edit edit) throws EditRefused {
+        return TextSplice.all(source.text(), splices(edit));
     }
 
-    private List<Splice> splices(Edit edit) throws Unable {
+    private List<TextSplice> splices(Edit edit) throws EditRefused {
         if (edit instanceof Edit.Set set) {
             return set(set);
         }
@@ -82,20 +82,20 @@ public final class Editor {
             return add(add);
         }
         if (edit instanceof Edit.Remove remove) {
-            Target.Entry entry = Places.existing(source, remove.place());
+            Target.Entry entry = DocumentPlaces.existing(source, remove.place());
             unshared(entry, remove.place(), entry.value());
             return remove(plain(entry.in(), remove.place()), entry.index());
         }
         if (edit instanceof Edit.Move move) {
-            Target.Entry entry = Places.existing(source, move.place());
+            Target.Entry entry = DocumentPlaces.existing(source, move.place());
             unshared(entry, move.place());
             return move(plain(entry.in(), move.place()), entry.index(), move.position());
         }
         return Renaming.of(source, (Edit.Rename) edit);
     }
 
-    private List<Splice> set(Edit.Set edit) throws Unable {
-        Target target = Places.find(source, edit.place());
+    private List<TextSplice> set(Edit.Set edit) throws EditRefused {
+        Target target = DocumentPlaces.find(source, edit.place());
         unshared(target, edit.place());
         if (target instanceof Target.Missing missing) {
             return create(missing, edit);
@@ -110,19 +110,19 @@ public final class Editor {
         return replace(entry, written(edit.value(), entry.in().isFlow(), before));
     }
 
-    private static String textOf(Content content) throws Unable {
+    private static String textOf(Content content) throws EditRefused {
         if (content instanceof Content.Yaml yaml) {
             return single(yaml) instanceof Word word ? word.text() : "";
         }
         return ((Content.Text) content).text();
     }
 
-    private static Part single(Content.Yaml yaml) throws Unable {
+    private static TextPart single(Content.Yaml yaml) throws EditRefused {
         return Scribe.single(yaml.source())
-                .orElseThrow(() -> new Unable(EditNotices.NO_VALUE.with("source", yaml.source())));
+                .orElseThrow(() -> new EditRefused(EditNotices.NO_VALUE.with("source", yaml.source())));
     }
 
-    private static String written(Content content, boolean flow, Style before) throws Unable {
+    private static String written(Content content, boolean flow, Style before) throws EditRefused {
         if (content instanceof Content.Yaml yaml) {
             single(yaml);
             return yaml.source().strip();
@@ -131,14 +131,14 @@ public final class Editor {
     }
 
     /** Refuses what would show in other places too. */
-    private void unshared(Target target, String place) throws Unable {
+    private void unshared(Target target, String place) throws EditRefused {
         if (target.shared().isPresent()) {
             throw showsElsewhere(place, target.shared().get());
         }
     }
 
     /** Refuses to take away what other places repeat. */
-    private void unshared(Target target, String place, Part goes) throws Unable {
+    private void unshared(Target target, String place, TextPart goes) throws EditRefused {
         unshared(target, place);
         Set<String> repeated = source.repeated();
         Optional<String> mark = goes.all()
@@ -150,17 +150,17 @@ public final class Editor {
         }
     }
 
-    private static Unable showsElsewhere(String place, String mark) {
-        return new Unable(EditNotices.SHOWS_ELSEWHERE.with("place", place).with("mark", mark));
+    private static EditRefused showsElsewhere(String place, String mark) {
+        return new EditRefused(EditNotices.SHOWS_ELSEWHERE.with("place", place).with("mark", mark));
     }
 
     /** The group, unless it is written in a way that only its author can change. */
-    private Group plain(Group group, String place) throws Unable {
+    private Group plain(Group group, String place) throws EditRefused {
         boolean odd = group.form() == Form.BARE
                 || group.items().stream().flatMap(item -> item.key().stream()).anyMatch(this::isExplicit)
                 || group.items().stream().map(Item::value).anyMatch(this::hangsOnLinesBelow);
         if (odd) {
-            throw new Unable(EditNotices.ODD_FORM.with("place", place));
+            throw new EditRefused(EditNotices.ODD_FORM.with("place", place));
         }
         return group;
     }
@@ -171,7 +171,7 @@ public final class Editor {
     }
 
     /** Whether a value may say something else when lines come below it or go: lines that keep blank ones, or end a file. */
-    private boolean hangsOnLinesBelow(Part value) {
+    private boolean hangsOnLinesBelow(TextPart value) {
         if (value instanceof Group group && !group.isFlow()) {
             return hangsOnLinesBelow(group.items().get(group.items().size() - 1).value());
         }
@@ -184,23 +184,23 @@ public final class Editor {
         return source.beforeBreak(length) < length;
     }
 
-    private List<Splice> replace(Target.Entry entry, String written) {
+    private List<TextSplice> replace(Target.Entry entry, String written) {
         Item item = entry.item();
-        Part value = item.value();
+        TextPart value = item.value();
         if (value instanceof Word word && word.isAbsent()) {
             boolean colon = item.key().isEmpty() || behindColon(item) <= word.start();
-            return List.of(Splice.insert(word.start(), (colon ? " " : ": ") + written));
+            return List.of(TextSplice.insert(word.start(), (colon ? " " : ": ") + written));
         }
         boolean below = value instanceof Group group && !group.isFlow() && source.beginsLine(group.start());
         if (!below) {
-            return List.of(new Splice(value.start(), value.end(), written));
+            return List.of(new TextSplice(value.start(), value.end(), written));
         }
         int head = item.key().isPresent() ? behindColon(item) : item.start() + 1;
         int headEnd = source.lineEnd(head);
         boolean commentOrNothing = source.behindSpace(head) >= headEnd;
         return commentOrNothing
-                ? List.of(Splice.insert(head, " " + written), Splice.cut(headEnd, source.lineEnd(value.end())))
-                : List.of(new Splice(head, source.lineEnd(value.end()), " " + written));
+                ? List.of(TextSplice.insert(head, " " + written), TextSplice.cut(headEnd, source.lineEnd(value.end())))
+                : List.of(new TextSplice(head, source.lineEnd(value.end()), " " + written));
     }
 
     /** Behind the colon of a key; beyond the value if there is none. */
@@ -209,7 +209,7 @@ public final class Editor {
         return source.at(at) == ':' ? at + 1 : Integer.MAX_VALUE;
     }
 
-    private List<Splice> create(Target.Missing missing, Edit.Set edit) throws Unable {
+    private List<TextSplice> create(Target.Missing missing, Edit.Set edit) throws EditRefused {
         List<String> keys = missing.keys();
         boolean deep = keys.size() > 1;
         Optional<Target.Entry> holder = missing.holder();
@@ -227,7 +227,7 @@ public final class Editor {
         return Scribe.key(key, flow, Style.PLAIN) + ":";
     }
 
-    private static String inBraces(List<String> keys, Content content) throws Unable {
+    private static String inBraces(List<String> keys, Content content) throws EditRefused {
         String written = written(content, true, Style.PLAIN);
         for (int i = keys.size() - 1; i >= 0; i--) {
             written = "{ " + key(keys.get(i), true) + " " + written + " }";
@@ -235,8 +235,8 @@ public final class Editor {
         return written;
     }
 
-    private List<Splice> add(Edit.Add edit) throws Unable {
-        Target target = Places.find(source, edit.list());
+    private List<TextSplice> add(Edit.Add edit) throws EditRefused {
+        Target target = DocumentPlaces.find(source, edit.list());
         unshared(target, edit.list());
         if (target instanceof Target.Missing missing) {
             return addTo(missing, edit);
@@ -245,14 +245,14 @@ public final class Editor {
         if (entry.value() instanceof Word word && word.text().isBlank()) {
             return addTo(entry, word, edit);
         }
-        Optional<String> mark = entry.value() instanceof Part.Repeat repeat
+        Optional<String> mark = entry.value() instanceof TextPart.Repeat repeat
                 ? Optional.of(repeat.name())
                 : entry.value().anchor().filter(source.repeated()::contains);
         if (mark.isPresent()) {
             throw showsElsewhere(edit.list(), mark.get());
         }
         if (!(entry.value() instanceof Group list) || list.mapping()) {
-            throw new Unable(EditNotices.NO_LIST.with("place", edit.list()));
+            throw new EditRefused(EditNotices.NO_LIST.with("place", edit.list()));
         }
         plain(list, edit.list());
         String written = written(edit.entry(), list.isFlow(), Style.PLAIN);
@@ -261,10 +261,10 @@ public final class Editor {
     }
 
     /** A list under a key that is not there yet. */
-    private List<Splice> addTo(Target.Missing missing, Edit.Add edit) throws Unable {
-        Optional<Part> holder = missing.holder().map(Target.Entry::value);
+    private List<TextSplice> addTo(Target.Missing missing, Edit.Add edit) throws EditRefused {
+        Optional<TextPart> holder = missing.holder().map(Target.Entry::value);
         if (missing.keys().size() > 1 || (holder.isPresent() && !(holder.get() instanceof Group))) {
-            throw new Unable(EditNotices.NO_LIST.with("place", edit.list()));
+            throw new EditRefused(EditNotices.NO_LIST.with("place", edit.list()));
         }
         Group group = plain((Group) holder.orElse(source.root()), edit.list());
         String key = key(missing.keys().get(0), group.isFlow());
@@ -275,10 +275,10 @@ public final class Editor {
     }
 
     /** A list where the value was left out. */
-    private List<Splice> addTo(Target.Entry entry, Word nothing, Edit.Add edit) throws Unable {
+    private List<TextSplice> addTo(Target.Entry entry, Word nothing, Edit.Add edit) throws EditRefused {
         boolean asLines = !entry.in().isFlow() && entry.item().key().isPresent() && nothing.isAbsent();
         return asLines
-                ? List.of(Splice.insert(
+                ? List.of(TextSplice.insert(
                         source.lineEnd(nothing.start()),
                         below(entry.item(), written(edit.entry(), false, Style.PLAIN))))
                 : replace(entry, "[" + written(edit.entry(), true, Style.PLAIN) + "]");
@@ -288,17 +288,17 @@ public final class Editor {
         return source.lineBreak() + " ".repeat(source.column(item.start()) + 2) + "- " + entry;
     }
 
-    private List<Splice> insert(Group group, int index, String entry) {
+    private List<TextSplice> insert(Group group, int index, String entry) {
         return group.isFlow()
                 ? new FlowLine(source, group).insert(index, entry)
                 : new BlockLines(source, group).insert(index, entry);
     }
 
-    private List<Splice> remove(Group group, int index) {
+    private List<TextSplice> remove(Group group, int index) {
         return group.isFlow() ? new FlowLine(source, group).remove(index) : new BlockLines(source, group).remove(index);
     }
 
-    private List<Splice> move(Group group, int from, int position) {
+    private List<TextSplice> move(Group group, int from, int position) {
         int to = Math.max(0, Math.min(position - 1, group.items().size() - 1));
         if (to == from) {
             return new ArrayList<>();

@@ -1,7 +1,7 @@
 package buildup.shared.document.edit;
 
-import buildup.shared.document.edit.Part.Group;
-import buildup.shared.document.edit.Part.Item;
+import buildup.shared.document.edit.TextPart.Group;
+import buildup.shared.document.edit.TextPart.Item;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -9,10 +9,10 @@ import java.util.stream.IntStream;
 /** A list in brackets or a mapping in braces, in one line or with its entries each in a line of its own. */
 final class FlowLine {
 
-    private final Source source;
+    private final ParsedText source;
     private final Group group;
 
-    FlowLine(Source source, Group group) {
+    FlowLine(ParsedText source, Group group) {
         this.source = source;
         this.group = group;
     }
@@ -44,7 +44,7 @@ final class FlowLine {
     /** Whether nothing but a comment stands behind the place in its line. */
     private boolean endsLine(int place) {
         char next = source.at(source.behindBlanks(place));
-        return Source.isBreak(next) || next == '#';
+        return ParsedText.isBreak(next) || next == '#';
     }
 
     private boolean hasOwnLine(int index) {
@@ -62,11 +62,11 @@ final class FlowLine {
     }
 
     /** Puts an entry, its key included, before the one that has the place now, or last. */
-    List<Splice> insert(int index, String entry) {
+    List<TextSplice> insert(int index, String entry) {
         if (size() == 0) {
             int inside = group.start() + 1;
-            boolean blank = Source.isBlank(source.at(inside));
-            return List.of(Splice.insert(blank ? inside + 1 : inside, blank ? entry + " " : entry));
+            boolean blank = ParsedText.isBlank(source.at(inside));
+            return List.of(TextSplice.insert(blank ? inside + 1 : inside, blank ? entry + " " : entry));
         }
         boolean ownLine = lineByLine();
         String newLine = ownLine
@@ -74,43 +74,43 @@ final class FlowLine {
                 : " ";
         if (index == 0) {
             boolean first = ownLine && source.beginsLine(item(0).start());
-            return List.of(Splice.insert(item(0).start(), entry + "," + (first ? newLine : " ")));
+            return List.of(TextSplice.insert(item(0).start(), entry + "," + (first ? newLine : " ")));
         }
         int end = item(index - 1).end();
         int behind = endWithComma(index - 1);
         if (!ownLine || !endsLine(behind)) {
-            return List.of(Splice.insert(end, "," + newLine + entry));
+            return List.of(TextSplice.insert(end, "," + newLine + entry));
         }
         int lineEnd = source.lineEnd(behind);
         return behind > end
-                ? List.of(Splice.insert(lineEnd, newLine + entry + ","))
-                : List.of(Splice.insert(end, ","), Splice.insert(lineEnd, newLine + entry));
+                ? List.of(TextSplice.insert(lineEnd, newLine + entry + ","))
+                : List.of(TextSplice.insert(end, ","), TextSplice.insert(lineEnd, newLine + entry));
     }
 
     /** Takes an entry out, with one comma. Comments stay, but for one behind an entry that has a line of its own. */
-    List<Splice> remove(int index) {
+    List<TextSplice> remove(int index) {
         int start = item(index).start();
         int end = item(index).end();
-        List<Splice> cuts = new ArrayList<>();
+        List<TextSplice> cuts = new ArrayList<>();
         if (hasOwnLine(index)) {
             int line = source.lineStart(start);
-            cuts.add(Splice.cut(source.beforeBreak(line), source.lineEnd(endWithComma(index))));
+            cuts.add(TextSplice.cut(source.beforeBreak(line), source.lineEnd(endWithComma(index))));
             if (isLast(index) && index > 0 && comma(index) < 0) {
-                cuts.add(Splice.cut(comma(index - 1), comma(index - 1) + 1));
+                cuts.add(TextSplice.cut(comma(index - 1), comma(index - 1) + 1));
             }
         } else if (size() == 1) {
             int behind = endWithComma(0);
-            boolean blank = Source.isBlank(source.at(start - 1));
-            cuts.add(Splice.cut(start, blank ? source.behindBlanks(behind) : behind));
+            boolean blank = ParsedText.isBlank(source.at(start - 1));
+            cuts.add(TextSplice.cut(start, blank ? source.behindBlanks(behind) : behind));
         } else if (!isLast(index) && (index == 0 || source.beginsLine(start)) && isPlain(between(index))) {
-            cuts.add(Splice.cut(start, item(index + 1).start()));
+            cuts.add(TextSplice.cut(start, item(index + 1).start()));
         } else if (index > 0 && between(index - 1).indexOf('#') < 0) {
-            cuts.add(Splice.cut(item(index - 1).end(), end));
+            cuts.add(TextSplice.cut(item(index - 1).end(), end));
         } else if (!isLast(index)) {
-            cuts.add(Splice.cut(start, source.behindBlanks(endWithComma(index))));
+            cuts.add(TextSplice.cut(start, source.behindBlanks(endWithComma(index))));
         } else {
-            cuts.add(Splice.cut(comma(index - 1), comma(index - 1) + 1));
-            cuts.add(Splice.cut(start, end));
+            cuts.add(TextSplice.cut(comma(index - 1), comma(index - 1) + 1));
+            cuts.add(TextSplice.cut(start, end));
         }
         return cuts;
     }
@@ -120,7 +120,7 @@ final class FlowLine {
     }
 
     /** Moves an entry; commas, line breaks and comments stay where they are. */
-    List<Splice> move(int from, int to) {
+    List<TextSplice> move(int from, int to) {
         int low = Math.min(from, to);
         int high = Math.max(from, to);
         List<Integer> order =
@@ -128,7 +128,7 @@ final class FlowLine {
         order.remove(Integer.valueOf(from));
         order.add(to - low, from);
         return IntStream.rangeClosed(low, high)
-                .mapToObj(i -> new Splice(item(i).start(), item(i).end(), written(order.get(i - low))))
+                .mapToObj(i -> new TextSplice(item(i).start(), item(i).end(), written(order.get(i - low))))
                 .toList();
     }
 

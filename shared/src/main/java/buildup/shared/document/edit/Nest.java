@@ -1,7 +1,7 @@
 package buildup.shared.document.edit;
 
-import buildup.shared.document.edit.Part.Form;
-import buildup.shared.document.edit.Part.Group;
+import buildup.shared.document.edit.TextPart.Form;
+import buildup.shared.document.edit.TextPart.Group;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -33,7 +33,7 @@ record Nest(Group group, Optional<Nest> outer, int depth, int column) {
     }
 
     /** The innermost of them round each token; round a comment it is that of the next token, if one follows. */
-    static List<Optional<Nest>> round(List<Token> tokens, Source source) {
+    static List<Optional<Nest>> round(List<Token> tokens, ParsedText source) {
         Iterator<Group> groups = source.root()
                 .all()
                 .filter(part -> part instanceof Group group && group.form() == Form.BLOCK)

@@ -1,10 +1,10 @@
 package buildup.shared.document.edit;
 
-import buildup.shared.document.edit.Part.Form;
-import buildup.shared.document.edit.Part.Group;
-import buildup.shared.document.edit.Part.Item;
-import buildup.shared.document.edit.Part.Style;
-import buildup.shared.document.edit.Part.Word;
+import buildup.shared.document.edit.TextPart.Form;
+import buildup.shared.document.edit.TextPart.Group;
+import buildup.shared.document.edit.TextPart.Item;
+import buildup.shared.document.edit.TextPart.Style;
+import buildup.shared.document.edit.TextPart.Word;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -32,18 +32,18 @@ final class PartReader {
     private static final LoadSettings SETTINGS =
             LoadSettings.builder().setCodePointLimit(Integer.MAX_VALUE).build();
 
-    private final Source lines;
+    private final ParsedText lines;
     private final int[] offsets;
     private final Deque<Open> open = new ArrayDeque<>();
-    private final List<Part> roots = new ArrayList<>();
+    private final List<TextPart> roots = new ArrayList<>();
 
     private PartReader(String text) {
-        this.lines = new Source(text, new Group(true, Form.BLOCK, List.of(), 0, 0, Optional.empty()));
+        this.lines = new ParsedText(text, new Group(true, Form.BLOCK, List.of(), 0, 0, Optional.empty()));
         this.offsets = text.codePointCount(0, text.length()) == text.length() ? new int[0] : offsets(text);
     }
 
     /** The one part that the text holds; nothing if it is no YAML, is empty, holds several or a key that is no value. */
-    static Optional<Part> read(String text) {
+    static Optional<TextPart> read(String text) {
         PartReader reader = new PartReader(text);
         int documents = 0;
         try {
@@ -90,7 +90,7 @@ final class PartReader {
             Open done = open.pop();
             add(done.group(end), done.from);
         } else if (event instanceof AliasEvent alias) {
-            add(new Part.Repeat(alias.getAlias().getValue(), from, end), from);
+            add(new TextPart.Repeat(alias.getAlias().getValue(), from, end), from);
         } else if (event instanceof ScalarEvent scalar) {
             add(word(scalar, from, end), from);
         }
@@ -121,8 +121,8 @@ final class PartReader {
     private int behindMarks(int from) {
         int at = from;
         while (lines.at(at) == '&' || lines.at(at) == '!') {
-            while (!Source.isBlank(lines.at(at))
-                    && !Source.isBreak(lines.at(at))
+            while (!ParsedText.isBlank(lines.at(at))
+                    && !ParsedText.isBreak(lines.at(at))
                     && at < lines.text().length()) {
                 at++;
             }
@@ -149,7 +149,7 @@ final class PartReader {
         return at;
     }
 
-    private void add(Part part, int from) {
+    private void add(TextPart part, int from) {
         if (open.isEmpty()) {
             roots.add(part);
         } else {
@@ -176,7 +176,7 @@ final class PartReader {
             this.anchor = anchor;
         }
 
-        void add(Part part, int partFrom) {
+        void add(TextPart part, int partFrom) {
             if (!mapping) {
                 int dash = lines.behindSpace(items.isEmpty() ? start : end());
                 items.add(new Item(Optional.empty(), part, form == Form.BLOCK ? dash : partFrom));

@@ -1,8 +1,8 @@
 package buildup.shared.document.edit;
 
-import buildup.shared.document.edit.Part.Group;
-import buildup.shared.document.edit.Part.Item;
-import buildup.shared.document.edit.Part.Word;
+import buildup.shared.document.edit.TextPart.Group;
+import buildup.shared.document.edit.TextPart.Item;
+import buildup.shared.document.edit.TextPart.Word;
 import buildup.shared.edit.Edit;
 import buildup.shared.edit.Naming;
 import buildup.shared.notice.Suggestion;
@@ -13,12 +13,12 @@ import java.util.Optional;
 /** Gives something another name, where it is named and wherever it is mentioned. */
 final class Renaming {
 
-    private final Source source;
+    private final ParsedText source;
     private final Edit.Rename edit;
     private final Finder finder;
-    private final List<Splice> splices = new ArrayList<>();
+    private final List<TextSplice> splices = new ArrayList<>();
 
-    private Renaming(Source source, Edit.Rename edit, List<String> known) {
+    private Renaming(ParsedText source, Edit.Rename edit, List<String> known) {
         this.source = source;
         this.edit = edit;
         this.finder = new Finder(edit.kind(), edit.from(), known);
@@ -27,9 +27,9 @@ final class Renaming {
     /**
      * What is to be changed.
      *
-     * @throws Unable when nothing goes by the old name, or the new one cannot be given
+     * @throws EditRefused when nothing goes by the old name, or the new one cannot be given
      */
-    static List<Splice> of(Source source, Edit.Rename edit) throws Unable {
+    static List<TextSplice> of(ParsedText source, Edit.Rename edit) throws EditRefused {
         List<Word> names = names(source, edit.kind());
         List<String> known = names.stream().map(Word::text).toList();
         List<Word> named =
@@ -43,37 +43,38 @@ final class Renaming {
         return renaming.splices;
     }
 
-    private static void check(Edit.Rename edit, List<String> known, int called) throws Unable {
+    private static void check(Edit.Rename edit, List<String> known, int called) throws EditRefused {
         String block = edit.kind().block();
         if (called == 0) {
-            throw new Unable(EditNotices.NOTHING_CALLED
+            throw new EditRefused(EditNotices.NOTHING_CALLED
                     .with("where", "in '" + block + "'")
                     .with("asked", edit.from())
                     .with("nearest", known.isEmpty() ? "Look into the file." : Suggestion.cure(edit.from(), known)));
         }
         if (called > 1) {
-            throw new Unable(EditNotices.TWICE_NAMED.with("name", edit.from()).with("where", block));
+            throw new EditRefused(
+                    EditNotices.TWICE_NAMED.with("name", edit.from()).with("where", block));
         }
         if (edit.to().isBlank()) {
-            throw new Unable(EditNotices.NAME_BLANK.with("name", edit.from()));
+            throw new EditRefused(EditNotices.NAME_BLANK.with("name", edit.from()));
         }
         if (!edit.to().equals(edit.from()) && known.contains(edit.to())) {
-            throw new Unable(
+            throw new EditRefused(
                     EditNotices.NAME_TAKEN.with("kind", edit.kind().word()).with("name", edit.to()));
         }
     }
 
     /** Where the document names what is of the kind: keys of the sizes, the name in each entry of the rest. */
-    private static List<Word> names(Source source, Naming kind) {
-        Optional<Group> block = Places.block(source, kind.block());
+    private static List<Word> names(ParsedText source, Naming kind) {
+        Optional<Group> block = DocumentPlaces.block(source, kind.block());
         return block.stream()
                 .flatMap(group -> group.items().stream())
-                .flatMap(item -> kind == Naming.SIZE ? item.key().stream() : Places.nameOf(item).stream())
+                .flatMap(item -> kind == Naming.SIZE ? item.key().stream() : DocumentPlaces.nameOf(item).stream())
                 .toList();
     }
 
     /** The kind of name that a part of the document is, if it is one of its own that others may mention. */
-    static Optional<Naming> kindOf(Source source, Part part) {
+    static Optional<Naming> kindOf(ParsedText source, TextPart part) {
         for (Naming kind : Naming.values()) {
             List<Word> names = kind == Naming.SIZE ? List.of() : names(source, kind);
             if (names.contains(part)) {
@@ -90,13 +91,13 @@ final class Renaming {
     }
 
     private void name(Word word) {
-        boolean flow = Places.block(source, edit.kind().block())
+        boolean flow = DocumentPlaces.block(source, edit.kind().block())
                 .map(group -> isInFlow(group, word, group.isFlow()))
                 .orElse(false);
         String written = edit.kind() == Naming.SIZE
                 ? Scribe.key(edit.to(), flow, word.style())
                 : Scribe.value(edit.to(), flow, word.style());
-        splices.add(new Splice(word.start(), word.end(), written));
+        splices.add(new TextSplice(word.start(), word.end(), written));
     }
 
     private static boolean isInFlow(Group group, Word word, boolean flow) {
@@ -126,7 +127,7 @@ final class Renaming {
         String said =
                 form.map(how -> finder.replaced(word.text(), how, edit.to())).orElse(word.text());
         if (!said.equals(word.text())) {
-            splices.add(new Splice(word.start(), word.end(), Scribe.value(said, flow, word.style())));
+            splices.add(new TextSplice(word.start(), word.end(), Scribe.value(said, flow, word.style())));
         }
     }
 }

@@ -1,8 +1,8 @@
 package buildup.shared.document.edit;
 
-import buildup.shared.document.edit.Part.Group;
-import buildup.shared.document.edit.Part.Style;
-import buildup.shared.document.edit.Part.Word;
+import buildup.shared.document.edit.TextPart.Group;
+import buildup.shared.document.edit.TextPart.Style;
+import buildup.shared.document.edit.TextPart.Word;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,14 +43,15 @@ final class Scribe {
         if (word.isEmpty() || word.indexOf('\n') >= 0 || word.indexOf('\r') >= 0) {
             return false;
         }
-        Optional<Part> part = PartReader.read(yaml);
+        Optional<TextPart> part = PartReader.read(yaml);
         if (part.isEmpty()
                 || !(part.get() instanceof Group group)
                 || group.items().size() != 1) {
             return false;
         }
-        Part.Item item = group.items().get(0);
-        Part found = asValue ? item.value() : item.key().map(Part.class::cast).orElse(item.value());
+        TextPart.Item item = group.items().get(0);
+        TextPart found =
+                asValue ? item.value() : item.key().map(TextPart.class::cast).orElse(item.value());
         return found instanceof Word read
                 && read.style() == Style.PLAIN
                 && read.text().equals(word)
@@ -88,9 +89,9 @@ final class Scribe {
     }
 
     /** The part that a text in YAML is, if it is one value in one line without marks, so that it may stand anywhere. */
-    static Optional<Part> single(String yaml) {
+    static Optional<TextPart> single(String yaml) {
         String text = yaml.strip();
-        List<Part.Item> items = PartReader.read("[" + text + "]")
+        List<TextPart.Item> items = PartReader.read("[" + text + "]")
                 .filter(Group.class::isInstance)
                 .map(part -> ((Group) part).items())
                 .orElse(List.of());
@@ -98,12 +99,12 @@ final class Scribe {
         if (!oneLine || items.size() != 1) {
             return Optional.empty();
         }
-        Part part = items.get(0).value();
+        TextPart part = items.get(0).value();
         boolean whole = part.start() == 1 && part.end() == text.length() + 1;
         boolean unmarked = part.all()
                 .allMatch(inner ->
-                        !(inner instanceof Part.Repeat) && inner.anchor().isEmpty());
-        boolean bare = part instanceof Group group && group.form() == Part.Form.BARE;
+                        !(inner instanceof TextPart.Repeat) && inner.anchor().isEmpty());
+        boolean bare = part instanceof Group group && group.form() == TextPart.Form.BARE;
         return whole && unmarked && !bare ? Optional.of(part) : Optional.empty();
     }
 }

@@ -1,7 +1,7 @@
 package buildup.shared.document.edit;
 
-import buildup.shared.document.edit.Part.Group;
-import buildup.shared.document.edit.Part.Item;
+import buildup.shared.document.edit.TextPart.Group;
+import buildup.shared.document.edit.TextPart.Item;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,7 +22,7 @@ sealed interface Target {
             return in.items().get(index);
         }
 
-        Part value() {
+        TextPart value() {
             return item().value();
         }
     }

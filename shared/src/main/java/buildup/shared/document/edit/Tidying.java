@@ -2,9 +2,9 @@ package buildup.shared.document.edit;
 
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
-import buildup.shared.document.edit.Part.Form;
-import buildup.shared.document.edit.Part.Group;
-import buildup.shared.document.edit.Part.Item;
+import buildup.shared.document.edit.TextPart.Form;
+import buildup.shared.document.edit.TextPart.Group;
+import buildup.shared.document.edit.TextPart.Item;
 import buildup.shared.document.edit.Token.Sort;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
@@ -24,7 +24,7 @@ public final class Tidying {
 
     private static final String BYTE_ORDER_MARK = "\uFEFF";
 
-    private final Source source;
+    private final ParsedText source;
     private final List<Token> tokens;
     private final List<Optional<Nest>> nests;
     private final Set<Integer> begins;
@@ -33,7 +33,7 @@ public final class Tidying {
     private int lineBegin;
     private int brackets;
 
-    private Tidying(Source source) {
+    private Tidying(ParsedText source) {
         this.source = source;
         this.tokens = Token.of(source);
         this.nests = Nest.round(tokens, source);
@@ -61,7 +61,7 @@ public final class Tidying {
         }
         String mark = text.startsWith(BYTE_ORDER_MARK) ? BYTE_ORDER_MARK : "";
         Optional<String> tidy =
-                Source.of(text.substring(mark.length())).map(source -> mark + new Tidying(source).tidy());
+                ParsedText.of(text.substring(mark.length())).map(source -> mark + new Tidying(source).tidy());
         Optional<Document> after = tidy.flatMap(done -> read(file, done, new Notices()));
         if (after.filter(before.get()::says).isEmpty()) {
             notices.add(EditNotices.WOULD_CHANGE.notice());
@@ -81,7 +81,7 @@ public final class Tidying {
             brackets -= token.sort() == Sort.CLOSE ? 1 : 0;
             if (i == 0) {
                 out.append(" ".repeat(column(i)));
-            } else if (Source.isBreak(source.at(source.behindBlanks(end)))) {
+            } else if (ParsedText.isBreak(source.at(source.behindBlanks(end)))) {
                 newLine(source.behindBlanks(end), i);
             } else {
                 out.append(spacing(tokens.get(i - 1), token));
@@ -102,7 +102,7 @@ public final class Tidying {
         int second = source.behindBreak(line);
         out.append(source.text(), line, second);
         int blank = source.behindBlanks(second);
-        if (blank < tokens.get(next).from() && Source.isBreak(source.at(blank))) {
+        if (blank < tokens.get(next).from() && ParsedText.isBreak(source.at(blank))) {
             out.append(source.text(), blank, source.behindBreak(blank));
         }
         lineBegin = out.length();
@@ -178,7 +178,7 @@ public final class Tidying {
             at = source.behindBreak(line);
             lineBegin = out.length();
             int text = source.behindBlanks(at);
-            boolean empty = Source.isBreak(source.at(kept ? at : text));
+            boolean empty = ParsedText.isBreak(source.at(kept ? at : text));
             int blanks = kept ? text - at + shift : indent;
             out.append(" ".repeat(empty ? 0 : Math.max(0, blanks)));
             at = text;

@@ -1,6 +1,6 @@
 package buildup.shared.document.edit;
 
-import buildup.shared.document.edit.Part.Style;
+import buildup.shared.document.edit.TextPart.Style;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -29,17 +29,17 @@ record Token(Sort sort, int from, int to) {
     }
 
     /** The tokens of a text, in order; only blanks and line breaks lie between them. */
-    static List<Token> of(Source source) {
+    static List<Token> of(ParsedText source) {
         List<Token> tokens = new ArrayList<>();
-        Iterator<Part> words = source.root()
+        Iterator<TextPart> words = source.root()
                 .all()
-                .filter(part -> !(part instanceof Part.Group) && part.end() > part.start())
+                .filter(part -> !(part instanceof TextPart.Group) && part.end() > part.start())
                 .iterator();
         int at = 0;
         while (words.hasNext()) {
-            Part word = words.next();
+            TextPart word = words.next();
             between(source, at, word.start(), tokens);
-            boolean lines = word instanceof Part.Word written
+            boolean lines = word instanceof TextPart.Word written
                     && (written.style() == Style.LINES || written.style() == Style.KEPT_LINES);
             tokens.add(new Token(lines ? Sort.LINES : Sort.WORD, word.start(), word.end()));
             at = word.end();
@@ -48,11 +48,11 @@ record Token(Sort sort, int from, int to) {
         return tokens;
     }
 
-    private static void between(Source source, int from, int to, List<Token> tokens) {
+    private static void between(ParsedText source, int from, int to, List<Token> tokens) {
         int at = from;
         while (at < to) {
             char c = source.at(at);
-            if (Source.isBlank(c) || Source.isBreak(c)) {
+            if (ParsedText.isBlank(c) || ParsedText.isBreak(c)) {
                 at++;
                 continue;
             }
@@ -67,8 +67,8 @@ record Token(Sort sort, int from, int to) {
         }
     }
 
-    private static Sort sort(Source source, int at) {
-        boolean first = at == 0 || Source.isBreak(source.at(at - 1));
+    private static Sort sort(ParsedText source, int at) {
+        boolean first = at == 0 || ParsedText.isBreak(source.at(at - 1));
         return switch (source.at(at)) {
             case '#' -> Sort.COMMENT;
             case '{', '[' -> Sort.OPEN;
@@ -82,9 +82,9 @@ record Token(Sort sort, int from, int to) {
         };
     }
 
-    private static int endOfMark(Source source, int from, int to) {
+    private static int endOfMark(ParsedText source, int from, int to) {
         int at = from;
-        while (at < to && !Source.isBlank(source.at(at)) && !Source.isBreak(source.at(at))) {
+        while (at < to && !ParsedText.isBlank(source.at(at)) && !ParsedText.isBreak(source.at(at))) {
             if (",[]{}".indexOf(source.at(at)) >= 0) {
                 break;
             }

@@ -5,9 +5,9 @@
  * only the characters it must: comments, order, spacing, quotes, line ends and a byte order mark stay as they are. {@link
  * buildup.shared.document.edit.Tidying} lays a whole document out anew without changing what it says.
  *
- * <p>Both stand on {@link buildup.shared.document.edit.Source}: the text, with every part of it ({@link
- * buildup.shared.document.edit.Part}) from its first to its last character. A change is a list of {@link
- * buildup.shared.document.edit.Splice}s. What a document says is decided by its reader alone: whatever comes out has been
+ * <p>Both stand on {@link buildup.shared.document.edit.ParsedText}: the text, with every part of it ({@link
+ * buildup.shared.document.edit.TextPart}) from its first to its last character. A change is a list of {@link
+ * buildup.shared.document.edit.TextSplice}s. What a document says is decided by its reader alone: whatever comes out has been
  * read again, and an edit that would break the document is refused.
  */
 @NullMarked

@@ -1,0 +1,143 @@
+package buildup.engine.judge.must;
+
+import buildup.shared.figure.Quantity;
+import buildup.shared.sheet.Cell;
+import buildup.shared.sheet.Column;
+import buildup.shared.sheet.Row;
+import buildup.shared.sheet.Sheet;
+import buildup.shared.sheet.Type;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The figures that the sheets of a stack hold, and the names in them. */
+final class KnownFigures {
+    /**
+     * A column of numbers.
+     *
+     * @param quantity what it counts
+     * @param inner the column of the nested rows that is added up; absent for a plain column
+     */
+    record Source(Sheet sheet, Column column, Quantity quantity, Optional<Integer> inner) {
+        /** How many identity columns stay open when these words are given. */
+        int open(Set<Role> given) {
+            long named = sheet.columns().stream().filter(Column::name).count();
+            return (int) named - given.size();
+        }
+
+        boolean takes(Set<Role> given) {
+            return given.stream().allMatch(role -> role.column(sheet).isPresent());
+        }
+
+        /** Whether a row goes by these names. */
+        boolean has(Map<Role, String> names) {
+            return sheet.rows().stream().anyMatch(row -> goesBy(row, names));
+        }
+
+        /** Whether this row goes by these names. */
+        boolean goesBy(Row row, Map<Role, String> names) {
+            return names.entrySet().stream()
+                    .allMatch(name -> name.getKey()
+                            .column(sheet)
+                            .map(key -> sheet.cell(row, key) instanceof Cell.Words words
+                                    && words.words().equals(name.getValue()))
+                            .orElse(false));
+        }
+
+        /** Whether an absent row means none. */
+        boolean adds() {
+            return column.sums() || inner.isPresent();
+        }
+
+        OptionalDouble of(Row row) {
+            Cell cell = row.cells().get(sheet.columns().indexOf(column));
+            if (cell instanceof Cell.Rows rows && inner.isPresent()) {
+                return OptionalDouble.of(rows.rows().stream()
+                        .map(below -> below.cells().get(inner.get()))
+                        .filter(Cell.Decimal.class::isInstance)
+                        .mapToDouble(number -> ((Cell.Decimal) number).amount())
+                        .sum());
+            }
+            return cell instanceof Cell.Decimal number ? OptionalDouble.of(number.amount()) : OptionalDouble.empty();
+        }
+    }
+
+    private final List<Sheet> sheets;
+
+    KnownFigures(List<Sheet> sheets) {
+        this.sheets = List.copyOf(sheets);
+    }
+
+    /** Every word for a figure, in alphabet order. */
+    Set<String> words() {
+        Set<String> words = new TreeSet<>();
+        sources().forEach(source -> words.add(word(source.column())));
+        return words;
+    }
+
+    /** The columns of that word: those of that heading, then those of that key. */
+    List<Source> named(String word) {
+        List<Source> found = new ArrayList<>(sources().stream()
+                .filter(source -> word(source.column()).equals(word))
+                .toList());
+        sources().stream()
+                .filter(source -> source.column().key().toLowerCase(Locale.ROOT).equals(word))
+                .filter(source -> !found.contains(source))
+                .forEach(found::add);
+        return found;
+    }
+
+    /** Every word by which a figure may be called: headings and keys. */
+    Set<String> callable() {
+        Set<String> words = new TreeSet<>(words());
+        sources().forEach(source -> words.add(source.column().key().toLowerCase(Locale.ROOT)));
+        return words;
+    }
+
+    private static String word(Column column) {
+        return (column.heading().isEmpty() ? column.key() : column.heading()).toLowerCase(Locale.ROOT);
+    }
+
+    /** Every column of numbers, in the order of the report. */
+    List<Source> sources() {
+        List<Source> found = new ArrayList<>();
+        for (Sheet sheet : sheets) {
+            for (Column column : sheet.columns()) {
+                if (column.type() instanceof Type.Measure measure) {
+                    found.add(new Source(sheet, column, measure.quantity(), Optional.empty()));
+                } else if (column.type() instanceof Type.Nested nested && nested.many()) {
+                    added(sheet, column, nested).ifPresent(found::add);
+                }
+            }
+        }
+        return found;
+    }
+
+    private static Optional<Source> added(Sheet sheet, Column column, Type.Nested nested) {
+        for (int i = 0; i < nested.columns().size(); i++) {
+            if (nested.columns().get(i).type() instanceof Type.Measure measure) {
+                return Optional.of(new Source(sheet, column, measure.quantity(), Optional.of(i)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Every name that stands in a column of that role, in any sheet. */
+    Set<String> names(Role role) {
+        Set<String> names = new TreeSet<>();
+        for (Sheet sheet : sheets) {
+            role.column(sheet)
+                    .ifPresent(key -> sheet.rows().forEach(row -> {
+                        if (sheet.cell(row, key) instanceof Cell.Words words) {
+                            names.add(words.words());
+                        }
+                    }));
+        }
+        return names;
+    }
+}

@@ -1,0 +1,107 @@
+package buildup.engine.mill.nearest;
+
+import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** What is found, in the words of the bench; in thousandths, since a plane is set by them. */
+public final class NearestWords {
+    /** Below this, steel and paper both show nothing, in. */
+    private static final double NOTHING = 0.0005;
+
+    private static final Rounding THOUSANDTHS = Rounding.decimals(3);
+
+    private static final Phrase ANSWER = Phrase.of("{profile}: {advice}");
+    private static final Phrase NONE =
+            Phrase.of("No listed profile contains it; closest {profile}, short by {by}, at {x} out and {y} up.");
+    private static final Phrase NO_OTHER = Phrase.of("The catalog holds no other profile.");
+
+    private static final Phrase AS_DRAWN = Phrase.of("as drawn");
+    private static final Phrase END_FOR_END = Phrase.of("end for end");
+    private static final Phrase FLIPPED = Phrase.of("flipped over");
+    private static final Phrase TURNED = Phrase.of("turned {turn}");
+    private static final Phrase SCALED = Phrase.of("at {scale} of its size");
+
+    private static final Phrase AS_IT_IS = Phrase.of("Use this one as it is.");
+    private static final Phrase NEARLY_AS_IT_IS = Phrase.of("Use this one as it is: nowhere more than {off} off.");
+    private static final Phrase PLANE = Phrase.of("Use this one and plane {cuts}.");
+    private static final Phrase NEARLY_PLANED =
+            Phrase.of("Use this one and plane {cuts}; then nowhere more than {off} off.");
+    private static final Phrase CUT = Phrase.of("{amount} off its {side}");
+    private static final Phrase COVERS =
+            Phrase.of("Run it from this one, which covers it all round: {area} come off, up to {deepest} deep.");
+    private static final Phrase TOO_SMALL = Phrase.of("Short by {by}, at {x} out and {y} up.");
+
+    private NearestWords() {}
+
+    /** The answer in a sentence. */
+    public static Phrase answer(Neighbors nearest) {
+        return nearest.use()
+                .map(one -> ANSWER.with("profile", one.profile().name()).with("advice", sentence(one.advice())))
+                .orElseGet(() -> nearest.list().stream()
+                        .findFirst()
+                        .map(one -> tooSmall(NONE, one.advice())
+                                .with("profile", one.profile().name()))
+                        .orElse(NO_OTHER));
+    }
+
+    /** How it is laid, in words. */
+    public static Phrase laid(Pose pose) {
+        List<Phrase> words = new ArrayList<>();
+        double turn = Math.IEEEremainder(pose.turn(), 360);
+        if (pose.over() && 180 - Math.abs(turn) < NOTHING) {
+            words.add(END_FOR_END);
+        } else {
+            if (pose.over()) {
+                words.add(FLIPPED);
+            }
+            if (Math.abs(turn) > NOTHING) {
+                words.add(TURNED.with("turn", Figure.angle(turn)));
+            }
+        }
+        if (Math.abs(pose.scale() - 1) > NOTHING) {
+            Figure scale = Figure.of(Quantity.COUNT, pose.scale()).rounded(THOUSANDTHS);
+            words.add(SCALED.with("scale", scale));
+        }
+        return words.isEmpty() ? AS_DRAWN : Phrase.of("{words}").with("words", Listing.commas(words));
+    }
+
+    /** What to do with it. */
+    public static Phrase sentence(Advice advice) {
+        if (advice instanceof Advice.AsItIs asItIs) {
+            return (asItIs.off() > NOTHING ? NEARLY_AS_IT_IS : AS_IT_IS).with("off", Figure.fine(asItIs.off()));
+        }
+        if (advice instanceof Advice.Plane plane) {
+            return (plane.off() > NOTHING ? NEARLY_PLANED : PLANE)
+                    .with(
+                            "cuts",
+                            Listing.and(
+                                    plane.cuts().stream().map(NearestWords::cut).toList()))
+                    .with("off", Figure.fine(plane.off()));
+        }
+        if (advice instanceof Advice.Covers covers) {
+            return COVERS.with("area", Figure.area(covers.area()).rounded(THOUSANDTHS))
+                    .with("deepest", Figure.fine(covers.deepest()));
+        }
+        return tooSmall(TOO_SMALL, advice);
+    }
+
+    private static Phrase tooSmall(Phrase words, Advice advice) {
+        Advice.TooSmall small = (Advice.TooSmall) advice;
+        Point at = small.at();
+        return words.with("by", Figure.fine(small.by()))
+                .with("x", Figure.fine(at.x()))
+                .with("y", Figure.fine(at.y()));
+    }
+
+    private static Phrase cut(Advice.Off cut) {
+        return CUT.with("amount", Figure.fine(cut.amount()))
+                .with("side", cut.side().name().toLowerCase(Locale.ROOT));
+    }
+}

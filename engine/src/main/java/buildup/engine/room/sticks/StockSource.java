@@ -1,0 +1,112 @@
+package buildup.engine.room.sticks;
+
+import buildup.engine.room.run.Course;
+import buildup.shared.figure.Phrase;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * What a course is cut from.
+ *
+ * @param name as on a list of stock
+ * @param strip width that is ripped from a board, or that of the stick, {@link LengthSteps}
+ * @param supplies that it can be cut from, all of one thickness
+ * @param layers glued face to face
+ * @param strips glued edge to edge
+ * @param planed whether the boards are thicker than the course
+ */
+record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, int strips, boolean planed) {
+    /** A board this near to a size is taken for it: planing and sanding take as much. */
+    private static final double SAME = 1.0 / 64;
+
+    /** Lost at every glued edge when it is jointed: shop practice, no source. */
+    private static final double JOINTING = 1.0 / 16;
+
+    StockSource {
+        supplies = List.copyOf(supplies);
+    }
+
+    int plies() {
+        return layers * strips;
+    }
+
+    /** The longest stick, {@link LengthSteps}. */
+    int longest() {
+        return supplies.stream().mapToInt(Supply::longest).max().orElse(0);
+    }
+
+    /** @param kind the trade's word for the profile of the course */
+    static Optional<StockSource> of(Course course, String kind, String wood, Shop shop) {
+        List<Supply> ofWood = shop.supplies().stream()
+                .filter(supply -> supply.wood().equals(wood))
+                .toList();
+        boolean ownProfile = !course.plain() && !kind.equals("section");
+        return ownProfile ? molding(course, kind, ofWood, shop) : board(course, ofWood, shop);
+    }
+
+    private static Optional<StockSource> molding(Course course, String kind, List<Supply> ofWood, Shop shop) {
+        List<Supply> alike = ofWood.stream()
+                .filter(supply ->
+                        supply.kind().equals(kind) && family(supply.name()).equals(family(course.profile())))
+                .filter(supply -> near(supply.thickness(), course.thickness()) && near(supply.width(), course.width()))
+                .toList();
+        return alike.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new StockSource(course.stock(), shop.grid().offered(course.width()), alike, 1, 1, false));
+    }
+
+    /** The name without its sizes. */
+    private static String family(String name) {
+        return name.replaceFirst(" [\\d.\u00BC-\u00BE\u2150-\u215E].*", "");
+    }
+
+    private static boolean near(double a, double b) {
+        return Math.abs(a - b) <= SAME;
+    }
+
+    /** The board nearest in thickness that is not thinner, else layers of the thickest; then the same for the width. */
+    private static Optional<StockSource> board(Course course, List<Supply> ofWood, Shop shop) {
+        List<Supply> boards = ofWood.stream().filter(Supply::board).toList();
+        OptionalDouble enough = boards.stream()
+                .mapToDouble(Supply::thickness)
+                .filter(thickness -> thickness >= course.thickness() - SAME)
+                .min();
+        OptionalDouble thickness = enough.isPresent() ? enough : most(boards, Supply::thickness);
+        if (thickness.isEmpty()) {
+            return Optional.empty();
+        }
+        int layers = count(course.thickness(), thickness.getAsDouble());
+        List<Supply> thick = boards.stream()
+                .filter(supply -> near(supply.thickness(), thickness.getAsDouble()))
+                .toList();
+        double widest = most(thick, Supply::width).orElseThrow();
+        int strips = count(course.width(), widest);
+        double strip = (course.width() + (strips - 1) * JOINTING) / strips;
+        while (strip > widest + SAME) {
+            strips++;
+            strip = (course.width() + (strips - 1) * JOINTING) / strips;
+        }
+        double wanted = strip;
+        return Optional.of(new StockSource(
+                course.stock(),
+                shop.grid().needed(wanted),
+                thick.stream()
+                        .filter(supply -> supply.width() >= wanted - SAME)
+                        .sorted(Comparator.comparingDouble(Supply::width))
+                        .toList(),
+                layers,
+                strips,
+                thickness.getAsDouble() > course.thickness() + SAME));
+    }
+
+    private static int count(double wanted, double each) {
+        return (int) Math.max(1, Math.ceil((wanted - SAME) / each));
+    }
+
+    private static OptionalDouble most(List<Supply> supplies, ToDoubleFunction<Supply> size) {
+        return supplies.stream().mapToDouble(size).max();
+    }
+}

@@ -1,0 +1,259 @@
+package buildup.engine.section.compose;
+
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Piece;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.travel.Direction;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Cure;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.DoubleSummaryStatistics;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Says what is wrong with a section as it stands: overlaps, pieces that nothing carries, a stack that does not fit. */
+final class Judgment {
+    /** A flat that carries without splitting off, in: common practice, no source. */
+    private static final double FLAT = 0.25;
+
+    /** Laps thinner than touching, in, show in the fourth place. */
+    private static final Rounding LAP = Rounding.decimals(4);
+
+    private final Section section;
+    private final SectionCures cures;
+    private final Notices notices;
+
+    private Judgment(Section section, Notices notices) {
+        this.section = section;
+        this.cures = new SectionCures(section);
+        this.notices = notices;
+    }
+
+    /** Overlaps, the room, pieces upside down. */
+    static void ofShape(Section section, Notices notices) {
+        Judgment judgement = new Judgment(section, notices);
+        judgement.overlaps();
+        judgement.voids();
+        judgement.fit();
+        judgement.upsideDown();
+    }
+
+    /**
+     * Pieces that hang, that nothing carries, or that count as fixed since no fastenings are given for them. Of what
+     * fastenings hold nothing is said.
+     */
+    static void ofStanding(Section section, Notices notices) {
+        Judgment judgement = new Judgment(section, notices);
+        section.standing().stream()
+                .filter(standing -> section.body(standing.body()).inStack())
+                .filter(standing -> !section.fastened().pinned().contains(standing.body()))
+                .forEach(judgement::standing);
+    }
+
+    private void overlaps() {
+        for (Overlap overlap : section.overlaps()) {
+            boolean roomIsLater = section.body(overlap.a()).inStack()
+                    && !section.body(overlap.b()).piece();
+            int later = roomIsLater ? overlap.a() : overlap.b();
+            int other = roomIsLater ? overlap.b() : overlap.a();
+            add(
+                    ComposeNotices.OVERLAP
+                            .with("other", quoted(section.body(other)))
+                            .with("area", Figure.area(overlap.area()))
+                            .amount(Figure.length(overlap.depth()))
+                            .cure(cures.ofOverlap(later, other)),
+                    section.body(later));
+        }
+        section.contacts().stream()
+                .filter(contact -> contact.gap() < -Tolerance.SNAP)
+                .forEach(contact -> add(
+                        ComposeNotices.THIN_OVERLAP
+                                .with("later", section.name(contact.b()))
+                                .with("other", quoted(section.body(contact.a())))
+                                .with("lap", Figure.length(-contact.gap()).rounded(LAP))
+                                .amount(Figure.length(-contact.gap())),
+                        pieceOf(contact)));
+    }
+
+    private Body pieceOf(Contact contact) {
+        return section.body(contact.b()).piece() ? section.body(contact.b()) : section.body(contact.a());
+    }
+
+    private void standing(Standing standing) {
+        Body body = section.body(standing.body());
+        if (standing.counted()) {
+            Grounding.fixedTo(standing.body(), section.bodies(), section.contacts())
+                    .ifPresent(on -> add(ComposeNotices.FIXED.with("on", on), body));
+        }
+        if (standing.fixed()) {
+            return;
+        }
+        if (!standing.hanging().isEmpty()) {
+            hangingSupport(standing, body);
+        }
+        if (!standing.grounded()) {
+            carriedByNothing(standing.body(), body);
+        }
+    }
+
+    private void hangingSupport(Standing standing, Body body) {
+        List<String> names = standing.hanging().stream()
+                .filter(one -> !section.fastened().pinned().contains(one))
+                .distinct()
+                .map(section::name)
+                .toList();
+        if (names.isEmpty()) {
+            return;
+        }
+        Phrase counted = standing.bearing().isEmpty()
+                ? ComposeNotices.NOTHING_ELSE
+                : ComposeNotices.COUNTING
+                        .with("sides", sides(standing))
+                        .with("bearing", Figure.length(width(standing)));
+        add(
+                ComposeNotices.HANGING_SUPPORT
+                        .with("hanging", Listing.names(names))
+                        .with("only", names.size() == 1 ? ComposeNotices.HANGS : ComposeNotices.HANG)
+                        .with("counted", counted)
+                        .amount(Figure.length(width(standing))),
+                body);
+    }
+
+    private Listing sides(Standing standing) {
+        return Listing.names(standing.bearing().stream()
+                .map(bearing -> section.name(bearing.on()))
+                .distinct()
+                .toList());
+    }
+
+    private static double width(Standing standing) {
+        return standing.bearing().stream().mapToDouble(Standing.Bearing::width).sum();
+    }
+
+    private void carriedByNothing(int number, Body body) {
+        List<Contact> touching = section.contacts().stream()
+                .filter(contact -> contact.of(number))
+                .toList();
+        if (touching.stream().anyMatch(contact -> contact.length() > 0)) {
+            add(ComposeNotices.HANGS_ON_NAILS.notice(), body);
+        } else if (overlapped(number)) {
+            // said as an overlap: what it stands on is not known until that is mended
+            return;
+        } else if (!touching.isEmpty()) {
+            Body other = section.body(touching.get(0).other(number));
+            add(
+                    ComposeNotices.ON_A_CORNER
+                            .with("other", quoted(other))
+                            .with("flat", Figure.atLeast(FLAT))
+                            .amount(Figure.length(0)),
+                    body);
+        } else {
+            floating(number, body);
+        }
+    }
+
+    private boolean overlapped(int number) {
+        return section.overlaps().stream().anyMatch(overlap -> overlap.a() == number || overlap.b() == number);
+    }
+
+    private void floating(int number, Body body) {
+        List<Outline> others = section.bodies().stream()
+                .filter(other -> !other.equals(body))
+                .map(Body::outline)
+                .toList();
+        Notice notice = SectionCures.fall(body.outline(), others, Direction.DOWN)
+                .map(fall -> ComposeNotices.FLOATING.notice().amount(Figure.length(-fall)))
+                .orElseGet(ComposeNotices.FLOATING_FREE::notice);
+        add(notice.cure(cures.ofFloating(number).orElse(Cure.of(ComposeNotices.PLACE_IT))), body);
+    }
+
+    private void voids() {
+        for (ClosedVoid hollow : section.voids()) {
+            if (!hollow.corners().isEmpty()) {
+                notices.add(ComposeNotices.POINT_VOID
+                        .with(
+                                "meetings",
+                                Listing.and(hollow.corners().stream()
+                                        .map(this::meeting)
+                                        .toList()))
+                        .amount(Figure.area(hollow.area())));
+            }
+        }
+    }
+
+    private Phrase meeting(ClosedVoid.Corner corner) {
+        List<Phrase> bodies =
+                corner.bodies().stream().map(body -> quoted(section.body(body))).toList();
+        return ComposeNotices.MEETING
+                .with("bodies", Listing.and(bodies))
+                .with("out", Figure.length(corner.at().x()))
+                .with("up", Figure.length(corner.at().y()));
+    }
+
+    private void fit() {
+        Optional<Notice> outside = section.room().fault();
+        outside.ifPresent(notices::add);
+        OptionalDouble left = section.ceilingLeft();
+        if (outside.isEmpty() && left.isPresent() && left.getAsDouble() < -Tolerance.TOUCHING) {
+            double over = -left.getAsDouble();
+            double space = section.stack().space().ceiling().orElseThrow()
+                    - section.totals().bottom();
+            notices.add(ComposeNotices.TOO_TALL
+                    .with("height", Figure.length(section.totals().height()))
+                    .with("space", Figure.length(space))
+                    .amount(Figure.length(over))
+                    .cure(cures.ofHeight(over)));
+        }
+        OptionalDouble out = section.projectionLeft();
+        if (out.isPresent() && out.getAsDouble() < -Tolerance.TOUCHING) {
+            double over = -out.getAsDouble();
+            notices.add(ComposeNotices.TOO_FAR
+                    .with("projection", Figure.length(section.totals().projection()))
+                    .amount(Figure.length(over))
+                    .cure(cures.ofProjection(over)));
+        }
+    }
+
+    /** A crown, bed or cove runs narrow side down; said once the piece has been turned without a word about it. */
+    private void upsideDown() {
+        for (Body body : section.pieces()) {
+            Piece piece = body.placed().orElseThrow().piece();
+            Optional<String> kind = piece.stock().downIsNarrow();
+            if (kind.isPresent() && !piece.flippedOver() && widensDownward(body.outline())) {
+                add(ComposeNotices.UPSIDE_DOWN.with("molding", kind.get()), body);
+            }
+        }
+    }
+
+    private static boolean widensDownward(Outline outline) {
+        Box box = outline.box();
+        return width(outline, box.bottom()) > width(outline, box.top()) + Tolerance.TOUCHING;
+    }
+
+    /** How wide the outline is at one of its extreme levels. */
+    private static double width(Outline outline, double level) {
+        DoubleSummaryStatistics out = outline.flattened(Tolerance.CHORD).stream()
+                .filter(p -> Math.abs(p.y() - level) <= Tolerance.TOUCHING)
+                .mapToDouble(Point::x)
+                .summaryStatistics();
+        return out.getMax() - out.getMin();
+    }
+
+    private static Phrase quoted(Body body) {
+        return (body.piece() ? ComposeNotices.QUOTED : ComposeNotices.OF_THE_ROOM).with("name", body.name());
+    }
+
+    private void add(Notice notice, Body body) {
+        Optional<Placed> placed = body.placed();
+        notices.add(placed.map(found -> notice.of(found.name()).at(found.piece().mark()))
+                .orElse(notice));
+    }
+}

@@ -1,0 +1,20 @@
+package buildup.shared.document;
+
+import buildup.shared.notice.Notice;
+
+/** Ends the reading of a file that cannot be read on; never leaves this package. */
+final class DocumentRefused extends Exception {
+
+    private static final long serialVersionUID = 1;
+
+    private final transient Notice notice;
+
+    DocumentRefused(Notice notice) {
+        super(notice.code());
+        this.notice = notice;
+    }
+
+    Notice notice() {
+        return notice;
+    }
+}
