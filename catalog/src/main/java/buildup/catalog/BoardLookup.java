@@ -9,6 +9,7 @@ import buildup.catalog.wood.BoardReader;
 import buildup.catalog.words.SizeText;
 import buildup.catalog.words.WordProblems;
 import buildup.profiles.Profile;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Value;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
@@ -23,7 +24,7 @@ import java.util.stream.Stream;
 record BoardLookup(Lists lists) {
 
     /** A board this near to a thickness is taken for it: planing and sanding take as much. */
-    private static final Length SAME_THICKNESS = Length.inches(1.0 / 64);
+    private static final Length SAME_THICKNESS = Length.inches(Tolerance.SAW_CUT);
 
     private static final List<Length> USUAL_BOARD = List.of(Length.inches(0.75), Length.inches(3.5));
 

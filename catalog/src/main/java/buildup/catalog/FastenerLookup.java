@@ -5,6 +5,7 @@ import buildup.catalog.entry.Sizes;
 import buildup.catalog.fastener.Fastener;
 import buildup.catalog.words.SizeText;
 import buildup.catalog.words.WordProblems;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -61,7 +62,7 @@ final class FastenerLookup {
             return Optional.empty();
         }
         Optional<Length> listed = fastener.lengths().stream()
-                .filter(one -> one.near(length, Length.inches(1.0 / 64)))
+                .filter(one -> one.near(length, Length.inches(Tolerance.SAW_CUT)))
                 .findFirst();
         if (listed.isEmpty()) {
             say(

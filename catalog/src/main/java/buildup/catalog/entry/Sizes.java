@@ -1,5 +1,6 @@
 package buildup.catalog.entry;
 
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
@@ -12,7 +13,7 @@ import java.util.stream.Collectors;
 public final class Sizes {
 
     /** Two sizes nearer than this are one: above rounding, below any tool. */
-    public static final Length SAME = Length.inches(1e-9);
+    public static final Length SAME = Length.inches(Tolerance.COINCIDENT);
 
     private static final Phrase BY = Phrase.of("{first} x {then}");
 

@@ -2,6 +2,7 @@ package buildup.catalog.format;
 
 import buildup.catalog.format.DxfTags.Tag;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
@@ -144,6 +145,6 @@ record DxfEntity(String type, int line, String name, String layer, List<Pair> pa
     /** Whether its plane is tilted out of the drawing. */
     boolean tilted() {
         double out = Math.abs(number(230, 1));
-        return Math.hypot(number(210, 0), number(220, 0)) > 1e-6 * Math.max(out, 1e-300) || !(out > 0);
+        return Math.hypot(number(210, 0), number(220, 0)) > Tolerance.SAME_SHARE * out || !(out > 0);
     }
 }

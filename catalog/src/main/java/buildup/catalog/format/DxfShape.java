@@ -8,6 +8,7 @@ import buildup.profiles.curve.Spline;
 import buildup.profiles.curve.Straight;
 import buildup.profiles.curve.Strand;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
@@ -55,7 +56,7 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
 
     /** Counterclockwise from 0, and none is a whole turn. */
     private static double turn(double angle) {
-        return angle > 1e-12 ? angle : angle + 2 * Math.PI;
+        return angle > Tolerance.ROUNDING ? angle : angle + 2 * Math.PI;
     }
 
     private static DxfShape round(DxfEntity entity, double start, double sweep) {
@@ -67,7 +68,7 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
     }
 
     private static boolean isWhole(double sweep) {
-        return sweep > 2 * Math.PI - 1e-9;
+        return sweep > 2 * Math.PI - Tolerance.COINCIDENT;
     }
 
     private static DxfShape ellipse(DxfEntity entity) {
@@ -146,8 +147,8 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
             return faulty(InboxNotices.asASpline(faults));
         }
         Spline spline = new Spline(degree, controls, weights, entity.numbers(40));
-        boolean meets =
-                spline.from().near(spline.to(), 1e-9 * (1 + spline.from().length()));
+        boolean meets = spline.from()
+                .near(spline.to(), Tolerance.COINCIDENT * (1 + spline.from().length()));
         return of(spline, entity.flag(70, 1) && meets);
     }
 }

@@ -5,9 +5,6 @@ final class Limits {
     /** Points of all trails, those that curves become included. */
     static final int MOST_POINTS = 100_000;
 
-    /** Points on the curves of a drawing are so dense that chords stray by this share of its diagonal. */
-    static final double CHORD_SHARE = 1e-5;
-
     /** No coordinate is farther from 0, in the unit of the drawing: 10 km in millimetres. */
     static final double FARTHEST = 1e7;
 

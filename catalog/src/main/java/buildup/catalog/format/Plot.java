@@ -3,6 +3,7 @@ package buildup.catalog.format;
 import buildup.profiles.curve.Affine;
 import buildup.profiles.curve.Strand;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.trace.ring.Trail;
 import buildup.shared.figure.Figure;
 import buildup.shared.length.LengthUnit;
@@ -72,7 +73,7 @@ final class Plot {
         if (!(diagonal > 0)) {
             throw source.refused(source.named(InboxNotices.ALL_IN_ONE), 1);
         }
-        double chordError = diagonal * Limits.CHORD_SHARE;
+        double chordError = diagonal * Tolerance.DRAWING_CHORD;
         long points = 0;
         for (Strand strand : kept) {
             points += strand.most(chordError);

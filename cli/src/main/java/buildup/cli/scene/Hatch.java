@@ -5,6 +5,7 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,9 +15,6 @@ import java.util.List;
  * @param home the point from which the lines of the pattern are counted; it moves with the picture
  */
 public record Hatch(List<Segment> ring, Pattern pattern, Point home) implements SceneItem {
-    /** A hatch line may end this far from the edge, in: a fraction of the width of any outline. */
-    private static final double CHORD = 0.002;
-
     public Hatch {
         ring = List.copyOf(ring);
     }
@@ -44,7 +42,7 @@ public record Hatch(List<Segment> ring, Pattern pattern, Point home) implements 
     private List<Line> lines(double angle) {
         Motion level = Motion.shift(-home.x(), -home.y()).then(Motion.turn(-angle));
         Motion back = Motion.turn(angle).then(Motion.shift(home.x(), home.y()));
-        ChordRing laid = ChordRing.of(Path.moved(ring, level), CHORD);
+        ChordRing laid = ChordRing.of(Path.moved(ring, level), Tolerance.DRAWN_CHORD);
         double spacing = pattern.spacing();
         List<Line> lines = new ArrayList<>();
         long last = (long) Math.floor(laid.box().top() / spacing);

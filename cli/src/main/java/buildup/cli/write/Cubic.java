@@ -2,14 +2,12 @@ package buildup.cli.write;
 
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
 /** A cubic curve from {@code from} to {@code to} with two handles. */
 record Cubic(Point from, Point first, Point second, Point to) {
-    /** Greatest distance of a curve from the arc that it stands for, in. */
-    static final double ERROR = 0.0001;
-
     /**
      * The arc as cubic curves with handles of 4/3 tan(step/4) radii, which meet the circle at both ends and in the
      * middle of the step. Such a curve strays by at most r 4/27 sin^6(step/4) / cos^2(step/4): formula from memory, and
@@ -17,7 +15,7 @@ record Cubic(Point from, Point first, Point second, Point to) {
      */
     static List<Cubic> along(Arc arc) {
         int steps = (int) Math.ceil(Math.abs(arc.sweep()) / (Math.PI / 2));
-        while (stray(arc.radius(), arc.sweep() / steps) > ERROR) {
+        while (stray(arc.radius(), arc.sweep() / steps) > Tolerance.WRITTEN_CURVE) {
             steps++;
         }
         double handle = 4.0 / 3 * Math.tan(Math.abs(arc.sweep()) / steps / 4) * arc.radius();

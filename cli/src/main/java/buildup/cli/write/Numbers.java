@@ -9,7 +9,7 @@ final class Numbers {
     private static final int PLACES = 5;
 
     /** The step from one number that can be written to the next. */
-    static final double LEAST = 1e-5;
+    static final double LEAST = BigDecimal.ONE.movePointLeft(PLACES).doubleValue();
 
     private Numbers() {}
 

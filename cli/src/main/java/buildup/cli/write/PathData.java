@@ -3,6 +3,7 @@ package buildup.cli.write;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.PathIterator;
 import java.util.List;
@@ -10,12 +11,6 @@ import java.util.Optional;
 
 /** The {@code d} of an SVG path: y down from the top of the sheet, arcs as true arcs. */
 final class PathData {
-    /** Arcs nearer to a half circle than this, in radians, are one. */
-    private static final double HALF = 1e-6;
-
-    /** What sums of written numbers may be off. */
-    private static final double ULPS = 1e-12;
-
     private final double top;
     private final StringBuilder data = new StringBuilder();
     private Optional<Point> at = Optional.empty();
@@ -54,8 +49,10 @@ final class PathData {
     private String radius(Arc arc) {
         String radius = Numbers.text(arc.radius());
         double chord = written(arc.from()).distance(written(arc.to()));
-        boolean half = Math.abs(Math.abs(arc.sweep()) - Math.PI) < HALF;
-        return half && chord < 2 * Double.parseDouble(radius) - ULPS ? Numbers.text(chord / 2 - Numbers.LEAST) : radius;
+        boolean half = Math.abs(Math.abs(arc.sweep()) - Math.PI) < Tolerance.SAME_SHARE;
+        return half && chord < 2 * Double.parseDouble(radius) - Tolerance.ROUNDING
+                ? Numbers.text(chord / 2 - Numbers.LEAST)
+                : radius;
     }
 
     private Point written(Point at) {

@@ -1,6 +1,7 @@
 package buildup.engine.solve;
 
 import buildup.engine.solve.LinearProgram.Term;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -19,9 +20,6 @@ final class StickBound {
 
     /** Rounds after which the values found so far must do. */
     private static final int MOST_ROUNDS = 400;
-
-    /** A load that is worth more than its stick by less than this share of a cost does not matter. */
-    private static final double SLACK = 1e-9;
 
     /** The search for values ends when at most this share of what a plan may cost over the bound is to be won. */
     private static final double NEAR = 0.05;
@@ -150,7 +148,8 @@ final class StickBound {
         /** Whether the bound cannot rise to another whole cost any more, and hardly at all. */
         private boolean reached(double most) {
             double known = (double) best.total / SCALE;
-            return bins.roundedUp(cost(best.total)) == bins.roundedUp((long) Math.ceil(most - most * SLACK))
+            return bins.roundedUp(cost(best.total))
+                            == bins.roundedUp((long) Math.ceil(most - most * Tolerance.COINCIDENT))
                     && most - known < (enough - known) * NEAR;
         }
 
@@ -169,12 +168,12 @@ final class StickBound {
                 if (worth > cost) {
                     lower = Math.min(lower, (double) cost / worth);
                 }
-                if (worth - cost > cost * SLACK + bins.types()) {
+                if (worth - cost > cost * Tolerance.COINCIDENT + bins.types()) {
                     loads.add(new StickLoad(kind, knapsack.load(bins.rooms[kind], whole)));
                 }
             }
             if (lower < 1) {
-                whole = scaled(values, lower * (1 - SLACK));
+                whole = scaled(values, lower * (1 - Tolerance.COINCIDENT));
                 knapsack.fill(whole);
             }
             for (int kind = 0; kind < bins.kinds.length; kind++) {

@@ -1,6 +1,7 @@
 package buildup.profiles.curve;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 
 /** A straight map of the plane, stretching and skewing included: (x, y) goes to (a x + c y + e, b x + d y + f). */
 public record Affine(double a, double b, double c, double d, double e, double f) {
@@ -17,7 +18,7 @@ public record Affine(double a, double b, double c, double d, double e, double f)
     /** A turn about the origin, degrees counterclockwise where y goes up; whole quarters are exact. */
     public static Affine turn(double degrees) {
         double quarter = degrees / 90;
-        boolean whole = Math.abs(quarter) < 1e9 && Math.abs(quarter - Math.rint(quarter)) < 1e-12;
+        boolean whole = Math.abs(quarter) < 1e9 && Math.abs(quarter - Math.rint(quarter)) < Tolerance.ROUNDING;
         double cos = Math.cos(Math.toRadians(degrees));
         double sin = Math.sin(Math.toRadians(degrees));
         return whole

@@ -1,6 +1,7 @@
 package buildup.profiles.curve;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.Optional;
 
 /**
@@ -11,9 +12,6 @@ import java.util.Optional;
  * @param sweep radians, at most a full turn either way
  */
 public record Oval(Point from, Point to, Point center, Point u, Point v, double start, double sweep) implements Curve {
-    /** A bulge below this is a straight line, one above its inverse a circle of no use. */
-    private static final double LEAST_BULGE = 1e-9;
-
     /** The arc between two angles, its ends worked out. */
     public static Oval of(Point center, Point u, Point v, double start, double sweep) {
         return new Oval(place(center, u, v, start), place(center, u, v, start + sweep), center, u, v, start, sweep);
@@ -29,11 +27,11 @@ public record Oval(Point from, Point to, Point center, Point u, Point v, double 
      * counterclockwise); a straight line when the bulge is nothing.
      */
     public static Optional<Curve> bulged(Point from, Point to, double bulge) {
-        if (!(Math.abs(bulge) < 1 / LEAST_BULGE)) {
+        if (!(Math.abs(bulge) < 1 / Tolerance.COINCIDENT)) {
             return Optional.empty();
         }
         Point chord = to.minus(from);
-        if (Math.abs(bulge) < LEAST_BULGE || chord.length() <= 0) {
+        if (Math.abs(bulge) < Tolerance.COINCIDENT || chord.length() <= 0) {
             return Optional.of(new Straight(from, to));
         }
         Point center = from.towards(to, 0.5).plus(chord.left().times((1 - bulge * bulge) / (4 * bulge)));

@@ -20,7 +20,7 @@ public record Motion(double a, double b, double c, double d, double e, double f)
     /** A turn about the origin, degrees counterclockwise; whole quarters are exact. */
     public static Motion turn(double degrees) {
         double quarters = degrees / 90;
-        if (Math.abs(quarters - Math.rint(quarters)) < 1e-12) {
+        if (Math.abs(quarters - Math.rint(quarters)) < Tolerance.ROUNDING) {
             int q = Math.floorMod((int) Math.rint(quarters), 4);
             int cos = q == 0 ? 1 : q == 2 ? -1 : 0;
             int sin = q == 1 ? 1 : q == 3 ? -1 : 0;

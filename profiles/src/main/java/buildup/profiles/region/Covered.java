@@ -8,9 +8,6 @@ import java.util.List;
 
 /** The area that outlines cover together, exact over their true segments as given. */
 public final class Covered {
-    /** Two outlines that share less than this share nothing, sq in: rounding along ten feet of a common edge. */
-    private static final double NOTHING = 1e-9;
-
     private Covered() {}
 
     /** Square inches; what lies in several outlines counts once. */
@@ -28,7 +25,7 @@ public final class Covered {
         List<Difference> ready = outlines.stream().map(Difference::from).toList();
         for (Pairs.Pair pair : Pairs.near(outlines.stream().map(Outline::box).toList(), -Tolerance.COINCIDENT)) {
             if (!heaps.together(pair.first(), pair.second())
-                    && ready.get(pair.first()).shared(ready.get(pair.second())) > NOTHING) {
+                    && ready.get(pair.first()).shared(ready.get(pair.second())) > Tolerance.NO_AREA) {
                 heaps.join(pair.first(), pair.second());
             }
         }

@@ -24,12 +24,6 @@ import org.locationtech.jts.operation.union.UnionStrategy;
 
 /** Outlines made ready to be joined: chorded and welded in the order given. */
 public final class WeldedOutlines {
-    /**
-     * A one-shot union whose area differs more than this from the sum of its pieces, in square inches, had overlaps: the
-     * smallest overlap that counts, touching wide and touching deep, has eight times as much.
-     */
-    private static final double AREA_SLACK = 1e-6;
-
     private static final UnionStrategy CASCADE = new UnionStrategy() {
         @Override
         public Geometry union(Geometry a, Geometry b) {
@@ -143,7 +137,9 @@ public final class WeldedOutlines {
             Geometry union = snapped(all, Chords.FACTORY.createPolygon(), OverlayNG.UNION);
             // overlaps can also leave loose lines, or polygons that lie on each other: neither is a region
             boolean region = union instanceof Polygonal && union.isValid();
-            return region && Math.abs(union.getArea() - sum) <= AREA_SLACK ? Optional.of(union) : Optional.empty();
+            return region && Math.abs(union.getArea() - sum) <= Tolerance.LAPPED_AREA
+                    ? Optional.of(union)
+                    : Optional.empty();
         } catch (TopologyException overlapping) {
             return Optional.empty();
         }

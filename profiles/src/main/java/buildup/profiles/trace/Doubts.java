@@ -175,7 +175,7 @@ final class Doubts {
     private void sizes(Fitting home, Wish wish) {
         Box box = traced.outline().box();
         boolean scaled = wish.calipers().stream().anyMatch(Caliper::isOverall);
-        if (scaled || noise.scatter() <= Tracer.LEAST_SCATTER) {
+        if (scaled || noise.scatter() <= Tolerance.LEAST_SCATTER) {
             return;
         }
         size("width", box.width(), home.unsure(segments -> around(segments).width()));
@@ -204,7 +204,7 @@ final class Doubts {
     private void grain(Wish wish, double step) {
         int points = traced.points().size();
         double told = Math.cbrt(TOLD * Math.log(points) * noise.weighed() * noise.weighed() * step);
-        if (wish.deviation().isPresent() || noise.scatter() <= Tracer.SEEN_SCATTER) {
+        if (wish.deviation().isPresent() || noise.scatter() <= Tolerance.SEEN_SCATTER) {
             return;
         }
         notices.add((told > COMMON_MEMBER ? TraceNotices.GRAIN_HIDES : TraceNotices.GRAIN)

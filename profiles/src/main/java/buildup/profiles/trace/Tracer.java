@@ -4,6 +4,7 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.OutlineCodes;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.profiles.trace.fit.Noise;
 import buildup.profiles.trace.fit.Weighing;
@@ -30,15 +31,6 @@ public final class Tracer {
     /** The stated deviation in standard deviations. */
     static final double DEVIATION = 3;
 
-    /** Sizes may be drawn to the rule by this, however still the hand, in. */
-    private static final double DRAWN = 0.004;
-
-    /** A ring is cut for no less, in: a drawing has no scatter, and its curves may be none of a molder's. */
-    private static final double LEAST_CUT = 0.0013;
-
-    /** Points are never believed more than this, in: half a thousandth is what a shop can see. */
-    static final double LEAST_SCATTER = 0.0004;
-
     /**
      * Rounding to dots strays by a uniform distribution, of standard deviation 1/sqrt(12), and alike as long as a line
      * stays on one row of them.
@@ -46,9 +38,6 @@ public final class Tracer {
     private static final double ROUNDED = 0.45;
 
     private static final double ALIKE_DOTS = 20;
-
-    /** A scatter that is worth a word, in. */
-    static final double SEEN_SCATTER = 0.001;
 
     private Tracer() {}
 
@@ -94,7 +83,7 @@ public final class Tracer {
 
     private static boolean encloses(List<Dot> ring, Notices notices) {
         double size = Loops.size(ring);
-        if (ring.size() > 2 && size > 0 && Loops.area(ring) > 1e-4 * size * size) {
+        if (ring.size() > 2 && size > 0 && Loops.area(ring) > Tolerance.FLAT_TRACING * size * size) {
             return true;
         }
         notices.add(TraceNotices.NO_AREA.notice());
@@ -106,7 +95,7 @@ public final class Tracer {
         List<Point> steps = Stepping.divided(few);
         double stated = wish.deviation().orElse(0.0) / DEVIATION;
         Weighing.Weighed weighed = weighed(steps, Pitch.of(few), stated);
-        Noise noise = weighed.noise().atLeast(Math.max(LEAST_SCATTER, stated));
+        Noise noise = weighed.noise().atLeast(Math.max(Tolerance.LEAST_SCATTER, stated));
         Optional<Overlaps.Crossing> crossing = Overlaps.first(few, SCATTERED * noise.weighed() * noise.weighed());
         if (crossing.isPresent()) {
             crossed(crossing.get(), notices);
@@ -118,7 +107,7 @@ public final class Tracer {
 
     /** The noise of a ring; dots of a scanner stray by what they are apart, and no hand comes into it. */
     private static Weighing.Weighed weighed(List<Point> steps, double pitch, double stated) {
-        double least = Math.max(LEAST_CUT, stated);
+        double least = Math.max(Tolerance.TRACED_CUT, stated);
         double dots = ROUNDED * pitch;
         return pitch > 0 && Weighing.grain(steps) < pitch
                 ? new Weighing.Weighed(
@@ -136,7 +125,7 @@ public final class Tracer {
         double enlarged = Scaling.second(box.get(), wish);
         Fitting home = Placing.home(squared.scaled(enlarged));
         double drawn = wish.deviation()
-                .orElse(Math.max(DRAWN, DEVIATION * upright.noise().weighed()));
+                .orElse(Math.max(Tolerance.TRACED, DEVIATION * upright.noise().weighed()));
         // twice: sizes count from the back and the bottom, which the first round may move
         Fitting shop = Placing.home(ShopSizes.of(home, drawn));
         Optional<Traced> traced = Finishing.of(shop).or(() -> Finishing.of(home));

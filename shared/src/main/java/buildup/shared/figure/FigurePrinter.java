@@ -3,6 +3,7 @@ package buildup.shared.figure;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthPrinter;
 import buildup.shared.length.LengthUnit;
+import buildup.shared.length.PrintTolerance;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -34,14 +35,11 @@ public record FigurePrinter(LengthUnit unit) {
 
     private static final int INCHES_PER_FOOT = 12;
 
-    /** A stick this near to whole feet has whole feet, ft: far below what a tape shows. */
-    private static final double FOOT_WITHIN = 1e-9;
-
     /** People set and name these by the whole where they can, unless so many decimals were asked for: 45°, 16 ft. */
     private static final Set<Quantity> WHOLE = Set.of(Quantity.ANGLE, Quantity.RUN);
 
     /** What computing may add to or take from a figure before its safe side is chosen. */
-    private static final BigDecimal COMPUTING = new BigDecimal("1e-9");
+    private static final BigDecimal COMPUTING = BigDecimal.valueOf(PrintTolerance.ON_A_STEP);
 
     /** Whether figures are told in metric units. */
     public boolean metric() {
@@ -105,7 +103,7 @@ public record FigurePrinter(LengthUnit unit) {
     /** Whole feet where it is so. */
     private static String stick(Length length) {
         double feet = length.toInches() / INCHES_PER_FOOT;
-        boolean whole = feet >= 1 && Math.abs(feet - Math.rint(feet)) < FOOT_WITHIN;
+        boolean whole = feet >= 1 && Math.abs(feet - Math.rint(feet)) < PrintTolerance.ON_A_STEP;
         return whole ? Math.round(feet) + " ft" : LengthPrinter.sixteenths(length);
     }
 

@@ -9,15 +9,6 @@ public final class LengthPrinter {
     /** Places of a decimal figure that computing does not blur. */
     private static final int COMPUTED = 9;
 
-    /** A printed fraction further than this from the true size is marked: far below what a tape or a rule shows. */
-    private static final double MARKED_FROM_INCHES = 1e-6;
-
-    /** A size this near to a step stands on it: above the rounding of some thousand additions, below any tool. */
-    private static final double ON_A_STEP_INCHES = 1e-9;
-
-    /** A fraction this near to a size is that size for whoever sets a piece by it: under a thirtieth of touching. */
-    private static final double CONTACT_INCHES = 1e-4;
-
     private LengthPrinter() {}
 
     /**
@@ -50,7 +41,7 @@ public final class LengthPrinter {
     public static String toContact(Length length) {
         for (int denominator : new int[] {16, 32, 64}) {
             double steps = length.toInches() * denominator;
-            if (Math.abs(steps - Math.rint(steps)) <= CONTACT_INCHES * denominator) {
+            if (Math.abs(steps - Math.rint(steps)) <= PrintTolerance.CONTACT * denominator) {
                 return fraction(Length.inches(Math.rint(steps) / denominator), denominator);
             }
         }
@@ -74,7 +65,7 @@ public final class LengthPrinter {
     }
 
     private static String mark(double more) {
-        return Math.abs(more) <= MARKED_FROM_INCHES ? "" : more > 0 ? "+" : "-";
+        return Math.abs(more) <= PrintTolerance.MARKED ? "" : more > 0 ? "+" : "-";
     }
 
     private static String mixed(long steps, int denominator) {
@@ -121,7 +112,7 @@ public final class LengthPrinter {
     private static Length onStep(Length length, int denominator, RoundingMode mode) {
         double steps = length.toInches() * denominator;
         double nearest = Math.rint(steps);
-        double chosen = Math.abs(steps - nearest) <= ON_A_STEP_INCHES * denominator
+        double chosen = Math.abs(steps - nearest) <= PrintTolerance.ON_A_STEP * denominator
                 ? nearest
                 : mode == RoundingMode.CEILING ? Math.ceil(steps) : Math.floor(steps);
         return Length.inches(chosen / denominator);

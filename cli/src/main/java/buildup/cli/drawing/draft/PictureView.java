@@ -40,8 +40,6 @@ public record PictureView(Box window, Box stack, List<Shown> shown, double scale
     /** Air round what is shown. */
     private static final double MARGIN = 0.3;
 
-    private static final double CHORD = 0.002;
-
     public PictureView {
         shown = List.copyOf(shown);
     }
@@ -65,7 +63,7 @@ public record PictureView(Box window, Box stack, List<Shown> shown, double scale
                     smaller,
                     Scale.of(edges, by),
                     breaks.stream().map(line -> Scale.of(line, by)).toList(),
-                    ChordRing.of(smaller, CHORD));
+                    ChordRing.of(smaller, Tolerance.DRAWN_CHORD));
         }
     }
 
@@ -153,7 +151,7 @@ public record PictureView(Box window, Box stack, List<Shown> shown, double scale
                 edges.add(segment);
             }
         }
-        return new Part(ring, edges, breaks, ChordRing.of(ring, CHORD));
+        return new Part(ring, edges, breaks, ChordRing.of(ring, Tolerance.DRAWN_CHORD));
     }
 
     private static boolean isCut(Box line, Box whole, Box window) {

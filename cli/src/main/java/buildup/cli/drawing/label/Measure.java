@@ -2,6 +2,7 @@ package buildup.cli.drawing.label;
 
 import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,8 +55,9 @@ public record Measure(
 
     /** Whether both say the same distance between the same two levels. */
     public boolean spans(Measure other) {
-        double same = 1e-6;
-        return run == other.run && Math.abs(start() - other.start()) < same && Math.abs(end() - other.end()) < same;
+        return run == other.run
+                && Math.abs(start() - other.start()) < Tolerance.SAME_SIZE
+                && Math.abs(end() - other.end()) < Tolerance.SAME_SIZE;
     }
 
     /** The same on a picture drawn to that scale. */

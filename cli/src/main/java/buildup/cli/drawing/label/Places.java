@@ -174,7 +174,9 @@ final class Places {
     }
 
     private boolean isInRow(Measure measure, double level) {
-        return kept.stream().anyMatch(other -> other.run() == measure.run() && Math.abs(other.level() - level) < 1e-9);
+        return kept.stream()
+                .anyMatch(other ->
+                        other.run() == measure.run() && Math.abs(other.level() - level) < Tolerance.COINCIDENT);
     }
 
     private List<Line> extensions(Measure measure, double level) {

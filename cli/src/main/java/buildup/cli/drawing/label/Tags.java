@@ -13,6 +13,7 @@ import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -182,8 +183,10 @@ public final class Tags {
         double inside = tag.ringed()
                 ? tag.halfWidth()
                 : Math.min(
-                        (tag.halfWidth() + Drafting.AIR) * length / Math.max(1e-9, Math.abs(step.x())),
-                        (tag.halfHeight() + Drafting.AIR) * length / Math.max(1e-9, Math.abs(step.y())));
+                        (tag.halfWidth() + Drafting.AIR) * length / Math.max(Tolerance.COINCIDENT, Math.abs(step.x())),
+                        (tag.halfHeight() + Drafting.AIR)
+                                * length
+                                / Math.max(Tolerance.COINCIDENT, Math.abs(step.y())));
         return new Line(at.plus(step.times(inside / length)), anchor);
     }
 

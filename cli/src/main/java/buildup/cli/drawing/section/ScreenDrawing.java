@@ -26,6 +26,7 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
@@ -56,8 +57,6 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
     private static final double LEAST_GRID = 0.25;
 
     private static final List<Integer> GRIDS = List.of(1, 2, 6, 12, 24, 48, 96);
-
-    private static final double CHORD = 0.002;
 
     private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
 
@@ -153,7 +152,8 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         return section.voids().stream()
                 .map(ClosedVoid::ring)
                 .map(ring -> ChordRing.of(
-                        Scale.of(ring.bounds().stream().map(Bound::segment).toList(), view.scale()), CHORD))
+                        Scale.of(ring.bounds().stream().map(Bound::segment).toList(), view.scale()),
+                        Tolerance.DRAWN_CHORD))
                 .filter(ring ->
                         ring.points().stream().allMatch(p -> view.window().holds(p, 0)))
                 .toList();

@@ -30,6 +30,7 @@ import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
@@ -43,8 +44,6 @@ import java.util.TreeMap;
 
 /** The section, full size, dimensioned, with the list of its pieces: a sheet for the bench. */
 public final class SectionDrawing {
-    private static final double CHORD = 0.002;
-
     private final Section section;
     private final TextMeasure measure;
     private final PictureView view;
@@ -177,7 +176,7 @@ public final class SectionDrawing {
         return section.voids().stream()
                 .map(ClosedVoid::ring)
                 .map(ring ->
-                        ChordRing.of(ring.bounds().stream().map(Bound::segment).toList(), CHORD))
+                        ChordRing.of(ring.bounds().stream().map(Bound::segment).toList(), Tolerance.DRAWN_CHORD))
                 .filter(ring -> ring.points().stream().allMatch(p -> window.holds(p, 0)))
                 .toList();
     }

@@ -10,6 +10,7 @@ import buildup.cli.table.Table;
 import buildup.cli.table.TableCell;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -62,7 +63,7 @@ public final class SheetTable {
         for (int i = 0; i < widths.length; i++) {
             boolean right = table.columns().get(i).align() == Table.Align.RIGHT;
             Point at = new Point(right ? x + widths[i] : x, y);
-            for (String line : Words.lines(measure, texts.get(i), SIZE, widths[i] + 1e-6, 1)) {
+            for (String line : Words.lines(measure, texts.get(i), SIZE, widths[i] + Tolerance.SAME_SIZE, 1)) {
                 items.add(Label.of(measure, line, at, SIZE, right ? Label.Anchor.END : Label.Anchor.START));
             }
             x += widths[i] + BETWEEN;

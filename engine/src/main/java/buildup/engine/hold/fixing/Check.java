@@ -1,5 +1,7 @@
 package buildup.engine.hold.fixing;
 
+import buildup.profiles.outline.Tolerance;
+
 /**
  * One rule held against one nail; inches.
  *
@@ -45,10 +47,7 @@ public record Check(Rule rule, double has, double needs) {
         }
     }
 
-    /** Cut sizes are compared with this much mercy, in: far below what a nail can be set to. */
-    private static final double EVEN = 1e-6;
-
     public boolean met() {
-        return rule.least ? has >= needs - EVEN : has <= needs + EVEN;
+        return rule.least ? has >= needs - Tolerance.SAME_SIZE : has <= needs + Tolerance.SAME_SIZE;
     }
 }

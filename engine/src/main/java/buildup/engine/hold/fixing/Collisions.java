@@ -2,6 +2,7 @@ package buildup.engine.hold.fixing;
 
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notice;
@@ -120,7 +121,7 @@ final class Collisions {
         Point along = a.to().minus(a.from());
         Point across = b.to().minus(b.from());
         double turn = along.cross(across);
-        if (Math.abs(turn) <= 1e-9) {
+        if (Math.abs(turn) <= Tolerance.COINCIDENT) {
             return other.head();
         }
         double share = b.from().minus(a.from()).cross(across) / turn;

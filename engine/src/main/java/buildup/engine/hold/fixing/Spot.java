@@ -4,6 +4,7 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
 
 /**
  * A place on the face of a body.
@@ -17,14 +18,12 @@ record Spot(int body, Point at, String member, Point inward) {
         Stroke best = outline.strokes().get(0);
         for (Stroke stroke : outline.strokes()) {
             // by a margin: strokes that share the place must not be told apart by rounding
-            if (stroke.segment().distance(p) < best.segment().distance(p) - EVEN) {
+            if (stroke.segment().distance(p) < best.segment().distance(p) - Tolerance.COINCIDENT) {
                 best = stroke;
             }
         }
         return on(body, best, best.segment().nearest(p));
     }
-
-    private static final double EVEN = 1e-9;
 
     static Spot on(int body, Stroke stroke, double t) {
         Segment segment = stroke.segment();
@@ -37,16 +36,13 @@ record Spot(int body, Point at, String member, Point inward) {
      * right tilts a nail that goes toward the wall upward.
      */
     Point way(double degrees) {
-        double side = inward.x() > LEVEL ? 1 : -1;
+        double side = inward.x() > Tolerance.LEVEL_FACE ? 1 : -1;
         double turn = side * Math.toRadians(degrees);
-        double level = Math.abs(inward.x()) > LEVEL ? 1 : inward.y() > 0 ? -1 : 1;
+        double level = Math.abs(inward.x()) > Tolerance.LEVEL_FACE ? 1 : inward.y() > 0 ? -1 : 1;
         double cos = Math.cos(turn);
         double sin = Math.sin(turn) * level;
         return new Point(inward.x() * cos - inward.y() * sin, inward.x() * sin + inward.y() * cos);
     }
-
-    /** A face whose square is this near to plumb is level: a thousandth of a right angle. */
-    private static final double LEVEL = 1e-3;
 
     /** A step out of the wood, to see what lies over the spot. */
     Point outside(double inches) {

@@ -5,6 +5,7 @@ import buildup.engine.solve.LinearProgram;
 import buildup.engine.solve.LinearProgram.Solution;
 import buildup.engine.solve.LinearProgram.Term;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +39,7 @@ final class Equilibrium {
         // the solver keeps bounds within its own tolerance
         return program.greatest(factor)
                 .map(found -> found.value(factor))
-                .map(found -> found < NO_LIMIT * (1 - 1e-6) ? found : Double.POSITIVE_INFINITY);
+                .map(found -> found < NO_LIMIT * (1 - Tolerance.SAME_SHARE) ? found : Double.POSITIVE_INFINITY);
     }
 
     /**

@@ -8,6 +8,7 @@ import buildup.engine.hold.support.Mechanism.Shift;
 import buildup.engine.hold.support.Model.Weight;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -18,9 +19,6 @@ import java.util.Set;
 
 /** Says of a motion in numbers which pieces move as one, about which edge, and what stops them. */
 final class Falls {
-    /** Falls nearer to each other than this share of the greatest are one: far above what solvers blur. */
-    private static final double ALIKE = 1e-5;
-
     /** An edge this near to the center of a turn is the one that it turns on, in. */
     private static final double ON_EDGE = 1.0 / 32;
 
@@ -115,7 +113,7 @@ final class Falls {
         List<List<Integer>> lots = new ArrayList<>();
         for (int body : model.free()) {
             Shift shift = movement.shifts().get(body);
-            if (most > 0 && size(shift) > ALIKE * most) {
+            if (most > 0 && size(shift) > Tolerance.SAME_MOTION * most) {
                 lots.stream()
                         .filter(lot -> alike(lot.get(0), body))
                         .findFirst()
@@ -136,12 +134,12 @@ final class Falls {
                 movement.shifts().get(one).turn() - movement.shifts().get(other).turn();
         double moves =
                 movement.of(one, center).minus(movement.of(other, center)).length();
-        return Math.abs(turns) + moves / 100 <= ALIKE * most;
+        return Math.abs(turns) + moves / 100 <= Tolerance.SAME_MOTION * most;
     }
 
     private Part part(List<Integer> lot, boolean closing) {
         Shift shift = movement.shifts().get(lot.get(0));
-        boolean turns = Math.abs(shift.turn()) > ALIKE * size(shift);
+        boolean turns = Math.abs(shift.turn()) > Tolerance.SAME_MOTION * size(shift);
         Optional<Force> pivot = pivot(lot);
         Optional<Point> about = turns ? pivot.map(Force::at).or(() -> Optional.of(center(shift))) : Optional.empty();
         OptionalInt on = pivot.map(force -> OptionalInt.of(other(force, lot))).orElse(OptionalInt.empty());
@@ -180,11 +178,11 @@ final class Falls {
     /** Of the contacts with what does not move along, the one on which they turn or slide. */
     private Optional<Force> pivot(List<Integer> lot) {
         Shift shift = movement.shifts().get(lot.get(0));
-        boolean turns = Math.abs(shift.turn()) > ALIKE * size(shift);
+        boolean turns = Math.abs(shift.turn()) > Tolerance.SAME_MOTION * size(shift);
         return model.forces().stream()
                 .filter(force -> force.kind() == Force.Kind.PUSH && force.gap() <= 0)
                 .filter(force -> lot.contains(force.on()) != lot.contains(force.against()))
-                .filter(force -> Math.abs(movement.parts(force)) <= 100 * ALIKE * size(shift))
+                .filter(force -> Math.abs(movement.parts(force)) <= 100 * Tolerance.SAME_MOTION * size(shift))
                 .filter(force -> !turns || movement.between(force).length() <= ON_EDGE * Math.abs(shift.turn()))
                 .min(Comparator.comparingDouble(
                         force -> movement.of(other(force, lot), force.at()).length()
@@ -196,7 +194,7 @@ final class Falls {
         return model.forces().stream()
                 .filter(force -> force.gap() > 0)
                 .filter(force -> lot.contains(force.on()) != lot.contains(force.against()))
-                .filter(force -> movement.parts(force) <= -force.gap() * (1 - ALIKE))
+                .filter(force -> movement.parts(force) <= -force.gap() * (1 - Tolerance.SAME_MOTION))
                 .max(Comparator.comparingDouble(Force::gap))
                 .map(force ->
                         new Stop(other(force, lot), force.at(), force.gap(), Math.toDegrees(Math.abs(shift.turn()))));

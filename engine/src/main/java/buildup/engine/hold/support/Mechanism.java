@@ -5,6 +5,7 @@ import buildup.engine.solve.LinearProgram;
 import buildup.engine.solve.LinearProgram.Solution;
 import buildup.engine.solve.LinearProgram.Term;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -21,17 +22,8 @@ final class Mechanism {
     /** A shift of so many inches counts as much as a turn of one radian: a fall shows itself before it tips. */
     private static final double FAR = 100;
 
-    /** The overhang of its own weight by which a stack is said to tip, in: far under what wood is cut to. */
-    private static final double LEAST = 1e-8;
-
-    /** What it costs to rub, as a share of all weight: next to nothing, so that what can turn on its edge does not slide. */
-    private static final double RUB = 1e-6;
-
     /** What parting from a wall counts, against 1 for parting from a piece or from a bearing. */
     private static final double LEAVING = 0.01;
-
-    /** What it costs to move at all, so that what need not move does not. */
-    private static final double IDLE = 1e-7;
 
     private final Model model;
     private final LinearProgram program = new LinearProgram();
@@ -115,7 +107,7 @@ final class Mechanism {
         return mechanism
                 .program
                 .greatest(aim)
-                .filter(found -> value(found, aim) > LEAST * mechanism.all)
+                .filter(found -> value(found, aim) > Tolerance.LEAST_OVERHANG * mechanism.all)
                 .isPresent();
     }
 
@@ -130,7 +122,7 @@ final class Mechanism {
         Mechanism mechanism = new Mechanism(model, weights, false);
         mechanism.pulls(weights, mechanism.work);
         mechanism.program.equation(mechanism.work, mechanism.all);
-        List<Term> aim = mechanism.sizes(-IDLE);
+        List<Term> aim = mechanism.sizes(-Tolerance.COST_OF_MOVING);
         mechanism.slack.forEach(one -> aim.add(new Term(one.variable(), -one.factor())));
         mechanism.rubs.forEach(one -> aim.add(new Term(one, -1)));
         return mechanism.program.greatest(aim).map(mechanism::movement);
@@ -140,9 +132,9 @@ final class Mechanism {
     static Optional<Movement> closing(Model model, List<Weight> weights) {
         Mechanism mechanism = new Mechanism(model, weights, true);
         mechanism.pulls(weights, mechanism.work);
-        List<Term> aim = mechanism.sizes(-IDLE * mechanism.all);
+        List<Term> aim = mechanism.sizes(-Tolerance.COST_OF_MOVING * mechanism.all);
         aim.addAll(mechanism.work);
-        mechanism.rubs.forEach(one -> aim.add(new Term(one, -IDLE * mechanism.all)));
+        mechanism.rubs.forEach(one -> aim.add(new Term(one, -Tolerance.COST_OF_MOVING * mechanism.all)));
         return mechanism.program.greatest(aim).map(mechanism::movement);
     }
 
@@ -154,7 +146,7 @@ final class Mechanism {
         mechanism.pulls(live, growing);
         mechanism.program.equation(growing, mechanism.all);
         List<Term> aim = new ArrayList<>(mechanism.work);
-        mechanism.rubs.forEach(one -> aim.add(new Term(one, -RUB * mechanism.all)));
+        mechanism.rubs.forEach(one -> aim.add(new Term(one, -Tolerance.COST_OF_RUBBING * mechanism.all)));
         return mechanism.program.greatest(aim).map(mechanism::movement);
     }
 
@@ -278,6 +270,6 @@ final class Mechanism {
     private double work(Solution found, int force) {
         int gives = yields.get(force);
         double work = gives < 0 ? 0 : model.forces().get(force).most() * found.value(gives);
-        return work > 1e-3 * LEAST * all ? work : 0;
+        return work > Tolerance.LEAST_WORK * all ? work : 0;
     }
 }

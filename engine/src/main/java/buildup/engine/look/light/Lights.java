@@ -130,7 +130,7 @@ public final class Lights {
 
     /** The first point of a band, moved inside by a hair: on the band whatever rounding does to its end. */
     static Point inside(Segment segment, boolean atStart) {
-        double hair = Math.min(0.25, 1e-7 / segment.length());
+        double hair = Math.min(0.25, Tolerance.BESIDE / segment.length());
         return segment.at(atStart ? hair : 1 - hair);
     }
 }

@@ -159,7 +159,7 @@ public final class Eyes {
 
     /** The cure by what hides the wood beyond {@code edge}, so that {@code far}, the other end, is hidden too. */
     private Optional<Edge> bounding(Point edge, Point far, View view, Viewpoint viewpoint, int side) {
-        double beyond = viewpoint.key(edge) + side * HAIR;
+        double beyond = viewpoint.key(edge) + side * Tolerance.BESIDE_A_SIGHT_LINE;
         return view.nearest(beyond)
                 .filter(met -> met.body() >= 0
                         && section.body(met.body()).trim()
@@ -173,7 +173,4 @@ public final class Eyes {
                     return new Edge(met.body(), met.at().y(), to);
                 });
     }
-
-    /** A step beside a sight line, in radians: less than a thousandth of an inch at any distance in a room. */
-    private static final double HAIR = 1e-9;
 }

@@ -10,9 +10,6 @@ import java.util.Optional;
 
 /** The nearest outline along every ray from a viewpoint. */
 public final class View {
-    /** Nearer than this along a ray, two outlines are one, in. */
-    private static final double SAME_DEPTH = 1e-7;
-
     private static final int NO_BODY = -1;
 
     /** A segment of an outline and the body it belongs to. */
@@ -172,7 +169,7 @@ public final class View {
         List<Double> cuts = cuts(sweep, front, low, high);
         for (int i = cuts.size() - 2; i >= 0; i--) {
             double middle = (cuts.get(i) + cuts.get(i + 1)) / 2;
-            if (sweep.depth(middle) <= front.depth(middle) + SAME_DEPTH) {
+            if (sweep.depth(middle) <= front.depth(middle) + Tolerance.BESIDE) {
                 show(sweep, cuts.get(i), cuts.get(i + 1), out);
             }
         }

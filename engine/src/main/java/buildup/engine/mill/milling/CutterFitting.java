@@ -25,8 +25,6 @@ import java.util.stream.Stream;
  */
 final class CutterFitting {
     private static final int MOST_SAW_KERFS = 4;
-    private static final double ALONG = 1e-6;
-
     private final MillStick stick;
     private final List<Cutter.Sized> cutters;
     private final double far;
@@ -83,8 +81,8 @@ final class CutterFitting {
                 for (Segment edge : Bit.edges(turned)) {
                     boolean along = edge instanceof Line
                             && edge.direction(0).dot(line.direction(0)) < -1 + Tolerance.SAME_DIRECTION / 2
-                            && Math.abs(edge.direction(0).cross(up)) > ALONG
-                            && Math.abs(edge.direction(0).dot(up)) > ALONG;
+                            && Math.abs(edge.direction(0).cross(up)) > Tolerance.SAME_SHARE
+                            && Math.abs(edge.direction(0).dot(up)) > Tolerance.SAME_SHARE;
                     if (along) {
                         boolean rises = line.direction(0).dot(up) > 0;
                         put(
@@ -176,9 +174,9 @@ final class CutterFitting {
         Line laid = line.moved(level);
         Outline wood = stick.outline().moved(level);
         Box box = Box.around(List.of(wood.box()));
-        boolean floor =
-                Math.abs(laid.direction(0).y()) < ALONG && laid.direction(0).x() < 0;
-        boolean wall = Math.abs(laid.direction(0).x()) < ALONG;
+        boolean floor = Math.abs(laid.direction(0).y()) < Tolerance.SAME_SHARE
+                && laid.direction(0).x() < 0;
+        boolean wall = Math.abs(laid.direction(0).x()) < Tolerance.SAME_SHARE;
         if (floor) {
             rabbet(stroke, line, side);
             Lane lane = Lane.over(wood, box, laid.box());
@@ -261,7 +259,7 @@ final class CutterFitting {
             }
             Outline turned = Bit.of(sized, far).moved(Motion.turn(side.degrees() - 90));
             for (Segment edge : Bit.edges(turned)) {
-                if (edge instanceof Line && edge.direction(0).dot(line.direction(0)) < -1 + ALONG) {
+                if (edge instanceof Line && edge.direction(0).dot(line.direction(0)) < -1 + Tolerance.SAME_SHARE) {
                     put(sized, side, turned, stick.segment(stroke).from().minus(edge.to()));
                 }
             }

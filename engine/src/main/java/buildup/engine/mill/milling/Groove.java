@@ -50,7 +50,7 @@ public record Groove(int floor, String member, double width, double depth, doubl
 
     /** A right turn of a quarter, to a degree. */
     private static boolean square(Line a, Line b) {
-        return a.direction(0).cross(b.direction(0)) < -1 + 2e-4;
+        return a.direction(0).cross(b.direction(0)) < -Math.cos(Math.toRadians(1));
     }
 
     private static double web(MillStick stick, Line wall) {

@@ -4,6 +4,7 @@ import buildup.catalog.mill.Head;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.travel.Access;
 import buildup.shared.length.Length;
 import java.util.ArrayList;
@@ -37,9 +38,6 @@ public record Knife(
         double scallop) {
     /** Knife beyond each edge of the stick, in; common practice, no source. */
     public static final double MARGIN = 0.125;
-
-    /** Greatest distance of a chord of the template from the true curve, in. */
-    private static final double CHORD = 0.0005;
 
     /** Chords of a straight slope, which on the knife is nearly straight. */
     private static final int SLOPE = 24;
@@ -95,7 +93,7 @@ public record Knife(
                 head,
                 width,
                 head.stock().stream()
-                        .filter(stock -> stock.toInches() >= width - 1e-9)
+                        .filter(stock -> stock.toInches() >= width - Tolerance.COINCIDENT)
                         .findFirst(),
                 shallowest - deepest,
                 depth,
@@ -109,7 +107,7 @@ public record Knife(
         List<Point> face = new ArrayList<>();
         Access.of(stick.outline(), Side.FRONT.degrees()).reached().stream()
                 .map(stretch -> stick.segment(stretch.stroke()).part(stretch.from(), stretch.to()))
-                .filter(part -> Math.abs(part.to().y() - part.from().y()) > 1e-9)
+                .filter(part -> Math.abs(part.to().y() - part.from().y()) > Tolerance.COINCIDENT)
                 .sorted((a, b) -> Double.compare(a.at(0.5).y(), b.at(0.5).y()))
                 .forEach(part -> face.addAll(upward(part)));
         return face;
@@ -117,12 +115,12 @@ public record Knife(
 
     private static List<Point> upward(Segment part) {
         Segment up = part.from().y() < part.to().y() ? part : part.reversed();
-        if (up instanceof Line && Math.abs(up.to().x() - up.from().x()) > 1e-9) {
+        if (up instanceof Line && Math.abs(up.to().x() - up.from().x()) > Tolerance.COINCIDENT) {
             // a slope in the wood is a curve on the knife
             return IntStream.rangeClosed(0, SLOPE)
                     .mapToObj(k -> up.at((double) k / SLOPE))
                     .toList();
         }
-        return up.flattened(CHORD);
+        return up.flattened(Tolerance.STEEL);
     }
 }

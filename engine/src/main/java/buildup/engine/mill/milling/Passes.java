@@ -45,10 +45,12 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
     /** Whether a stretch that ends a stroke and the one that begins the next come from one pass. */
     boolean makesCorner(int before, int after) {
         return inOrder.stream()
-                .anyMatch(pass ->
-                        pass.makes().stream().anyMatch(stretch -> stretch.stroke() == before && stretch.to() > 1 - 1e-6)
-                                && pass.makes().stream()
-                                        .anyMatch(stretch -> stretch.stroke() == after && stretch.from() < 1e-6));
+                .anyMatch(pass -> pass.makes().stream()
+                                .anyMatch(stretch ->
+                                        stretch.stroke() == before && stretch.to() > 1 - Tolerance.SAME_SHARE)
+                        && pass.makes().stream()
+                                .anyMatch(
+                                        stretch -> stretch.stroke() == after && stretch.from() < Tolerance.SAME_SHARE));
     }
 
     static Passes of(MillStick stick, List<Cutter> cutters) {

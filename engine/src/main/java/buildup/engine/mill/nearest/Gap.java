@@ -3,6 +3,7 @@ package buildup.engine.mill.nearest;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,9 +17,6 @@ import java.util.List;
  * @param spareAt where
  */
 record Gap(double missing, Point missingAt, double spare, Point spareAt) {
-    /** A stretch that can hold no point farther off than this beyond the farthest known is left unsearched, in. */
-    private static final double FOUND = 0.002;
-
     /** The place of a peak in the middle of a curve is narrowed down by a third so often. */
     private static final int NARROWED = 40;
 
@@ -58,7 +56,7 @@ record Gap(double missing, Point missingAt, double spare, Point spareAt) {
             }
             while (!open.isEmpty()) {
                 Stretch stretch = open.remove(open.size() - 1);
-                if (stretch.most() <= best.distance() + FOUND) {
+                if (stretch.most() <= best.distance() + Tolerance.FARTHEST_FOUND) {
                     continue;
                 }
                 double middle = (stretch.a() + stretch.b()) / 2;
@@ -72,7 +70,7 @@ record Gap(double missing, Point missingAt, double spare, Point spareAt) {
 
         private Place narrowed(Place place) {
             Segment segment = place.segment();
-            double reach = 2 * FOUND / segment.length() + 0.02;
+            double reach = 2 * Tolerance.FARTHEST_FOUND / segment.length() + 0.02;
             double low = Math.max(0, place.t() - reach);
             double high = Math.min(1, place.t() + reach);
             for (int i = 0; i < NARROWED; i++) {

@@ -1,6 +1,7 @@
 package buildup.engine.mill.nearest;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -12,9 +13,6 @@ import java.util.Locale;
 
 /** What is found, in the words of the bench; in thousandths, since a plane is set by them. */
 public final class NearestWords {
-    /** Below this, steel and paper both show nothing, in. */
-    private static final double NOTHING = 0.0005;
-
     private static final Rounding THOUSANDTHS = Rounding.decimals(3);
 
     private static final Phrase ANSWER = Phrase.of("{profile}: {advice}");
@@ -55,17 +53,17 @@ public final class NearestWords {
     public static Phrase laid(Pose pose) {
         List<Phrase> words = new ArrayList<>();
         double turn = Math.IEEEremainder(pose.turn(), 360);
-        if (pose.over() && 180 - Math.abs(turn) < NOTHING) {
+        if (pose.over() && 180 - Math.abs(turn) < Tolerance.STEEL) {
             words.add(END_FOR_END);
         } else {
             if (pose.over()) {
                 words.add(FLIPPED);
             }
-            if (Math.abs(turn) > NOTHING) {
+            if (Math.abs(turn) > Tolerance.STEEL) {
                 words.add(TURNED.with("turn", Figure.angle(turn)));
             }
         }
-        if (Math.abs(pose.scale() - 1) > NOTHING) {
+        if (Math.abs(pose.scale() - 1) > Tolerance.STEEL) {
             Figure scale = Figure.of(Quantity.COUNT, pose.scale()).rounded(THOUSANDTHS);
             words.add(SCALED.with("scale", scale));
         }
@@ -75,10 +73,10 @@ public final class NearestWords {
     /** What to do with it. */
     public static Phrase sentence(Advice advice) {
         if (advice instanceof Advice.AsItIs asItIs) {
-            return (asItIs.off() > NOTHING ? NEARLY_AS_IT_IS : AS_IT_IS).with("off", Figure.fine(asItIs.off()));
+            return (asItIs.off() > Tolerance.STEEL ? NEARLY_AS_IT_IS : AS_IT_IS).with("off", Figure.fine(asItIs.off()));
         }
         if (advice instanceof Advice.Plane plane) {
-            return (plane.off() > NOTHING ? NEARLY_PLANED : PLANE)
+            return (plane.off() > Tolerance.STEEL ? NEARLY_PLANED : PLANE)
                     .with(
                             "cuts",
                             Listing.and(

@@ -3,6 +3,7 @@ package buildup.engine.mill.nearest;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Difference;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -17,25 +18,13 @@ import java.util.stream.Stream;
  * @param limit what is farther apart is not asked for, sq in
  */
 record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom, double limit) {
-    /**
-     * Steps are halved down to this, in, on moldings of usual size: the area then is out by less than a thousandth of a
-     * square inch per foot. On larger ones it grows with them.
-     */
-    private static final double FINEST = 1e-6;
-
     /** How far the angle is stepped where any turn may be. */
     private static final int DEGREES = 5;
-
-    /** The same where turn or size are free too: no plane is set by them. */
-    private static final double FREE = 1e-4;
 
     /** Poses whose plain place is worse than the best, or than the limit, by this factor are not followed. */
     private static final double WORTH = 2;
 
     private static final int MOST_FOLLOWED = 3;
-
-    /** A gain below this, of each square inch, is rounding: two places that good are one. */
-    private static final double GAIN = 1e-10;
 
     /** The greatest side of a molding of usual size, in. */
     private static final double USUAL = 8;
@@ -129,7 +118,8 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         double step = Math.min(box.width(), box.height()) / 8;
         Pose still = start.pose();
         Difference laid = Difference.from(still.apply(stick));
-        double finest = (freedom.anyTurn() || freedom.scale() ? FREE : FINEST) * Math.max(1, size() / USUAL);
+        double finest = (freedom.anyTurn() || freedom.scale() ? Tolerance.FREE_STEP : Tolerance.FINEST_STEP)
+                * Math.max(1, size() / USUAL);
         for (int moves = 0; step > finest && moves < MOST_MOVES; moves++) {
             Laid from = best;
             if (!from.pose().sameBut(still)) {
@@ -155,7 +145,7 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
     }
 
     private double gain() {
-        return GAIN * Math.max(1, wanted.area());
+        return Tolerance.GAIN * Math.max(1, wanted.area());
     }
 
     private List<Pose> beside(Pose pose, double step) {

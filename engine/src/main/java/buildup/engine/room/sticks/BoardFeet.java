@@ -2,6 +2,7 @@ package buildup.engine.room.sticks;
 
 import buildup.catalog.wood.BoardList;
 import buildup.catalog.wood.BoardList.Dressed;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.Length;
 import java.util.List;
 import java.util.Optional;
@@ -12,7 +13,7 @@ import java.util.Optional;
  */
 record BoardFeet(Optional<BoardList> list) {
     private static final double QUARTER = 0.25;
-    private static final Length SAME = Length.inches(1.0 / 64);
+    private static final Length SAME = Length.inches(Tolerance.SAW_CUT);
 
     /** In a foot of a stick of that true size: nominal where the list has it, else the rough quarter above it. */
     double inAFoot(double thickness, double width) {

@@ -3,6 +3,7 @@ package buildup.engine.room.sticks;
 import buildup.engine.room.sticks.Shop.Aim;
 import buildup.engine.solve.StickPlan;
 import buildup.engine.solve.StickProblem;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -141,7 +142,7 @@ final class RipBound {
                 .sum();
         double wanted = group.lots().stream().mapToDouble(RipBound::area).sum();
         // a whole number of hundredths or of boards; what the last digits of a sum may be off is let go
-        return (long) Math.ceil(Math.max(0, wanted - lying) * rate() - 1e-6);
+        return (long) Math.ceil(Math.max(0, wanted - lying) * rate() - Tolerance.SAME_SHARE);
     }
 
     /** The least that a square inch of bought board costs. */

@@ -1,6 +1,7 @@
 package buildup.engine.room.sticks;
 
 import buildup.engine.room.run.Course;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Phrase;
 import java.util.Comparator;
 import java.util.List;
@@ -19,9 +20,6 @@ import java.util.function.ToDoubleFunction;
  * @param planed whether the boards are thicker than the course
  */
 record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, int strips, boolean planed) {
-    /** A board this near to a size is taken for it: planing and sanding take as much. */
-    private static final double SAME = 1.0 / 64;
-
     /** Lost at every glued edge when it is jointed: shop practice, no source. */
     private static final double JOINTING = 1.0 / 16;
 
@@ -64,7 +62,7 @@ record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, in
     }
 
     private static boolean near(double a, double b) {
-        return Math.abs(a - b) <= SAME;
+        return Math.abs(a - b) <= Tolerance.SAW_CUT;
     }
 
     /** The board nearest in thickness that is not thinner, else layers of the thickest; then the same for the width. */
@@ -72,7 +70,7 @@ record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, in
         List<Supply> boards = ofWood.stream().filter(Supply::board).toList();
         OptionalDouble enough = boards.stream()
                 .mapToDouble(Supply::thickness)
-                .filter(thickness -> thickness >= course.thickness() - SAME)
+                .filter(thickness -> thickness >= course.thickness() - Tolerance.SAW_CUT)
                 .min();
         OptionalDouble thickness = enough.isPresent() ? enough : most(boards, Supply::thickness);
         if (thickness.isEmpty()) {
@@ -85,7 +83,7 @@ record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, in
         double widest = most(thick, Supply::width).orElseThrow();
         int strips = count(course.width(), widest);
         double strip = (course.width() + (strips - 1) * JOINTING) / strips;
-        while (strip > widest + SAME) {
+        while (strip > widest + Tolerance.SAW_CUT) {
             strips++;
             strip = (course.width() + (strips - 1) * JOINTING) / strips;
         }
@@ -94,16 +92,16 @@ record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, in
                 course.stock(),
                 shop.grid().needed(wanted),
                 thick.stream()
-                        .filter(supply -> supply.width() >= wanted - SAME)
+                        .filter(supply -> supply.width() >= wanted - Tolerance.SAW_CUT)
                         .sorted(Comparator.comparingDouble(Supply::width))
                         .toList(),
                 layers,
                 strips,
-                thickness.getAsDouble() > course.thickness() + SAME));
+                thickness.getAsDouble() > course.thickness() + Tolerance.SAW_CUT));
     }
 
     private static int count(double wanted, double each) {
-        return (int) Math.max(1, Math.ceil((wanted - SAME) / each));
+        return (int) Math.max(1, Math.ceil((wanted - Tolerance.SAW_CUT) / each));
     }
 
     private static OptionalDouble most(List<Supply> supplies, ToDoubleFunction<Supply> size) {

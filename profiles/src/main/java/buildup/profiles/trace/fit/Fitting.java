@@ -4,6 +4,7 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -26,9 +27,6 @@ public record Fitting(
 
     /** Neighbours that turn more sharply than this are a corner; a flat arc's end is known no better. */
     private static final double CORNER = Math.toRadians(40);
-
-    /** How badly a bond may be kept, in: it could not be kept together with those before it. */
-    private static final double KEPT = 1e-8;
 
     /** How far a corner may lie from where the points turn, in standard deviations across the narrower angle. */
     private static final double CORNER_REACH = 8;
@@ -235,7 +233,7 @@ public record Fitting(
     }
 
     private boolean holds() {
-        return strain <= KEPT && Double.isFinite(error);
+        return strain <= Tolerance.BOND_KEPT && Double.isFinite(error);
     }
 
     /** Keeps the bond if it costs no more than {@code most} and can be kept beside the others. */

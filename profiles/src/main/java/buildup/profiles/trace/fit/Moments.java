@@ -1,6 +1,7 @@
 package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.List;
 
 /**
@@ -14,9 +15,6 @@ import java.util.List;
 final class Moments {
     /** Newton steps from below, each at least halving what is left of the eigenvalue; rounding stops them earlier. */
     private static final int MOST_STEPS = 20;
-
-    /** Where steps no longer count, as a share of the eigenvalue. */
-    private static final double STEP_ENDS = 1e-10;
 
     private final Point middle;
     /** Running sums of x, y, xx, xy, yy, xz, yz, z and zz, where z = xx + yy; nine for each point. */
@@ -168,7 +166,7 @@ final class Moments {
                     break;
                 }
                 double next = eigen - value / slope;
-                boolean done = Math.abs(next - eigen) <= STEP_ENDS * Math.abs(next);
+                boolean done = Math.abs(next - eigen) <= Tolerance.LAST_STEP * Math.abs(next);
                 if (next < 0 || !Double.isFinite(next)) {
                     break;
                 }

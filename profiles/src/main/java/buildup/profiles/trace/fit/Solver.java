@@ -1,6 +1,7 @@
 package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,15 +14,6 @@ import java.util.function.ToDoubleFunction;
  */
 final class Solver {
     private static final int MOST_STEPS = 12;
-
-    /** A step smaller than this changes nothing that is printed, in. */
-    private static final double STILL = 1e-10;
-
-    /** Bonds that say the same twice leave the equations singular; so little give settles it and moves nothing. */
-    private static final double GIVE = 1e-11;
-
-    /** Small enough for a difference to be a slope, in and radians. */
-    private static final double NUDGE = 1e-6;
 
     /** Points of each curve. */
     private final List<List<Point>> points;
@@ -48,7 +40,7 @@ final class Solver {
             Equations equations = new Equations(curves, bonds, points);
             for (int b = 0; b < pull.length; b++) {
                 // with the pull of the step before, the little give comes to nothing in the end
-                equations.right[equations.size + b] -= GIVE * pull[b];
+                equations.right[equations.size + b] -= Tolerance.BOND_GIVES * pull[b];
             }
             double[] move = equations.solved();
             System.arraycopy(move, equations.size, pull, 0, pull.length);
@@ -57,7 +49,7 @@ final class Solver {
             for (int i = 0; i < equations.size; i++) {
                 most = Math.max(most, Math.abs(move[i]));
             }
-            if (most < STILL || !Double.isFinite(most)) {
+            if (most < Tolerance.LAST_STEP || !Double.isFinite(most)) {
                 break;
             }
         }
@@ -88,10 +80,10 @@ final class Solver {
         double[] slopes = new double[equations.size];
         for (int k = 0; k < slopes.length; k++) {
             double[] step = new double[slopes.length];
-            step[k] = NUDGE;
+            step[k] = Tolerance.SLOPE_STEP;
             double more = figure.applyAsDouble(equations.moved(step));
-            step[k] = -NUDGE;
-            slopes[k] = (more - figure.applyAsDouble(equations.moved(step))) / 2 / NUDGE;
+            step[k] = -Tolerance.SLOPE_STEP;
+            slopes[k] = (more - figure.applyAsDouble(equations.moved(step))) / 2 / Tolerance.SLOPE_STEP;
         }
         return slopes;
     }
@@ -143,7 +135,7 @@ final class Solver {
                     matrix[size + b][k] = slope[k];
                     matrix[k][size + b] = slope[k];
                 }
-                matrix[size + b][size + b] = -GIVE;
+                matrix[size + b][size + b] = -Tolerance.BOND_GIVES;
                 right[size + b] = -value;
             }
         }

@@ -1,6 +1,7 @@
 package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,10 +23,8 @@ public final class Weighing {
     /** Each noise is so many times the one before. */
     private static final double STEP = 1.3;
 
-    /** A tracing that strays by more than this share of its size shows nothing, and less than this is rounding. */
+    /** A tracing that strays by more than this share of its size shows nothing. */
     private static final double GREATEST = 0.05;
-
-    private static final double LEAST = 1e-5;
 
     /** Price of a number, in units of the logarithm of the number of points. */
     private static final double NUMBER_PRICE = 1.5;
@@ -61,7 +60,7 @@ public final class Weighing {
     private Weighing(List<Point> ring) {
         this.ring = Splitting.fromFarthest(ring);
         this.moments = Moments.of(this.ring);
-        this.least = LEAST * moments.spread();
+        this.least = Tolerance.LEAST_STRAYING * moments.spread();
     }
 
     /**

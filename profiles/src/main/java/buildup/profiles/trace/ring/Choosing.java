@@ -2,6 +2,7 @@ package buildup.profiles.trace.ring;
 
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -33,9 +34,6 @@ public final class Choosing {
     /** One within the outline only if it is so much of it: holes and marks are smaller. */
     private static final double RIVAL_WITHIN = 0.4;
 
-    /** Two runs are one drawn twice when they stay this near, as a share of the drawing's size. */
-    private static final double SAME = 1e-4;
-
     private static final int LISTED = 6;
 
     private final Notices notices;
@@ -62,7 +60,7 @@ public final class Choosing {
         List<Run> closed = new ArrayList<>(single.stream().filter(Run::closed).toList());
         closed.addAll(knitted.rings());
         List<Run> solid = closed.stream()
-                .filter(run -> run.area() > 1e-6 * size * size)
+                .filter(run -> run.area() > Tolerance.FLAT_RING * size * size)
                 .sorted(Comparator.comparingDouble(Run::area).reversed())
                 .toList();
         if (solid.isEmpty()) {
@@ -103,7 +101,7 @@ public final class Choosing {
     }
 
     private boolean same(Run a, Run b) {
-        double near = SAME * size;
+        double near = Tolerance.DRAWN_TWICE * size;
         boolean ends = a.closed() == b.closed()
                 && (a.closed()
                         || (a.first().near(b.first(), near) && a.last().near(b.last(), near))

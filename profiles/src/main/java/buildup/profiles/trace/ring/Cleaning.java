@@ -1,6 +1,7 @@
 package buildup.profiles.trace.ring;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -9,9 +10,6 @@ import java.util.List;
 
 /** Drops what a tracing says twice or by a slip, and turns it counterclockwise. */
 public final class Cleaning {
-    /** Points nearer than this share of the tracing's size are one. */
-    private static final double DOUBLED = 1e-7;
-
     /** A stray point lies so many usual steps from both neighbours, and they that much nearer to each other. */
     private static final double STRAY_STEPS = 6;
 
@@ -47,7 +45,7 @@ public final class Cleaning {
     }
 
     private static List<Dot> single(List<Dot> ring) {
-        double near = DOUBLED * Loops.size(ring);
+        double near = Tolerance.TRACED_TWICE * Loops.size(ring);
         List<Dot> kept = new ArrayList<>();
         for (Dot dot : ring) {
             int last = kept.size() - 1;

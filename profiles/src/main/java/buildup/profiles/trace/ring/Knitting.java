@@ -1,6 +1,7 @@
 package buildup.profiles.trace.ring;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -13,9 +14,6 @@ import java.util.Set;
  * arc; dimension lines and leaders stand beside it and hang on nothing, so what has a loose end is left out.
  */
 final class Knitting {
-    /** Ends nearer than this share of the drawing's size are in one place. */
-    private static final double MEET = 1e-4;
-
     /** More loose runs than this are a hatch or a text, not an outline. */
     private static final int MOST = 4000;
 
@@ -37,7 +35,7 @@ final class Knitting {
         if (open.size() > MOST) {
             return new Knitted(List.of(), open);
         }
-        Knitting knitting = new Knitting(MEET * size);
+        Knitting knitting = new Knitting(Tolerance.DRAWN_TWICE * size);
         List<Run> rings = new ArrayList<>();
         List<Run> rest = new ArrayList<>();
         for (Run run : open) {

@@ -1,6 +1,7 @@
 package buildup.profiles.trace.ring;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -30,7 +31,7 @@ public final class Pitch {
     public static double of(List<Dot> ring) {
         double size = Loops.size(ring);
         double[] steps = DoubleStream.concat(steps(ring, true), steps(ring, false))
-                .filter(step -> step > 1e-9 * size)
+                .filter(step -> step > Tolerance.COINCIDENT * size)
                 .sorted()
                 .toArray();
         if (steps.length < FEWEST) {
