@@ -12,8 +12,8 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
-import buildup.profiles.trace.Side;
 import buildup.profiles.trace.Traced;
+import buildup.profiles.trace.TracedSide;
 import buildup.profiles.trace.Tracer;
 import buildup.profiles.trace.Wish;
 import buildup.profiles.trace.ring.Trail;
@@ -223,7 +223,7 @@ class TracedFamiliesTest {
         List<Point> drawn =
                 points.stream().map(askew::apply).map(p -> p.times(25.4)).toList();
         Optional<Traced> traced = Tracer.trace(
-                List.of(new Trail(drawn, true)), wish.in(LengthUnit.MILLIMETRE).back(Side.LEFT), notices);
+                List.of(new Trail(drawn, true)), wish.in(LengthUnit.MILLIMETRE).back(TracedSide.LEFT), notices);
         assertThat(notices.sorted().stream()
                         .map(Notice::code)
                         .filter(code -> !NOT_DOUBTED.contains(code))

@@ -117,6 +117,20 @@ class ArchitectureTest {
     }
 
     @Test
+    void a_simple_name_stands_for_one_type() {
+        Map<String, Set<String>> named = new TreeMap<>();
+        HOUSE.stream()
+                .filter(type -> type.getEnclosingClass().isEmpty())
+                .filter(type -> !type.getSimpleName().equals("package-info"))
+                .forEach(type -> named.computeIfAbsent(type.getSimpleName(), name -> new TreeSet<>())
+                        .add(type.getName()));
+        named.values().removeIf(types -> types.size() == 1);
+        assertThat(named)
+                .as("a reader who meets a name in another package has to know what it is")
+                .isEmpty();
+    }
+
+    @Test
     void no_two_packages_need_each_other() {
         slices().matching("buildup.(**)")
                 .should()

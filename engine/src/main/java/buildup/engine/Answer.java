@@ -2,7 +2,7 @@ package buildup.engine;
 
 import buildup.catalog.Catalog;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.section.placing.Placing;
+import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Light;
 import buildup.engine.section.stack.PieceKind;
 import buildup.engine.section.stack.Stack;
@@ -98,7 +98,7 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
                 .collect(Collectors.toSet());
         boolean refused = notices.refused();
         Notices found = new Notices();
-        List<Placed> placed = Placing.place(stack, found);
+        List<Placed> placed = StackPlacing.place(stack, found);
         found.sorted().stream()
                 .filter(notice -> !refused || !follows(notice, suspect))
                 .forEach(notices::add);

@@ -30,7 +30,7 @@ import java.util.stream.Collectors;
 record Blocks(
         Stack stack,
         Catalog catalog,
-        List<Approaches.Way> ways,
+        List<Approaches.Route> ways,
         boolean nailing,
         List<Fastening> fastenings,
         List<Loads.Wanted> loads,

@@ -12,7 +12,7 @@ import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.section.placing.Placing;
+import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.profiles.outline.Box;
@@ -98,7 +98,7 @@ public final class Bench {
         Document document = DocumentReader.read("stack.yaml", yaml.getBytes(StandardCharsets.UTF_8), notices)
                 .orElseThrow(() -> new AssertionError(notices.sorted().toString()));
         Stack stack = StackReader.read(document, CATALOG, claims, notices);
-        List<Placed> placed = Placing.place(stack, notices);
+        List<Placed> placed = StackPlacing.place(stack, notices);
         notices.addAll(claims.unclaimed(document));
         Optional<Section> section =
                 notices.refused() ? Optional.empty() : Optional.of(Composer.compose(stack, placed, notices));

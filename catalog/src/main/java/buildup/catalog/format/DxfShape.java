@@ -2,7 +2,7 @@ package buildup.catalog.format;
 
 import buildup.profiles.curve.Affine;
 import buildup.profiles.curve.Bezier;
-import buildup.profiles.curve.Curve;
+import buildup.profiles.curve.DrawnCurve;
 import buildup.profiles.curve.Oval;
 import buildup.profiles.curve.Spline;
 import buildup.profiles.curve.Straight;
@@ -20,7 +20,7 @@ import java.util.Optional;
 record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
     static final Affine MIRROR = Affine.scale(-1, 1);
 
-    private static DxfShape of(Curve curve, boolean closed) {
+    private static DxfShape of(DrawnCurve curve, boolean closed) {
         return new DxfShape(Optional.of(new Strand(List.of(curve), closed)), Optional.empty());
     }
 
@@ -113,14 +113,14 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
         if (points.size() < 2 || points.size() != bulges.size()) {
             return faulty(InboxNotices.WHOLE_POINTS.with("points", Figure.count(points.size())));
         }
-        List<Curve> curves = new ArrayList<>();
+        List<DrawnCurve> curves = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
             boolean last = i == points.size() - 1;
             // the straight line that closes goes without saying
             if (last && (!closed || !(Math.abs(bulges.get(i)) > 0))) {
                 break;
             }
-            Optional<Curve> curve = Oval.bulged(points.get(i), points.get((i + 1) % points.size()), bulges.get(i));
+            Optional<DrawnCurve> curve = Oval.bulged(points.get(i), points.get((i + 1) % points.size()), bulges.get(i));
             if (curve.isEmpty()) {
                 return faulty(InboxNotices.BULGE.with("point", Figure.count(i + 1)));
             }
@@ -133,7 +133,7 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
         List<Point> controls = entity.points(10);
         if (controls.isEmpty() && entity.points(11).size() > 1) {
             boolean closed = entity.flag(70, 1);
-            List<Curve> through = Bezier.through(
+            List<DrawnCurve> through = Bezier.through(
                     entity.points(11),
                     Optional.of(entity.point(12)).filter(way -> way.length() > 0),
                     Optional.of(entity.point(13)).filter(way -> way.length() > 0),

@@ -1,7 +1,7 @@
 package buildup.catalog.format;
 
 import buildup.profiles.curve.Bezier;
-import buildup.profiles.curve.Curve;
+import buildup.profiles.curve.DrawnCurve;
 import buildup.profiles.curve.Oval;
 import buildup.profiles.curve.Straight;
 import buildup.profiles.curve.Strand;
@@ -20,7 +20,7 @@ final class SvgPath {
 
     private final Cursor cursor;
     private final List<Strand> strands = new ArrayList<>();
-    private final List<Curve> curves = new ArrayList<>();
+    private final List<DrawnCurve> curves = new ArrayList<>();
     private Point start = Point.ORIGIN;
     private Point at = Point.ORIGIN;
     private boolean moved;
@@ -127,7 +127,7 @@ final class SvgPath {
         return draw(new Straight(at, to));
     }
 
-    private boolean draw(Curve curve) {
+    private boolean draw(DrawnCurve curve) {
         curves.add(curve);
         drawn++;
         at = curve.to();

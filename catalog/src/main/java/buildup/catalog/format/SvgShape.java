@@ -1,6 +1,6 @@
 package buildup.catalog.format;
 
-import buildup.profiles.curve.Curve;
+import buildup.profiles.curve.DrawnCurve;
 import buildup.profiles.curve.Oval;
 import buildup.profiles.curve.Straight;
 import buildup.profiles.curve.Strand;
@@ -19,7 +19,7 @@ final class SvgShape {
 
     /** What an element draws, and what is wrong with it, in a sentence. */
     record Read(List<Strand> strands, Optional<Phrase> fault) {
-        private static Read of(Curve... curves) {
+        private static Read of(DrawnCurve... curves) {
             return new Read(List.of(new Strand(List.of(curves), true)), Optional.empty());
         }
 
@@ -77,7 +77,7 @@ final class SvgShape {
     private Read poly() {
         Cursor cursor = new Cursor(attributes.getOrDefault("points", ""));
         List<Double> numbers = cursor.numbers(2 * Limits.MOST_POINTS + 4);
-        List<Curve> curves = new ArrayList<>();
+        List<DrawnCurve> curves = new ArrayList<>();
         for (int i = 2; i + 1 < numbers.size(); i += 2) {
             curves.add(new Straight(
                     new Point(numbers.get(i - 2), numbers.get(i - 1)), new Point(numbers.get(i), numbers.get(i + 1))));
@@ -140,7 +140,7 @@ final class SvgShape {
                 new Point(x + rx, y + h),
                 new Point(x, y + h - ry),
                 new Point(x, y + ry));
-        List<Curve> curves = new ArrayList<>();
+        List<DrawnCurve> curves = new ArrayList<>();
         for (int i = 0; i < stops.size(); i += 2) {
             Point corner = stops.get(i + 1);
             curves.add(new Straight(stops.get(i), corner));

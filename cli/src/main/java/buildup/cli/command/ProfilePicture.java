@@ -9,7 +9,7 @@ import buildup.cli.write.ShippedFont;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.placing.Placing;
+import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.profiles.Profile;
@@ -38,7 +38,7 @@ record ProfilePicture(Catalog catalog) {
     Optional<Scene> scene(Profile profile, String call, Notices notices) {
         Notices unsaid = new Notices();
         Stack alone = StackReader.read(alone(profile.name(), call), catalog, new Claims(), unsaid);
-        Section section = Composer.compose(alone, Placing.place(alone, unsaid), unsaid);
+        Section section = Composer.compose(alone, StackPlacing.place(alone, unsaid), unsaid);
         return SectionDrawing.of(section, ShippedFont.load(), Optional.empty(), notices);
     }
 

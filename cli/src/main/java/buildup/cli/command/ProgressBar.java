@@ -9,7 +9,7 @@ import java.util.function.LongSupplier;
  * Watches a search: a bar when it takes longer than two seconds and someone sits at a terminal, and its end when a limit
  * of time is reached.
  */
-final class ProgressBar implements StickSearch.Watch {
+final class ProgressBar implements StickSearch.SearchWatch {
     private static final long SECOND = 1_000_000_000L;
     private static final long PATIENCE = 2 * SECOND;
     private static final int WIDTH = 30;

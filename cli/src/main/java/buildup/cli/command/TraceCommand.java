@@ -16,8 +16,8 @@ import buildup.cli.tell.Telling;
 import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
 import buildup.profiles.trace.Caliper;
-import buildup.profiles.trace.Side;
 import buildup.profiles.trace.Traced;
+import buildup.profiles.trace.TracedSide;
 import buildup.profiles.trace.Tracer;
 import buildup.profiles.trace.Wish;
 import buildup.shared.document.Claims;
@@ -209,8 +209,8 @@ final class TraceCommand implements Callable<Integer> {
         return unit;
     }
 
-    private Optional<Side> side(String word) {
-        Optional<Side> side = Stream.of(Side.values())
+    private Optional<TracedSide> side(String word) {
+        Optional<TracedSide> side = Stream.of(TracedSide.values())
                 .filter(one -> one.name().equalsIgnoreCase(word.strip()))
                 .findFirst();
         if (side.isEmpty()) {

@@ -3,7 +3,7 @@ package buildup.cli.page;
 import buildup.cli.drawing.section.ScreenDrawing;
 import buildup.engine.Answers;
 import buildup.engine.look.view.Surfaces;
-import buildup.engine.look.view.View.Surface;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;

@@ -39,7 +39,7 @@ public final class Csv {
         return LINE_END;
     }
 
-    private static String heading(Table.Column column) {
+    private static String heading(Table.TextColumn column) {
         return column.unit().isEmpty() ? column.heading() : (column.heading() + " " + column.unit()).strip();
     }
 

@@ -1,7 +1,7 @@
 package buildup.cli.table;
 
 import buildup.cli.table.Table.Align;
-import buildup.cli.table.Table.Column;
+import buildup.cli.table.Table.TextColumn;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -52,7 +52,7 @@ public final class HtmlTable {
     private void head() {
         html.append("<thead role=\"rowgroup\">\n<tr role=\"row\">");
         for (int i = 0; i < inches.columns().size(); i++) {
-            Column column = inches.columns().get(i);
+            TextColumn column = inches.columns().get(i);
             html.append(
                     column.heading().isEmpty()
                             ? "<td role=\"cell\"></td>"
@@ -71,7 +71,7 @@ public final class HtmlTable {
                 i -> html.append(" data-piece=\"" + numbers.get(cells.get(i).text()) + "\""));
         html.append(">");
         for (int i = 0; i < cells.size(); i++) {
-            Column column = inches.columns().get(i);
+            TextColumn column = inches.columns().get(i);
             boolean head = naming.isPresent() && naming.getAsInt() == i;
             html.append((head ? "<th role=\"rowheader\" scope=\"row\"" : "<td role=\"cell\"") + side(column));
             if (!column.heading().isEmpty()) {
@@ -97,7 +97,7 @@ public final class HtmlTable {
         return NAMED.contains(inches.columns().get(column).heading());
     }
 
-    private static String side(Column column) {
+    private static String side(TextColumn column) {
         return column.align() == Align.RIGHT ? " class=\"right\"" : "";
     }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param title one line over it
  * @param rows each with a cell for each column
  */
-public record Table(String title, List<Column> columns, List<List<TableCell>> rows) {
+public record Table(String title, List<TextColumn> columns, List<List<TableCell>> rows) {
     /** On which side a column's cells line up. */
     public enum Align {
         LEFT,
@@ -22,9 +22,9 @@ public record Table(String title, List<Column> columns, List<List<TableCell>> ro
      * @param heading the words over it
      * @param unit of the figures behind its cells, where the heading does not say it; a spreadsheet needs it
      */
-    public record Column(String heading, Align align, String unit) {
+    public record TextColumn(String heading, Align align, String unit) {
         /** A column whose heading says all. */
-        public Column(String heading, Align align) {
+        public TextColumn(String heading, Align align) {
             this(heading, align, "");
         }
     }
@@ -41,11 +41,11 @@ public record Table(String title, List<Column> columns, List<List<TableCell>> ro
     }
 
     /** Columns from their headings; one that begins with {@code >} lines up on the right. */
-    public static List<Column> columns(String... headings) {
+    public static List<TextColumn> columns(String... headings) {
         return Arrays.stream(headings)
                 .map(heading -> heading.startsWith(">")
-                        ? new Column(heading.substring(1), Align.RIGHT)
-                        : new Column(heading, Align.LEFT))
+                        ? new TextColumn(heading.substring(1), Align.RIGHT)
+                        : new TextColumn(heading, Align.LEFT))
                 .toList();
     }
 }

@@ -1,7 +1,7 @@
 package buildup.cli.table;
 
 import buildup.cli.table.Table.Align;
-import buildup.cli.table.Table.Column;
+import buildup.cli.table.Table.TextColumn;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -33,7 +33,7 @@ public final class TextTable {
         Display.wrap(table.title(), width).forEach(line -> line(text, line));
         TextTable writer = new TextTable(table, width);
         if (table.columns().stream().anyMatch(column -> !column.heading().isEmpty())) {
-            writer.row(text, table.columns().stream().map(Column::heading).toList());
+            writer.row(text, table.columns().stream().map(TextColumn::heading).toList());
             writer.row(text, Arrays.stream(writer.widths).mapToObj("-"::repeat).toList());
         }
         table.rows()

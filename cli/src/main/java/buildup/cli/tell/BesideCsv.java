@@ -34,9 +34,9 @@ public record BesideCsv(FigurePrinter printer) {
         List<Integer> names = places(all, true);
         List<Integer> figures = places(all, false);
         SheetCsv csv = new SheetCsv(printer);
-        List<Table.Column> columns = new ArrayList<>();
+        List<Table.TextColumn> columns = new ArrayList<>();
         names.forEach(i -> csv.columns(all.get(i)).forEach(columns::add));
-        columns.add(new Table.Column("in", Align.LEFT));
+        columns.add(new Table.TextColumn("in", Align.LEFT));
         figures.forEach(i -> csv.columns(all.get(i)).forEach(columns::add));
         return new Table(
                 printer.print(beside.sheet().title()),

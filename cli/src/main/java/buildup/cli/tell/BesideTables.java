@@ -104,7 +104,7 @@ public record BesideTables(FigurePrinter printer) {
                         || pair.cellOfB(i) != buildup.shared.sheet.Cell.NONE) {
                     String heading = cells.columns(column)
                             .findFirst()
-                            .map(Table.Column::heading)
+                            .map(Table.TextColumn::heading)
                             .orElse("");
                     rows.add(List.of(
                             TableCell.of(heading),
@@ -124,10 +124,10 @@ public record BesideTables(FigurePrinter printer) {
 
     private Table table(String title, Sheet sheet, Heads heads, List<Pair> pairs) {
         Cells cells = new Cells(printer);
-        List<Table.Column> columns = new ArrayList<>();
+        List<Table.TextColumn> columns = new ArrayList<>();
         columns.addAll(
                 cells.columns(heads.names().stream().map(sheet.columns()::get).toList()));
-        columns.add(new Table.Column("in", Align.LEFT));
+        columns.add(new Table.TextColumn("in", Align.LEFT));
         columns.addAll(
                 cells.columns(heads.figures().stream().map(sheet.columns()::get).toList()));
         return new Table(

@@ -24,13 +24,13 @@ record Cells(FigurePrinter printer) {
     private static final String BY = "\u00A0x\u00A0";
 
     /** The columns of a table; a second place says which it is. */
-    List<Table.Column> columns(List<Column> all) {
-        List<Table.Column> columns = new ArrayList<>();
+    List<Table.TextColumn> columns(List<Column> all) {
+        List<Table.TextColumn> columns = new ArrayList<>();
         boolean second = false;
         for (Column column : all) {
             String which = second && column.type() instanceof Type.Place ? column.heading() + " " : "";
             columns(column)
-                    .map(one -> new Table.Column(which + one.heading(), one.align(), one.unit()))
+                    .map(one -> new Table.TextColumn(which + one.heading(), one.align(), one.unit()))
                     .forEach(columns::add);
             second |= column.type() instanceof Type.Place;
         }
@@ -38,25 +38,25 @@ record Cells(FigurePrinter printer) {
     }
 
     /** The columns of a table for one of a sheet. */
-    Stream<Table.Column> columns(Column column) {
+    Stream<Table.TextColumn> columns(Column column) {
         if (column.type() instanceof Type.Place) {
-            return Stream.of("out", "up").map(way -> new Table.Column(way, Align.RIGHT, unit(Quantity.LENGTH)));
+            return Stream.of("out", "up").map(way -> new Table.TextColumn(way, Align.RIGHT, unit(Quantity.LENGTH)));
         }
         if (column.type() instanceof Type.Measure measure) {
             return Stream.of(measured(column.heading(), measure.quantity()));
         }
         boolean number = column.type() instanceof Type.Amount;
-        return Stream.of(new Table.Column(column.heading(), number ? Align.RIGHT : Align.LEFT));
+        return Stream.of(new Table.TextColumn(column.heading(), number ? Align.RIGHT : Align.LEFT));
     }
 
     /** Sizes stand bare under their heading, angles too, and a share says that it is one. */
-    private Table.Column measured(String heading, Quantity quantity) {
+    private Table.TextColumn measured(String heading, Quantity quantity) {
         String unit = unit(quantity);
         boolean bare = quantity == Quantity.LENGTH || quantity == Quantity.ANGLE || quantity == Quantity.SHARE;
         if (bare || unit.isEmpty() || heading.endsWith(unit)) {
-            return new Table.Column(heading, Align.RIGHT, bare ? unit : "");
+            return new Table.TextColumn(heading, Align.RIGHT, bare ? unit : "");
         }
-        return new Table.Column(heading.isEmpty() ? unit : heading + ", " + unit, Align.RIGHT);
+        return new Table.TextColumn(heading.isEmpty() ? unit : heading + ", " + unit, Align.RIGHT);
     }
 
     private String unit(Quantity quantity) {

@@ -67,13 +67,13 @@ public record SheetCsv(FigurePrinter printer) {
     }
 
     /** A figure that brings its quantity with it has its unit in a column of its own. */
-    Stream<Table.Column> columns(Column column) {
+    Stream<Table.TextColumn> columns(Column column) {
         // a column without a heading is called by its key
         String heading = column.heading().isEmpty() ? column.key() : column.heading();
         Column named = new Column(column.key(), heading, column.type(), column.shown(), column.traits());
-        Stream<Table.Column> own = new Cells(printer).columns(named);
+        Stream<Table.TextColumn> own = new Cells(printer).columns(named);
         return column.type() instanceof Type.Amount
-                ? Stream.concat(own, Stream.of(new Table.Column("unit of " + heading, Table.Align.LEFT)))
+                ? Stream.concat(own, Stream.of(new Table.TextColumn("unit of " + heading, Table.Align.LEFT)))
                 : own;
     }
 

@@ -177,7 +177,7 @@ public record SheetTables(FigurePrinter printer) {
                 if (source.cell(row) != Cell.NONE && !told.text().isEmpty()) {
                     String heading = cells.columns(source.column())
                             .findFirst()
-                            .map(Table.Column::heading)
+                            .map(Table.TextColumn::heading)
                             .orElse("");
                     lines.add(List.of(buildup.cli.table.TableCell.of(heading), told));
                 }
@@ -215,10 +215,10 @@ public record SheetTables(FigurePrinter printer) {
             List<String> words,
             Map<List<Cell>, Map<String, Row>> lines) {
         Cells cells = new Cells(printer);
-        List<Table.Column> columns = new ArrayList<>();
+        List<Table.TextColumn> columns = new ArrayList<>();
         heads.forEach(source -> cells.columns(source.column()).forEach(columns::add));
         words.forEach(word -> cells.columns(last.column())
-                .forEach(column -> columns.add(new Table.Column(word, column.align(), column.unit()))));
+                .forEach(column -> columns.add(new Table.TextColumn(word, column.align(), column.unit()))));
         List<List<buildup.cli.table.TableCell>> rows = new ArrayList<>();
         lines.forEach((head, found) -> {
             List<buildup.cli.table.TableCell> row = new ArrayList<>();

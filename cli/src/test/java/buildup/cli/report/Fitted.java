@@ -9,7 +9,7 @@ import buildup.engine.room.run.Plan;
 import buildup.engine.room.run.Runs;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.placing.Placing;
+import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;
@@ -27,7 +27,7 @@ public record Fitted(Job job, List<Coving> covings) {
         Document document = DocumentReader.read("stack.yaml", yaml.getBytes(StandardCharsets.UTF_8), notices)
                 .orElseThrow();
         Stack stack = StackReader.read(document, Catalog.builtIn(), new Claims(), notices);
-        Section section = Composer.compose(stack, Placing.place(stack, notices), notices);
+        Section section = Composer.compose(stack, StackPlacing.place(stack, notices), notices);
         Fields root = Fields.of(document, new Claims(), notices, stack.lengths());
         Job job = Runs.of(section, Plan.read(stack, root, notices), notices);
         List<Coving> covings = Coving.read(stack, root, notices);

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class HtmlTableTest {
-    private static final List<Table.Column> COLUMNS = Table.columns("", "piece", "member", ">length");
+    private static final List<Table.TextColumn> COLUMNS = Table.columns("", "piece", "member", ">length");
 
     @Test
     void a_row_says_which_piece_it_is_about() {

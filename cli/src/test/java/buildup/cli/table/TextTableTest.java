@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class TextTableTest {
-    private static final List<Table.Column> COLUMNS = Table.columns("piece", ">sq in");
+    private static final List<Table.TextColumn> COLUMNS = Table.columns("piece", ">sq in");
 
     @Test
     void words_line_up_on_the_left_and_figures_on_the_right() {

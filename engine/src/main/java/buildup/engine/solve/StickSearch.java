@@ -32,7 +32,7 @@ public final class StickSearch {
     private static final long STEPS_OF_A_ROUND = 20;
 
     /** Told now and then how the search goes. */
-    public interface Watch {
+    public interface SearchWatch {
         /**
          * Asks whether to go on.
          *
@@ -45,7 +45,7 @@ public final class StickSearch {
 
     private final Bins bins;
     private final long mostSteps;
-    private final Watch watch;
+    private final SearchWatch watch;
     private List<StickLoad> best;
     private long cost;
     private long least;
@@ -53,7 +53,7 @@ public final class StickSearch {
     private long until;
     private boolean stopped;
 
-    private StickSearch(Bins bins, List<StickLoad> first, long mostSteps, Watch watch) {
+    private StickSearch(Bins bins, List<StickLoad> first, long mostSteps, SearchWatch watch) {
         this.bins = bins;
         this.mostSteps = mostSteps;
         this.watch = watch;
@@ -73,7 +73,7 @@ public final class StickSearch {
      * @param watch may end it earlier
      * @return nothing when the sticks were not seen to hold the pieces: when one is too long, or sticks are too few
      */
-    public static Optional<StickPlan> solve(StickProblem problem, long mostSteps, Watch watch) {
+    public static Optional<StickPlan> solve(StickProblem problem, long mostSteps, SearchWatch watch) {
         if (problem.pieces().isEmpty()) {
             return Optional.of(new StickPlan(List.of(), 0, 0, 0, true, 0));
         }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** A cubic Bezier curve: two ends and two handles. */
-public record Bezier(Point from, Point first, Point second, Point to) implements Curve {
+public record Bezier(Point from, Point first, Point second, Point to) implements DrawnCurve {
     /** What one point does to the next is less than a third at each further one: 3^-24 is below rounding. */
     private static final int RING_OVERLAP = 32;
 
@@ -25,7 +25,8 @@ public record Bezier(Point from, Point first, Point second, Point to) implements
      * @param end direction at the last, if it is given
      * @param closed whether it goes on from the last to the first
      */
-    public static List<Curve> through(List<Point> points, Optional<Point> start, Optional<Point> end, boolean closed) {
+    public static List<DrawnCurve> through(
+            List<Point> points, Optional<Point> start, Optional<Point> end, boolean closed) {
         List<Point> stops = new ArrayList<>();
         for (Point p : points) {
             if (stops.isEmpty() || !stops.get(stops.size() - 1).near(p, 0)) {
@@ -44,7 +45,7 @@ public record Bezier(Point from, Point first, Point second, Point to) implements
             chords[i] = stops.get(i).distance(stops.get(i + 1));
         }
         Point[] ways = closed && n > 3 ? ringWays(stops, chords) : openWays(stops, chords, start, end);
-        List<Curve> curves = new ArrayList<>();
+        List<DrawnCurve> curves = new ArrayList<>();
         for (int i = 0; i < n - 1; i++) {
             curves.add(new Bezier(
                     stops.get(i),
@@ -138,7 +139,7 @@ public record Bezier(Point from, Point first, Point second, Point to) implements
                         from.minus(first.times(2)).plus(second).length(),
                         first.minus(second.times(2)).plus(to).length());
         double chords = Math.sqrt(bend / (8 * chordError));
-        return straight(chordError) ? 1 : Curve.bounded(chords);
+        return straight(chordError) ? 1 : DrawnCurve.bounded(chords);
     }
 
     /** Whether both handles lie on the line between the ends, so that nothing of it leaves the line. */

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param start radians
  * @param sweep radians, at most a full turn either way
  */
-public record Oval(Point from, Point to, Point center, Point u, Point v, double start, double sweep) implements Curve {
+public record Oval(Point from, Point to, Point center, Point u, Point v, double start, double sweep)
+        implements DrawnCurve {
     /** The arc between two angles, its ends worked out. */
     public static Oval of(Point center, Point u, Point v, double start, double sweep) {
         return new Oval(place(center, u, v, start), place(center, u, v, start + sweep), center, u, v, start, sweep);
@@ -26,7 +27,7 @@ public record Oval(Point from, Point to, Point center, Point u, Point v, double 
      * The circular stretch of a polyline with a bulge, the tangent of a quarter of the angle swept (positive
      * counterclockwise); a straight line when the bulge is nothing.
      */
-    public static Optional<Curve> bulged(Point from, Point to, double bulge) {
+    public static Optional<DrawnCurve> bulged(Point from, Point to, double bulge) {
         if (!(Math.abs(bulge) < 1 / Tolerance.COINCIDENT)) {
             return Optional.empty();
         }
@@ -48,7 +49,7 @@ public record Oval(Point from, Point to, Point center, Point u, Point v, double 
      * @see <a href="https://www.w3.org/TR/SVG11/implnote.html#ArcConversionEndpointToCenter">SVG 1.1, F.6.5 and F.6.6:
      *     from ends to centre; radii too small for the ends are enlarged</a>
      */
-    public static Curve between(
+    public static DrawnCurve between(
             Point from, Point to, double rx, double ry, double tilt, boolean large, boolean positive) {
         Point half = from.minus(to).times(0.5);
         if (!(rx > 0) || !(ry > 0) || half.length() <= 0) {
@@ -99,6 +100,6 @@ public record Oval(Point from, Point to, Point center, Point u, Point v, double 
     public int chords(double chordError) {
         double longest = Math.sqrt(u.dot(u) + v.dot(v));
         double widest = 4 * Math.asin(Math.sqrt(Math.min(1, chordError / (2 * longest))));
-        return Curve.bounded(Math.abs(sweep) / widest);
+        return DrawnCurve.bounded(Math.abs(sweep) / widest);
     }
 }

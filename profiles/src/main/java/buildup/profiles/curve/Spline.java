@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
  * @param weights one for each control, positive
  * @param knots as many as controls and degree and one together, none less than the one before
  */
-public record Spline(int degree, List<Point> controls, List<Double> weights, List<Double> knots) implements Curve {
+public record Spline(int degree, List<Point> controls, List<Double> weights, List<Double> knots) implements DrawnCurve {
     /** Higher degrees are for ship's hulls. */
     public static final int HIGHEST_DEGREE = 9;
 

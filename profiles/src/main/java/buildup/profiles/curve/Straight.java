@@ -3,7 +3,7 @@ package buildup.profiles.curve;
 import buildup.profiles.outline.Point;
 
 /** A straight stretch. */
-public record Straight(Point from, Point to) implements Curve {
+public record Straight(Point from, Point to) implements DrawnCurve {
     @Override
     public Point at(double t) {
         return t <= 0 ? from : t >= 1 ? to : from.towards(to, t);

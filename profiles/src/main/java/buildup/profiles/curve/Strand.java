@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
  * @param curves at least one; each begins where the one before it ends
  * @param closed whether the end is joined to the start
  */
-public record Strand(List<Curve> curves, boolean closed) {
+public record Strand(List<DrawnCurve> curves, boolean closed) {
     private static final int GLANCES = 8;
 
     public Strand {
@@ -40,7 +40,7 @@ public record Strand(List<Curve> curves, boolean closed) {
     /** Points on the curves; where it is closed, the first does not come again at the end. */
     public List<Point> points(double chordError) {
         List<Point> points = new ArrayList<>(List.of(curves.get(0).from()));
-        for (Curve curve : curves) {
+        for (DrawnCurve curve : curves) {
             List<Point> next = curve.points(chordError);
             points.addAll(next.subList(1, next.size()));
         }

@@ -53,14 +53,14 @@ final class Siding {
         Fitting square = drawn.moved(Motion.turn(turn.degrees()));
         Flats flats = new Flats(square);
         if (!Double.isFinite(turn.unsure())
-                || Stream.of(Side.values()).allMatch(side -> flats.length(side.outward()) <= 0)) {
+                || Stream.of(TracedSide.values()).allMatch(side -> flats.length(side.outward()) <= 0)) {
             return byLongest(drawn);
         }
         unsure(square, turn, flats.size());
         return sided(square, flats);
     }
 
-    private Fitting asked(Fitting drawn, Side side) {
+    private Fitting asked(Fitting drawn, TracedSide side) {
         Fitting turned = drawn.moved(turned(side));
         Squaring.Turn turn = Squaring.turn(turned, ASKEW);
         if (Double.isFinite(turn.unsure())) {
@@ -68,7 +68,7 @@ final class Siding {
         }
         // so far askew that nothing stands about upright: by the side itself
         double askew = new Flats(turned)
-                .towards(Side.LEFT.outward(), Math.toRadians(ASKED))
+                .towards(TracedSide.LEFT.outward(), Math.toRadians(ASKED))
                 .map(back -> Math.toDegrees(Math.IEEEremainder(back.angle() - Math.PI, 2 * Math.PI)))
                 .orElse(0.0);
         Fitting about = turned.moved(Motion.turn(-askew));
@@ -76,7 +76,7 @@ final class Siding {
     }
 
     /** The turn that brings a side to the left. */
-    private static Motion turned(Side side) {
+    private static Motion turned(TracedSide side) {
         return Motion.turn(Math.rint(Math.toDegrees(Math.PI - side.outward().angle())));
     }
 
@@ -106,22 +106,23 @@ final class Siding {
     }
 
     /** How much flatter a side is than the one across from it. */
-    private static double strength(Flats flats, Side side) {
+    private static double strength(Flats flats, TracedSide side) {
         return flats.length(side.outward()) - flats.length(side.outward().times(-1));
     }
 
     private Fitting sided(Fitting square, Flats flats) {
-        Optional<Side> measured = measured(square, flats);
+        Optional<TracedSide> measured = measured(square, flats);
         if (measured.isPresent()) {
             return square.moved(turned(measured.get()));
         }
         double size = flats.size();
-        double left = flats.length(Side.LEFT.outward());
-        double right = flats.length(Side.RIGHT.outward());
-        Side lying = strength(flats, Side.UP) > strength(flats, Side.DOWN) ? Side.UP : Side.DOWN;
+        double left = flats.length(TracedSide.LEFT.outward());
+        double right = flats.length(TracedSide.RIGHT.outward());
+        TracedSide lying =
+                strength(flats, TracedSide.UP) > strength(flats, TracedSide.DOWN) ? TracedSide.UP : TracedSide.DOWN;
         double flat = flats.length(lying.outward());
-        double flatter = strength(flats, lying) - strength(flats, Side.LEFT);
-        if (right > MIRRORED * left && strength(flats, Side.RIGHT) > strength(flats, lying) - NEARLY * size) {
+        double flatter = strength(flats, lying) - strength(flats, TracedSide.LEFT);
+        if (right > MIRRORED * left && strength(flats, TracedSide.RIGHT) > strength(flats, lying) - NEARLY * size) {
             notices.add(TraceNotices.MIRRORED.notice());
         } else if (left <= 0 && right <= 0) {
             notices.add(TraceNotices.LIES.with("side", word(lying)).with("flat", Figure.fine(flat)));
@@ -138,22 +139,23 @@ final class Siding {
         return square;
     }
 
-    private static String word(Side side) {
-        return side == Side.UP
+    private static String word(TracedSide side) {
+        return side == TracedSide.UP
                 ? "above"
-                : side == Side.DOWN ? "below" : side == Side.LEFT ? "on the left" : "on the right";
+                : side == TracedSide.DOWN ? "below" : side == TracedSide.LEFT ? "on the left" : "on the right";
     }
 
     /** The side that calipers tell, when the sizes do not fit the tracing as it was drawn but do when it is turned. */
-    private Optional<Side> measured(Fitting square, Flats flats) {
+    private Optional<TracedSide> measured(Fitting square, Flats flats) {
         Optional<Box> box = Placing.box(square);
         if (box.isEmpty()
                 || fits(box.get().width(), box.get().height())
                 || !fits(box.get().height(), box.get().width())) {
             return Optional.empty();
         }
-        Side side = strength(flats, Side.UP) > strength(flats, Side.DOWN) ? Side.UP : Side.DOWN;
-        if (strength(flats, side) < strength(flats, Side.LEFT)) {
+        TracedSide side =
+                strength(flats, TracedSide.UP) > strength(flats, TracedSide.DOWN) ? TracedSide.UP : TracedSide.DOWN;
+        if (strength(flats, side) < strength(flats, TracedSide.LEFT)) {
             notices.add(TraceNotices.EXCHANGED.with("side", word(side)));
             return Optional.empty();
         }

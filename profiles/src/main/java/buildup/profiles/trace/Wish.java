@@ -45,7 +45,7 @@ public record Wish(
      * @param flip whether it is then to be turned end for end
      * @param back the side on which its back then lies; not said, it is found
      */
-    public record Pose(double turn, boolean flip, Optional<Side> back) {}
+    public record Pose(double turn, boolean flip, Optional<TracedSide> back) {}
 
     /**
      * What has become of a piece since it was made.
@@ -61,7 +61,7 @@ public record Wish(
     }
 
     /** The side of the back, if it was said. */
-    Optional<Side> back() {
+    Optional<TracedSide> back() {
         return pose.back();
     }
 
@@ -101,7 +101,7 @@ public record Wish(
     }
 
     /** The same with the back on a side. */
-    public Wish back(Side side) {
+    public Wish back(TracedSide side) {
         return lying(new Pose(pose.turn(), pose.flip(), Optional.of(side)));
     }
 }

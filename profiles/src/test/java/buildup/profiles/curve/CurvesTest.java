@@ -32,7 +32,7 @@ class CurvesTest {
                 List.of(0.0, 0.0, 0.0, 1.0, 1.0, 1.0));
     }
 
-    private static Stream<Curve> curves() {
+    private static Stream<DrawnCurve> curves() {
         return Stream.of(
                 new Straight(p(0, 0), p(3, 1)),
                 Oval.circular(p(1, 2), 3, 0.3, 4),
@@ -51,7 +51,7 @@ class CurvesTest {
 
     @ParameterizedTest
     @MethodSource("curves")
-    void chords_keep_within_the_error_and_the_ends_are_exact(Curve curve) {
+    void chords_keep_within_the_error_and_the_ends_are_exact(DrawnCurve curve) {
         for (double error : List.of(1e-2, 1e-4, 1e-5)) {
             List<Point> points = curve.points(error);
             assertThat(points.get(0)).isEqualTo(curve.from());
@@ -76,7 +76,7 @@ class CurvesTest {
 
     @ParameterizedTest
     @MethodSource("curves")
-    void a_curve_moved_is_its_places_moved(Curve curve) {
+    void a_curve_moved_is_its_places_moved(DrawnCurve curve) {
         Affine map = new Affine(1.5, 0.5, -0.25, 2, 7, -3);
         for (double t = 0; t <= 1; t += 0.125) {
             assertThat(curve.moved(map).at(t).distance(map.apply(curve.at(t)))).isLessThan(1e-12);
@@ -85,7 +85,7 @@ class CurvesTest {
 
     @ParameterizedTest
     @MethodSource("curves")
-    void what_is_curved_has_points_enough_to_be_found_again(Curve curve) {
+    void what_is_curved_has_points_enough_to_be_found_again(DrawnCurve curve) {
         if (!(curve instanceof Straight)) {
             assertThat(curve.points(0.5)).hasSizeGreaterThan(16);
         }
@@ -94,12 +94,13 @@ class CurvesTest {
     /** Bulge = tangent of a quarter of the angle swept, positive counterclockwise: 1 is a half circle. */
     @Test
     void a_bulge_of_one_is_a_half_circle_to_the_right_of_its_chord() {
-        Curve half = Oval.bulged(p(0, 0), p(2, 0), 1).orElseThrow();
+        DrawnCurve half = Oval.bulged(p(0, 0), p(2, 0), 1).orElseThrow();
         assertThat(half.at(0.5).distance(p(1, -1))).isLessThan(EXACT);
-        Curve other = Oval.bulged(p(0, 0), p(2, 0), -1).orElseThrow();
+        DrawnCurve other = Oval.bulged(p(0, 0), p(2, 0), -1).orElseThrow();
         assertThat(other.at(0.5).distance(p(1, 1))).isLessThan(EXACT);
         // tan(90/4) sweeps a quarter: chord 2 of a circle of radius root 2 round (1, 1)
-        Curve quarter = Oval.bulged(p(0, 0), p(2, 0), Math.tan(Math.PI / 8)).orElseThrow();
+        DrawnCurve quarter =
+                Oval.bulged(p(0, 0), p(2, 0), Math.tan(Math.PI / 8)).orElseThrow();
         assertThat(quarter.at(0.5).distance(p(1, 1 - Math.sqrt(2)))).isLessThan(EXACT);
         assertThat(Oval.bulged(p(0, 0), p(2, 0), 0)).contains(new Straight(p(0, 0), p(2, 0)));
         assertThat(Oval.bulged(p(0, 0), p(2, 0), 1e300)).isEmpty();
@@ -164,7 +165,7 @@ class CurvesTest {
 
     @ParameterizedTest
     @MethodSource("curves")
-    void every_point_is_on_the_curve(Curve curve) {
+    void every_point_is_on_the_curve(DrawnCurve curve) {
         for (Point point : curve.points(1e-2)) {
             assertThat(IntStream.rangeClosed(0, 2000)
                             .mapToDouble(i -> point.distance(curve.at(i / 2000.0)))

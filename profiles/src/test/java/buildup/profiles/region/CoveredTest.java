@@ -30,7 +30,7 @@ class CoveredTest {
                         board(0, 0, 1, length).moved(turn),
                         board(1 - lap, 0, 2 - lap, length).moved(turn));
                 assertThat(Covered.area(boards)).isCloseTo(length * (2 - lap), within(EXACT));
-                assertThat(Laps.of(boards)).hasSize(lap < Tolerance.TOUCHING ? 0 : 1);
+                assertThat(OutlineLaps.of(boards)).hasSize(lap < Tolerance.TOUCHING ? 0 : 1);
             }
         }
     }
@@ -44,7 +44,7 @@ class CoveredTest {
             List<Outline> boards =
                     List.of(board(0, 0, 4, 1).moved(turn), board(off, 0.5, 5, 2).moved(turn));
             double expected = (4 - Math.max(0, off)) * 0.5;
-            assertThat(Laps.of(boards)).singleElement().satisfies(lap -> {
+            assertThat(OutlineLaps.of(boards)).singleElement().satisfies(lap -> {
                 assertThat(lap.area()).isCloseTo(expected, within(EXACT));
                 assertThat(lap.depth()).isCloseTo(0.5, within(EXACT));
             });

@@ -57,7 +57,7 @@ class HardSetsTest {
     @Test
     void built_in_overlaps_are_found_with_their_area_and_depth() {
         for (Stacks.Stack stack : new Stacks(SEED).many(Stacks.Kind.OVERLAPPING, COUNT)) {
-            List<Lap> laps = Laps.of(stack.pieces());
+            List<Lap> laps = OutlineLaps.of(stack.pieces());
             assertThat(laps).hasSameSizeAs(stack.sunk());
             for (int i = 0; i < laps.size(); i++) {
                 Stacks.Sunk sunk = stack.sunk().get(i);
@@ -75,7 +75,7 @@ class HardSetsTest {
             names = {"TENTHS", "THIRDS", "TURNED", "JITTERED"})
     void pieces_that_only_touch_have_no_overlap(Stacks.Kind kind) {
         for (Stacks.Stack stack : new Stacks(SEED).many(kind, COUNT / 4)) {
-            assertThat(Laps.of(stack.pieces())).isEmpty();
+            assertThat(OutlineLaps.of(stack.pieces())).isEmpty();
         }
     }
 

@@ -34,7 +34,7 @@ class RandomStacksTest {
             double largest = pieces.stream().mapToDouble(Outline::area).max().orElseThrow();
             assertThat(joined.area()).as(which).isBetween(largest - slack, sum + slack);
 
-            List<Lap> laps = Laps.of(pieces);
+            List<Lap> laps = OutlineLaps.of(pieces);
             double lapped = laps.stream().mapToDouble(Lap::area).sum();
             double largestLap = laps.stream().mapToDouble(Lap::area).max().orElse(0);
             assertThat(sum - joined.area()).as(which).isBetween(largestLap - slack, lapped + slack);

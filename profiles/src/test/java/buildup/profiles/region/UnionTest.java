@@ -157,7 +157,7 @@ class UnionTest {
     @Test
     void nothing_joined_is_nothing() {
         assertThat(WeldedOutlines.of(List.of()).union().parts()).isEmpty();
-        assertThat(Laps.of(List.of())).isEmpty();
+        assertThat(OutlineLaps.of(List.of())).isEmpty();
         assertThat(WeldedOutlines.of(List.of()).cavities()).isEmpty();
         assertThat(Covered.area(List.of())).isZero();
     }

@@ -41,7 +41,7 @@ class WeldTest {
             assertThat(part.outer().bounds()).hasSize(6);
             assertThat(part.outer().length()).isCloseTo(8 - 2 * Math.max(gap, 0), within(EXACT));
             assertThat(part.area()).isCloseTo(4, within(2 * Math.abs(gap)));
-            assertThat(Laps.of(boards)).isEmpty();
+            assertThat(OutlineLaps.of(boards)).isEmpty();
         }
     }
 
@@ -50,7 +50,7 @@ class WeldTest {
         assertThat(UnionTest.union(board(0, 0, 1, 2), board(1 + 1.0 / 200, 0, 2, 2))
                         .parts())
                 .hasSize(2);
-        assertThat(Laps.of(List.of(board(0, 0, 1, 2), board(1 - 1.0 / 200, 0, 2, 2))))
+        assertThat(OutlineLaps.of(List.of(board(0, 0, 1, 2), board(1 - 1.0 / 200, 0, 2, 2))))
                 .singleElement()
                 .satisfies(lap -> {
                     assertThat(lap.area()).isCloseTo(2.0 / 200, within(EXACT));

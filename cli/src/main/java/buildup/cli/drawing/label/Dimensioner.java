@@ -39,27 +39,27 @@ public final class Dimensioner {
     private final PictureView view;
     private final Clearances clearances;
     private final TextMeasure text;
-    private final Places places;
-    private final List<Measure> leftOut = new ArrayList<>();
+    private final DimensionPlaces places;
+    private final List<Dimension> leftOut = new ArrayList<>();
 
     public Dimensioner(PictureView view, Clearances clearances, TextMeasure text) {
         this.view = view;
         this.clearances = clearances;
         this.text = text;
-        this.places = new Places(view, clearances, text);
+        this.places = new DimensionPlaces(view, clearances, text);
     }
 
     /** Those near what they measure first, then the lanes from the inside out, then the whole. */
-    public void lay(List<Measure> measures) {
+    public void lay(List<Dimension> measures) {
         measures.stream()
                 .filter(measure -> measure.run() == DimensionAxis.UPRIGHT)
                 .flatMap(measure -> Stream.of(measure.start(), measure.end()))
                 .forEach(places::expectExtension);
-        List<Measure> lanes = new ArrayList<>();
+        List<Dimension> lanes = new ArrayList<>();
         // level ones first: an upright one finds a place in the lanes if need be
-        for (Measure measure :
-                measures.stream().sorted(Comparator.comparing(Measure::run)).toList()) {
-            if (measure.where() != Measure.Where.NEAR) {
+        for (Dimension measure :
+                measures.stream().sorted(Comparator.comparing(Dimension::run)).toList()) {
+            if (measure.where() != Dimension.Where.NEAR) {
                 lanes.add(measure);
                 continue;
             }
@@ -67,24 +67,24 @@ public final class Dimensioner {
             if (best.isPresent()) {
                 places.keep(best.get());
             } else if (measure.run() == DimensionAxis.UPRIGHT) {
-                lanes.add(measure.in(Measure.Where.LANE));
+                lanes.add(measure.in(Dimension.Where.LANE));
             } else {
                 leftOut.add(measure);
             }
         }
-        lanes.sort(Comparator.comparing(Measure::where)
-                .thenComparingDouble(Measure::start)
-                .thenComparingDouble(Measure::end));
+        lanes.sort(Comparator.comparing(Dimension::where)
+                .thenComparingDouble(Dimension::start)
+                .thenComparingDouble(Dimension::end));
         double first = clearFace();
-        lanes.stream().filter(m -> m.where() == Measure.Where.LANE).forEach(m -> lane(m, first));
-        lanes.stream().filter(m -> m.where() == Measure.Where.OUTSIDE).forEach(this::outside);
+        lanes.stream().filter(m -> m.where() == Dimension.Where.LANE).forEach(m -> lane(m, first));
+        lanes.stream().filter(m -> m.where() == Dimension.Where.OUTSIDE).forEach(this::outside);
     }
 
-    public List<Measure> leftOut() {
+    public List<Dimension> leftOut() {
         return List.copyOf(leftOut);
     }
 
-    private Optional<Laid> near(Measure measure) {
+    private Optional<Laid> near(Dimension measure) {
         DimensionAxis run = measure.run();
         double low = Math.min(run.across(measure.from()), run.across(measure.to()));
         double high = Math.max(run.across(measure.from()), run.across(measure.to()));
@@ -128,7 +128,7 @@ public final class Dimensioner {
         return face + Drafting.LANE;
     }
 
-    private void lane(Measure measure, double first) {
+    private void lane(Dimension measure, double first) {
         IntStream.range(0, MOST_LANES)
                 .mapToObj(lane -> places.better(
                         Optional.empty(), measure, first + lane * Drafting.LANE, 0, Double.POSITIVE_INFINITY))
@@ -138,7 +138,7 @@ public final class Dimensioner {
     }
 
     /** The whole stack: farther out than all the rest. */
-    private void outside(Measure measure) {
+    private void outside(Dimension measure) {
         Box all = Stream.concat(
                         Stream.of(view.stack()),
                         Stream.concat(

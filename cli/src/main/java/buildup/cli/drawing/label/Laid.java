@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * @param cost the less it costs, the better it reads
  */
 record Laid(
-        Measure measure,
+        Dimension measure,
         Caption caption,
         double textAt,
         Line line,

@@ -3,9 +3,9 @@ package buildup.cli.drawing.label;
 import buildup.engine.room.run.Ending;
 import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
-import buildup.engine.room.run.Run;
 import buildup.engine.room.run.Stretch;
 import buildup.engine.room.run.WallCorner;
+import buildup.engine.room.run.WallRun;
 import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -48,7 +48,7 @@ public final class PlanPlaces {
                 new FigurePrinter(job.section().stack().lengths().bareUnit());
         for (int r = 0; r < job.plan().runs().size(); r++) {
             int number = r;
-            Run run = job.plan().runs().get(r);
+            WallRun run = job.plan().runs().get(r);
             List<Frame> frames = job.frames().get(r);
             int last = frames.size() - 1;
             List<Place> own = new ArrayList<>();

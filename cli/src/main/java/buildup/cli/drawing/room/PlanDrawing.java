@@ -19,9 +19,9 @@ import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Opening;
-import buildup.engine.room.run.Run;
 import buildup.engine.room.run.Stretch;
 import buildup.engine.room.run.WallCorner;
+import buildup.engine.room.run.WallRun;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
@@ -116,7 +116,7 @@ public final class PlanDrawing {
 
     /** A run, its longest stretch level. */
     private Group whole(int number) {
-        Run run = job.plan().runs().get(number);
+        WallRun run = job.plan().runs().get(number);
         double turn = Math.toDegrees(longest(number).along().angle());
         Motion level = Motion.turn(-turn);
         Box extent = extent(number, level);

@@ -11,9 +11,9 @@ import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Opening;
-import buildup.engine.room.run.Run;
 import buildup.engine.room.run.Stretch;
 import buildup.engine.room.run.WallCorner;
+import buildup.engine.room.run.WallRun;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -55,7 +55,7 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
 
     /** The walls of a run, so thick in plan, behind its wall plane. */
     List<SceneItem> walls(int number, double thick) {
-        Run run = job.plan().runs().get(number);
+        WallRun run = job.plan().runs().get(number);
         List<Frame> frames = job.frames().get(number);
         List<SceneItem> items = new ArrayList<>();
         List<Segment> planes = new ArrayList<>();

@@ -5,8 +5,8 @@ import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.Scale;
 import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Clearances;
+import buildup.cli.drawing.label.Dimension;
 import buildup.cli.drawing.label.Dimensioner;
-import buildup.cli.drawing.label.Measure;
 import buildup.cli.drawing.label.Tags;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Area;
@@ -140,8 +140,8 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         tags.forEach((id, own) -> group(id, own.items()).ifPresent(letters::add));
         Dimensioner dimensioner = new Dimensioner(view, clearances, measure);
         // the heights of single pieces stand in the tables: their lanes would take the width that letters need
-        dimensioner.lay(Measures.of(section, whole, printer).list().stream()
-                .filter(one -> one.where() != Measure.Where.LANE)
+        dimensioner.lay(SectionDimensions.of(section, whole, printer).list().stream()
+                .filter(one -> one.where() != Dimension.Where.LANE)
                 .map(one -> one.scaled(view.scale()))
                 .toList());
         return new Lettering(letters, dimensioner.items(), clearances.texts());

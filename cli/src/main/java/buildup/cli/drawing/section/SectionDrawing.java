@@ -131,7 +131,7 @@ public final class SectionDrawing {
         WoodDrawing wood = WoodDrawing.of(section, view);
         wood.breaks().forEach(clearances::addBreak);
         List<SceneItem> letters = tags().items();
-        Measures measures = Measures.of(section, view);
+        SectionDimensions measures = SectionDimensions.of(section, view);
         Dimensioner dimensioner = new Dimensioner(view, clearances, measure);
         dimensioner.lay(measures.list());
         List<SceneItem> drawn = new ArrayList<>();
@@ -205,7 +205,7 @@ public final class SectionDrawing {
         return looks;
     }
 
-    private List<String> notes(Measures measures, Dimensioner dimensioner) {
+    private List<String> notes(SectionDimensions measures, Dimensioner dimensioner) {
         List<String> notes = new ArrayList<>();
         notes.add(Grid.of(metric()).words() + " Projections are from the plane x = 0."
                 + " A size with + or - is truly a little more or less.");

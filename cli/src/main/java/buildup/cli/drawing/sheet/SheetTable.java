@@ -29,7 +29,7 @@ public final class SheetTable {
         double y = -LINE;
         items.add(Label.of(measure, table.title(), new Point(0, y), SIZE, Label.Anchor.START));
         List<String> headings =
-                table.columns().stream().map(Table.Column::heading).toList();
+                table.columns().stream().map(Table.TextColumn::heading).toList();
         if (!String.join("", headings).isEmpty()) {
             y -= 1.1 * LINE;
             row(items, table, headings, widths, y, measure);

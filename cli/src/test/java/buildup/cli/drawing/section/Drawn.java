@@ -8,7 +8,7 @@ import buildup.cli.write.ShippedFont;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.section.placing.Placing;
+import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;
@@ -85,7 +85,7 @@ public record Drawn(Section section, Optional<Scene> drawing, List<Notice> notic
         Document document = DocumentReader.read("stack.yaml", yaml.getBytes(StandardCharsets.UTF_8), notices)
                 .orElseThrow();
         Stack stack = StackReader.read(document, CATALOG, new Claims(), notices);
-        List<Placed> placed = Placing.place(stack, notices);
+        List<Placed> placed = StackPlacing.place(stack, notices);
         assertThat(notices.refused()).as(notices.sorted().toString()).isFalse();
         Section section = Composer.compose(stack, placed, notices);
         Notices own = new Notices();

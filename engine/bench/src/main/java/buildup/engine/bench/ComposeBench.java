@@ -13,7 +13,7 @@ import buildup.engine.hold.support.Ties;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.section.placing.Placing;
+import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.profiles.outline.Outline;
@@ -86,7 +86,7 @@ public class ComposeBench {
                 .orElseThrow(() -> new IllegalStateException(notices.sorted().toString()));
         catalog = Catalog.builtIn();
         stack = StackReader.read(document, catalog, new Claims(), notices);
-        placed = Placing.place(stack, notices);
+        placed = StackPlacing.place(stack, notices);
         Section section = Composer.compose(stack, placed, notices);
         polygons =
                 section.bodies().stream().map(body -> polygon(body.outline())).toList();
@@ -129,12 +129,7 @@ public class ComposeBench {
         List<Fixed> fixed = Fixing.of(fastened, nails, List.of(), List.of(), catalog, notices);
         Section held = fastened.heldBy(Ties.fastened(fastened, nails, fixed), notices);
         return Supports.of(
-                held,
-                loads,
-                fixed,
-                OptionalDouble.empty(),
-                new Places(held, List.of(), List.of(), catalog),
-                notices);
+                held, loads, fixed, OptionalDouble.empty(), new Places(held, List.of(), List.of(), catalog), notices);
     }
 
     @Benchmark

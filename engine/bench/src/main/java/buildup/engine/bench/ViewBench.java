@@ -1,9 +1,9 @@
 package buildup.engine.bench;
 
-import buildup.engine.look.view.View;
-import buildup.engine.look.view.View.Stretch;
-import buildup.engine.look.view.View.Surface;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.look.view.Visibility;
+import buildup.engine.look.view.Visibility.Stretch;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
@@ -62,7 +62,7 @@ public class ViewBench {
     public double sweep() {
         double seen = 0;
         for (Viewpoint viewpoint : VIEWPOINTS) {
-            View view = View.of(viewpoint, outline);
+            Visibility view = Visibility.of(viewpoint, outline);
             for (Surface surface : outline) {
                 for (Stretch stretch : view.seen(surface.segment())) {
                     seen += (stretch.end() - stretch.start())

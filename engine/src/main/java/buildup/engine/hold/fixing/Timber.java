@@ -4,7 +4,7 @@ import buildup.catalog.wood.Wood;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.section.stack.Grain;
+import buildup.engine.section.stack.FiberDirection;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -112,8 +112,9 @@ final class Timber {
     }
 
     boolean endGrain(int number, Point way) {
-        Grain grain = placed(number).map(placed -> placed.piece().grain()).orElse(Grain.RUN);
-        double along = grain == Grain.RUN ? 0 : Math.abs(grain == Grain.OUT ? way.x() : way.y());
+        FiberDirection grain =
+                placed(number).map(placed -> placed.piece().grain()).orElse(FiberDirection.RUN);
+        double along = grain == FiberDirection.RUN ? 0 : Math.abs(grain == FiberDirection.OUT ? way.x() : way.y());
         return along > Math.cos(Math.toRadians(ALONG));
     }
 

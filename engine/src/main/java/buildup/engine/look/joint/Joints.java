@@ -3,8 +3,8 @@ package buildup.engine.look.joint;
 import buildup.engine.look.sight.SeenMember;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.look.view.Surfaces;
-import buildup.engine.look.view.View;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.look.view.Visibility;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Overlap;
@@ -69,7 +69,7 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
     private static final class Asking {
         private final Section section;
         private final List<Eye> eyes;
-        private final List<View> views = new ArrayList<>();
+        private final List<Visibility> views = new ArrayList<>();
         private final Set<Pair> meeting = new HashSet<>();
         private final Throats throats;
 
@@ -79,7 +79,7 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
             this.throats = new Throats(section);
             for (Eye eye : eyes) {
                 Point at = new Point(eye.distance(), eye.height());
-                views.add(View.of(new Viewpoint.Near(at), Surfaces.solid(section)));
+                views.add(Visibility.of(new Viewpoint.Near(at), Surfaces.solid(section)));
             }
             for (Contact contact : section.contacts()) {
                 meeting.add(new Pair(Math.min(contact.a(), contact.b()), Math.max(contact.a(), contact.b())));
@@ -113,7 +113,7 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
             }
             List<String> seeing = new ArrayList<>();
             for (int i = 0; i < views.size(); i++) {
-                View view = views.get(i);
+                Visibility view = views.get(i);
                 if (found.stream().anyMatch(throat -> sees(view, throat) || sees(view, throat.reversed()))) {
                     seeing.add(eyes.get(i).name());
                 }
@@ -122,7 +122,7 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
         }
 
         /** Whether a sight line passes between the two. */
-        private static boolean sees(View view, Line throat) {
+        private static boolean sees(Visibility view, Line throat) {
             double seen = view.seen(throat).stream()
                     .mapToDouble(stretch -> (stretch.end() - stretch.start()) * throat.length())
                     .sum();

@@ -1,10 +1,10 @@
 package buildup.engine.look.light;
 
 import buildup.engine.look.view.Surfaces;
-import buildup.engine.look.view.View;
-import buildup.engine.look.view.View.Stretch;
-import buildup.engine.look.view.View.Surface;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.look.view.Visibility;
+import buildup.engine.look.view.Visibility.Stretch;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -20,18 +20,18 @@ public final class Ambient {
     /** Directions looked in, evenly from straight down to straight up. */
     private static final int DIRECTIONS = 60;
 
-    private final List<View> views;
+    private final List<Visibility> views;
 
-    private Ambient(List<View> views) {
+    private Ambient(List<Visibility> views) {
         this.views = views;
     }
 
     public static Ambient of(Section section) {
         List<Surface> surfaces = Surfaces.withoutFloorAndCeiling(section);
-        List<View> views = new ArrayList<>();
+        List<Visibility> views = new ArrayList<>();
         for (int i = 0; i < DIRECTIONS; i++) {
             double angle = Math.PI * ((i + 0.5) / DIRECTIONS - 0.5);
-            views.add(View.of(Viewpoint.FarAway.at(angle), surfaces));
+            views.add(Visibility.of(Viewpoint.FarAway.at(angle), surfaces));
         }
         return new Ambient(views);
     }
@@ -40,7 +40,7 @@ public final class Ambient {
     public List<Double> along(Segment segment, List<Double> places) {
         double[] open = new double[places.size()];
         double[] whole = new double[places.size()];
-        for (View view : views) {
+        for (Visibility view : views) {
             List<Stretch> seen = view.seen(segment);
             for (int i = 0; i < open.length; i++) {
                 double t = places.get(i);

@@ -1,9 +1,9 @@
 package buildup.engine.look.light;
 
 import buildup.engine.look.view.Surfaces;
-import buildup.engine.look.view.View;
-import buildup.engine.look.view.View.Stretch;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.look.view.Visibility;
+import buildup.engine.look.view.Visibility.Stretch;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Line;
@@ -38,7 +38,7 @@ public final class FrontView {
 
     /** All strips that face the room, from low to high. */
     public static List<Strip> of(Section section, Lighting lighting) {
-        View front = View.of(Viewpoint.FarAway.at(0), Surfaces.withoutFloorAndCeiling(section));
+        Visibility front = Visibility.of(Viewpoint.FarAway.at(0), Surfaces.withoutFloorAndCeiling(section));
         Ambient ambient = Ambient.of(section);
         List<Strip> strips = new ArrayList<>();
         for (Band band : lighting.bands()) {

@@ -3,10 +3,10 @@ package buildup.engine.look.light;
 import buildup.engine.look.light.Band.Lit;
 import buildup.engine.look.view.Arrises;
 import buildup.engine.look.view.Surfaces;
-import buildup.engine.look.view.View;
-import buildup.engine.look.view.View.Stretch;
-import buildup.engine.look.view.View.Surface;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.look.view.Visibility;
+import buildup.engine.look.view.Visibility.Stretch;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Light;
@@ -86,7 +86,7 @@ public final class Lights {
     }
 
     private Lighting lighting(Light light, OptionalDouble angle, Viewpoint viewpoint, Optional<SoftEdges> soft) {
-        View view = View.of(viewpoint, surfaces);
+        Visibility view = Visibility.of(viewpoint, surfaces);
         Arrises arrises = Arrises.of(viewpoint, section);
         List<Band> bands = new ArrayList<>();
         List<Shadow> shadows = new ArrayList<>();
@@ -98,7 +98,7 @@ public final class Lights {
         return new Lighting(light, angle, bands, shadows);
     }
 
-    private List<Band> bands(int number, View view) {
+    private List<Band> bands(int number, Visibility view) {
         Member member = section.members().get(number);
         List<Band> bands = new ArrayList<>();
         for (Segment segment : member.segments()) {

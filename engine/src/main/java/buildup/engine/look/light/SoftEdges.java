@@ -1,9 +1,9 @@
 package buildup.engine.look.light;
 
-import buildup.engine.look.view.View;
-import buildup.engine.look.view.View.Stretch;
-import buildup.engine.look.view.View.Surface;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.look.view.Visibility;
+import buildup.engine.look.view.Visibility.Stretch;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Point;
@@ -18,7 +18,7 @@ import java.util.List;
  * all of the member or on nothing. Where wood stands before the middle of the lamp alone, or light comes through a gap
  * from the middle alone, the places between do, as finely as they are spaced.
  */
-record SoftEdges(List<View> views) {
+record SoftEdges(List<Visibility> views) {
     /** Places of the lamp that are asked, both ends among them. */
     private static final int PLACES = 17;
 
@@ -30,10 +30,10 @@ record SoftEdges(List<View> views) {
     record Span(double from, double to) {}
 
     static SoftEdges of(Light.Lamp lamp, List<Surface> surfaces) {
-        List<View> views = new ArrayList<>();
+        List<Visibility> views = new ArrayList<>();
         for (int i = 0; i < PLACES; i++) {
             Point at = lamp.left().towards(lamp.right(), i / (PLACES - 1.0));
-            views.add(View.of(new Viewpoint.Near(at), surfaces));
+            views.add(Visibility.of(new Viewpoint.Near(at), surfaces));
         }
         return new SoftEdges(views);
     }
@@ -47,7 +47,7 @@ record SoftEdges(List<View> views) {
     double around(Member member, Span dark, Span light) {
         List<Span> all = List.of(new Span(0, member.length()));
         List<Span> none = all;
-        for (View view : views) {
+        for (Visibility view : views) {
             List<Span> lit = lit(view, member);
             all = both(all, lit);
             none = both(none, gaps(lit, member.length()));
@@ -74,7 +74,7 @@ record SoftEdges(List<View> views) {
         return best;
     }
 
-    private static List<Span> lit(View view, Member member) {
+    private static List<Span> lit(Visibility view, Member member) {
         List<Span> lit = new ArrayList<>();
         double walked = 0;
         for (Segment segment : member.segments()) {

@@ -28,21 +28,21 @@ public final class Approaches {
     private Approaches() {}
 
     /** A straight way of an eye, as the document gives it. */
-    public record Way(String name, Eye from, Eye to) {}
+    public record Route(String name, Eye from, Eye to) {}
 
     /**
      * The ways under {@code approach:}.
      *
      * @param root the document, read with the stack's lengths
      */
-    public static List<Way> read(Stack stack, Fields root, Notices notices) {
-        List<Way> ways = new ArrayList<>();
+    public static List<Route> read(Stack stack, Fields root, Notices notices) {
+        List<Route> ways = new ArrayList<>();
         for (Fields entry : root.list("approach")) {
             String name = entry.text("name").orElse("approach " + (ways.size() + 1));
             Optional<Eye> from = entry.fields("from").flatMap(fields -> eye(name, fields, stack, notices));
             Optional<Eye> to = entry.fields("to").flatMap(fields -> eye(name, fields, stack, notices));
             if (from.isPresent() && to.isPresent()) {
-                ways.add(new Way(name, from.get(), to.get()));
+                ways.add(new Route(name, from.get(), to.get()));
             } else if (!entry.has("from") || !entry.has("to")) {
                 notices.add(noWay(name, entry));
             }
@@ -63,9 +63,9 @@ public final class Approaches {
     }
 
     /** One answer for each way that begins and ends in the room; the others are said. */
-    public static List<Approach> of(Section section, List<Way> ways, Notices notices) {
+    public static List<Approach> of(Section section, List<Route> ways, Notices notices) {
         List<Approach> answers = new ArrayList<>();
-        for (Way way : ways) {
+        for (Route way : ways) {
             Optional<Notice> fault = Eyes.fault(way.from(), section).or(() -> Eyes.fault(way.to(), section));
             fault.ifPresent(notices::add);
             if (fault.isEmpty()) {

@@ -2,10 +2,10 @@ package buildup.engine.look.sight;
 
 import buildup.engine.look.sight.Coverage.Edge;
 import buildup.engine.look.view.Surfaces;
-import buildup.engine.look.view.View;
-import buildup.engine.look.view.View.Stretch;
-import buildup.engine.look.view.View.Surface;
 import buildup.engine.look.view.Viewpoint;
+import buildup.engine.look.view.Visibility;
+import buildup.engine.look.view.Visibility.Stretch;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Eye;
@@ -54,7 +54,7 @@ public final class Eyes {
     /** One row for each nailer. */
     List<Coverage> coverage(Eye eye) {
         Viewpoint viewpoint = viewpoint(eye);
-        return coverage(View.of(viewpoint, surfaces), viewpoint);
+        return coverage(Visibility.of(viewpoint, surfaces), viewpoint);
     }
 
     private static Viewpoint viewpoint(Eye eye) {
@@ -85,7 +85,7 @@ public final class Eyes {
 
     private Sighting sighting(Eye eye) {
         Viewpoint viewpoint = viewpoint(eye);
-        View view = View.of(viewpoint, surfaces);
+        Visibility view = Visibility.of(viewpoint, surfaces);
         List<SeenMember> members = new ArrayList<>();
         for (int i = 0; i < section.members().size(); i++) {
             members.add(seen(i, view, eye));
@@ -93,7 +93,7 @@ public final class Eyes {
         return new Sighting(eye, members, coverage(view, viewpoint));
     }
 
-    private List<Coverage> coverage(View view, Viewpoint viewpoint) {
+    private List<Coverage> coverage(Visibility view, Viewpoint viewpoint) {
         List<Coverage> coverage = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
             if (section.body(i).nailer()) {
@@ -103,7 +103,7 @@ public final class Eyes {
         return coverage;
     }
 
-    private SeenMember seen(int number, View view, Eye eye) {
+    private SeenMember seen(int number, Visibility view, Eye eye) {
         Member member = section.members().get(number);
         List<Segment> visible = new ArrayList<>();
         member.segments().forEach(segment -> visible(view, segment, visible));
@@ -119,7 +119,7 @@ public final class Eyes {
                 .sum());
     }
 
-    private static void visible(View view, Segment segment, List<Segment> out) {
+    private static void visible(Visibility view, Segment segment, List<Segment> out) {
         for (Stretch stretch : view.seen(segment)) {
             if ((stretch.end() - stretch.start()) * segment.length() > Tolerance.SNAP) {
                 out.add(segment.part(stretch.start(), stretch.end()));
@@ -132,7 +132,7 @@ public final class Eyes {
         return eye.height() + (p.y() - eye.height()) * eye.distance() / (eye.distance() - p.x());
     }
 
-    private Coverage coverage(int nailer, View view, Viewpoint viewpoint) {
+    private Coverage coverage(int nailer, Visibility view, Viewpoint viewpoint) {
         double exposed = 0;
         List<Segment> visible = new ArrayList<>();
         for (Member member : section.members()) {
@@ -145,7 +145,7 @@ public final class Eyes {
     }
 
     /** For each piece whose arris bounds what is seen: the height of that arris at which nothing is seen past it. */
-    private List<Edge> cures(List<Segment> visible, View view, Viewpoint viewpoint) {
+    private List<Edge> cures(List<Segment> visible, Visibility view, Viewpoint viewpoint) {
         List<Edge> cures = new ArrayList<>();
         if (visible.size() != 1) {
             return cures;
@@ -158,7 +158,7 @@ public final class Eyes {
     }
 
     /** The cure by what hides the wood beyond {@code edge}, so that {@code far}, the other end, is hidden too. */
-    private Optional<Edge> bounding(Point edge, Point far, View view, Viewpoint viewpoint, int side) {
+    private Optional<Edge> bounding(Point edge, Point far, Visibility view, Viewpoint viewpoint, int side) {
         double beyond = viewpoint.key(edge) + side * Tolerance.BESIDE_A_SIGHT_LINE;
         return view.nearest(beyond)
                 .filter(met -> met.body() >= 0

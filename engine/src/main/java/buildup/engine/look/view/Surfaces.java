@@ -1,6 +1,6 @@
 package buildup.engine.look.view;
 
-import buildup.engine.look.view.View.Surface;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Line;

@@ -17,10 +17,10 @@ final class Clashes {
     /** Shop practice, no source: a nail this near to both ends of a stick splits it, in. */
     static final double SHORTEST_NAILED = 3;
 
-    private final Run run;
+    private final WallRun run;
     private final Notices notices;
 
-    Clashes(Run run, Notices notices) {
+    Clashes(WallRun run, Notices notices) {
         this.run = run;
         this.notices = notices;
     }

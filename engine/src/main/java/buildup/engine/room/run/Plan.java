@@ -6,7 +6,7 @@ import buildup.shared.notice.Notices;
 import java.util.List;
 
 /** The runs of a job; none when the document holds no plan. */
-public record Plan(List<Run> runs) {
+public record Plan(List<WallRun> runs) {
     public Plan {
         runs = List.copyOf(runs);
     }

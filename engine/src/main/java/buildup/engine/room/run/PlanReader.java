@@ -40,7 +40,7 @@ final class PlanReader {
         this.ends = new EndReader(notices);
     }
 
-    List<Run> read(Fields root) {
+    List<WallRun> read(Fields root) {
         List<Fields> entries = root.list("plan");
         if (entries.size() > MOST_RUNS) {
             say(
@@ -50,7 +50,7 @@ final class PlanReader {
                     root.mark("plan"));
             return List.of();
         }
-        List<Run> runs = new ArrayList<>();
+        List<WallRun> runs = new ArrayList<>();
         Set<String> names = new HashSet<>();
         for (Fields entry : entries) {
             String name = entry.text("name").orElse("run " + (runs.size() + 1));
@@ -60,7 +60,7 @@ final class PlanReader {
         return List.copyOf(runs);
     }
 
-    private Optional<Run> run(String name, Fields fields) {
+    private Optional<WallRun> run(String name, Fields fields) {
         List<Fields> entries = fields.list("stretches");
         Optional<Ending> left = ends.end(fields, "left");
         Optional<Ending> right = ends.end(fields, "right");
@@ -88,7 +88,7 @@ final class PlanReader {
         if (fields.has("left") != left.isPresent() || fields.has("right") != right.isPresent()) {
             return Optional.empty();
         }
-        return Optional.of(new Run(name, stretches, left, right, coped, grain, fields.mark()));
+        return Optional.of(new WallRun(name, stretches, left, right, coped, grain, fields.mark()));
     }
 
     private List<Stretch> stretches(String run, List<Fields> entries) {

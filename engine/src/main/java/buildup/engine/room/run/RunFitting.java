@@ -9,11 +9,11 @@ import java.util.Optional;
 /** Fits courses to one run. */
 final class RunFitting {
     private final int number;
-    private final Run run;
+    private final WallRun run;
     private final List<Frame> frames;
     private final Clashes clashes;
 
-    RunFitting(int number, Run run, List<Frame> frames, Clashes clashes) {
+    RunFitting(int number, WallRun run, List<Frame> frames, Clashes clashes) {
         this.number = number;
         this.run = run;
         this.frames = frames;
@@ -60,11 +60,11 @@ final class RunFitting {
 
     /** Groups of sticks whose grain runs on: a new one behind every opening. */
     private static final class Grain {
-        private final Run run;
+        private final WallRun run;
         private final Course course;
         private int group = 1;
 
-        Grain(Run run, Course course) {
+        Grain(WallRun run, Course course) {
             this.run = run;
             this.course = course;
         }

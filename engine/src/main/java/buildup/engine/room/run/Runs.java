@@ -27,7 +27,7 @@ public final class Runs {
         List<Lean> leans = new ArrayList<>();
         List<RevealShift> shifts = new ArrayList<>();
         for (int i = 0; i < plan.runs().size(); i++) {
-            Run run = plan.runs().get(i);
+            WallRun run = plan.runs().get(i);
             List<Frame> own = frames(run, notices);
             frames.add(own);
             Clashes clashes = new Clashes(run, notices);
@@ -49,7 +49,7 @@ public final class Runs {
         return new Job(section, plan, courses, frames, fits, leans, shifts);
     }
 
-    private static List<Frame> frames(Run run, Notices notices) {
+    private static List<Frame> frames(WallRun run, Notices notices) {
         List<Frame> frames = new ArrayList<>();
         Frame frame = new Frame(Point.ORIGIN, new Point(1, 0));
         double turned = 0;
@@ -74,7 +74,7 @@ public final class Runs {
         return frames;
     }
 
-    private static Lean lean(Run run, Stretch stretch, Course course) {
+    private static Lean lean(WallRun run, Stretch stretch, Course course) {
         return new Lean(
                 run.name(),
                 stretch.name(),
@@ -83,7 +83,7 @@ public final class Runs {
                 stretch.lean() * course.box().top());
     }
 
-    private static List<RevealShift> shifts(Run run, Stretch stretch, List<Course> courses, Section section) {
+    private static List<RevealShift> shifts(WallRun run, Stretch stretch, List<Course> courses, Section section) {
         List<RevealShift> shifts = new ArrayList<>();
         for (Reveal reveal : section.reveals()) {
             double rise = middle(courses, reveal.piece()) - middle(courses, reveal.over());

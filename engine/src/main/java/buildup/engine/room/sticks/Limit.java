@@ -8,7 +8,7 @@ import buildup.engine.solve.StickSearch;
  * @param steps the same number gives the same answer every time
  * @param watch may end a search earlier
  */
-public record Limit(long steps, StickSearch.Watch watch) {
+public record Limit(long steps, StickSearch.SearchWatch watch) {
     /** A few seconds. */
     public static Limit usual() {
         return new Limit(StickSearch.USUAL_STEPS, (steps, most) -> true);

@@ -9,7 +9,7 @@ import buildup.profiles.region.Bound;
 import buildup.profiles.region.Cavity;
 import buildup.profiles.region.Covered;
 import buildup.profiles.region.Lap;
-import buildup.profiles.region.Laps;
+import buildup.profiles.region.OutlineLaps;
 import buildup.profiles.region.Part;
 import buildup.profiles.region.Ring;
 import buildup.profiles.region.WeldedOutlines;
@@ -136,7 +136,7 @@ public final class Composer {
     /** Where bodies fill the same place, a piece of the stack among them. */
     static List<Overlap> overlaps(List<Body> bodies) {
         List<Overlap> overlaps = new ArrayList<>();
-        for (Lap lap : Laps.of(bodies.stream().map(Body::outline).toList())) {
+        for (Lap lap : OutlineLaps.of(bodies.stream().map(Body::outline).toList())) {
             if (bodies.get(lap.first()).inStack() || bodies.get(lap.second()).inStack()) {
                 overlaps.add(new Overlap(lap.first(), lap.second(), lap.area(), lap.depth(), lap.at()));
             }

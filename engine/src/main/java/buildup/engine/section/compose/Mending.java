@@ -2,7 +2,7 @@ package buildup.engine.section.compose;
 
 import buildup.engine.section.placing.Edges;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.section.placing.Placing;
+import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.PieceKind;
@@ -223,7 +223,7 @@ public final class Mending {
 
     /** The pieces where they then sit; nothing when one of them has no place any more. */
     Optional<List<Placed>> placed() {
-        List<Placed> placed = Placing.place(stack, new Notices());
+        List<Placed> placed = StackPlacing.place(stack, new Notices());
         return placed.size() == stack.pieces().size() ? Optional.of(placed) : Optional.empty();
     }
 

@@ -19,7 +19,7 @@ public record Piece(
         Outline shape,
         Stock stock,
         Wood wood,
-        Grain grain,
+        FiberDirection grain,
         Rules rules,
         boolean flippedOver,
         Optional<Scalar> fixed,

@@ -67,10 +67,10 @@ final class PieceReader {
         Optional<Wood> wood = fields.scalar("wood")
                 .flatMap(scalar -> catalog.wood(scalar, notices))
                 .or(() -> commonWood);
-        Grain grain = grain(fields, name);
+        FiberDirection grain = grain(fields, name);
         Optional<Drawn> drawn = drawn(fields, name, kind);
-        Shaping shaping = shaping(fields);
-        Optional<Shaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
+        PieceShaping shaping = shaping(fields);
+        Optional<PieceShaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
         Rules placed = rules(fields, rules.about(name));
         Optional<Scalar> fixed =
                 fields.scalar("fixed").filter(scalar -> !scalar.text().isBlank());
@@ -131,13 +131,13 @@ final class PieceReader {
         return PieceKind.TRIM;
     }
 
-    private Grain grain(Fields fields, String name) {
+    private FiberDirection grain(Fields fields, String name) {
         Optional<Scalar> word = fields.scalar("grain");
-        Optional<Grain> grain = word.flatMap(scalar -> Grain.named(scalar.text()));
+        Optional<FiberDirection> grain = word.flatMap(scalar -> FiberDirection.named(scalar.text()));
         if (word.isPresent() && grain.isEmpty()) {
             refuse(StackNotices.UNKNOWN_GRAIN, word.get(), name);
         }
-        return grain.orElse(Grain.RUN);
+        return grain.orElse(FiberDirection.RUN);
     }
 
     private void refuse(buildup.shared.notice.Kind unknown, Scalar word, String name) {
@@ -185,7 +185,7 @@ final class PieceReader {
                 new Stock(profile.name(), profile.kind(), profile.thickness(), profile.width(), board, board, false));
     }
 
-    private static Shaping shaping(Fields fields) {
+    private static PieceShaping shaping(Fields fields) {
         Map<Rip.Side, Double> rip = new LinkedHashMap<>();
         fields.fields("rip").ifPresent(sides -> {
             for (Rip.Side side : Rip.Side.values()) {
@@ -193,7 +193,7 @@ final class PieceReader {
                         .ifPresent(amount -> rip.put(side, amount.toInches()));
             }
         });
-        return new Shaping(
+        return new PieceShaping(
                 rip, fields.scalar("lay"), fields.angle("turn"), fields.angle("spring"), fields.scalar("flip"));
     }
 

@@ -9,7 +9,7 @@ import buildup.engine.look.sight.Eyes;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.placing.Placing;
+import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;
@@ -80,7 +80,7 @@ final class Driven {
         Stack stack = StackReader.read(document, CATALOG, claims, notices);
         List<Fastening> rows =
                 Fixing.read(stack, Fields.of(document, claims, notices, stack.lengths()), CATALOG, notices);
-        var placed = Placing.place(stack, notices);
+        var placed = StackPlacing.place(stack, notices);
         notices.addAll(claims.unclaimed(document));
         if (notices.refused()) {
             return new Driven(Optional.empty(), List.of(), List.of(), List.of(), notices.sorted());

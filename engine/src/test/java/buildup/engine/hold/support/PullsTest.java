@@ -10,7 +10,7 @@ import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.placing.Placing;
+import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Stack;
 import buildup.engine.section.stack.StackReader;
 import buildup.shared.document.Claims;
@@ -68,7 +68,7 @@ class PullsTest {
                 .orElseThrow();
         Stack stack = StackReader.read(document, catalog, claims, notices);
         Fields root = Fields.of(document, claims, notices, stack.lengths());
-        Section shape = Composer.composeFastened(stack, Placing.place(stack, notices), notices);
+        Section shape = Composer.composeFastened(stack, StackPlacing.place(stack, notices), notices);
         List<Fastening> given = Fixing.read(stack, root, catalog, notices);
         List<Fixed> fixed = Fixing.of(shape, given, List.of(), List.of(), catalog, notices);
         Section section = shape.heldBy(Ties.fastened(shape, given, fixed), notices);

@@ -1,11 +1,11 @@
 package buildup.engine.look.view;
 
 import buildup.catalog.wood.Wood;
-import buildup.engine.look.view.View.Surface;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
-import buildup.engine.section.stack.Grain;
+import buildup.engine.section.stack.FiberDirection;
 import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.PieceKind;
 import buildup.engine.section.stack.Rules;
@@ -115,7 +115,7 @@ public final class Drawn {
                         false,
                         false),
                 WOOD,
-                Grain.RUN,
+                FiberDirection.RUN,
                 new Rules(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Map.of(), Map.of()),
                 false,
                 Optional.empty(),

@@ -1,6 +1,6 @@
 package buildup.engine.look.view;
 
-import buildup.engine.look.view.View.Surface;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;

@@ -3,8 +3,8 @@ package buildup.engine.look.view;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.engine.look.view.View.Stretch;
-import buildup.engine.look.view.View.Surface;
+import buildup.engine.look.view.Visibility.Stretch;
+import buildup.engine.look.view.Visibility.Surface;
 import buildup.profiles.outline.Outline;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -25,7 +25,7 @@ class ViewAgainstNaiveTest {
 
     private static void agree(long seed, List<Outline> bodies, Viewpoint viewpoint) {
         List<Surface> surfaces = Drawn.surfaces(bodies);
-        View view = View.of(viewpoint, surfaces);
+        Visibility view = Visibility.of(viewpoint, surfaces);
         NaiveView naive = new NaiveView(viewpoint, surfaces);
         for (int i = 0; i < surfaces.size(); i++) {
             Surface surface = surfaces.get(i);

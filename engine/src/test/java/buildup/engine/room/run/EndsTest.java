@@ -262,7 +262,7 @@ class EndsTest {
                 Planned.CORNICE,
                 run("left: die, right: die, " + ONE)
                         + "  - { left: square, right: die, stretches: [{ length: 20 }] }\n");
-        assertThat(two.plan().runs()).extracting(Run::name).containsExactly("head", "run 2");
+        assertThat(two.plan().runs()).extracting(WallRun::name).containsExactly("head", "run 2");
         assertThat(two.job().cuts()).hasSize(20);
         assertThat(two.job().frames()).hasSize(2);
         assertThat(two.fit("cap", "stretch 1").run()).isEqualTo(1);

@@ -3,7 +3,7 @@ package buildup.cli.drawing.section;
 import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
-import buildup.cli.drawing.label.Measure;
+import buildup.cli.drawing.label.Dimension;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Reveal;
@@ -20,26 +20,26 @@ import java.util.List;
 import java.util.Optional;
 
 /** What is dimensioned: each reveal, each step from piece to piece, the height of each piece that shows, the whole. */
-final class Measures {
+final class SectionDimensions {
     private final Section section;
     private final PictureView view;
     private final FigurePrinter printer;
-    private final List<Measure> measures = new ArrayList<>();
+    private final List<Dimension> measures = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    private Measures(Section section, PictureView view, FigurePrinter printer) {
+    private SectionDimensions(Section section, PictureView view, FigurePrinter printer) {
         this.section = section;
         this.view = view;
         this.printer = printer;
     }
 
-    static Measures of(Section section, PictureView view) {
+    static SectionDimensions of(Section section, PictureView view) {
         return of(section, view, Drafting.printer(section.stack()));
     }
 
     /** @param printer of the sizes */
-    static Measures of(Section section, PictureView view, FigurePrinter printer) {
-        Measures measures = new Measures(section, view, printer);
+    static SectionDimensions of(Section section, PictureView view, FigurePrinter printer) {
+        SectionDimensions measures = new SectionDimensions(section, view, printer);
         section.reveals().forEach(measures::reveal);
         measures.steps();
         measures.heights();
@@ -51,7 +51,7 @@ final class Measures {
         return printer.bare(Figure.length(inches));
     }
 
-    List<Measure> list() {
+    List<Dimension> list() {
         return List.copyOf(measures);
     }
 
@@ -60,8 +60,8 @@ final class Measures {
         return List.copyOf(notes);
     }
 
-    private void add(Measure measure) {
-        Measure ordered = measure.ordered();
+    private void add(Dimension measure) {
+        Dimension ordered = measure.ordered();
         if (ordered.length() > Tolerance.TOUCHING && measures.stream().noneMatch(ordered::spans)) {
             measures.add(ordered);
         }
@@ -69,7 +69,7 @@ final class Measures {
 
     private void near(DimensionAxis run, Point p, Point q, String words) {
         String between = size(Math.abs(run.along(p) - run.along(q)));
-        add(new Measure(run, Measure.Where.NEAR, p, q, Optional.empty(), List.of(between), words));
+        add(new Dimension(run, Dimension.Where.NEAR, p, q, Optional.empty(), List.of(between), words));
     }
 
     private void reveal(Reveal reveal) {
@@ -143,9 +143,9 @@ final class Measures {
             boolean whole = box.height() > view.stack().height() - Tolerance.TOUCHING;
             if (!whole && (body.trim() || (body.nailer() && showing.contains(i)))) {
                 String high = size(box.height());
-                add(new Measure(
+                add(new Dimension(
                         DimensionAxis.UPRIGHT,
-                        Measure.Where.LANE,
+                        Dimension.Where.LANE,
                         new Point(box.face(), box.bottom()),
                         new Point(box.face(), box.top()),
                         Optional.of(Section.letter(i)),
@@ -172,6 +172,6 @@ final class Measures {
     private void whole(DimensionAxis run, Point from, Point to, String what) {
         String between = size(run.along(to) - run.along(from));
         String words = what + " " + between;
-        add(new Measure(run, Measure.Where.OUTSIDE, from, to, Optional.empty(), List.of(words, between), words));
+        add(new Dimension(run, Dimension.Where.OUTSIDE, from, to, Optional.empty(), List.of(words, between), words));
     }
 }

@@ -15,7 +15,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /** What is done to a profile before it is placed. The sizes are those of the words in each test. */
-class ShapingTest {
+class PieceShapingTest {
     private static final Offset<Double> EXACT = within(1e-9);
 
     private static final String BED = "profile: check-bed 1-1/4 x 1-3/8";

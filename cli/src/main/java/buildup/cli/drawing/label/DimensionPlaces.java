@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Tries dimensions on places of the picture: which are free, and how well they read there. */
-final class Places {
+final class DimensionPlaces {
     /** Wood under a line that is too little to see. */
     private static final double SLIGHT = 0.02;
 
@@ -42,7 +42,7 @@ final class Places {
     private final List<Laid> kept = new ArrayList<>();
     private final List<Double> levels = new ArrayList<>();
 
-    Places(PictureView view, Clearances clearances, TextMeasure text) {
+    DimensionPlaces(PictureView view, Clearances clearances, TextMeasure text) {
         this.view = view;
         this.clearances = clearances;
         this.text = text;
@@ -74,7 +74,7 @@ final class Places {
      * @param distance of the level from what is measured
      * @param most what a way may cost at most
      */
-    Optional<Laid> better(Optional<Laid> known, Measure measure, double level, double distance, double most) {
+    Optional<Laid> better(Optional<Laid> known, Dimension measure, double level, double distance, double most) {
         Optional<Laid> best = known;
         for (int wording = 0; wording < measure.wordings().size(); wording++) {
             double cost = distance + 0.3 * wording;
@@ -112,7 +112,7 @@ final class Places {
                 .or(() -> known);
     }
 
-    private Optional<Laid> inside(Measure measure, Caption caption, double level, double textAt, double cost) {
+    private Optional<Laid> inside(Dimension measure, Caption caption, double level, double textAt, double cost) {
         DimensionAxis run = measure.run();
         double half = caption.width() / 2 + Drafting.AIR;
         Line whole = run.line(measure.start(), measure.end(), level);
@@ -121,7 +121,7 @@ final class Places {
         return judged(measure, caption, textAt, whole, drawn, cost);
     }
 
-    private Optional<Laid> beside(Measure measure, Caption caption, double level, double textAt, double cost) {
+    private Optional<Laid> beside(Dimension measure, Caption caption, double level, double textAt, double cost) {
         DimensionAxis run = measure.run();
         boolean after = textAt > measure.end();
         double tail = ASIDE - Drafting.AIR;
@@ -130,7 +130,7 @@ final class Places {
     }
 
     private Optional<Laid> judged(
-            Measure measure, Caption caption, double textAt, Line whole, List<Line> drawn, double cost) {
+            Dimension measure, Caption caption, double textAt, Line whole, List<Line> drawn, double cost) {
         double level = measure.run().across(whole.from());
         Laid bare = new Laid(measure, caption, textAt, whole, drawn, List.of(), 0);
         Box box = bare.textBox();
@@ -144,7 +144,7 @@ final class Places {
         List<Line> extensions = extensions(measure, level);
         Laid laid = new Laid(measure, caption, textAt, whole, drawn, extensions, 0);
         double wood = extensions.stream().mapToDouble(clearances::throughWood).sum();
-        if (measure.where() == Measure.Where.NEAR
+        if (measure.where() == Dimension.Where.NEAR
                 && wood > (measure.run() == DimensionAxis.LEVEL ? MOST_WOOD : SLIGHT)) {
             return Optional.empty();
         }
@@ -156,15 +156,15 @@ final class Places {
                 + 0.05 * extensions.stream().mapToLong(clearances::crossedLines).sum()
                 + 0.15 * covered
                 + 3 * wood
-                + (measure.where() == Measure.Where.OUTSIDE ? LONG * length(extensions) : 0)
-                + Math.max(0, box.face() - view.stack().face()) * (measure.where() == Measure.Where.NEAR ? 0.5 : 0)
+                + (measure.where() == Dimension.Where.OUTSIDE ? LONG * length(extensions) : 0)
+                + Math.max(0, box.face() - view.stack().face()) * (measure.where() == Dimension.Where.NEAR ? 0.5 : 0)
                 + (isOnExtension(measure, level) ? 0.3 : 0)
                 - (isInRow(measure, level) ? IN_ROW : 0);
         return Optional.of(laid.costing(sum));
     }
 
     /** Whether a level dimension would run close beside the extension lines of upright ones. */
-    private boolean isOnExtension(Measure measure, double level) {
+    private boolean isOnExtension(Dimension measure, double level) {
         return measure.run() == DimensionAxis.LEVEL
                 && levels.stream().anyMatch(other -> Math.abs(other - level) < MISTAKEN);
     }
@@ -173,24 +173,24 @@ final class Places {
         return lines.stream().mapToDouble(Line::length).sum();
     }
 
-    private boolean isInRow(Measure measure, double level) {
+    private boolean isInRow(Dimension measure, double level) {
         return kept.stream()
                 .anyMatch(other ->
                         other.run() == measure.run() && Math.abs(other.level() - level) < Tolerance.COINCIDENT);
     }
 
-    private List<Line> extensions(Measure measure, double level) {
+    private List<Line> extensions(Dimension measure, double level) {
         return Stream.of(measure.from(), measure.to())
                 .flatMap(place -> extension(measure, place, level).stream())
                 .toList();
     }
 
-    private Optional<Line> extension(Measure measure, Point place, double level) {
+    private Optional<Line> extension(Dimension measure, Point place, double level) {
         DimensionAxis run = measure.run();
         double along = run.along(place);
         double start = run.across(place);
         double way = level > start ? 1 : -1;
-        if (measure.where() != Measure.Where.NEAR) {
+        if (measure.where() != Dimension.Where.NEAR) {
             start = way > 0 ? clearances.silhouette(run, along, start) : clearances.underside(run, along, start);
         }
         double from = start + way * Drafting.EXTENSION_GAP;

@@ -25,7 +25,7 @@ import java.util.stream.IntStream;
  * Resolves the rules of a stack. Each axis of each piece is found on its own, so that a piece may hang by its top on one
  * neighbour and by its back on another, in any order of writing; only a true circle is refused.
  */
-public final class Placing {
+public final class StackPlacing {
     /** One axis of one piece. */
     private record Node(int piece, Axis axis) {}
 
@@ -41,7 +41,7 @@ public final class Placing {
     private final Map<String, Integer> byName = new HashMap<>();
     private final Map<Node, Optional<Span>> found = new HashMap<>();
 
-    private Placing(Stack stack, Notices notices) {
+    private StackPlacing(Stack stack, Notices notices) {
         this.stack = stack;
         this.faults = new PlacingFaults(stack.pieces(), notices);
         for (int i = 0; i < stack.pieces().size(); i++) {
@@ -51,7 +51,7 @@ public final class Placing {
 
     /** The pieces in the order of the stack; a piece that has no place is refused and left out. */
     public static List<Placed> place(Stack stack, Notices notices) {
-        Placing placing = new Placing(stack, notices);
+        StackPlacing placing = new StackPlacing(stack, notices);
         List<Placed> placed = new ArrayList<>();
         for (int i = 0; i < stack.pieces().size(); i++) {
             Piece piece = stack.pieces().get(i);

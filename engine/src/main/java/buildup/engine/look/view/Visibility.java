@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The nearest outline along every ray from a viewpoint. */
-public final class View {
+public final class Visibility {
     private static final int NO_BODY = -1;
 
     /** A segment of an outline and the body it belongs to. */
@@ -24,7 +24,7 @@ public final class View {
     private final Viewpoint view;
     private final List<Front> fronts;
 
-    private View(Viewpoint view, List<Front> fronts) {
+    private Visibility(Viewpoint view, List<Front> fronts) {
         this.view = view;
         this.fronts = fronts;
     }
@@ -34,7 +34,7 @@ public final class View {
      *
      * @param outlines closed rings of true segments, wood on the left, in any order; they may touch and may cross
      */
-    public static View of(Viewpoint view, List<Surface> outlines) {
+    public static Visibility of(Viewpoint view, List<Surface> outlines) {
         List<List<Front>> level = new ArrayList<>();
         for (Surface surface : outlines) {
             for (Sweep sweep : Sweep.facing(view, surface.segment(), surface.body())) {
@@ -51,7 +51,7 @@ public final class View {
             }
             level = next;
         }
-        return new View(view, level.isEmpty() ? List.of() : level.get(0));
+        return new Visibility(view, level.isEmpty() ? List.of() : level.get(0));
     }
 
     public Viewpoint from() {

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.look.view.View.Met;
-import buildup.engine.look.view.View.Stretch;
+import buildup.engine.look.view.Visibility.Met;
+import buildup.engine.look.view.Visibility.Stretch;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
@@ -20,12 +20,12 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 
 /** What a viewpoint has in front of it, in cases that can be drawn on paper. */
-class ViewTest {
+class VisibilityTest {
     private static final Offset<Double> EXACT = within(1e-9);
     private static final Viewpoint RIGHT = Viewpoint.FarAway.at(0);
 
-    private static View view(Viewpoint viewpoint, Outline... outlines) {
-        return View.of(viewpoint, Drawn.surfaces(List.of(outlines)));
+    private static Visibility view(Viewpoint viewpoint, Outline... outlines) {
+        return Visibility.of(viewpoint, Drawn.surfaces(List.of(outlines)));
     }
 
     private static Outline box(double back, double bottom, double face, double top) {
@@ -39,7 +39,7 @@ class ViewTest {
     @Test
     void a_box_shows_the_face_turned_to_the_viewpoint_and_no_other() {
         Outline box = box(0, 0, 1, 2);
-        View view = view(RIGHT, box);
+        Visibility view = view(RIGHT, box);
         assertThat(view.seen(new Line(at(1, 0), at(1, 2)))).containsExactly(new Stretch(0, 1));
         assertThat(view.seen(new Line(at(0, 2), at(0, 0)))).as("back").isEmpty();
         assertThat(view.seen(new Line(at(0, 0), at(1, 0)))).as("edge on").isEmpty();
@@ -48,7 +48,7 @@ class ViewTest {
 
     @Test
     void a_nearer_box_hides_its_height_of_the_one_behind() {
-        View view = view(RIGHT, box(0, 0, 1, 4), box(2, 1, 3, 2));
+        Visibility view = view(RIGHT, box(0, 0, 1, 4), box(2, 1, 3, 2));
         assertThat(view.seen(new Line(at(1, 0), at(1, 4)))).containsExactly(new Stretch(0, 0.25), new Stretch(0.5, 1));
         assertThat(view.facing(new Line(at(1, 0), at(1, 4)))).containsExactly(new Stretch(0, 1));
     }
@@ -59,7 +59,7 @@ class ViewTest {
         Outline round = Drawn.outline(half, new Line(at(0, 1), at(0, -1)));
         assertThat(length(half, view(RIGHT, round).seen(half))).isCloseTo(Math.PI, EXACT);
         // tangents from distance 2: the spoke stands at acos(1/2) either way
-        View near = view(new Viewpoint.Near(at(2, 0)), round);
+        Visibility near = view(new Viewpoint.Near(at(2, 0)), round);
         assertThat(length(half, near.seen(half))).isCloseTo(2 * Math.acos(0.5), EXACT);
     }
 
@@ -73,14 +73,14 @@ class ViewTest {
                 new Line(at(-1, 2), at(-1, -2)),
                 new Line(at(-1, -2), at(1, -2)),
                 new Line(at(1, -2), at(1, -1)));
-        View view = view(new Viewpoint.Near(at(0.9, 0.1)), block);
+        Visibility view = view(new Viewpoint.Near(at(0.9, 0.1)), block);
         assertThat(length(hollow, view.seen(hollow))).isCloseTo(Math.PI, EXACT);
     }
 
     @Test
     void all_round_an_eye_the_first_outline_is_met_in_every_direction() {
         // four boxes on the four sides; straight out lies on the seam of the angles
-        View view = view(
+        Visibility view = view(
                 new Viewpoint.Near(at(0, 0)),
                 box(2, -1, 3, 1),
                 box(-1, 2, 1, 3),
@@ -103,7 +103,7 @@ class ViewTest {
         // circles of 1 round (0, 0) and of 2 round (-1.2, 0) cross at x = (1 - 4 + 1.44) / -2.4 = 0.65
         Arc small = new Arc(at(0, -1), at(0, 1), at(0, 0), true);
         Arc large = new Arc(at(-1.2, -2), at(-1.2, 2), at(-1.2, 0), true);
-        View view = view(
+        Visibility view = view(
                 RIGHT,
                 Drawn.outline(small, new Line(at(0, 1), at(0, -1))),
                 Drawn.outline(large, new Line(at(-1.2, 2), at(-1.2, -2))));
@@ -116,7 +116,7 @@ class ViewTest {
 
     @Test
     void nothing_in_view_meets_nothing() {
-        View empty = View.of(RIGHT, List.of());
+        Visibility empty = Visibility.of(RIGHT, List.of());
         assertThat(empty.nearest(at(0, 0))).isEmpty();
         assertThat(empty.from()).isEqualTo(RIGHT);
         assertThat(empty.seen(new Line(at(1, 0), at(1, 2)))).containsExactly(new Stretch(0, 1));

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param wordings from long to short; the first that fits is taken
  * @param words the same in a sentence, for when the picture has no room for it
  */
-public record Measure(
+public record Dimension(
         DimensionAxis run,
         Where where,
         Point from,
@@ -32,13 +32,13 @@ public record Measure(
         OUTSIDE
     }
 
-    public Measure {
+    public Dimension {
         wordings = List.copyOf(wordings);
     }
 
     /** The same with its places in order. */
-    public Measure ordered() {
-        return start() <= end() ? this : new Measure(run, where, to, from, letter, wordings, words);
+    public Dimension ordered() {
+        return start() <= end() ? this : new Dimension(run, where, to, from, letter, wordings, words);
     }
 
     double start() {
@@ -54,18 +54,18 @@ public record Measure(
     }
 
     /** Whether both say the same distance between the same two levels. */
-    public boolean spans(Measure other) {
+    public boolean spans(Dimension other) {
         return run == other.run
                 && Math.abs(start() - other.start()) < Tolerance.SAME_SIZE
                 && Math.abs(end() - other.end()) < Tolerance.SAME_SIZE;
     }
 
     /** The same on a picture drawn to that scale. */
-    public Measure scaled(double scale) {
-        return new Measure(run, where, from.times(scale), to.times(scale), letter, wordings, words);
+    public Dimension scaled(double scale) {
+        return new Dimension(run, where, from.times(scale), to.times(scale), letter, wordings, words);
     }
 
-    Measure in(Where other) {
-        return new Measure(run, other, from, to, letter, wordings, words);
+    Dimension in(Where other) {
+        return new Dimension(run, other, from, to, letter, wordings, words);
     }
 }

@@ -3,7 +3,7 @@ package buildup.profiles.trace;
 import buildup.profiles.outline.Point;
 
 /** Where the back of a profile lies in the tracing as drawn. */
-public enum Side {
+public enum TracedSide {
     /** As profiles are drawn: the room on the right. */
     LEFT(new Point(-1, 0)),
     /** The tracing is turned round. */
@@ -15,7 +15,7 @@ public enum Side {
 
     private final Point outward;
 
-    Side(Point outward) {
+    TracedSide(Point outward) {
         this.outward = outward;
     }
 

@@ -11,11 +11,11 @@ import java.util.List;
  * Where outlines lie in each other, on the true segments as given: nothing is welded or chorded, so a lap keeps the area
  * that it has.
  */
-public final class Laps {
+public final class OutlineLaps {
     /** How far the vertices between which a width is measured may pass by a curve, in. */
     private static final double FINE = Tolerance.CHORD / 16;
 
-    private Laps() {}
+    private OutlineLaps() {}
 
     /** The laps of every pair that are at least touching deep, in the order of the outlines, each pair's lowest first. */
     public static List<Lap> of(List<Outline> outlines) {

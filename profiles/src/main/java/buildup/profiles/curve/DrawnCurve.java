@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One stretch of a drawn line, from {@link #from} to {@link #to}; places on it are given by a parameter, 0 to 1. */
-public sealed interface Curve permits Straight, Oval, Bezier, Spline {
+public sealed interface DrawnCurve permits Straight, Oval, Bezier, Spline {
     /**
      * A curve that is not straight gets at least so many chords, so that whoever fits arcs to its points finds it again.
      */
@@ -21,7 +21,7 @@ public sealed interface Curve permits Straight, Oval, Bezier, Spline {
     /** The place at a parameter; the ends come back exactly as they were given. */
     Point at(double t);
 
-    Curve moved(Affine map);
+    DrawnCurve moved(Affine map);
 
     /** How many chords of even parameter keep within {@code chordError} of it. */
     int chords(double chordError);

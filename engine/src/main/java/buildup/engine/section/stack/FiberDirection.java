@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Which way the fibres of a piece run. */
-public enum Grain {
+public enum FiberDirection {
     /** With the run, as in every board of a stack: all its faces in the section are side grain. */
     RUN,
     /** Out from the wall, as in a short block set crosswise. */
@@ -18,7 +18,7 @@ public enum Grain {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    static Optional<Grain> named(String word) {
+    static Optional<FiberDirection> named(String word) {
         return Arrays.stream(values())
                 .filter(grain -> grain.word().equals(word))
                 .findFirst();

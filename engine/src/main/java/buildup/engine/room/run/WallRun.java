@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param coped whether inside corners are coped: the left-hand course runs in square, the right-hand one is cut over it
  * @param grain names of the pieces whose grain runs on round the corners
  */
-public record Run(
+public record WallRun(
         String name,
         List<Stretch> stretches,
         Optional<Ending> left,
@@ -19,7 +19,7 @@ public record Run(
         boolean coped,
         List<String> grain,
         Mark mark) {
-    public Run {
+    public WallRun {
         stretches = List.copyOf(stretches);
         grain = List.copyOf(grain);
     }

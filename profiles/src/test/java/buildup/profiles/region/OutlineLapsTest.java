@@ -12,12 +12,12 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Overlaps of pairs, by area, depth and place. */
-class LapsTest {
+class OutlineLapsTest {
     private static final double EXACT = 1e-9;
 
     @Test
     void laps_are_told_with_area_depth_and_place() {
-        assertThat(Laps.of(List.of(board(0, 0, 4, 1), board(1, 0.75, 2, 3), board(3.5, 0.5, 6, 2))))
+        assertThat(OutlineLaps.of(List.of(board(0, 0, 4, 1), board(1, 0.75, 2, 3), board(3.5, 0.5, 6, 2))))
                 .satisfiesExactly(
                         lap -> {
                             assertThat(List.of(lap.first(), lap.second())).containsExactly(0, 1);
@@ -36,7 +36,7 @@ class LapsTest {
     @Test
     void two_separate_laps_of_one_pair_are_two_rows() {
         Outline fork = lines(0, 0, 3, 0, 3, 2, 2, 2, 2, 1, 1, 1, 1, 2, 0, 2);
-        assertThat(Laps.of(List.of(fork, board(-1, 1.5, 4, 2.5))))
+        assertThat(OutlineLaps.of(List.of(fork, board(-1, 1.5, 4, 2.5))))
                 .hasSize(2)
                 .allSatisfy(lap -> assertThat(lap.area()).isCloseTo(0.5, within(EXACT)));
     }
@@ -44,7 +44,8 @@ class LapsTest {
     @Test
     void a_lap_with_an_arc_is_measured_on_the_arc() {
         // a half disc of radius 1/2 let 1/4 deep into a board: a circular segment
-        Lap lap = Laps.of(List.of(board(-2, -2, 2, 0), bead(0, 0.25, 0.5))).get(0);
+        Lap lap =
+                OutlineLaps.of(List.of(board(-2, -2, 2, 0), bead(0, 0.25, 0.5))).get(0);
         double sweep = 2 * Math.acos(0.5);
         assertThat(lap.area()).isCloseTo(0.125 * (sweep - Math.sin(sweep)), within(EXACT));
         assertThat(lap.depth()).isCloseTo(0.25, within(EXACT));

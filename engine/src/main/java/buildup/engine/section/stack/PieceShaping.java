@@ -25,7 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The changes to a profile before it is placed, in the order of the language: rip; lay, turn or spring; flip. */
-record Shaping(
+record PieceShaping(
         Map<Rip.Side, Double> rip,
         Optional<Scalar> lay,
         Optional<Angle> turn,
