@@ -194,10 +194,12 @@ public final class Catalog {
         return lists.all(Shape.class).stream().map(Shape::family).toList();
     }
 
+    /** The lists of nominal boards, in the order of the catalog. */
     public List<BoardList> boardLists() {
         return lists.all(BoardList.class);
     }
 
+    /** The woods, in the order of the catalog. */
     public List<Wood> woods() {
         return lists.all(Wood.class);
     }
@@ -207,6 +209,7 @@ public final class Catalog {
         return lists.all(Fastener.class);
     }
 
+    /** The nailers and drivers, in the order of the catalog. */
     public List<Tool> tools() {
         return lists.all(Tool.class);
     }

@@ -68,6 +68,27 @@ class SourcesTest {
                 .isEmpty();
     }
 
+    @Test
+    void every_public_type_says_what_it_is() {
+        assertThat(SOURCES.types().stream().filter(item -> !item.told()).map(Item::place))
+                .as("public types without a comment")
+                .isEmpty();
+    }
+
+    @Test
+    void every_public_method_says_what_it_gives() {
+        assertThat(SOURCES.methods().stream().filter(item -> !item.told()).map(Item::place))
+                .as("public methods without a comment")
+                .isEmpty();
+    }
+
+    @Test
+    void every_public_method_says_what_it_throws() {
+        assertThat(SOURCES.methods().stream().filter(item -> !item.untold().isEmpty()))
+                .as("public methods that throw what no @throws names")
+                .isEmpty();
+    }
+
     /**
      * A public type or method.
      *

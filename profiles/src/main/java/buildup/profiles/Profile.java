@@ -25,6 +25,7 @@ public record Profile(String name, String kind, Outline outline, Stick stick) {
     /** A sprung molding, run flat. */
     public record Spring(Sprung sprung) implements Stick {}
 
+    /** A plain board standing on edge with its back at x = 0 and its lower edge at y = 0; sizes in inches, above 0. */
     public static Profile board(String name, double thickness, double width) {
         return new Profile(
                 name, "board", Outline.rectangle(new Box(0, 0, thickness, width)), new Board(thickness, width));

@@ -34,6 +34,7 @@ public final class FamilyReader {
         this.notices = notices;
     }
 
+    /** A family of profiles from its keys; empty, with notices, when it cannot be drawn. */
     public Optional<Shape> read(Fields plain, String name) {
         Fields fields = plain.about(name);
         String kind = fields.text("kind").orElse("trim");

@@ -27,6 +27,7 @@ public final class FastenerReader {
         this.notices = notices;
     }
 
+    /** A nail or a screw from its keys; empty, with notices, when a key that it needs is missing or wrong. */
     public Optional<Fastener> fastener(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
@@ -50,6 +51,7 @@ public final class FastenerReader {
                 new Fastener(name, about, kind.get(), diameter.get(), foot, head.get(), lengths, tool.get()));
     }
 
+    /** A nailer or driver from its keys; empty, with notices, when a key that it needs is missing or wrong. */
     public Optional<Tool> tool(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");

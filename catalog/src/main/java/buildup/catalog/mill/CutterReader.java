@@ -39,6 +39,7 @@ public final class CutterReader {
         this.notices = notices;
     }
 
+    /** A cutter from its keys; empty, with notices, when a key that it needs is missing or wrong. */
     public Optional<Cutter> cutter(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
@@ -54,6 +55,7 @@ public final class CutterReader {
         return Optional.of(new Cutter(name, about, kind.get(), made, depth.get(), pilot, angle));
     }
 
+    /** A molder's head from its keys; empty, with notices, when a key that it needs is missing or wrong. */
     public Optional<Head> head(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");

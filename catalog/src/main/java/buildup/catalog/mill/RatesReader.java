@@ -38,6 +38,7 @@ public final class RatesReader {
         this.notices = notices;
     }
 
+    /** A mill's machines from their keys; empty, with notices, when a key that it needs is missing or wrong. */
     public Optional<Mill> mill(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
@@ -88,6 +89,7 @@ public final class RatesReader {
                 accuracy.get()));
     }
 
+    /** A mill's rates from their keys; empty, with notices, when a key that it needs is missing or wrong. */
     public Optional<Rates> rates(Fields plain, String name) {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");

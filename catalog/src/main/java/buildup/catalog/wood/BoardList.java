@@ -55,10 +55,12 @@ public record BoardList(String name, String about, List<Dressed> thicknesses, Li
         widths = List.copyOf(widths);
     }
 
+    /** What a nominal thickness is true to, if the list has it. */
     public Optional<Dressed> thickness(Length nominal) {
         return at(thicknesses, nominal);
     }
 
+    /** What a nominal width is true to, if the list has it. */
     public Optional<Dressed> width(Length nominal) {
         return at(widths, nominal);
     }

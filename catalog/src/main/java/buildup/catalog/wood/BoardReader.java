@@ -30,6 +30,7 @@ public final class BoardReader {
         this.notices = notices;
     }
 
+    /** A list of nominal boards from its keys; empty, with notices, when it has no thickness. */
     public Optional<BoardList> read(Fields fields, String name) {
         List<Length> seldom = new ArrayList<>();
         fields.scalars("seldom").forEach(text -> nominal(text).ifPresent(seldom::add));

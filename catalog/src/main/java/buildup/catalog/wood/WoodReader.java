@@ -31,6 +31,7 @@ public final class WoodReader {
         this.notices = notices;
     }
 
+    /** A wood from its keys; empty, with notices, when a key that it needs is missing or wrong. */
     public Optional<Wood> read(Fields fields, String name) {
         String about = fields.text("about").orElse("");
         OptionalDouble radial = number(fields, "radial", 0.02);

@@ -20,6 +20,7 @@ public final class ChordRing {
 
     /** A stretch of a line, from less to more. */
     public record Span(double from, double to) {
+        /** How long the span is, in of paper. */
         public double length() {
             return to - from;
         }
@@ -104,6 +105,7 @@ public final class ChordRing {
         return spans;
     }
 
+    /** Whether a point lies in it. */
     public boolean holds(Point p) {
         return level(p.y()).stream().anyMatch(span -> span.from() <= p.x() && p.x() <= span.to());
     }

@@ -37,6 +37,7 @@ public record Label(String text, Point at, double size, Anchor anchor, boolean u
         }
     }
 
+    /** A level text as wide as the font makes it; size in of paper. */
     public static Label of(TextMeasure measure, String text, Point at, double size, Anchor anchor) {
         return new Label(text, at, size, anchor, false, measure.width(text, size));
     }

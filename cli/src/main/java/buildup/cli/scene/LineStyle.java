@@ -58,10 +58,12 @@ public enum LineStyle {
         this.dash = List.of(dash);
     }
 
+    /** How wide it is drawn, in of paper. */
     public double width() {
         return width;
     }
 
+    /** How dark it is drawn. */
     public Tone tone() {
         return tone;
     }

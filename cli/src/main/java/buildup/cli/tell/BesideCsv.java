@@ -68,6 +68,7 @@ public record BesideCsv(FigurePrinter printer) {
     }
 
     private interface Told {
+        /** The cells that a column of the sheet becomes. */
         Stream<TableCell> of(int column);
     }
 

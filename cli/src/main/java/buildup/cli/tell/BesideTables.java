@@ -170,6 +170,7 @@ public record BesideTables(FigurePrinter printer) {
     }
 
     private interface Told {
+        /** The cells that a column of the sheet becomes. */
         Stream<TableCell> of(int column);
     }
 

@@ -22,22 +22,27 @@ public final class Json {
     /** Values as written, nested objects and lists already indented for this object. */
     private final Map<String, String> values = new LinkedHashMap<>();
 
+    /** Adds a text. */
     public Json put(String key, String text) {
         return raw(key, quoted(text));
     }
 
+    /** Adds true or false. */
     public Json put(String key, boolean truth) {
         return raw(key, Boolean.toString(truth));
     }
 
+    /** Adds a number of at most six decimals. */
     public Json put(String key, double number) {
         return raw(key, number(number));
     }
 
+    /** Adds a number of at most six decimals, or nothing where there is none. */
     public Json put(String key, OptionalDouble number) {
         return number.isPresent() ? put(key, number.getAsDouble()) : this;
     }
 
+    /** Adds a text, or nothing where there is none. */
     public Json put(String key, Optional<String> text) {
         return text.map(there -> put(key, there)).orElse(this);
     }
@@ -47,18 +52,22 @@ public final class Json {
         return raw(key, "[" + number(point.x()) + ", " + number(point.y()) + "]");
     }
 
+    /** Adds an object. */
     public Json put(String key, Json object) {
         return raw(key, object.written());
     }
 
+    /** Adds a list of objects; an empty one is written too. */
     public Json put(String key, List<Json> objects) {
         return raw(key, block("[", objects.stream().map(Json::written).toList(), "]"));
     }
 
+    /** Adds a list of texts. */
     public Json texts(String key, List<String> texts) {
         return raw(key, texts.stream().map(Json::quoted).collect(Collectors.joining(", ", "[", "]")));
     }
 
+    /** Adds a list of numbers of at most six decimals each. */
     public Json numbers(String key, List<Double> numbers) {
         return raw(key, numbers.stream().map(Json::number).collect(Collectors.joining(", ", "[", "]")));
     }
@@ -97,6 +106,7 @@ public final class Json {
         return block("[", objects.stream().map(Json::written).toList(), "]");
     }
 
+    /** A number of at most six decimals, halves away from 0, without an exponent. */
     public static String number(double number) {
         return new BigDecimal(number)
                 .setScale(DECIMALS, RoundingMode.HALF_UP)

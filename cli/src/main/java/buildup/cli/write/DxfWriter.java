@@ -38,6 +38,7 @@ public final class DxfWriter {
         this.scene = scene;
     }
 
+    /** The scene as a DXF file, in inches. */
     public static byte[] write(Scene scene) {
         return new DxfWriter(scene).text().getBytes(DxfPairs.LETTERS);
     }

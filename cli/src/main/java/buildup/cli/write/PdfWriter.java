@@ -43,6 +43,11 @@ public final class PdfWriter {
         this.font = font;
     }
 
+    /**
+     * The scene as a PDF file of one page with the font in it.
+     *
+     * @throws UncheckedIOException when the file of the font cannot be read
+     */
     public static byte[] write(Scene scene, ShippedFont font) {
         try (PDDocument document = new PDDocument();
                 InputStream file = ShippedFont.open()) {

@@ -23,6 +23,7 @@ public final class PngWriter {
      * The scene as a PNG file, on white.
      *
      * @param dpi pixels in an inch; the file says so too
+     * @throws IllegalStateException when the picture cannot be read back, which is a fault of the program
      */
     public static byte[] write(Scene scene, ShippedFont font, int dpi) {
         PNGTranscoder transcoder = new PNGTranscoder();

@@ -34,6 +34,11 @@ public final class ShippedFont implements TextMeasure {
         this.unitsPerEm = font.getUnitsPerEm();
     }
 
+    /**
+     * The font that the program ships.
+     *
+     * @throws UncheckedIOException when it cannot be read from the jar
+     */
     public static ShippedFont load() {
         try (InputStream file = open()) {
             return new ShippedFont(new TTFParser().parse(new RandomAccessReadBuffer(file)));

@@ -28,6 +28,7 @@ public final class LinearProgram {
             values = List.copyOf(values);
         }
 
+        /** What a variable was found to be, in the unit in which it was asked. */
         public double value(int variable) {
             return values.get(variable);
         }

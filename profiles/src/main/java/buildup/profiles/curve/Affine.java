@@ -7,10 +7,12 @@ import buildup.profiles.outline.Tolerance;
 public record Affine(double a, double b, double c, double d, double e, double f) {
     public static final Affine NONE = new Affine(1, 0, 0, 1, 0, 0);
 
+    /** A move to the right and up, in the unit of the points. */
     public static Affine shift(double right, double up) {
         return new Affine(1, 0, 0, 1, right, up);
     }
 
+    /** Larger or smaller about the origin, by a factor each way; a negative one mirrors. */
     public static Affine scale(double x, double y) {
         return new Affine(x, 0, 0, y, 0, 0);
     }
@@ -26,6 +28,7 @@ public record Affine(double a, double b, double c, double d, double e, double f)
                 : new Affine(cos, sin, -sin, cos, 0, 0);
     }
 
+    /** Where a point comes to lie. */
     public Point apply(Point p) {
         Point turned = step(p);
         return new Point(turned.x() + e, turned.y() + f);

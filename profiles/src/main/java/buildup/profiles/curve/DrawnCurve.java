@@ -14,13 +14,16 @@ public sealed interface DrawnCurve permits Straight, Oval, Bezier, Spline {
     /** Nor does any get more: what needs them is no profile. */
     int MOST_CHORDS = 20_000;
 
+    /** Where it starts. */
     Point from();
 
+    /** Where it ends. */
     Point to();
 
     /** The place at a parameter; the ends come back exactly as they were given. */
     Point at(double t);
 
+    /** The curve that the map makes of it, of the same parameters. */
     DrawnCurve moved(Affine map);
 
     /** How many chords of even parameter keep within {@code chordError} of it. */

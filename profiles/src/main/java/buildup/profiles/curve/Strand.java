@@ -19,6 +19,7 @@ public record Strand(List<DrawnCurve> curves, boolean closed) {
         curves = List.copyOf(curves);
     }
 
+    /** The same strand with every curve moved by the map. */
     public Strand moved(Affine map) {
         return new Strand(curves.stream().map(curve -> curve.moved(map)).toList(), closed);
     }

@@ -71,10 +71,12 @@ public record Sprung(double spring, double width, double thickness, double wallE
                 : Optional.empty();
     }
 
+    /** How far it comes down the wall from the ceiling, in. */
     public double drop() {
         return drop(spring, width, ceilingEdge);
     }
 
+    /** How far it comes out along the ceiling from the wall, in. */
     public double projection() {
         return width * sin() + wallEdge * cos();
     }

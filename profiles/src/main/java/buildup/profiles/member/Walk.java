@@ -20,6 +20,7 @@ public final class Walk {
     private Point at = Point.ORIGIN;
     private Point heading = Way.UP.unit();
 
+    /** Where the walk has come to, in. */
     public Point at() {
         return at;
     }
@@ -138,6 +139,8 @@ public final class Walk {
     /**
      * Scotia: a hollow of two quarter arcs, tangent to each other at its deepest, that ends {@code height} further and
      * {@code width} out or in; width must be less than height. Radii (height - width)/2 and (height + width)/2.
+     *
+     * @throws IllegalArgumentException when it is not higher than wide
      */
     public void scotia(Way vertical, double height, Way level, double width, String name) {
         require(height, "height");

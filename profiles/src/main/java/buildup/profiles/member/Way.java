@@ -15,6 +15,7 @@ public enum Way {
         unit = new Point(x, y);
     }
 
+    /** A step of one inch that way. */
     public Point unit() {
         return unit;
     }

@@ -7,6 +7,7 @@ import java.util.List;
 public record Arc(Point from, Point to, Point center, boolean counterclockwise) implements Segment {
     private static final double QUARTER = Math.PI / 2;
 
+    /** Its radius, in. */
     public double radius() {
         return center.distance(from);
     }

@@ -4,6 +4,7 @@ import java.util.Collection;
 
 /** An upright rectangle: back and face are its least and greatest x, bottom and top its least and greatest y. */
 public record Box(double back, double bottom, double face, double top) {
+    /** The box that has two points as opposite corners, in whatever order. */
     public static Box of(Point a, Point b) {
         return new Box(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
     }
@@ -13,6 +14,7 @@ public record Box(double back, double bottom, double face, double top) {
         return boxes.stream().reduce(Box::with).orElseThrow(() -> new IllegalArgumentException("no box to go round"));
     }
 
+    /** The least box that holds both. */
     public Box with(Box other) {
         return new Box(
                 Math.min(back, other.back),
@@ -21,10 +23,12 @@ public record Box(double back, double bottom, double face, double top) {
                 Math.max(top, other.top));
     }
 
+    /** The least box that holds this one and the point. */
     public Box with(Point p) {
         return with(of(p, p));
     }
 
+    /** The box with so much more on each of its four sides, in; negative makes it smaller. */
     public Box grown(double by) {
         return new Box(back - by, bottom - by, face + by, top + by);
     }
@@ -37,14 +41,17 @@ public record Box(double back, double bottom, double face, double top) {
                 && other.bottom <= top + within;
     }
 
+    /** Whether a point lies in it or at most {@code within} inches outside. */
     public boolean holds(Point p, double within) {
         return p.x() >= back - within && p.x() <= face + within && p.y() >= bottom - within && p.y() <= top + within;
     }
 
+    /** From back to face, in. */
     public double width() {
         return face - back;
     }
 
+    /** From bottom to top, in. */
     public double height() {
         return top - bottom;
     }

@@ -13,6 +13,7 @@ public record Motion(double a, double b, double c, double d, double e, double f)
     /** Exchanges x and y. */
     public static final Motion SWAP = new Motion(0, 1, 1, 0, 0, 0);
 
+    /** A move without a turn, in: {@code dx} out from the wall, {@code dy} up. */
     public static Motion shift(double dx, double dy) {
         return new Motion(1, 0, 0, 1, dx, dy);
     }
@@ -31,6 +32,7 @@ public record Motion(double a, double b, double c, double d, double e, double f)
         return new Motion(cos, -sin, sin, cos, 0, 0);
     }
 
+    /** Where a point comes to lie, in. */
     public Point apply(Point p) {
         return new Point(a * p.x() + b * p.y() + e, c * p.x() + d * p.y() + f);
     }

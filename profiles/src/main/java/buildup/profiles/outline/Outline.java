@@ -68,10 +68,12 @@ public final class Outline {
         return back;
     }
 
+    /** Its segments with the names of their members, counterclockwise, each ending where the next one starts. */
     public List<Stroke> strokes() {
         return strokes;
     }
 
+    /** The least box round it, true for arcs too, in. */
     public Box box() {
         return box;
     }
@@ -86,6 +88,7 @@ public final class Outline {
                 / 2;
     }
 
+    /** The center of its area, in, exact for arcs. */
     public Point centroid() {
         Outline home = atHome();
         Point moment =
@@ -97,10 +100,12 @@ public final class Outline {
         return moved(Motion.shift(-box.back(), -box.bottom()));
     }
 
+    /** The length of all its segments, in, exact for arcs. */
     public double perimeter() {
         return strokes.stream().mapToDouble(stroke -> stroke.segment().length()).sum();
     }
 
+    /** The same outline moved, counterclockwise also when the motion mirrors it. */
     public Outline moved(Motion motion) {
         List<Stroke> moved =
                 strokes.stream().map(stroke -> stroke.moved(motion)).toList();
@@ -117,6 +122,7 @@ public final class Outline {
                 .toList();
     }
 
+    /** The names of its members, each once, in the order of the walk. */
     public List<String> members() {
         return strokes.stream().map(Stroke::member).distinct().toList();
     }

@@ -9,18 +9,22 @@ public record Point(double x, double y) {
         return new Point(Math.cos(angle), Math.sin(angle));
     }
 
+    /** The point one step on. */
     public Point plus(Point step) {
         return new Point(x + step.x, y + step.y);
     }
 
+    /** The step from the other point to this one. */
     public Point minus(Point other) {
         return new Point(x - other.x, y - other.y);
     }
 
+    /** The step made longer by a factor; negative turns it round. */
     public Point times(double factor) {
         return new Point(x * factor, y * factor);
     }
 
+    /** The dot product of two steps, sq in: positive when they point the same way. */
     public double dot(Point other) {
         return x * other.x + y * other.y;
     }
@@ -40,11 +44,13 @@ public record Point(double x, double y) {
         return new Point(y, -x);
     }
 
+    /** How far it lies from the origin, or how long the step is, in. */
     public double length() {
         // plain root: no length here comes near overflow, and the library's careful one takes ten times as long
         return Math.sqrt(x * x + y * y);
     }
 
+    /** How far apart the two points are, in. */
     public double distance(Point other) {
         return minus(other).length();
     }
@@ -60,10 +66,12 @@ public record Point(double x, double y) {
         return Math.atan2(y, x);
     }
 
+    /** The point so much of the way to the other, 0 being here and 1 there. */
     public Point towards(Point other, double share) {
         return new Point(x + (other.x - x) * share, y + (other.y - y) * share);
     }
 
+    /** Whether the other point is at most {@code within} inches away. */
     public boolean near(Point other, double within) {
         return distance(other) <= within;
     }

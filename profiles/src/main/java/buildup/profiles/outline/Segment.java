@@ -7,12 +7,16 @@ import java.util.List;
  * share of its length walked, 0 to 1.
  */
 public sealed interface Segment permits Line, Arc {
+    /** Where it starts. */
     Point from();
 
+    /** Where it ends. */
     Point to();
 
+    /** Its length along the curve, in. */
     double length();
 
+    /** The place at {@code t}, from 0 at the start to 1 at the end, in even steps of length. */
     Point at(double t);
 
     /** Unit direction of the walk at {@code t}. */
@@ -21,8 +25,10 @@ public sealed interface Segment permits Line, Arc {
     /** The {@code t} of the place on this segment nearest to {@code p}, within 0 to 1. */
     double nearest(Point p);
 
+    /** The same segment walked the other way. */
     Segment reversed();
 
+    /** The segment that the motion makes of it. */
     Segment moved(Motion motion);
 
     /** Larger or smaller about the origin; {@code by} above 0. */
@@ -47,6 +53,7 @@ public sealed interface Segment permits Line, Arc {
     /** First moments (of x and of y) of the same area. */
     Point moment();
 
+    /** The least distance of a point from it, in. */
     default double distance(Point p) {
         return at(nearest(p)).distance(p);
     }

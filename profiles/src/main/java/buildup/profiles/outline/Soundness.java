@@ -22,6 +22,7 @@ public final class Soundness {
 
     private Soundness() {}
 
+    /** What keeps a closed walk from being an outline, every fault of it; empty when it is sound. */
     public static List<Fault> faults(List<Stroke> walk) {
         List<Fault> faults = new ArrayList<>();
         int doubled = 0;

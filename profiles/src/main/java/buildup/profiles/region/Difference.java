@@ -42,6 +42,7 @@ public final class Difference {
         return edges;
     }
 
+    /** The least box round the wanted outline, in. */
     public Box box() {
         return box;
     }

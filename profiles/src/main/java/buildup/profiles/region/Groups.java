@@ -24,6 +24,7 @@ public final class Groups {
         next[Math.max(first, second)] = Math.min(first, second);
     }
 
+    /** Whether the two are of one group. */
     public boolean together(int a, int b) {
         return leader(a) == leader(b);
     }

@@ -28,14 +28,17 @@ public record Ring(List<Bound> bounds, Point inside) {
         return Math.abs(twice) / 2;
     }
 
+    /** The length of all its bounds, in. */
     public double length() {
         return bounds.stream().mapToDouble(bound -> bound.segment().length()).sum();
     }
 
+    /** The least box round it, in. */
     public Box box() {
         return Box.around(bounds.stream().map(bound -> bound.segment().box()).toList());
     }
 
+    /** Whether any of it belongs to the outline of that number. */
     public boolean touches(int outline) {
         return bounds.stream().anyMatch(bound -> bound.outline() == outline);
     }

@@ -80,11 +80,13 @@ public final class WeldedOutlines {
             return parts.stream().mapToDouble(Part::area).sum();
         }
 
+        /** The length round all parts of the union, holes included, in. */
         public double perimeter() {
             return parts.stream().mapToDouble(Part::perimeter).sum();
         }
     }
 
+    /** The union with its true segments put back in place of the chords. */
     public Joined union() {
         Trace trace = new Trace(outlines, chords);
         List<Part> parts = new ArrayList<>();

@@ -22,6 +22,7 @@ public record Pocket(List<Segment> ring) {
                 / 2;
     }
 
+    /** The least box round it, in. */
     public Box box() {
         return Box.around(ring.stream().map(Segment::box).toList());
     }

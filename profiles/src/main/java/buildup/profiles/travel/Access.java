@@ -84,6 +84,7 @@ public final class Access {
         return List.copyOf(reached);
     }
 
+    /** The air that has wood before and behind it, left to right. */
     public List<Shadow> shadows() {
         return List.copyOf(shadows);
     }

@@ -14,8 +14,14 @@ import java.util.regex.Pattern;
 /** A list or mapping that is still being read. */
 sealed interface Unfinished {
 
+    /**
+     * Takes the next node in the order of the text.
+     *
+     * @throws DocumentRefused when the node cannot stand here
+     */
     void add(Node node) throws DocumentRefused;
 
+    /** What was taken so far, as one node. */
     Node node();
 
     /** A list. A number torn apart in it ({@code out 3,5}) shows only behind a word, and without a blank. */

@@ -48,10 +48,12 @@ public final class Angle implements Comparable<Angle> {
                 : Optional.of(new Angle(written.group("sign").equals("-") ? -degrees : degrees));
     }
 
+    /** In degrees, as it was given. */
     public double toDegrees() {
         return degrees;
     }
 
+    /** In radians. */
     public double toRadians() {
         return Math.toRadians(degrees);
     }

@@ -48,18 +48,22 @@ public final class Length implements Comparable<Length> {
         return inches * MILLIMETRES_PER_INCH;
     }
 
+    /** The sum of the two, unrounded. */
     public Length plus(Length other) {
         return new Length(inches + other.inches);
     }
 
+    /** This length less the other, unrounded; it may be negative. */
     public Length minus(Length other) {
         return new Length(inches - other.inches);
     }
 
+    /** The same length with the other sign. */
     public Length negated() {
         return new Length(-inches);
     }
 
+    /** The same length without its sign. */
     public Length abs() {
         return new Length(Math.abs(inches));
     }
@@ -73,14 +77,17 @@ public final class Length implements Comparable<Length> {
         return new Length(inches * ratio);
     }
 
+    /** Whether it is more than nothing, by however little. */
     public boolean isPositive() {
         return inches > 0;
     }
 
+    /** Whether it is less than nothing, by however little. */
     public boolean isNegative() {
         return inches < 0;
     }
 
+    /** Whether it is nothing exactly. */
     public boolean isZero() {
         return equals(ZERO);
     }

@@ -172,6 +172,11 @@ public final class InputFiles {
     }
 
     private interface Source {
+        /**
+         * Opens what is to be read.
+         *
+         * @throws IOException when it cannot be opened
+         */
         InputStream open() throws IOException;
     }
 

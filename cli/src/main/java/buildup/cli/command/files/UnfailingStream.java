@@ -17,6 +17,11 @@ public final class UnfailingStream extends OutputStream {
     }
 
     private interface Writing {
+        /**
+         * Writes what is to be written.
+         *
+         * @throws IOException when it cannot be written
+         */
         void write() throws IOException;
     }
 

@@ -67,6 +67,7 @@ public record PictureView(Box window, Box stack, List<Shown> shown, double scale
         }
     }
 
+    /** The stack with its room, and as much of wall, floor and ceiling as a picture needs. */
     public static PictureView of(Section section) {
         Box stack = Box.around(section.bodies().stream()
                 .filter(Body::inStack)

@@ -47,10 +47,12 @@ public final class WoodDrawing {
             this.edge = edge;
         }
 
+        /** The word for it in the legend. */
         public String word() {
             return word;
         }
 
+        /** How a body is drawn, by what it is. */
         public static Look of(Body body) {
             return body.trim() ? TRIM : body.nailer() ? NAILER : body.framing() ? FRAMING : ROOM;
         }
@@ -60,6 +62,7 @@ public final class WoodDrawing {
             return List.of(new Area(id, title, ring, tone), new Hatch(ring, pattern, home));
         }
 
+        /** Segments drawn as the outline of such a body. */
         public Path edge(List<Segment> segments, boolean closed) {
             return new Path(segments, closed, edge);
         }
@@ -186,15 +189,18 @@ public final class WoodDrawing {
         return List.copyOf(layers);
     }
 
+    /** The fills, to be drawn first. */
     public List<SceneItem> areas() {
         return layers.stream().flatMap(layer -> layer.areas().stream()).toList();
     }
 
+    /** The hatches, to be drawn on the fills. */
     public List<SceneItem> hatches() {
         return Stream.concat(layers.stream().flatMap(layer -> layer.hatches().stream()), plaster.stream())
                 .toList();
     }
 
+    /** The outlines and break lines, to be drawn last. */
     public List<SceneItem> edges() {
         List<SceneItem> edges = new ArrayList<>(plasterEdges);
         layers.forEach(layer -> edges.addAll(layer.edges()));
@@ -207,10 +213,12 @@ public final class WoodDrawing {
         return Stream.concat(plaster.stream(), plasterEdges.stream()).toList();
     }
 
+    /** The lines that say where a body runs on beyond the picture. */
     public List<SceneItem> breakLines() {
         return breaks.isEmpty() ? List.of() : List.of(new Path(List.copyOf(breaks), false, LineStyle.BREAK));
     }
 
+    /** Where bodies are broken off, in of the picture. */
     public List<Line> breaks() {
         return List.copyOf(breaks);
     }

@@ -66,6 +66,7 @@ public final class HoldsDrawing {
                 .toList();
     }
 
+    /** The picture of what supports and backs each piece, with its fastenings, full size. */
     public static Scene of(
             Section section, Support support, List<Fixed> fixed, List<Proposal> proposals, TextMeasure measure) {
         return new HoldsDrawing(section, support, fixed, proposals, measure).scene();

@@ -47,6 +47,7 @@ public record Caption(Optional<String> letter, String text, double width, double
         return ringed(measure, letter, center, Drafting.SMALL_RING, Drafting.SMALL_LETTER, upright);
     }
 
+    /** A letter in a ring, no larger than {@code size} and small enough to fit; in of paper. */
     public static List<SceneItem> ringed(
             TextMeasure measure, String letter, Point center, double radius, double size, boolean upright) {
         double fitted = Math.min(size, 1.45 * radius / measure.width(letter, 1));
@@ -56,6 +57,7 @@ public record Caption(Optional<String> letter, String text, double width, double
                 Label.centred(measure, letter, center, fitted, upright));
     }
 
+    /** A circle as two half circles; in of paper. */
     public static List<Segment> circle(Point center, double radius) {
         Point east = center.plus(new Point(radius, 0));
         Point west = center.minus(new Point(radius, 0));

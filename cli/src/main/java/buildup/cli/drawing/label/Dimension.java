@@ -49,6 +49,7 @@ public record Dimension(
         return run.along(to);
     }
 
+    /** What is measured, from end to end, in of the picture. */
     public double length() {
         return end() - start();
     }

@@ -80,6 +80,7 @@ public final class Dimensioner {
         lanes.stream().filter(m -> m.where() == Dimension.Where.OUTSIDE).forEach(this::outside);
     }
 
+    /** The dimensions for which there was no room. */
     public List<Dimension> leftOut() {
         return List.copyOf(leftOut);
     }

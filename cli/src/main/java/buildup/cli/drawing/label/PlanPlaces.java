@@ -41,6 +41,7 @@ public final class PlanPlaces {
         }
     }
 
+    /** Every corner and end of a plan, with the number that stands beside it. */
     public static List<Place> of(Job job) {
         List<Place> places = new ArrayList<>();
         Map<String, Integer> numbers = new LinkedHashMap<>();

@@ -61,10 +61,12 @@ public final class Tags {
 
     private final List<Outside> waiting = new ArrayList<>();
 
+    /** Asks for a ringed letter in or beside a ring. */
     public void letter(String letter, ChordRing ring) {
         tag(new Tag(letter, true, Drafting.RING, Drafting.RING), ring);
     }
 
+    /** Asks for a word in or beside a ring. */
     public void word(String word, ChordRing ring) {
         tag(new Tag(word, false, text.width(word, Drafting.TEXT) / 2, Drafting.TEXT / 2), ring);
     }

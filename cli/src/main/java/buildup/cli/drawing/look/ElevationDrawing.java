@@ -68,6 +68,7 @@ public final class ElevationDrawing {
         this.run = Math.max(4, RUN * height);
     }
 
+    /** The front of the trim with its shadows, full size. */
     public static Scene of(Section section, Lighting lighting, TextMeasure measure) {
         return new ElevationDrawing(section, lighting, measure).scene();
     }

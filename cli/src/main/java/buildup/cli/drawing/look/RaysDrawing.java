@@ -58,6 +58,7 @@ public final class RaysDrawing {
         this.size = Math.max(Drafting.TEXT, 0.016 * window.height());
     }
 
+    /** The section with the rays of its lights and the sight lines of its eyes, full size. */
     public static Scene of(Section section, Lighting lighting, List<Sighting> sights, TextMeasure measure) {
         return new RaysDrawing(section, lighting, sights, measure).scene();
     }

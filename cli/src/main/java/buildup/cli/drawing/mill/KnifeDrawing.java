@@ -43,6 +43,7 @@ public final class KnifeDrawing {
         this.measure = measure;
     }
 
+    /** The template of a molder's knife, full size. */
     public static Scene of(Profile profile, Knife knife, TextMeasure measure) {
         return new KnifeDrawing(profile, knife, measure).scene();
     }

@@ -61,6 +61,7 @@ public final class MillingDrawing {
         this.scale = large > GOOD_SIZE / 2 ? 1 : large > GOOD_SIZE / 4 ? 2 : 4;
     }
 
+    /** The passes that make a profile, each with its cutter, small moldings enlarged. */
     public static Scene of(Profile profile, Milled milled, TextMeasure measure) {
         return new MillingDrawing(profile, milled, measure).scene();
     }

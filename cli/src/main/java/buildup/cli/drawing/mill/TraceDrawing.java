@@ -57,6 +57,7 @@ public final class TraceDrawing {
         this.shift = new Point(MARGIN + spare - box.back() * scale, MARGIN + FOOT - box.bottom() * scale);
     }
 
+    /** A fitted outline on the points it was fitted to, dimensioned. */
     public static Scene of(String name, Traced traced, TextMeasure measure) {
         return new TraceDrawing(traced, measure).scene(name);
     }

@@ -67,6 +67,11 @@ public record Arrangement(List<Spot> spots, double width, double height) {
                 .findFirst();
     }
 
+    /**
+     * The first that fits the paper.
+     *
+     * @throws java.util.NoSuchElementException when none fits
+     */
     public static Arrangement best(PaperSize page, List<Arrangement> arrangements) {
         return arrangements.stream()
                 .filter(arrangement -> arrangement.fits(page))
@@ -85,10 +90,12 @@ public record Arrangement(List<Spot> spots, double width, double height) {
         return page.holds(sheetWidth(), sheetHeight());
     }
 
+    /** The width of the paper that it takes, margins included, in. */
     public double sheetWidth() {
         return width + 2 * MARGIN;
     }
 
+    /** The height of the paper that it takes, margins included, in. */
     public double sheetHeight() {
         return height + 2 * MARGIN;
     }

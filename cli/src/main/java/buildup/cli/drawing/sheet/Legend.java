@@ -24,10 +24,12 @@ public final class Legend {
         this.size = size;
     }
 
+    /** Adds a title and gives the legend itself back. */
     public Legend title(String text) {
         return lines(text, 1.7 * size);
     }
 
+    /** Adds lines of text, broken to the width, and gives the legend itself back. */
     public Legend text(String text) {
         return lines(text, size);
     }
@@ -52,6 +54,7 @@ public final class Legend {
         return this;
     }
 
+    /** What it holds, from the top down. */
     public List<SceneItem> items() {
         return List.copyOf(items);
     }

@@ -29,6 +29,7 @@ public final class Pages {
 
     private Pages() {}
 
+    /** The paper of that name, in whatever case, if it is known. */
     public static Optional<PaperSize> named(String name) {
         String wanted = name.strip().toLowerCase(Locale.ROOT);
         return Stream.concat(INCHES.stream(), METRIC.stream())
@@ -36,6 +37,7 @@ public final class Pages {
                 .findFirst();
     }
 
+    /** The names of all papers, those in inches first. */
     public static List<String> names() {
         return Stream.concat(INCHES.stream(), METRIC.stream())
                 .map(PaperSize::name)

@@ -33,6 +33,7 @@ public final class TitleBlock {
         this.measure = measure;
     }
 
+    /** The title block of a stack, with what each look stands for and the notes. */
     public static Block of(TextMeasure measure, Stack stack, Map<WoodDrawing.Look, String> looks, List<String> notes) {
         TitleBlock block = new TitleBlock(measure);
         block.lines(stack.title().isBlank() ? "Untitled stack" : stack.title(), Drafting.TITLE, 0.3, 3);

@@ -38,15 +38,18 @@ public record Check(Rule rule, double has, double needs) {
             this.least = least;
         }
 
+        /** The rule in words, as a heading of its row. */
         public String words() {
             return words;
         }
 
+        /** Where the rule comes from, or that it is common practice. */
         public String source() {
             return source;
         }
     }
 
+    /** Whether what there is meets what is needed, within {@link Tolerance#SAME_SIZE}. */
     public boolean met() {
         return rule.least ? has >= needs - Tolerance.SAME_SIZE : has <= needs + Tolerance.SAME_SIZE;
     }

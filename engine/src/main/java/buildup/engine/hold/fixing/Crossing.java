@@ -18,10 +18,12 @@ public record Crossing(OptionalInt body, Stuff stuff, double from, double to) {
         AIR
     }
 
+    /** How far the shaft runs through it, in. */
     public double length() {
         return to - from;
     }
 
+    /** Whether it is wood, which holds a nail, and not air or plaster. */
     public boolean holds() {
         return stuff == Stuff.WOOD;
     }

@@ -28,10 +28,12 @@ public record Drive(Point head, Point way, double length, List<Crossing> crossin
         crossings = List.copyOf(crossings);
     }
 
+    /** The place so many inches from the head toward the point. */
     public Point at(double inches) {
         return head.plus(way.times(inches));
     }
 
+    /** Where its point ends, in. */
     public Point point() {
         return at(length);
     }

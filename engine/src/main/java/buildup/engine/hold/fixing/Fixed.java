@@ -35,10 +35,12 @@ public record Fixed(
         checks = List.copyOf(checks);
     }
 
+    /** Where the head of the nail sits, in. */
     public Point head() {
         return drive.head();
     }
 
+    /** Where the point of the nail ends, in. */
     public Point point() {
         return drive.point();
     }

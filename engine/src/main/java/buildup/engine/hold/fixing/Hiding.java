@@ -29,6 +29,7 @@ public record Hiding(
         SHOWS
     }
 
+    /** How well the head is hidden, by the best grade that it earns. */
     public Grade grade() {
         if (coveredBy.isPresent()) {
             return Grade.COVERED;

@@ -11,6 +11,7 @@ import java.util.OptionalInt;
  * @param inTheWay the first body that its outline runs into, or that lies over the spot
  */
 public record Reach(Optional<Tool> tool, OptionalInt inTheWay) {
+    /** Whether nothing stands in the way of the tool. */
     public boolean free() {
         return inTheWay.isEmpty();
     }

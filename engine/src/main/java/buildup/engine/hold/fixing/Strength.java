@@ -86,6 +86,7 @@ public enum Strength {
         this.safety = safety;
     }
 
+    /** The formula as it is printed. */
     public String formula() {
         return formula;
     }

@@ -26,6 +26,7 @@ public final class Ambient {
         this.views = views;
     }
 
+    /** A section made ready to be asked. */
     public static Ambient of(Section section) {
         List<Surface> surfaces = Surfaces.withoutFloorAndCeiling(section);
         List<Visibility> views = new ArrayList<>();

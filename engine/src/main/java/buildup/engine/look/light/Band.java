@@ -13,6 +13,7 @@ public record Band(int member, Lit lit, Segment segment) {
         /** Turned to the light, with wood in between. */
         CAST;
 
+        /** The word for it in reports and pictures. */
         public String word() {
             return switch (this) {
                 case LIT -> "lit";

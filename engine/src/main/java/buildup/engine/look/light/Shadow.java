@@ -32,18 +32,22 @@ public record Shadow(
         segments = List.copyOf(segments);
     }
 
+    /** The length of the dark stretch along the faces, in. */
     public double dark() {
         return segments.stream().mapToDouble(Segment::length).sum();
     }
 
+    /** Where the dark stretch starts, in. */
     public Point from() {
         return segments.get(0).from();
     }
 
+    /** Where the dark stretch ends, in. */
     public Point to() {
         return segments.get(segments.size() - 1).to();
     }
 
+    /** The least box round the dark stretch, in. */
     public Box box() {
         return Box.around(segments.stream().map(Segment::box).toList());
     }

@@ -21,6 +21,7 @@ public record Coverage(int body, double exposed, List<Segment> visible, List<Edg
      * @param to the height that hides, in
      */
     public record Edge(int body, double from, double to) {
+        /** How far the edge moves, in. */
         public double move() {
             return Math.abs(to - from);
         }
@@ -31,6 +32,7 @@ public record Coverage(int body, double exposed, List<Segment> visible, List<Edg
         cures = List.copyOf(cures);
     }
 
+    /** The length of what the eye sees of the nailer, in. */
     public double seen() {
         return visible.stream().mapToDouble(Segment::length).sum();
     }

@@ -18,6 +18,7 @@ public record SeenMember(int member, List<Segment> visible, double trueHeight, O
         visible = List.copyOf(visible);
     }
 
+    /** The length of what is seen of the member, in. */
     public double length() {
         return visible.stream().mapToDouble(Segment::length).sum();
     }

@@ -54,6 +54,7 @@ public final class Visibility {
         return new Visibility(view, level.isEmpty() ? List.of() : level.get(0));
     }
 
+    /** From where it is looked. */
     public Viewpoint from() {
         return view;
     }

@@ -26,10 +26,12 @@ public record Undercut(List<Segment> line, double area, List<Side> passes, Optio
         passes = List.copyOf(passes);
     }
 
+    /** Where the stretch starts, in. */
     public Point from() {
         return line.get(0).from();
     }
 
+    /** Where the stretch ends, in. */
     public Point to() {
         return line.get(line.size() - 1).to();
     }

@@ -113,10 +113,12 @@ public record Course(
         return Math.toDegrees(Math.atan2(rising.x(), rising.y()));
     }
 
+    /** Whether it leans between wall and ceiling, neither upright nor flat. */
     public boolean sprung() {
         return Math.abs(spring) > Tolerance.SAME_DIRECTION && Math.abs(spring) < 90 - Tolerance.SAME_DIRECTION;
     }
 
+    /** Whether it lies flat. */
     public boolean lies() {
         return Math.abs(spring) >= 90 - Tolerance.SAME_DIRECTION;
     }

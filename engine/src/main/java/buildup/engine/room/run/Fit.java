@@ -71,6 +71,7 @@ public record Fit(
         return longest(meeting) - shortest(meeting);
     }
 
+    /** How that end of the piece is cut. */
     public EndCut cut(Hand hand) {
         return meeting(hand).cut(course, hand);
     }

@@ -16,6 +16,7 @@ public record Plan(List<WallRun> runs) {
         return new Plan(new PlanReader(stack, notices).read(root));
     }
 
+    /** Whether no run was given. */
     public boolean isEmpty() {
         return runs.isEmpty();
     }

@@ -24,6 +24,7 @@ public record WallRun(
         grain = List.copyOf(grain);
     }
 
+    /** Whether it comes back to where it starts, so that it has no ends. */
     public boolean closed() {
         return left.isEmpty() && right.isEmpty();
     }

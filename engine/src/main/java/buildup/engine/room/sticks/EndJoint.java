@@ -29,6 +29,7 @@ public enum EndJoint {
         };
     }
 
+    /** The word for it in reports. */
     public String word() {
         return word;
     }

@@ -18,6 +18,7 @@ public final class LengthSteps {
 
     private LengthSteps() {}
 
+    /** So many steps in inches, exactly. */
     public static double inches(int steps) {
         return (double) steps / PER_INCH;
     }

@@ -30,6 +30,7 @@ public record LotPlan(
         boolean missing,
         boolean ended,
         long steps) {
+    /** Whether no cheaper plan is possible. */
     public boolean proved() {
         return over == 0;
     }

@@ -45,6 +45,7 @@ public record Stick(Supply supply, int length, Origin origin, long price, List<S
 
     /** A piece and how far its left end lies from that of the stick. */
     public record LaidPiece(StickPiece piece, int from) {
+        /** Where the piece ends on the stick, in length steps. */
         public int to() {
             return from + piece.length();
         }

@@ -43,6 +43,7 @@ public record Supply(
             this.word = word;
         }
 
+        /** The word for it in reports. */
         public String word() {
             return word;
         }

@@ -22,14 +22,17 @@ public record Body(String name, Outline outline, Optional<Placed> placed) {
         return !standing();
     }
 
+    /** Whether it is trim: planned to be seen. */
     public boolean trim() {
         return kind().filter(kind -> kind == PieceKind.TRIM).isPresent();
     }
 
+    /** Whether it is a nailer: put there to be nailed to. */
     public boolean nailer() {
         return kind().filter(kind -> kind == PieceKind.NAILER).isPresent();
     }
 
+    /** Whether it is framing: there before the trim. */
     public boolean framing() {
         return kind().filter(kind -> kind == PieceKind.FRAMING).isPresent();
     }

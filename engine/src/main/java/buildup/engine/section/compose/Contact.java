@@ -22,19 +22,23 @@ public record Contact(int a, int b, Optional<Facing> facing, Optional<Segment> s
         /** The normal from a into b points 45 degrees or less off straight out. */
         BACKS;
 
+        /** The word for it in reports. */
         public String word() {
             return this == CARRIES ? "carries" : "backs";
         }
     }
 
+    /** How far the two touch along the face, in; 0 for a point. */
     public double length() {
         return stretch.map(Segment::length).orElse(0.0);
     }
 
+    /** Where the contact starts, in; the point itself where it is one. */
     public Point from() {
         return stretch.map(Segment::from).orElse(at);
     }
 
+    /** Where the contact ends, in; the point itself where it is one. */
     public Point to() {
         return stretch.map(Segment::to).orElse(at);
     }
@@ -45,14 +49,17 @@ public record Contact(int a, int b, Optional<Facing> facing, Optional<Segment> s
         return along.length() > 0 ? Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x()))) : 0;
     }
 
+    /** Whether these two bodies touch here, in whatever order. */
     public boolean between(int first, int second) {
         return (a == first && b == second) || (a == second && b == first);
     }
 
+    /** Whether that body is one of the two. */
     public boolean of(int body) {
         return a == body || b == body;
     }
 
+    /** The number of the body on the other side. */
     public int other(int body) {
         return body == a ? b : a;
     }

@@ -20,18 +20,22 @@ public record Member(int body, String member, int part, List<Segment> segments, 
         segments = List.copyOf(segments);
     }
 
+    /** Where it starts, in. */
     public Point from() {
         return segments.get(0).from();
     }
 
+    /** Where it ends, in. */
     public Point to() {
         return segments.get(segments.size() - 1).to();
     }
 
+    /** Its length along the outline, in. */
     public double length() {
         return segments.stream().mapToDouble(Segment::length).sum();
     }
 
+    /** The least box round it, in. */
     public Box box() {
         return Box.around(segments.stream().map(Segment::box).toList());
     }

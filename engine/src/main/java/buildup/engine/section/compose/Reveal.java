@@ -19,6 +19,7 @@ public record Reveal(int piece, int over, double amount, Along along, Point at, 
         UPRIGHT,
         SLOPED;
 
+        /** The word for it in reports. */
         public String word() {
             return switch (this) {
                 case LEVEL -> "level";

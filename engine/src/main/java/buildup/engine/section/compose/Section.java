@@ -74,10 +74,12 @@ public record Section(
                 : new Standing(number, !name(number).equals("ceiling"), false, false, List.of(), List.of());
     }
 
+    /** The body of that number, which is at least 0 and less than the number of bodies. */
     public Body body(int number) {
         return bodies.get(number);
     }
 
+    /** The name of the body of that number. */
     public String name(int number) {
         return bodies.get(number).name();
     }

@@ -18,6 +18,7 @@ public record Standing(
         int body, boolean grounded, boolean fixed, boolean counted, List<Bearing> bearing, List<Integer> hanging) {
     /** A level contact stretch on a grounded body, from back to face. */
     public record Bearing(int on, Point from, Point to) {
+        /** How wide the bearing is, in, level. */
         public double width() {
             return Math.abs(to.x() - from.x());
         }

@@ -7,6 +7,7 @@ import buildup.profiles.outline.Outline;
 
 /** A piece where it sits: its outline in the frame of the section. */
 public record Placed(Piece piece, Outline outline) {
+    /** The name of its piece. */
     public String name() {
         return piece.name();
     }

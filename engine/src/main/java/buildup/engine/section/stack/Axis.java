@@ -34,14 +34,17 @@ public enum Axis {
         return landmarks;
     }
 
+    /** The lesser edge of a box along this axis: its back or its bottom, in. */
     public double low(Box box) {
         return this == OUT ? box.back() : box.bottom();
     }
 
+    /** The greater edge of a box along this axis: its face or its top, in. */
     public double high(Box box) {
         return this == OUT ? box.face() : box.top();
     }
 
+    /** The axis square to it. */
     public Axis other() {
         return this == OUT ? UP : OUT;
     }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 
 /** A light as the document gives it. */
 public sealed interface Light permits Light.Distant, Light.Lamp, Light.Sun {
+    /** Its name in the document, or that of the drafting light. */
     String name();
 
     /** Where the document gives it; absent for the light that shines when it gives none. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 
 /** Where one edge of a piece goes. Offsets are inches, positive out or up. */
 public sealed interface Rule permits Rule.Level, Rule.ByEdge, Rule.Touch, Rule.Unread {
+    /** Where the document gives it. */
     Mark mark();
 
     /**

@@ -87,6 +87,7 @@ public record Rules(
                         .anyMatch(Rule.Touch.class::isInstance));
     }
 
+    /** The members by which pieces may be set, in the order of the document. */
     public List<String> members() {
         return List.copyOf(byMember.keySet());
     }

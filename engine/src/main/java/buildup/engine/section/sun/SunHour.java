@@ -21,10 +21,12 @@ public record SunHour(double latitude, OptionalDouble longitude, LocalDate day, 
     /** The sun's true altitude over the level and its bearing clockwise from north, degrees; refraction left out. */
     public record Place(double altitude, double bearing) {}
 
+    /** The same place and day at another hour, 0 to 24, of the same clock. */
     public SunHour at(double otherHour) {
         return new SunHour(latitude, longitude, day, otherHour, utcOffset);
     }
 
+    /** Where the sun stands then, degrees above the level and from north. */
     public Place place() {
         return utcOffset.isPresent() ? place(utc(hour - utcOffset.getAsDouble()), longitude.orElse(0)) : bySunTime();
     }

@@ -10,8 +10,10 @@ import java.util.stream.Stream;
  */
 sealed interface TextPart {
 
+    /** The first character of it, counted from the start of the text, from 0. */
     int start();
 
+    /** The character after its last one, counted from the start of the text. */
     int end();
 
     /** The name by which other places repeat it. */
