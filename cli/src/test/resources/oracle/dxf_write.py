@@ -1,4 +1,4 @@
-"""Writes a DXF file of a release with ezdxf (Debian package python3-ezdxf), in millimetres, and prints the number of
+"""Writes a DXF file of a release with ezdxf (Debian package python3-ezdxf), in millimeters, and prints the number of
 its trails and then places on its curves, as ezdxf's own evaluators have them, one "x y" on a line."""
 
 import math

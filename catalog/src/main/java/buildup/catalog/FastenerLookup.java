@@ -21,7 +21,7 @@ import java.util.TreeMap;
 
 /** Where a stack asks for nails and screws. */
 final class FastenerLookup {
-    /** Longer than any nail or screw in trim: a slip, most likely millimetres read as inches. */
+    /** Longer than any nail or screw in trim: a slip, most likely millimeters read as inches. */
     private static final Length LONGEST = Length.inches(12);
 
     private final Lists lists;

@@ -28,7 +28,7 @@ import java.util.Optional;
  */
 record ProfileRequest(String text, List<Length> sizes, LengthUnit unit, Mark mark, WordProblems speaker) {
 
-    /** A molding larger than this is a slip, most likely millimetres read as inches. */
+    /** A molding larger than this is a slip, most likely millimeters read as inches. */
     private static final Length LARGEST_MOLDING = Length.inches(24);
 
     private static final List<Length> USUAL_FRIEZE = List.of(Length.inches(0.75), Length.inches(5.5));

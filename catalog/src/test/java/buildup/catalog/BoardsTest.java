@@ -79,7 +79,7 @@ class BoardsTest {
     }
 
     @Test
-    void a_size_that_is_not_listed_is_refused_with_its_neighbours() {
+    void a_size_that_is_not_listed_is_refused_with_its_neighbors() {
         assertThat(asked.maybe("1x9", "softwood")).isEmpty();
         assertThat(asked.maybe("7/4x6", "softwood")).isEmpty();
         assertThat(asked.maybe("9/4x6", "hardwood")).isEmpty();
@@ -152,7 +152,7 @@ class BoardsTest {
                 .orElseThrow()
                 .phrase();
         assertThat(FigurePrinter.INCHES.print(board)).isEqualTo("1x8 (3/4 x 7-1/4)");
-        assertThat(new FigurePrinter(LengthUnit.MILLIMETRE).print(board)).isEqualTo("1x8 (19.1 mm x 184.2 mm)");
+        assertThat(new FigurePrinter(LengthUnit.MILLIMETER).print(board)).isEqualTo("1x8 (19.1 mm x 184.2 mm)");
     }
 
     private Optional<String> stock(String thickness, String width, String list) {

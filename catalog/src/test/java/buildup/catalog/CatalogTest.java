@@ -104,7 +104,7 @@ class CatalogTest {
     }
 
     @Test
-    void millimetres_read_as_inches_are_a_problem() {
+    void millimeters_read_as_inches_are_a_problem() {
         assertThat(asked.profile("quarter-round 114.3 x 114.3").thickness()).isEqualTo(114.3);
         assertThat(asked.said())
                 .containsExactly(

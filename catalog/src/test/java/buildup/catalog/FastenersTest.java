@@ -81,7 +81,7 @@ class FastenersTest {
         assertThat(call("18 ga x 38 mm", LengthUnit.INCH))
                 .as("within 1/64 of 1-1/2")
                 .isEqualTo("18 ga x 1-1/2-");
-        assertThat(call("18 ga x 38.1", LengthUnit.MILLIMETRE)).isEqualTo("18 ga x 1-1/2");
+        assertThat(call("18 ga x 38.1", LengthUnit.MILLIMETER)).isEqualTo("18 ga x 1-1/2");
         assertThat(call("8d finish", LengthUnit.INCH)).isEqualTo("8d finish");
         assertThat(call("8D  Casing x 2-1/2", LengthUnit.INCH)).isEqualTo("8d casing");
         assertThat(call("screw 8x2", LengthUnit.INCH)).isEqualTo("screw 8 x 2");
@@ -89,20 +89,20 @@ class FastenersTest {
 
     @Test
     void a_bare_fraction_in_a_metric_job_is_asked_about_and_never_read_as_millimeters() {
-        assertThat(said("15 ga x 2-1/2", LengthUnit.MILLIMETRE))
+        assertThat(said("15 ga x 2-1/2", LengthUnit.MILLIMETER))
                 .containsExactly("REFUSAL ambiguous stack.yaml:7:3 2-1/2 in or mm? | Write 2-1/2 in, or 2.5 mm.");
-        assertThat(call("15 ga x 2-1/2 in", LengthUnit.MILLIMETRE)).isEqualTo("15 ga x 2-1/2");
+        assertThat(call("15 ga x 2-1/2 in", LengthUnit.MILLIMETER)).isEqualTo("15 ga x 2-1/2");
     }
 
     @Test
     void what_is_sold_is_told_in_millimeters_in_a_metric_job_and_can_be_typed_back() {
         Notices notices = new Notices();
-        ask(Asked.BUILT_IN, "23 ga x 50", LengthUnit.MILLIMETRE, notices);
-        NoticeWords words = NoticeWords.in(LengthUnit.MILLIMETRE);
+        ask(Asked.BUILT_IN, "23 ga x 50", LengthUnit.MILLIMETER, notices);
+        NoticeWords words = NoticeWords.in(LengthUnit.MILLIMETER);
         assertThat(words.message(notices.sorted().get(0))).isEqualTo("'23 ga' is not sold 50.0 mm long.");
         assertThat(words.cure(notices.sorted().get(0)))
                 .startsWith("Sold: 12.7 mm, 15.9 mm, 19.1 mm, 25.4 mm, 28.6 mm; list others");
-        assertThat(call("23 ga x 28.6 mm", LengthUnit.MILLIMETRE)).startsWith("23 ga x 1-1/8");
+        assertThat(call("23 ga x 28.6 mm", LengthUnit.MILLIMETER)).startsWith("23 ga x 1-1/8");
     }
 
     private static List<String> said(String call) {

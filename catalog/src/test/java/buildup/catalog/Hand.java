@@ -21,7 +21,7 @@ final class Hand {
     /** A scanned sheet lies no more askew than this, degrees. */
     private static final double ASKEW = 2;
 
-    /** Points on a tracing, from a hasty one to a digitiser's. */
+    /** Points on a tracing, from a hasty one to a digitizer's. */
     private static final int FEWEST = 500;
 
     private static final int MOST = 2000;

@@ -43,7 +43,7 @@ import org.locationtech.jts.geom.GeometryFactory;
  * does not show either, at half as much deviation again, is beyond what can be told: it is judged by deviation.
  */
 class TracedFamiliesTest {
-    /** A digitiser's tracing; at least 400 are asked for. */
+    /** A digitizer's tracing; at least 400 are asked for. */
     private static final int POINTS = 2000;
 
     private static final long SEED = 7;
@@ -169,7 +169,7 @@ class TracedFamiliesTest {
 
         /**
          * With all that go over into them without a corner: where one member of such a run cannot be told, its
-         * neighbours have no ends, and their radii trade off against each other.
+         * neighbors have no ends, and their radii trade off against each other.
          */
         List<Segment> withRuns(List<Segment> beyond) {
             List<Segment> all = all();
@@ -223,7 +223,7 @@ class TracedFamiliesTest {
         List<Point> drawn =
                 points.stream().map(askew::apply).map(p -> p.times(25.4)).toList();
         Optional<Traced> traced = Tracer.trace(
-                List.of(new Trail(drawn, true)), wish.in(LengthUnit.MILLIMETRE).back(TracedSide.LEFT), notices);
+                List.of(new Trail(drawn, true)), wish.in(LengthUnit.MILLIMETER).back(TracedSide.LEFT), notices);
         assertThat(notices.sorted().stream()
                         .map(Notice::code)
                         .filter(code -> !NOT_DOUBTED.contains(code))

@@ -293,7 +293,7 @@ class ArchitectureTest {
                         "buildup.catalog.."))
                 .and(describe("neither measure nor are named as plain numbers", method -> !isPlain(method)))
                 .should(ArchConditions.be(describe("given or giving a bare number", ArchitectureTest::hasBareNumber)))
-                .because("inches and millimetres meet here, and a bare number does not say which it is")
+                .because("inches and millimeters meet here, and a bare number does not say which it is")
                 .check(HOUSE);
     }
 

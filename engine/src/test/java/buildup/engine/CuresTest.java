@@ -35,7 +35,7 @@ class CuresTest {
             "nailer-shows");
 
     private static NoticeWords words(boolean metric) {
-        return NoticeWords.in(metric ? LengthUnit.MILLIMETRE : LengthUnit.INCH);
+        return NoticeWords.in(metric ? LengthUnit.MILLIMETER : LengthUnit.INCH);
     }
 
     private static List<Notice> notices(String text) {
@@ -141,10 +141,10 @@ class CuresTest {
                   - { name: cap, profile: board 19 x 89, lay: flat, back: wall, bottom: 130 }
                   - { name: bit, profile: board 19 x 38, back: 30, bottom: 170 }
                 """;
-        assertThat(cure(text, LengthUnit.MILLIMETRE, "floating-piece", "bit"))
+        assertThat(cure(text, LengthUnit.MILLIMETER, "floating-piece", "bit"))
                 .isEqualTo("Move it down 21.0 mm, or add a block.");
-        assertThat(cure(text, LengthUnit.MILLIMETRE, "overlap", "cap")).isEqualTo("Rabbet it, or move it up 10.0 mm.");
-        assertThat(cure(text, LengthUnit.MILLIMETRE, "projects-too-far", "")).isEqualTo("'cap' could be 60 mm wide.");
+        assertThat(cure(text, LengthUnit.MILLIMETER, "overlap", "cap")).isEqualTo("Rabbet it, or move it up 10.0 mm.");
+        assertThat(cure(text, LengthUnit.MILLIMETER, "projects-too-far", "")).isEqualTo("'cap' could be 60 mm wide.");
         Notice floats = notices(text).stream()
                 .filter(notice -> notice.code().equals("floating-piece"))
                 .findFirst()

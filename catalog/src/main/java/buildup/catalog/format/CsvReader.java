@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Points as a contour gauge or a digitiser lists them: x and y on a line, x to the right, y up. A header may name the
+ * Points as a contour gauge or a digitizer lists them: x and y on a line, x to the right, y up. A header may name the
  * columns and their unit; blank lines part trails; lines that begin with # or // are remarks, and may state the unit.
  */
 final class CsvReader {

@@ -115,7 +115,7 @@ final class DxfReader {
         }
     }
 
-    /** Notes the layers that are frozen (bit 1) or switched off (a negative colour). */
+    /** Notes the layers that are frozen (bit 1) or switched off (a negative color). */
     private void layers() throws Refused {
         while (!atEndOf("ENDSEC")) {
             Tag tag = tags.take().orElseThrow();

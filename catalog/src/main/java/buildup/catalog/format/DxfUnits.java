@@ -11,14 +11,14 @@ import java.util.OptionalInt;
 enum DxfUnits {
     INCH(1, LengthUnit.INCH, 1),
     FOOT(2, LengthUnit.FOOT, 1),
-    MILLIMETRE(4, LengthUnit.MILLIMETRE, 1),
-    CENTIMETRE(5, LengthUnit.CENTIMETRE, 1),
-    METRE(6, LengthUnit.MILLIMETRE, 1000),
+    MILLIMETER(4, LengthUnit.MILLIMETER, 1),
+    CENTIMETER(5, LengthUnit.CENTIMETER, 1),
+    METER(6, LengthUnit.MILLIMETER, 1000),
     MICROINCH(8, LengthUnit.INCH, 1e-6),
     MIL(9, LengthUnit.INCH, 1e-3),
     YARD(10, LengthUnit.FOOT, 3),
-    MICROMETRE(13, LengthUnit.MILLIMETRE, 1e-3),
-    DECIMETRE(14, LengthUnit.CENTIMETRE, 10);
+    MICROMETER(13, LengthUnit.MILLIMETER, 1e-3),
+    DECIMETER(14, LengthUnit.CENTIMETER, 10);
 
     private final int number;
     private final LengthUnit unit;
@@ -58,7 +58,7 @@ enum DxfUnits {
         if (metric.isEmpty() || metric.getAsInt() > 1 || metric.getAsInt() < 0) {
             return new Scale(Affine.NONE, Optional.empty(), Optional.empty());
         }
-        LengthUnit guess = metric.getAsInt() == 1 ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+        LengthUnit guess = metric.getAsInt() == 1 ? LengthUnit.MILLIMETER : LengthUnit.INCH;
         return new Scale(
                 Affine.NONE,
                 Optional.of(guess),
@@ -78,12 +78,12 @@ enum DxfUnits {
 
     private String words() {
         return switch (this) {
-            case METRE -> "meters";
+            case METER -> "meters";
             case MICROINCH -> "millionths of an inch";
             case MIL -> "thousandths of an inch";
             case YARD -> "yards";
-            case MICROMETRE -> "thousandths of a millimeter";
-            case DECIMETRE -> "tenths of a meter";
+            case MICROMETER -> "thousandths of a millimeter";
+            case DECIMETER -> "tenths of a meter";
             default -> unit.symbol();
         };
     }

@@ -5,7 +5,7 @@ final class Limits {
     /** Points of all trails, those that curves become included. */
     static final int MOST_POINTS = 100_000;
 
-    /** No coordinate is farther from 0, in the unit of the drawing: 10 km in millimetres. */
+    /** No coordinate is farther from 0, in the unit of the drawing: 10 km in millimeters. */
     static final double FARTHEST = 1e7;
 
     /** Elements within elements, blocks within blocks. */

@@ -55,8 +55,8 @@ final class SvgLength {
         return switch (matcher.group(2).toLowerCase(Locale.ROOT)) {
             case "", "px" -> Optional.of(new SvgLength(n, n, Optional.empty()));
             case "in" -> Optional.of(in(LengthUnit.INCH, n, n * inch));
-            case "mm" -> Optional.of(in(LengthUnit.MILLIMETRE, n, n * inch / 25.4));
-            case "cm" -> Optional.of(in(LengthUnit.CENTIMETRE, n, n * inch / 2.54));
+            case "mm" -> Optional.of(in(LengthUnit.MILLIMETER, n, n * inch / 25.4));
+            case "cm" -> Optional.of(in(LengthUnit.CENTIMETER, n, n * inch / 2.54));
             case "pt" -> Optional.of(in(LengthUnit.INCH, n / 72, n * inch / 72));
             case "pc" -> Optional.of(in(LengthUnit.INCH, n / 6, n * inch / 6));
             default -> Optional.empty();

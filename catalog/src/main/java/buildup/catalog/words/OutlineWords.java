@@ -31,7 +31,7 @@ public final class OutlineWords {
     /** Sizes on a step this fine are written as fractions. */
     private static final int FINEST = 64;
 
-    /** A longer arc is said as two: the centre of a half round hangs on the last digit of its radius. */
+    /** A longer arc is said as two: the center of a half round hangs on the last digit of its radius. */
     private static final double LONGEST_TURN = Math.toRadians(120);
 
     private final List<Stroke> strokes;

@@ -56,7 +56,7 @@ class CsvReaderTest {
             })
     void the_unit_stands_in_the_header_or_in_a_remark(String text) {
         Inboxed read = read(text);
-        assertThat(read.drawn().orElseThrow().unit()).contains(LengthUnit.MILLIMETRE);
+        assertThat(read.drawn().orElseThrow().unit()).contains(LengthUnit.MILLIMETER);
         assertThat(read.points()).containsExactly(new Point(1, 2), new Point(3, 4));
         assertThat(read.notices()).isEmpty();
     }

@@ -236,14 +236,14 @@ class DxfReaderTest {
     @CsvSource({
         "1, INCH, 1, 0",
         "2, FOOT, 1, 0",
-        "4, MILLIMETRE, 1, 0",
-        "5, CENTIMETRE, 1, 0",
-        "6, MILLIMETRE, 1000, 1",
+        "4, MILLIMETER, 1, 0",
+        "5, CENTIMETER, 1, 0",
+        "6, MILLIMETER, 1000, 1",
         "8, INCH, 0.000001, 1",
         "9, INCH, 0.001, 1",
         "10, FOOT, 3, 1",
-        "13, MILLIMETRE, 0.001, 1",
-        "14, CENTIMETRE, 10, 1"
+        "13, MILLIMETER, 0.001, 1",
+        "14, CENTIMETER, 10, 1"
     })
     void the_unit_stands_in_the_header_and_another_is_turned_into_ours(
             int number, LengthUnit unit, double factor, int said) {
@@ -262,7 +262,7 @@ class DxfReaderTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0, INCH", "1, MILLIMETRE"})
+    @CsvSource({"0, INCH", "1, MILLIMETER"})
     void where_no_unit_is_stated_metric_or_not_is_a_hint(int metric, LengthUnit unit) {
         Inboxed read = whole("9 $INSUNITS 70 0 9 $MEASUREMENT 70 " + metric, "", "0 LINE 11 2");
         assertThat(read.drawn().orElseThrow().unit()).contains(unit);

@@ -127,10 +127,10 @@ class SvgReaderTest {
 
     @ParameterizedTest
     @CsvSource({
-        "width='100mm' height='50mm' viewBox='0 0 200 100', MILLIMETRE, 0.5, 50",
+        "width='100mm' height='50mm' viewBox='0 0 200 100', MILLIMETER, 0.5, 50",
         "width='4in' height='2in' viewBox='0 0 4 2', INCH, 1, 2",
         "width='4in' viewBox='10 10 8 4', INCH, 0.5, 7",
-        "width='4cm' height='9cm' viewBox='0 0 4 4', CENTIMETRE, 1, 4",
+        "width='4cm' height='9cm' viewBox='0 0 4 4', CENTIMETER, 1, 4",
         "width='72pt' height='72pt' viewBox='0 0 2 2', INCH, 0.5, 1",
         "width='10in' height='10in', INCH, 0.010416666666666666, 10",
         "width='10in' height='20in' viewBox='0 0 10 10' preserveAspectRatio='xMidYMid slice', INCH, 2, 20"

@@ -108,7 +108,7 @@ class WalkReaderTest {
     }
 
     @Test
-    void hollow_words_have_their_centre_on_the_air_side() {
+    void hollow_words_have_their_center_on_the_air_side() {
         assertThat(arc(drawn("[out 1/4, cove 1]"), "cove"))
                 .isEqualTo(new Arc(new Point(0.25, 0), new Point(1.25, 1), new Point(1.25, 0), false));
         assertThat(arc(drawn("[out 1, up 1/4, cavetto in 1/2]"), "cavetto").center())
@@ -116,7 +116,7 @@ class WalkReaderTest {
     }
 
     @Test
-    void round_words_have_their_centre_on_the_wood_side() {
+    void round_words_have_their_center_on_the_wood_side() {
         assertThat(arc(drawn("[out 3/4, ovolo in 3/4]"), "ovolo"))
                 .isEqualTo(new Arc(new Point(0.75, 0), new Point(0, 0.75), Point.ORIGIN, true));
         assertThat(arc(drawn("[out 1/4, quarter-round 1/2, up 1/4]"), "quarter-round")

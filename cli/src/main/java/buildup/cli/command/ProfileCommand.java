@@ -63,7 +63,7 @@ final class ProfileCommand implements Callable<Integer> {
         knife
     }
 
-    private static final int MOST_NEIGHBOURS = 5;
+    private static final int MOST_NEIGHBORS = 5;
 
     /** What stands behind the name of a family. */
     private static final Pattern SIZES = Pattern.compile(" [0-9].*$");
@@ -171,7 +171,7 @@ final class ProfileCommand implements Callable<Integer> {
     private Optional<byte[]> answer(Catalog lists, Optional<Profile> profile, Notices notices) {
         if (nearest) {
             Profile one = profile.orElseThrow();
-            Neighbors found = neighbours(lists, one);
+            Neighbors found = neighbors(lists, one);
             return format.picture()
                     ? nearest(one, found, notices)
                     : written(ProfileTelling.nearest(one.name(), found), notices);
@@ -200,11 +200,11 @@ final class ProfileCommand implements Callable<Integer> {
         return format == Format.svg ? SvgWriter.write(scene, LengthUnit.INCH) : DxfWriter.write(scene);
     }
 
-    private Neighbors neighbours(Catalog lists, Profile profile) {
+    private Neighbors neighbors(Catalog lists, Profile profile) {
         List<Profile> others = Neighbors.usual(lists).stream()
                 .filter(other -> !isItself(other, profile))
                 .toList();
-        return Neighbors.of(profile, others, new Freedom(rotate, scale), MOST_NEIGHBOURS);
+        return Neighbors.of(profile, others, new Freedom(rotate, scale), MOST_NEIGHBORS);
     }
 
     private Optional<byte[]> nearest(Profile profile, Neighbors found, Notices notices) {

@@ -12,7 +12,7 @@ import java.util.Map;
 /** A comparison as markup, in both units: in words, and every figure side by side. */
 public final class ComparisonHtml {
     private static final FigurePrinter INCHES = new FigurePrinter(LengthUnit.INCH);
-    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
+    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
 
     private ComparisonHtml() {}
 

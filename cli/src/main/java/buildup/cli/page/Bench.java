@@ -77,7 +77,7 @@ record Bench(Answers known, String key, TextMeasure measure) {
             Step step = steps.get(i);
             html.append("<li><button type=\"button\" class=\"step\" id=\"" + key + "-step-" + (i + 1)
                     + "\" aria-pressed=\"" + (i == steps.size() - 1) + "\" data-in=\"" + says(i, step, LengthUnit.INCH)
-                    + "\" data-mm=\"" + says(i, step, LengthUnit.MILLIMETRE) + "\"><b>" + (i + 1) + "</b> "
+                    + "\" data-mm=\"" + says(i, step, LengthUnit.MILLIMETER) + "\"><b>" + (i + 1) + "</b> "
                     + Html.name(known.section().name(step.body())) + "</button></li>\n");
         }
         return html + "</ol>\n<p class=\"stepsays\"></p>\n</div>\n";

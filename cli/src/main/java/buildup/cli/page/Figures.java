@@ -11,7 +11,7 @@ import java.util.List;
 /** The figures of the whole, as the title block of a drawing holds them. */
 record Figures(Answer answer, Answers known, String key) {
     static final FigurePrinter INCHES = new FigurePrinter(LengthUnit.INCH);
-    static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
+    static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
 
     String html() {
         List<Summary.Row> inches = Summary.rows(known, INCHES);

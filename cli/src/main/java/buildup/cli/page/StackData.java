@@ -37,7 +37,7 @@ import java.util.stream.IntStream;
  *       {@code [body, segment]}
  * </ul>
  *
- * <p>A segment is {@code [x, y, x, y]}, an arc with {@code x, y} of its centre and 1 for counterclockwise or 0 behind.
+ * <p>A segment is {@code [x, y, x, y]}, an arc with {@code x, y} of its center and 1 for counterclockwise or 0 behind.
  */
 final class StackData {
     /** Far finer than any tolerance of the light, so that the script decides as the program does. */

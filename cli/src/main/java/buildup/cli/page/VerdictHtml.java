@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 /** The verdict on the page: the rows of the text report, in their order and words. */
 record VerdictHtml(Verdict verdict, String key) {
     private static final FigurePrinter INCHES = FigurePrinter.INCHES;
-    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
+    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
 
     String html() {
         return "<section class=\"verdict\" aria-labelledby=\"" + key + "-verdict\">\n<h2 id=\"" + key

@@ -1,6 +1,6 @@
 package buildup.cli.scene;
 
-/** A grey of a picture that is shaded; {@code light} is 0 for black to 1 for the paper. */
+/** A gray of a picture that is shaded; {@code light} is 0 for black to 1 for the paper. */
 public record Gray(double light) implements Paint {
     public Gray {
         light = Math.max(0, Math.min(1, light));

@@ -67,7 +67,7 @@ public final class Display {
 
     /**
      * The plain text in lines no wider than that, broken at blanks, or within a word that is wider by itself. A
-     * no-break space (U+00A0) keeps its neighbours together where it can and is written as a blank.
+     * no-break space (U+00A0) keeps its neighbors together where it can and is written as a blank.
      */
     public static List<String> wrap(String text, int width) {
         return lines(text, width).stream()

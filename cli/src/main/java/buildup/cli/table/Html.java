@@ -27,7 +27,7 @@ public final class Html {
         return safe.toString();
     }
 
-    /** A name or title of the user's: of whatever script, it leaves the direction of its neighbours alone. */
+    /** A name or title of the user's: of whatever script, it leaves the direction of its neighbors alone. */
     public static String name(String name) {
         return "<bdi>" + text(name) + "</bdi>";
     }

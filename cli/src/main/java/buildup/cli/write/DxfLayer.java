@@ -4,7 +4,7 @@ import buildup.cli.scene.LineStyle;
 import java.util.Optional;
 
 /**
- * A layer of a DXF drawing, by what its lines mean, with one of the format's numbered colours, negative where the
+ * A layer of a DXF drawing, by what its lines mean, with one of the format's numbered colors, negative where the
  * layer is switched off. The paper under a leader has no layer, for a drawing of lines covers nothing.
  */
 enum DxfLayer {

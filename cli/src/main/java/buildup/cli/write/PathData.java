@@ -42,7 +42,7 @@ final class PathData {
     }
 
     /**
-     * Ends that are rounded nearer together than a half circle is wide would have it go round another centre, far off for
+     * Ends that are rounded nearer together than a half circle is wide would have it go round another center, far off for
      * so small a rounding: sqrt(2 r e), where e is the rounding. A radius that does not reach is enlarged until it does
      * (SVG 1.1, F.6.6), so the half circle is given one that is a hair short.
      */

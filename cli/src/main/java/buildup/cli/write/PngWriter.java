@@ -15,7 +15,7 @@ public final class PngWriter {
     /** A larger picture takes more memory than a small machine has, and no viewer shows it whole. */
     public static final int MOST_PIXELS = 60_000_000;
 
-    private static final double MILLIMETRES_PER_INCH = 25.4;
+    private static final double MILLIMETERS_PER_INCH = 25.4;
 
     private PngWriter() {}
 
@@ -28,7 +28,7 @@ public final class PngWriter {
     public static byte[] write(Scene scene, ShippedFont font, int dpi) {
         PNGTranscoder transcoder = new PNGTranscoder();
         transcoder.addTranscodingHint(
-                ImageTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (MILLIMETRES_PER_INCH / dpi));
+                ImageTranscoder.KEY_PIXEL_UNIT_TO_MILLIMETER, (float) (MILLIMETERS_PER_INCH / dpi));
         transcoder.addTranscodingHint(ImageTranscoder.KEY_BACKGROUND_COLOR, Color.WHITE);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {

@@ -12,7 +12,7 @@ const distance = (a, b) => Math.hypot(a.x - b.x, a.y - b.y);
 const direction = (angle) => ({ x: Math.cos(angle), y: Math.sin(angle) });
 const angleOf = (p) => Math.atan2(p.y, p.x);
 
-// [x, y, x, y] is a line from one place to the other; with centre and sense behind it, an arc.
+// [x, y, x, y] is a line from one place to the other; with center and sense behind it, an arc.
 function segmentOf(numbers) {
     const from = { x: numbers[0], y: numbers[1] };
     const to = { x: numbers[2], y: numbers[3] };
@@ -27,7 +27,7 @@ function lineOf(from, to) {
         to,
         length,
         straight: true,
-        // the ends come back exactly, so that neighbours share them
+        // the ends come back exactly, so that neighbors share them
         at: (t) => (t <= 0 ? from : t >= 1 ? to : plus(from, minus(to, from), t)),
         direction: () => way,
         part: (start, end) => lineOf(plus(from, minus(to, from), start), plus(from, minus(to, from), end)),
@@ -58,7 +58,7 @@ function arcOf(from, to, center, counterclockwise) {
             const spoke = direction(startAngle + sense * t * whole);
             return { x: -sense * spoke.y, y: sense * spoke.x };
         },
-        // the t at which a direction from the centre is met; outside 0 to 1 when it is not on the arc
+        // the t at which a direction from the center is met; outside 0 to 1 when it is not on the arc
         atAngle: (angle) => {
             const walked = walkedTo(angle);
             const past = walked - whole;

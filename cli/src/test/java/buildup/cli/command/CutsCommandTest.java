@@ -228,7 +228,7 @@ class CutsCommandTest {
     }
 
     private static final String METRIC = """
-            title: Millimetres
+            title: Millimeters
             units: mm
             wood: yellow-poplar
             space: { wall: { solid: yes } }
@@ -241,7 +241,7 @@ class CutsCommandTest {
             """;
 
     @Test
-    void a_job_in_millimetres_is_told_in_millimetres() {
+    void a_job_in_millimeters_is_told_in_millimeters() {
         assertThat(cuts(METRIC).out())
                 .contains("Sizes in millimeters;", "board 18 x 120", "    3000  ", "    2400  ", "lumber, cubic meters")
                 .doesNotContain("11/16", "94-1/2", " ft\n");
@@ -290,7 +290,7 @@ class CutsCommandTest {
     }
 
     @Test
-    void the_pictures_of_a_job_in_millimetres_are_in_millimetres_and_only_inside_corners_are_coped(@TempDir Path folder)
+    void the_pictures_of_a_job_in_millimeters_are_in_millimeters_and_only_inside_corners_are_coped(@TempDir Path folder)
             throws IOException {
         for (String view : List.of("plan", "sticks")) {
             Path drawn = folder.resolve(view + ".svg");

@@ -97,7 +97,7 @@ class TraceCommandTest {
     }
 
     @Test
-    void without_a_unit_millimetres_are_asked_for() {
+    void without_a_unit_millimeters_are_asked_for() {
         Ran ran = Ran.of("trace", DEMO, "--kind", "casing");
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(ran.out()).isEmpty();

@@ -98,9 +98,9 @@ class ChangeWordsTest {
     }
 
     @Test
-    void millimetres_say_the_same_phrases() {
+    void millimeters_say_the_same_phrases() {
         Comparison comparison = compared(SHELF, SHELF.replace("lip: 1, out: 1 ", "lip: 1.2, out: 1-1/4 "));
-        List<String> metric = ChangeWords.of(comparison, new FigurePrinter(LengthUnit.MILLIMETRE));
+        List<String> metric = ChangeWords.of(comparison, new FigurePrinter(LengthUnit.MILLIMETER));
         assertThat(metric)
                 .hasSameSizeAs(ChangeWords.of(comparison, FigurePrinter.INCHES))
                 .contains("projection 146.1- -> 152.4 mm", "fascia: bottom 127 -> 121.9+ mm");

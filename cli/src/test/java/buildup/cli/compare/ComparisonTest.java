@@ -108,7 +108,7 @@ class ComparisonTest {
     }
 
     @Test
-    void a_difference_that_is_no_sixteenth_is_told_in_thousandths_and_metric_in_millimetres() {
+    void a_difference_that_is_no_sixteenth_is_told_in_thousandths_and_metric_in_millimeters() {
         assertThat(text(LEDGE, LEDGE.replace("3/4 x 4,", "3/4 x 4.02,"))).contains("+0.020");
         String metric = "units: mm\n" + LEDGE.replace("3/4 x 3-1/2", "19 x 89");
         assertThat(text(metric.replace("3/4 x 4,", "19 x 100,"), metric.replace("3/4 x 4,", "19 x 110,")))

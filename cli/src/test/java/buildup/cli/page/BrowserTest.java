@@ -89,7 +89,7 @@ class BrowserTest {
     }
 
     @Test
-    void sizes_turn_from_inches_to_millimetres_and_back() throws Exception {
+    void sizes_turn_from_inches_to_millimeters_and_back() throws Exception {
         check("units", demo("cornice"));
     }
 

@@ -110,7 +110,7 @@ class PageTest {
     }
 
     @Test
-    void millimetres_come_first_where_the_stack_counts_in_them() {
+    void millimeters_come_first_where_the_stack_counts_in_them() {
         Answer metric =
                 Typed.of("units: mm\npieces:\n  - { name: frieze, profile: board 19 x 89, back: wall, bottom: 0 }\n");
         assertThat(Page.of(metric)).contains("<html lang=\"en\" data-unit=\"mm\">");

@@ -114,7 +114,7 @@ class CutSheetsTest {
                 .hasSize(2)
                 .anyMatch(caution -> FigurePrinter.INCHES.print(caution).contains("1/16 a pass"))
                 .anyMatch(caution ->
-                        new FigurePrinter(LengthUnit.MILLIMETRE).print(caution).contains("about 1.6 mm a pass"));
+                        new FigurePrinter(LengthUnit.MILLIMETER).print(caution).contains("about 1.6 mm a pass"));
         assertThat(CutSheets.cautions(List.of())).hasSize(1);
     }
 

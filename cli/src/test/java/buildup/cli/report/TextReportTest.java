@@ -64,7 +64,7 @@ class TextReportTest {
     }
 
     @Test
-    void a_stack_in_millimetres_is_answered_in_millimetres() {
+    void a_stack_in_millimeters_is_answered_in_millimeters() {
         Ran ran = Ran.report("""
                 title: Metric
                 units: mm
@@ -77,7 +77,7 @@ class TextReportTest {
     }
 
     @Test
-    void the_report_defers_to_code_label_and_licence() {
+    void the_report_defers_to_code_label_and_license() {
         assertThat(Ran.of("report", Ran.stack("wainscot-cap.yaml").toString()).out())
                 .endsWith("""
 

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 class OneFigureTest {
     private static final FigurePrinter INCHES = FigurePrinter.INCHES;
 
-    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
+    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
 
     /** A shelf and how far it sags: a figure that nobody asked for. */
     private record Shelf(String name, double span, double sag) {}

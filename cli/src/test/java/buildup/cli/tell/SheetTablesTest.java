@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** Tables of sheets whose rows hold more than a line, and sheets for people or programs alone. */
 class SheetTablesTest {
-    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
+    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
 
     private record Offer(double feet, double foot) {}
 

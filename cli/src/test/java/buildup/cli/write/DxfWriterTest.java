@@ -165,7 +165,7 @@ class DxfWriterTest {
         comesBack(outline, Outlines.read(DxfWriter.write(scene), "a.dxf"), 1e-8);
         // five places of a coordinate, and as many of a radius, which a shallow arc magnifies
         comesBack(outline, Outlines.read(SvgWriter.write(scene, LengthUnit.INCH), "a.svg"), 5e-5);
-        comesBack(outline, Outlines.read(SvgWriter.write(scene, LengthUnit.MILLIMETRE), "a.svg"), 5e-5);
+        comesBack(outline, Outlines.read(SvgWriter.write(scene, LengthUnit.MILLIMETER), "a.svg"), 5e-5);
     }
 
     private static void comesBack(Outline outline, Drawn drawn, double digits) {

@@ -68,7 +68,7 @@ class ExchangeTest {
                 .isEqualTo(
                         release.equals("R12")
                                 ? java.util.Optional.empty()
-                                : java.util.Optional.of(LengthUnit.MILLIMETRE));
+                                : java.util.Optional.of(LengthUnit.MILLIMETER));
         // of a drawing 160 mm across, chords stray by 0.0016
         assertThat(greatest(told.places(), drawn.trails())).isLessThan(0.003);
         assertThat(notices.sorted()).extracting(Notice::code).containsExactly("not-read");

@@ -25,7 +25,7 @@ class PngWriterTest {
 
     @Test
     void it_says_how_many_dots_make_an_inch() {
-        // PNG specification (W3C, second edition), 11.3.5.3 pHYs: pixels per metre, unit 1
+        // PNG specification (W3C, second edition), 11.3.5.3 pHYs: pixels per meter, unit 1
         int at = new String(PNG, StandardCharsets.ISO_8859_1).indexOf("pHYs") + 4;
         ByteBuffer chunk = ByteBuffer.wrap(PNG, at, 9);
         assertThat(chunk.getInt()).isEqualTo(3937);

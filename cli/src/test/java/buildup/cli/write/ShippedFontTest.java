@@ -10,7 +10,7 @@ class ShippedFontTest {
 
     @Test
     void widths_are_those_of_helvetica() {
-        // Adobe Core 14 font metrics, Helvetica.afm: A 667, W 944, one 556, fraction slash's neighbour slash 278 per
+        // Adobe Core 14 font metrics, Helvetica.afm: A 667, W 944, one 556, fraction slash's neighbor slash 278 per
         // mille
         assertThat(FONT.width("A", 1)).isCloseTo(0.667, within(0.001));
         assertThat(FONT.width("W", 1)).isCloseTo(0.944, within(0.001));

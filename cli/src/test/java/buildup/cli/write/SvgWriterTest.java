@@ -106,10 +106,10 @@ class SvgWriterTest {
     }
 
     @Test
-    void the_sheet_has_real_inches_or_millimetres_and_an_inch_for_a_unit() {
+    void the_sheet_has_real_inches_or_millimeters_and_an_inch_for_a_unit() {
         Scene scene = Drawn.of(Drawn.ONE).scene();
         assertThat(svg(scene)).contains("width=\"8.5in\"", "height=\"11in\"", "viewBox=\"0 0 8.5 11\"");
-        assertThat(new String(SvgWriter.write(scene, LengthUnit.MILLIMETRE), StandardCharsets.UTF_8))
+        assertThat(new String(SvgWriter.write(scene, LengthUnit.MILLIMETER), StandardCharsets.UTF_8))
                 .contains("width=\"215.9mm\"", "height=\"279.4mm\"", "viewBox=\"0 0 8.5 11\"");
     }
 

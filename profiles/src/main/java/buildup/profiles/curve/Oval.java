@@ -47,7 +47,7 @@ public record Oval(Point from, Point to, Point center, Point u, Point v, double 
      * @param large whether it sweeps more than half a turn
      * @param positive whether it sweeps toward greater angles
      * @see <a href="https://www.w3.org/TR/SVG11/implnote.html#ArcConversionEndpointToCenter">SVG 1.1, F.6.5 and F.6.6:
-     *     from ends to centre; radii too small for the ends are enlarged</a>
+     *     from ends to center; radii too small for the ends are enlarged</a>
      */
     public static DrawnCurve between(
             Point from, Point to, double rx, double ry, double tilt, boolean large, boolean positive) {

@@ -211,7 +211,7 @@ public final class Walk {
         Point rise = vertical.unit().times(height);
         Point run = level.unit().times(width);
         Point end = at.plus(rise).plus(run);
-        // the centre stands on the normal at the end of the longer leg, as far as both ends ask
+        // the center stands on the normal at the end of the longer leg, as far as both ends ask
         boolean tall = height > width;
         double radius = (height * height + width * width) / (2 * Math.min(height, width));
         Point shorter = tall ? level.unit() : vertical.unit();

@@ -12,7 +12,7 @@ public record Arc(Point from, Point to, Point center, boolean counterclockwise) 
         return center.distance(from);
     }
 
-    /** Angle of the start seen from the centre, radians. */
+    /** Angle of the start seen from the center, radians. */
     public double startAngle() {
         return from.minus(center).angle();
     }
@@ -34,7 +34,7 @@ public record Arc(Point from, Point to, Point center, boolean counterclockwise) 
         return wrapped < 0 ? wrapped + 2 * Math.PI : wrapped;
     }
 
-    /** The {@code t} at which a direction from the centre is met; outside 0 to 1 when it is not on the arc. */
+    /** The {@code t} at which a direction from the center is met; outside 0 to 1 when it is not on the arc. */
     public double atAngle(double angle) {
         double walked = walkedTo(angle);
         double whole = Math.abs(sweep());
@@ -169,7 +169,7 @@ public record Arc(Point from, Point to, Point center, boolean counterclockwise) 
         double sweep = sweep();
         double r = radius();
         double segment = r * r * (sweep - Math.sin(sweep)) / 2;
-        // segment area times its centroid's distance 4 r sin^3(theta/2) / (3 (theta - sin theta)) from the centre
+        // segment area times its centroid's distance 4 r sin^3(theta/2) / (3 (theta - sin theta)) from the center
         double reach = 2 * Math.pow(r * Math.sin(sweep / 2), 3) / 3;
         Point middle = Point.towards(startAngle() + sweep / 2);
         return from.plus(to)

@@ -22,7 +22,7 @@ public record Ring(List<Bound> bounds, Point inside) {
         for (int i = 0; i < bounds.size(); i++) {
             Segment segment = bounds.get(i).segment().moved(Motion.shift(-home.x(), -home.y()));
             Point next = bounds.get((i + 1) % bounds.size()).segment().from().minus(home);
-            // where welding closed a gap, neighbours end up to the touching distance apart: close it straight
+            // where welding closed a gap, neighbors end up to the touching distance apart: close it straight
             twice += segment.twiceArea() + segment.to().cross(next);
         }
         return Math.abs(twice) / 2;

@@ -50,7 +50,7 @@ record Slab(List<Edge> edges) {
             if (!(segment instanceof Arc arc)) {
                 return new Edge(segment, box, 0, 0);
             }
-            // where the chord, turned a quarter, points out of the circle: a half turn has its centre on the chord
+            // where the chord, turned a quarter, points out of the circle: a half turn has its center on the chord
             double rise = arc.to().y() - arc.from().y();
             double side = Math.signum(arc.counterclockwise() ? rise : -rise);
             Point spoke = arc.from().minus(arc.center());

@@ -112,7 +112,7 @@ final class Trace {
         return merged(runs);
     }
 
-    /** Neighbours from one stroke as one run, also across the start of the ring. */
+    /** Neighbors from one stroke as one run, also across the start of the ring. */
     private static List<Run> merged(List<Run> runs) {
         List<Run> merged = new ArrayList<>();
         for (Run run : runs) {

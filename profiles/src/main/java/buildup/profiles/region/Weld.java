@@ -13,7 +13,7 @@ import org.locationtech.jts.geom.Envelope;
 /**
  * Closes gaps and laps thinner than touching: a corner of a later polygon goes to the nearest vertex of an earlier one,
  * else onto its nearest edge; an earlier corner near a later edge becomes a vertex of it. The chords of an arc are left
- * alone, so that a hollow that runs out tangent to its neighbour keeps its length, unless an arc of the other outline
+ * alone, so that a hollow that runs out tangent to its neighbor keeps its length, unless an arc of the other outline
  * lies in it or round it. Nearer than coincident is left to the noder.
  */
 final class Weld {

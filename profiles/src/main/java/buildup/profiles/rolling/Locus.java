@@ -10,11 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Where the centre of the disc runs while it touches one stroke or one outside corner.
+ * Where the center of the disc runs while it touches one stroke or one outside corner.
  *
  * @param stroke that it touches, or after which the corner comes
  * @param corner whether it turns round the corner
- * @param path of the centre; the share of it that is walked is that of the stroke
+ * @param path of the center; the share of it that is walked is that of the stroke
  */
 record Locus(int stroke, boolean corner, Segment path) {
 

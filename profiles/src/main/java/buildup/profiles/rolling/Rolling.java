@@ -25,7 +25,7 @@ public final class Rolling {
      * A stretch that the disc touches.
      *
      * @param start, end places on the outline: the number of the stroke and, behind the point, the share of it walked
-     * @param from, to where the centre then is
+     * @param from, to where the center then is
      */
     private record Touch(double start, double end, Point from, Point to) {}
 
@@ -187,7 +187,7 @@ public final class Rolling {
                 && touches.get(k).to.near(touches.get((k + 1) % touches.size()).from, 4 * Tolerance.SNAP);
     }
 
-    /** For each touch that begins after a gap, the touch from whose end the fillet comes; the centre is the same. */
+    /** For each touch that begins after a gap, the touch from whose end the fillet comes; the center is the same. */
     private Map<Integer, Integer> fillets(List<Integer> open) {
         record Pair(int end, int start, double apart) {}
         List<Pair> pairs = new ArrayList<>();

@@ -140,7 +140,7 @@ final class Scaling {
             return true;
         }
         boolean wide = inches.width() >= inches.height();
-        String unit = List.of(LengthUnit.MILLIMETRE, LengthUnit.CENTIMETRE).stream()
+        String unit = List.of(LengthUnit.MILLIMETER, LengthUnit.CENTIMETER).stream()
                 .filter(other -> other.of(size).toInches() <= largest)
                 .map(LengthUnit::symbol)
                 .reduce((first, last) -> first)

@@ -48,7 +48,7 @@ record SegmentPart(Segment segment, Point left, Point right) {
         return left.y() + (right.y() - left.y()) * ((x - left.x()) / (right.x() - left.x()));
     }
 
-    /** 1 for an arc over its centre, -1 for one under it. */
+    /** 1 for an arc over its center, -1 for one under it. */
     private static int bulge(Arc arc) {
         return arc.at(0.5).y() > arc.center().y() ? 1 : -1;
     }

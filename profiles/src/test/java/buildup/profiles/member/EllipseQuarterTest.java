@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Quarter of an ellipse with half axes a and b: area pi a b / 4, centroid 4a / (3 pi), 4b / (3 pi) from its centre
+ * Quarter of an ellipse with half axes a and b: area pi a b / 4, centroid 4a / (3 pi), 4b / (3 pi) from its center
  * (Beer, Johnston, "Vector Mechanics for Engineers: Statics", table of centroids of common shapes: quarter-elliptical
  * area; from memory).
  */
@@ -36,7 +36,7 @@ class EllipseQuarterTest {
     void the_arcs_follow_the_ellipse_and_go_over_into_each_other(double height, double width) {
         for (boolean hollow : List.of(true, false)) {
             List<Segment> arcs = greek(height, width, hollow);
-            // a cove has its centre out of its start, an ovolo straight above it
+            // a cove has its center out of its start, an ovolo straight above it
             Point center = hollow ? new Point(width, 0) : new Point(0, height);
             assertThat(arcs.get(arcs.size() - 1).to().distance(new Point(width, height)))
                     .isLessThan(1e-12);

@@ -129,7 +129,7 @@ class SprungTest {
         Phrase edges = Sprung.fault(38, 3, 0.5, 0.625, 0).orElseThrow();
         assertThat(FigurePrinter.INCHES.print(edges))
                 .isEqualTo("square edges of 5/8 and 0 do not fit a thickness of 1/2");
-        assertThat(new FigurePrinter(LengthUnit.MILLIMETRE).print(edges))
+        assertThat(new FigurePrinter(LengthUnit.MILLIMETER).print(edges))
                 .isEqualTo("square edges of 15.9- mm and 0 mm do not fit a thickness of 12.7 mm");
         assertThat(Sprung.fault(38, 3, 0.5, 0.25, 0.25)).isEmpty();
     }

@@ -84,7 +84,7 @@ class WalkTest {
     @ParameterizedTest
     @CsvSource({"1, 0.5", "0.5, 1", "0.375, 0.25", "2, 1.875", "0.1, 1.5"})
     void an_arc_of_unequal_legs_is_tangent_to_the_longer(double height, double width) {
-        // plane geometry: the centre stands square to the longer leg's end, so r = (H^2 + W^2) / (2 min)
+        // plane geometry: the center stands square to the longer leg's end, so r = (H^2 + W^2) / (2 min)
         double radius = (height * height + width * width) / (2 * Math.min(height, width));
         double sweep = 2 * Math.asin(Math.hypot(height, width) / (2 * radius));
         double segment = radius * radius * (sweep - Math.sin(sweep)) / 2;
@@ -106,7 +106,7 @@ class WalkTest {
 
     @ParameterizedTest
     @CsvSource({"UP, OUT", "UP, IN", "DOWN, OUT", "DOWN, IN"})
-    void hollow_words_have_their_centre_on_the_air_side_wherever_the_walk_goes(Way vertical, Way level) {
+    void hollow_words_have_their_center_on_the_air_side_wherever_the_walk_goes(Way vertical, Way level) {
         for (boolean hollow : List.of(true, false)) {
             Walk walk = new Walk();
             if (hollow) {
@@ -117,8 +117,8 @@ class WalkTest {
             Arc arc = (Arc) walk.strokes().get(0).segment();
             Point chord = arc.to().minus(arc.from());
             // wood on the left of the walk
-            boolean centreOnWood = chord.cross(arc.center().minus(arc.from())) > 0;
-            assertThat(centreOnWood).isEqualTo(!hollow);
+            boolean centerOnWood = chord.cross(arc.center().minus(arc.from())) > 0;
+            assertThat(centerOnWood).isEqualTo(!hollow);
             assertThat(Math.abs(arc.sweep())).isCloseTo(Math.PI / 2, within(EXACT));
         }
     }
@@ -169,7 +169,7 @@ class WalkTest {
         assertThat(arcs.get(0).direction(1).distance(new Point(0, 1))).isLessThan(EXACT);
         assertThat(arcs.get(1).direction(0).distance(new Point(0, 1))).isLessThan(EXACT);
         double end = base - first + second;
-        // under each quarter a rectangle to its centre's x, less a quarter disc
+        // under each quarter a rectangle to its center's x, less a quarter disc
         double expected = base * first + end * second - Math.PI * (first * first + second * second) / 4;
         assertThat(outline.area()).isCloseTo(expected, within(EXACT));
         assertThat(curve(outline)).isCloseTo(Math.PI * height / 2, within(EXACT));

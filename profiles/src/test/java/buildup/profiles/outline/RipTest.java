@@ -65,7 +65,7 @@ class RipTest {
         // face cut at x = 1.25 - 1/2: what goes is the cove's outer part, from x = 3/4 to 5/4
         double cut = 0.75;
         List<Outline> parts = Rip.off(cove(), Rip.Side.FACE, 0.5);
-        // left under the cove: integral of 1 - (x-height of the hollow), centre (1.25, 0), r 1
+        // left under the cove: integral of 1 - (x-height of the hollow), center (1.25, 0), r 1
         double hollow = integralOfCircle(0.25 - 1.25, cut - 1.25);
         double left = cut * 1.25 - hollow;
         assertThat(parts).hasSize(1);

@@ -54,7 +54,7 @@ class DifferenceTest {
 
     @Test
     void round_and_hollow_of_one_radius_differ_by_what_their_closed_forms_say() {
-        // both arcs bound a disc of radius r round neighbouring corners of one square; what the hollow's wood has of
+        // both arcs bound a disc of radius r round neighboring corners of one square; what the hollow's wood has of
         // the
         // round is the round less the discs' lens, of which the square holds half: r^2 (pi/3 - sqrt(3)/4)
         double r = 1;

@@ -26,7 +26,7 @@ final class Stacks {
         TURNED,
         /** Turned, and each piece off by up to 1e-7. */
         JITTERED,
-        /** Turned, and each piece off by up to 1/600, so that neighbours gape or lap by up to 1/300. */
+        /** Turned, and each piece off by up to 1/600, so that neighbors gape or lap by up to 1/300. */
         NEARLY,
         /** Thirds, each piece sunk into the one below by 0.01 to 0.05. */
         OVERLAPPING

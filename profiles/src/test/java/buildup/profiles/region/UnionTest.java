@@ -244,7 +244,7 @@ class UnionTest {
         assertThat(air).isCloseTo(closed, within(1e-6));
     }
 
-    /** Area under the arc of a circle between -x and x, above its centre. */
+    /** Area under the arc of a circle between -x and x, above its center. */
     private static double circleUnder(double x, double r) {
         return x * Math.sqrt(r * r - x * x) + r * r * Math.asin(x / r);
     }

@@ -150,7 +150,7 @@ class TracerTest {
     }
 
     @Test
-    void millimetres_read_as_inches_are_asked_for() {
+    void millimeters_read_as_inches_are_asked_for() {
         Trail drawn = ring(sampled(eased(0.125), 500, 0).stream()
                 .map(p -> new Point(p.y(), p.x()).times(38.1))
                 .toList());
@@ -168,7 +168,7 @@ class TracerTest {
     void a_stated_unit_is_taken() {
         Trail drawn =
                 ring(sampled(bed(), 500, 0).stream().map(p -> p.times(25.4)).toList());
-        assertThat(traced(Wish.PLAIN.in(LengthUnit.MILLIMETRE), drawn)
+        assertThat(traced(Wish.PLAIN.in(LengthUnit.MILLIMETER), drawn)
                         .outline()
                         .box()
                         .width())
@@ -204,7 +204,7 @@ class TracerTest {
     }
 
     private static NoticeWords metric() {
-        return NoticeWords.in(LengthUnit.MILLIMETRE);
+        return NoticeWords.in(LengthUnit.MILLIMETER);
     }
 
     @Test

@@ -65,14 +65,14 @@ class TravelTest {
 
     @ParameterizedTest
     @CsvSource({"0.3, 1, 0.5", "-0.8, 0.5, 0.75", "0, 1, 1", "1.2, 1, 0.4"})
-    void round_on_round_rests_with_the_centres_a_sum_of_radii_apart(double offset, double r1, double r2) {
+    void round_on_round_rests_with_the_centers_a_sum_of_radii_apart(double offset, double r1, double r2) {
         double height = Math.sqrt((r1 + r2) * (r1 + r2) - offset * offset);
         assertStops(Travel.down(rod(offset, 5, r2), rod(0, 0, r1)), height - 5);
     }
 
     @ParameterizedTest
     @CsvSource({"0.1, 1, 0.5", "-0.2, 1.5, 1", "0, 1, 0.25", "0.05, 1, 0.9"})
-    void a_round_rests_in_a_wider_hollow_with_the_centres_a_difference_of_radii_apart(
+    void a_round_rests_in_a_wider_hollow_with_the_centers_a_difference_of_radii_apart(
             double offset, double hollow, double round) {
         double depth = Math.sqrt((hollow - round) * (hollow - round) - offset * offset);
         assertStops(Travel.down(rod(offset, 0, round), hollowed(hollow)), -depth);
@@ -95,7 +95,7 @@ class TravelTest {
                 new Stroke(new Line(Point.ORIGIN, new Point(4, 0)), "bottom"),
                 new Stroke(new Line(new Point(4, 0), new Point(0, 3)), "slope"),
                 new Stroke(new Line(new Point(0, 3), Point.ORIGIN), "back")));
-        // 3-4-5: the centre stands r * 5/4 over the slope, which is 1.5 high at x = 2
+        // 3-4-5: the center stands r * 5/4 over the slope, which is 1.5 high at x = 2
         assertStops(Travel.down(rod(2, 0, 0.5), slope), 1.5 + 0.625);
         assertStops(Travel.meeting(slope.moved(Motion.OVER), List.of(rod(2, 0, 0.5)), Direction.DOWN), 1.5 + 0.625);
     }

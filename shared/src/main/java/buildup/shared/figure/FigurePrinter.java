@@ -109,7 +109,7 @@ public record FigurePrinter(LengthUnit unit) {
 
     private String safe(Length length, Rounding.Side side) {
         if (metric()) {
-            return stepped(BigDecimal.valueOf(length.toMillimetres()), 0, side).toPlainString();
+            return stepped(BigDecimal.valueOf(length.toMillimeters()), 0, side).toPlainString();
         }
         return LengthPrinter.sixteenths(
                 side == Rounding.Side.UP ? LengthPrinter.roundUp(length, 16) : LengthPrinter.roundDown(length, 16));

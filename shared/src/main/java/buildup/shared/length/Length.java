@@ -9,7 +9,7 @@ public final class Length implements Comparable<Length> {
 
     public static final Length ZERO = new Length(0);
 
-    private static final double MILLIMETRES_PER_INCH = 25.4;
+    private static final double MILLIMETERS_PER_INCH = 25.4;
 
     private final double inches;
 
@@ -30,12 +30,12 @@ public final class Length implements Comparable<Length> {
     }
 
     /**
-     * A length of so many millimetres.
+     * A length of so many millimeters.
      *
      * @throws IllegalArgumentException when not finite
      */
-    public static Length millimetres(double millimetres) {
-        return new Length(millimetres / MILLIMETRES_PER_INCH);
+    public static Length millimeters(double millimeters) {
+        return new Length(millimeters / MILLIMETERS_PER_INCH);
     }
 
     /** In inches, exactly as stored. */
@@ -43,9 +43,9 @@ public final class Length implements Comparable<Length> {
         return inches;
     }
 
-    /** In millimetres, within one rounding of a double. */
-    public double toMillimetres() {
-        return inches * MILLIMETRES_PER_INCH;
+    /** In millimeters, within one rounding of a double. */
+    public double toMillimeters() {
+        return inches * MILLIMETERS_PER_INCH;
     }
 
     /** The sum of the two, unrounded. */

@@ -50,14 +50,14 @@ public final class LengthPrinter {
 
     /** Millimeters to one decimal, {@code +} or {@code -} behind it when the true size is more or less. */
     public static String tenths(Length length) {
-        double millimetres = length.toMillimetres();
-        BigDecimal printed = BigDecimal.valueOf(millimetres)
+        double millimeters = length.toMillimeters();
+        BigDecimal printed = BigDecimal.valueOf(millimeters)
                 .setScale(COMPUTED, RoundingMode.HALF_UP)
                 .setScale(1, RoundingMode.HALF_UP);
-        double more = millimetres - printed.doubleValue();
+        double more = millimeters - printed.doubleValue();
         String mark = mark(more / 25.4);
-        if (millimetres < 0 && !mark.isEmpty()) {
-            return BigDecimal.valueOf(millimetres)
+        if (millimeters < 0 && !mark.isEmpty()) {
+            return BigDecimal.valueOf(millimeters)
                     .setScale(2, RoundingMode.HALF_UP)
                     .toPlainString();
         }
@@ -94,9 +94,9 @@ public final class LengthPrinter {
                 .toPlainString();
     }
 
-    /** Millimetres within 0.05: {@code 38 mm} when a whole number is that near, else {@code 38.1 mm}. */
-    public static String millimetres(Length length) {
-        return trimmed(length.toMillimetres(), 1) + " mm";
+    /** Millimeters within 0.05: {@code 38 mm} when a whole number is that near, else {@code 38.1 mm}. */
+    public static String millimeters(Length length) {
+        return trimmed(length.toMillimeters(), 1) + " mm";
     }
 
     /** The least multiple of the step that is not less; a length within 1e-9 in of a multiple is that multiple. */

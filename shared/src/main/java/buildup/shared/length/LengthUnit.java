@@ -6,8 +6,8 @@ import java.util.Optional;
 /** The units in which a size may be written. */
 public enum LengthUnit {
     INCH("in"),
-    MILLIMETRE("mm"),
-    CENTIMETRE("cm"),
+    MILLIMETER("mm"),
+    CENTIMETER("cm"),
     FOOT("ft");
 
     private final String symbol;
@@ -20,16 +20,16 @@ public enum LengthUnit {
     public static Optional<LengthUnit> named(String name) {
         return switch (name.strip().toLowerCase(Locale.ROOT)) {
             case "in", "in.", "inch", "inches", "\"" -> Optional.of(INCH);
-            case "mm", "millimetre", "millimetres", "millimeter", "millimeters" -> Optional.of(MILLIMETRE);
-            case "cm", "centimetre", "centimetres", "centimeter", "centimeters" -> Optional.of(CENTIMETRE);
+            case "mm", "millimetre", "millimetres", "millimeter", "millimeters" -> Optional.of(MILLIMETER);
+            case "cm", "centimetre", "centimetres", "centimeter", "centimeters" -> Optional.of(CENTIMETER);
             case "ft", "ft.", "foot", "feet", "'" -> Optional.of(FOOT);
             default -> Optional.empty();
         };
     }
 
-    /** Whether sizes in it are told in millimetres; else in inches. */
+    /** Whether sizes in it are told in millimeters; else in inches. */
     public boolean isMetric() {
-        return this == MILLIMETRE || this == CENTIMETRE;
+        return this == MILLIMETER || this == CENTIMETER;
     }
 
     /** The short form, as printed behind a number. */
@@ -45,8 +45,8 @@ public enum LengthUnit {
     public Length of(double amount) {
         return switch (this) {
             case INCH -> Length.inches(amount);
-            case MILLIMETRE -> Length.millimetres(amount);
-            case CENTIMETRE -> Length.millimetres(amount * 10);
+            case MILLIMETER -> Length.millimeters(amount);
+            case CENTIMETER -> Length.millimeters(amount * 10);
             case FOOT -> Length.inches(amount * 12);
         };
     }

@@ -18,6 +18,6 @@ public final class LengthWriter {
 
     /** As a call holds it in a document of that unit, where a metric size has to name its unit beside others. */
     public static String in(LengthUnit unit, Length length) {
-        return unit.isMetric() ? LengthPrinter.trimmed(length.toMillimetres(), 4) + " mm" : inches(length);
+        return unit.isMetric() ? LengthPrinter.trimmed(length.toMillimeters(), 4) + " mm" : inches(length);
     }
 }

@@ -190,14 +190,14 @@ class FieldsTest {
 
     @Test
     void a_bare_fraction_of_a_metric_file_is_refused_where_it_stands_and_either_unit_cures_it() {
-        LengthReader metric = new LengthReader(LengthUnit.MILLIMETRE, Map.of());
+        LengthReader metric = new LengthReader(LengthUnit.MILLIMETER, Map.of());
         assertThat(fields("top: 2-1/2\n").withReader(metric).length("top")).isEmpty();
         assertThat(Said.all(notices))
                 .containsExactly(Said.refusal("ambiguous", "2-1/2 in or mm?")
                         .at(mark(1, 6))
                         .cure("Write 2-1/2 in, or 2.5 mm."));
         assertThat(fields("top: 2-1/2 in\n").withReader(metric).length("top")).contains(Length.inches(2.5));
-        assertThat(fields("top: 2.5 mm\n").withReader(metric).length("top")).contains(Length.millimetres(2.5));
+        assertThat(fields("top: 2.5 mm\n").withReader(metric).length("top")).contains(Length.millimeters(2.5));
     }
 
     @Test

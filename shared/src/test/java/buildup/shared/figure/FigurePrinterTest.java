@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
  */
 class FigurePrinterTest {
     private static final FigurePrinter IN = FigurePrinter.INCHES;
-    private static final FigurePrinter MM = new FigurePrinter(LengthUnit.MILLIMETRE);
+    private static final FigurePrinter MM = new FigurePrinter(LengthUnit.MILLIMETER);
 
     @Test
     void a_length_is_told_in_the_unit_of_the_document() {
@@ -75,7 +75,7 @@ class FigurePrinterTest {
                 .amount(Figure.length(0.5))
                 .of("bed");
         assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("'bed' floats: 1/2 of air.");
-        assertThat(NoticeWords.in(LengthUnit.MILLIMETRE).cure(notice)).isEqualTo("Move it down 12.7 mm.");
+        assertThat(NoticeWords.in(LengthUnit.MILLIMETER).cure(notice)).isEqualTo("Move it down 12.7 mm.");
         assertThat(notice.nowhere().mark()).isEmpty();
     }
 }

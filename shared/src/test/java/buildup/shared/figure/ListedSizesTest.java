@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Sizes as a catalog lists them, and sticks as a lumberyard names them. */
 class ListedSizesTest {
-    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
+    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
 
     @ParameterizedTest
     @CsvSource({"0.09375, 3/32, 2.4-", "0.734375, 47/64, 18.7-", "1.25, 1-1/4, 31.8-", "0.1, 3/32+, 2.5+"})

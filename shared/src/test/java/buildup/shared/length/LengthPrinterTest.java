@@ -55,8 +55,8 @@ class LengthPrinterTest {
         "-12.7,-12.7 mm",
         "1000,1000 mm"
     })
-    void millimetres_take_a_place_only_when_they_need_it(double millimetres, String text) {
-        assertThat(LengthPrinter.millimetres(Length.millimetres(millimetres))).isEqualTo(text);
+    void millimeters_take_a_place_only_when_they_need_it(double millimeters, String text) {
+        assertThat(LengthPrinter.millimeters(Length.millimeters(millimeters))).isEqualTo(text);
     }
 
     @ParameterizedTest
@@ -121,20 +121,20 @@ class LengthPrinterTest {
 
     @ParameterizedTest
     @CsvSource({"19.05,19.1-", "19,19", "20.96,21-", "-0.01,-0.01", "9.525,9.5+", "208.0000000001,208"})
-    void a_metric_size_is_printed_to_the_tenth_and_marked(double millimetres, String text) {
-        assertThat(LengthPrinter.tenths(Length.millimetres(millimetres))).isEqualTo(text);
+    void a_metric_size_is_printed_to_the_tenth_and_marked(double millimeters, String text) {
+        assertThat(LengthPrinter.tenths(Length.millimeters(millimeters))).isEqualTo(text);
     }
 
     @Test
-    void printed_millimetres_read_back_within_half_a_tenth() {
+    void printed_millimeters_read_back_within_half_a_tenth() {
         long seed = 381;
         Random random = new Random(seed);
         for (int i = 0; i < 10_000; i++) {
-            double millimetres = (random.nextDouble() - 0.5) * 5_000;
-            Length back = read(LengthPrinter.millimetres(Length.millimetres(millimetres)));
-            assertThat(back.toMillimetres())
-                    .as("%s mm, seed %s", millimetres, seed)
-                    .isEqualTo(millimetres, within(0.05 + 1e-9));
+            double millimeters = (random.nextDouble() - 0.5) * 5_000;
+            Length back = read(LengthPrinter.millimeters(Length.millimeters(millimeters)));
+            assertThat(back.toMillimeters())
+                    .as("%s mm, seed %s", millimeters, seed)
+                    .isEqualTo(millimeters, within(0.05 + 1e-9));
         }
     }
 

@@ -21,7 +21,7 @@ class LengthReaderTest {
     private final LengthReader inches = new LengthReader(
             LengthUnit.INCH,
             Map.of("lip", Length.inches(0.25), "height", Length.inches(96), "top of case", Length.inches(7)));
-    private final LengthReader millimetres = new LengthReader(LengthUnit.MILLIMETRE, Map.of());
+    private final LengthReader millimeters = new LengthReader(LengthUnit.MILLIMETER, Map.of());
 
     @ParameterizedTest
     @CsvSource(
@@ -100,11 +100,11 @@ class LengthReaderTest {
 
     @Test
     void a_bare_number_takes_the_unit_of_the_file() {
-        assertThat(((Good) millimetres.read("38")).length()).isEqualTo(Length.millimetres(38));
-        assertThat(((Good) millimetres.read("66\"")).length()).isEqualTo(Length.inches(66));
-        assertThat(((Good) millimetres.read("5'-6\"")).length()).isEqualTo(Length.inches(66));
-        assertThat(((Good) millimetres.read("3,5")).length()).isEqualTo(Length.millimetres(3.5));
-        assertThat(echo(millimetres.read("3,5"))).isEqualTo(Said.note("reading-echo", "3,5 read as 3.5 mm."));
+        assertThat(((Good) millimeters.read("38")).length()).isEqualTo(Length.millimeters(38));
+        assertThat(((Good) millimeters.read("66\"")).length()).isEqualTo(Length.inches(66));
+        assertThat(((Good) millimeters.read("5'-6\"")).length()).isEqualTo(Length.inches(66));
+        assertThat(((Good) millimeters.read("3,5")).length()).isEqualTo(Length.millimeters(3.5));
+        assertThat(echo(millimeters.read("3,5"))).isEqualTo(Said.note("reading-echo", "3,5 read as 3.5 mm."));
     }
 
     @ParameterizedTest
@@ -120,17 +120,17 @@ class LengthReaderTest {
             })
     void a_bare_fraction_of_a_metric_file_is_asked_about_since_nobody_writes_millimeters_so(
             String written, String message, String cure) {
-        assertThat(said(millimetres.read(written)))
+        assertThat(said(millimeters.read(written)))
                 .isEqualTo(Said.refusal("ambiguous", message).cure(cure));
     }
 
     @Test
     void a_fraction_that_names_its_unit_is_no_riddle_in_a_metric_file() {
-        assertThat(millimetres.read("3/4 in")).isEqualTo(new Good(Length.inches(0.75), Optional.empty()));
-        assertThat(millimetres.read("3/4 mm")).isEqualTo(new Good(Length.millimetres(0.75), Optional.empty()));
-        assertThat(millimetres.read("5'-6 1/2\"")).isEqualTo(new Good(Length.inches(66.5), Optional.empty()));
-        assertThat(said(millimetres.read("3/43")).cure()).isEqualTo("Meant 3/4 in?");
-        assertThat(said(millimetres.read("wide?")).cure()).isEqualTo("Write it as 38, 38 mm, 3.8 cm or 1-1/2 in.");
+        assertThat(millimeters.read("3/4 in")).isEqualTo(new Good(Length.inches(0.75), Optional.empty()));
+        assertThat(millimeters.read("3/4 mm")).isEqualTo(new Good(Length.millimeters(0.75), Optional.empty()));
+        assertThat(millimeters.read("5'-6 1/2\"")).isEqualTo(new Good(Length.inches(66.5), Optional.empty()));
+        assertThat(said(millimeters.read("3/43")).cure()).isEqualTo("Meant 3/4 in?");
+        assertThat(said(millimeters.read("wide?")).cure()).isEqualTo("Write it as 38, 38 mm, 3.8 cm or 1-1/2 in.");
     }
 
     @ParameterizedTest
@@ -318,7 +318,7 @@ class LengthReaderTest {
         assertThat(said(inches.read("architrave")))
                 .isEqualTo(refused(
                         "unknown-name", "No length is called 'architrave'.", "Known here: height, lip, top of case."));
-        assertThat(said(millimetres.read("lip")))
+        assertThat(said(millimeters.read("lip")))
                 .isEqualTo(refused(
                         "unknown-name", "No length is called 'lip'.", "Write it as 38, 38 mm, 3.8 cm or 1-1/2 in."));
     }

@@ -13,24 +13,24 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LengthTest {
 
     // Source: NIST Special Publication 811, 2008 edition, Appendix B.8, "Factors for units listed alphabetically":
-    // inch (in) to metre 2.54 E-02, foot (ft) to metre 3.048 E-01, both printed bold, that is exact. Cited from memory.
+    // inch (in) to meter 2.54 E-02, foot (ft) to meter 3.048 E-01, both printed bold, that is exact. Cited from memory.
     @Test
-    void an_inch_is_25_point_4_millimetres_exactly_and_a_foot_304_point_8() {
-        assertThat(Length.inches(1).toMillimetres()).isEqualTo(25.4);
-        assertThat(Length.millimetres(25.4)).isEqualTo(Length.inches(1));
-        assertThat(LengthUnit.FOOT.of(1).toMillimetres()).isEqualTo(304.8, within(1e-13));
-        assertThat(LengthUnit.CENTIMETRE.of(2.54)).isEqualTo(Length.inches(1));
+    void an_inch_is_25_point_4_millimeters_exactly_and_a_foot_304_point_8() {
+        assertThat(Length.inches(1).toMillimeters()).isEqualTo(25.4);
+        assertThat(Length.millimeters(25.4)).isEqualTo(Length.inches(1));
+        assertThat(LengthUnit.FOOT.of(1).toMillimeters()).isEqualTo(304.8, within(1e-13));
+        assertThat(LengthUnit.CENTIMETER.of(2.54)).isEqualTo(Length.inches(1));
     }
 
     @Test
-    void millimetres_come_back_as_they_went_in() {
+    void millimeters_come_back_as_they_went_in() {
         long seed = 254;
         Random random = new Random(seed);
         for (int i = 0; i < 10_000; i++) {
-            double millimetres = (random.nextDouble() - 0.5) * 10_000;
-            assertThat(Length.millimetres(millimetres).toMillimetres())
-                    .as("%s mm, seed %s", millimetres, seed)
-                    .isEqualTo(millimetres, within(2 * Math.ulp(millimetres)));
+            double millimeters = (random.nextDouble() - 0.5) * 10_000;
+            assertThat(Length.millimeters(millimeters).toMillimeters())
+                    .as("%s mm, seed %s", millimeters, seed)
+                    .isEqualTo(millimeters, within(2 * Math.ulp(millimeters)));
         }
     }
 
@@ -67,7 +67,7 @@ class LengthTest {
 
     @Test
     void longer_comes_after_shorter() {
-        assertThat(Length.inches(1)).isGreaterThan(Length.millimetres(25)).isLessThan(Length.millimetres(26));
+        assertThat(Length.inches(1)).isGreaterThan(Length.millimeters(25)).isLessThan(Length.millimeters(26));
     }
 
     @ParameterizedTest
@@ -80,15 +80,15 @@ class LengthTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"in", "in.", "Inch", "inches", "\"", "mm", "MM", "millimetres", "millimeter"})
-    void inches_and_millimetres_go_by_several_names(String name) {
-        LengthUnit expected = name.toLowerCase(Locale.ROOT).startsWith("m") ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
+    void inches_and_millimeters_go_by_several_names(String name) {
+        LengthUnit expected = name.toLowerCase(Locale.ROOT).startsWith("m") ? LengthUnit.MILLIMETER : LengthUnit.INCH;
         assertThat(LengthUnit.named(name)).contains(expected);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"cm", "centimetre", "centimeters", "ft", "ft.", "foot", "Feet", "'"})
-    void so_do_centimetres_and_feet(String name) {
-        LengthUnit expected = name.startsWith("c") ? LengthUnit.CENTIMETRE : LengthUnit.FOOT;
+    @ValueSource(strings = {"cm", "centimeter", "centimeters", "ft", "ft.", "foot", "Feet", "'"})
+    void so_do_centimeters_and_feet(String name) {
+        LengthUnit expected = name.startsWith("c") ? LengthUnit.CENTIMETER : LengthUnit.FOOT;
         assertThat(LengthUnit.named(name)).contains(expected);
     }
 

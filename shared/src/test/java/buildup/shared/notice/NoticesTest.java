@@ -57,7 +57,7 @@ class NoticesTest {
         assertThat(notice.amount()).contains(Figure.contact(0.1875));
         assertThat(NoticeWords.INCHES.message(notice)).isEqualTo("bed touches nothing: 3/16 of air below it.");
         assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Move it down 3/16, or add a block.");
-        NoticeWords metric = NoticeWords.in(LengthUnit.MILLIMETRE);
+        NoticeWords metric = NoticeWords.in(LengthUnit.MILLIMETER);
         assertThat(metric.message(notice)).isEqualTo("bed touches nothing: 4.8 mm of air below it.");
         assertThat(metric.cure(notice)).isEqualTo("Move it down 4.8 mm, or add a block.");
     }

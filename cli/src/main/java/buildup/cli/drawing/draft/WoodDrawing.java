@@ -114,7 +114,7 @@ public final class WoodDrawing {
     private void add(PictureView.Shown shown, String slug) {
         Body body = shown.body();
         Look look = Look.of(body);
-        // neighbours' hatches do not run on in one another
+        // neighbors' hatches do not run on in one another
         Point home = new Point(OFFSET * shown.number(), 0);
         List<SceneItem> areas = new ArrayList<>();
         List<SceneItem> hatches = new ArrayList<>();

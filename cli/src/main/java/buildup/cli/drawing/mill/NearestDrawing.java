@@ -38,10 +38,10 @@ public final class NearestDrawing {
     private NearestDrawing() {}
 
     /**
-     * The outline that is wanted, with one of its neighbours laid over it.
+     * The outline that is wanted, with one of its neighbors laid over it.
      *
      * @param name of the outline that is wanted
-     * @param one of the neighbours, the one to be drawn
+     * @param one of the neighbors, the one to be drawn
      */
     public static Scene of(String name, Neighbors nearest, Neighbor one, TextMeasure measure) {
         Box box = nearest.wanted().box().with(one.outline().box());

@@ -53,12 +53,12 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
     private static final double HIGHEST = 3.9;
     private static final double MARGIN = 0.08;
 
-    /** Grid lines nearer than this to each other only grey the paper, in. */
+    /** Grid lines nearer than this to each other only gray the paper, in. */
     private static final double LEAST_GRID = 0.25;
 
     private static final List<Integer> GRIDS = List.of(1, 2, 6, 12, 24, 48, 96);
 
-    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETRE);
+    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
 
     /** One set of letters and dimensions over the same wood. */
     private record Lettering(List<SceneItem> letters, List<SceneItem> dimensions, List<Box> texts) {}

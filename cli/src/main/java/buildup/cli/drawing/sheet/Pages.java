@@ -21,11 +21,11 @@ public final class Pages {
             new PaperSize("arch-e", 36, 48));
 
     private static final List<PaperSize> METRIC = List.of(
-            PaperSize.millimetres("a4", 210, 297),
-            PaperSize.millimetres("a3", 297, 420),
-            PaperSize.millimetres("a2", 420, 594),
-            PaperSize.millimetres("a1", 594, 841),
-            PaperSize.millimetres("a0", 841, 1189));
+            PaperSize.millimeters("a4", 210, 297),
+            PaperSize.millimeters("a3", 297, 420),
+            PaperSize.millimeters("a2", 420, 594),
+            PaperSize.millimeters("a1", 594, 841),
+            PaperSize.millimeters("a0", 841, 1189));
 
     private Pages() {}
 

@@ -2,10 +2,10 @@ package buildup.cli.drawing.sheet;
 
 /** A size of paper, upright; inches. */
 public record PaperSize(String name, double width, double height) {
-    private static final double MILLIMETRES_PER_INCH = 25.4;
+    private static final double MILLIMETERS_PER_INCH = 25.4;
 
-    static PaperSize millimetres(String name, double width, double height) {
-        return new PaperSize(name, width / MILLIMETRES_PER_INCH, height / MILLIMETRES_PER_INCH);
+    static PaperSize millimeters(String name, double width, double height) {
+        return new PaperSize(name, width / MILLIMETERS_PER_INCH, height / MILLIMETERS_PER_INCH);
     }
 
     /** The same sheet, lying on its side. */

@@ -128,7 +128,7 @@ class SectionDrawingTest {
     }
 
     @Test
-    void kinds_differ_in_hatch_and_not_in_colour_alone() {
+    void kinds_differ_in_hatch_and_not_in_color_alone() {
         assertThat(CORNICE.scene().leaves().stream()
                         .filter(Hatch.class::isInstance)
                         .map(item -> ((Hatch) item).pattern())

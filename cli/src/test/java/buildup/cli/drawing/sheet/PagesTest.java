@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class PagesTest {
     @Test
     void an_a_page_has_the_root_of_two_for_its_sides_and_a0_is_a_square_metre() {
-        // ISO 216: sides 1 to square root of 2, A0 of one square metre, each size rounded to a millimetre
+        // ISO 216: sides 1 to square root of 2, A0 of one square meter, each size rounded to a millimeter
         for (String name : Pages.names()) {
             PaperSize page = Pages.named(name).orElseThrow();
             if (name.matches("a\\d")) {

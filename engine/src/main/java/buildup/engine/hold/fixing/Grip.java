@@ -8,7 +8,7 @@ import java.util.List;
  * @param body number in the section
  * @param bite inches of the nail in it; of a screw, of its thread
  * @param gravity G that was used: ovendry weight on volume at 12 %, as the catalog gives it
- * @param endGrain whether the nail runs with the fibres
+ * @param endGrain whether the nail runs with the fibers
  * @param design value of the design formula for this bite, square to side grain
  * @param test value at which it came out in tests
  * @param otherTest what the other published formula gives for the same; {@link Strength} says which they are

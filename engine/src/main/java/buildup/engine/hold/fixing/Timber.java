@@ -26,7 +26,7 @@ final class Timber {
         }
     }
 
-    /** A nail nearer than this to the way of the fibres is in end grain, degrees: common practice, no source. */
+    /** A nail nearer than this to the way of the fibers is in end grain, degrees: common practice, no source. */
     private static final double ALONG = 45;
 
     private final Section section;

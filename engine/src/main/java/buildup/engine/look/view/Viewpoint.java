@@ -23,7 +23,7 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
     /** A point of the ray and the ray's unit direction, away from the viewpoint. */
     Line ray(double key);
 
-    /** Angles, seen from the centre of an arc, at which a ray only grazes its circle; none from inside it. */
+    /** Angles, seen from the center of an arc, at which a ray only grazes its circle; none from inside it. */
     List<Double> grazing(Arc arc);
 
     /** Where the keys begin again from the other side: cuts of a segment there, as t; none far away. */

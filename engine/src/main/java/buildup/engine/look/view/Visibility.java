@@ -197,7 +197,7 @@ public final class Visibility {
         return high;
     }
 
-    /** Neighbours that meet are one. */
+    /** Neighbors that meet are one. */
     private static List<Stretch> joined(List<Stretch> stretches) {
         List<Stretch> joined = new ArrayList<>();
         for (Stretch next : stretches) {

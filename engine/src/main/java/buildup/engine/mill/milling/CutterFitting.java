@@ -21,7 +21,7 @@ import java.util.stream.Stream;
 
 /**
  * Every way in which a listed cutter makes some of the outline without biting into the rest. A cutter fits where its edge
- * runs on the outline within touching: an arc by radius and centre, a flat by the end and the side of a square cutter.
+ * runs on the outline within touching: an arc by radius and center, a flat by the end and the side of a square cutter.
  */
 final class CutterFitting {
     private static final int MOST_SAW_KERFS = 4;

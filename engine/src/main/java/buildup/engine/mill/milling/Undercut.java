@@ -57,7 +57,7 @@ public record Undercut(List<Segment> line, double area, List<Side> passes, Optio
                 && stretch.segment().length() > Tolerance.TOUCHING;
     }
 
-    /** Neighbours that are hidden, also across the start of the walk. */
+    /** Neighbors that are hidden, also across the start of the walk. */
     private static List<List<Reached>> runs(List<Reached> reached) {
         List<List<Reached>> runs = new ArrayList<>();
         boolean goesOn = false;

@@ -52,10 +52,10 @@ public final class NearestSheets {
                                         .map(one -> one.profile().name()))
                         .silent()
                         .sheet(),
-                neighbours(name, nearest.map(Neighbors::list).orElse(List.of())));
+                neighbors(name, nearest.map(Neighbors::list).orElse(List.of())));
     }
 
-    private static Sheet neighbours(String name, List<Neighbor> list) {
+    private static Sheet neighbors(String name, List<Neighbor> list) {
         Phrase title = Phrase.of("NEAREST to {name}").with("name", name);
         return Sheet.of("nearest", title, list)
                 .name("profile", "profile", one -> one.profile().name())

@@ -68,7 +68,7 @@ public record Neighbors(Outline wanted, List<Neighbor> list) {
         }
         for (int i = 0; i < laid.size(); i++) {
             if (places.get(i).apart() <= limit) {
-                found.add(neighbour(outline, laid.get(i), places.get(i)));
+                found.add(neighbor(outline, laid.get(i), places.get(i)));
             }
         }
         found.sort(Comparator.comparingDouble((Neighbor one) -> Math.rint(one.apart() * 1e6))
@@ -80,7 +80,7 @@ public record Neighbors(Outline wanted, List<Neighbor> list) {
         return Math.abs(wanted.area() - stick.area());
     }
 
-    private static Neighbor neighbour(Outline wanted, Stick stick, Search.Laid place) {
+    private static Neighbor neighbor(Outline wanted, Stick stick, Search.Laid place) {
         Outline laid = place.pose().apply(stick.outline());
         Gap gap = Gap.between(wanted, laid);
         return new Neighbor(

@@ -33,7 +33,7 @@ import java.util.Optional;
 
 /** Reads one entry under {@code items:}. */
 final class ItemReader {
-    /** A molding larger than this is a slip, most likely millimetres read as inches. */
+    /** A molding larger than this is a slip, most likely millimeters read as inches. */
     private static final double LARGEST = 24;
 
     private final Catalog catalog;

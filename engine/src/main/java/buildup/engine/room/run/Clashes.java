@@ -43,7 +43,7 @@ final class Clashes {
         return false;
     }
 
-    /** Sticks of one course that are not neighbours and yet meet in plan. */
+    /** Sticks of one course that are not neighbors and yet meet in plan. */
     void crossing(Course course, List<Fit> fits, boolean closed) {
         double x = course.face();
         for (int i = 0; i < fits.size(); i++) {

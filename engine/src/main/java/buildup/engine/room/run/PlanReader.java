@@ -27,7 +27,7 @@ final class PlanReader {
 
     private static final int MOST_STRETCHES = 200;
 
-    /** A longer wall, in inches, was more likely measured in millimetres. */
+    /** A longer wall, in inches, was more likely measured in millimeters. */
     private static final double LONGEST_WALL = 2400;
 
     private final Stack stack;

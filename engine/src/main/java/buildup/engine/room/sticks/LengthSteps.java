@@ -4,7 +4,7 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Rounding;
 
 /**
- * Lengths of wood in whole steps of 1/8128 in, of which a 64th of an inch holds 127 and a tenth of a millimetre 32: so an
+ * Lengths of wood in whole steps of 1/8128 in, of which a 64th of an inch holds 127 and a tenth of a millimeter 32: so an
  * exact fit fits in either. What is measured is first brought onto one of the two ({@link TapeStep}).
  */
 public final class LengthSteps {
@@ -13,8 +13,8 @@ public final class LengthSteps {
     /** Steps in a 64th of an inch. */
     static final int SIXTY_FOURTH = 127;
 
-    /** Steps in a tenth of a millimetre. */
-    static final int TENTH_OF_A_MILLIMETRE = 32;
+    /** Steps in a tenth of a millimeter. */
+    static final int TENTH_OF_A_MILLIMETER = 32;
 
     private LengthSteps() {}
 

@@ -24,7 +24,7 @@ final class SupplyReader {
     private static final int MOST_ENTRIES = 300;
     private static final int MOST_ON_HAND = 999;
 
-    /** Longer sticks are a slip, most likely millimetres read as inches. */
+    /** Longer sticks are a slip, most likely millimeters read as inches. */
     private static final double LONGEST = 1200;
 
     private final Stack stack;

@@ -6,7 +6,7 @@ import buildup.shared.length.LengthUnit;
 /** How finely a job measures its wood: on one tape, so that an exact fit fits. */
 public enum TapeStep {
     SIXTY_FOURTHS(LengthSteps.SIXTY_FOURTH),
-    TENTHS_OF_MILLIMETRES(LengthSteps.TENTH_OF_A_MILLIMETRE);
+    TENTHS_OF_MILLIMETERS(LengthSteps.TENTH_OF_A_MILLIMETER);
 
     private final int step;
 
@@ -16,7 +16,7 @@ public enum TapeStep {
 
     /** The tape of a document. */
     static TapeStep of(LengthUnit unit) {
-        return unit.isMetric() ? TENTHS_OF_MILLIMETRES : SIXTY_FOURTHS;
+        return unit.isMetric() ? TENTHS_OF_MILLIMETERS : SIXTY_FOURTHS;
     }
 
     int step() {

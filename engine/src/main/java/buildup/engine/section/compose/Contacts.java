@@ -21,7 +21,7 @@ import java.util.Set;
 
 /**
  * Finds where bodies touch, on the outlines as given: line on line within touching over the whole shared stretch, arc in
- * hollow with centre and radius each within touching, and any other approach as a contact of length 0.
+ * hollow with center and radius each within touching, and any other approach as a contact of length 0.
  */
 final class Contacts {
     /** Steeper than this off up, a normal backs instead of carrying; exactly 45 degrees backs. */
@@ -150,7 +150,7 @@ final class Contacts {
         return t >= 0 && t <= 1;
     }
 
-    /** Stretches that go on in one line, or round one centre, are one. */
+    /** Stretches that go on in one line, or round one center, are one. */
     private static List<Stretch> merged(List<Stretch> stretches) {
         List<Stretch> merged = new ArrayList<>(stretches);
         boolean changed = true;

@@ -39,11 +39,11 @@ final class Judgment {
 
     /** Overlaps, the room, pieces upside down. */
     static void ofShape(Section section, Notices notices) {
-        Judgment judgement = new Judgment(section, notices);
-        judgement.overlaps();
-        judgement.voids();
-        judgement.fit();
-        judgement.upsideDown();
+        Judgment judgment = new Judgment(section, notices);
+        judgment.overlaps();
+        judgment.voids();
+        judgment.fit();
+        judgment.upsideDown();
     }
 
     /**
@@ -51,11 +51,11 @@ final class Judgment {
      * fastenings hold nothing is said.
      */
     static void ofStanding(Section section, Notices notices) {
-        Judgment judgement = new Judgment(section, notices);
+        Judgment judgment = new Judgment(section, notices);
         section.standing().stream()
                 .filter(standing -> section.body(standing.body()).inStack())
                 .filter(standing -> !section.fastened().pinned().contains(standing.body()))
-                .forEach(judgement::standing);
+                .forEach(judgment::standing);
     }
 
     private void overlaps() {

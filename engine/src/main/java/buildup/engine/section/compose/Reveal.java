@@ -7,7 +7,7 @@ import buildup.profiles.outline.Point;
  *
  * @param piece body that shows
  * @param over body that stops short
- * @param amount length to the next corner, tangent point or neighbour, in; 0 = flush
+ * @param amount length to the next corner, tangent point or neighbor, in; 0 = flush
  * @param at the joint
  * @param to the far end of the reveal; the joint itself when flush
  * @param step projection of the later of the two on the walk less that of the one before

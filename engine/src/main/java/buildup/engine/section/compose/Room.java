@@ -88,8 +88,8 @@ record Room(Space space, Box stack, LengthUnit unit) {
         List<Meant> all = switch (unit) {
             case INCH -> List.of(new Meant(12, number, "'"));
             case FOOT -> List.of();
-            case CENTIMETRE -> List.of(new Meant(100, 100 * number, " cm"));
-            case MILLIMETRE -> List.of(new Meant(10, number, " cm"), new Meant(1000, 1000 * number, " mm"));
+            case CENTIMETER -> List.of(new Meant(100, 100 * number, " cm"));
+            case MILLIMETER -> List.of(new Meant(10, number, " cm"), new Meant(1000, 1000 * number, " mm"));
         };
         return all.stream()
                 .filter(meant -> meant.times() * ceiling >= stack.top())

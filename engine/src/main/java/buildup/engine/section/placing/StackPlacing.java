@@ -23,7 +23,7 @@ import java.util.stream.IntStream;
 
 /**
  * Resolves the rules of a stack. Each axis of each piece is found on its own, so that a piece may hang by its top on one
- * neighbour and by its back on another, in any order of writing; only a true circle is refused.
+ * neighbor and by its back on another, in any order of writing; only a true circle is refused.
  */
 public final class StackPlacing {
     /** One axis of one piece. */

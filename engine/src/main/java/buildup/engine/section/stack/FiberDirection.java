@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Which way the fibres of a piece run. */
+/** Which way the fibers of a piece run. */
 public enum FiberDirection {
     /** With the run, as in every board of a stack: all its faces in the section are side grain. */
     RUN,

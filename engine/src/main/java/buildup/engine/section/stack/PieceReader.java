@@ -24,10 +24,10 @@ import java.util.Optional;
 
 /** Reads one entry of {@code pieces:}. */
 final class PieceReader {
-    /** Wider trim than this is more likely a size in millimetres: 60 in, wider than any board and most sheets. */
+    /** Wider trim than this is more likely a size in millimeters: 60 in, wider than any board and most sheets. */
     private static final double WIDEST_TRIM = 60;
 
-    /** Trim that stands out farther, or goes up farther, in inches, was more likely measured in millimetres. */
+    /** Trim that stands out farther, or goes up farther, in inches, was more likely measured in millimeters. */
     private static final double FARTHEST_OUT = 60;
 
     private static final double FARTHEST_UP = 480;

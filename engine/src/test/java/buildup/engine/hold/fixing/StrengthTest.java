@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Published strength; sources in reference/fixing.md and at the top of reference/nail-strength.csv. */
 class StrengthTest {
     private static final double NEWTON = 4.4482216;
-    private static final double MILLIMETRE = 25.4;
+    private static final double MILLIMETER = 25.4;
 
     private static List<String[]> rows(String kind) {
         return Bench.resource("/reference/nail-strength.csv")
@@ -39,7 +39,7 @@ class StrengthTest {
     /** The same book prints 54.12 G^(5/2) D L in N and mm. */
     @Test
     void metric_and_inch_forms_of_withdrawal_agree() {
-        double newtons = 54.12 * Math.pow(0.48, 2.5) * (0.072 * MILLIMETRE) * (1.25 * MILLIMETRE);
+        double newtons = 54.12 * Math.pow(0.48, 2.5) * (0.072 * MILLIMETER) * (1.25 * MILLIMETER);
         double pounds = 1.25 * Strength.testWithdrawal(Kind.NAIL, 0.48, 0.072);
         assertThat(pounds).isCloseTo(112.78, within(0.005));
         assertThat(newtons).isCloseTo(501.6, within(0.05));
@@ -63,7 +63,7 @@ class StrengthTest {
             double diameter = Double.parseDouble(row[3]);
             double load = Strength.slip(Kind.NAIL, Optional.of(Group.valueOf(row[1])), gravity, diameter);
             assertThat(load).isCloseTo(Double.parseDouble(row[4]), within(0.0051));
-            double metric = Double.parseDouble(row[5]) * Math.pow(diameter * MILLIMETRE, 1.5);
+            double metric = Double.parseDouble(row[5]) * Math.pow(diameter * MILLIMETER, 1.5);
             assertThat(load * NEWTON).isCloseTo(metric, within(0.001 * metric));
         });
     }

@@ -87,8 +87,8 @@ class StaticsByHandTest {
     }
 
     @Test
-    void a_rod_rolls_in_its_hollow_about_the_common_centre() {
-        // every push of the hollow goes through the centre: nail 5 down at 0.6 left of it, 3 across at 0.8 below
+    void a_rod_rolls_in_its_hollow_about_the_common_center() {
+        // every push of the hollow goes through the center: nail 5 down at 0.6 left of it, 3 across at 0.8 below
         assertThat(HandStacks.rodInHollow(5, 0).factor()).isCloseTo(5 * 0.6 / (2 * 0.75), SAME);
         assertThat(HandStacks.rodInHollow(5, 3).factor()).isCloseTo((5 * 0.6 + 3 * 0.8) / (2 * 0.75), SAME);
         assertThat(HandStacks.rodInHollow(5, 3).governs()).isEqualTo("rod nail");

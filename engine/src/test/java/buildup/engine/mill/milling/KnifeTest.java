@@ -49,7 +49,7 @@ class KnifeTest {
         assertThat(knife.stock().orElseThrow().toInches()).isEqualTo(1.5);
         assertThat(knife.woodDepth()).isCloseTo(0.625, within(1e-9));
         assertThat(knife.depth()).isCloseTo(Knife.depth(3, 20, 0.625), within(1e-12));
-        // the cove's centre is the lower corner of the blank: wood x = 3/4 - sqrt(5/8^2 - y^2), measured from 1/8
+        // the cove's center is the lower corner of the blank: wood x = 3/4 - sqrt(5/8^2 - y^2), measured from 1/8
         for (Point p : knife.edge()) {
             double wood = p.x() <= 0.625 ? 0.625 - Math.sqrt(Math.max(0, 0.625 * 0.625 - p.x() * p.x())) : 0.625;
             assertThat(-p.y()).as("at %s", p).isCloseTo(Knife.depth(3, 20, wood), within(1e-6));

@@ -154,7 +154,7 @@ class BadOrderTest {
     }
 
     @Test
-    void millimetres_read_as_inches() {
+    void millimeters_read_as_inches() {
         assertThat(Ordered.of(order("name: a, section: [out 20, up 114.3], wood: red-oak, feet: 10"))
                         .said())
                 .contains("problem mm-read-as-inches 2 The section is 114.3 over all: more than any molding. Write mm"

@@ -71,7 +71,7 @@ class CovingTest {
     void a_pass_takes_a_sixteenth() {
         assertThat(new Coving("cove", 3, 0.75, 10, 0).passes()).isEqualTo(12);
         assertThat(new Coving("cove", 3, 0.76, 10, 0).passes()).isEqualTo(13);
-        assertThat(new FigurePrinter(LengthUnit.MILLIMETRE).print(Coving.CAUTION))
+        assertThat(new FigurePrinter(LengthUnit.MILLIMETER).print(Coving.CAUTION))
                 .contains("about 1.6 mm a pass", "clamp", "guard", "manual");
     }
 

@@ -30,7 +30,7 @@ class PlumbTest {
     }
 
     @Test
-    void a_wall_that_comes_forward_lengthens_its_neighbour_outside_and_shortens_it_inside() {
+    void a_wall_that_comes_forward_lengthens_its_neighbor_outside_and_shortens_it_inside() {
         Planned outside = leaning(
                 "{ name: a, length: 60, corner: outside 90 }, { name: b, length: 60, plumb: { out: 3/8, over: 96 } }");
         Planned inside = leaning(

@@ -139,7 +139,7 @@ class ThreeSidedCaseTest {
     }
 
     @Test
-    void neighbours_meet_in_plan_along_their_miter() {
+    void neighbors_meet_in_plan_along_their_miter() {
         Fit front = CASE.fit("cap", "front");
         Fit right = CASE.fit("cap", "right side");
         for (double x : new double[] {0, 3, 6.6259}) {

@@ -58,7 +58,7 @@ class CutListTest {
     }
 
     @Test
-    void what_fits_in_millimetres_exactly_fits() {
+    void what_fits_in_millimeters_exactly_fits() {
         String stack = "units: mm\n"
                 + Cutlist.WALL
                 + Bench.list("name: rail, profile: board 18 x 120, back: wall, bottom: datum");

@@ -153,7 +153,7 @@ final class RandomStack {
         return Bench.head(space + " }") + Bench.list(pieces);
     }
 
-    /** The text with two neighbours in the order exchanged, for each pair of which neither touches. */
+    /** The text with two neighbors in the order exchanged, for each pair of which neither touches. */
     List<String> exchanged(Bench bench) {
         List<String> texts = new ArrayList<>();
         for (int i = 0; i + 1 < entries.size(); i++) {

@@ -68,7 +68,7 @@ class RevealTest {
     }
 
     @Test
-    void a_neighbour_ends_a_reveal() {
+    void a_neighbor_ends_a_reveal() {
         Bench bench = Bench.loose(
                 "name: shelf, profile: board 1 x 6, lay: flat, back: wall, bottom: datum",
                 "name: one, profile: board 1 x 1, back: wall, bottom: shelf.top",

@@ -146,7 +146,7 @@ class RulesTest {
     }
 
     @Test
-    void a_file_in_millimetres_gives_the_section_of_the_same_file_in_inches() {
+    void a_file_in_millimeters_gives_the_section_of_the_same_file_in_inches() {
         String inches = """
                 wood: check-wood
                 space: { floor: -80, ceiling: 10, wall: { solid: no } }
@@ -155,7 +155,7 @@ class RulesTest {
                   - { name: bed, profile: check-bed 1.25 x 1.375, back: frieze.face, top: frieze.top }
                   - { name: cap, profile: board 0.75 x 3.5, lay: flat, back: wall, face: 3, bottom: frieze.top }
                 """;
-        String millimetres = """
+        String millimeters = """
                 units: mm
                 wood: check-wood
                 space: { floor: -2032, ceiling: 254, wall: { solid: no } }
@@ -164,7 +164,7 @@ class RulesTest {
                   - { name: bed, profile: check-bed 31.75 x 34.925, back: frieze.face, top: frieze.top }
                   - { name: cap, profile: board 19.05 x 88.9, lay: flat, back: wall, face: 76.2, bottom: 165.1 }
                 """;
-        Bench metric = Bench.sound(millimetres);
+        Bench metric = Bench.sound(millimeters);
         Bench imperial = Bench.sound(inches);
         assertThat(metric.walk()).isEqualTo(imperial.walk());
         assertThat(metric.contacts()).isEqualTo(imperial.contacts());

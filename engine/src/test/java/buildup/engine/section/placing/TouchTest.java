@@ -91,14 +91,14 @@ class TouchTest {
         Bench bench = Bench.loose(
                 "name: bed, profile: check-bed 1-1/4 x 1-3/8, back: wall, flip: over, bottom: datum",
                 "name: rod, section: [ovolo 1/4, ovolo in 1/4], flip: ends, face: 1, bottom: touch");
-        // the hollow, centre (1.25, 1.375), radius 1, faces up; a round of 1/4 in it lies 3/4 off that centre
-        double centreX = bench.box("rod").face();
-        double centreY = bench.box("rod").bottom() + 0.25;
-        assertThat(Math.hypot(1.25 - centreX, 1.375 - centreY)).isCloseTo(0.75, within(1e-6));
+        // the hollow, center (1.25, 1.375), radius 1, faces up; a round of 1/4 in it lies 3/4 off that center
+        double centerX = bench.box("rod").face();
+        double centerY = bench.box("rod").bottom() + 0.25;
+        assertThat(Math.hypot(1.25 - centerX, 1.375 - centerY)).isCloseTo(0.75, within(1e-6));
     }
 
     @Test
-    void a_neighbour_that_overlaps_the_path_by_less_than_touching_does_not_stop_it() {
+    void a_neighbor_that_overlaps_the_path_by_less_than_touching_does_not_stop_it() {
         Bench bench = Bench.loose(
                 "name: post, profile: board 3/4 x 8, back: wall, bottom: datum",
                 "name: shelf, profile: board 3/4 x 5, lay: flat, back: post.face, bottom: datum",

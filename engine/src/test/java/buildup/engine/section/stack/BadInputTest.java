@@ -171,7 +171,7 @@ class BadInputTest {
     }
 
     @Test
-    void millimetres_read_as_inches() {
+    void millimeters_read_as_inches() {
         Bench bench = Bench.loose("name: crown, profile: board 19 x 114.3, back: wall, bottom: datum");
         says(
                 bench,

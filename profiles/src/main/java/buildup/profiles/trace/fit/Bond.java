@@ -7,7 +7,7 @@ import java.util.function.IntUnaryOperator;
 public sealed interface Bond
         permits Bond.Tangent, Bond.Angle, Bond.Offset, Bond.Radius, Bond.Through, Bond.Square, Bond.Alike {
     /**
-     * Two neighbours touch where the walk passes from one to the other.
+     * Two neighbors touch where the walk passes from one to the other.
      *
      * @param back whether the walk turns right back there, as between two beads, and does not go on without a corner
      */

@@ -8,7 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Where neighbouring curves of a ring pass into each other: corners where they cross, tangent points where bound. */
+/** Where neighboring curves of a ring pass into each other: corners where they cross, tangent points where bound. */
 public final class Corners {
     /** Long enough a piece of an endless line to find where it crosses others, in. */
     private static final double PIECE = 1;
@@ -63,7 +63,7 @@ public final class Corners {
     }
 
     /**
-     * The true segments of a ring of curves, each from where the one before it ends; nothing when two neighbours do not
+     * The true segments of a ring of curves, each from where the one before it ends; nothing when two neighbors do not
      * meet.
      *
      * @param kinds how each curve meets the one before it

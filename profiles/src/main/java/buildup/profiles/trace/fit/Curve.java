@@ -88,7 +88,7 @@ public sealed interface Curve permits Curve.Straight, Curve.Round {
     /**
      * A circle.
      *
-     * @param bend its radius, positive when its centre is on the wood side (round), negative on the air side (hollow)
+     * @param bend its radius, positive when its center is on the wood side (round), negative on the air side (hollow)
      */
     record Round(Point center, double bend) implements Curve {
         /** Of the circle. */

@@ -15,7 +15,7 @@ import java.util.function.ToDoubleFunction;
  * passes from one to the next. Immutable; every step gives another one.
  *
  * @param points of each curve, in order
- * @param bonds kept by the curves; the tangents among them are between neighbours
+ * @param bonds kept by the curves; the tangents among them are between neighbors
  * @param noise of the points about the true curve
  * @param error sum of (distance / weighed noise)^2
  * @param strain by how much the worst bond is not kept, in
@@ -25,13 +25,13 @@ public record Fitting(
     /** A bond that costs more than this in (distance / noise)^2 is not meant: four standard deviations. */
     public static final double MEANT = 16;
 
-    /** Neighbours that turn more sharply than this are a corner; a flat arc's end is known no better. */
+    /** Neighbors that turn more sharply than this are a corner; a flat arc's end is known no better. */
     private static final double CORNER = Math.toRadians(40);
 
     /** How far a corner may lie from where the points turn, in standard deviations across the narrower angle. */
     private static final double CORNER_REACH = 8;
 
-    /** Rounds of giving points to their nearer neighbour; the ends commonly stand still after two. */
+    /** Rounds of giving points to their nearer neighbor; the ends commonly stand still after two. */
     private static final int MOST_ROUNDS = 3;
 
     /** A curve keeps so many points at least on either side of its middle. */
@@ -120,7 +120,7 @@ public record Fitting(
         return solved(curves, points, bonds, noise);
     }
 
-    /** Every point given to that one of two neighbours which it lies nearer to, in order; fitted again. */
+    /** Every point given to that one of two neighbors which it lies nearer to, in order; fitted again. */
     Fitting reassigned() {
         Fitting fitting = this;
         for (int round = 0; round < MOST_ROUNDS; round++) {
@@ -136,7 +136,7 @@ public record Fitting(
         return fitting;
     }
 
-    /** Divides the points between the middles of two neighbours where their squares come to least. */
+    /** Divides the points between the middles of two neighbors where their squares come to least. */
     private void share(int a, int b, List<List<Point>> all) {
         List<Point> one = all.get(a);
         List<Point> other = all.get(b);
@@ -242,7 +242,7 @@ public record Fitting(
         return next.error() - error <= most && next.holds() && (next.sound() || !sound()) ? next : this;
     }
 
-    /** Neighbours without a corner between them, where the points allow that, and where they would not meet else. */
+    /** Neighbors without a corner between them, where the points allow that, and where they would not meet else. */
     Fitting smoothed() {
         Fitting fitting = this;
         for (int i = 0; i < curves.size(); i++) {

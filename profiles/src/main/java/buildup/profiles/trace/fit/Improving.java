@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * Looks again at every corner of a ring that is bound together. Where neighbours are tangent a member needs fewer
+ * Looks again at every corner of a ring that is bound together. Where neighbors are tangent a member needs fewer
  * numbers than one that stands alone: a short flat between two arcs needs one, an eased arris one against a chamfer's
  * two. So members that the points alone did not tell apart are told here, at the same price a number.
  */
@@ -29,21 +29,21 @@ final class Improving {
     /** Price of one member more, for there are many places where one could begin. */
     private static final double MEMBER_PRICE = 1;
 
-    /** Shares of a neighbour's points that a member between it and the next may take. */
+    /** Shares of a neighbor's points that a member between it and the next may take. */
     private static final List<Double> SHARES = List.of(0.12, 0.3);
 
     /** Changes that are made at most, the best of all each time. */
     private static final int MOST_ROUNDS = 24;
 
-    /** Neighbours of an eased arris turn at least so much. */
+    /** Neighbors of an eased arris turn at least so much. */
     private static final double LEAST_TURN = Math.toRadians(20);
 
     private static final double MOST_TURN = Math.toRadians(130);
 
-    /** A flat that may be an arc begins as one so many times as wide as its neighbour. */
+    /** A flat that may be an arc begins as one so many times as wide as its neighbor. */
     private static final double WIDER = 3;
 
-    /** Fewer points of a neighbour cannot give any away. */
+    /** Fewer points of a neighbor cannot give any away. */
     private static final int LEAST_GIVER = 12;
 
     /** Fewer points are no member. */
@@ -133,7 +133,7 @@ final class Improving {
             return Fitting.bound(curves, points, kinds, fitting.noise());
         }
 
-        /** A short line that turns the same way at both ends, as an arc tangent to both neighbours. */
+        /** A short line that turns the same way at both ends, as an arc tangent to both neighbors. */
         Optional<Fitting> easedArris() {
             if (curves.size() < 4 || !(curves.get(i) instanceof Curve.Straight flat)) {
                 return Optional.empty();
@@ -184,12 +184,12 @@ final class Improving {
             return Optional.of(draft.bound());
         }
 
-        /** A line that goes over into a neighbouring arc, bent as that is. */
-        Optional<Fitting> bent(int neighbour) {
-            Corners.Kind kind = kinds.get(neighbour == before ? i : after);
+        /** A line that goes over into a neighboring arc, bent as that is. */
+        Optional<Fitting> bent(int neighbor) {
+            Corners.Kind kind = kinds.get(neighbor == before ? i : after);
             if (kind != Corners.Kind.SMOOTH
                     || !(curves.get(i) instanceof Curve.Straight line)
-                    || !(curves.get(neighbour) instanceof Curve.Round round)
+                    || !(curves.get(neighbor) instanceof Curve.Round round)
                     || points.get(i).size() < LEAST_GIVER) {
                 return Optional.empty();
             }

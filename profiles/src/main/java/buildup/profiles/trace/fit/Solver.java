@@ -218,7 +218,7 @@ final class Solver {
             if (a instanceof Curve.Round one && b instanceof Curve.Round other) {
                 int f = at[bond.first()];
                 int s = at[bond.second()];
-                // both centres lie on the common normal, each its own bend from the place where they meet
+                // both centers lie on the common normal, each its own bend from the place where they meet
                 Point between = one.center().minus(other.center());
                 Point way = between.unit();
                 double apart = one.bend() - turned * other.bend();

@@ -177,7 +177,7 @@ final class Splitting {
         return stretch.curved() ? arc(from, to) : line(from, to);
     }
 
-    /** Moves the ends between neighbours to the best of all points, those between the knots too. */
+    /** Moves the ends between neighbors to the best of all points, those between the knots too. */
     private List<Stretch> refined(List<Stretch> cut) {
         List<Stretch> stretches = new ArrayList<>(cut);
         int reach = 2 * (ring.size() / knots) + 2;
@@ -249,7 +249,7 @@ final class Splitting {
         Moments.Circle circle = moments.circle(stretch.from(), stretch.to());
         Point spoke = ring.get(end == 0 ? stretch.from() : stretch.to() - 1).minus(circle.center());
         Point middle = moments.mean(stretch.from(), stretch.to()).minus(circle.center());
-        // the walk turns left round a centre on its left
+        // the walk turns left round a center on its left
         boolean left = middle.cross(along) > 0;
         return (left ? spoke.left() : spoke.right()).unit();
     }

@@ -10,7 +10,7 @@ import java.util.List;
 
 /** Drops what a tracing says twice or by a slip, and turns it counterclockwise. */
 public final class Cleaning {
-    /** A stray point lies so many usual steps from both neighbours, and they that much nearer to each other. */
+    /** A stray point lies so many usual steps from both neighbors, and they that much nearer to each other. */
     private static final double STRAY_STEPS = 6;
 
     private static final double STRAY_RATIO = 3;
