@@ -42,8 +42,8 @@ public record Label(String text, Point at, double size, Anchor anchor, boolean u
         return new Label(text, at, size, anchor, false, measure.width(text, size));
     }
 
-    /** A text whose capitals are centerd on a point. */
-    public static Label centerd(TextMeasure measure, String text, Point center, double size, boolean upright) {
+    /** A text whose capitals are centered on a point. */
+    public static Label centered(TextMeasure measure, String text, Point center, double size, boolean upright) {
         double below = size * CAPITALS / 2;
         Point at = center.plus(upright ? new Point(below, 0) : new Point(0, -below));
         return new Label(text, at, size, Anchor.MIDDLE, upright, measure.width(text, size));

@@ -23,7 +23,7 @@ import java.util.List;
  */
 public final class DxfWriter {
     /** Alignments of a text; a fitted one is stretched or narrowed to lie between two points. */
-    private static final int CENTERD = 1;
+    private static final int CENTERED = 1;
 
     private static final int RIGHT = 2;
     private static final int FITTED = 5;
@@ -167,7 +167,7 @@ public final class DxfWriter {
             Point along = label.upright() ? new Point(0, label.width()) : new Point(label.width(), 0);
             entities.put(72, FITTED).put(11, label.start().plus(along));
         } else if (label.anchor() != Label.Anchor.START) {
-            entities.put(72, label.anchor() == Label.Anchor.MIDDLE ? CENTERD : RIGHT)
+            entities.put(72, label.anchor() == Label.Anchor.MIDDLE ? CENTERED : RIGHT)
                     .put(11, label.at());
         }
     }

@@ -32,10 +32,10 @@ class LabelTest {
     }
 
     @Test
-    void capitals_are_centerd_where_asked() {
-        Box level = Label.centerd(SQUARE, "8", new Point(5, 5), 1, false).box();
+    void capitals_are_centered_where_asked() {
+        Box level = Label.centered(SQUARE, "8", new Point(5, 5), 1, false).box();
         assertThat((level.bottom() + Label.DESCENT + level.top()) / 2).isCloseTo(5, Offset.offset(1e-9));
-        Box upright = Label.centerd(SQUARE, "8", new Point(5, 5), 1, true).box();
+        Box upright = Label.centered(SQUARE, "8", new Point(5, 5), 1, true).box();
         assertThat((upright.back() + upright.face() - Label.DESCENT) / 2).isCloseTo(5, Offset.offset(1e-9));
     }
 }

@@ -36,7 +36,7 @@ public record Caption(Optional<String> letter, String text, double width, double
         double along = run.along(middle);
         double across = run.across(middle);
         Point textMiddle = run.point(along + (width - textWidth) / 2, across);
-        items.add(Label.centerd(measure, text, textMiddle, Drafting.FIGURES, upright));
+        items.add(Label.centered(measure, text, textMiddle, Drafting.FIGURES, upright));
         letter.ifPresent(word -> items.addAll(
                 ringed(measure, word, run.point(along - width / 2 + Drafting.SMALL_RING, across), upright)));
         return items;
@@ -54,7 +54,7 @@ public record Caption(Optional<String> letter, String text, double width, double
         return List.of(
                 new Area(Optional.empty(), Optional.empty(), circle(center, radius), Tone.PAPER),
                 new Path(circle(center, radius), true, LineStyle.LEADER),
-                Label.centerd(measure, letter, center, fitted, upright));
+                Label.centered(measure, letter, center, fitted, upright));
     }
 
     /** A circle as two half circles; in of paper. */

@@ -145,7 +145,7 @@ public final class Tags {
         if (tag.ringed()) {
             items.addAll(Caption.ringed(text, tag.word(), at, Drafting.RING, Drafting.LETTER, false));
         } else {
-            items.add(Label.centerd(text, tag.word(), at, Drafting.TEXT, false));
+            items.add(Label.centered(text, tag.word(), at, Drafting.TEXT, false));
         }
     }
 

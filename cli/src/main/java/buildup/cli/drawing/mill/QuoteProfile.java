@@ -94,7 +94,7 @@ record QuoteProfile(int number, Quoted quoted, TextMeasure measure, FigurePrinte
                 new Path(extensions, false, LineStyle.EXTENSION),
                 new Path(lines, false, LineStyle.DIMENSION),
                 new Path(ticks, false, LineStyle.TICK),
-                Label.centerd(
+                Label.centered(
                         measure,
                         text,
                         run.point(middle, level + aside),

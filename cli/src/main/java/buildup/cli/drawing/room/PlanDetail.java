@@ -71,7 +71,7 @@ final class PlanDetail {
         items.addAll(names(window));
         double size = Drafting.TEXT;
         Point middle = new Point((window.back() + window.face()) / 2, window.bottom() - 2 * size);
-        items.add(Label.centerd(measure, place.words(), middle.plus(new Point(size, 0)), size, false));
+        items.add(Label.centered(measure, place.words(), middle.plus(new Point(size, 0)), size, false));
         double half = measure.width(place.words(), size) / 2;
         items.addAll(Caption.ringed(
                 measure, String.valueOf(place.number()), middle.minus(new Point(half + size, 0)), false));

@@ -190,7 +190,7 @@ public final class PlanDrawing {
             Point out = way(frame, onto, 0, 1);
             // between the courses; where they come too near, before them
             List<Label> tries = new ArrayList<>();
-            tries.add(Label.centerd(
+            tries.add(Label.centered(
                     measure,
                     opening.name(),
                     onto.apply(frame.at(middle, before / 2)),
@@ -209,8 +209,8 @@ public final class PlanDrawing {
         List<Label> tries = new ArrayList<>();
         for (Point move : FreePlaces.moves(along, away)) {
             Point at = place.plus(move);
-            tries.add(Label.centerd(measure, name, at, Drafting.TEXT, upright));
-            tries.add(Label.centerd(measure, name, at.plus(away.times(longer)), Drafting.TEXT, !upright));
+            tries.add(Label.centered(measure, name, at, Drafting.TEXT, upright));
+            tries.add(Label.centered(measure, name, at.plus(away.times(longer)), Drafting.TEXT, !upright));
         }
         return tries;
     }

@@ -168,7 +168,7 @@ public final class SticksDrawing {
     private Optional<SceneItem> ripped(Stick.Strip strip, Box box) {
         String width = Drafting.size(job.section().stack(), LengthSteps.inches(strip.width()));
         Point middle = new Point(-0.08 - measure.width(width, Drafting.TEXT) / 2, (box.bottom() + box.top()) / 2);
-        return Optional.of(Label.centerd(measure, width, middle, Drafting.TEXT, false));
+        return Optional.of(Label.centered(measure, width, middle, Drafting.TEXT, false));
     }
 
     private double slant(End end) {
@@ -188,18 +188,18 @@ public final class SticksDrawing {
         String length = Drafting.size(job.section().stack(), LengthSteps.inches(piece.length()));
         for (String words : List.of(piece.id() + "   " + length, piece.id())) {
             if (measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < room) {
-                return List.of(Label.centerd(measure, words, middle, Drafting.TEXT, false));
+                return List.of(Label.centered(measure, words, middle, Drafting.TEXT, false));
             }
         }
         boolean upright = measure.width(piece.id(), Drafting.TEXT) < box.height() && Drafting.TEXT < room;
-        return upright ? List.of(Label.centerd(measure, piece.id(), middle, Drafting.TEXT, true)) : List.of();
+        return upright ? List.of(Label.centered(measure, piece.id(), middle, Drafting.TEXT, true)) : List.of();
     }
 
     private List<SceneItem> rest(Stick.Strip strip, Box box) {
         String words = "offcut " + Drafting.size(job.section().stack(), LengthSteps.inches(strip.rest()));
         boolean fits = measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < box.width();
         Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
-        return fits ? List.of(Label.centerd(measure, words, middle, Drafting.TEXT, false)) : List.of();
+        return fits ? List.of(Label.centered(measure, words, middle, Drafting.TEXT, false)) : List.of();
     }
 
     /** Wood between two pieces, before the first and behind the last. */

@@ -83,6 +83,6 @@ public enum FullSize {
         Point middle = run.point(along + length / 2, run == DimensionAxis.LEVEL ? across + aside : across - aside);
         return List.of(
                 new Path(lines, false, LineStyle.CHECK),
-                Label.centerd(measure, words, middle, Drafting.TEXT, run == DimensionAxis.UPRIGHT));
+                Label.centered(measure, words, middle, Drafting.TEXT, run == DimensionAxis.UPRIGHT));
     }
 }

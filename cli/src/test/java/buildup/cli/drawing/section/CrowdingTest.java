@@ -51,7 +51,7 @@ class CrowdingTest {
                 List.of(new buildup.profiles.outline.Line(new Point(0, 1), new Point(4, 1))),
                 false,
                 LineStyle.DIMENSION);
-        Label label = Label.centerd(Drawn.FONT, "1-1/2", new Point(2, 1), 0.14, false);
+        Label label = Label.centered(Drawn.FONT, "1-1/2", new Point(2, 1), 0.14, false);
         assertThat(faults(new Scene("", "", 5, 5, List.of(line, label)))).hasSize(1);
         assertThat(faults(new Scene("", "", 5, 5, List.of(label, label.moved(0.1, 0)))))
                 .hasSize(1);
