@@ -6,6 +6,7 @@ import buildup.catalog.fastener.Tool;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -98,9 +99,25 @@ final class Reaching {
     }
 
     /** A convex part of a tool, in either sense of walk. */
-    private record Convex(List<Point> corners) {
+    private static final class Convex {
+        private final Box box;
+        private final Point middle;
+        private final List<Point> corners;
+        /** Square to each side, into the part; the side begins at the corner of that number. */
+        private final List<Point> inward = new ArrayList<>();
+
+        Convex(List<Point> corners) {
+            this.corners = corners;
+            this.box = corners.stream().map(p -> Box.of(p, p)).reduce(Box::with).orElseThrow();
+            this.middle = corners.stream().reduce(Point.ORIGIN, Point::plus).times(1.0 / corners.size());
+            for (int i = 0; i < corners.size(); i++) {
+                Point corner = corners.get(i);
+                Point side = corners.get((i + 1) % corners.size()).minus(corner).unit();
+                inward.add(side.left().dot(middle.minus(corner)) > 0 ? side.left() : side.right());
+            }
+        }
+
         boolean meets(Timber.Solid body) {
-            Box box = corners.stream().map(p -> Box.of(p, p)).reduce(Box::with).orElseThrow();
             if (!box.near(body.outline().box(), 0)) {
                 return false;
             }
@@ -110,11 +127,7 @@ final class Reaching {
                     return true;
                 }
             }
-            return body.holds(middle());
-        }
-
-        private Point middle() {
-            return corners.stream().reduce(Point.ORIGIN, Point::plus).times(1.0 / corners.size());
+            return body.holds(middle);
         }
 
         /** How much of the step from {@code a} to {@code b} lies inside by more than touching (Cyrus and Beck). */
@@ -122,12 +135,9 @@ final class Reaching {
             Point step = b.minus(a);
             double from = 0;
             double to = 1;
-            Point middle = middle();
             for (int i = 0; i < corners.size(); i++) {
-                Point corner = corners.get(i);
-                Point side = corners.get((i + 1) % corners.size()).minus(corner).unit();
-                Point normal = side.left().dot(middle.minus(corner)) > 0 ? side.left() : side.right();
-                double start = a.minus(corner).dot(normal) - Tolerance.TOUCHING;
+                Point normal = inward.get(i);
+                double start = a.minus(corners.get(i)).dot(normal) - Tolerance.TOUCHING;
                 double rate = step.dot(normal);
                 if (Math.abs(rate) < Tolerance.COINCIDENT) {
                     if (start < 0) {

@@ -9,9 +9,12 @@ import buildup.engine.section.compose.Standing.Bearing;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +22,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
 
 /**
  * Groups of pieces on the level bearing below them, moments about the end that they would tip over. It is the equilibrium
@@ -39,11 +41,50 @@ final class Balances {
     private final Section section;
     private final LoadPath path;
     private final List<Load> loads;
+    /** What each piece weighs, pounds per foot, and how far out its centroid is. */
+    private final double[] pounds;
+
+    private final double[] centers;
+
+    /** For each body the pieces that bear on it. */
+    private final Map<Integer, Set<Integer>> bearers = new HashMap<>();
+
+    /** For each body the pieces that it carries, or that are with it. */
+    private final Map<Integer, Set<Integer>> carried = new HashMap<>();
+
+    /** For each body those that touch it, or of which one rests on the other. */
+    private final Map<Integer, Set<Integer>> ties = new HashMap<>();
 
     Balances(Section section, LoadPath path, List<Load> loads) {
         this.section = section;
         this.path = path;
         this.loads = loads;
+        this.pounds = new double[section.bodies().size()];
+        this.centers = new double[section.bodies().size()];
+        for (int piece = 0; piece < section.bodies().size(); piece++) {
+            int one = piece;
+            if (section.body(piece).inStack()) {
+                pounds[piece] = Composer.weightPerFoot(section.body(piece));
+                centers[piece] = section.body(piece).outline().centroid().x();
+            }
+            bearing(piece, on -> true).forEach(bearing -> put(bearers, bearing.on(), one));
+            if (section.body(piece).inStack()) {
+                carriedBy(piece).forEach(on -> put(carried, on, one));
+            }
+            path.restsOn(piece).forEach(on -> tie(on, one));
+        }
+        section.contacts().stream()
+                .filter(contact -> contact.length() > 0)
+                .forEach(contact -> tie(contact.a(), contact.b()));
+    }
+
+    private static void put(Map<Integer, Set<Integer>> lists, int at, int piece) {
+        lists.computeIfAbsent(at, body -> new TreeSet<>()).add(piece);
+    }
+
+    private void tie(int one, int other) {
+        put(ties, one, other);
+        put(ties, other, one);
     }
 
     /**
@@ -73,22 +114,15 @@ final class Balances {
      * balance for each lot that nothing ties to the others.
      */
     List<Balance> onCarrier(int carrier) {
-        Set<Integer> above = new LinkedHashSet<>();
-        boolean more = true;
-        while (more) {
-            List<Integer> next = IntStream.range(0, section.bodies().size())
-                    .filter(piece -> section.body(piece).inStack() && !firm(piece) && !above.contains(piece))
-                    .filter(piece -> bearing(piece, on -> on == carrier).size() > 0
-                            || carriedBy(piece).stream().anyMatch(above::contains))
-                    .boxed()
-                    .toList();
-            above.addAll(next);
-            more = !next.isEmpty();
+        Set<Integer> above = new TreeSet<>();
+        Deque<Integer> open = new ArrayDeque<>(bearers.getOrDefault(carrier, Set.of()));
+        while (!open.isEmpty()) {
+            int piece = open.remove();
+            if (!firm(piece) && above.add(piece)) {
+                open.addAll(carried.getOrDefault(piece, Set.of()));
+            }
         }
-        return tied(List.copyOf(new TreeSet<>(above))).stream()
-                .map(this::of)
-                .flatMap(Optional::stream)
-                .toList();
+        return tied(above).stream().map(this::of).flatMap(Optional::stream).toList();
     }
 
     /** What a piece bears on; what is fixed or hangs is with the body that holds it. */
@@ -127,17 +161,17 @@ final class Balances {
     }
 
     /** The pieces in lots: those that touch, or of which one rests on the other, tip together. */
-    private List<List<Integer>> tied(List<Integer> pieces) {
+    private List<List<Integer>> tied(Set<Integer> pieces) {
         List<List<Integer>> lots = new ArrayList<>();
-        Set<Integer> left = new LinkedHashSet<>(pieces);
+        Set<Integer> left = new TreeSet<>(pieces);
         while (!left.isEmpty()) {
-            List<Integer> open = new ArrayList<>(List.of(left.iterator().next()));
+            Deque<Integer> open = new ArrayDeque<>(List.of(left.iterator().next()));
             Set<Integer> lot = new TreeSet<>();
             while (!open.isEmpty()) {
-                int next = open.remove(0);
+                int next = open.remove();
                 if (left.remove(next)) {
                     lot.add(next);
-                    left.stream().filter(other -> tie(next, other)).forEach(open::add);
+                    open.addAll(ties.getOrDefault(next, Set.of()));
                 }
             }
             lots.add(List.copyOf(lot));
@@ -145,19 +179,12 @@ final class Balances {
         return lots;
     }
 
-    private boolean tie(int one, int other) {
-        return path.restsOn(one).contains(other)
-                || path.restsOn(other).contains(one)
-                || section.contacts().stream().anyMatch(contact -> contact.length() > 0 && contact.between(one, other));
-    }
-
     /** A group on all that carries it from outside; nothing when nothing does. */
     Optional<Balance> of(List<Integer> group) {
-        List<Integer> lowest = group.stream()
-                .filter(piece -> !bearing(piece, on -> !group.contains(on)).isEmpty())
-                .toList();
+        Set<Integer> own = new HashSet<>(group);
+        List<Integer> lowest = lowest(group);
         List<Bearing> bearing = lowest.stream()
-                .flatMap(piece -> bearing(piece, on -> !group.contains(on)).stream())
+                .flatMap(piece -> bearing(piece, on -> !own.contains(on)).stream())
                 .toList();
         return bearing.isEmpty() ? Optional.empty() : Optional.of(balance(group, bearing, lowest));
     }
@@ -168,9 +195,8 @@ final class Balances {
         double weight = 0;
         double moment = 0;
         for (int piece : group) {
-            double own = Composer.weightPerFoot(section.body(piece));
-            weight += own;
-            moment += own * section.body(piece).outline().centroid().x();
+            weight += pounds[piece];
+            moment += pounds[piece] * centers[piece];
         }
         double load = 0;
         double loadMoment = 0;
@@ -220,9 +246,13 @@ final class Balances {
 
     /** The pieces of a group that bear on something outside it. */
     List<Integer> lowest(Balance balance) {
-        return balance.group().stream()
-                .filter(piece ->
-                        !bearing(piece, on -> !balance.group().contains(on)).isEmpty())
+        return lowest(balance.group());
+    }
+
+    private List<Integer> lowest(List<Integer> group) {
+        Set<Integer> own = new HashSet<>(group);
+        return group.stream()
+                .filter(piece -> !bearing(piece, on -> !own.contains(on)).isEmpty())
                 .toList();
     }
 

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Forces that keep a model at rest: two forces and one moment in balance on every piece. A distribution of forces that
@@ -31,15 +33,35 @@ final class Equilibrium {
      * @param live weights that grow together
      */
     static Optional<Double> factor(Model model, List<Weight> dead, List<Weight> live) {
+        double from = 0;
+        double most = NO_LIMIT;
+        for (Cell cell : Cells.of(model)) {
+            if (cell.rests(cell.carried(dead)) && cell.rests(cell.carried(live))) {
+                continue;
+            }
+            Optional<Double> greatest = factor(cell, dead, live, 1);
+            if (greatest.isEmpty()) {
+                return Optional.empty();
+            }
+            most = Math.min(most, greatest.get());
+            // where weights that stay need those that grow, to keep them
+            if (!cell.carried(live).isEmpty() && !cell.carried(dead).isEmpty()) {
+                from = Math.max(from, factor(cell, dead, live, -1).orElse(0.0));
+            }
+        }
+        return from > most + Tolerance.SAME_SHARE * Math.max(1, most)
+                ? Optional.empty()
+                : Optional.of(most < NO_LIMIT * (1 - Tolerance.SAME_SHARE) ? most : Double.POSITIVE_INFINITY);
+    }
+
+    /** @param sign 1 for the greatest, -1 for the least */
+    private static Optional<Double> factor(Cell cell, List<Weight> dead, List<Weight> live, int sign) {
         LinearProgram program = new LinearProgram();
         int factor = program.atLeastZero(NO_LIMIT);
         List<Integer> numbers = new ArrayList<>();
-        model.forces().forEach(force -> numbers.add(program.atLeastZero(force.most())));
-        equations(program, model, model.forces(), numbers, dead, live, factor);
-        // the solver keeps bounds within its own tolerance
-        return program.greatest(factor)
-                .map(found -> found.value(factor))
-                .map(found -> found < NO_LIMIT * (1 - Tolerance.SAME_SHARE) ? found : Double.POSITIVE_INFINITY);
+        cell.forces().forEach(force -> numbers.add(program.atLeastZero(force.most())));
+        equations(program, cell, numbers, cell.carried(dead), cell.carried(live), factor);
+        return program.greatest(List.of(new Term(factor, sign))).map(found -> found.value(factor));
     }
 
     /**
@@ -49,42 +71,48 @@ final class Equilibrium {
      * @return nothing when however many do not
      */
     static OptionalDouble least(Model model, List<Weight> weights, List<Tie> row) {
-        Model more = model.with(row);
-        int before = model.forces().size();
+        Set<Force> added =
+                row.stream().flatMap(tie -> Model.forces(tie).stream()).collect(Collectors.toSet());
+        double most = 0;
+        for (Cell cell : Cells.of(model.with(row))) {
+            OptionalDouble count = least(cell, cell.carried(weights), added);
+            if (count.isEmpty()) {
+                return count;
+            }
+            most = Math.max(most, count.getAsDouble());
+        }
+        return OptionalDouble.of(most);
+    }
+
+    private static OptionalDouble least(Cell cell, List<Weight> weights, Set<Force> added) {
         LinearProgram program = new LinearProgram();
         int count = program.atLeastZero(NO_LIMIT);
         List<Integer> numbers = new ArrayList<>();
-        for (int i = 0; i < more.forces().size(); i++) {
-            double most = more.forces().get(i).most();
-            int force = program.atLeastZero(i < before ? most : Double.POSITIVE_INFINITY);
+        for (Force one : cell.forces()) {
+            boolean more = added.contains(one);
+            int force = program.atLeastZero(more ? Double.POSITIVE_INFINITY : one.most());
             numbers.add(force);
-            if (i >= before) {
+            if (more) {
                 int spare = program.atLeastZero(Double.POSITIVE_INFINITY);
-                program.equation(List.of(new Term(force, 1), new Term(spare, 1), new Term(count, -most)), 0);
+                program.equation(List.of(new Term(force, 1), new Term(spare, 1), new Term(count, -one.most())), 0);
             }
         }
         int none = program.atLeastZero(0);
-        equations(program, more, more.forces(), numbers, weights, List.of(), none);
+        equations(program, cell, numbers, weights, List.of(), none);
         Optional<Solution> solution = program.greatest(List.of(new Term(count, -1)));
         return solution.map(found -> OptionalDouble.of(found.value(count))).orElse(OptionalDouble.empty());
     }
 
     private static void equations(
-            LinearProgram program,
-            Model model,
-            List<Force> forces,
-            List<Integer> numbers,
-            List<Weight> dead,
-            List<Weight> live,
-            int factor) {
-        for (int body : model.free()) {
-            Point centroid = model.centroid(body);
+            LinearProgram program, Cell cell, List<Integer> numbers, List<Weight> dead, List<Weight> live, int factor) {
+        for (int body : cell.free()) {
+            Point centroid = cell.centroid(body);
             List<Term> across = new ArrayList<>();
             List<Term> up = new ArrayList<>();
             List<Term> turning = new ArrayList<>();
-            for (int i = 0; i < forces.size(); i++) {
-                Force force = forces.get(i);
-                int sign = force.sign(body);
+            for (int i = 0; i < cell.forces().size(); i++) {
+                Force force = cell.forces().get(i);
+                int sign = cell.sign(force, body);
                 if (sign != 0) {
                     Point way = force.way().times(sign);
                     across.add(new Term(numbers.get(i), way.x()));
@@ -94,7 +122,7 @@ final class Equilibrium {
                 }
             }
             for (Weight weight : live) {
-                if (weight.body() == body) {
+                if (cell.lead(weight.body()) == body) {
                     up.add(new Term(factor, -weight.pounds()));
                     turning.add(new Term(factor, -(weight.out() - centroid.x()) * weight.pounds()));
                 }
@@ -102,7 +130,7 @@ final class Equilibrium {
             double down = 0;
             double moment = 0;
             for (Weight weight : dead) {
-                if (weight.body() == body) {
+                if (cell.lead(weight.body()) == body) {
                     down += weight.pounds();
                     moment += (weight.out() - centroid.x()) * weight.pounds();
                 }

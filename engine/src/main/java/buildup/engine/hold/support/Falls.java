@@ -4,6 +4,7 @@ import buildup.engine.hold.support.Fall.Part;
 import buildup.engine.hold.support.Fall.Stop;
 import buildup.engine.hold.support.Fall.Way;
 import buildup.engine.hold.support.Mechanism.Movement;
+import buildup.engine.hold.support.Mechanism.Ranked;
 import buildup.engine.hold.support.Mechanism.Shift;
 import buildup.engine.hold.support.Model.Weight;
 import buildup.engine.section.compose.Section;
@@ -11,8 +12,10 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -46,8 +49,9 @@ final class Falls {
     static List<Fall> all(Model model, List<Weight> weights) {
         List<Fall> motions = new ArrayList<>();
         Model held = model;
+        Map<Cell.Key, Optional<Ranked>> known = new HashMap<>();
         for (int i = 0; i < model.free().size(); i++) {
-            Optional<Movement> next = Mechanism.falling(held, weights);
+            Optional<Movement> next = Mechanism.falling(held, weights, known);
             if (next.isEmpty()) {
                 break;
             }

@@ -8,7 +8,9 @@ import buildup.engine.hold.support.Model.Weight;
 import buildup.engine.section.compose.Section;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -21,11 +23,15 @@ final class LeastRows {
     /** Of the places that look best so many are tried. */
     private static final int TRIED = 6;
 
+    /** Who would have to add more rows than this does not have a row to add. */
+    private static final int MOST = 8;
+
     private final Section section;
     private final Model model;
     private final List<List<Weight>> weights;
     private final List<Fixed> given;
     private final Places places;
+    private final Map<Integer, List<Fixed>> found = new HashMap<>();
 
     /**
      * @param model that falls
@@ -40,8 +46,11 @@ final class LeastRows {
         this.places = places;
     }
 
-    /** One row for each fall, in their order; none when no row of this kind would do. */
+    /** One row for each fall, in their order; none when no row of this kind would do, or many would be wanted. */
     List<LeastRow> of(List<Fall> falls) {
+        if (falls.size() > MOST) {
+            return List.of();
+        }
         List<LeastRow> rows = new ArrayList<>();
         Model built = model;
         for (int i = 0; i < falls.size(); i++) {
@@ -78,7 +87,7 @@ final class LeastRows {
         List<Integer> pieces = fall.first().pieces();
         Optional<List<Weight>> falls =
                 weights.stream().filter(set -> Mechanism.falls(rest, set)).findFirst();
-        Optional<Movement> movement = falls.flatMap(set -> Mechanism.falling(rest, set));
+        Optional<Movement> movement = falls.flatMap(set -> Mechanism.falling(rest, set, new HashMap<>()));
         if (movement.isEmpty()) {
             return Optional.empty();
         }
@@ -86,7 +95,7 @@ final class LeastRows {
         double all = falls.get().stream().mapToDouble(Weight::pounds).sum();
         Stream<Candidate> added = pieces.stream()
                 .filter(piece -> section.body(piece).inStack())
-                .flatMap(piece -> places.of(piece).stream())
+                .flatMap(piece -> found.computeIfAbsent(piece, places::of).stream())
                 .map(nail -> new Candidate(nail, Optional.empty()));
         Stream<Candidate> instead = given.stream()
                 .filter(row -> pieces.contains(row.piece()))

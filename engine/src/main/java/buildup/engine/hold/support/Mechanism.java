@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -25,9 +26,9 @@ final class Mechanism {
     /** What parting from a wall counts, against 1 for parting from a piece or from a bearing. */
     private static final double LEAVING = 0.01;
 
-    private final Model model;
+    private final Cell cell;
     private final LinearProgram program = new LinearProgram();
-    /** For each body the first of its six numbers, -1 where it stands: out and in, up and down, turning counterclockwise and clockwise. */
+    /** For each body that moves by itself the first of its six numbers, -1 for the others: out and in, up and down, turning counterclockwise and clockwise. */
     private final int[] first;
 
     /** What weights do less what fasteners take. */
@@ -42,18 +43,19 @@ final class Mechanism {
     private final List<Integer> rubs = new ArrayList<>();
     private final double all;
 
-    private Mechanism(Model model, List<Weight> weights, boolean closing) {
-        this.model = model;
-        this.all = weights.stream().mapToDouble(Weight::pounds).sum();
-        this.first = new int[model.section().bodies().size()];
+    /** @param all what all weights of the model that are looked at come to, pounds */
+    private Mechanism(Cell cell, double all, boolean closing) {
+        this.cell = cell;
+        this.all = all;
+        this.first = new int[cell.section().bodies().size()];
         Arrays.fill(first, -1);
-        for (int body : model.free()) {
+        for (int body : cell.free()) {
             first[body] = program.atLeastZero(Double.POSITIVE_INFINITY);
             for (int i = 1; i < 6; i++) {
                 program.atLeastZero(Double.POSITIVE_INFINITY);
             }
         }
-        for (Force force : model.forces()) {
+        for (Force force : cell.forces()) {
             yields.add(resist(force, closing));
         }
     }
@@ -98,8 +100,16 @@ final class Mechanism {
 
     /** Whether a model falls. */
     static boolean falls(Model model, List<Weight> weights) {
-        Mechanism mechanism = new Mechanism(model, weights, false);
-        mechanism.pulls(weights, mechanism.work);
+        return Cells.of(model).stream().anyMatch(cell -> falls(cell, weights));
+    }
+
+    private static boolean falls(Cell cell, List<Weight> weights) {
+        List<Weight> carried = cell.carried(weights);
+        if (carried.isEmpty() || cell.rests(carried)) {
+            return false;
+        }
+        Mechanism mechanism = new Mechanism(cell, sum(weights), false);
+        mechanism.pulls(carried, mechanism.work);
         List<Term> sizes = mechanism.sizes(1);
         sizes.add(new Term(mechanism.program.atLeastZero(Double.POSITIVE_INFINITY), 1));
         mechanism.program.equation(sizes, 1);
@@ -111,51 +121,98 @@ final class Mechanism {
                 .isPresent();
     }
 
+    private static double sum(List<Weight> weights) {
+        return weights.stream().mapToDouble(Weight::pounds).sum();
+    }
+
+    /** A motion of one cell, and what it costs against others: the greater, the less. */
+    record Ranked(double rank, Movement movement) {}
+
     /**
      * The motion by which a model begins to fall; nothing when it stands. Of all such motions the one in which pieces part,
      * rub and pull at fasteners least for the work that weights do: what can turn as one does not come apart.
+     *
+     * @param known motions of cells under these weights, as far as they have been asked for; those that are asked now are added
      */
-    static Optional<Movement> falling(Model model, List<Weight> weights) {
-        if (!falls(model, weights)) {
+    static Optional<Movement> falling(Model model, List<Weight> weights, Map<Cell.Key, Optional<Ranked>> known) {
+        return Cells.of(model).stream()
+                .flatMap(cell -> known.computeIfAbsent(cell.key(), key -> falling(cell, weights)).stream())
+                .max(Comparator.comparingDouble(Ranked::rank))
+                .map(Ranked::movement);
+    }
+
+    private static Optional<Ranked> falling(Cell cell, List<Weight> weights) {
+        if (!falls(cell, weights)) {
             return Optional.empty();
         }
-        Mechanism mechanism = new Mechanism(model, weights, false);
-        mechanism.pulls(weights, mechanism.work);
+        Mechanism mechanism = new Mechanism(cell, sum(weights), false);
+        mechanism.pulls(cell.carried(weights), mechanism.work);
         mechanism.program.equation(mechanism.work, mechanism.all);
         List<Term> aim = mechanism.sizes(-Tolerance.COST_OF_MOVING);
         mechanism.slack.forEach(one -> aim.add(new Term(one.variable(), -one.factor())));
         mechanism.rubs.forEach(one -> aim.add(new Term(one, -1)));
-        return mechanism.program.greatest(aim).map(mechanism::movement);
+        return mechanism.program.greatest(aim).map(found -> new Ranked(value(found, aim), mechanism.movement(found)));
     }
 
     /** The motion by which gaps close until the model stands; the model must stand with these contacts closed. */
     static Optional<Movement> closing(Model model, List<Weight> weights) {
-        Mechanism mechanism = new Mechanism(model, weights, true);
-        mechanism.pulls(weights, mechanism.work);
-        List<Term> aim = mechanism.sizes(-Tolerance.COST_OF_MOVING * mechanism.all);
-        aim.addAll(mechanism.work);
-        mechanism.rubs.forEach(one -> aim.add(new Term(one, -Tolerance.COST_OF_MOVING * mechanism.all)));
-        return mechanism.program.greatest(aim).map(mechanism::movement);
+        double all = sum(weights);
+        List<Movement> movements = new ArrayList<>();
+        for (Cell cell : Cells.of(model)) {
+            Mechanism mechanism = new Mechanism(cell, all, true);
+            mechanism.pulls(cell.carried(weights), mechanism.work);
+            List<Term> aim = mechanism.sizes(-Tolerance.COST_OF_MOVING * all);
+            aim.addAll(mechanism.work);
+            mechanism.rubs.forEach(one -> aim.add(new Term(one, -Tolerance.COST_OF_MOVING * all)));
+            Optional<Solution> found = mechanism.program.greatest(aim);
+            if (found.isEmpty()) {
+                return Optional.empty();
+            }
+            movements.add(mechanism.movement(found.get()));
+        }
+        return movements.stream().reduce(Mechanism::together);
+    }
+
+    /** Small motions of different cells, one upon the other. */
+    private static Movement together(Movement one, Movement other) {
+        List<Shift> shifts = new ArrayList<>();
+        for (int body = 0; body < one.shifts.size(); body++) {
+            Shift a = one.shifts.get(body);
+            Shift b = other.shifts.get(body);
+            // what stands in one of them has its place from the other
+            Point centroid = a.equals(Shift.NONE) ? b.centroid : a.centroid;
+            shifts.add(new Shift(centroid, a.by.plus(b.by), a.turn + b.turn));
+        }
+        return new Movement(shifts, one.gives.or(other::gives));
     }
 
     /** The motion that governs when some weights grow until a model no longer stands; nothing when they may grow freely. */
     static Optional<Movement> collapse(Model model, List<Weight> dead, List<Weight> live) {
-        Mechanism mechanism = new Mechanism(model, live, false);
-        mechanism.pulls(dead, mechanism.work);
+        return Cells.of(model).stream()
+                .filter(cell -> !cell.carried(live).isEmpty())
+                .flatMap(cell -> collapse(cell, dead, live).stream())
+                .max(Comparator.comparingDouble(Ranked::rank))
+                .map(Ranked::movement);
+    }
+
+    private static Optional<Ranked> collapse(Cell cell, List<Weight> dead, List<Weight> live) {
+        Mechanism mechanism = new Mechanism(cell, sum(live), false);
+        mechanism.pulls(cell.carried(dead), mechanism.work);
         List<Term> growing = new ArrayList<>();
-        mechanism.pulls(live, growing);
+        mechanism.pulls(cell.carried(live), growing);
         mechanism.program.equation(growing, mechanism.all);
         List<Term> aim = new ArrayList<>(mechanism.work);
         mechanism.rubs.forEach(one -> aim.add(new Term(one, -Tolerance.COST_OF_RUBBING * mechanism.all)));
-        return mechanism.program.greatest(aim).map(mechanism::movement);
+        return mechanism.program.greatest(aim).map(found -> new Ranked(value(found, aim), mechanism.movement(found)));
     }
 
     /** The work of weights: how far each comes down. */
     private void pulls(List<Weight> weights, List<Term> out) {
         for (Weight weight : weights) {
             double pounds = weight.pounds();
-            double arm = weight.out() - model.centroid(weight.body()).x();
-            int at = first[weight.body()];
+            int lead = cell.lead(weight.body());
+            double arm = weight.out() - cell.centroid(lead).x();
+            int at = first[lead];
             out.add(new Term(at + 2, -pounds));
             out.add(new Term(at + 3, pounds));
             out.add(new Term(at + 4, -pounds * arm));
@@ -165,9 +222,10 @@ final class Mechanism {
 
     private List<Term> sizes(double times) {
         List<Term> sizes = new ArrayList<>();
-        for (int body : model.free()) {
+        for (int body : cell.free()) {
+            double each = times * cell.count(body);
             for (int i = 0; i < 6; i++) {
-                sizes.add(new Term(first[body] + i, i < 4 ? times / FAR : times));
+                sizes.add(new Term(first[body] + i, i < 4 ? each / FAR : each));
             }
         }
         return sizes;
@@ -202,11 +260,11 @@ final class Mechanism {
     /** Whether a contact is with something that stands beside: what tips away from a wall has not come apart. */
     private boolean leaves(Force force) {
         boolean beside = Math.abs(force.way().x()) > Math.abs(force.way().y());
-        return beside && !(moves(force.on()) && moves(force.against()));
+        return beside && !(piece(force.on()) && piece(force.against()));
     }
 
-    private boolean moves(int body) {
-        return body != Force.EARTH && first[body] >= 0;
+    private boolean piece(int body) {
+        return body != Force.EARTH && cell.section().body(body).inStack();
     }
 
     private void rub(Force force) {
@@ -222,10 +280,11 @@ final class Mechanism {
 
     private void parting(Force force, Point way, List<Term> out) {
         for (int body : List.of(force.on(), force.against())) {
-            if (moves(body)) {
-                int at = first[body];
+            if (cell.moves(body)) {
+                int lead = cell.lead(body);
+                int at = first[lead];
                 double sign = force.sign(body);
-                double lever = force.at().minus(model.centroid(body)).cross(way);
+                double lever = force.at().minus(cell.centroid(lead)).cross(way);
                 for (int i = 0; i < 2; i++) {
                     double half = i == 0 ? sign : -sign;
                     out.add(new Term(at + i, half * way.x()));
@@ -253,23 +312,26 @@ final class Mechanism {
                         .filter(i -> work(found, i) > 0)
                         .boxed()
                         .max(Comparator.comparingDouble(i -> work(found, i)))
-                        .map(model.forces()::get));
+                        .map(cell.forces()::get));
     }
 
     private Shift shift(Solution found, int body) {
-        if (!moves(body)) {
+        if (!cell.moves(body)) {
             return Shift.NONE;
         }
-        int at = first[body];
+        int lead = cell.lead(body);
+        int at = first[lead];
         double out = found.value(at) - found.value(at + 1);
         double up = found.value(at + 2) - found.value(at + 3);
         double turn = found.value(at + 4) - found.value(at + 5);
-        return new Shift(model.centroid(body), new Point(out, up), turn);
+        Shift leading = new Shift(cell.centroid(lead), new Point(out, up), turn);
+        Point centroid = cell.centroid(body);
+        return new Shift(centroid, leading.of(centroid), turn);
     }
 
     private double work(Solution found, int force) {
         int gives = yields.get(force);
-        double work = gives < 0 ? 0 : model.forces().get(force).most() * found.value(gives);
+        double work = gives < 0 ? 0 : cell.forces().get(force).most() * found.value(gives);
         return work > Tolerance.LEAST_WORK * all ? work : 0;
     }
 }
