@@ -35,18 +35,18 @@ final class Equilibrium {
     static Optional<Double> factor(Model model, List<Weight> dead, List<Weight> live) {
         double from = 0;
         double most = NO_LIMIT;
-        for (Cell cell : Cells.of(model)) {
-            if (cell.rests(cell.carried(dead)) && cell.rests(cell.carried(live))) {
+        for (Cluster cluster : Clusters.of(model)) {
+            if (cluster.rests(cluster.carried(dead)) && cluster.rests(cluster.carried(live))) {
                 continue;
             }
-            Optional<Double> greatest = factor(cell, dead, live, 1);
+            Optional<Double> greatest = factor(cluster, dead, live, 1);
             if (greatest.isEmpty()) {
                 return Optional.empty();
             }
             most = Math.min(most, greatest.get());
             // where weights that stay need those that grow, to keep them
-            if (!cell.carried(live).isEmpty() && !cell.carried(dead).isEmpty()) {
-                from = Math.max(from, factor(cell, dead, live, -1).orElse(0.0));
+            if (!cluster.carried(live).isEmpty() && !cluster.carried(dead).isEmpty()) {
+                from = Math.max(from, factor(cluster, dead, live, -1).orElse(0.0));
             }
         }
         return from > most + Tolerance.SAME_SHARE * Math.max(1, most)
@@ -55,12 +55,12 @@ final class Equilibrium {
     }
 
     /** @param sign 1 for the greatest, -1 for the least */
-    private static Optional<Double> factor(Cell cell, List<Weight> dead, List<Weight> live, int sign) {
+    private static Optional<Double> factor(Cluster cluster, List<Weight> dead, List<Weight> live, int sign) {
         LinearProgram program = new LinearProgram();
         int factor = program.atLeastZero(NO_LIMIT);
         List<Integer> numbers = new ArrayList<>();
-        cell.forces().forEach(force -> numbers.add(program.atLeastZero(force.most())));
-        equations(program, cell, numbers, cell.carried(dead), cell.carried(live), factor);
+        cluster.forces().forEach(force -> numbers.add(program.atLeastZero(force.most())));
+        equations(program, cluster, numbers, cluster.carried(dead), cluster.carried(live), factor);
         return program.greatest(List.of(new Term(factor, sign))).map(found -> found.value(factor));
     }
 
@@ -74,8 +74,8 @@ final class Equilibrium {
         Set<Force> added =
                 row.stream().flatMap(tie -> Model.forces(tie).stream()).collect(Collectors.toSet());
         double most = 0;
-        for (Cell cell : Cells.of(model.with(row))) {
-            OptionalDouble count = least(cell, cell.carried(weights), added);
+        for (Cluster cluster : Clusters.of(model.with(row))) {
+            OptionalDouble count = least(cluster, cluster.carried(weights), added);
             if (count.isEmpty()) {
                 return count;
             }
@@ -84,11 +84,11 @@ final class Equilibrium {
         return OptionalDouble.of(most);
     }
 
-    private static OptionalDouble least(Cell cell, List<Weight> weights, Set<Force> added) {
+    private static OptionalDouble least(Cluster cluster, List<Weight> weights, Set<Force> added) {
         LinearProgram program = new LinearProgram();
         int count = program.atLeastZero(NO_LIMIT);
         List<Integer> numbers = new ArrayList<>();
-        for (Force one : cell.forces()) {
+        for (Force one : cluster.forces()) {
             boolean more = added.contains(one);
             int force = program.atLeastZero(more ? Double.POSITIVE_INFINITY : one.most());
             numbers.add(force);
@@ -98,21 +98,26 @@ final class Equilibrium {
             }
         }
         int none = program.atLeastZero(0);
-        equations(program, cell, numbers, weights, List.of(), none);
+        equations(program, cluster, numbers, weights, List.of(), none);
         Optional<Solution> solution = program.greatest(List.of(new Term(count, -1)));
         return solution.map(found -> OptionalDouble.of(found.value(count))).orElse(OptionalDouble.empty());
     }
 
     private static void equations(
-            LinearProgram program, Cell cell, List<Integer> numbers, List<Weight> dead, List<Weight> live, int factor) {
-        for (int body : cell.free()) {
-            Point centroid = cell.centroid(body);
+            LinearProgram program,
+            Cluster cluster,
+            List<Integer> numbers,
+            List<Weight> dead,
+            List<Weight> live,
+            int factor) {
+        for (int body : cluster.free()) {
+            Point centroid = cluster.centroid(body);
             List<Term> across = new ArrayList<>();
             List<Term> up = new ArrayList<>();
             List<Term> turning = new ArrayList<>();
-            for (int i = 0; i < cell.forces().size(); i++) {
-                Force force = cell.forces().get(i);
-                int sign = cell.sign(force, body);
+            for (int i = 0; i < cluster.forces().size(); i++) {
+                Force force = cluster.forces().get(i);
+                int sign = cluster.sign(force, body);
                 if (sign != 0) {
                     Point way = force.way().times(sign);
                     across.add(new Term(numbers.get(i), way.x()));
@@ -122,7 +127,7 @@ final class Equilibrium {
                 }
             }
             for (Weight weight : live) {
-                if (cell.lead(weight.body()) == body) {
+                if (cluster.lead(weight.body()) == body) {
                     up.add(new Term(factor, -weight.pounds()));
                     turning.add(new Term(factor, -(weight.out() - centroid.x()) * weight.pounds()));
                 }
@@ -130,7 +135,7 @@ final class Equilibrium {
             double down = 0;
             double moment = 0;
             for (Weight weight : dead) {
-                if (cell.lead(weight.body()) == body) {
+                if (cluster.lead(weight.body()) == body) {
                     down += weight.pounds();
                     moment += (weight.out() - centroid.x()) * weight.pounds();
                 }

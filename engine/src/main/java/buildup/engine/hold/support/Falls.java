@@ -49,7 +49,7 @@ final class Falls {
     static List<Fall> all(Model model, List<Weight> weights) {
         List<Fall> motions = new ArrayList<>();
         Model held = model;
-        Map<Cell.Key, Optional<Ranked>> known = new HashMap<>();
+        Map<Cluster.Key, Optional<Ranked>> known = new HashMap<>();
         for (int i = 0; i < model.free().size(); i++) {
             Optional<Movement> next = Mechanism.falling(held, weights, known);
             if (next.isEmpty()) {

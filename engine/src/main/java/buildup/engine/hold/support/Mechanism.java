@@ -26,7 +26,7 @@ final class Mechanism {
     /** What parting from a wall counts, against 1 for parting from a piece or from a bearing. */
     private static final double LEAVING = 0.01;
 
-    private final Cell cell;
+    private final Cluster cluster;
     private final LinearProgram program = new LinearProgram();
     /** For each body that moves by itself the first of its six numbers, -1 for the others: out and in, up and down, turning counterclockwise and clockwise. */
     private final int[] first;
@@ -44,18 +44,18 @@ final class Mechanism {
     private final double all;
 
     /** @param all what all weights of the model that are looked at come to, pounds */
-    private Mechanism(Cell cell, double all, boolean closing) {
-        this.cell = cell;
+    private Mechanism(Cluster cluster, double all, boolean closing) {
+        this.cluster = cluster;
         this.all = all;
-        this.first = new int[cell.section().bodies().size()];
+        this.first = new int[cluster.section().bodies().size()];
         Arrays.fill(first, -1);
-        for (int body : cell.free()) {
+        for (int body : cluster.free()) {
             first[body] = program.atLeastZero(Double.POSITIVE_INFINITY);
             for (int i = 1; i < 6; i++) {
                 program.atLeastZero(Double.POSITIVE_INFINITY);
             }
         }
-        for (Force force : cell.forces()) {
+        for (Force force : cluster.forces()) {
             yields.add(resist(force, closing));
         }
     }
@@ -100,15 +100,15 @@ final class Mechanism {
 
     /** Whether a model falls. */
     static boolean falls(Model model, List<Weight> weights) {
-        return Cells.of(model).stream().anyMatch(cell -> falls(cell, weights));
+        return Clusters.of(model).stream().anyMatch(cluster -> falls(cluster, weights));
     }
 
-    private static boolean falls(Cell cell, List<Weight> weights) {
-        List<Weight> carried = cell.carried(weights);
-        if (carried.isEmpty() || cell.rests(carried)) {
+    private static boolean falls(Cluster cluster, List<Weight> weights) {
+        List<Weight> carried = cluster.carried(weights);
+        if (carried.isEmpty() || cluster.rests(carried)) {
             return false;
         }
-        Mechanism mechanism = new Mechanism(cell, sum(weights), false);
+        Mechanism mechanism = new Mechanism(cluster, sum(weights), false);
         mechanism.pulls(carried, mechanism.work);
         List<Term> sizes = mechanism.sizes(1);
         sizes.add(new Term(mechanism.program.atLeastZero(Double.POSITIVE_INFINITY), 1));
@@ -125,28 +125,28 @@ final class Mechanism {
         return weights.stream().mapToDouble(Weight::pounds).sum();
     }
 
-    /** A motion of one cell, and what it costs against others: the greater, the less. */
+    /** A motion of one cluster, and what it costs against others: the greater, the less. */
     record Ranked(double rank, Movement movement) {}
 
     /**
      * The motion by which a model begins to fall; nothing when it stands. Of all such motions the one in which pieces part,
      * rub and pull at fasteners least for the work that weights do: what can turn as one does not come apart.
      *
-     * @param known motions of cells under these weights, as far as they have been asked for; those that are asked now are added
+     * @param known motions of clusters under these weights, as far as they have been asked for; those that are asked now are added
      */
-    static Optional<Movement> falling(Model model, List<Weight> weights, Map<Cell.Key, Optional<Ranked>> known) {
-        return Cells.of(model).stream()
-                .flatMap(cell -> known.computeIfAbsent(cell.key(), key -> falling(cell, weights)).stream())
+    static Optional<Movement> falling(Model model, List<Weight> weights, Map<Cluster.Key, Optional<Ranked>> known) {
+        return Clusters.of(model).stream()
+                .flatMap(cluster -> known.computeIfAbsent(cluster.key(), key -> falling(cluster, weights)).stream())
                 .max(Comparator.comparingDouble(Ranked::rank))
                 .map(Ranked::movement);
     }
 
-    private static Optional<Ranked> falling(Cell cell, List<Weight> weights) {
-        if (!falls(cell, weights)) {
+    private static Optional<Ranked> falling(Cluster cluster, List<Weight> weights) {
+        if (!falls(cluster, weights)) {
             return Optional.empty();
         }
-        Mechanism mechanism = new Mechanism(cell, sum(weights), false);
-        mechanism.pulls(cell.carried(weights), mechanism.work);
+        Mechanism mechanism = new Mechanism(cluster, sum(weights), false);
+        mechanism.pulls(cluster.carried(weights), mechanism.work);
         mechanism.program.equation(mechanism.work, mechanism.all);
         List<Term> aim = mechanism.sizes(-Tolerance.COST_OF_MOVING);
         mechanism.slack.forEach(one -> aim.add(new Term(one.variable(), -one.factor())));
@@ -158,9 +158,9 @@ final class Mechanism {
     static Optional<Movement> closing(Model model, List<Weight> weights) {
         double all = sum(weights);
         List<Movement> movements = new ArrayList<>();
-        for (Cell cell : Cells.of(model)) {
-            Mechanism mechanism = new Mechanism(cell, all, true);
-            mechanism.pulls(cell.carried(weights), mechanism.work);
+        for (Cluster cluster : Clusters.of(model)) {
+            Mechanism mechanism = new Mechanism(cluster, all, true);
+            mechanism.pulls(cluster.carried(weights), mechanism.work);
             List<Term> aim = mechanism.sizes(-Tolerance.COST_OF_MOVING * all);
             aim.addAll(mechanism.work);
             mechanism.rubs.forEach(one -> aim.add(new Term(one, -Tolerance.COST_OF_MOVING * all)));
@@ -173,7 +173,7 @@ final class Mechanism {
         return movements.stream().reduce(Mechanism::together);
     }
 
-    /** Small motions of different cells, one upon the other. */
+    /** Small motions of different clusters, one upon the other. */
     private static Movement together(Movement one, Movement other) {
         List<Shift> shifts = new ArrayList<>();
         for (int body = 0; body < one.shifts.size(); body++) {
@@ -188,18 +188,18 @@ final class Mechanism {
 
     /** The motion that governs when some weights grow until a model no longer stands; nothing when they may grow freely. */
     static Optional<Movement> collapse(Model model, List<Weight> dead, List<Weight> live) {
-        return Cells.of(model).stream()
-                .filter(cell -> !cell.carried(live).isEmpty())
-                .flatMap(cell -> collapse(cell, dead, live).stream())
+        return Clusters.of(model).stream()
+                .filter(cluster -> !cluster.carried(live).isEmpty())
+                .flatMap(cluster -> collapse(cluster, dead, live).stream())
                 .max(Comparator.comparingDouble(Ranked::rank))
                 .map(Ranked::movement);
     }
 
-    private static Optional<Ranked> collapse(Cell cell, List<Weight> dead, List<Weight> live) {
-        Mechanism mechanism = new Mechanism(cell, sum(live), false);
-        mechanism.pulls(cell.carried(dead), mechanism.work);
+    private static Optional<Ranked> collapse(Cluster cluster, List<Weight> dead, List<Weight> live) {
+        Mechanism mechanism = new Mechanism(cluster, sum(live), false);
+        mechanism.pulls(cluster.carried(dead), mechanism.work);
         List<Term> growing = new ArrayList<>();
-        mechanism.pulls(cell.carried(live), growing);
+        mechanism.pulls(cluster.carried(live), growing);
         mechanism.program.equation(growing, mechanism.all);
         List<Term> aim = new ArrayList<>(mechanism.work);
         mechanism.rubs.forEach(one -> aim.add(new Term(one, -Tolerance.COST_OF_RUBBING * mechanism.all)));
@@ -210,8 +210,8 @@ final class Mechanism {
     private void pulls(List<Weight> weights, List<Term> out) {
         for (Weight weight : weights) {
             double pounds = weight.pounds();
-            int lead = cell.lead(weight.body());
-            double arm = weight.out() - cell.centroid(lead).x();
+            int lead = cluster.lead(weight.body());
+            double arm = weight.out() - cluster.centroid(lead).x();
             int at = first[lead];
             out.add(new Term(at + 2, -pounds));
             out.add(new Term(at + 3, pounds));
@@ -222,8 +222,8 @@ final class Mechanism {
 
     private List<Term> sizes(double times) {
         List<Term> sizes = new ArrayList<>();
-        for (int body : cell.free()) {
-            double each = times * cell.count(body);
+        for (int body : cluster.free()) {
+            double each = times * cluster.count(body);
             for (int i = 0; i < 6; i++) {
                 sizes.add(new Term(first[body] + i, i < 4 ? each / FAR : each));
             }
@@ -264,7 +264,7 @@ final class Mechanism {
     }
 
     private boolean piece(int body) {
-        return body != Force.EARTH && cell.section().body(body).inStack();
+        return body != Force.EARTH && cluster.section().body(body).inStack();
     }
 
     private void rub(Force force) {
@@ -280,11 +280,11 @@ final class Mechanism {
 
     private void parting(Force force, Point way, List<Term> out) {
         for (int body : List.of(force.on(), force.against())) {
-            if (cell.moves(body)) {
-                int lead = cell.lead(body);
+            if (cluster.moves(body)) {
+                int lead = cluster.lead(body);
                 int at = first[lead];
                 double sign = force.sign(body);
-                double lever = force.at().minus(cell.centroid(lead)).cross(way);
+                double lever = force.at().minus(cluster.centroid(lead)).cross(way);
                 for (int i = 0; i < 2; i++) {
                     double half = i == 0 ? sign : -sign;
                     out.add(new Term(at + i, half * way.x()));
@@ -312,26 +312,26 @@ final class Mechanism {
                         .filter(i -> work(found, i) > 0)
                         .boxed()
                         .max(Comparator.comparingDouble(i -> work(found, i)))
-                        .map(cell.forces()::get));
+                        .map(cluster.forces()::get));
     }
 
     private Shift shift(Solution found, int body) {
-        if (!cell.moves(body)) {
+        if (!cluster.moves(body)) {
             return Shift.NONE;
         }
-        int lead = cell.lead(body);
+        int lead = cluster.lead(body);
         int at = first[lead];
         double out = found.value(at) - found.value(at + 1);
         double up = found.value(at + 2) - found.value(at + 3);
         double turn = found.value(at + 4) - found.value(at + 5);
-        Shift leading = new Shift(cell.centroid(lead), new Point(out, up), turn);
-        Point centroid = cell.centroid(body);
+        Shift leading = new Shift(cluster.centroid(lead), new Point(out, up), turn);
+        Point centroid = cluster.centroid(body);
         return new Shift(centroid, leading.of(centroid), turn);
     }
 
     private double work(Solution found, int force) {
         int gives = yields.get(force);
-        double work = gives < 0 ? 0 : cell.forces().get(force).most() * found.value(gives);
+        double work = gives < 0 ? 0 : cluster.forces().get(force).most() * found.value(gives);
         return work > Tolerance.LEAST_WORK * all ? work : 0;
     }
 }

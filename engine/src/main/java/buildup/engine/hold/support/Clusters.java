@@ -11,12 +11,12 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Takes a model apart into its {@link Cell cells}: bodies that are welded are one, and the graph of what touches what or
+ * Takes a model apart into its {@link Cluster clusters}: bodies that are welded are one, and the graph of what touches what or
  * is fastened to it, the ground in it, falls into blocks that have one body in common at most (Hopcroft and Tarjan,
  * Efficient algorithms for graph manipulation, Communications of the ACM 16, 1973; from memory). The time it takes grows
  * with the contacts and with how high bodies stand on each other.
  */
-final class Cells {
+final class Clusters {
     private final Model model;
     /** For each body and, behind them, the ground: the body that stands for all that are welded to it. */
     private final int[] one;
@@ -29,39 +29,39 @@ final class Cells {
     private final int[] found;
 
     private final int[] low;
-    /** The cell in which a body moves, -1 for none. */
-    private final int[] cell;
+    /** The cluster in which a body moves, -1 for none. */
+    private final int[] cluster;
 
-    /** What the bodies of each cell stand on: a body, or the ground. */
+    /** What the bodies of each cluster stand on: a body, or the ground. */
     private final List<Integer> roots = new ArrayList<>();
 
     private final List<List<Integer>> members = new ArrayList<>();
     private int clock;
 
-    private Cells(Model model) {
+    private Clusters(Model model) {
         this.model = model;
         this.ground = model.section().bodies().size();
         this.one = new int[ground + 1];
         this.found = new int[ground + 1];
         this.low = new int[ground + 1];
-        this.cell = new int[ground + 1];
-        Arrays.fill(cell, -1);
+        this.cluster = new int[ground + 1];
+        Arrays.fill(cluster, -1);
     }
 
-    /** The cells of a model, each body that may move in one of them; those that stand on the ground first. */
-    static List<Cell> of(Model model) {
-        Cells cells = new Cells(model);
-        cells.weld();
-        cells.connect();
-        cells.split(cells.find(cells.ground));
+    /** The clusters of a model, each body that may move in one of them; those that stand on the ground first. */
+    static List<Cluster> of(Model model) {
+        Clusters clusters = new Clusters(model);
+        clusters.weld();
+        clusters.connect();
+        clusters.split(clusters.find(clusters.ground));
         for (int body : model.free()) {
-            int lead = cells.find(body);
-            if (cells.found[lead] == 0) {
-                cells.floating(lead);
-                cells.split(lead);
+            int lead = clusters.find(body);
+            if (clusters.found[lead] == 0) {
+                clusters.floating(lead);
+                clusters.split(lead);
             }
         }
-        return cells.made();
+        return clusters.made();
     }
 
     private void weld() {
@@ -117,7 +117,7 @@ final class Cells {
 
     /** What nothing joins to the ground moves with one of its bodies, which nothing keeps. */
     private void floating(int body) {
-        cell[body] = roots.size();
+        cluster[body] = roots.size();
         roots.add(ground);
         members.add(List.of(body));
     }
@@ -173,7 +173,7 @@ final class Cells {
         int body;
         do {
             body = open.pop();
-            cell[body] = roots.size();
+            cluster[body] = roots.size();
             own.add(body);
         } while (body != last);
         own.sort(null);
@@ -181,18 +181,18 @@ final class Cells {
         members.add(own);
     }
 
-    private List<Cell> made() {
+    private List<Cluster> made() {
         List<Map<Integer, Integer>> with = new ArrayList<>();
         members.forEach(own -> with.add(new HashMap<>()));
         for (int body : model.free()) {
-            // a body moves in its own cell, and with what it stands on in all below
-            for (int at = find(body); cell[at] >= 0; at = roots.get(cell[at])) {
-                with.get(cell[at]).put(body, at);
+            // a body moves in its own cluster, and with what it stands on in all below
+            for (int at = find(body); cluster[at] >= 0; at = roots.get(cluster[at])) {
+                with.get(cluster[at]).put(body, at);
             }
         }
-        List<Cell> made = new ArrayList<>();
+        List<Cluster> made = new ArrayList<>();
         for (int i = 0; i < members.size(); i++) {
-            made.add(new Cell(model.section(), members.get(i), forces(i), with.get(i)));
+            made.add(new Cluster(model.section(), members.get(i), forces(i), with.get(i)));
         }
         return made;
     }

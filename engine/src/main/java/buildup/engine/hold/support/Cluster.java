@@ -11,8 +11,8 @@ import java.util.TreeMap;
  * A part of a model that can be asked by itself: bodies that hang together by more than one body. What stands between
  * them and the ground is taken to stand; what reaches the ground only through one of them moves with that one.
  *
- * <p>No answer is lost by it. The forces that a cell and what it stands on exert on each other add up to the weight of
- * the cell and of all that it carries, whatever happens inside either. So the whole is at rest if and only if each cell
+ * <p>No answer is lost by it. The forces that a cluster and what it stands on exert on each other add up to the weight of
+ * the cluster and of all that it carries, whatever happens inside either. So the whole is at rest if and only if each cluster
  * is, its load put on it.
  *
  * @param section whose bodies these are
@@ -20,14 +20,14 @@ import java.util.TreeMap;
  * @param forces between them, and between them and what stands
  * @param with for each body that moves, the one of {@code free} with which it moves as one
  */
-record Cell(Section section, List<Integer> free, List<Force> forces, Map<Integer, Integer> with) {
+record Cluster(Section section, List<Integer> free, List<Force> forces, Map<Integer, Integer> with) {
     private static final Point UP = new Point(0, 1);
 
-    /** What of a cell decides how it answers, to be compared with another of the same section. */
+    /** What of a cluster decides how it answers, to be compared with another of the same section. */
     record Key(List<Integer> free, List<Force> forces, Map<Integer, Integer> with) {}
 
     /** Copies the lists. */
-    Cell {
+    Cluster {
         free = List.copyOf(free);
         forces = List.copyOf(forces);
         with = Map.copyOf(with);

@@ -12,8 +12,8 @@ import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** A stack falls apart into cells that can be asked one by one, and no answer changes by that. */
-class CellsTest {
+/** A stack falls apart into clusters that can be asked one by one, and no answer changes by that. */
+class ClustersTest {
     private static Held pile(int boards, double step) {
         List<String> pieces =
                 new ArrayList<>(List.of("name: case, kind: framing, section: [out 8, up 8], face: wall, top: 0"));
@@ -29,55 +29,55 @@ class CellsTest {
     }
 
     @Test
-    void a_pile_has_a_cell_for_each_board() {
-        List<Cell> cells = Cells.of(pile(40, 0).model());
-        assertThat(cells).hasSize(40).allMatch(cell -> cell.free().size() == 1);
-        assertThat(cells.get(0).forces()).hasSize(2);
+    void a_pile_has_a_cluster_for_each_board() {
+        List<Cluster> clusters = Clusters.of(pile(40, 0).model());
+        assertThat(clusters).hasSize(40).allMatch(cluster -> cluster.free().size() == 1);
+        assertThat(clusters.get(0).forces()).hasSize(2);
     }
 
     @Test
-    void what_stands_on_a_board_moves_with_it_in_the_cells_below() {
+    void what_stands_on_a_board_moves_with_it_in_the_clusters_below() {
         Held pile = pile(3, 0);
-        for (Cell cell : Cells.of(pile.model())) {
-            String lead = pile.section().name(cell.free().get(0));
-            assertThat(pile.names(cell.with().keySet().stream().sorted().toList()))
+        for (Cluster cluster : Clusters.of(pile.model())) {
+            String lead = pile.section().name(cluster.free().get(0));
+            assertThat(pile.names(cluster.with().keySet().stream().sorted().toList()))
                     .isEqualTo(List.of("b0", "b1", "b2").subList(Integer.parseInt(lead.substring(1)), 3));
         }
     }
 
     @Test
-    void boards_that_lean_on_one_another_both_ways_are_one_cell() {
+    void boards_that_lean_on_one_another_both_ways_are_one_cluster() {
         Held boards = Held.of(Bench.loose(
                         "name: case, kind: framing, section: [out 8, up 8], face: wall, top: 0",
                         "name: a, section: [out 2, up 2], back: -6, bottom: 0",
                         "name: b, section: [out 2, up 2], back: -4, bottom: 0",
                         "name: lid, section: [out 4, up 1], back: -6, bottom: 2"))
                 .free();
-        assertThat(Cells.of(boards.model()))
+        assertThat(Clusters.of(boards.model()))
                 .hasSize(1)
-                .allMatch(cell -> cell.free().size() == 3);
+                .allMatch(cluster -> cluster.free().size() == 3);
     }
 
     @Test
     void welded_pieces_are_one() {
         Held pile = pile(4, 0);
-        assertThat(Cells.of(pile.model().welded(List.of(2, 3, 4), 1))).hasSize(1);
-        assertThat(Cells.of(pile.model().welded(List.of(1, 2), Force.EARTH))).hasSize(2);
+        assertThat(Clusters.of(pile.model().welded(List.of(2, 3, 4), 1))).hasSize(1);
+        assertThat(Clusters.of(pile.model().welded(List.of(1, 2), Force.EARTH))).hasSize(2);
     }
 
     @Test
-    void a_board_that_nothing_carries_has_a_cell_without_forces() {
+    void a_board_that_nothing_carries_has_a_cluster_without_forces() {
         Held floating = Held.of(Bench.loose(
                         "name: a, section: [out 2, up 2], back: 4, bottom: 0",
                         "name: b, section: [out 2, up 2], back: 4, bottom: 2"))
                 .free();
-        List<Cell> cells = Cells.of(floating.model());
-        assertThat(cells).hasSize(2);
-        assertThat(cells.get(0).forces()).isEmpty();
+        List<Cluster> clusters = Clusters.of(floating.model());
+        assertThat(clusters).hasSize(2);
+        assertThat(clusters.get(0).forces()).isEmpty();
         assertThat(floating.falls()).isNotEmpty();
     }
 
-    /** The same model with every piece in one cell, which is the program of the whole stack as it is written in books. */
+    /** The same model with every piece in one cluster, which is the program of the whole stack as it is written in books. */
     private static boolean fallsAsOne(Held held, List<Weight> weights) {
         // a nail too weak to hold anything joins every piece to the one before, and the ground to the last: a circle
         List<Integer> free = held.model().free();
@@ -88,12 +88,12 @@ class CellsTest {
         }
         circle.add(new Tie("none", free.get(free.size() - 1), Force.EARTH, Point.ORIGIN, new Point(1, 0), 0, 0));
         Model one = held.model().with(circle);
-        assertThat(Cells.of(one)).hasSize(1);
+        assertThat(Clusters.of(one)).hasSize(1);
         return Mechanism.falls(one, weights);
     }
 
     @Test
-    void random_stacks_fall_cell_by_cell_just_when_they_fall_as_a_whole() {
+    void random_stacks_fall_cluster_by_cluster_just_when_they_fall_as_a_whole() {
         int apart = 0;
         int falls = 0;
         for (long seed = 1; seed <= 150; seed++) {
@@ -102,7 +102,7 @@ class CellsTest {
                 assertThat(Mechanism.falls(held.model(), held.all()))
                         .as("seed %d", seed)
                         .isEqualTo(whole);
-                apart += Cells.of(held.model()).size() > 1 ? 1 : 0;
+                apart += Clusters.of(held.model()).size() > 1 ? 1 : 0;
                 falls += whole ? 1 : 0;
             }
         }
@@ -111,7 +111,7 @@ class CellsTest {
     }
 
     @Test
-    void the_factor_is_that_of_the_weakest_cell() {
+    void the_factor_is_that_of_the_weakest_cluster() {
         // two shelves apart from each other, each under one nail that holds 10 lb at 4 in behind the edge it tips on
         Held shelves = Held.of(Bench.loose(
                         "name: case, kind: framing, section: [out 8, up 8], face: wall, top: 0",
@@ -126,14 +126,14 @@ class CellsTest {
         double own = 12 * Held.WOOD * 2;
         // load f, 2 in past the edge, against the board's weight 2 in behind it and the nail's pull 4 in behind it
         double least = (own + 10 * 4) / 2;
-        assertThat(Cells.of(shelves.model())).hasSize(2);
+        assertThat(Clusters.of(shelves.model())).hasSize(2);
         assertThat(Equilibrium.factor(shelves.model(), shelves.weights(), Weight.of(shelves.loads())))
                 .hasValueSatisfying(factor -> assertThat(factor).isCloseTo(least, within(1e-6)));
         assertThat(shelves.governs()).isEqualTo("n one");
     }
 
     @Test
-    void loads_that_one_cell_needs_and_another_does_not_bear_leave_no_factor() {
+    void loads_that_one_cluster_needs_and_another_does_not_bear_leave_no_factor() {
         // the beam tips without 2 lb on its tail; the post's nail bears 1
         Held stack = Held.of(Bench.loose(
                         "name: case, kind: framing, section: [out 8, up 8], face: wall, top: 0",
