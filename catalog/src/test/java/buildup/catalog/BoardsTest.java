@@ -152,7 +152,7 @@ class BoardsTest {
                 .orElseThrow()
                 .phrase();
         assertThat(FigurePrinter.INCHES.print(board)).isEqualTo("1x8 (3/4 x 7-1/4)");
-        assertThat(new FigurePrinter(LengthUnit.MILLIMETER).print(board)).isEqualTo("1x8 (19.1 mm x 184.2 mm)");
+        assertThat(new FigurePrinter(LengthUnit.MILLIMETER).print(board)).isEqualTo("1x8 (19.1- mm x 184.2- mm)");
     }
 
     private Optional<String> stock(String thickness, String width, String list) {

@@ -65,6 +65,7 @@ final class PieceSheet {
                 .many("outline", "true segments, walked with the wood on the left", outline(), PieceSheet::outline)
                 .json()
                 .alone()
+                .alone()
                 .table(
                         "PIECES in the order of putting up; blanks thickness x width; boards of the list " + boards,
                         "letter",
@@ -119,7 +120,8 @@ final class PieceSheet {
         return Columns.<Row>inner()
                 .length("width", "width", row -> row.placed().blankWidth())
                 .length("thickness", "thickness", row -> row.placed().blankThickness())
-                .wordsIf("stock", "cut from", this::stock);
+                .sayingIf("stock", "cut from", this::stock)
+                .both();
     }
 
     /** Thickness x width; framing is there already, and nobody cuts it. */
@@ -131,15 +133,14 @@ final class PieceSheet {
                         .with("width", Figure.length(row.placed().blankWidth()));
     }
 
-    private Optional<String> stock(Row row) {
-        return PieceBlank.stock(row.placed(), catalog, section.stack().boardList());
+    private Optional<Phrase> stock(Row row) {
+        return PieceBlank.phrase(row.placed(), catalog, section.stack().boardList());
     }
 
     /** Said where it is not the profile itself. */
     private Optional<Phrase> board(Row row) {
         String own = row.placed().piece().stock().name();
-        return PieceBlank.phrase(row.placed(), catalog, section.stack().boardList())
-                .filter(name -> !name.equals(Phrase.plain(own)));
+        return stock(row).filter(name -> !name.equals(Phrase.plain(own)));
     }
 
     private static String held(Row row) {

@@ -72,7 +72,7 @@ public final class CatalogNotices {
             "'{text}' is not a board size.", "Write it as 1x4, or as board {size} for a true size.");
     public static final Kind NOT_LISTED = DocumentCodes.UNKNOWN_NAME.refusal(
             "The {list} list has no {text}.", "Take {near}, or write board {size} for a true size.");
-    public static final Phrase LISTED_BOARD = Phrase.of("{label} ({size})");
+    public static final Phrase LISTED_BOARD = Phrase.of("{label} ({thickness} x {width})");
     public static final Phrase LISTED_THICKNESS = Phrase.of("{label} ({size} thick)");
     public static final Phrase EITHER = Phrase.of("{first} or {then}");
     public static final Phrase ANOTHER_LIST = Phrase.of("another list");

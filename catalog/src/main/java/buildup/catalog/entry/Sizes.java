@@ -3,6 +3,7 @@ package buildup.catalog.entry;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.length.LengthWriter;
@@ -27,6 +28,11 @@ public final class Sizes {
     /** A size that can be typed back as it is printed. */
     public static Figure figure(Length size) {
         return Figure.contact(size.toInches());
+    }
+
+    /** A size as a list names it. */
+    public static Figure listed(Length size) {
+        return Figure.length(size.toInches()).rounded(Rounding.LISTED);
     }
 
     /** {@code 3/4 x 5-1/2} as figures. */

@@ -47,7 +47,7 @@ public record Fastener(
                     fastener.lengths().size() == 1 && fastener.lengths().get(0).near(length, Sizes.SAME);
             Phrase call = only ? Phrase.of("{fastener}") : Phrase.of("{fastener} x {length}");
             Phrase named = call.with("fastener", fastener.name());
-            return only ? named : named.with("length", Sizes.figure(length));
+            return only ? named : named.with("length", Sizes.listed(length));
         }
 
         /** The same fastener in another length. */

@@ -43,10 +43,11 @@ public record BoardList(String name, String about, List<Dressed> thicknesses, Li
         public Phrase phrase() {
             return width.map(wide -> CatalogNotices.LISTED_BOARD
                             .with("label", thickness.label() + "x" + wide.label())
-                            .with("size", Sizes.figures(List.of(thickness.dressed(), wide.dressed()))))
+                            .with("thickness", Sizes.listed(thickness.dressed()))
+                            .with("width", Sizes.listed(wide.dressed())))
                     .orElseGet(() -> CatalogNotices.LISTED_THICKNESS
                             .with("label", thickness.label())
-                            .with("size", Sizes.figure(thickness.dressed())));
+                            .with("size", Sizes.listed(thickness.dressed())));
         }
     }
 

@@ -78,7 +78,7 @@ class WalkReaderTest {
     @Test
     void one_text_with_commas_is_a_list_of_words() {
         assertThat(drawn("out 3/4, up 1, in 1/4, down 1/4")).isEqualTo(drawn("[out 3/4, up 1, in 1/4, down 1/4]"));
-        assertThat(maybe("out 19,5 mm, up 1").orElseThrow().box().face()).isEqualTo(19.5 / 25.4);
+        assertThat(maybe("out 19,5 mm, up 1").orElseThrow().box().face()).isEqualTo(19.5 / 25.4, within(1e-15));
     }
 
     @Test

@@ -60,13 +60,19 @@ public final class ChangeWords {
     }
 
     private void totals() {
-        for (String sheet : List.of("totals", "support.whole")) {
-            for (Pair pair : comparison.pairs(sheet)) {
-                for (int i = 0; i < pair.columns().size(); i++) {
-                    if (pair.both() && !pair.alike(i) && worthTelling(pair, i)) {
-                        words.add(pair.columns().get(i).heading() + " " + change(pair, i));
-                    }
+        for (Pair pair : comparison.pairs("totals")) {
+            for (int i = 0; i < pair.columns().size(); i++) {
+                if (pair.both() && !pair.alike(i) && worthTelling(pair, i)) {
+                    words.add(pair.columns().get(i).heading() + " " + change(pair, i));
                 }
+            }
+        }
+        for (Pair pair : comparison.pairs("support.whole")) {
+            if (pair.both() && !pair.alike(pair.at("answer"))) {
+                words.add("as fastened it " + change(pair, pair.at("answer")));
+            }
+            if (pair.both() && !pair.alike(pair.at("factor"))) {
+                words.add("loads may grow " + change(pair, pair.at("factor")));
             }
         }
     }
@@ -74,7 +80,7 @@ public final class ChangeWords {
     /** What is left over follows from the rest, and so does the trim where all of the stack changes as it does. */
     private static boolean worthTelling(Pair pair, int column) {
         return switch (pair.columns().get(column).key()) {
-            case "height", "projection", "bottom", "top", "weightPerFoot", "stands", "factor" -> true;
+            case "height", "projection", "bottom", "top", "weightPerFoot" -> true;
             case "trimHeight" -> !changesAs("height", pair, column);
             case "trimProjection" -> !changesAs("projection", pair, column);
             default -> false;

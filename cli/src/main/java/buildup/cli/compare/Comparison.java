@@ -55,7 +55,7 @@ public record Comparison(Answer a, Answer b, List<Beside> sheets, List<Beside> f
     }
 
     /** How many of them differ or stand in one answer alone. */
-    long differing() {
+    public long differing() {
         return figures.stream().mapToLong(Beside::differing).sum();
     }
 

@@ -52,7 +52,10 @@ public record CutsComparison(Cuts a, Cuts b) {
     /** Puts every figure that differs, where both are known. */
     public Json put(Json json) {
         if (a.known().isPresent() && b.known().isPresent()) {
-            BesideJson.put(json, Beside.flat(sheets(a), sheets(b)));
+            BesideJson.put(
+                    json,
+                    Beside.flat(sheets(a), sheets(b)),
+                    new FigurePrinter(a.answer().unit()));
         }
         return json;
     }

@@ -27,7 +27,7 @@ public record PageParts(String key, String title, LengthUnit unit, String body, 
                 .map(known -> {
                     ScreenDrawing drawing = ScreenDrawing.of(known.section(), measure);
                     String body = head
-                            + new Figures(answer, known, key).html()
+                            + new Figures(known, key).html()
                             + new Bench(known, key, measure).html(drawing)
                             + new Tables(known, key).html();
                     return new PageParts(key, answer.title(), answer.unit(), body, StackData.of(known, drawing));

@@ -30,9 +30,9 @@ public final class ReportSchema {
 
     /** The same for a report that lies within another file. */
     public static Json content() {
-        // until support and fastenings are told by sheets too
+        // until fastenings are told by sheets too
         Json any = new Json();
-        Json more = new Json().put("support", any).put("nails", any).put("proposals", any);
+        Json more = new Json().put("nails", any).put("proposals", any);
         return FileSchema.content(blocks(), notices(), more);
     }
 

@@ -15,12 +15,12 @@ import java.util.List;
  * @param printer in whose unit; there are the same tables with the same rows in every unit
  */
 public record SectionTables(Answers known, FigurePrinter printer) {
-    /** All but those of single objects, which stand at the head of a report. */
+    /** All of them, the figures of the whole first. */
     public List<Table> all() {
         SheetTables tables = new SheetTables(printer);
         List<Table> all = new ArrayList<>();
         for (Sheet sheet : Sheets.of(known)) {
-            if (sheet.asked() && !sheet.single()) {
+            if (sheet.asked()) {
                 all.addAll(tables.of(sheet));
             }
         }

@@ -8,7 +8,7 @@ import buildup.engine.Answers;
 import buildup.shared.figure.FigurePrinter;
 import java.util.List;
 
-/** Everything known of one stack as text: the summary, then table by table, then a word of caution. */
+/** Everything known of one stack as text: the verdict, then table by table, then a word of caution. */
 public final class TextReport {
     /** Columns that a text report never exceeds. */
     public static final int WIDTH = 80;
@@ -29,7 +29,9 @@ public final class TextReport {
 
     private static String write(Answer answer, Answers known) {
         StringBuilder text = new StringBuilder(VerdictText.write(answer, known));
-        text.append("\n").append(Summary.write(answer, known));
+        text.append('\n');
+        Display.wrap(new FigurePrinter(answer.unit()).legend(), WIDTH)
+                .forEach(line -> text.append(line).append('\n'));
         List<Table> tables = new SectionTables(known, new FigurePrinter(answer.unit())).all();
         tables.stream()
                 .filter(table -> !table.rows().isEmpty())

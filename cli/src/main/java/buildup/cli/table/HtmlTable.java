@@ -93,8 +93,10 @@ public final class HtmlTable {
         return names(column) && !cell.text().isEmpty() ? Html.name(cell.text()) : Html.both(cell.text(), metric.text());
     }
 
+    /** A figure may stand under one of these words too, as in "moves by". */
     private boolean names(int column) {
-        return NAMED.contains(inches.columns().get(column).heading());
+        TextColumn named = inches.columns().get(column);
+        return named.align() == Align.LEFT && NAMED.contains(named.heading());
     }
 
     private static String side(TextColumn column) {

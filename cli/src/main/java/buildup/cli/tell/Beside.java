@@ -159,9 +159,10 @@ public record Beside(Sheet sheet, List<Pair> pairs) {
                 .toList();
     }
 
-    /** A sentence only repeats the figures of other columns. */
+    /** A sentence for people only repeats the figures of other columns. */
     private static boolean isFigure(Column column) {
-        return column.compared() && !(column.type() instanceof Type.Saying);
+        boolean repeats = column.type() instanceof Type.Saying && column.shown() == Column.Shown.TEXT;
+        return column.compared() && !repeats;
     }
 
     /** How many figures are set beside each other; a row of names alone counts as one. */

@@ -1,7 +1,7 @@
 package buildup.cli.tell;
 
 import buildup.cli.tell.Beside.Pair;
-import buildup.shared.sheet.Cell;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.sheet.Column;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,16 +9,22 @@ import java.util.OptionalDouble;
 
 /** What differs between two answers, for other programs: figure by figure, the second less the first. */
 public final class BesideJson {
-    private BesideJson() {}
+    private final SheetJson cells;
+
+    private BesideJson(FigurePrinter printer) {
+        this.cells = new SheetJson(printer);
+    }
 
     /**
      * Puts how many figures there are, how many of them differ, and which; a block for each sheet.
      *
      * @param all laid flat
+     * @param printer of what is said in sentences
      */
-    public static void put(Json json, List<Beside> all) {
+    public static void put(Json json, List<Beside> all, FigurePrinter printer) {
+        BesideJson written = new BesideJson(printer);
         Json differences = new Json();
-        all.forEach(beside -> differences.put(beside.sheet().key(), rows(beside)));
+        all.forEach(beside -> differences.put(beside.sheet().key(), written.rows(beside)));
         json.put("figures", (double) all.stream().mapToLong(Beside::figures).sum())
                 .put("differing", (double)
                         all.stream().mapToLong(Beside::differing).sum())
@@ -68,7 +74,7 @@ public final class BesideJson {
                                         + " than is printed of them"));
     }
 
-    private static List<Json> rows(Beside beside) {
+    private List<Json> rows(Beside beside) {
         List<Json> rows = new ArrayList<>();
         for (Pair pair : beside.pairs()) {
             if (!pair.both()) {
@@ -95,15 +101,11 @@ public final class BesideJson {
         return pair.number() == 1 ? json : json.put("number", pair.number());
     }
 
-    private static Json differing(Pair pair, int i) {
+    private Json differing(Pair pair, int i) {
         Json json = named(pair).put("figure", pair.columns().get(i).key());
-        put(json, "a", pair.cellOfA(i));
-        put(json, "b", pair.cellOfB(i));
+        cells.value(json, "a", pair.cellOfA(i));
+        cells.value(json, "b", pair.cellOfB(i));
         OptionalDouble more = pair.more(i);
         return json.put("difference", more);
-    }
-
-    private static void put(Json json, String key, Cell cell) {
-        SheetJson.value(json, key, cell);
     }
 }

@@ -9,6 +9,7 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.sheet.Column;
 import buildup.shared.sheet.Layout;
+import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
 import buildup.shared.sheet.Type;
 import java.util.ArrayList;
@@ -47,6 +48,10 @@ public record BesideTables(FigurePrinter printer) {
         if (sheet.single()) {
             return Stream.of(figureByFigure(title, heads, beside.pairs()));
         }
+        Optional<Integer> each = layout.each().flatMap(sheet::at);
+        if (each.isPresent()) {
+            return Stream.of(eachBelow(title, beside, layout, shown(heads.names(), sheet, layout), each.get()));
+        }
         Map<String, List<Pair>> parts = new LinkedHashMap<>();
         for (Pair pair : beside.pairs()) {
             if (counts(sheet, layout, pair)) {
@@ -55,7 +60,57 @@ public record BesideTables(FigurePrinter printer) {
             }
         }
         return parts.entrySet().stream()
-                .map(part -> table(SheetTables.titled(title, part.getKey()), sheet, heads, part.getValue()));
+                .map(part -> table(SheetTables.titled(title, part.getKey()), sheet.columns(), heads, part.getValue()));
+    }
+
+    /** A line, or three, for every row below a row: under the names of that one, then what the table shows of it. */
+    private Table eachBelow(String title, Beside beside, Layout layout, List<Integer> names, int nested) {
+        Sheet sheet = beside.sheet();
+        List<ColumnSource> sources = layout.keys().stream()
+                .map(key -> ColumnSource.of(sheet, key))
+                .filter(source -> source.at() == nested && source.below().isPresent())
+                .toList();
+        List<Column> columns = Stream.concat(
+                        names.stream().map(sheet.columns()::get),
+                        sources.stream().map(ColumnSource::column))
+                .toList();
+        List<Pair> pairs = new ArrayList<>();
+        for (Pair pair : beside.pairs()) {
+            List<Row> a = below(pair.a(), names, sources, nested);
+            List<Row> b = below(pair.b(), names, sources, nested);
+            for (int i = 0; i < Math.max(a.size(), b.size()); i++) {
+                pairs.add(new Pair(columns, pair.names(), i + 1, at(a, i), at(b, i)));
+            }
+        }
+        Heads heads = new Heads(
+                IntStream.range(0, names.size()).boxed().toList(),
+                IntStream.range(names.size(), columns.size()).boxed().toList());
+        return table(title, columns, heads, pairs);
+    }
+
+    /** The names that the table shows. */
+    private static List<Integer> shown(List<Integer> names, Sheet sheet, Layout layout) {
+        return names.stream()
+                .filter(i -> layout.keys().contains(sheet.columns().get(i).key()))
+                .toList();
+    }
+
+    private static List<Row> below(Optional<Row> row, List<Integer> names, List<ColumnSource> sources, int nested) {
+        if (row.isEmpty() || !(row.get().cells().get(nested) instanceof buildup.shared.sheet.Cell.Rows rows)) {
+            return List.of();
+        }
+        return rows.rows().stream()
+                .map(one -> new Row(Stream.concat(
+                                names.stream().map(row.get().cells()::get),
+                                sources.stream()
+                                        .map(source ->
+                                                one.cells().get(source.below().orElseThrow())))
+                        .toList()))
+                .toList();
+    }
+
+    private static Optional<Row> at(List<Row> rows, int i) {
+        return i < rows.size() ? Optional.of(rows.get(i)) : Optional.empty();
     }
 
     private static Heads heads(Sheet sheet, Layout layout) {
@@ -122,14 +177,12 @@ public record BesideTables(FigurePrinter printer) {
                 .orElse(TableCell.EMPTY);
     }
 
-    private Table table(String title, Sheet sheet, Heads heads, List<Pair> pairs) {
+    private Table table(String title, List<Column> all, Heads heads, List<Pair> pairs) {
         Cells cells = new Cells(printer);
         List<Table.TextColumn> columns = new ArrayList<>();
-        columns.addAll(
-                cells.columns(heads.names().stream().map(sheet.columns()::get).toList()));
+        columns.addAll(cells.columns(heads.names().stream().map(all::get).toList()));
         columns.add(new Table.TextColumn("in", Align.LEFT));
-        columns.addAll(
-                cells.columns(heads.figures().stream().map(sheet.columns()::get).toList()));
+        columns.addAll(cells.columns(heads.figures().stream().map(all::get).toList()));
         return new Table(
                 title,
                 columns,

@@ -37,7 +37,7 @@ final class FlatSheet {
     static List<Sheet> of(Sheet sheet, Predicate<Column> wanted) {
         FlatSheet flat = new FlatSheet(wanted);
         flat.lay(sheet);
-        return List.copyOf(flat.sheets);
+        return flat.sheets.stream().filter(laid -> !laid.columns().isEmpty()).toList();
     }
 
     private void lay(Sheet sheet) {

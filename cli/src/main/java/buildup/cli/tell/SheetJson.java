@@ -83,12 +83,7 @@ public record SheetJson(FigurePrinter printer) {
     }
 
     private void cell(Json json, Column column, Cell cell) {
-        if (cell instanceof Cell.Saying saying) {
-            json.put(column.key(), printer.print(saying.phrase()));
-        } else if (cell instanceof Cell.Sayings sayings) {
-            json.texts(
-                    column.key(), sayings.phrases().stream().map(printer::print).toList());
-        } else if (cell instanceof Cell.Rows rows && column.type() instanceof Type.Nested nested) {
+        if (cell instanceof Cell.Rows rows && column.type() instanceof Type.Nested nested) {
             List<Json> objects = rows.rows().stream()
                     .map(row -> object(nested.columns(), row))
                     .toList();
@@ -102,9 +97,13 @@ public record SheetJson(FigurePrinter printer) {
         }
     }
 
-    /** A cell that holds neither rows nor a sentence; nothing when it is empty. */
-    static void value(Json json, String key, Cell cell) {
-        if (cell instanceof Cell.Decimal number) {
+    /** A cell that holds no rows; nothing when it is empty. */
+    void value(Json json, String key, Cell cell) {
+        if (cell instanceof Cell.Saying saying) {
+            json.put(key, printer.print(saying.phrase()));
+        } else if (cell instanceof Cell.Sayings sayings) {
+            json.texts(key, sayings.phrases().stream().map(printer::print).toList());
+        } else if (cell instanceof Cell.Decimal number) {
             json.put(key, number.amount());
         } else if (cell instanceof Cell.Amount amount) {
             json.put(key, amount.figure().amount());

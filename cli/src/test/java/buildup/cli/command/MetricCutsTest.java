@@ -4,13 +4,14 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.cli.MetricTwin;
 import buildup.cli.Ran;
-import buildup.cli.Twin;
 import buildup.cli.command.files.ExitCode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -20,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The demo round the case, and its twin with each size as its exact millimeter value. */
 class MetricCutsTest {
     private static final String DEMO = Ran.demo("reading-room-case.yaml").toString();
-    private static final String TWIN = Twin.of(Ran.read(Ran.demo("reading-room-case.yaml")));
+    private static final String TWIN = MetricTwin.of(Ran.read(Ran.demo("reading-room-case.yaml")));
 
     /** A fraction that is no name of a board: 5/4x4 is one. */
     private static final Pattern FRACTION = Pattern.compile("\\d/(?!4x)\\d");
@@ -39,9 +40,9 @@ class MetricCutsTest {
     @Test
     void the_figures_for_programs_are_those_of_the_job_in_inches() {
         SortedMap<String, Double> inches =
-                Twin.numbers(Ran.of("cuts", DEMO, "--format", "json").out());
+                MetricTwin.numbers(Ran.of("cuts", DEMO, "--format", "json").out());
         Ran ran = twin("--format", "json");
-        SortedMap<String, Double> metric = Twin.numbers(ran.out());
+        SortedMap<String, Double> metric = MetricTwin.numbers(ran.out());
         assertThat(ran.out()).contains("\"units\": \"mm\"");
         assertThat(of(metric, "/lengths|/rounds|/scribes|/leans|/revealShifts|/coves|/joints|/rips"))
                 .isEqualTo(of(inches, "/lengths|/rounds|/scribes|/leans|/revealShifts|/coves|/joints|/rips"))
@@ -56,7 +57,7 @@ class MetricCutsTest {
     }
 
     private static SortedMap<String, Double> of(SortedMap<String, Double> numbers, String places) {
-        SortedMap<String, Double> some = new java.util.TreeMap<>(numbers);
+        SortedMap<String, Double> some = new TreeMap<>(numbers);
         some.keySet()
                 .removeIf(place ->
                         !Pattern.compile("^(" + places + ")").matcher(place).find());
@@ -67,7 +68,7 @@ class MetricCutsTest {
     void the_text_is_metric_from_its_lengths_to_its_lumber() {
         String text = twin().out();
         SortedMap<String, Double> inches =
-                Twin.numbers(Ran.of("cuts", DEMO, "--format", "json").out());
+                MetricTwin.numbers(Ran.of("cuts", DEMO, "--format", "json").out());
         // 0.3048 m in a foot and 0.002359737 cubic meters in a board foot: NIST SP 811, appendix B.8
         double meters = inches.get("/totals/feet") * 0.3048;
         double cubicMeters = inches.get("/totals/boardFeet") * 0.002359737;

@@ -4,9 +4,9 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.cli.MetricTwin;
 import buildup.cli.Ran;
 import buildup.cli.Schemas;
-import buildup.cli.Twin;
 import buildup.cli.command.files.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -95,15 +95,15 @@ class QuoteCommandTest {
         return Schemas.faults("quote", quote);
     }
 
-    private static final String TWIN = Twin.of(Ran.read(Ran.demo("reading-room-order.yaml")));
+    private static final String TWIN = MetricTwin.of(Ran.read(Ran.demo("reading-room-order.yaml")));
 
     @Test
     void a_metric_order_has_the_same_figures_and_is_told_in_metric_units() {
         String json = quote(TWIN, "--format", "json").out();
         assertThat(json).contains("\"units\": \"mm\"", "28.00 mm deep on the steel");
-        assertThat(Twin.numbers(json))
-                .isEqualTo(
-                        Twin.numbers(Ran.of("quote", DEMO, "--format", "json").out()));
+        assertThat(MetricTwin.numbers(json))
+                .isEqualTo(MetricTwin.numbers(
+                        Ran.of("quote", DEMO, "--format", "json").out()));
         String text = quote(TWIN).out();
         assertThat(text)
                 // 260 ft are 79.248 m; 14.46 a foot are 47.441 a meter; 332.29 board feet are 0.7841 cubic meters;

@@ -73,7 +73,7 @@ class TextReportTest {
                   - { name: frieze, profile: board 19 x 140, back: wall, bottom: 0 }
                 """);
         assertThat(ran.out())
-                .contains("Height           140 mm\n", "Projection       19 mm\n", "Sizes in millimeters;");
+                .contains("\nheight                  140\n", "\nprojection              19\n", "Sizes in millimeters;");
     }
 
     @Test

@@ -121,7 +121,7 @@ class OneFigureTest {
                         "lower  both     30     0              30.00");
         List<Beside> flat = Beside.flat(List.of(after(HERE)), List.of(after(THERE)));
         Json json = new Json();
-        BesideJson.put(json, flat);
+        BesideJson.put(json, flat, INCHES);
         assertThat(json.written().replaceAll("\\s+", " "))
                 .contains(
                         "\"row\": { \"name\": \"upper\" }, \"figure\": \"sag\", \"a\": 0.0625, \"b\": 0.1875, \"difference\": 0.125")

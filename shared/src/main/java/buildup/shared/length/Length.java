@@ -1,5 +1,8 @@
 package buildup.shared.length;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /**
  * A signed length. Stored in inches; one inch is exactly 25.4 mm by definition (NIST Special Publication 811, 2008
  * edition, Appendix B.8). Always finite, never minus zero. {@link #equals} is exact; compare computed lengths with
@@ -9,7 +12,9 @@ public final class Length implements Comparable<Length> {
 
     public static final Length ZERO = new Length(0);
 
-    private static final double MILLIMETERS_PER_INCH = 25.4;
+    private static final BigDecimal MILLIMETERS = new BigDecimal("25.4");
+
+    private static final BigDecimal CENTIMETERS = new BigDecimal("2.54");
 
     private final double inches;
 
@@ -30,12 +35,30 @@ public final class Length implements Comparable<Length> {
     }
 
     /**
-     * A length of so many millimeters.
+     * A length of so many millimeters, rounded once: 19.05 mm is 3/4 in to the last bit, so that a size is one number in
+     * whichever unit it is written.
      *
      * @throws IllegalArgumentException when not finite
      */
     public static Length millimeters(double millimeters) {
-        return new Length(millimeters / MILLIMETERS_PER_INCH);
+        return metric(millimeters, MILLIMETERS);
+    }
+
+    /**
+     * A length of so many centimeters, rounded once as {@link #millimeters}.
+     *
+     * @throws IllegalArgumentException when not finite
+     */
+    public static Length centimeters(double centimeters) {
+        return metric(centimeters, CENTIMETERS);
+    }
+
+    private static Length metric(double amount, BigDecimal perInch) {
+        return Double.isFinite(amount)
+                ? new Length(BigDecimal.valueOf(amount)
+                        .divide(perInch, MathContext.DECIMAL128)
+                        .doubleValue())
+                : new Length(amount);
     }
 
     /** In inches, exactly as stored. */
@@ -43,9 +66,9 @@ public final class Length implements Comparable<Length> {
         return inches;
     }
 
-    /** In millimeters, within one rounding of a double. */
+    /** In millimeters, rounded once: 3/4 in is 19.05 mm to the last bit. */
     public double toMillimeters() {
-        return inches * MILLIMETERS_PER_INCH;
+        return new BigDecimal(inches).multiply(MILLIMETERS).doubleValue();
     }
 
     /** The sum of the two, unrounded. */

@@ -51,15 +51,12 @@ public final class LengthPrinter {
     /** Millimeters to one decimal, {@code +} or {@code -} behind it when the true size is more or less. */
     public static String tenths(Length length) {
         double millimeters = length.toMillimeters();
-        BigDecimal printed = BigDecimal.valueOf(millimeters)
-                .setScale(COMPUTED, RoundingMode.HALF_UP)
-                .setScale(1, RoundingMode.HALF_UP);
+        BigDecimal computed = BigDecimal.valueOf(millimeters).setScale(COMPUTED, RoundingMode.HALF_UP);
+        BigDecimal printed = computed.setScale(1, RoundingMode.HALF_UP);
         double more = millimeters - printed.doubleValue();
         String mark = mark(more / 25.4);
         if (millimeters < 0 && !mark.isEmpty()) {
-            return BigDecimal.valueOf(millimeters)
-                    .setScale(2, RoundingMode.HALF_UP)
-                    .toPlainString();
+            return computed.setScale(2, RoundingMode.HALF_UP).toPlainString();
         }
         return printed.stripTrailingZeros().toPlainString() + mark;
     }

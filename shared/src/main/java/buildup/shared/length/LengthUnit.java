@@ -46,7 +46,7 @@ public enum LengthUnit {
         return switch (this) {
             case INCH -> Length.inches(amount);
             case MILLIMETER -> Length.millimeters(amount);
-            case CENTIMETER -> Length.millimeters(amount * 10);
+            case CENTIMETER -> Length.centimeters(amount);
             case FOOT -> Length.inches(amount * 12);
         };
     }

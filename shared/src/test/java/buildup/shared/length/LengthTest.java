@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,18 @@ class LengthTest {
         assertThat(Length.millimeters(25.4)).isEqualTo(Length.inches(1));
         assertThat(LengthUnit.FOOT.of(1).toMillimeters()).isEqualTo(304.8, within(1e-13));
         assertThat(LengthUnit.CENTIMETER.of(2.54)).isEqualTo(Length.inches(1));
+    }
+
+    @Test
+    void every_64th_of_an_inch_is_one_number_in_whichever_unit_it_is_written() {
+        for (int i = 1; i <= 100 * 64; i++) {
+            Length inches = Length.inches(i / 64.0);
+            BigDecimal exact = BigDecimal.valueOf(i / 64.0).multiply(new BigDecimal("25.4"));
+            double millimeters = exact.doubleValue();
+            assertThat(Length.millimeters(millimeters)).isEqualTo(inches);
+            assertThat(Length.centimeters(exact.movePointLeft(1).doubleValue())).isEqualTo(inches);
+            assertThat(inches.toMillimeters()).isEqualTo(millimeters);
+        }
     }
 
     @Test
@@ -79,7 +92,7 @@ class LengthTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"in", "in.", "Inch", "inches", "\"", "mm", "MM", "millimetres", "millimeter"})
+    @ValueSource(strings = {"in", "in.", "Inch", "inches", "\"", "mm", "MM", "millimeters", "millimeter"})
     void inches_and_millimeters_go_by_several_names(String name) {
         LengthUnit expected = name.toLowerCase(Locale.ROOT).startsWith("m") ? LengthUnit.MILLIMETER : LengthUnit.INCH;
         assertThat(LengthUnit.named(name)).contains(expected);

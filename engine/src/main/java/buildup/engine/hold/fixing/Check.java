@@ -1,6 +1,8 @@
 package buildup.engine.hold.fixing;
 
 import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 
 /**
  * One rule held against one nail; inches.
@@ -22,25 +24,36 @@ public record Check(Rule rule, double has, double needs) {
                 "allowable loads before 1991, in a construction handbook",
                 true),
         HALF_ITS_LENGTH("half the length beyond the piece", "rule of thumb, seen in print; many codes", true),
-        THREE_QUARTERS("3/4 in of bite beyond the piece", "common practice, no source", true),
+        THREE_QUARTERS("{size} of bite beyond the piece", 3.0 / 4, "common practice, no source", true),
         THRICE_THE_PIECE("length of 3 times the piece fastened", "rule of thumb, seen in print", true),
-        POINT("1/16 in of wood before the point", "common practice, no source", true),
-        FAR_FACE("point within 1/4 in of the far face", "rule of thumb for two boards, seen in print", false),
+        POINT("{size} of wood before the point", 1.0 / 16, "common practice, no source", true),
+        FAR_FACE("point within {size} of the far face", 1.0 / 4, "rule of thumb for two boards, seen in print", false),
         EDGE("2.5 diameters of wood to either side", "commentary of the NDS, from memory", true);
 
         private final String words;
+        private final double size;
         private final String source;
         private final boolean least;
 
         Rule(String words, String source, boolean least) {
+            this(words, 0, source, least);
+        }
+
+        Rule(String words, double size, String source, boolean least) {
             this.words = words;
+            this.size = size;
             this.source = source;
             this.least = least;
         }
 
-        /** The rule in words, as a heading of its row. */
-        public String words() {
-            return words;
+        /** The rule in words. */
+        public Phrase words() {
+            return Phrase.of(words).with("size", Figure.length(size));
+        }
+
+        /** The length that the rule names, in; 0 when it names none. */
+        double size() {
+            return size;
         }
 
         /** Where the rule comes from, or that it is common practice. */

@@ -43,7 +43,7 @@ public final class FixingSheets {
                         "NAILS AND SCREWS: what each goes through; edge: least wood beside it",
                         "name",
                         "piece",
-                        "called",
+                        "use",
                         "up",
                         "bites",
                         "edge",
@@ -81,10 +81,11 @@ public final class FixingSheets {
                         "piece",
                         "piece",
                         proposal -> section.name(proposal.fixed().piece()))
-                .words(
+                .saying(
                         "use",
                         "use",
-                        proposal -> proposal.fixed().fastening().use().call())
+                        proposal -> proposal.fixed().fastening().use().phrase())
+                .both()
                 .place(
                         "head",
                         "head",
@@ -116,9 +117,8 @@ public final class FixingSheets {
     private Columns<Fixed> driven(Columns<Fixed> columns) {
         return columns.name("name", "nail", nail -> nail.fastening().name())
                 .name("piece", "piece", nail -> section.name(nail.piece()))
-                .words("use", "use", nail -> nail.fastening().use().call())
-                .json()
-                .saying("called", "use", nail -> nail.fastening().use().phrase())
+                .saying("use", "use", nail -> nail.fastening().use().phrase())
+                .both()
                 .length("out", "at out", nail -> nail.head().x())
                 .text()
                 .length("up", "at up", nail -> nail.head().y())
@@ -352,7 +352,9 @@ public final class FixingSheets {
     private Sheet firsts() {
         return Sheet.of(
                         "proposals.first",
-                        "WHERE A NAIL COULD GO, 16 apart; each passes the checks of a nail that is given",
+                        Phrase.of(
+                                        "WHERE A NAIL COULD GO, {apart} apart; each passes the checks of a nail that is given")
+                                .with("apart", Figure.length(FasteningReader.USUAL_SPACING)),
                         firstOfEach())
                 .name("piece", "piece", first -> section.name(first.piece()))
                 .sayingIf(
@@ -406,16 +408,16 @@ public final class FixingSheets {
     }
 
     /** A formula, where it was published, and the factor between it and failure. */
-    private record Formula(String formula, String from, String safety) {}
+    private record Formula(String formula, Phrase from, String safety) {}
 
     private Sheet formulas() {
         List<Formula> formulas = new ArrayList<>();
         Arrays.stream(Strength.values())
                 .forEach(one -> formulas.add(new Formula(one.formula(), one.edition(), one.safety())));
-        formulas.add(new Formula("not checked", String.join("; ", Strength.NOT_CHECKED), ""));
-        return Sheet.of("formulas", "FORMULAS behind the figures of nails", formulas)
+        formulas.add(new Formula("not checked", Phrase.plain(String.join("; ", Strength.NOT_CHECKED)), ""));
+        return Sheet.of("formulas", "FORMULAS behind the figures of nails, as published in inches and pounds", formulas)
                 .name("formula", "formula", Formula::formula)
-                .words("from", "from", Formula::from)
+                .saying("from", "from", Formula::from)
                 .words("safety", "safety", Formula::safety)
                 .people()
                 .sheet()

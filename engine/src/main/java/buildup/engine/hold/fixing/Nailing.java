@@ -19,12 +19,6 @@ final class Nailing {
     private static final double SCREW_BITE = 6;
     private static final double EDGE = 2.5;
 
-    /** Wood before the point of a nail, in: nails do not go as straight as drawn. */
-    private static final double POINT = 1.0 / 16;
-
-    private static final double FAR_FACE = 1.0 / 4;
-    private static final double TRIM_BITE = 3.0 / 4;
-
     private final Timber timber;
     private final Shots shots;
     private final Reaching reaching;
@@ -117,11 +111,13 @@ final class Nailing {
                 new Check(Rule.TEN_DIAMETERS, beyond, 10 * diameter),
                 new Check(Rule.FOURTEEN_DIAMETERS, beyond, 14 * diameter),
                 new Check(Rule.HALF_ITS_LENGTH, beyond, drive.length() / 2),
-                new Check(Rule.THREE_QUARTERS, beyond, TRIM_BITE),
+                new Check(Rule.THREE_QUARTERS, beyond, Rule.THREE_QUARTERS.size()),
                 new Check(Rule.THRICE_THE_PIECE, drive.length(), 3 * drive.in(piece))));
-        shots.left(drive).ifPresent(left -> checks.add(new Check(Rule.FAR_FACE, left, FAR_FACE)));
+        shots.left(drive).ifPresent(left -> checks.add(new Check(Rule.FAR_FACE, left, Rule.FAR_FACE.size())));
         if (drive.last().filter(Crossing::holds).isPresent()) {
-            checks.add(new Check(Rule.POINT, shots.ahead(drive, POINT, step), POINT));
+            // nails do not go as straight as drawn
+            double ahead = shots.ahead(drive, Rule.POINT.size(), step);
+            checks.add(new Check(Rule.POINT, ahead, Rule.POINT.size()));
         }
         edge.ifPresent(wood -> checks.add(new Check(Rule.EDGE, wood, EDGE * diameter)));
         return checks;

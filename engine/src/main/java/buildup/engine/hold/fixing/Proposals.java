@@ -220,7 +220,7 @@ final class Proposals {
                 .mapToDouble(grip -> fixed.drive().in(grip.body()))
                 .sum();
         boolean thrice = fixed.check(Check.Rule.THRICE_THE_PIECE).orElseThrow().met();
-        return Phrase.of("bites {bite} in {held}; {hiding}{pin}{thrice}")
+        return Phrase.of("bites {bite} into {held}; {hiding}{pin}{thrice}")
                 .with("bite", Figure.atMost(bite))
                 .with("held", Listing.names(held))
                 .with("hiding", Wording.hiding(fixed.hiding(), timber))

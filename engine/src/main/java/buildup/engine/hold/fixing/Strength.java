@@ -2,6 +2,8 @@ package buildup.engine.hold.fixing;
 
 import buildup.catalog.fastener.Fastener;
 import buildup.catalog.wood.Wood;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,26 +13,26 @@ import java.util.Optional;
  */
 public enum Strength {
     NAIL_DESIGN(
-            "W = 1380 G^(5/2) D lb per inch of bite",
+            "W = 1380 G^2.5 D lb per inch of bite",
             "NDS 2018, eq. 12.2-3",
-            "5 on the test maximum (6900/5); G there is on ovendry volume, the G used is on volume at 12 %, which is"
+            "5 on the test maximum, 6900; G there is on ovendry volume, the G used is on volume at 12 %, which is"
                     + " less: the safe side. Its tables begin at D = 0.092; thinner nails are beyond them"),
     NAIL_TEST(
-            "p = 7850 G^(5/2) D L",
+            "p = 7850 G^2.5 D L",
             "Wood Handbook, FPL-GTR-190 (2010), ch. 8; G on volume at 12 %",
             "none: the mean at which nails came out just after driving"),
     NAIL_TEST_OTHER(
-            "p = 6900 G^(5/2) D L",
+            "p = 6900 G^2.5 D L",
             "FPL-093 (1965), revision of Technical Note 236; G on ovendry volume, here with the smaller G at 12 %",
             "none"),
     HEAD_PULL(
             "W = 690 pi D_H G^2 t lb, at most 1725 pi D_H^2 G^2: D_H of the head, t of wood under it, G of that wood",
-            "NDS 2018, eq. 12.2-6a and 12.2-6b, from memory, and head sizes too; a nail is set 1/16",
+            "NDS 2018, eq. 12.2-6a and 12.2-6b, from memory, and head sizes too; a nail is set {set}",
             "in the equation: it is an allowable value"),
-    SCREW_DESIGN("W = 2850 G^2 D lb per inch of thread", "NDS 2018, eq. 12.2-2", "about 5 1/2, from memory"),
+    SCREW_DESIGN("W = 2850 G^2 D lb per inch of thread", "NDS 2018, eq. 12.2-2", "about 5.5, from memory"),
     SCREW_TEST("p = 15700 G^2 D L, L of thread", "Wood Handbook, FPL-GTR-190 (2010), ch. 8, from memory", "none"),
     NAIL_SLIP(
-            "p = K D^(3/2), K by group of woods",
+            "p = K D^1.5, K by group of woods",
             "Wood Handbook, FPL-GTR-190 (2010), Table 8-4, the method before 1991",
             "none: the load at a slip of 0.015 in (the slip from memory)"),
     SCREW_SLIP(
@@ -92,8 +94,8 @@ public enum Strength {
     }
 
     /** Where it was published. */
-    public String edition() {
-        return edition;
+    public Phrase edition() {
+        return Phrase.of(edition).with("set", Figure.length(SET));
     }
 
     /** The factor between this figure and failure. */

@@ -100,5 +100,5 @@ public record Support(
 
     /** What every figure here leaves out. */
     public static final String LEFT_OUT =
-            "Glue, creep, knots and the run beyond one foot are not counted; contacts only push.";
+            "Glue, creep, knots and what differs along the run are not counted; contacts only push.";
 }

@@ -126,6 +126,7 @@ public final class SupportSheets {
                                 .map(governs -> governs.mode().word()))
                 .json()
                 .saying("so", "so it", BalanceWords::so)
+                .alone()
                 .sheet();
     }
 
@@ -280,9 +281,8 @@ public final class SupportSheets {
                         "THE LEAST ROW OF FASTENINGS THAT MAKES IT STAND, tried",
                         support.proposed())
                 .name("piece", "piece", row -> section.name(row.nail().piece()))
-                .words("use", "use", row -> row.nail().fastening().use().call())
-                .json()
-                .saying("called", "use", row -> row.nail().fastening().use().phrase())
+                .saying("use", "use", row -> row.nail().fastening().use().phrase())
+                .both()
                 .length("out", "out", row -> row.nail().head().x())
                 .length("up", "up", row -> row.nail().head().y())
                 .measure(

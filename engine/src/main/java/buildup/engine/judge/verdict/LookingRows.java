@@ -164,7 +164,8 @@ final class LookingRows {
 
     private Optional<Ruling> reveals() {
         List<Value> said = section.reveals().stream()
-                .filter(reveal -> reveal.amount() > Tolerance.TOUCHING && reveal.amount() <= LONGEST_REVEAL)
+                .filter(reveal ->
+                        reveal.amount() > Tolerance.TOUCHING && reveal.amount() <= LONGEST_REVEAL + Tolerance.TOUCHING)
                 .limit(MOST_REVEALS)
                 .<Value>map(this::reveal)
                 .toList();

@@ -52,8 +52,15 @@ final class Throats {
                 throats.add(throat);
             }
         }
-        throats.sort(Comparator.comparingDouble(Line::length));
+        // of those that are equally narrow the lowest comes first, whatever computing does to their last digits
+        throats.sort(Comparator.comparingDouble((Line throat) -> steps(throat.length()))
+                .thenComparingDouble(throat -> steps(throat.from().y()))
+                .thenComparingDouble(throat -> steps(throat.from().x())));
         return throats;
+    }
+
+    private static double steps(double inches) {
+        return Math.rint(inches / Tolerance.SNAP);
     }
 
     /** Whether a line leaves a face of the outline squarely, outward. */
@@ -91,11 +98,16 @@ final class Throats {
         Point middle = line.at(0.5);
         for (Body body : section.bodies()) {
             Outline outline = body.outline();
-            if (outline.box().near(line.box(), 0) && (outline.holds(middle) || crossed(outline, line))) {
+            if (outline.box().near(line.box(), 0) && (within(outline, middle) || crossed(outline, line))) {
                 return false;
             }
         }
         return true;
+    }
+
+    /** Whether a place is inside, and not on the edge as near as computing comes to it. */
+    private static boolean within(Outline outline, Point p) {
+        return outline.holds(p) && distance(outline, p) > Tolerance.SNAP;
     }
 
     /** Whether an outline crosses a line between its ends. */

@@ -17,19 +17,23 @@ import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads an order, all its faults in one run. */
 final class OrderReader {
     static final String USUAL_MILL = "usual";
 
-    private static final Pattern FEET = Pattern.compile("\\d{1,6}(?:\\.\\d{1,2})?");
+    private static final Pattern RUN =
+            Pattern.compile("(?<number>\\d{1,6}(?:\\.\\d{1,4})?)(?: ?(?<unit>ft|feet|m|meters))?");
+    private static final BigDecimal METERS_PER_FOOT = new BigDecimal("0.3048");
     private static final int MOST_ITEMS = 100;
     private static final int MOST_BREAKS = 12;
 
@@ -57,7 +61,7 @@ final class OrderReader {
         Optional<Scalar> called = fields.needed("rates", QuoteNotices.NO_RATES.notice());
         Optional<Rates> rates = called.flatMap(name -> catalog.rates(name, notices));
         Optional<Head> head = head(fields);
-        List<BigDecimal> breaks = breaks(fields);
+        List<BigDecimal> breaks = breaks(fields, unit);
         Optional<Scalar> wood = named(fields, "wood");
         String boards = fields.text("boards").orElse(Catalog.USUAL_BOARDS);
         List<Fields> entries = fields.list("items");
@@ -126,7 +130,7 @@ final class OrderReader {
         return head;
     }
 
-    private List<BigDecimal> breaks(Fields fields) {
+    private List<BigDecimal> breaks(Fields fields, LengthUnit unit) {
         List<Scalar> asked = fields.renamed("breaks", "quantities").scalars("quantities");
         if (asked.size() > MOST_BREAKS) {
             say(
@@ -137,20 +141,49 @@ final class OrderReader {
             return List.of();
         }
         List<BigDecimal> breaks = new ArrayList<>();
-        asked.forEach(text -> feet(text, notices).ifPresent(breaks::add));
+        Optional<String> usual = unit.isMetric() ? Optional.empty() : Optional.of("ft");
+        asked.forEach(text -> feet(text, usual, notices).ifPresent(breaks::add));
         return breaks.stream().distinct().sorted().toList();
     }
 
-    /** Feet of a run: a plain number, one at least. */
-    static Optional<BigDecimal> feet(Scalar text, Notices notices) {
-        String written = text.text().strip();
-        Optional<BigDecimal> feet = FEET.matcher(written).matches()
-                ? Optional.of(new BigDecimal(written)).filter(number -> number.compareTo(BigDecimal.ONE) >= 0)
-                : Optional.empty();
-        if (feet.isEmpty()) {
-            notices.add(QuoteNotices.NOT_FEET.with("word", text.text()).at(text.mark()));
+    /** What is wanted of an item: so many feet, or so many meters. */
+    static Optional<BigDecimal> wanted(Fields item, Notices notices) {
+        Optional<Scalar> meters = named(item, "meters");
+        if (meters.isEmpty()) {
+            return item.needed("feet", QuoteNotices.NO_FEET.notice())
+                    .flatMap(text -> feet(text, Optional.of("ft"), notices));
         }
-        return feet;
+        if (named(item, "feet").isPresent()) {
+            notices.add(QuoteNotices.FEET_AND_METERS.notice().at(meters.get().mark()));
+        }
+        return feet(meters.get(), Optional.of("m"), notices);
+    }
+
+    /**
+     * Feet of a run, one at least, in whichever unit they are written.
+     *
+     * @param usual the unit of a bare number; a bare number is asked about where there is none
+     */
+    private static Optional<BigDecimal> feet(Scalar text, Optional<String> usual, Notices notices) {
+        Matcher run = RUN.matcher(text.text().strip());
+        if (!run.matches()) {
+            notices.add(QuoteNotices.NOT_FEET.with("word", text.text()).at(text.mark()));
+            return Optional.empty();
+        }
+        Optional<String> unit = Optional.ofNullable(run.group("unit")).or(() -> usual);
+        if (unit.isEmpty()) {
+            notices.add(QuoteNotices.FEET_OR_METERS
+                    .with("word", run.group("number"))
+                    .at(text.mark()));
+            return Optional.empty();
+        }
+        BigDecimal number = new BigDecimal(run.group("number"));
+        BigDecimal feet = unit.get().startsWith("m") ? number.divide(METERS_PER_FOOT, MathContext.DECIMAL128) : number;
+        if (feet.compareTo(BigDecimal.ONE) < 0) {
+            notices.add(QuoteNotices.NOT_FEET.with("word", text.text()).at(text.mark()));
+            return Optional.empty();
+        }
+        return Optional.of(feet);
     }
 
     static Optional<Scalar> named(Fields fields, String key) {

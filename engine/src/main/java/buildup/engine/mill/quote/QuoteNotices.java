@@ -39,12 +39,19 @@ final class QuoteNotices {
     static final Kind UNKNOWN_KNIFE =
             DocumentCodes.UNKNOWN_NAME.refusal("A knife is not '{word}'.", "Write new or on-hand.");
     static final Kind NOT_FEET = DocumentCodes.NOT_A_NUMBER.refusal(
-            "'{word}' is not a number of feet to run.", "Write a plain number from 1 to 999,999, as 260.");
+            "'{word}' is not how much to run.",
+            "Write a number of feet or meters up to 999,999, a foot at least: 'feet: 260', 'meters: 80'.");
+    static final Kind FEET_OR_METERS = DocumentCodes.NOT_A_NUMBER.refusal(
+            "{word} ft or m? The order counts in metric units.", "Write {word} ft, or {word} m.");
+    private static final Code WANTED_TWICE =
+            Code.of("wanted-twice", "An item of an order says in two ways how much of it is wanted.");
+    static final Kind FEET_AND_METERS =
+            WANTED_TWICE.refusal("'{piece}' has both feet and meters.", "Leave one of them out.");
 
     static final Kind NO_WOOD =
             DocumentCodes.MISSING_KEY.refusal("'{piece}' has no wood.", "Add 'wood:', as 'wood: red-oak'.");
-    static final Kind NO_FEET =
-            DocumentCodes.MISSING_KEY.refusal("'{piece}' has no feet.", "Add 'feet:', how many are wanted.");
+    static final Kind NO_FEET = DocumentCodes.MISSING_KEY.refusal(
+            "'{piece}' says no feet.", "Add 'feet:', how many are wanted, or 'meters:'.");
     static final Kind TWO_OUTLINES =
             OutlineCodes.NO_OUTLINE.refusal("'{piece}' has both a profile and a section.", Words.GIVE_AN_OUTLINE);
     static final Kind NEITHER_OUTLINE =

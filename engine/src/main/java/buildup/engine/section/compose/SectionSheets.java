@@ -2,6 +2,7 @@ package buildup.engine.section.compose;
 
 import buildup.profiles.region.Bound;
 import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Columns;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
@@ -28,14 +29,32 @@ public final class SectionSheets {
                 .length("trimProjection", "projection of the trim", Totals::trimProjection)
                 .measure("area", "area", Quantity.AREA, Totals::area)
                 .measure("weightPerFoot", "weight", Quantity.LINE_WEIGHT, Totals::weightPerFoot)
+                .names("woods", "wood", totals -> woods(section))
+                .text()
+                .alone()
                 .sheet();
+    }
+
+    /** Of the pieces that are put up, in their order. */
+    private static List<String> woods(Section section) {
+        return section.bodies().stream()
+                .filter(Body::inStack)
+                .map(body -> body.placed().orElseThrow().piece().wood().name())
+                .distinct()
+                .toList();
     }
 
     /** The room that is left around the stack. */
     public static Sheet space(Section section) {
         return Sheet.single("space", "ROOM LEFT", section)
-                .lengthIf("ceilingLeft", "left under the ceiling", Section::ceilingLeft)
-                .lengthIf("projectionLeft", "left of the projection", Section::projectionLeft)
+                .measureIf(
+                        "ceilingLeft", "left under the ceiling", Quantity.LENGTH, Rounding.DOWN, Section::ceilingLeft)
+                .measureIf(
+                        "projectionLeft",
+                        "left of the projection",
+                        Quantity.LENGTH,
+                        Rounding.DOWN,
+                        Section::projectionLeft)
                 .sheet();
     }
 
@@ -132,7 +151,7 @@ public final class SectionSheets {
                         "slope",
                         "slope",
                         Quantity.ANGLE,
-                        buildup.shared.figure.Rounding.decimals(1),
+                        Rounding.decimals(1),
                         contact -> contact.stretch().isPresent()
                                 ? OptionalDouble.of(contact.slope())
                                 : OptionalDouble.empty())

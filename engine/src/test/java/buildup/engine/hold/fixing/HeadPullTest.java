@@ -46,7 +46,7 @@ class HeadPullTest {
 
     @Test
     void the_program_says_that_it_is_from_memory() {
-        assertThat(Strength.HEAD_PULL.edition()).contains("NDS 2018", "from memory");
+        assertThat(Strength.HEAD_PULL.edition().template()).contains("NDS 2018", "from memory");
         assertThat(Strength.NOT_CHECKED).noneMatch(what -> what.contains("head"));
     }
 

@@ -95,7 +95,7 @@ class ProposalsTest {
         assertThat(best.fixed().hiding().grade()).isEqualTo(Grade.COVERED);
         assertThat(best.fixed().hiding().coveredBy()).hasValue(stack.body("bed"));
         assertThat(FigurePrinter.INCHES.print(best.reason()))
-                .isEqualTo("bites 1-1/2 in 'case'; covered later by 'bed'");
+                .isEqualTo("bites 1-1/2 into 'case'; covered later by 'bed'");
         assertThat(best.fixed().fastening().use().call()).isEqualTo("16 ga x 2-1/4");
     }
 

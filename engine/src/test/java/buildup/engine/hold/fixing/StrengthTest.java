@@ -105,13 +105,13 @@ class StrengthTest {
     void every_figure_names_its_formula_its_edition_and_its_safety_factor() {
         assertThat(Strength.values()).allSatisfy(strength -> {
             assertThat(strength.formula()).isNotBlank();
-            assertThat(strength.edition()).isNotBlank();
+            assertThat(strength.edition().template()).isNotBlank();
             assertThat(strength.safety()).isNotBlank();
         });
         assertThat(Strength.NOT_CHECKED).contains("splitting");
         assertThat(Strength.CAUTION).contains("not engineering", "local code");
         assertThat(Check.Rule.values()).allSatisfy(rule -> {
-            assertThat(rule.words()).isNotBlank();
+            assertThat(rule.words().template()).isNotBlank();
             assertThat(rule.source()).isNotBlank();
         });
     }

@@ -3,6 +3,7 @@ package buildup.engine.mill.quote;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.shared.figure.FigurePrinter;
+import java.math.BigDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -46,8 +47,8 @@ class BadOrderTest {
         said(
                 order("profile: cove 3/4 x 3/4, wood: red-oak, feet: " + feet),
                 "refusal not-a-number 2 '" + feet
-                        + "' is not a number of feet to run. Write a plain number from 1"
-                        + " to 999,999, as 260.");
+                        + "' is not how much to run. Write a number of feet or meters up to 999,999, a foot at least:"
+                        + " 'feet: 260', 'meters: 80'.");
     }
 
     @Test
@@ -126,13 +127,35 @@ class BadOrderTest {
     }
 
     @Test
+    void a_bare_quantity_of_a_metric_order_could_be_feet_or_meters() {
+        said(
+                "units: mm\nquantities: [100]\n" + order("profile: cove 19.05 x 19.05, wood: red-oak, meters: 30.48"),
+                "refusal not-a-number 2 100 ft or m? The order counts in metric units. Write 100 ft, or 100 m.");
+        assertThat(Ordered.of("units: mm\nquantities: [30.48 m, 200 ft]\n"
+                                + order("profile: cove 19.05 x 19.05, wood: red-oak, meters: 30.48"))
+                        .quote()
+                        .orElseThrow()
+                        .order()
+                        .breaks())
+                .map(BigDecimal::doubleValue)
+                .containsExactly(100.0, 200.0);
+    }
+
+    @Test
+    void an_item_that_is_wanted_in_feet_and_in_meters() {
+        said(
+                order("name: a, profile: cove 3/4 x 3/4, wood: red-oak, feet: 100, meters: 30"),
+                "refusal wanted-twice 2 'a' has both feet and meters. Leave one of them out.");
+    }
+
+    @Test
     void an_item_that_says_nothing() {
         said(
                 order("name: a"),
                 "refusal no-outline 2 'a' has neither profile nor section. Give 'profile: NAME SIZE', or 'section: [words]'"
                         + " for a one-off.",
                 "refusal missing-key 2 'a' has no wood. Add 'wood:', as 'wood: red-oak'.",
-                "refusal missing-key 2 'a' has no feet. Add 'feet:', how many are wanted.");
+                "refusal missing-key 2 'a' says no feet. Add 'feet:', how many are wanted, or 'meters:'.");
     }
 
     @Test
