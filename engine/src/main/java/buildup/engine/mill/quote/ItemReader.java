@@ -62,7 +62,7 @@ final class ItemReader {
                 ? OrderReader.named(fields, "wood").or(() -> usualWood)
                 : fields.needed("wood", QuoteNotices.NO_WOOD.notice());
         Optional<Wood> wood = asked.flatMap(one -> catalog.wood(one, notices));
-        Optional<BigDecimal> feet = OrderReader.wanted(fields, notices);
+        Optional<BigDecimal> feet = OrderReader.wanted(fields, name, notices);
         List<Double> lengths = lengths(fields, name, mill);
         boolean newKnife = newKnife(fields);
         Optional<Scalar> work = OrderReader.named(fields, "waste");

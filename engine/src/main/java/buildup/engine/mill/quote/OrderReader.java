@@ -147,14 +147,17 @@ final class OrderReader {
     }
 
     /** What is wanted of an item: so many feet, or so many meters. */
-    static Optional<BigDecimal> wanted(Fields item, Notices notices) {
+    static Optional<BigDecimal> wanted(Fields item, String name, Notices notices) {
         Optional<Scalar> meters = named(item, "meters");
         if (meters.isEmpty()) {
             return item.needed("feet", QuoteNotices.NO_FEET.notice())
                     .flatMap(text -> feet(text, Optional.of("ft"), notices));
         }
         if (named(item, "feet").isPresent()) {
-            notices.add(QuoteNotices.FEET_AND_METERS.notice().at(meters.get().mark()));
+            notices.add(QuoteNotices.FEET_AND_METERS
+                    .notice()
+                    .at(meters.get().mark())
+                    .of(name));
         }
         return feet(meters.get(), Optional.of("m"), notices);
     }

@@ -127,8 +127,10 @@ class CutListTest {
     @Test
     void a_wall_of_miles_is_a_slip_and_not_a_hundred_splices() {
         Cutlist laid = Cutlist.boards("3/4 x 3-1/2", List.of("100000"), stock("", "of: 1x4, buy: 16'"));
-        assertThat(laid.said().code()).isEqualTo("longer-than-any-stick");
-        assertThat(NoticeWords.INCHES.cure(laid.said()))
+        assertThat(laid.notices())
+                .extracting(Notice::code)
+                .containsExactly("mm-read-as-inches", "longer-than-any-stick");
+        assertThat(NoticeWords.INCHES.cure(laid.notices().get(1)))
                 .isEqualTo("Look at the plan again: is that a wall's length, and in its unit?");
         assertThat(laid.cutList().without()).hasSize(1);
     }
