@@ -7,6 +7,8 @@ import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.fixing.Proposal;
+import buildup.engine.hold.order.Orders;
+import buildup.engine.hold.order.PuttingUp;
 import buildup.engine.hold.support.Pull;
 import buildup.engine.hold.support.Pulls;
 import buildup.engine.hold.support.Support;
@@ -66,6 +68,7 @@ public final class Answers {
     private final Asked<List<Proposal>> proposals;
     private final Asked<Support> support;
     private final Asked<List<Pull>> pulls;
+    private final Asked<PuttingUp> order;
     private final Asked<Optional<Job>> job;
     private final Asked<List<MustResult>> must;
     private final Asked<Verdict> verdict;
@@ -100,6 +103,8 @@ public final class Answers {
                 new Places(section.answer(), this.lights.answer(), sights.answer(), catalog),
                 notices));
         this.pulls = new Asked<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
+        this.order =
+                new Asked<>(notices -> Orders.of(section.answer(), blocks.bench(), fixed.answer(), catalog, notices));
         this.job = new Asked<>(notices -> blocks.plan().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
@@ -115,6 +120,7 @@ public final class Answers {
                 joints(),
                 fixed(),
                 support(),
+                order(),
                 must(),
                 worstFirst(notices()),
                 blocks.keys())));
@@ -186,6 +192,11 @@ public final class Answers {
         return pulls.answer();
     }
 
+    /** Whether it can be put up in its order. */
+    public PuttingUp order() {
+        return order.answer();
+    }
+
     /** The section along the plan; absent when the document holds none. */
     public Optional<Job> job() {
         return job.answer();
@@ -233,6 +244,7 @@ public final class Answers {
         asked.put(Question.APPROACH, List.of(approaches));
         asked.put(Question.FIXING, List.of(fixed, proposals));
         asked.put(Question.SUPPORT, List.of(support, pulls));
+        asked.put(Question.ORDER, List.of(order));
         asked.put(Question.RUN, List.of(job));
         asked.put(Question.MUST, List.of(must));
         return EnumSet.copyOf(questions).stream()

@@ -3,6 +3,7 @@ package buildup.engine;
 import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.Fastening;
 import buildup.engine.hold.fixing.Fixing;
+import buildup.engine.hold.order.BenchUnits;
 import buildup.engine.hold.support.Friction;
 import buildup.engine.hold.support.Loads;
 import buildup.engine.judge.must.Musts;
@@ -35,6 +36,7 @@ record Blocks(
         List<Fastening> fastenings,
         List<Loads.Wanted> loads,
         OptionalDouble friction,
+        List<BenchUnits.Joined> bench,
         Plan plan,
         List<Coving> covings,
         Optional<Shop> shop,
@@ -44,6 +46,7 @@ record Blocks(
         ways = List.copyOf(ways);
         fastenings = List.copyOf(fastenings);
         loads = List.copyOf(loads);
+        bench = List.copyOf(bench);
         covings = List.copyOf(covings);
         must = List.copyOf(must);
         keys = Set.copyOf(keys);
@@ -65,6 +68,7 @@ record Blocks(
                 Fixing.read(stack, root, catalog, notices),
                 Loads.read(stack, root, notices),
                 Friction.read(root, notices),
+                BenchUnits.read(stack, root, notices),
                 Plan.read(stack, root, notices),
                 Coving.read(stack, root, notices),
                 Shop.read(stack, root, catalog, notices),

@@ -18,6 +18,8 @@ public enum Question {
     FIXING,
     /** What carries and what holds. */
     SUPPORT,
+    /** Whether it can be put up in its order. */
+    ORDER,
     /** Lengths round the corners. */
     RUN,
     /** Whether the stack meets what the document says it must. */

@@ -1,6 +1,7 @@
 package buildup.engine;
 
 import buildup.engine.hold.fixing.FixingSheets;
+import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.support.SupportSheets;
 import buildup.engine.judge.must.MustSheet;
 import buildup.engine.judge.verdict.VerdictSheet;
@@ -33,6 +34,7 @@ public final class Sheets {
         sheets.addAll(SectionSheets.rows(answers.section()));
         sheets.addAll(SupportSheets.of(answers.section(), answers.support(), answers.pulls()));
         sheets.addAll(FixingSheets.of(answers.section(), answers.fixed(), answers.proposals()));
+        sheets.addAll(OrderSheets.of(answers.section(), answers.order(), answers.job()));
         sheets.addAll(LightSheets.of(answers.section(), answers.lights()));
         sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
         sheets.add(JointSheet.of(answers.section(), answers.joints().open()));

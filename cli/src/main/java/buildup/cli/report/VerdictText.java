@@ -21,8 +21,31 @@ public final class VerdictText {
     private static final int WIDTH = 80;
     private static final int INDENT = 16;
 
+    /** No verdict is longer, in lines; the figures that it leaves out stand in the tables below it. */
+    private static final int MOST_LINES = 25;
+
+    private static final int NO_LIMIT = 1_000;
+    private static final String DOTS = " ...";
+
+    /**
+     * How many lines a row may take.
+     *
+     * @param no one that says no
+     * @param other one that does not
+     * @param cure below it
+     */
+    private record Limits(int no, int other, int cure) {}
+
+    /** Tried in turn until the block fits. */
+    private static final List<Limits> LIMITS = List.of(
+            new Limits(NO_LIMIT, NO_LIMIT, NO_LIMIT),
+            new Limits(NO_LIMIT, 1, NO_LIMIT),
+            new Limits(2, 1, 1),
+            new Limits(1, 1, 1));
+
     private final FigurePrinter printer;
     private final StringBuilder text = new StringBuilder();
+    private Limits limits = LIMITS.get(0);
 
     private VerdictText(FigurePrinter printer) {
         this.printer = printer;
@@ -31,9 +54,17 @@ public final class VerdictText {
     /** The whole block, its lines ended by a line break. */
     public static String write(Answer answer, Answers known) {
         VerdictText writer = new VerdictText(new FigurePrinter(answer.unit()));
-        writer.line("", writer.heading(answer, known), 0);
+        writer.line("", writer.heading(answer, known), 0, NO_LIMIT);
         writer.text.append('\n');
-        writer.block(known.verdict());
+        int heading = writer.text.length();
+        for (Limits limits : LIMITS) {
+            writer.limits = limits;
+            writer.text.setLength(heading);
+            writer.block(known.verdict());
+            if (writer.text.chars().filter(letter -> letter == '\n').count() <= MOST_LINES) {
+                break;
+            }
+        }
         return writer.text.toString();
     }
 
@@ -79,7 +110,8 @@ public final class VerdictText {
             line(
                     " on trust       ",
                     verdict.trusted().stream().map(printer::print).collect(Collectors.joining("; ")),
-                    INDENT);
+                    INDENT,
+                    limits.other());
         }
         if (!verdict.notAsked().isEmpty()) {
             line(
@@ -87,7 +119,8 @@ public final class VerdictText {
                     verdict.notAsked().stream()
                             .map(one -> one.key() + " (" + one.question() + ")")
                             .collect(Collectors.joining(", ")),
-                    INDENT);
+                    INDENT,
+                    limits.other() + 1);
         }
     }
 
@@ -95,18 +128,23 @@ public final class VerdictText {
         String answer =
                 ruling.answer() == Reply.NO ? "NO" : ruling.answer().name().toLowerCase(Locale.ROOT);
         String head = " " + padded(answer, 6) + padded(ruling.topic().word(), INDENT - 7);
-        line(head, printer.print(ruling.because()), INDENT);
-        ruling.cure().ifPresent(cure -> line(" ".repeat(INDENT) + "> ", printer.print(cure), INDENT + 2));
+        line(head, printer.print(ruling.because()), INDENT, ruling.answer() == Reply.NO ? limits.no() : limits.other());
+        ruling.cure()
+                .ifPresent(cure -> line(" ".repeat(INDENT) + "> ", printer.print(cure), INDENT + 2, limits.cure()));
     }
 
     private static String padded(String word, int width) {
         return word + " ".repeat(Math.max(1, width - word.length()));
     }
 
-    private void line(String head, String words, int indent) {
+    /** @param most lines; what is longer ends in three dots */
+    private void line(String head, String words, int indent, int most) {
         List<String> lines = Display.wrap(words, WIDTH - indent);
-        for (int i = 0; i < lines.size(); i++) {
-            text.append(((i == 0 ? head : " ".repeat(indent)) + lines.get(i)).stripTrailing())
+        for (int i = 0; i < Math.min(lines.size(), most); i++) {
+            String line = i == most - 1 && i < lines.size() - 1
+                    ? Display.wrap(lines.get(i), WIDTH - indent - DOTS.length()).get(0) + DOTS
+                    : lines.get(i);
+            text.append(((i == 0 ? head : " ".repeat(indent)) + line).stripTrailing())
                     .append('\n');
         }
     }

@@ -69,6 +69,7 @@ class ReadmeTest {
               joints: { miter: 1, cope: 1, return: 1, butt: 1, square: 1, scarf: 1 }
             table-saw-cove: [{ name: c, width: 3, depth: 3/4, blade: 10, kerf: 1/8 }]
             loads: [{ name: hand, on: a, out: 1/2, load: 20 lb/ft }]
+            bench: { top: [a, b] }
             fastenings:
               - { name: n, piece: a, use: 15 ga x 2, at: { out: 1/2, up: 1 }, angle: 0, spacing: 16, per: 2, after: a }
             pieces:

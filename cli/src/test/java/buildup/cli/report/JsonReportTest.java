@@ -32,6 +32,7 @@ class JsonReportTest {
             "support",
             "nails",
             "proposals",
+            "order",
             "lights",
             "shadows",
             "eyes",

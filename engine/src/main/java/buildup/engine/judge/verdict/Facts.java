@@ -2,6 +2,7 @@ package buildup.engine.judge.verdict;
 
 import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.order.PuttingUp;
 import buildup.engine.hold.support.Support;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.look.joint.Joints;
@@ -26,6 +27,7 @@ public record Facts(
         Joints joints,
         List<Fixed> fixed,
         Support support,
+        PuttingUp order,
         List<MustResult> must,
         List<Notice> notices,
         Set<String> keys) {

@@ -1,5 +1,6 @@
 package buildup.engine.judge.verdict;
 
+import buildup.engine.hold.order.PutUp;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.look.light.Lighting;
@@ -44,6 +45,7 @@ final class LookingRows {
         seen().ifPresent(rulings::add);
         light().ifPresent(rulings::add);
         reveals().ifPresent(rulings::add);
+        rulings.add(order());
         must().ifPresent(rulings::add);
         return rulings;
     }
@@ -77,6 +79,35 @@ final class LookingRows {
                                 .with("one", left.get(0).because())
                                 .with("other", left.get(1).because()))
                 .figure(least);
+    }
+
+    /** The way that has the least to spare decides. */
+    private Ruling order() {
+        Optional<PutUp> tightest = facts.order().steps().stream()
+                .filter(step -> step.needs().isPresent() && step.has().isPresent())
+                .min(Comparator.comparingDouble(LookingRows::spare));
+        if (tightest.isEmpty()) {
+            boolean bent =
+                    facts.order().steps().stream().anyMatch(step -> step.needs().isPresent());
+            return Ruling.yes(Topic.ORDER, bent ? VerdictWords.GOES_IN : VerdictWords.GOES_STRAIGHT);
+        }
+        PutUp step = tightest.get();
+        Figure needs = Figure.atLeast(step.needs().orElseThrow());
+        return Ruling.yes(
+                        Topic.ORDER,
+                        VerdictWords.TIGHTEST
+                                .with(
+                                        "unit",
+                                        step.unit()
+                                                .bench()
+                                                .orElse(section.name(step.unit().last())))
+                                .with("needs", needs)
+                                .with("has", Figure.atMost(step.has().orElseThrow())))
+                .figure(needs);
+    }
+
+    private static double spare(PutUp step) {
+        return step.has().orElseThrow() - step.needs().orElseThrow();
     }
 
     private Ruling wood() {

@@ -43,7 +43,7 @@ public enum Topic {
     /** Are the reveals those wanted? */
     REVEALS(),
     /** Can it be put up in this order? */
-    ORDER(),
+    ORDER("cannot-go-in", "nail-hidden-by-its-unit", "bench-unit-wrong"),
     /** Does it stay right through the year? */
     SEASON(),
     /** Does the saw's error matter? */

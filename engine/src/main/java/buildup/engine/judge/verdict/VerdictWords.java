@@ -10,6 +10,8 @@ final class VerdictWords {
 
     static final Phrase SAID_AND_OTHERS = Phrase.of("{what} Also {others}");
 
+    static final Phrase MORE = Phrase.of("{more} more");
+
     static final Phrase TRIED = Phrase.of("{cure} [tried]");
 
     static final Phrase FIXED_TO = Phrase.of("{pieces} nailed to {other}");
@@ -47,6 +49,13 @@ final class VerdictWords {
     static final Phrase REVEALS = Phrase.of("{all}");
 
     static final Phrase MUST_MET = Phrase.of("{met} of {all} met; nearest to failing: '{rule}', {spare} to spare");
+
+    static final Phrase GOES_STRAIGHT = Phrase.of("each piece goes in straight, in the order given");
+
+    static final Phrase GOES_IN = Phrase.of("each piece goes in, in the order given");
+
+    static final Phrase TIGHTEST =
+            Phrase.of("each piece goes in; the tightest: {unit} needs {needs} on its way, and has {has}");
 
     static final Phrase CARRIED = Phrase.of("every piece is carried");
 

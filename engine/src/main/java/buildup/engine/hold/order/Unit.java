@@ -1,0 +1,26 @@
+package buildup.engine.hold.order;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What goes up in one step: a piece, or pieces joined on the bench.
+ *
+ * @param bench the name of the bench unit; absent for a single piece
+ * @param bodies numbers of the bodies in the section, in the order of the document
+ */
+public record Unit(Optional<String> bench, List<Integer> bodies) {
+    /** Copies the list. */
+    public Unit {
+        bodies = List.copyOf(bodies);
+    }
+
+    static Unit piece(int body) {
+        return new Unit(Optional.empty(), List.of(body));
+    }
+
+    /** The place in the document after which it goes up: that of its last piece. */
+    public int last() {
+        return bodies.stream().mapToInt(body -> body).max().orElseThrow();
+    }
+}
