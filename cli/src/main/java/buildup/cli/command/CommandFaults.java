@@ -25,6 +25,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
  */
 record CommandFaults(Streams streams, List<String> words)
         implements IParameterExceptionHandler, IExecutionExceptionHandler {
+    private static final String OURS = "buildup.";
+
     CommandFaults {
         words = List.copyOf(words);
     }
@@ -57,10 +59,15 @@ record CommandFaults(Streams streams, List<String> words)
         return ExitCode.REFUSED;
     }
 
-    /** The fault and its place, in one line. */
+    /** The fault and its place in the program, whatever library it came out of, in one line. */
     static String what(Throwable unexpected) {
-        StackTraceElement[] trace = unexpected.getStackTrace();
-        String place = trace.length == 0 ? "" : " at " + trace[0].getFileName() + ":" + trace[0].getLineNumber();
+        List<StackTraceElement> trace = List.of(unexpected.getStackTrace());
+        String place = trace.stream()
+                .filter(call -> call.getClassName().startsWith(OURS))
+                .findFirst()
+                .or(() -> trace.stream().findFirst())
+                .map(call -> " at " + call.getFileName() + ":" + call.getLineNumber())
+                .orElse("");
         return oneLine(unexpected.toString()) + place;
     }
 

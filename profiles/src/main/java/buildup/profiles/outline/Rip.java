@@ -26,7 +26,8 @@ public final class Rip {
 
     /**
      * What is left when {@code amount} inches come off {@code side}; more than one outline when the cut leaves
-     * separate parts, none when nothing is left. The new straight edge carries the name of the side.
+     * separate parts, none when nothing is left. What is left and thinner than touching is dust, and no part. The new
+     * straight edge carries the name of the side.
      */
     public static List<Outline> off(Outline outline, Side side, double amount) {
         Outline upright = outline.moved(side.up);
@@ -34,7 +35,7 @@ public final class Rip {
         if (amount <= 0) {
             return List.of(outline);
         }
-        if (level <= upright.box().bottom() + Tolerance.COINCIDENT) {
+        if (level <= upright.box().bottom() + Tolerance.TOUCHING) {
             return List.of();
         }
         Motion back = inverse(side.up);
@@ -153,8 +154,20 @@ public final class Rip {
                 ring.addAll(next.strokes());
                 at = next.end();
             }
-            outlines.add(Outline.closed(ring));
+            if (!isDust(ring)) {
+                outlines.add(Outline.closed(ring));
+            }
         }
         return outlines;
+    }
+
+    private static boolean isDust(List<Stroke> ring) {
+        Box box =
+                Box.around(ring.stream().map(stroke -> stroke.segment().box()).toList());
+        double twice = ring.stream()
+                .mapToDouble(stroke -> stroke.segment().twiceArea())
+                .sum();
+        // no thicker than touching, one part with another
+        return Math.abs(twice) / 2 < Tolerance.TOUCHING * Math.max(box.width(), box.height());
     }
 }

@@ -37,6 +37,21 @@ class RipTest {
 
     @ParameterizedTest
     @EnumSource(Rip.Side.class)
+    void what_is_left_and_thinner_than_touching_is_nothing(Rip.Side side) {
+        for (Outline whole : List.of(cove(), arched(), Outline.rectangle(new Box(0, 0, 0.75, 3.5)))) {
+            double across = side == Rip.Side.TOP || side == Rip.Side.BOTTOM
+                    ? whole.box().height()
+                    : whole.box().width();
+            for (double left = 1; left > 1e-13; left /= 3) {
+                assertThat(Rip.off(whole, side, across - left * Tolerance.TOUCHING))
+                        .as(side + " " + left)
+                        .isEmpty();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Rip.Side.class)
     void a_board_loses_the_strip_on_that_side_only(Rip.Side side) {
         Outline board = Outline.rectangle(new Box(0, 0, 0.75, 3.5));
         double off = 0.2;

@@ -78,7 +78,7 @@ public final class Loads {
         return OptionalDouble.of("N/m".equals(matcher.group(2)) ? value / NEWTONS_PER_METRE : value);
     }
 
-    /** The loads on the pieces of a section; one that stands beside its piece is said and left out. */
+    /** The loads on the pieces of a section; one that stands beside its piece, or lies on framing, is said and left out. */
     static List<Load> on(Section section, List<Wanted> wanted, Notices notices) {
         List<Load> loads = new ArrayList<>();
         for (Wanted load : wanted) {
@@ -88,6 +88,11 @@ public final class Loads {
                     Box box = body.outline().box();
                     if (load.out() < box.back() - Tolerance.TOUCHING || load.out() > box.face() + Tolerance.TOUCHING) {
                         notices.add(beyond(load, box));
+                    } else if (body.framing()) {
+                        notices.add(SupportNotices.LOAD_ON_FRAMING
+                                .with("load", load.name())
+                                .at(load.mark())
+                                .of(load.piece()));
                     } else {
                         loads.add(new Load(load.name(), i, load.out(), load.poundsPerFoot(), load.mark()));
                     }

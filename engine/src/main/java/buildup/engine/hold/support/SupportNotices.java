@@ -59,6 +59,12 @@ final class SupportNotices {
     static final Kind LOAD_NOWHERE = StackNotices.NOT_A_PLACE.refusal(
             "Load '{load}' has no place.", "Give 'out:', its distance from the wall plane.");
 
+    static final Kind LOAD_ON_FRAMING = Code.of(
+                    "load-on-framing", "A load lies on framing, which is not asked whether it stands.")
+            .note(
+                    "Load '{load}' lies on '{piece}', which is framing and stands already: it is not counted.",
+                    "Put it on a piece of trim, or have the framing checked for it.");
+
     static final Kind LOAD_BESIDE = Code.of("load-beyond-the-stack", "A load stands in the air beside its piece.")
             .problem(
                     "Load '{load}' stands {amount} beside '{piece}', in the air: it is not counted.",

@@ -161,6 +161,19 @@ class LoadsTest {
     }
 
     @Test
+    void a_load_on_framing_is_said_and_moves_nothing() {
+        List<Load> loads = Loads.on(
+                BENCH.section(),
+                read("{ name: safe, on: case, out: -1, load: 500 }", "{ name: books, on: shelf, out: 2, load: 1 }"),
+                notices);
+        assertThat(loads).extracting(Load::name).containsExactly("books");
+        assertThat(only().level()).isEqualTo(Level.NOTE);
+        assertThat(only().code()).isEqualTo("load-on-framing");
+        assertThat(NoticeWords.INCHES.message(only()))
+                .isEqualTo("Load 'safe' lies on 'case', which is framing and stands already: it is not counted.");
+    }
+
+    @Test
     void a_load_behind_its_piece_is_in_the_air_as_well() {
         Notices said = new Notices();
         assertThat(Loads.on(BENCH.section(), read("{ name: lean, on: shelf, out: -5, load: 1 }"), said))
@@ -173,7 +186,7 @@ class LoadsTest {
     void a_load_on_the_very_edge_counts() {
         assertThat(Loads.on(
                         BENCH.section(),
-                        read("{ on: shelf, out: -4, load: 1 }", "{ on: case, out: 0, load: 1 }"),
+                        read("{ on: shelf, out: -4, load: 1 }", "{ on: shelf, out: 6, load: 1 }"),
                         notices))
                 .hasSize(2);
         assertThat(notices.sorted()).isEmpty();

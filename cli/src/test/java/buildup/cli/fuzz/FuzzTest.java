@@ -1,0 +1,138 @@
+package buildup.cli.fuzz;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.command.files.Streams;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Whatever is asked, the program answers in words. A few hundred questions in the build; {@code mvn -P fuzz} asks ten
+ * thousand, more with {@code -Dbuildup.fuzz.runs=1000000}, others from {@code -Dbuildup.fuzz.seed=N}, for so long with
+ * {@code -Dbuildup.fuzz.minutes=60}. What is found lies in {@code target/fuzz}.
+ */
+class FuzzTest {
+    private static final long RUNS = Long.getLong("buildup.fuzz.runs", 300);
+    private static final long FROM = Long.getLong("buildup.fuzz.from", 0);
+    private static final long SEED = Long.getLong("buildup.fuzz.seed", 1);
+    private static final double MINUTES = Double.parseDouble(System.getProperty("buildup.fuzz.minutes", "1e6"));
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void no_question_brings_it_out_of_its_words() throws IOException {
+        Campaign campaign = new Campaign(new Questions(SEED), folder, Path.of("target/fuzz")).run(FROM, RUNS, MINUTES);
+        if (RUNS > 1000) {
+            System.out.println(campaign.told());
+        }
+        assertThat(campaign.faults()).as(campaign.told()).isEmpty();
+    }
+
+    @Test
+    void the_same_seed_asks_the_same_and_another_seed_something_else() {
+        List<String> once = asked(5);
+        assertThat(asked(5)).isEqualTo(once);
+        // a demo, or a schema, may be asked for as it stands by both
+        assertThat(asked(6).stream().filter(once::contains).count()).isLessThan(100);
+        assertThat(once.stream()
+                        .map(text -> text.lines().findFirst().orElse(""))
+                        .distinct())
+                .contains(
+                        "report",
+                        "check",
+                        "draw",
+                        "cuts",
+                        "set",
+                        "fmt",
+                        "quote",
+                        "trace",
+                        "profile",
+                        "new",
+                        "schema",
+                        Runner.SAVES);
+    }
+
+    private static List<String> asked(long seed) {
+        Questions questions = new Questions(seed);
+        return LongStream.range(0, 1000)
+                .mapToObj(number -> questions.question(number).written())
+                .toList();
+    }
+
+    @Test
+    void a_question_is_kept_as_it_was_whatever_bytes_are_in_it() {
+        byte[] all = new byte[256];
+        for (int i = 0; i < all.length; i++) {
+            all[i] = (byte) i;
+        }
+        Asked asked = new Asked(
+                List.of("set", "-", "a\nb ü \\x41"), all, Map.of("a.yaml", "== x\n\n".getBytes(), "b", new byte[0]));
+        Asked read = Asked.read("# why\n" + asked.written());
+        assertThat(read.words()).isEqualTo(asked.words());
+        assertThat(read.input()).isEqualTo(all);
+        assertThat(read.files().keySet()).containsExactly("a.yaml", "b");
+        assertThat(new String(read.files().get("a.yaml"))).isEqualTo("== x\n\n");
+    }
+
+    /** A program with a fault that only a colon after "boom" wakes: it is seen, and all else is taken away from it. */
+    @Test
+    void what_goes_wrong_is_seen_and_made_small() {
+        Runner runner = new Runner(folder);
+        Runner.Program broken = FuzzTest::broken;
+        Asked asked = new Asked(
+                List.of("report", "-", "--format", "json"),
+                ("title: a\n" + "pieces: []\n".repeat(20) + "wood: boom: x\n").getBytes(),
+                Map.of());
+        Optional<String> fault = Oracle.fault(asked, runner.run(asked, broken));
+        assertThat(fault).contains("inside: java.lang.IllegalStateException at Broken.java:7");
+        Asked small = Minimizer.smallest(
+                asked, one -> Oracle.fault(one, runner.run(one, broken)).equals(fault));
+        assertThat(small.words()).containsExactly("report");
+        assertThat(small.input()).asString().isEqualTo("boom:");
+    }
+
+    private static int broken(Streams streams, String... words) {
+        try {
+            if (new String(streams.in().readAllBytes()).contains("boom:")) {
+                streams.err()
+                        .print(
+                                "buildup: something went wrong inside: java.lang.IllegalStateException: x at Broken.java:7\n");
+            }
+            streams.flush();
+            return 2;
+        } catch (IOException unread) {
+            throw new IllegalStateException(unread);
+        }
+    }
+
+    @Test
+    void each_thing_that_must_not_be_is_called_by_its_name() throws IOException {
+        Asked asked = new Asked(List.of("draw", "-", "-o", "@/x.svg"), new byte[0], Map.of());
+        assertThat(fault(asked, 9, "x", Map.of())).contains("exit code 9, draw");
+        assertThat(fault(asked, 0, "refusal  x  no\n", Map.of())).contains("exit code 0 beside what is said, draw");
+        assertThat(fault(asked, 2, "", Map.of())).contains("exit code 2 and not a word, draw");
+        assertThat(fault(asked, 0, "", Map.of("x.svg", "<svg><g></svg>".getBytes())))
+                .contains("half of svg, draw");
+        assertThat(fault(asked, 0, "", Map.of("x.pdf", "%PDF-1.7".getBytes()))).contains("half of pdf, draw");
+        assertThat(fault(asked, 0, "", Map.of(".buildup-1.part", new byte[0]))).contains("a part left behind, draw");
+        assertThat(fault(asked, 2, "x\n\tat a.B.c(B.java:3)\n", Map.of())).contains("trace: ");
+        assertThat(fault(asked, 0, "", Map.of("x.svg", "<svg/>".getBytes()))).isEmpty();
+        Outcome one = new Outcome(0, new byte[] {1}, "", Map.of(), 0, 0);
+        Outcome two = new Outcome(0, new byte[] {2}, "", Map.of(), 0, 0);
+        assertThat(Oracle.difference(asked, one, one)).isEmpty();
+        assertThat(Oracle.difference(asked, one, two)).contains("other bytes the second time, draw");
+        assertThat(Files.exists(folder)).isTrue();
+    }
+
+    private static Optional<String> fault(Asked asked, int code, String err, Map<String, byte[]> files) {
+        return Oracle.fault(asked, new Outcome(code, new byte[0], err, files, 0, 0));
+    }
+}
