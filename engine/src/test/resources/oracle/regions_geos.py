@@ -99,7 +99,7 @@ def figures(bodies, own):
     tight = mitred(unary_union([mitred(b, HAIR) for b in bodies]), -HAIR)
     closed = mitred(unary_union([mitred(b, TOUCHING / 2) for b in bodies]), -TOUCHING / 2)
     # a contact of no length is no joint, a lap at a corner is one: both hang by a neck that one of these breaks
-    necks = ((tight, 10 * HAIR), (tight, TOUCHING / 2), (closed, TOUCHING / 4), (closed, TOUCHING))
+    necks = ((tight, 10 * HAIR), (tight, TOUCHING / 2), (closed, 10 * HAIR), (closed, TOUCHING / 4), (closed, TOUCHING))
     counts = [len(polygons(mitred(g, -by))) for g, by in necks]
     laps, thin = [], False
     for i in range(len(bodies)):

@@ -2,6 +2,7 @@ package buildup.cli.fuzz;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static java.nio.charset.StandardCharsets.US_ASCII;
+import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -50,8 +51,7 @@ record Asked(List<String> words, byte[] input, Map<String, byte[]> files) {
     /** As text that a person can read and {@link #read} reads: a word a line, then each document; odd bytes as \xNN. */
     String written() {
         StringBuilder text = new StringBuilder();
-        words.forEach(word -> text.append(escaped(word.getBytes(java.nio.charset.StandardCharsets.UTF_8))
-                        .replace("\n", "\\x0A"))
+        words.forEach(word -> text.append(escaped(word.getBytes(UTF_8)).replace("\n", "\\x0A"))
                 .append('\n'));
         parts().forEach((name, bytes) -> {
             if (bytes.length > 0 || !name.equals(INPUT)) {
@@ -77,7 +77,7 @@ record Asked(List<String> words, byte[] input, Map<String, byte[]> files) {
             } else if (!parts.isEmpty()) {
                 open.append(line).append('\n');
             } else if (!line.isEmpty() && !line.startsWith("#")) {
-                words.add(new String(bytes(line), java.nio.charset.StandardCharsets.UTF_8));
+                words.add(new String(bytes(line), UTF_8));
             }
         }
         Map<String, byte[]> files = new TreeMap<>();

@@ -3,21 +3,25 @@ package buildup.cli.fuzz;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * So many questions, one after the other, and what was wrong with the answers. A question that does not end is found by a
  * watcher, which ends the whole after it has kept it.
  */
 final class Campaign {
-    /** Seconds by the wall after which a question counts as one without end. */
-    private static final long PATIENCE_S = 240;
+    /** Seconds of the processor after which a question counts as one without end. */
+    private static final double PATIENCE_S = 60;
 
+    private static final int MOST_CALLS = 20;
+
+    private final Thread asking = Thread.currentThread();
     private final Questions questions;
     private final Runner runner;
     private final Path findings;
@@ -55,7 +59,7 @@ final class Campaign {
         long end = System.nanoTime() + (long) (minutes * 60e9);
         for (long number = from; number < from + count && System.nanoTime() < end; number++) {
             Asked asked = questions.question(number);
-            now = Optional.of(new Begun(number, asked, System.nanoTime()));
+            now = Optional.of(new Begun(number, asked, Runner.nanos(asking)));
             one(number, asked);
         }
         now = Optional.empty();
@@ -134,14 +138,14 @@ final class Campaign {
 
     private void endless() {
         Optional<Begun> begun = now;
-        if (begun.isPresent() && System.nanoTime() - begun.get().since() > PATIENCE_S * 1_000_000_000L) {
+        if (begun.isPresent() && Runner.nanos(asking) - begun.get().since() > PATIENCE_S * 1e9) {
             try {
                 write(begun.get().number(), begun.get().asked(), "without end");
             } catch (IOException unkept) {
                 System.err.println(unkept);
             }
             System.err.println("question " + begun.get().number() + " does not end");
-            Thread.getAllStackTraces().forEach((thread, trace) -> System.err.println(thread + " " + List.of(trace)));
+            Stream.of(asking.getStackTrace()).limit(MOST_CALLS).forEach(call -> System.err.println("    at " + call));
             Runtime.getRuntime().halt(1);
         }
     }
@@ -153,17 +157,14 @@ final class Campaign {
                         Locale.ROOT,
                         "%-9s %8d  exit 0: %d, 1: %d, 2: %d, 3: %d; %.1f ms each",
                         entry.getKey(),
-                        java.util.Arrays.stream(entry.getValue()).sum(),
+                        Arrays.stream(entry.getValue()).sum(),
                         entry.getValue()[0],
                         entry.getValue()[1],
                         entry.getValue()[2],
                         entry.getValue()[3],
                         times.get(entry.getKey())
                                 / 1e6
-                                / Math.max(
-                                        1,
-                                        java.util.Arrays.stream(entry.getValue())
-                                                .sum())))
+                                / Math.max(1, Arrays.stream(entry.getValue()).sum())))
                 .collect(Collectors.joining("\n"));
         String found = faults.entrySet().stream()
                 .map(fault -> String.format(Locale.ROOT, "%6d  %s", fault.getValue(), fault.getKey()))

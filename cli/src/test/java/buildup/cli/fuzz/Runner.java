@@ -38,6 +38,11 @@ final class Runner {
         int run(Streams streams, String... words);
     }
 
+    /** What a thread has had of the processor. */
+    static long nanos(Thread thread) {
+        return THREADS.getThreadCpuTime(thread.getId());
+    }
+
     /** Asks the program itself. */
     Outcome run(Asked asked) {
         return run(asked, Buildup::run);

@@ -162,8 +162,7 @@ public final class Rip {
     }
 
     private static boolean isDust(List<Stroke> ring) {
-        Box box =
-                Box.around(ring.stream().map(stroke -> stroke.segment().box()).toList());
+        Box box = Box.around(ring.stream().map(stroke -> stroke.segment().box()).toList());
         double twice = ring.stream()
                 .mapToDouble(stroke -> stroke.segment().twiceArea())
                 .sum();

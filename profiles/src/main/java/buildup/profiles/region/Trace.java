@@ -9,9 +9,7 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -40,7 +38,6 @@ final class Trace {
     }
 
     private final List<Outline> outlines;
-    private final Map<Line, Source> exact = new HashMap<>();
     private final STRtree index = new STRtree();
 
     Trace(List<Outline> outlines, List<Chords> chords) {
@@ -49,7 +46,6 @@ final class Trace {
             for (int edge = 0; edge < polygon.size(); edge++) {
                 Line chord = new Line(polygon.vertices().get(edge), polygon.end(edge));
                 Source source = new Source(polygon.outline(), polygon.strokes().get(edge), chord);
-                exact.putIfAbsent(chord, source);
                 index.insert(envelope(chord, SAME_CHORD), source);
             }
         }
@@ -140,15 +136,35 @@ final class Trace {
     }
 
     private Source source(Line chord) {
-        Source hit = exact.get(chord);
-        if (hit != null) {
-            return hit;
-        }
         Point middle = chord.at(0.5);
         Point way = chord.direction(0);
         @SuppressWarnings("unchecked")
         List<Source> near = index.query(envelope(new Line(middle, middle), SAME_CHORD));
-        return near.stream().min(nearest(middle, way)).orElseThrow();
+        near.sort(nearest(middle, way));
+        return outermost(near, middle, way);
+    }
+
+    /**
+     * Of outlines that welding laid on each other, the one that stands out farthest as given; of those in line, the first.
+     *
+     * @param near with the nearest first
+     */
+    private Source outermost(List<Source> near, Point middle, Point way) {
+        Source best = near.get(0);
+        for (Source other : near) {
+            boolean same = other.chord.distance(middle) < SAME_CHORD
+                    && other.chord.direction(0).dot(way) >= 0.5;
+            if (same && out(other, middle, way) > out(best, middle, way) + Tolerance.SNAP) {
+                best = other;
+            }
+        }
+        return best;
+    }
+
+    /** How far a stroke as given lies to the right of a place on its chord, where the air is. */
+    private double out(Source source, Point middle, Point way) {
+        Segment whole = stroke(source);
+        return way.cross(middle.minus(whole.at(whole.nearest(middle))));
     }
 
     /** A chord that passes there before others, then one walked in the same sense, the nearest, the earliest. */
@@ -175,8 +191,23 @@ final class Trace {
             return a.to();
         }
         return Crossings.of(a, b, CORNER).stream()
-                .filter(p -> p.near(vertex, CORNER))
+                .filter(p -> p.near(vertex, CORNER) || isPassed(p, before, after))
                 .min(Comparator.comparingDouble(vertex::distance))
                 .orElse(vertex);
+    }
+
+    /**
+     * Whether two runs pass a crossing on their way to and from the vertex where welding let them meet, and go back beside
+     * each other: one that is nearly tangent to the other comes within touching long before or after it crosses.
+     */
+    private boolean isPassed(Point crossing, Run before, Run after) {
+        Segment a = stroke(before.source);
+        Segment b = stroke(after.source);
+        return isBetween(a.nearest(crossing), a.nearest(before.from), a.nearest(before.to))
+                && isBetween(b.nearest(crossing), b.nearest(after.from), b.nearest(after.to));
+    }
+
+    private static boolean isBetween(double t, double start, double end) {
+        return start < t && t < end;
     }
 }

@@ -165,8 +165,8 @@ public final class WeldedOutlines {
         for (int h = 0; h < polygon.getNumInteriorRing(); h++) {
             Polygon hole = Chords.FACTORY.createPolygon(polygon.getInteriorRingN(h));
             Ring traced = trace.ring(hole.getExteriorRing(), false, inside(hole));
-            // welding may leave a speck of a hole that the outlines as given do not have
-            if (!traced.bounds().isEmpty()) {
+            // welding may leave a speck of a hole along a joint that the outlines as given do not have
+            if (!traced.bounds().isEmpty() && traced.area() > Tolerance.SNAP * traced.length()) {
                 holes.add(traced);
             }
         }

@@ -51,6 +51,9 @@ public final class TraceNotices {
     static final Kind TURN_UNSURE = BACK_UNSURE.problem(
             "What is straight in this tracing tells its turn only to {angle}: over its size that comes to {amount}.",
             "Trace the whole back, and more of what is level.");
+    static final Kind MANY_MEMBERS = TRACE_UNCLEAR.refusal(
+            "It would take more than {most} lines and arcs to follow this tracing.",
+            "Allow a greater deviation, or look whether it is a section.");
     static final Kind CROSSES_ITSELF = OutlineCodes.CROSSES_ITSELF.refusal(
             "Outline crosses itself near {place}, between points {first} and {second}.", "Traced twice?");
 

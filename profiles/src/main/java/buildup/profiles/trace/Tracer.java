@@ -101,7 +101,12 @@ public final class Tracer {
             crossed(crossing.get(), notices);
             return Optional.empty();
         }
-        Fitting fitting = Siding.upright(Fitting.of(steps, noise, weighed.cutFor()), wish, notices);
+        Optional<Fitting> found = Fitting.of(steps, noise, weighed.cutFor());
+        if (found.isEmpty()) {
+            notices.add(TraceNotices.MANY_MEMBERS.with("most", Figure.count(Fitting.MOST_MEMBERS)));
+            return Optional.empty();
+        }
+        Fitting fitting = Siding.upright(found.get(), wish, notices);
         return notices.refused() ? Optional.empty() : finished(fitting, ring, unit, weighed.rival(), wish, notices);
     }
 

@@ -255,4 +255,64 @@ class UnionTest {
         Part part = only(union(bead, board(-1, 0.1, 1, 1)));
         assertThat(part.outer().box().bottom()).isCloseTo(0.1 - 1.0 / 3, within(1e-12));
     }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-0.002, -1e-5, 1e-5, 0.001, 0.0025})
+    void of_two_faces_nearer_than_touching_the_one_that_stands_out_bounds_the_air(double out) {
+        Outline first = board(0, 0, 1, 4);
+        // as long as the first, within it, and past both its ends
+        for (Outline later :
+                List.of(board(0.2, 0, 1 + out, 4), board(0.2, 1, 1 + out, 3), board(0.2, -1, 1 + out, 5))) {
+            double outside = 2 * 0.8 * (later.box().height() > 4 ? 1 : 0);
+            double length = Math.min(4, later.box().height());
+            double ends = Math.max(0, later.box().height() - 4) * out;
+            for (double degrees : new double[] {0, 30, 90, 211}) {
+                Motion turn = Motion.turn(degrees);
+                Part part = only(union(first.moved(turn), later.moved(turn)));
+                assertThat(part.area())
+                        .as(out + ", " + later.box() + ", " + degrees)
+                        .isCloseTo(4 + outside + ends + length * Math.max(0, out), within(1e-5));
+                assertThat(part.perimeter())
+                        .isCloseTo(
+                                2
+                                        * (part.outer().box().width()
+                                                + part.outer().box().height()),
+                                within(degrees % 90 == 0 ? 2 * Math.abs(out) + 1e-6 : 100));
+            }
+        }
+    }
+
+    /** The round goes two thousandths into the board: they cross far from where they come within touching. */
+    @Test
+    void curves_that_cross_nearly_tangent_are_followed_to_where_they_cross() {
+        Outline board = board(1, 0, 3, 2);
+        Point center = new Point(0.502, 1);
+        Outline round = Outline.closed(List.of(
+                new Stroke(new Line(center, new Point(1.002, 1)), "bottom"),
+                new Stroke(new Arc(new Point(1.002, 1), new Point(0.502, 1.5), center, true), "round"),
+                new Stroke(new Line(new Point(0.502, 1.5), center), "back")));
+        double crossing = Math.sqrt(0.5 * 0.5 - 0.498 * 0.498);
+        double arc = 0.5 * (Math.PI / 2 - Math.acos(0.498 / 0.5));
+        Outline base = board(0.4, -1, 3, 1);
+        double around = 2 + 2.6 + 3 + 2 + (1 - crossing) + arc + 0.5 + 0.102;
+        for (double degrees : new double[] {0, 14, 90, 133}) {
+            Motion turn = Motion.turn(degrees);
+            for (List<Outline> both : List.of(List.of(board, round), List.of(round, board))) {
+                Part part = only(union(both.get(0).moved(turn), both.get(1).moved(turn), base.moved(turn)));
+                assertThat(part.perimeter()).isCloseTo(around, within(0.005));
+            }
+        }
+    }
+
+    @Test
+    void a_joint_of_a_board_that_lies_by_a_hair_on_two_is_no_hole() {
+        // the lower board is moved by its corners to the left one, and would gape under the right one
+        Outline left = board(0, -0.001, 1, 2);
+        Outline right = board(1, 0, 1.3, 2);
+        Outline far = board(1.6, 0, 2.6, 2);
+        Outline lower = board(0, -1, 3, 0);
+        for (Part part : union(left, far, right, lower).parts()) {
+            assertThat(part.holes()).allSatisfy(hole -> assertThat(hole.area()).isGreaterThan(1e-6));
+        }
+    }
 }

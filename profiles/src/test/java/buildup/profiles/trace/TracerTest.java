@@ -21,6 +21,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TracerTest {
     private final Notices notices = new Notices();
@@ -314,5 +316,22 @@ class TracerTest {
         Optional<Traced> round = Tracer.trace(List.of(ring(circle)), Wish.PLAIN, notices);
         Optional<Traced> wild = Tracer.trace(List.of(ring(scatter)), Wish.PLAIN, notices);
         assertThat(round.isEmpty() || wild.isEmpty()).isEqualTo(notices.refused());
+    }
+
+    /** A sawtooth round a circle. */
+    @ParameterizedTest
+    @ValueSource(ints = {45, 120})
+    void a_scrawl_that_would_take_too_many_lines_and_arcs_is_refused_and_soon(int teeth) {
+        List<Point> saw = new ArrayList<>();
+        for (int i = 0; i < 2 * teeth; i++) {
+            Point from = Point.towards(i * Math.PI / teeth).times(i % 2 == 0 ? 3 : 2.7);
+            Point to = Point.towards((i + 1) * Math.PI / teeth).times(i % 2 == 0 ? 2.7 : 3);
+            for (int k = 0; k < 20; k++) {
+                saw.add(from.towards(to, k / 20.0));
+            }
+        }
+        refused(Wish.PLAIN, ring(saw));
+        assertThat(said())
+                .anyMatch(line -> line.contains("It would take more than 60 lines and arcs to follow this tracing."));
     }
 }

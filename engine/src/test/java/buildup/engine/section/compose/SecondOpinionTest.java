@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +25,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -39,6 +41,12 @@ class SecondOpinionTest {
     private static final int STACKS = Integer.getInteger("buildup.second.stacks", 300);
     private static final int EXACT_STACKS = Integer.getInteger("buildup.exact.stacks", 60);
     private static final long SEED = Long.getLong("buildup.second.seed", 1);
+
+    /**
+     * Seeds that once differed: a later piece that stands out by a hair before an earlier one, curves that cross it nearly
+     * tangent, a joint that welding left a speck in, a neck of less than touching.
+     */
+    private static final List<Long> ONCE_DIFFERED = List.of(5394L, 6068L, 7590L, 8441L, 8458L);
 
     /** Nothing may differ by more, sq in or in. */
     private static final double WRONG = 0.002;
@@ -178,8 +186,10 @@ class SecondOpinionTest {
                 BufferedReader in = other.inputReader()) {
             Optional<Section> before = Optional.empty();
             long asked = SEED;
-            long seed = SEED;
-            for (int told = 0; told < stacks; seed++) {
+            Iterator<Long> seeds = Stream.concat(ONCE_DIFFERED.stream(), Stream.iterate(SEED, last -> last + 1))
+                    .iterator();
+            for (int told = 0; told < stacks; ) {
+                long seed = seeds.next();
                 Optional<Section> section = section(seed);
                 if (section.isPresent()) {
                     told++;

@@ -8,6 +8,7 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -40,6 +41,9 @@ public record Fitting(
     /** Other prices of a member to try. */
     private static final List<Double> OTHER_PRICES = List.of(0.85, 1.2, 1.5, 0.7, 2.0, 3.0);
 
+    /** A ring of more members is a scrawl: to fit so many to each other takes minutes, and no molding has half of them. */
+    public static final int MOST_MEMBERS = 60;
+
     /** Copies the lists. */
     public Fitting {
         curves = List.copyOf(curves);
@@ -48,24 +52,26 @@ public record Fitting(
     }
 
     /**
-     * The ring of lines and arcs that follows points best; one that does not hold together is tried again with a cutting a
-     * little coarser or finer.
+     * The ring of lines and arcs that follows points best; one that does not hold together, or of more than
+     * {@link #MOST_MEMBERS}, is tried again with a cutting a little coarser or finer. Absent when all are of more.
      *
      * @param cutFor the noise that the ring is cut for, in
      */
-    public static Fitting of(List<Point> ring, Noise noise, double cutFor) {
-        Fitting first = cutting(ring, noise, cutFor);
-        return first.sound()
-                ? first
-                : OTHER_PRICES.stream()
-                        .map(factor -> cutting(ring, noise, cutFor * factor))
+    public static Optional<Fitting> of(List<Point> ring, Noise noise, double cutFor) {
+        Optional<Fitting> first = cutting(ring, noise, cutFor);
+        return first.filter(Fitting::sound)
+                .or(() -> OTHER_PRICES.stream()
+                        .flatMap(factor -> cutting(ring, noise, cutFor * factor).stream())
                         .filter(Fitting::sound)
-                        .findFirst()
-                        .orElse(first);
+                        .findFirst())
+                .or(() -> first);
     }
 
-    private static Fitting cutting(List<Point> ring, Noise noise, double cutFor) {
-        return Improving.of(of(Splitting.of(ring, cutFor), noise).smoothed()).reassigned();
+    private static Optional<Fitting> cutting(List<Point> ring, Noise noise, double cutFor) {
+        Splitting.Cut cut = Splitting.of(ring, cutFor);
+        return cut.stretches().size() > MOST_MEMBERS
+                ? Optional.empty()
+                : Optional.of(Improving.of(of(cut, noise).smoothed()).reassigned());
     }
 
     /** The best curve of each stretch by itself, and risers between those that never meet. */

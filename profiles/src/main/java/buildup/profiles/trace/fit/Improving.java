@@ -35,6 +35,9 @@ final class Improving {
     /** Changes that are made at most, the best of all each time. */
     private static final int MOST_ROUNDS = 24;
 
+    /** A ring of more members is improved in fewer rounds: the work of one grows as the fifth power of their number. */
+    private static final int ALL_ROUNDS = 24;
+
     /** Neighbors of an eased arris turn at least so much. */
     private static final double LEAST_TURN = Math.toRadians(20);
 
@@ -53,7 +56,7 @@ final class Improving {
 
     static Fitting of(Fitting start) {
         Fitting best = start;
-        for (int round = 0; round < MOST_ROUNDS; round++) {
+        for (int round = 0; round < rounds(start); round++) {
             Fitting now = best;
             Optional<Fitting> next = others(now)
                     .map(Fitting::reassigned)
@@ -66,6 +69,11 @@ final class Improving {
             best = next.get();
         }
         return best;
+    }
+
+    private static int rounds(Fitting fitting) {
+        double more = Math.max(1, fitting.curves().size() / (double) ALL_ROUNDS);
+        return (int) (MOST_ROUNDS / Math.pow(more, 5));
     }
 
     private static int count(Fitting fitting) {
