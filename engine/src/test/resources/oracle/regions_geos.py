@@ -11,7 +11,7 @@ import math
 import sys
 
 import numpy
-from shapely.geometry import MultiPolygon, Polygon
+from shapely.geometry import Point, Polygon
 from shapely.ops import unary_union
 from shapely.validation import make_valid
 
@@ -94,23 +94,38 @@ def air(bodies, union):
     return ",".join("%.9f" % area for area, _ in lower)
 
 
+def corners_near(one, other):
+    return any(HAIR < other.distance(Point(at)) < TOUCHING for at in one.exterior.coords)
+
+
+def by_a_corner(one, other):
+    """Whether two meet at a point, and a corner beside it is near enough to touch as well: then it is a short joint."""
+    if not isinstance(one, Polygon) or not isinstance(other, Polygon) or one.distance(other) > HAIR:
+        return False
+    shared = mitred(one, HAIR).intersection(mitred(other, HAIR)).bounds
+    if not shared or max(shared[2] - shared[0], shared[3] - shared[1]) > TOUCHING:
+        return False
+    return corners_near(one, other) or corners_near(other, one)
+
+
 def figures(bodies, own):
     exact = unary_union(bodies)
     tight = mitred(unary_union([mitred(b, HAIR) for b in bodies]), -HAIR)
     closed = mitred(unary_union([mitred(b, TOUCHING / 2) for b in bodies]), -TOUCHING / 2)
     # a contact of no length is no joint, a lap at a corner is one: both hang by a neck that one of these breaks
-    necks = ((tight, 10 * HAIR), (tight, TOUCHING / 2), (closed, 10 * HAIR), (closed, TOUCHING / 4), (closed, TOUCHING))
+    necks = ((tight, 10 * HAIR), (tight, TOUCHING / 2), (closed, TOUCHING / 4), (closed, TOUCHING))
     counts = [len(polygons(mitred(g, -by))) for g, by in necks]
     laps, thin = [], False
     for i in range(len(bodies)):
         for j in range(i + 1, len(bodies)):
+            thin |= by_a_corner(bodies[i], bodies[j])
             if bodies[i].intersects(bodies[j]) and (own[i] or own[j]):
                 for part in polygons(bodies[i].intersection(bodies[j])):
                     if part.area > 1e-7:
                         depth = width(part)
                         thin |= 1e-6 < depth < TOUCHING
                         laps.append("%d-%d:%.9f:%.9f" % (i, j, part.area, depth))
-    # where a lap is taken as touching, what it joins and how long its edges are is a matter of which gives way
+    # where a lap or a corner is taken as touching, what it joins and how long its edges are is a matter of which gives way
     parts = str(counts[0]) if min(counts) == max(counts) and not thin else "?"
     near = abs(closed.length - tight.length) > 0.02
     perimeter = "?" if near or parts == "?" else "%.9f" % tight.length
