@@ -41,8 +41,12 @@ public enum LineStyle {
     BEARING(0.06, Tone.INK),
     /** The line in which a weight falls. */
     FALL(0.016, Tone.INK),
+    /** From the end of a bearing to where a weight falls past it. */
+    PAST(0.025, Tone.INK, 0.04, 0.04),
     /** A nail or screw. */
     NAIL(0.03, Tone.INK),
+    /** A stroke across a nail where it bites. */
+    BITE(0.015, Tone.INK),
     /** Where one could go. */
     COULD(0.03, Tone.INK, 0.08, 0.06),
     /** Where one member of a front view ends and the next begins. */

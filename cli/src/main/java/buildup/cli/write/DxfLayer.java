@@ -45,8 +45,8 @@ enum DxfLayer {
             case LIT, SHADE, CAST, RAY -> Optional.of(LIGHT);
             case SIGHT -> Optional.of(SIGHT);
             case BEARING -> Optional.of(BEARING);
-            case FALL -> Optional.of(WEIGHTS);
-            case NAIL, COULD -> Optional.of(NAILS);
+            case FALL, PAST -> Optional.of(WEIGHTS);
+            case NAIL, COULD, BITE -> Optional.of(NAILS);
             case GRID, GRID_INCH -> Optional.of(GRID);
             case CASING -> Optional.empty();
         };

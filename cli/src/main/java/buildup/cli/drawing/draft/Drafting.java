@@ -14,6 +14,9 @@ public final class Drafting {
     public static final double FIGURES = 0.14;
     public static final double LETTER = 0.16;
 
+    /** Six points: nothing smaller is read on paper. */
+    public static final double SMALLEST = 6.0 / 72;
+
     /** Radius of the ring round a letter on a piece, and of that before a figure or in the list. */
     public static final double RING = 0.13;
 

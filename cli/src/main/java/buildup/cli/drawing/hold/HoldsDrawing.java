@@ -3,6 +3,7 @@ package buildup.cli.drawing.hold;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.WoodDrawing;
+import buildup.cli.drawing.label.MarkNumbers;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
@@ -12,6 +13,7 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
+import buildup.engine.hold.fixing.Crossing;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Proposal;
 import buildup.engine.hold.fixing.Strength;
@@ -23,19 +25,27 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The section, full size, with what holds it: the bearings, where the weight above each falls, and the nails with their
  * bites; while no nails are given, one place for each piece where a nail could go.
  */
 public final class HoldsDrawing {
+    /** From one stroke across the bite of a nail to the next, and half a stroke, in. */
+    private static final double THREAD = 0.09;
+
+    private static final double STROKE = 0.04;
+
     /** How far above and below its bearing the line of a weight is drawn, in. */
     private static final double FALL = 1.4;
 
@@ -90,10 +100,13 @@ public final class HoldsDrawing {
                 2 * size);
     }
 
-    /** Bearings, falls and nails, each with its words to the right of the section. */
+    /** A mark on the picture, with its number in a ring at a place of it and its words in the list to the right. */
+    private record Mark(Point at, String words) {}
+
+    /** Bearings, falls and nails, numbered from the top down, and the list of what they are. */
     private List<SceneItem> marks() {
         List<SceneItem> items = new ArrayList<>();
-        List<Spread.Wish> wishes = new ArrayList<>();
+        List<Mark> marks = new ArrayList<>();
         for (Balance balance : support.balances()) {
             items.add(new Path(
                     List.of(new Line(
@@ -102,25 +115,90 @@ public final class HoldsDrawing {
                     false,
                     LineStyle.BEARING));
             items.add(new Path(fall(balance), false, LineStyle.FALL));
-            wishes.add(new Spread.Wish(words(balance), balance.level(), balance.level()));
+            past(balance).ifPresent(line -> items.add(new Path(List.of(line), false, LineStyle.PAST)));
+            marks.add(new Mark(top(balance), words(balance)));
         }
         for (Fixed nail : nails) {
             items.add(new Path(drawn(nail), false, given ? LineStyle.NAIL : LineStyle.COULD));
-            wishes.add(new Spread.Wish(words(nail), nail.head().y(), nail.head().y()));
+            List<Segment> bites = bites(nail);
+            if (!bites.isEmpty()) {
+                items.add(new Path(bites, false, LineStyle.BITE));
+            }
+            marks.add(new Mark(nail.head(), words(nail)));
         }
-        wishes.sort(Comparator.comparingDouble(Spread.Wish::middle));
-        if (!wishes.isEmpty()) {
-            items.addAll(Spread.besides(measure, wishes, view.window().face() + size, size));
+        if (!marks.isEmpty()) {
+            items.addAll(listed(marks, items));
         }
         return items;
     }
 
+    private List<SceneItem> listed(List<Mark> marks, List<SceneItem> drawn) {
+        MarkNumbers numbers = new MarkNumbers(view, measure, size);
+        drawn.forEach(item -> numbers.keepClear((Path) item));
+        List<Mark> ordered = marks.stream()
+                .sorted(Comparator.comparingDouble((Mark mark) -> -mark.at().y()))
+                .toList();
+        for (int i = 0; i < ordered.size(); i++) {
+            numbers.set(i + 1, ordered.get(i).at());
+        }
+        List<SceneItem> items = new ArrayList<>(numbers.items());
+        double beside = Stream.concat(drawn.stream(), items.stream())
+                .mapToDouble(item -> item.box().face())
+                .reduce(view.window().face(), Math::max);
+        // the list reads from the top down; its lines are set from the bottom up
+        List<Spread.Wish> wishes = new ArrayList<>();
+        for (int i = ordered.size() - 1; i >= 0; i--) {
+            double y = ordered.get(i).at().y();
+            wishes.add(new Spread.Wish(ordered.get(i).words(), y, y));
+        }
+        List<SceneItem> lines = Spread.besides(measure, wishes, beside + 3.5 * size, size);
+        for (int i = 0; i < lines.size(); i++) {
+            Box line = lines.get(i).box();
+            Point ring = new Point(beside + 2.5 * size, (line.bottom() + line.top()) / 2);
+            items.addAll(numbers.ringed(lines.size() - i, ring));
+        }
+        items.addAll(lines);
+        return items;
+    }
+
+    /** From the end of a bearing to where a weight falls past it. */
+    private Optional<Line> past(Balance balance) {
+        double x = foot(balance);
+        double end = Math.max(balance.bearingBack(), Math.min(balance.bearingFace(), x));
+        return Math.abs(x - end) > Tolerance.TOUCHING
+                ? Optional.of(new Line(new Point(end, balance.level()), new Point(x, balance.level())))
+                : Optional.empty();
+    }
+
+    private double foot(Balance balance) {
+        return Math.min(balance.loaded(), view.window().face());
+    }
+
+    private Point top(Balance balance) {
+        return new Point(foot(balance), balance.level() + FALL);
+    }
+
+    /** Strokes across a nail where wood beyond its piece holds it. */
+    private static List<Segment> bites(Fixed nail) {
+        Point across = nail.way().left().times(STROKE);
+        List<Segment> strokes = new ArrayList<>();
+        for (Crossing crossing : nail.drive().crossings()) {
+            if (crossing.holds() && crossing.body().orElse(nail.piece()) != nail.piece()) {
+                for (double at = crossing.from() + THREAD / 2; at < crossing.to(); at += THREAD) {
+                    Point middle = nail.head().plus(nail.way().times(at));
+                    strokes.add(new Line(middle.minus(across), middle.plus(across)));
+                }
+            }
+        }
+        return strokes;
+    }
+
     private List<Segment> fall(Balance balance) {
-        double x = Math.min(balance.loaded(), view.window().face());
+        double x = foot(balance);
         Point foot = new Point(x, balance.level());
         double barb = 0.08;
         return List.of(
-                new Line(new Point(x, balance.level() + FALL), foot),
+                new Line(top(balance), foot),
                 new Line(new Point(x - barb, balance.level() + 2 * barb), foot),
                 new Line(foot, new Point(x + barb, balance.level() + 2 * barb)));
     }
@@ -153,10 +231,23 @@ public final class HoldsDrawing {
                 .text(Strength.CAUTION)
                 .sample("bearing", at -> sample(at, LineStyle.BEARING))
                 .sample("resultant of the weight above it", at -> sample(at, LineStyle.FALL))
+                .sample("how far it falls past its bearing", at -> sample(at, LineStyle.PAST))
                 .sample(
                         given ? "nail or screw" : "where a nail could go",
                         at -> sample(at, given ? LineStyle.NAIL : LineStyle.COULD))
+                .sample("its bite", this::bite)
                 .items();
+    }
+
+    private List<SceneItem> bite(Point at) {
+        double y = at.y() + size / 2;
+        List<Segment> strokes = new ArrayList<>();
+        for (double x = at.x() + THREAD / 2; x < at.x() + 3 * size; x += THREAD) {
+            strokes.add(new Line(new Point(x, y - STROKE), new Point(x, y + STROKE)));
+        }
+        List<SceneItem> items = new ArrayList<>(sample(at, given ? LineStyle.NAIL : LineStyle.COULD));
+        items.add(new Path(strokes, false, LineStyle.BITE));
+        return items;
     }
 
     private List<SceneItem> sample(Point at, LineStyle style) {

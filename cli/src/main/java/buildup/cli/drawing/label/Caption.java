@@ -50,7 +50,9 @@ public record Caption(Optional<String> letter, String text, double width, double
     /** A letter in a ring, no larger than {@code size} and small enough to fit; in of paper. */
     public static List<SceneItem> ringed(
             TextMeasure measure, String letter, Point center, double radius, double size, boolean upright) {
-        double fitted = Math.min(size, 1.45 * radius / measure.width(letter, 1));
+        // the corners of the text just inside the ring
+        double corner = Math.hypot(measure.width(letter, 1) / 2, Label.CAPITALS / 2);
+        double fitted = Math.min(size, Math.max(Drafting.SMALLEST, 0.95 * radius / corner));
         return List.of(
                 new Area(Optional.empty(), Optional.empty(), circle(center, radius), Tone.PAPER),
                 new Path(circle(center, radius), true, LineStyle.LEADER),

@@ -3,12 +3,15 @@ package buildup.cli.drawing.label;
 import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
+import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.ChordRing;
+import buildup.cli.scene.Nearby;
+import buildup.cli.scene.SceneItem;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
-import java.util.ArrayList;
+import buildup.profiles.outline.Tolerance;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -20,16 +23,51 @@ public final class Clearances {
     /** A line this near to an edge runs along it and not through the wood. */
     private static final double EDGE = 0.012;
 
-    private final List<ChordRing> stack;
-    private final List<ChordRing> standing;
-    private final List<Box> texts = new ArrayList<>();
-    private final List<Line> lines = new ArrayList<>();
-    private final List<Line> extensions = new ArrayList<>();
-    private final List<Line> breaks = new ArrayList<>();
+    /** About the length of a figure, in: what lies on the picture is kept by squares so large. */
+    private static final double CELL = 0.5;
 
-    public Clearances(PictureView view) {
-        this.stack = rings(view, false);
-        this.standing = rings(view, true);
+    /** A picture has no more squares each way than this. */
+    private static final int MOST_CELLS = 64;
+
+    private final Nearby<ChordRing> stack;
+    private final Nearby<ChordRing> standing;
+    private final Nearby<Box> texts;
+    private final Nearby<Line> lines;
+    private final Nearby<Line> extensions;
+    private final Nearby<Line> breaks;
+
+    private Clearances(List<ChordRing> stack, List<ChordRing> standing) {
+        double longest = Stream.concat(stack.stream(), standing.stream())
+                .mapToDouble(ring -> Math.max(ring.box().width(), ring.box().height()))
+                .max()
+                .orElse(0);
+        double cell = Math.max(CELL, longest / MOST_CELLS);
+        this.stack = nearby(stack, cell);
+        this.standing = nearby(standing, cell);
+        this.texts = new Nearby<>(cell);
+        this.lines = new Nearby<>(cell);
+        this.extensions = new Nearby<>(cell);
+        this.breaks = new Nearby<>(cell);
+    }
+
+    private static Nearby<ChordRing> nearby(List<ChordRing> rings, double cell) {
+        Nearby<ChordRing> nearby = new Nearby<>(cell);
+        rings.forEach(ring -> nearby.add(ring.box(), ring));
+        return nearby;
+    }
+
+    /** The wood and the room of a section, and nothing else yet. */
+    public static Clearances of(PictureView view) {
+        return new Clearances(rings(view, false), rings(view, true));
+    }
+
+    /** The areas among some items, as wood; and nothing else yet. */
+    public static Clearances of(List<SceneItem> drawn) {
+        List<ChordRing> rings = drawn.stream()
+                .filter(Area.class::isInstance)
+                .map(item -> ChordRing.of(((Area) item).ring(), Tolerance.DRAWN_CHORD))
+                .toList();
+        return new Clearances(rings, List.of());
     }
 
     private static List<ChordRing> rings(PictureView view, boolean standing) {
@@ -42,29 +80,30 @@ public final class Clearances {
 
     /** Takes a place for a text; air round it is added. */
     public void addText(Box box) {
-        texts.add(box.grown(Drafting.AIR));
+        Box wide = box.grown(Drafting.AIR);
+        texts.add(wide, wide);
     }
 
     void addLine(Line line) {
-        lines.add(line);
+        lines.add(line.box(), line);
     }
 
     void addExtension(Line line) {
-        extensions.add(line);
+        extensions.add(line.box(), line);
     }
 
     /** Break lines belong to what they cut off: texts keep away from them, dimension lines need not. */
     public void addBreak(Line line) {
-        breaks.add(line);
+        breaks.add(line.box(), line);
     }
 
     /** The places of all texts, air included. */
     public List<Box> texts() {
-        return List.copyOf(texts);
+        return texts.all();
     }
 
     List<Line> lines() {
-        return List.copyOf(lines);
+        return lines.all();
     }
 
     /** How many inches of a level or upright line lie in wood, edges not counted. */
@@ -72,16 +111,13 @@ public final class Clearances {
         return through(line, stack) + through(line, standing);
     }
 
-    private static double through(Line line, List<ChordRing> rings) {
+    private static double through(Line line, Nearby<ChordRing> rings) {
         DimensionAxis run = DimensionAxis.of(line);
         double across = run.across(line.from());
         double from = Math.min(run.along(line.from()), run.along(line.to()));
         double to = Math.max(run.along(line.from()), run.along(line.to()));
         double sum = 0;
-        for (ChordRing ring : rings) {
-            if (!ring.box().near(line.box(), 0)) {
-                continue;
-            }
+        for (ChordRing ring : rings.near(line.box())) {
             for (ChordRing.Span a : run.spans(ring, across - EDGE)) {
                 for (ChordRing.Span b : run.spans(ring, across + EDGE)) {
                     double start = Math.max(from, Math.max(a.from(), b.from()) + EDGE);
@@ -97,8 +133,8 @@ public final class Clearances {
     ChordRing.Span edge(DimensionAxis run, Point place) {
         double from = run.along(place);
         double to = from;
-        for (ChordRing ring : stack) {
-            for (Line chord : ring.box().holds(place, EDGE) ? ring.chords() : List.<Line>of()) {
+        for (ChordRing ring : stack.near(Box.of(place, place).grown(EDGE))) {
+            for (Line chord : ring.chords()) {
                 boolean same = Math.abs(run.across(chord.from()) - run.across(place)) < EDGE
                         && Math.abs(run.across(chord.to()) - run.across(place)) < EDGE;
                 double least = run.least(chord.box());
@@ -112,10 +148,13 @@ public final class Clearances {
         return new ChordRing.Span(from, to);
     }
 
+    private Stream<ChordRing> rings() {
+        return Stream.concat(stack.all().stream(), standing.all().stream());
+    }
+
     /** Where something is last met going up or out on the line across {@code run}; {@code least} when nothing is. */
     double silhouette(DimensionAxis run, double along, double least) {
-        return Stream.concat(stack.stream(), standing.stream())
-                .flatMap(ring -> Stream.concat(
+        return rings().flatMap(ring -> Stream.concat(
                         run.other().spans(ring, along - EDGE).stream(), run.other().spans(ring, along + EDGE).stream()))
                 .mapToDouble(ChordRing.Span::to)
                 .reduce(least, Math::max);
@@ -123,19 +162,18 @@ public final class Clearances {
 
     /** The same going down or in: the least of all, at most {@code most}. */
     double underside(DimensionAxis run, double along, double most) {
-        return Stream.concat(stack.stream(), standing.stream())
-                .flatMap(ring -> Stream.concat(
+        return rings().flatMap(ring -> Stream.concat(
                         run.other().spans(ring, along - EDGE).stream(), run.other().spans(ring, along + EDGE).stream()))
                 .mapToDouble(ChordRing.Span::from)
                 .reduce(most, Math::min);
     }
 
     /** Whether a text fits there without meeting wood, a text or a drawn line. */
-    boolean takesText(Box box) {
+    public boolean takesText(Box box) {
         Box wide = box.grown(Drafting.AIR);
         return takesTag(box)
-                && stack.stream().noneMatch(ring -> ring.meets(wide))
-                && standing.stream().noneMatch(ring -> ring.meets(wide));
+                && !stack.any(wide, ring -> ring.meets(wide))
+                && !standing.any(wide, ring -> ring.meets(wide));
     }
 
     /** Whether nothing but the grid lies there. */
@@ -146,34 +184,19 @@ public final class Clearances {
     /** Whether a tag on wood or in a void fits there without meeting a text or a drawn line. */
     boolean takesTag(Box box) {
         Box wide = box.grown(Drafting.AIR);
-        // plain loops: this is asked of every place that is tried
-        for (Box text : texts) {
-            if (Boxes.overlap(text, wide)) {
-                return false;
-            }
-        }
-        return !crossesAny(lines, wide) && !crossesAny(breaks, wide);
-    }
-
-    private static boolean crossesAny(List<Line> lines, Box box) {
-        for (Line line : lines) {
-            if (Boxes.crosses(box, line.from(), line.to())) {
-                return true;
-            }
-        }
-        return false;
+        return !texts.any(wide, text -> Boxes.overlap(text, wide))
+                && !lines.any(wide, line -> Boxes.crosses(wide, line.from(), line.to()))
+                && !breaks.any(wide, line -> Boxes.crosses(wide, line.from(), line.to()));
     }
 
     /** Whether an edge of any body passes through a box. */
     boolean holdsEdge(Box box) {
-        return Stream.concat(stack.stream(), standing.stream())
-                .filter(ring -> ring.box().near(box, 0))
-                .anyMatch(ring -> ring.crosses(box));
+        return stack.any(box, ring -> ring.crosses(box)) || standing.any(box, ring -> ring.crosses(box));
     }
 
     /** Whether a line can be drawn without meeting a text. */
-    boolean takesLine(Line line) {
-        return texts.stream().noneMatch(text -> Boxes.crosses(text, line.from(), line.to()));
+    public boolean takesLine(Line line) {
+        return !texts.any(line.box(), text -> Boxes.crosses(text, line.from(), line.to()));
     }
 
     /** Whether a line of the same run lies within {@code apart} beside this one; one that goes on from it does not. */
@@ -181,20 +204,35 @@ public final class Clearances {
         DimensionAxis run = DimensionAxis.of(line);
         Point middle = line.at(0.5);
         Box wide = run.box(run.along(middle), run.across(middle), line.length() - 2 * EDGE, 2 * apart);
-        return lines.stream()
-                .filter(other -> Math.abs(run.across(other.from()) - run.across(other.to())) < EDGE)
-                .anyMatch(other -> Boxes.crosses(wide, other.from(), other.to()));
+        return lines.any(
+                wide,
+                other -> Math.abs(run.across(other.from()) - run.across(other.to())) < EDGE
+                        && Boxes.crosses(wide, other.from(), other.to()));
     }
 
     long crossedLines(Line line) {
-        return lines.stream().filter(other -> crosses(line, other)).count();
+        return lines.near(line.box()).stream()
+                .filter(other -> crosses(line, other))
+                .count();
     }
 
     long crossedExtensions(Box text) {
         Box wide = text.grown(Drafting.AIR);
-        return extensions.stream()
+        return extensions.near(wide).stream()
                 .filter(line -> Boxes.crosses(wide, line.from(), line.to()))
                 .count();
+    }
+
+    /**
+     * Whether a text is seen from where it belongs: on the other side of the wood it would be taken for something else's.
+     * What the place itself lies in hides nothing.
+     */
+    public boolean isSeen(Point from, Box box) {
+        Line sight = new Line(from, new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2));
+        return sight.length() <= 0
+                || !stack.any(
+                        sight.box(),
+                        ring -> !ring.holds(from) && ring.anyNear(sight.box(), chord -> crosses(sight, chord)));
     }
 
     private static boolean crosses(Line a, Line b) {

@@ -11,6 +11,7 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** Tries dimensions on places of the picture: which are free, and how well they read there. */
@@ -35,6 +36,9 @@ final class DimensionPlaces {
 
     /** What a place in a row with others saves. */
     private static final double IN_ROW = 0.12;
+
+    /** Where a caption may stand along its line, as shares of what is left beside it, from the middle. */
+    private static final List<Double> SHIFTS = List.of(0.0, -0.5, 0.5, -0.25, 0.25);
 
     private final PictureView view;
     private final Clearances clearances;
@@ -68,71 +72,77 @@ final class DimensionPlaces {
     }
 
     /**
-     * The better of what is known and the best way to set the dimension at a level without meeting anything; of equally
-     * good ones the one known.
+     * The best way to set a dimension at any of some levels without meeting anything; of equally good ones that at the
+     * level given first.
      *
-     * @param distance of the level from what is measured
+     * @param far what a level costs for its distance from what is measured
      * @param most what a way may cost at most
      */
-    Optional<Laid> better(Optional<Laid> known, Dimension measure, double level, double distance, double most) {
-        Optional<Laid> best = known;
-        for (int wording = 0; wording < measure.wordings().size(); wording++) {
-            double cost = distance + 0.3 * wording;
-            if (hopeless(cost, best, most)) {
-                continue;
-            }
-            Caption caption =
-                    Caption.of(text, measure.letter(), measure.wordings().get(wording));
+    Optional<Laid> best(Dimension measure, List<Double> levels, ToDoubleFunction<Double> far, double most) {
+        List<Caption> captions = measure.wordings().stream()
+                .map(wording -> Caption.of(text, measure.letter(), wording))
+                .toList();
+        return BestPlace.<Double, Laid>among(
+                        levels,
+                        most,
+                        level -> far.applyAsDouble(level) - IN_ROW,
+                        (level, known) -> BestPlace.among(
+                                ways(measure, captions, far.applyAsDouble(level)),
+                                known,
+                                way -> way.cost() - IN_ROW,
+                                (way, cost) -> laid(measure, way, level)))
+                .map(BestPlace::place);
+    }
+
+    /** A wording somewhere along the line of a dimension, with what it costs before anything is looked at there. */
+    private record Way(Caption caption, double textAt, boolean inside, double cost) {}
+
+    private static List<Way> ways(Dimension measure, List<Caption> captions, double far) {
+        List<Way> ways = new ArrayList<>();
+        double middle = (measure.start() + measure.end()) / 2;
+        for (int wording = 0; wording < captions.size(); wording++) {
+            Caption caption = captions.get(wording);
+            double cost = far + 0.3 * wording;
             double spare = measure.length() - caption.width() - 2 * Drafting.AIR - 0.16;
-            double middle = (measure.start() + measure.end()) / 2;
             if (spare > 0) {
-                for (double shift : List.of(0.0, -0.5, 0.5, -0.25, 0.25)) {
-                    double shifted = cost + Math.abs(shift) * 0.3;
-                    if (!hopeless(shifted, best, most)) {
-                        best = cheaper(best, inside(measure, caption, level, middle + shift * spare, shifted), most);
-                    }
+                for (double shift : SHIFTS) {
+                    ways.add(new Way(caption, middle + shift * spare, true, cost + Math.abs(shift) * 0.3));
                 }
-            } else if (wording == measure.wordings().size() - 1) {
+            } else if (wording == captions.size() - 1) {
                 double reach = ASIDE + caption.width() / 2;
-                best = cheaper(best, beside(measure, caption, level, measure.end() + reach, cost + 0.25), most);
-                best = cheaper(best, beside(measure, caption, level, measure.start() - reach, cost + 0.27), most);
+                ways.add(new Way(caption, measure.end() + reach, false, cost + 0.25));
+                ways.add(new Way(caption, measure.start() - reach, false, cost + 0.27));
             }
         }
-        return best;
+        return ways;
     }
 
-    /** Whether something with that cost before it is tried cannot come out best; trying is what takes the time. */
-    private static boolean hopeless(double cost, Optional<Laid> best, double most) {
-        return cost - IN_ROW - Tolerance.COINCIDENT > best.map(Laid::cost).orElse(most);
+    private Optional<BestPlace<Laid>> laid(Dimension measure, Way way, double level) {
+        return (way.inside() ? inside(measure, way, level) : beside(measure, way, level))
+                .map(laid -> new BestPlace<>(laid, laid.cost()));
     }
 
-    private static Optional<Laid> cheaper(Optional<Laid> known, Optional<Laid> found, double most) {
-        return found.filter(laid -> laid.cost() < most)
-                .filter(laid -> known.isEmpty() || laid.cost() < known.get().cost())
-                .or(() -> known);
-    }
-
-    private Optional<Laid> inside(Dimension measure, Caption caption, double level, double textAt, double cost) {
+    private Optional<Laid> inside(Dimension measure, Way way, double level) {
         DimensionAxis run = measure.run();
-        double half = caption.width() / 2 + Drafting.AIR;
+        double textAt = way.textAt();
+        double half = way.caption().width() / 2 + Drafting.AIR;
         Line whole = run.line(measure.start(), measure.end(), level);
         List<Line> drawn =
                 List.of(run.line(measure.start(), textAt - half, level), run.line(textAt + half, measure.end(), level));
-        return judged(measure, caption, textAt, whole, drawn, cost);
+        return judged(measure, way, whole, drawn);
     }
 
-    private Optional<Laid> beside(Dimension measure, Caption caption, double level, double textAt, double cost) {
+    private Optional<Laid> beside(Dimension measure, Way way, double level) {
         DimensionAxis run = measure.run();
-        boolean after = textAt > measure.end();
+        boolean after = way.textAt() > measure.end();
         double tail = ASIDE - Drafting.AIR;
         Line whole = run.line(measure.start() - (after ? 0 : tail), measure.end() + (after ? tail : 0), level);
-        return judged(measure, caption, textAt, whole, List.of(whole), cost);
+        return judged(measure, way, whole, List.of(whole));
     }
 
-    private Optional<Laid> judged(
-            Dimension measure, Caption caption, double textAt, Line whole, List<Line> drawn, double cost) {
+    private Optional<Laid> judged(Dimension measure, Way way, Line whole, List<Line> drawn) {
         double level = measure.run().across(whole.from());
-        Laid bare = new Laid(measure, caption, textAt, whole, drawn, List.of(), 0);
+        Laid bare = new Laid(measure, way.caption(), way.textAt(), whole, drawn, List.of(), 0);
         Box box = bare.textBox();
         if (!clearances.takesText(box)
                 || !clearances.takesLine(whole)
@@ -142,7 +152,7 @@ final class DimensionPlaces {
             return Optional.empty();
         }
         List<Line> extensions = extensions(measure, level);
-        Laid laid = new Laid(measure, caption, textAt, whole, drawn, extensions, 0);
+        Laid laid = new Laid(measure, way.caption(), way.textAt(), whole, drawn, extensions, 0);
         double wood = extensions.stream().mapToDouble(clearances::throughWood).sum();
         if (measure.where() == Dimension.Where.NEAR
                 && wood > (measure.run() == DimensionAxis.LEVEL ? MOST_WOOD : SLIGHT)) {
@@ -150,7 +160,7 @@ final class DimensionPlaces {
         }
         long covered =
                 extensions.stream().filter(line -> !clearances.takesLine(line)).count();
-        double sum = cost
+        double sum = way.cost()
                 + 0.4 * clearances.crossedLines(whole)
                 + 0.15 * clearances.crossedExtensions(box)
                 + 0.05 * extensions.stream().mapToLong(clearances::crossedLines).sum()

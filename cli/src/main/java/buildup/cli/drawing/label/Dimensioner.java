@@ -101,12 +101,11 @@ public final class Dimensioner {
         List<Double> levels = Stream.concat(used, steps)
                 .filter(level -> level < low - FIRST + STEP || level > high + FIRST - STEP)
                 .toList();
-        Optional<Laid> best = Optional.empty();
-        for (double level : levels) {
-            double far = level < low ? away(low - level, lowest - level) : away(level - high, level - highest);
-            best = places.better(best, measure, level, far, TOO_FAR);
-        }
-        return best;
+        return places.best(
+                measure,
+                levels,
+                level -> level < low ? away(low - level, lowest - level) : away(level - high, level - highest),
+                TOO_FAR);
     }
 
     private static double away(double fromPlace, double fromEdge) {
@@ -131,8 +130,8 @@ public final class Dimensioner {
 
     private void lane(Dimension measure, double first) {
         IntStream.range(0, MOST_LANES)
-                .mapToObj(lane -> places.better(
-                        Optional.empty(), measure, first + lane * Drafting.LANE, 0, Double.POSITIVE_INFINITY))
+                .mapToObj(lane -> places.best(
+                        measure, List.of(first + lane * Drafting.LANE), level -> 0, Double.POSITIVE_INFINITY))
                 .flatMap(Optional::stream)
                 .findFirst()
                 .ifPresentOrElse(places::keep, () -> leftOut.add(measure));
@@ -156,12 +155,8 @@ public final class Dimensioner {
                         ? Stream.of(high + Drafting.LANE + k * STEP)
                         : Stream.of(high + Drafting.LANE + k * STEP, low - Drafting.LANE - k * STEP))
                 .toList();
-        Optional<Laid> best = Optional.empty();
-        for (double level : levels) {
-            double far = level > high ? level - high : low - level;
-            best = places.better(best, measure, level, far, Double.POSITIVE_INFINITY);
-        }
-        best.ifPresentOrElse(places::keep, () -> leftOut.add(measure));
+        places.best(measure, levels, level -> level > high ? level - high : low - level, Double.POSITIVE_INFINITY)
+                .ifPresentOrElse(places::keep, () -> leftOut.add(measure));
     }
 
     /** Everything laid, extension lines broken at all texts on the picture. */

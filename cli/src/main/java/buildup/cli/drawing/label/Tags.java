@@ -1,28 +1,23 @@
 package buildup.cli.drawing.label;
 
 import buildup.cli.drawing.draft.Drafting;
-import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.ChordRing;
 import buildup.cli.scene.Label;
-import buildup.cli.scene.LineStyle;
-import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
-import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
-import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Letters on pieces and words on voids: inside where they fit, else outside with a leader. */
 public final class Tags {
     private static final int ROWS = 36;
     private static final int DIRECTIONS = 24;
-    private static final double DOT = 0.022;
 
     /** More room than this is no better; 1 is just enough. */
     private static final double ENOUGH = 1.3;
@@ -93,30 +88,36 @@ public final class Tags {
     private Spot roomiest(ChordRing ring, Tag tag) {
         Box box = ring.box();
         Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
-        Spot best = new Spot(ring.points().get(0), 0);
-        double least = Double.MAX_VALUE;
-        for (int row = 1; row < ROWS; row++) {
-            double y = box.bottom() + box.height() * row / ROWS;
-            for (ChordRing.Span span : ring.level(y)) {
-                for (int column = 1; column < ROWS; column++) {
-                    Point p = new Point(span.from() + span.length() * column / ROWS, y);
-                    double far = middle.distance(p) / (box.width() + box.height());
-                    if (far - WEIGHT * ENOUGH >= least) {
-                        continue;
-                    }
-                    double room = room(ring, tag, p, far, least);
-                    if (room >= 1 && (!clearances.takesTag(tag.box(p)) || clearances.holdsEdge(tag.box(p)))) {
-                        room = Math.min(room, NONE);
-                    }
-                    double cost = far - WEIGHT * room;
-                    if (cost < least) {
-                        least = cost;
-                        best = new Spot(p, room);
-                    }
-                }
-            }
+        double around = box.width() + box.height();
+        List<Double> heights = IntStream.range(1, ROWS)
+                .mapToObj(row -> box.bottom() + box.height() * row / ROWS)
+                .toList();
+        return BestPlace.<Double, Spot>among(
+                        heights,
+                        Double.MAX_VALUE,
+                        y -> Math.abs(y - middle.y()) / around - WEIGHT * ENOUGH,
+                        (y, most) -> BestPlace.among(
+                                level(ring, y),
+                                most,
+                                p -> middle.distance(p) / around - WEIGHT * ENOUGH,
+                                (p, least) -> spot(ring, tag, p, middle.distance(p) / around, least)))
+                .map(BestPlace::place)
+                .orElse(new Spot(ring.points().get(0), 0));
+    }
+
+    private static List<Point> level(ChordRing ring, double y) {
+        return ring.level(y).stream()
+                .flatMap(span -> IntStream.range(1, ROWS)
+                        .mapToObj(column -> new Point(span.from() + span.length() * column / ROWS, y)))
+                .toList();
+    }
+
+    private Optional<BestPlace<Spot>> spot(ChordRing ring, Tag tag, Point p, double far, double least) {
+        double room = room(ring, tag, p, far, least);
+        if (room >= 1 && (!clearances.takesTag(tag.box(p)) || clearances.holdsEdge(tag.box(p)))) {
+            room = Math.min(room, NONE);
         }
-        return best;
+        return Optional.of(new BestPlace<>(new Spot(p, room), far - WEIGHT * room));
     }
 
     /**
@@ -152,44 +153,37 @@ public final class Tags {
     private void lead(Outside outside) {
         Tag tag = outside.tag();
         Point anchor = outside.anchor();
-        Optional<Point> best = Optional.empty();
-        double least = Double.MAX_VALUE;
-        for (double distance : DISTANCES) {
-            for (int i = 0; i < DIRECTIONS; i++) {
-                Point at = anchor.plus(
-                        Point.towards(2 * Math.PI * (i + 0.5) / DIRECTIONS).times(distance));
-                Line leader = leader(tag, anchor, at);
-                if (!clearances.takesText(tag.box(at)) || !clearances.takesLine(leader)) {
-                    continue;
-                }
-                double cost = distance + beyond(tag.box(at)) * 0.7 + 0.5 * clearances.crossedLines(leader);
-                if (cost < least) {
-                    least = cost;
-                    best = Optional.of(at);
-                }
-            }
-        }
+        List<Point> steps = DISTANCES.stream()
+                .flatMap(distance -> IntStream.range(0, DIRECTIONS)
+                        .mapToObj(i -> Point.towards(2 * Math.PI * (i + 0.5) / DIRECTIONS)
+                                .times(distance)))
+                .toList();
+        Optional<Point> best = BestPlace.<Point, Point>among(
+                        steps, Double.MAX_VALUE, Point::length, (step, known) -> led(tag, anchor, anchor.plus(step)))
+                .map(BestPlace::place);
         best.ifPresent(at -> {
             Line leader = leader(tag, anchor, at);
-            items.add(new Path(List.of(leader), false, LineStyle.CASING));
-            items.add(new Path(List.of(leader), false, LineStyle.LEADER));
-            items.add(new Area(Optional.empty(), Optional.empty(), Caption.circle(anchor, DOT), Tone.INK));
+            items.addAll(Leaders.drawn(leader));
             set(tag, at);
             clearances.addLine(leader);
         });
     }
 
+    private Optional<BestPlace<Point>> led(Tag tag, Point anchor, Point at) {
+        Line leader = leader(tag, anchor, at);
+        if (!clearances.takesText(tag.box(at)) || !clearances.takesLine(leader)) {
+            return Optional.empty();
+        }
+        double cost = anchor.distance(at) + beyond(tag.box(at)) * 0.7 + 0.5 * clearances.crossedLines(leader);
+        return Optional.of(new BestPlace<>(at, cost));
+    }
+
     private static Line leader(Tag tag, Point anchor, Point at) {
+        if (!tag.ringed()) {
+            return Leaders.to(tag.box(at), anchor);
+        }
         Point step = anchor.minus(at);
-        double length = step.length();
-        double inside = tag.ringed()
-                ? tag.halfWidth()
-                : Math.min(
-                        (tag.halfWidth() + Drafting.AIR) * length / Math.max(Tolerance.COINCIDENT, Math.abs(step.x())),
-                        (tag.halfHeight() + Drafting.AIR)
-                                * length
-                                / Math.max(Tolerance.COINCIDENT, Math.abs(step.y())));
-        return new Line(at.plus(step.times(inside / length)), anchor);
+        return new Line(at.plus(step.times(tag.halfWidth() / step.length())), anchor);
     }
 
     private double beyond(Box box) {

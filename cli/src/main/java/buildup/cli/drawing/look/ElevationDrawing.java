@@ -48,8 +48,13 @@ public final class ElevationDrawing {
     /** How far a strip runs on under the next of its kind, in, so that no seam shows between them. */
     private static final double LAP = 0.02;
 
-    private static final Pattern CAST = new Pattern(45, 0.09, false, 0.008, List.of());
-    private static final Pattern SHADE = new Pattern(0, 0.09, false, 0.008, List.of(0.1, 0.06));
+    /**
+     * The darkest and the lightest face, as shares of the paper's white. Both are nearer to white than to black, so that
+     * a photocopy leaves them white and only hatch tells the dark faces.
+     */
+    private static final double DARKEST = 0.62;
+
+    private static final double LIGHTEST = 0.98;
 
     private final Section section;
     private final Lighting lighting;
@@ -57,6 +62,8 @@ public final class ElevationDrawing {
     private final List<Strip> strips;
     private final double size;
     private final double run;
+    private final Pattern cast;
+    private final Pattern shade;
 
     private ElevationDrawing(Section section, Lighting lighting, TextMeasure measure) {
         this.section = section;
@@ -66,6 +73,9 @@ public final class ElevationDrawing {
         double height = section.totals().height();
         this.size = Math.max(Drafting.TEXT, LETTERS * height);
         this.run = Math.max(4, RUN * height);
+        // as large as the letters, so that hatch and letters are read from the same distance
+        this.cast = new Pattern(45, 0.5 * size, false, 0.08 * size, List.of());
+        this.shade = new Pattern(0, 0.4 * size, false, 0.08 * size, List.of(0.1 * size, 0.3 * size));
     }
 
     /** The front of the trim with its shadows, full size. */
@@ -94,12 +104,12 @@ public final class ElevationDrawing {
             Strip strip = strips.get(i);
             boolean runsOn = i + 1 < strips.size() && alike(strip, strips.get(i + 1));
             List<Segment> ring = ring(List.of(runsOn ? lapped(strip) : strip));
-            faces.add(new Area(Optional.empty(), Optional.empty(), ring, new Gray(0.12 + 0.86 * strip.tone())));
+            faces.add(new Area(Optional.empty(), Optional.empty(), ring, gray(strip.tone())));
         }
         items.add(new Group("faces", faces));
         List<SceneItem> bands = new ArrayList<>();
         for (List<Strip> band : bands()) {
-            Pattern pattern = band.get(0).lit() == Lit.CAST ? CAST : SHADE;
+            Pattern pattern = band.get(0).lit() == Lit.CAST ? cast : shade;
             bands.add(new Hatch(ring(band), pattern, Point.ORIGIN));
         }
         if (!bands.isEmpty()) {
@@ -109,6 +119,11 @@ public final class ElevationDrawing {
         items.addAll(names());
         items.addAll(shadowNames());
         return items;
+    }
+
+    /** @param tone of a face under the light, 0 to 1 */
+    private static Gray gray(double tone) {
+        return new Gray(DARKEST + (LIGHTEST - DARKEST) * tone);
     }
 
     private static Strip lapped(Strip strip) {
@@ -250,8 +265,8 @@ public final class ElevationDrawing {
                 .text("Front of " + Drafting.spelled(section.stack(), run)
                         + " of run, both ends returned; full size. Sizes in " + Drafting.units(section.stack()) + ".")
                 .text(Lamps.words(lighting, Drafting.printer(section.stack())))
-                .sample("in cast shadow", at -> swatch(at, CAST))
-                .sample("turned away from the light", at -> swatch(at, SHADE))
+                .sample("in cast shadow", at -> swatch(at, cast))
+                .sample("turned away from the light", at -> swatch(at, shade))
                 .items();
     }
 
@@ -260,7 +275,7 @@ public final class ElevationDrawing {
         List<Segment> ring =
                 Outline.rectangle(box).strokes().stream().map(Stroke::segment).toList();
         return List.of(
-                new Area(Optional.empty(), Optional.empty(), ring, new Gray(0.45)),
+                new Area(Optional.empty(), Optional.empty(), ring, gray(0)),
                 new Hatch(ring, pattern, at),
                 new Path(ring, true, LineStyle.ARRIS));
     }

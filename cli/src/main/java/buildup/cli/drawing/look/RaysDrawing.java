@@ -3,12 +3,11 @@ package buildup.cli.drawing.look;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.WoodDrawing;
-import buildup.cli.drawing.label.Spread;
+import buildup.cli.drawing.label.LineNames;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
@@ -26,7 +25,6 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -72,14 +70,18 @@ public final class RaysDrawing {
         if (!walk.isEmpty()) {
             items.add(new Group("light", walk));
         }
-        List<SceneItem> rays = rays();
-        if (!rays.isEmpty()) {
-            items.add(new Group("rays", rays));
+        LineNames names = new LineNames(measure, frame, size);
+        List<Line> rays = rays();
+        names.add(lighting.light().name(), rays);
+        addLines(items, "rays", rays, LineStyle.RAY);
+        List<Line> sight = new ArrayList<>();
+        for (Sighting sighting : sights) {
+            List<Line> own = sightLines(sighting);
+            names.add(sighting.eye().name(), own);
+            sight.addAll(own);
         }
-        List<SceneItem> sightLines = sightLines();
-        if (!sightLines.isEmpty()) {
-            items.add(new Group("sight", sightLines));
-        }
+        addLines(items, "sight", sight, LineStyle.SIGHT);
+        items.addAll(names.items());
         Box picture = Box.around(items.stream().map(SceneItem::box).toList());
         Group legend = new Group("legend", legend());
         items.add(legend.moved(
@@ -91,6 +93,15 @@ public final class RaysDrawing {
                         + Lamps.words(lighting, Drafting.printer(section.stack())),
                 items,
                 2 * size);
+    }
+
+    private static void addLines(List<SceneItem> items, String id, List<Line> lines, LineStyle style) {
+        List<SceneItem> drawn = lines.stream()
+                .map(line -> (SceneItem) new Path(List.of(line), false, style))
+                .toList();
+        if (!drawn.isEmpty()) {
+            items.add(new Group(id, drawn));
+        }
     }
 
     /** What does not face the room is only hinted at here. */
@@ -115,15 +126,14 @@ public final class RaysDrawing {
         return walk;
     }
 
-    /** Through each casting arris to the edge of its shadow, from as far off as the picture reaches. */
-    private List<SceneItem> rays() {
-        List<SceneItem> rays = new ArrayList<>();
+    /** Through each edge that casts a shadow to where that shadow ends, from as far off as the picture reaches. */
+    private List<Line> rays() {
+        List<Line> rays = new ArrayList<>();
         for (Shadow shadow : lighting.shadows()) {
             if (shadow.arris().isPresent() && shadow.edge().isPresent()) {
                 Point edge = shadow.edge().get();
                 Point arris = shadow.arris().get();
-                within(edge, edge.plus(arris.minus(edge).unit().times(100)))
-                        .ifPresent(line -> rays.add(new Path(List.of(line), false, LineStyle.RAY)));
+                within(edge, edge.plus(arris.minus(edge).unit().times(100))).ifPresent(rays::add);
             }
         }
         return rays;
@@ -134,52 +144,11 @@ public final class RaysDrawing {
     }
 
     /** To every place on the room side where a member goes out of sight behind another. */
-    private List<SceneItem> sightLines() {
-        List<SceneItem> items = new ArrayList<>();
-        List<Spread.Wish> wishes = new ArrayList<>();
-        for (Sighting sighting : sights) {
-            Point eye = new Point(sighting.eye().distance(), sighting.eye().height());
-            List<Point> ends = new ArrayList<>();
-            for (Point target : grazed(sighting)) {
-                Optional<Line> line = within(target, eye);
-                line.ifPresent(found -> items.add(new Path(List.of(found), false, LineStyle.SIGHT)));
-                line.map(Line::to).ifPresent(ends::add);
-            }
-            items.addAll(over(sighting.eye().name(), ends));
-            wishes.addAll(beside(sighting.eye().name(), ends));
-        }
-        wishes.sort(Comparator.comparingDouble(Spread.Wish::middle));
-        items.addAll(Spread.besides(measure, wishes, frame.face() + size / 2, size));
-        return items;
-    }
-
-    /** One name for lines that leave the picture to the right side by side. */
-    private List<Spread.Wish> beside(String eye, List<Point> ends) {
-        List<Spread.Wish> wishes = new ArrayList<>();
-        ends.stream()
-                .filter(end -> end.x() > frame.face() - Tolerance.TOUCHING)
-                .mapToDouble(Point::y)
-                .sorted()
-                .forEach(y -> {
-                    Spread.Wish last = wishes.isEmpty() ? null : wishes.get(wishes.size() - 1);
-                    if (last != null && y - last.high() < 2 * size) {
-                        wishes.set(wishes.size() - 1, new Spread.Wish(eye, last.low(), y));
-                    } else {
-                        wishes.add(new Spread.Wish(eye, y, y));
-                    }
-                });
-        return wishes;
-    }
-
-    /** A name where the first line leaves the picture upward. */
-    private List<SceneItem> over(String eye, List<Point> ends) {
-        return ends.stream()
-                .filter(end -> end.y() > frame.top() - Tolerance.TOUCHING && end.x() < frame.face())
-                .max(Comparator.comparingDouble(Point::x))
-                .map(end -> Label.of(
-                        measure, eye, new Point(end.x() + size / 2, end.y() + size / 2), size, Label.Anchor.START))
-                .map(label -> List.<SceneItem>of(label))
-                .orElse(List.of());
+    private List<Line> sightLines(Sighting sighting) {
+        Point eye = new Point(sighting.eye().distance(), sighting.eye().height());
+        return grazed(sighting).stream()
+                .flatMap(target -> within(target, eye).stream())
+                .toList();
     }
 
     private List<Point> grazed(Sighting sighting) {

@@ -3,7 +3,6 @@ package buildup.cli.drawing.room;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Scale;
 import buildup.cli.drawing.label.Caption;
-import buildup.cli.drawing.label.FreePlaces;
 import buildup.cli.drawing.label.PlanPlaces;
 import buildup.cli.drawing.label.PlanPlaces.Place;
 import buildup.cli.drawing.sheet.Block;
@@ -125,7 +124,7 @@ public final class PlanDrawing {
         PlanShape shape = new PlanShape(job, onto, Scale.of(extent, scale).grown(1));
         List<SceneItem> items = new ArrayList<>(shape.walls(number, WALL / scale));
         items.addAll(shape.courses(number, false));
-        FreePlaces free = new FreePlaces(items);
+        BesideWalls free = new BesideWalls(items);
         double aside = (WALL + 1.6 * Drafting.SMALL_RING) / scale;
         for (Place place : places) {
             if (place.run() == number) {
@@ -177,42 +176,46 @@ public final class PlanDrawing {
 
     /** Name and length of a stretch, and names of its openings, behind its wall. */
     private List<SceneItem> words(
-            Stretch stretch, Frame frame, UnaryOperator<Point> onto, double scale, FreePlaces free) {
+            Stretch stretch, Frame frame, UnaryOperator<Point> onto, double scale, BesideWalls free) {
         List<SceneItem> items = new ArrayList<>();
         double behind = -(WALL + 3.6 * Drafting.SMALL_RING) / scale;
         String name = stretch.name() + " " + Drafting.size(job.section().stack(), stretch.length());
         Point back = onto.apply(frame.at(stretch.length() / 2, behind));
-        items.add(free.take(back, tries(name, back, way(frame, onto, 1, 0), way(frame, onto, 0, -1)), Label::box));
+        Point wall = onto.apply(frame.at(stretch.length() / 2, -WALL / scale));
+        items.addAll(named(free, name, wall, back, way(frame, onto, 1, 0), way(frame, onto, 0, -1)));
         double before = face() + 0.9 * Drafting.TEXT / scale;
         for (Opening opening : stretch.openings()) {
             double middle = (opening.from() + opening.to()) / 2;
             Point along = way(frame, onto, 1, 0);
             Point out = way(frame, onto, 0, 1);
             // between the courses; where they come too near, before them
-            List<Label> tries = new ArrayList<>();
-            tries.add(Label.centered(
-                    measure,
-                    opening.name(),
-                    onto.apply(frame.at(middle, before / 2)),
-                    Drafting.TEXT,
-                    isUpright(along)));
-            tries.addAll(tries(opening.name(), onto.apply(frame.at(middle, before)), along, out));
-            items.add(free.take(onto.apply(frame.at(middle, before)), tries, Label::box));
+            Label between = Label.centered(
+                    measure, opening.name(), onto.apply(frame.at(middle, before / 2)), Drafting.TEXT, isUpright(along));
+            if (free.takes(between.box())) {
+                items.add(between);
+            } else {
+                Point front = onto.apply(frame.at(middle, before));
+                items.addAll(named(free, opening.name(), front, front, along, out));
+            }
         }
         return items;
     }
 
-    /** A name at a place, its near side as far from the wall whether it is set along the wall or not; then further off. */
-    private List<Label> tries(String name, Point place, Point along, Point away) {
+    /** A name at a place, its near side as far from the wall whether it is set along the wall or not; or farther off. */
+    private List<SceneItem> named(BesideWalls free, String name, Point from, Point place, Point along, Point away) {
         double longer = (measure.width(name, Drafting.TEXT) - Drafting.TEXT * Label.CAPITALS) / 2;
         boolean upright = isUpright(along);
-        List<Label> tries = new ArrayList<>();
-        for (Point move : FreePlaces.moves(along, away)) {
-            Point at = place.plus(move);
-            tries.add(Label.centered(measure, name, at, Drafting.TEXT, upright));
-            tries.add(Label.centered(measure, name, at.plus(away.times(longer)), Drafting.TEXT, !upright));
-        }
-        return tries;
+        BesideWalls.Taken<Label> set = free.take(
+                from,
+                BesideWalls.moves(along, away),
+                move -> List.of(
+                        Label.centered(measure, name, place.plus(move), Drafting.TEXT, upright),
+                        Label.centered(
+                                measure, name, place.plus(move).plus(away.times(longer)), Drafting.TEXT, !upright)),
+                Label::box);
+        List<SceneItem> items = new ArrayList<>(set.leader());
+        items.add(set.what());
+        return items;
     }
 
     private static boolean isUpright(Point along) {
@@ -231,14 +234,17 @@ public final class PlanDrawing {
     }
 
     /** Its number in a ring behind the wall, where the backs of two walls meet, or near by. */
-    private List<SceneItem> ring(Place place, UnaryOperator<Point> onto, double aside, FreePlaces free) {
+    private List<SceneItem> ring(Place place, UnaryOperator<Point> onto, double aside, BesideWalls free) {
         double past = place.corner().map(WallCorner::slope).orElse(0.0);
         Point at = onto.apply(place.frame().at(-past * aside, -aside));
         Point along = way(place.frame(), onto, 1, 0);
-        List<Point> tries = FreePlaces.moves(along, way(place.frame(), onto, 0, -1)).stream()
-                .map(at::plus)
-                .toList();
-        Point taken = free.take(at, tries, center -> Box.of(center, center).grown(Drafting.SMALL_RING));
-        return Caption.ringed(measure, String.valueOf(place.number()), taken, false);
+        BesideWalls.Taken<Point> set = free.take(
+                at,
+                BesideWalls.moves(along, way(place.frame(), onto, 0, -1)),
+                move -> List.of(at.plus(move)),
+                center -> Box.of(center, center).grown(Drafting.SMALL_RING));
+        List<SceneItem> items = new ArrayList<>(set.leader());
+        items.addAll(Caption.ringed(measure, String.valueOf(place.number()), set.what(), false));
+        return items;
     }
 }

@@ -122,7 +122,7 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
             List<ChordRing> voids,
             TextMeasure measure,
             FigurePrinter printer) {
-        Clearances clearances = new Clearances(view);
+        Clearances clearances = Clearances.of(view);
         wood.breaks().forEach(clearances::addBreak);
         Map<String, Tags> tags = new LinkedHashMap<>();
         for (PictureView.Shown shown : view.shown()) {

@@ -53,7 +53,7 @@ public final class SectionDrawing {
         this.section = section;
         this.measure = measure;
         this.view = PictureView.of(section);
-        this.clearances = new Clearances(view);
+        this.clearances = Clearances.of(view);
     }
 
     /**

@@ -1,0 +1,142 @@
+package buildup.cli.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.drawing.hold.HoldsDrawing;
+import buildup.cli.drawing.look.ElevationDrawing;
+import buildup.cli.drawing.look.RaysDrawing;
+import buildup.cli.drawing.room.PlanDrawing;
+import buildup.cli.drawing.room.SticksDrawing;
+import buildup.cli.drawing.section.Drawn;
+import buildup.cli.drawing.section.ScreenDrawing;
+import buildup.cli.drawing.section.SectionDrawing;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
+import buildup.cli.write.ShippedFont;
+import buildup.engine.Answer;
+import buildup.engine.Answers;
+import buildup.engine.Cuts;
+import buildup.engine.room.sticks.Limit;
+import buildup.shared.notice.Notices;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+
+/** Stacks, and every picture that the program draws of one. */
+public final class AnyPicture {
+    private static final ShippedFont FONT = Drawn.FONT;
+
+    private AnyPicture() {}
+
+    /** Every view of a stack by its name; none of a stack that is refused. */
+    static Map<String, Scene> of(Answer answer) {
+        Map<String, Scene> views = new LinkedHashMap<>();
+        if (answer.known().isEmpty()) {
+            return views;
+        }
+        Answers known = answer.known().get();
+        SectionDrawing.of(known.section(), FONT, Optional.of("arch-e"), new Notices())
+                .ifPresent(scene -> views.put("section", scene));
+        Scene screen = ScreenDrawing.of(known.section(), FONT).scene();
+        views.put("screen, inches", without(screen, "dimensions-mm"));
+        views.put("screen, millimeters", without(screen, "dimensions-in"));
+        known.lights().forEach(light -> {
+            String name = light.light().name();
+            views.put("elevation, " + name, ElevationDrawing.of(known.section(), light, FONT));
+            views.put("rays, " + name, RaysDrawing.of(known.section(), light, known.sights(), FONT));
+        });
+        views.put("holds", HoldsDrawing.of(known.section(), known.support(), known.fixed(), known.proposals(), FONT));
+        known.job().ifPresent(job -> views.put("plan", PlanDrawing.of(job, FONT)));
+        Cuts.of(answer, Limit.usual())
+                .known()
+                .ifPresent(cuts -> cuts.list()
+                        .filter(list -> !list.pieces().isEmpty())
+                        .ifPresent(list -> views.put("sticks", SticksDrawing.of(cuts.job(), list, FONT))));
+        return views;
+    }
+
+    /** The screen shows the sizes of one unit at a time. */
+    private static Scene without(Scene scene, String group) {
+        List<SceneItem> rest = scene.items().stream()
+                .filter(item -> !(item instanceof Group one && one.id().equals(group)))
+                .toList();
+        assertThat(rest).hasSizeLessThan(scene.items().size());
+        return new Scene(scene.title(), scene.description(), scene.width(), scene.height(), rest);
+    }
+
+    /** Boards, blocks and moldings on, beside and through each other, looked at from three places under two lights. */
+    public static String thrown(long seed) {
+        Random random = new Random(seed);
+        StringBuilder yaml = new StringBuilder("title: Thrown together\nwood: red-oak\nspace: {");
+        yaml.append(random.nextBoolean() ? " floor: -1/2," : "");
+        yaml.append(random.nextBoolean() ? " ceiling: 9," : "");
+        yaml.append(" wall: { solid: ").append(random.nextBoolean() ? "yes" : "no");
+        yaml.append(", covering: ").append(random.nextBoolean() ? "1/2" : "0").append(" } }\n");
+        yaml.append("eyes:\n");
+        for (String eye : List.of("standing", "seated on the window bench", "at the door")) {
+            yaml.append("  - { name: ")
+                    .append(eye)
+                    .append(", distance: ")
+                    .append(30 + random.nextInt(90))
+                    .append(", height: ")
+                    .append(random.nextInt(80) - 40)
+                    .append(" }\n");
+        }
+        yaml.append("lights:\n  - { name: drafting, altitude: 35.264, azimuth: 45 }\n");
+        yaml.append("  - { name: lamp, at: { distance: ").append(20 + random.nextInt(40));
+        yaml.append(", height: ").append(random.nextInt(60)).append(" } }\n");
+        StringBuilder nails = new StringBuilder();
+        yaml.append("pieces:\n");
+        int count = 1 + random.nextInt(14);
+        for (int i = 1; i <= count; i++) {
+            String shape = switch (random.nextInt(5)) {
+                case 0 -> "section: [out 1/4, cove 1, up 3/8]";
+                case 1 -> "section: [out 1/2, up 1/8, ovolo 3/8 in, up 1/4]";
+                case 2 -> "section: [out 1/4, bead up 3/4, up 1/8]";
+                case 3 -> "profile: board 1/4 x " + (1 + random.nextInt(4));
+                default -> "section: [out " + (1 + random.nextInt(60)) + "/16, up " + (1 + random.nextInt(40)) + "/16]";
+            };
+            String kind = List.of("trim", "trim", "trim", "nailer", "framing").get(random.nextInt(5));
+            String name = random.nextInt(5) == 0 ? "a piece of many words, number " + i : "piece " + i;
+            int bottom = random.nextInt(90);
+            yaml.append(String.format(
+                    Locale.ROOT,
+                    "  - { name: \"%s\", kind: %s, %s, back: %d/16, bottom: %d/16 }\n",
+                    name,
+                    i == 1 ? "trim" : kind,
+                    shape,
+                    random.nextInt(50),
+                    bottom));
+            if (random.nextInt(3) == 0) {
+                nails.append("  - { name: nails ").append(i);
+                nails.append(", piece: \"")
+                        .append(name)
+                        .append("\", use: 15 ga x 2-1/2, at: { up: ")
+                        .append(bottom + 1)
+                        .append("/16 } }\n");
+            }
+        }
+        if (nails.length() > 0 && random.nextBoolean()) {
+            yaml.append("fastenings:\n").append(nails);
+        }
+        if (random.nextBoolean()) {
+            yaml.append("stock: { kerf: 1/8, trim: 1/2, offcut: 12 }\n");
+            yaml.append("plan:\n  - name: room\n    left: butt\n    right: return\n    stretches:\n");
+            int walls = 1 + random.nextInt(4);
+            for (int i = 0; i <= walls; i++) {
+                yaml.append("      - { name: wall ").append(i + 1);
+                yaml.append(", length: ").append(10 + random.nextInt(150));
+                yaml.append(
+                        i == walls
+                                ? " }\n"
+                                : ", corner: " + (random.nextBoolean() ? "inside " : "outside ")
+                                        + (random.nextInt(3) == 0 ? 135 : 90) + " }\n");
+            }
+        }
+        return yaml.toString();
+    }
+}

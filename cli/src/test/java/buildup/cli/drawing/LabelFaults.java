@@ -1,0 +1,122 @@
+package buildup.cli.drawing;
+
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.ChordRing;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Tone;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** What is wrong with the texts of a picture, in words. */
+public final class LabelFaults {
+    /** Drawn lines have a width; texts are held clear of their middles. */
+    private static final double SHRINK = 0.002;
+
+    /** Of a point: less is rounding. */
+    private static final double POINTS = 0.01;
+
+    /** Nothing smaller is read on paper. */
+    private static final double SMALLEST_POINTS = 6;
+
+    /** Paper under a leader, and lines so light that a text is read on them. */
+    private static final Set<LineStyle> QUIET = EnumSet.of(LineStyle.CASING, LineStyle.GRID, LineStyle.GRID_INCH);
+
+    private LabelFaults() {}
+
+    /** Texts on one another, off the sheet, or too small to be read. */
+    public static List<String> of(Scene scene) {
+        List<Label> labels = all(scene, Label.class);
+        List<String> faults = new ArrayList<>();
+        for (int i = 0; i < labels.size(); i++) {
+            Label label = labels.get(i);
+            Box box = label.box().grown(-SHRINK);
+            for (Label other : labels.subList(i + 1, labels.size())) {
+                if (Boxes.overlap(box, other.box())) {
+                    faults.add(label.text() + " on " + other.text());
+                }
+            }
+            if (box.back() < 0 || box.bottom() < 0 || box.face() > scene.width() || box.top() > scene.height()) {
+                faults.add(label.text() + " off the sheet");
+            }
+            if (72 * label.size() < SMALLEST_POINTS - POINTS) {
+                faults.add(label.text() + " only " + 72 * label.size() + " pt");
+            }
+        }
+        return faults;
+    }
+
+    /** Texts that a line runs through which was drawn after them, or was drawn before and is not covered there. */
+    public static List<String> lines(Scene scene) {
+        List<String> faults = new ArrayList<>();
+        List<SceneItem> drawn = scene.leaves();
+        for (int i = 0; i < drawn.size(); i++) {
+            if (!(drawn.get(i) instanceof Label label)) {
+                continue;
+            }
+            Box box = label.box().grown(-SHRINK);
+            for (int k = 0; k < drawn.size(); k++) {
+                if (drawn.get(k) instanceof Path path
+                        && !QUIET.contains(path.style())
+                        && path.box().near(box, 0)
+                        && path.segments().stream().anyMatch(line -> crosses(box, line))
+                        && !covered(drawn, k, i, box)) {
+                    faults.add(label.text() + " on a line, " + path.style());
+                }
+            }
+        }
+        return faults;
+    }
+
+    /** Whether paper was laid over the line before the text was. */
+    private static boolean covered(List<SceneItem> drawn, int line, int text, Box box) {
+        return line < text
+                && drawn.subList(line, text).stream()
+                        .anyMatch(item -> item instanceof Area area
+                                && area.tone() == Tone.PAPER
+                                && area.box().grown(SHRINK).holds(new Point(box.back(), box.bottom()), 0)
+                                && area.box().grown(SHRINK).holds(new Point(box.face(), box.top()), 0));
+    }
+
+    /** Texts on wood that they do not name; letters and words on voids are left out. */
+    public static List<String> wood(Scene scene) {
+        List<String> faults = new ArrayList<>();
+        for (Label label : all(scene, Label.class)) {
+            Box box = label.box().grown(-SHRINK);
+            for (Area piece : all(scene, Area.class)) {
+                if (piece.id().isPresent()
+                        && !label.text().matches("[A-Z]{1,2}|void")
+                        && ChordRing.of(piece.ring(), 0.002).meets(box)) {
+                    faults.add(label.text() + " on " + piece.id().orElseThrow());
+                }
+            }
+        }
+        return faults;
+    }
+
+    private static boolean crosses(Box box, Segment line) {
+        if (!line.box().near(box, 0)) {
+            return false;
+        }
+        List<Point> points = line.flattened(0.001);
+        for (int i = 0; i + 1 < points.size(); i++) {
+            if (Boxes.crosses(box, points.get(i), points.get(i + 1))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static <T> List<T> all(Scene scene, Class<T> kind) {
+        return scene.leaves().stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+}

@@ -1,0 +1,76 @@
+package buildup.cli.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.Ran;
+import buildup.cli.command.Typed;
+import buildup.cli.drawing.section.Drawn;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * In every view, no text lies on another or on a line, leaves the sheet, or is too small to read. {@code
+ * -Dbuildup.pictures=300} looks at so many stacks of chance.
+ */
+class LabelsTest {
+    private static final int STACKS = Integer.getInteger("buildup.pictures", 6);
+
+    static Stream<String> documents() {
+        return Stream.concat(
+                Stream.of("case", "cornice", "door-head", "mantel", "wainscot-cap")
+                        .map(name -> Ran.read(Ran.demo("reading-room-" + name + ".yaml"))),
+                Stream.of("cornice", "door-head", "cap")
+                        .map(starter -> Ran.of("new", starter).out()));
+    }
+
+    static LongStream seeds() {
+        return LongStream.rangeClosed(1, STACKS);
+    }
+
+    @ParameterizedTest
+    @MethodSource("documents")
+    void texts_keep_clear_in_every_view_of_what_comes_with_the_program(String yaml) {
+        keepClear(yaml);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void texts_keep_clear_in_every_view_of_a_stack_of_any_shape(long seed) {
+        keepClear(AnyPicture.thrown(seed));
+    }
+
+    private static void keepClear(String yaml) {
+        for (Map.Entry<String, Scene> view : AnyPicture.of(Typed.of(yaml)).entrySet()) {
+            List<String> faults = Stream.concat(
+                            LabelFaults.of(view.getValue()).stream(), LabelFaults.lines(view.getValue()).stream())
+                    .toList();
+            assertThat(faults).as("%s of%n%s", view.getKey(), yaml).isEmpty();
+        }
+    }
+
+    @Test
+    void the_check_sees_a_text_on_a_line_on_another_text_off_the_sheet_and_too_small() {
+        Path line = new Path(List.of(new Line(new Point(0, 1), new Point(4, 1))), false, LineStyle.DIMENSION);
+        Label label = Label.centered(Drawn.FONT, "1-1/2", new Point(2, 1), 0.14, false);
+        Label small = Label.centered(Drawn.FONT, "1-1/2", new Point(2, 3), 0.08, false);
+        assertThat(LabelFaults.lines(new Scene("", "", 5, 5, List.of(line, label))))
+                .hasSize(1);
+        assertThat(LabelFaults.of(new Scene("", "", 5, 5, List.of(label, label.moved(0.1, 0)))))
+                .hasSize(1);
+        assertThat(LabelFaults.of(new Scene("", "", 5, 5, List.of(label, label.moved(0, 1)))))
+                .isEmpty();
+        assertThat(LabelFaults.of(new Scene("", "", 2, 5, List.of(label)))).hasSize(1);
+        assertThat(LabelFaults.of(new Scene("", "", 5, 5, List.of(small)))).hasSize(1);
+    }
+}
