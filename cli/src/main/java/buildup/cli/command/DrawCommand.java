@@ -6,6 +6,7 @@ import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.hold.HoldsDrawing;
+import buildup.cli.drawing.hold.StepsDrawing;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
 import buildup.cli.drawing.room.PlanDrawing;
@@ -50,6 +51,7 @@ final class DrawCommand implements Callable<Integer> {
         elevation,
         rays,
         holds,
+        steps,
         plan,
         sticks
     }
@@ -121,6 +123,7 @@ final class DrawCommand implements Callable<Integer> {
             case elevation -> EnumSet.of(Question.LIGHT);
             case rays -> EnumSet.of(Question.LIGHT, Question.SIGHT);
             case holds -> EnumSet.of(Question.SECTION, Question.FIXING, Question.SUPPORT);
+            case steps -> EnumSet.of(Question.ORDER);
             case plan, sticks -> EnumSet.of(Question.RUN);
         };
     }
@@ -156,6 +159,9 @@ final class DrawCommand implements Callable<Integer> {
         if (view == View.holds) {
             return Optional.of(
                     HoldsDrawing.of(known.section(), known.support(), known.fixed(), known.proposals(), font));
+        }
+        if (view == View.steps) {
+            return Optional.of(StepsDrawing.of(known.section(), known.order(), font));
         }
         if (view == View.plan) {
             if (known.job().isEmpty()) {

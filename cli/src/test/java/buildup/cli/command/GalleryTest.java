@@ -20,6 +20,7 @@ class GalleryTest {
         "elevation, reading-room-cornice.yaml",
         "rays, reading-room-cornice.yaml",
         "holds, reading-room-cornice.yaml",
+        "steps, reading-room-cornice.yaml",
         "plan, reading-room-case.yaml",
         "sticks, reading-room-case.yaml"
     })

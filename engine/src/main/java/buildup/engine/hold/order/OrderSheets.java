@@ -149,7 +149,8 @@ public final class OrderSheets {
         return step.way().map(WayIn::moves).orElse(List.of());
     }
 
-    private static Phrase how(PutUp step) {
+    /** How a unit comes to its place, and the room on its way. */
+    public static Phrase how(PutUp step) {
         if (step.way().isEmpty()) {
             return Phrase.of("no way in");
         }

@@ -1,0 +1,244 @@
+package buildup.cli.drawing.hold;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.PictureView;
+import buildup.cli.drawing.draft.WoodDrawing;
+import buildup.cli.drawing.draft.Words;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.order.Driving;
+import buildup.engine.hold.order.OrderSheets;
+import buildup.engine.hold.order.PutUp;
+import buildup.engine.hold.order.PuttingUp;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.shared.figure.FigurePrinter;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * How a stack goes up: a small section for each step, in rows. What is new is hatched and heavily edged, its way in is an
+ * arrow, and the nails of the step are drawn; what cannot go in has a cross in place of the arrow's end.
+ */
+public final class StepsDrawing {
+    /** The widest that a small section and a row of them are, in of paper. */
+    private static final double PANEL = 2.35;
+
+    private static final double TALLEST = 3;
+    private static final double ROW = 10.3;
+    private static final double GAP = 0.3;
+
+    /** A way is drawn no longer than this, in of paper. */
+    private static final double LONGEST = 0.9;
+
+    private static final double SMALL = 0.11;
+    private static final int MOST_LINES = 5;
+
+    private final Section section;
+    private final PuttingUp order;
+    private final TextMeasure measure;
+    private final PictureView view;
+    private final WoodDrawing wood;
+    private final FigurePrinter printer;
+
+    private StepsDrawing(Section section, PuttingUp order, TextMeasure measure) {
+        this.section = section;
+        this.order = order;
+        this.measure = measure;
+        PictureView whole = PictureView.of(section);
+        this.view = whole.scaled(Math.min(
+                PANEL / whole.window().width(), TALLEST / whole.window().height()));
+        this.wood = WoodDrawing.of(section, view);
+        this.printer = Drafting.printer(section.stack());
+    }
+
+    /** The strip of steps; its words are in the unit of the document. */
+    public static Scene of(Section section, PuttingUp order, TextMeasure measure) {
+        return new StepsDrawing(section, order, measure).scene();
+    }
+
+    private Scene scene() {
+        int across = Math.max(1, (int) Math.floor((ROW + GAP) / (PANEL + GAP)));
+        List<Group> panels = new ArrayList<>();
+        for (int i = 0; i < order.steps().size(); i++) {
+            panels.add(panel(i));
+        }
+        List<SceneItem> items = new ArrayList<>();
+        double top = 0;
+        for (int first = 0; first < panels.size(); first += across) {
+            List<Group> row = panels.subList(first, Math.min(panels.size(), first + across));
+            double low = top;
+            for (int i = 0; i < row.size(); i++) {
+                Group placed = row.get(i)
+                        .moved(
+                                i * (PANEL + GAP) - view.window().back(),
+                                top - view.window().top());
+                items.add(placed);
+                low = Math.min(low, placed.box().bottom());
+            }
+            top = low - GAP;
+        }
+        Group legend = new Group("legend", legend());
+        items.add(legend.moved(-legend.box().back(), top - legend.box().top()));
+        return PictureSheet.around(
+                section.stack().title() + ", step by step",
+                "Small sections in the order of putting up, with the way of each piece and its nails.",
+                items,
+                2 * Drafting.TEXT);
+    }
+
+    private Group panel(int step) {
+        PutUp now = order.steps().get(step);
+        Set<Integer> before = new HashSet<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            if (section.body(i).standing()) {
+                before.add(i);
+            }
+        }
+        order.steps()
+                .subList(0, step)
+                .forEach(earlier -> before.addAll(earlier.unit().bodies()));
+        List<SceneItem> items = new ArrayList<>();
+        for (WoodDrawing.Layer layer : wood.layers()) {
+            if (before.contains(layer.number())) {
+                layer.areas().forEach(area -> items.add(unnamed(area)));
+                layer.edges().forEach(edge -> items.add(styled(edge, LineStyle.NAILER)));
+            }
+        }
+        for (WoodDrawing.Layer layer : wood.layers()) {
+            if (now.unit().bodies().contains(layer.number())) {
+                layer.areas().forEach(area -> items.add(unnamed(area)));
+                items.addAll(layer.hatches());
+                layer.edges().forEach(edge -> items.add(styled(edge, LineStyle.NAIL)));
+            }
+        }
+        order.driving().stream()
+                .filter(row -> row.step() == step)
+                .forEach(row -> items.add(new Path(nail(row.fixed()), false, LineStyle.NAIL)));
+        items.addAll(arrow(now));
+        items.addAll(words(step, now));
+        return new Group("step-" + (step + 1), items);
+    }
+
+    /** A piece is drawn in many steps, and a name stands for one thing. */
+    private static SceneItem unnamed(SceneItem item) {
+        return item instanceof Area area ? new Area(Optional.empty(), area.title(), area.ring(), area.tone()) : item;
+    }
+
+    private static SceneItem styled(SceneItem item, LineStyle style) {
+        return item instanceof Path path ? new Path(path.segments(), path.closed(), style) : item;
+    }
+
+    private List<Segment> nail(Fixed fixed) {
+        Point head = fixed.head().times(view.scale());
+        Point across = fixed.way().left().times(0.04);
+        return List.of(
+                new Line(head.minus(across), head.plus(across)),
+                new Line(head, fixed.point().times(view.scale())));
+    }
+
+    /** From where it comes to the middle of its place, with a bend if it has one. */
+    private List<SceneItem> arrow(PutUp step) {
+        if (step.way().isEmpty()) {
+            return List.of();
+        }
+        Box box = Box.around(step.unit().bodies().stream()
+                .map(body -> section.body(body).outline().box())
+                .toList());
+        Point end = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2).times(view.scale());
+        List<Point> moves = step.way().get().moves().stream()
+                .map(move -> shortened(move.times(view.scale())))
+                .toList();
+        List<Point> stops = new ArrayList<>(List.of(end));
+        for (int i = moves.size() - 1; i >= 0; i--) {
+            stops.add(0, stops.get(0).minus(moves.get(i)));
+        }
+        List<Segment> way = new ArrayList<>();
+        for (int i = 0; i + 1 < stops.size(); i++) {
+            if (stops.get(i).distance(stops.get(i + 1)) > Drafting.AIR) {
+                way.add(new Line(stops.get(i), stops.get(i + 1)));
+            }
+        }
+        if (way.isEmpty()) {
+            return List.of();
+        }
+        Point along = end.minus(way.get(way.size() - 1).from()).unit();
+        way.addAll(step.goes() ? barbs(end, along) : cross(end));
+        return List.of(new Path(way, false, LineStyle.CASING), new Path(way, false, LineStyle.FALL));
+    }
+
+    private static Point shortened(Point move) {
+        return move.length() > LONGEST ? move.unit().times(LONGEST) : move;
+    }
+
+    private static List<Segment> barbs(Point end, Point along) {
+        Point back = along.times(-0.1);
+        Point aside = along.left().times(0.05);
+        return List.of(
+                new Line(end.plus(back).plus(aside), end),
+                new Line(end, end.plus(back).minus(aside)));
+    }
+
+    private static List<Segment> cross(Point at) {
+        double arm = 0.08;
+        return List.of(
+                new Line(at.plus(new Point(-arm, -arm)), at.plus(new Point(arm, arm))),
+                new Line(at.plus(new Point(-arm, arm)), at.plus(new Point(arm, -arm))));
+    }
+
+    private List<SceneItem> words(int step, PutUp now) {
+        List<SceneItem> items = new ArrayList<>();
+        double y = view.window().bottom() - 1.6 * Drafting.TEXT;
+        String name = now.unit().bench().orElseGet(() -> section.name(now.unit().last()));
+        for (String line : Words.lines(measure, (step + 1) + "  " + name, Drafting.TEXT, PANEL, 2)) {
+            items.add(at(line, y, Drafting.TEXT));
+            y -= 1.4 * Drafting.TEXT;
+        }
+        List<String> said = new ArrayList<>(List.of(printer.print(OrderSheets.how(now))));
+        for (Driving row : order.driving()) {
+            if (row.step() == step) {
+                said.add((row.bench() ? "on the bench: " : "")
+                        + row.fixed().fastening().name()
+                        + (row.before().isPresent()
+                                ? ", before " + section.name(row.before().getAsInt())
+                                : ""));
+            }
+        }
+        for (String sentence : said) {
+            for (String line : Words.lines(measure, sentence, SMALL, PANEL, MOST_LINES)) {
+                items.add(at(line, y, SMALL));
+                y -= 1.4 * SMALL;
+            }
+        }
+        return items;
+    }
+
+    private Label at(String text, double y, double size) {
+        return Label.of(measure, text, new Point(view.window().back(), y), size, Label.Anchor.START);
+    }
+
+    private List<SceneItem> legend() {
+        long scale = Math.round(1 / view.scale());
+        return new Legend(measure, Drafting.TEXT)
+                .title(section.stack().title())
+                .text("Step by step, drawn about 1 : " + Math.max(1, scale)
+                        + ". Hatched: what goes up in the step. Arrow: its way in; a cross where it cannot go in. Sizes in "
+                        + Drafting.units(section.stack()) + ".")
+                .items();
+    }
+}
