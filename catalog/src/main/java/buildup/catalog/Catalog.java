@@ -19,6 +19,7 @@ import buildup.shared.document.Document;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -197,6 +198,11 @@ public final class Catalog {
     /** The lists of nominal boards, in the order of the catalog. */
     public List<BoardList> boardLists() {
         return lists.all(BoardList.class);
+    }
+
+    /** The unit of the lists that were added last and name one; inches where none does. */
+    public LengthUnit unit() {
+        return lists.unit().orElse(LengthUnit.INCH);
     }
 
     /** The woods, in the order of the catalog. */

@@ -43,15 +43,22 @@ final class Lists {
     static final String BOARD = "board";
 
     /** No lists at all. */
-    static final Lists EMPTY = new Lists(Map.of());
+    static final Lists EMPTY = new Lists(Map.of(), Optional.empty());
 
     /** Fasteners are called by gauge and penny, so their names may begin with a digit. */
     private static final String FASTENERS = "fasteners";
 
     private final Map<Class<?>, Map<String, Supplier<?>>> entries;
+    private final Optional<LengthUnit> unit;
 
-    private Lists(Map<Class<?>, Map<String, Supplier<?>>> entries) {
+    private Lists(Map<Class<?>, Map<String, Supplier<?>>> entries, Optional<LengthUnit> unit) {
         this.entries = entries;
+        this.unit = unit;
+    }
+
+    /** The unit that a user's file names, the last of them in rank; absent when none does. */
+    Optional<LengthUnit> unit() {
+        return unit;
     }
 
     /** A key of a catalog file, what stands under it, and who reads an entry of it under its name. */
@@ -73,13 +80,16 @@ final class Lists {
 
     /** The lists of a file that is known to hold no fault; nothing but names is looked at. */
     static Lists builtIn(Chapters file) {
-        return of(chapters(LengthUnit.INCH, true, new Notices()), chapter -> unread(file, chapter));
+        return of(chapters(LengthUnit.INCH, true, new Notices()), chapter -> unread(file, chapter), Optional.empty());
     }
 
-    private static Lists of(List<Chapter<?>> chapters, Function<Chapter<?>, Map<String, Supplier<?>>> reader) {
+    private static Lists of(
+            List<Chapter<?>> chapters,
+            Function<Chapter<?>, Map<String, Supplier<?>>> reader,
+            Optional<LengthUnit> unit) {
         Map<Class<?>, Map<String, Supplier<?>>> all = new LinkedHashMap<>();
         chapters.forEach(chapter -> all.put(chapter.kind(), reader.apply(chapter)));
-        return new Lists(all);
+        return new Lists(all, unit);
     }
 
     private static <T> Map<String, Supplier<?>> unread(Chapters file, Chapter<T> chapter) {
@@ -98,9 +108,10 @@ final class Lists {
     /** The lists of a user's file, read at once so that all its faults are said. */
     static Lists read(Document document, Claims claims, Notices notices) {
         Fields plain = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
-        LengthUnit unit = unit(plain, notices);
+        Optional<LengthUnit> named = unit(plain, notices);
+        LengthUnit unit = named.orElse(LengthUnit.INCH);
         Fields fields = plain.withReader(new LengthReader(unit, Map.of()));
-        return of(chapters(unit, false, notices), chapter -> named(fields, chapter, notices));
+        return of(chapters(unit, false, notices), chapter -> named(fields, chapter, notices), named);
     }
 
     /** These lists with more, which replace entries of the same name. */
@@ -111,7 +122,7 @@ final class Lists {
             merged.putAll(own);
             all.put(kind, merged);
         });
-        return new Lists(all);
+        return new Lists(all, more.unit.or(() -> unit));
     }
 
     /** The entry of a kind that has this name. */
@@ -140,13 +151,13 @@ final class Lists {
         return all;
     }
 
-    private static LengthUnit unit(Fields fields, Notices notices) {
+    private static Optional<LengthUnit> unit(Fields fields, Notices notices) {
         Optional<String> asked = fields.text("units");
         Optional<LengthUnit> unit = asked.flatMap(LengthUnit::named);
         if (asked.isPresent() && unit.isEmpty()) {
             notices.add(CatalogNotices.UNKNOWN_UNIT.with("name", asked.get()).at(fields.mark("units")));
         }
-        return unit.orElse(LengthUnit.INCH);
+        return unit;
     }
 
     private static <T> Map<String, Supplier<?>> named(Fields file, Chapter<T> chapter, Notices notices) {

@@ -10,6 +10,7 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.length.Length;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.length.LengthWriter;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -28,6 +29,8 @@ public final class OutlineWords {
     /** Corners are written to so many decimals of an inch. */
     private static final int PLACES = 7;
 
+    private static final BigDecimal MILLIMETERS = new BigDecimal("25.4");
+
     /** Sizes on a step this fine are written as fractions. */
     private static final int FINEST = 64;
 
@@ -35,10 +38,12 @@ public final class OutlineWords {
     private static final double LONGEST_TURN = Math.toRadians(120);
 
     private final List<Stroke> strokes;
+    private final LengthUnit unit;
     private final Map<String, Integer> used = new HashMap<>();
 
-    private OutlineWords(List<Stroke> strokes) {
+    private OutlineWords(List<Stroke> strokes, LengthUnit unit) {
         this.strokes = strokes;
+        this.unit = unit;
     }
 
     /**
@@ -68,11 +73,16 @@ public final class OutlineWords {
      * where it was, and every arc of its radius to as many places.
      */
     public static Said of(Outline outline) {
+        return of(outline, LengthUnit.INCH);
+    }
+
+    /** The same for a document that counts in that unit: in a metric one, bare sizes are millimeters. */
+    public static Said of(Outline outline, LengthUnit unit) {
         List<Stroke> ring = new ArrayList<>();
         for (Stroke stroke : fromBack(outline)) {
             halves(stroke).forEach(ring::add);
         }
-        return new OutlineWords(ring).said();
+        return new OutlineWords(ring, unit).said();
     }
 
     /** The strokes from the lower end of the back on: the lowest corner at the least x. */
@@ -172,7 +182,7 @@ public final class OutlineWords {
                 walk.cymaReversa(step.vertical, step.height, step.level, step.width, spelled);
             }
             if (draws(walk, at, List.of(first, second))) {
-                words.add(spelled + step.ways() + " " + step.sizes() + as(i, spelled));
+                words.add(spelled + step.ways() + " " + sizes(step) + as(i, spelled));
                 return 2;
             }
         }
@@ -200,7 +210,7 @@ public final class OutlineWords {
                 walk.cove(step.vertical, step.height, step.level, step.width, spelled);
             }
             if (draws(walk, at, List.of(arc))) {
-                return spelled + step.ways() + " " + step.sizes() + as(i, spelled);
+                return spelled + step.ways() + " " + sizes(step) + as(i, spelled);
             }
         }
         String spelled = arc.counterclockwise() ? "round" : "hollow";
@@ -217,7 +227,7 @@ public final class OutlineWords {
             String way = step.level.name().toLowerCase(Locale.ROOT);
             return way + " " + text(step.width) + as(i, way);
         }
-        return "chamfer" + step.ways() + " " + step.sizes() + as(i, "chamfer");
+        return "chamfer" + step.ways() + " " + sizes(step) + as(i, "chamfer");
     }
 
     /** Whether a walk from here draws these arcs; corners may lie off by their rounding. */
@@ -286,17 +296,25 @@ public final class OutlineWords {
         String ways() {
             return (vertical == Way.DOWN ? " down" : "") + (level == Way.IN ? " in" : "");
         }
-
-        String sizes() {
-            return text(height) + (height == width ? "" : " x " + text(width));
-        }
     }
 
     private static double rounded(double size) {
         return BigDecimal.valueOf(size).setScale(PLACES, RoundingMode.HALF_UP).doubleValue();
     }
 
-    private static String text(double size) {
+    private String sizes(Step step) {
+        return text(step.height) + (step.height == step.width ? "" : " x " + text(step.width));
+    }
+
+    private String text(double size) {
+        if (unit.isMetric()) {
+            // exactly those rounded inches, so that the sizes still add up
+            return BigDecimal.valueOf(size)
+                    .setScale(PLACES, RoundingMode.HALF_UP)
+                    .multiply(MILLIMETERS)
+                    .stripTrailingZeros()
+                    .toPlainString();
+        }
         double steps = size * FINEST;
         return Math.abs(steps - Math.rint(steps)) <= Tolerance.COINCIDENT * FINEST
                 ? LengthWriter.inches(Length.inches(Math.rint(steps) / FINEST))

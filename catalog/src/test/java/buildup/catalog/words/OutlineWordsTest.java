@@ -52,9 +52,13 @@ class OutlineWordsTest {
     }
 
     private static Outline read(String words) {
+        return read(words, LengthUnit.INCH);
+    }
+
+    private static Outline read(String words, LengthUnit unit) {
         Notices notices = new Notices();
         Node list = list(words, notices);
-        Outline outline = WalkReader.read(list, INCHES, "test", notices)
+        Outline outline = WalkReader.read(list, new LengthReader(unit, Map.of()), "test", notices)
                 .orElseThrow(() -> new AssertionError(words + " " + notices.sorted()));
         assertThat(notices.sorted()).as(words).isEmpty();
         return outline;
@@ -74,6 +78,15 @@ class OutlineWordsTest {
             }
         }
         assertThat(radii(again)).as(words).containsAll(radii(outline));
+    }
+
+    @ParameterizedTest
+    @MethodSource("profiles")
+    void words_in_millimeters_read_back_too(Profile profile) {
+        String words = OutlineWords.of(profile.outline(), LengthUnit.MILLIMETER).yaml();
+        Outline again = read(words, LengthUnit.MILLIMETER);
+        assertThat(again.area()).as(words).isEqualTo(profile.outline().area(), within(1e-5));
+        assertThat(words).doesNotContain("/");
     }
 
     private static double distance(Outline outline, Point p) {

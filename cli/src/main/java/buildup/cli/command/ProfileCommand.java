@@ -20,6 +20,7 @@ import buildup.engine.mill.nearest.Neighbors;
 import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
@@ -65,10 +66,14 @@ final class ProfileCommand implements Callable<Integer> {
 
     private static final int MOST_NEIGHBORS = 5;
 
+    /** A size in millimeters or centimeters. */
+    private static final Pattern METRIC = Pattern.compile("\\d ?[mc]m\\b");
+
     /** What stands behind the name of a family. */
     private static final Pattern SIZES = Pattern.compile(" [0-9].*$");
 
     private final Streams streams;
+    private LengthUnit unit = LengthUnit.INCH;
 
     @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "A profile (default: all of them).")
     private Optional<String> name = Optional.empty();
@@ -117,6 +122,7 @@ final class ProfileCommand implements Callable<Integer> {
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
         Catalog lists = new CatalogFiles(files, new Claims(), notices).of(catalog.files);
+        unit = unit(lists);
         Optional<Profile> profile = name.flatMap(called -> profile(called, lists, notices));
         if (name.isEmpty() && (nearest || format.picture())) {
             notices.add((nearest ? CommandNotices.NEAREST_TO_WHAT : CommandNotices.PICTURE_OF_WHAT).notice());
@@ -125,12 +131,19 @@ final class ProfileCommand implements Callable<Integer> {
         Optional<byte[]> answer = notices.refused() ? Optional.empty() : answer(lists, profile, notices);
         boolean delivered = answer.filter(bytes -> delivery.put(bytes, notices)).isPresent();
         if (!delivered && format == Format.json) {
-            streams.out().print(told(ProfileTelling.refused(place()), notices).json());
+            streams.out()
+                    .print(told(ProfileTelling.refused(place(), unit), notices).json());
         }
         if (format != Format.json) {
-            delivery.say(notices, place(), LengthUnit.INCH);
+            delivery.say(notices, place(), unit);
         }
         return ExitCode.of(notices);
+    }
+
+    /** That of the catalog; else metric where the sizes of the command line are. */
+    private LengthUnit unit(Catalog lists) {
+        boolean metric = name.filter(called -> METRIC.matcher(called).find()).isPresent();
+        return metric && !lists.unit().isMetric() ? LengthUnit.MILLIMETER : lists.unit();
     }
 
     /** What messages call the words of the command line. */
@@ -148,14 +161,14 @@ final class ProfileCommand implements Callable<Integer> {
         Optional<Profile> profile = lists.profile(
                 new Scalar(called, new Mark(place(), 1, 1)),
                 Catalog.USUAL_BOARDS,
-                new LengthReader(LengthUnit.INCH, Map.of()),
+                new LengthReader(unit, Map.of()),
                 said);
         said.sorted().forEach(notice -> notices.add(notice.nowhere()));
         return profile;
     }
 
     private Optional<Scene> picture(Profile profile, Catalog lists, Notices notices) {
-        ProfilePicture picture = new ProfilePicture(lists);
+        ProfilePicture picture = new ProfilePicture(lists, unit);
         return switch (view.orElse(View.outline)) {
             case outline -> picture.scene(profile, name.orElseThrow(), notices);
             case milling -> Optional.of(picture.milling(profile, milled(profile, lists, notices)));
@@ -174,13 +187,13 @@ final class ProfileCommand implements Callable<Integer> {
             Neighbors found = neighbors(lists, one);
             return format.picture()
                     ? nearest(one, found, notices)
-                    : written(ProfileTelling.nearest(one.name(), found), notices);
+                    : written(ProfileTelling.nearest(one.name(), found, unit), notices);
         }
         return format.picture()
                 ? profile.flatMap(one -> picture(one, lists, notices)).map(this::drawn)
                 : written(
-                        profile.map(one -> ProfileTelling.of(one, milled(one, lists, notices)))
-                                .orElseGet(() -> ProfileTelling.of(lists)),
+                        profile.map(one -> ProfileTelling.of(one, milled(one, lists, notices), unit))
+                                .orElseGet(() -> ProfileTelling.of(lists, unit)),
                         notices);
     }
 
@@ -197,11 +210,11 @@ final class ProfileCommand implements Callable<Integer> {
     }
 
     private byte[] drawn(Scene scene) {
-        return format == Format.svg ? SvgWriter.write(scene, LengthUnit.INCH) : DxfWriter.write(scene);
+        return format == Format.svg ? SvgWriter.write(scene, unit) : DxfWriter.write(scene);
     }
 
     private Neighbors neighbors(Catalog lists, Profile profile) {
-        List<Profile> others = Neighbors.usual(lists).stream()
+        List<Profile> others = Neighbors.usual(lists, unit).stream()
                 .filter(other -> !isItself(other, profile))
                 .toList();
         return Neighbors.of(profile, others, new Freedom(rotate, scale), MOST_NEIGHBORS);
@@ -210,7 +223,7 @@ final class ProfileCommand implements Callable<Integer> {
     private Optional<byte[]> nearest(Profile profile, Neighbors found, Notices notices) {
         Optional<byte[]> picture = found.use()
                 .or(() -> found.list().stream().findFirst())
-                .map(one -> NearestDrawing.of(profile.name(), found, one, ShippedFont.load()))
+                .map(one -> NearestDrawing.of(profile.name(), found, one, ShippedFont.load(), new FigurePrinter(unit)))
                 .map(this::drawn);
         if (picture.isEmpty()) {
             notices.add(CommandNotices.NO_OTHER_PROFILE.notice());

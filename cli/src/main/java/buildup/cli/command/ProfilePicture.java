@@ -20,13 +20,15 @@ import buildup.shared.document.Mapping;
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
 import buildup.shared.document.Sequence;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
 
 /** Draws one profile as a stack of one piece, on a plane with nothing behind it. */
-record ProfilePicture(Catalog catalog) {
+record ProfilePicture(Catalog catalog, LengthUnit unit) {
     private static final Mark NOWHERE = new Mark("", 1, 1);
 
     /**
@@ -44,7 +46,7 @@ record ProfilePicture(Catalog catalog) {
 
     /** The passes that make it. */
     Scene milling(Profile profile, Milled milled) {
-        return MillingDrawing.of(profile, milled, ShippedFont.load());
+        return MillingDrawing.of(profile, milled, ShippedFont.load(), new FigurePrinter(unit));
     }
 
     /**
@@ -58,10 +60,11 @@ record ProfilePicture(Catalog catalog) {
                     .notice()
                     .of(profile.name()));
         }
-        return milled.knife().map(knife -> KnifeDrawing.of(profile, knife, ShippedFont.load()));
+        return milled.knife()
+                .map(knife -> KnifeDrawing.of(profile, knife, ShippedFont.load(), new FigurePrinter(unit)));
     }
 
-    private static Document alone(String title, String call) {
+    private Document alone(String title, String call) {
         Mapping piece = new Mapping(
                 List.of(
                         entry("name", text("profile")),
@@ -75,6 +78,7 @@ record ProfilePicture(Catalog catalog) {
                 new Mapping(
                         List.of(
                                 entry("title", text(title)),
+                                entry("units", text(unit.symbol())),
                                 entry("space", new Mapping(List.of(entry("wall", wall)), NOWHERE)),
                                 entry("pieces", new Sequence(List.of(piece), NOWHERE))),
                         NOWHERE));

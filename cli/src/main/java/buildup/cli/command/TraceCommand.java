@@ -22,6 +22,7 @@ import buildup.profiles.trace.Tracer;
 import buildup.profiles.trace.Wish;
 import buildup.shared.document.Claims;
 import buildup.shared.document.SizeNotices;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
@@ -36,6 +37,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -58,7 +60,11 @@ final class TraceCommand implements Callable<Integer> {
         svg
     }
 
+    /** A size in millimeters or centimeters. */
+    private static final Pattern METRIC = Pattern.compile("\\d ?[mc]m\\b");
+
     private final Streams streams;
+    private LengthUnit unit = LengthUnit.INCH;
     private final Notices notices = new Notices();
 
     @Parameters(index = "0", paramLabel = "FILE", description = "The tracing; - is standard input.")
@@ -146,6 +152,7 @@ final class TraceCommand implements Callable<Integer> {
         Wish wish = wish(lists);
         Optional<Drawn> drawn =
                 files.tracing(file).flatMap(bytes -> Inbox.read(bytes, InputFiles.nameOf(file), layer, notices));
+        unit = told(wish.unit().or(() -> drawn.flatMap(Drawn::unit)).orElse(LengthUnit.INCH));
         Optional<Traced> traced = drawn.filter(any -> !notices.refused())
                 .flatMap(found -> Tracer.trace(
                         found.trails(),
@@ -157,12 +164,23 @@ final class TraceCommand implements Callable<Integer> {
         boolean delivered =
                 traced.filter(found -> delivery.put(written(found), notices)).isPresent();
         if (!delivered && format == Format.json) {
-            streams.out().print(told(Telling.refused(name, LengthUnit.INCH)).json());
+            streams.out().print(told(Telling.refused(name, unit)).json());
         }
         if (format != Format.json) {
-            delivery.say(notices, InputFiles.nameOf(file), LengthUnit.INCH);
+            delivery.say(notices, InputFiles.nameOf(file), unit);
         }
         return ExitCode.of(notices);
+    }
+
+    /** Whoever gives sizes reads the answer in their unit, else in that of the tracing. */
+    private LengthUnit told(LengthUnit ofTracing) {
+        List<String> sizes = Stream.concat(
+                        Stream.of(width, height, deviation, edges, paint).flatMap(Optional::stream), measures.stream())
+                .toList();
+        boolean metric = sizes.isEmpty()
+                ? ofTracing.isMetric()
+                : sizes.stream().anyMatch(size -> METRIC.matcher(size).find());
+        return metric ? LengthUnit.MILLIMETER : LengthUnit.INCH;
     }
 
     private CommandAnswer told(Telling telling) {
@@ -170,7 +188,7 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private String written(Traced traced) {
-        CommandAnswer told = told(TraceTelling.of(name, kind, traced));
+        CommandAnswer told = told(TraceTelling.of(name, kind, traced, unit));
         return switch (format) {
             case yaml -> TraceReport.yaml(name, kind, traced, notices.sorted());
             case text -> told.text(output.isPresent());
@@ -179,7 +197,8 @@ final class TraceCommand implements Callable<Integer> {
             case html -> told.html();
             case svg ->
                 new String(
-                        SvgWriter.write(TraceDrawing.of(name, traced, ShippedFont.load()), LengthUnit.INCH),
+                        SvgWriter.write(
+                                TraceDrawing.of(name, traced, ShippedFont.load(), new FigurePrinter(unit)), unit),
                         StandardCharsets.UTF_8);
         };
     }

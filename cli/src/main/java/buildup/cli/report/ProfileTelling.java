@@ -21,21 +21,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What the catalog holds, one profile of it, or what comes nearest to one, ready to be written; in inches. */
+/** What the catalog holds, one profile of it, or what comes nearest to one, ready to be written. */
 public final class ProfileTelling {
     /** Of what programs are told, asked for by its name. */
     public static final Schema SCHEMA = new Schema("profile", ProfileTelling::schema);
 
-    private static final LengthUnit UNIT = LengthUnit.INCH;
-    private static final Phrase LEGEND = Phrase.of(FigurePrinter.INCHES.legend());
-
     private ProfileTelling() {}
 
     /** The whole catalog. */
-    public static Telling of(Catalog catalog) {
+    public static Telling of(Catalog catalog, LengthUnit unit) {
         return new Telling(
                 "Catalog",
-                UNIT,
+                unit,
                 List.of(),
                 CatalogSheets.of(catalog),
                 List.of(),
@@ -43,23 +40,24 @@ public final class ProfileTelling {
     }
 
     /** One profile, and how it is milled. */
-    public static Telling of(Profile profile, Milled milled) {
+    public static Telling of(Profile profile, Milled milled, LengthUnit unit) {
         List<Sheet> sheets = one(Optional.of(profile), Optional.of(milled));
+        Phrase legend = Phrase.of(new FigurePrinter(unit).legend());
         return new Telling(
                 profile.name(),
-                UNIT,
+                unit,
                 List.of(),
                 sheets,
-                milled.isPlain() ? List.of(LEGEND) : List.of(Phrase.of(Milled.CAUTION), LEGEND),
+                milled.isPlain() ? List.of(legend) : List.of(Phrase.of(Milled.CAUTION), legend),
                 list(sheets, "members"));
     }
 
     /** What comes nearest to a profile. */
-    public static Telling nearest(String name, Neighbors nearest) {
+    public static Telling nearest(String name, Neighbors nearest, LengthUnit unit) {
         List<Sheet> sheets = NearestSheets.of(name, Optional.of(nearest));
         return new Telling(
                 name,
-                UNIT,
+                unit,
                 List.of(NearestSheets.answer(nearest)),
                 sheets,
                 List.of(NearestSheets.LEGEND),
@@ -67,8 +65,8 @@ public final class ProfileTelling {
     }
 
     /** What was refused. */
-    public static Telling refused(String name) {
-        return Telling.refused(name, UNIT);
+    public static Telling refused(String name, LengthUnit unit) {
+        return Telling.refused(name, unit);
     }
 
     private static Optional<Sheet> list(List<Sheet> sheets, String key) {

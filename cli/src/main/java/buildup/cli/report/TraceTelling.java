@@ -14,7 +14,7 @@ import buildup.shared.sheet.Sheet;
 import java.util.List;
 import java.util.Optional;
 
-/** A tracing that has become a profile, ready to be written; in inches, as its words are. */
+/** A tracing that has become a profile, ready to be written. */
 public final class TraceTelling {
     /** Of what programs are told, asked for by its name. */
     public static final Schema SCHEMA = new Schema(
@@ -31,17 +31,18 @@ public final class TraceTelling {
      * The profile, and how well it fits.
      *
      * @param name, kind as the catalog is to call it
+     * @param unit in which it is told, also the sizes in its words
      */
-    public static Telling of(String name, String kind, Traced traced) {
-        OutlineWords.Said said = OutlineWords.of(traced.outline());
+    public static Telling of(String name, String kind, Traced traced, LengthUnit unit) {
+        OutlineWords.Said said = OutlineWords.of(traced.outline(), unit);
         List<Sheet> sheets =
                 TraceSheets.of(Optional.of(new TraceSheets.Named(name, kind, traced, said.front(), said.back())));
         return new Telling(
                 name,
-                LengthUnit.INCH,
+                unit,
                 List.of(),
                 sheets,
-                List.of(Phrase.of(FigurePrinter.INCHES.legend())),
+                List.of(Phrase.of(new FigurePrinter(unit).legend())),
                 sheets.stream().filter(sheet -> sheet.key().equals("members")).findFirst());
     }
 }

@@ -9,6 +9,7 @@ import buildup.cli.command.files.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -114,6 +115,29 @@ class ProfileCommandTest {
         Ran ran = Ran.of("profile", "stub 1 x 2", "--catalog", own.toString());
         assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
         assertThat(ran.out()).contains("area, sq in             2.000");
+    }
+
+    @Test
+    void a_profile_is_told_in_the_unit_of_its_sizes_or_of_the_catalog(@TempDir Path folder) throws IOException {
+        String inches = Ran.of("profile", "corona 2-1/2 x 2").out();
+        String metric = Ran.of("profile", "corona 63.5 mm x 50.8 mm").out();
+        assertThat(inches).contains("Sizes in inches");
+        assertThat(metric).contains("Sizes in millimeters", "height as fixed").doesNotContainPattern("\\d/\\d");
+        Path own = Files.writeString(folder.resolve("own.yaml"), "units: mm\n");
+        Ran listed = Ran.of("profile", "corona 63.5 x 50.8", "--catalog", own.toString());
+        assertThat(listed.out().replace("63.5 x 50.8", "63.5 mm x 50.8 mm")).isEqualTo(metric);
+        assertThat(Ran.of("profile", "corona 2-1/2 x 2", "--catalog", own.toString())
+                        .err())
+                .contains("2-1/2 in or mm?");
+        for (String view : List.of("milling", "knife", "outline")) {
+            String[] words = {"profile", "corona 63.5 mm x 50.8 mm", "--view", view};
+            assertThat(String.join("\n", Ran.of(words).out().split("<[^>]*>")))
+                    .as(view)
+                    .doesNotContainPattern("\\d/\\d|\\binch");
+        }
+        assertThat(Ran.of("profile", "cove 19.05 mm x 19.05 mm", "--nearest").out())
+                .contains("cove-bed 19.05 mm x 19.05 mm", "sq cm")
+                .doesNotContainPattern("\\d/\\d");
     }
 
     @Test

@@ -9,6 +9,7 @@ import buildup.cli.command.files.ExitCode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
@@ -57,6 +58,28 @@ class TraceCommandTest {
                 """);
     }
 
+    @Test
+    void it_is_told_in_the_unit_of_the_sizes_that_are_given_else_in_that_of_the_tracing() {
+        String inches = demo("--width", "1-1/8", "--format", "text").out();
+        assertThat(inches).contains("Sizes in inches", "cove 1/2,");
+        for (String[] metric : new String[][] {{}, {"--width", "28.575 mm"}}) {
+            String[] more = Arrays.copyOf(metric, metric.length + 2);
+            more[metric.length] = "--format";
+            more[metric.length + 1] = "text";
+            assertThat(demo(more).out())
+                    .contains("Sizes in millimeters", "projection             28.6", "cove 12.7")
+                    .doesNotContainPattern("\\d/\\d");
+        }
+        assertThat(demo("--width", "28.575 mm", "--format", "svg").out())
+                .contains("28.6- mm projection x 50.8")
+                .doesNotContain("1-1/8");
+        assertThat(new JsonMapper()
+                        .readTree(demo("--format", "json").out())
+                        .get("units")
+                        .stringValue())
+                .isEqualTo("mm");
+    }
+
     /** The README's command: what is written is a catalog, and the profile in it is the traced one. */
     @Test
     void what_is_written_is_read_as_a_catalog(@TempDir Path folder) {
@@ -84,7 +107,7 @@ class TraceCommandTest {
         assertThat(json.at("/members/2/member").stringValue()).isEqualTo("cove");
         assertThat(json.at("/members/2/radius").doubleValue()).isEqualTo(0.5, within(1e-9));
         assertThat(json.at("/rms").doubleValue()).isEqualTo(0.002, within(3e-4));
-        assertThat(json.at("/words/2").stringValue()).isEqualTo("cove 1/2");
+        assertThat(json.at("/words/2").stringValue()).isEqualTo("cove 12.7");
         assertThat(json.at("/notices").size()).isOne();
         assertThat(json.at("/notices/0/code").stringValue()).isEqualTo("trace-grain");
     }
@@ -150,14 +173,14 @@ class TraceCommandTest {
         Ran text = demo("--format", "text", "--name", "shelf-edge");
         assertThat(text.out())
                 .startsWith("shelf-edge\nkind ")
-                .contains("largest deviation      0.0058\n", "MEMBERS", "PROFILE WORDS", "ovolo in 3/8");
+                .contains("largest deviation      0.1476\n", "MEMBERS", "PROFILE WORDS", "ovolo in 9.525");
         assertThat(text.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
         assertThat(demo("--format", "csv").out())
-                .startsWith("member,shape,radius in,length in,")
-                .contains("\r\ncove,arc,0.5,0.785398,");
+                .startsWith("member,shape,radius mm,length mm,")
+                .contains("\r\ncove,arc,12.7,19.949113,");
         Path page = folder.resolve("shelf-edge.html");
         assertThat(demo("--format", "html", "-o", page.toString()).out()).isEmpty();
-        assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").contains(">0.0058<", ">ovolo<");
+        assertThat(Files.readString(page)).startsWith("<!DOCTYPE html>").contains(">0.1476<", ">ovolo<");
         String json = demo("--format", "json").out();
         assertThat(Schemas.faults("trace", json)).isEmpty();
         assertThat(Schemas.faults("trace", json.replace("\"rms\"", "\"rsm\""))).isNotEmpty();

@@ -55,14 +55,4 @@ public final class Drafting {
     public static String units(Stack stack) {
         return printer(stack).metric() ? "millimeters" : "inches";
     }
-
-    /** A size in inches, where no document says the unit. */
-    public static String shop(double inches) {
-        return FigurePrinter.INCHES.bare(Figure.length(inches));
-    }
-
-    /** A size as a plane or a knife is set, in inches. */
-    public static String decimals(double inches) {
-        return FigurePrinter.INCHES.bare(Figure.fine(inches));
-    }
 }

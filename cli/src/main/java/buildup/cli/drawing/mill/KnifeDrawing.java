@@ -21,8 +21,10 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
+import buildup.shared.length.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,20 +34,33 @@ public final class KnifeDrawing {
     /** Steel drawn behind the edge, in. */
     private static final double BODY = 1;
 
+    private static final Phrase EDGE =
+            Phrase.of("Knife template, full size, seen on the flat of the steel, the bottom of"
+                    + " the stick to the left; corrected for a hook of {hook} in a cutting circle of {circle}.");
+    private static final Phrase SIZES = Phrase.of(
+            "Knife {width} wide; {wood} deep in the wood, {deep} on the knife, between the two broken lines.");
+    private static final Phrase SIZES_OF_STEEL =
+            Phrase.of("Knife {width} wide, of {steel} steel; {wood} deep in the wood,"
+                    + " {deep} on the knife, between the two broken lines.");
+    private static final Phrase MARKS = Phrase.of("{marks} of the knife, each {scallop} deep, at {speed} and a feed of"
+            + " {feed}; knives cutting: {knives}.");
+
     private final Profile profile;
     private final Knife knife;
     private final TextMeasure measure;
+    private final FigurePrinter printer;
     private final double size = Drafting.TEXT;
 
-    private KnifeDrawing(Profile profile, Knife knife, TextMeasure measure) {
+    private KnifeDrawing(Profile profile, Knife knife, TextMeasure measure, FigurePrinter printer) {
         this.profile = profile;
         this.knife = knife;
         this.measure = measure;
+        this.printer = printer;
     }
 
     /** The template of a molder's knife, full size. */
-    public static Scene of(Profile profile, Knife knife, TextMeasure measure) {
-        return new KnifeDrawing(profile, knife, measure).scene();
+    public static Scene of(Profile profile, Knife knife, TextMeasure measure, FigurePrinter printer) {
+        return new KnifeDrawing(profile, knife, measure, printer).scene();
     }
 
     private Scene scene() {
@@ -66,7 +81,7 @@ public final class KnifeDrawing {
                         false,
                         LineStyle.PLANE))));
         Box picture = Box.around(items.stream().map(SceneItem::box).toList());
-        Group check = new Group("check", FullSize.INCHES.level(measure, Point.ORIGIN));
+        Group check = new Group("check", FullSize.of(printer.metric()).level(measure, Point.ORIGIN));
         items.add(check.moved(
                 picture.back() - check.box().back(),
                 picture.bottom() - 2 * size - check.box().top()));
@@ -112,26 +127,25 @@ public final class KnifeDrawing {
     private List<SceneItem> legend() {
         return new Legend(measure, size)
                 .title(profile.name())
-                .text("Knife template, full size, seen on the flat of the steel, the bottom of the stick to the left;"
-                        + " corrected for a hook of "
-                        + decimals(knife.head().hook().toDegrees(), 1)
-                        + " degrees in a cutting circle of "
-                        + Drafting.shop(knife.head().circle().toInches()) + ".")
-                .text("Knife " + Drafting.shop(knife.width()) + " wide"
-                        + knife.stock()
-                                .map(stock -> ", of " + Drafting.shop(stock.toInches()) + " steel")
-                                .orElse("")
-                        + "; " + decimals(knife.woodDepth(), 3) + " deep in the wood, " + decimals(knife.depth(), 3)
-                        + " on the knife, between the two broken lines.")
-                .text(decimals(knife.marks(), 1) + " knife marks to the inch, knife-mark depth "
-                        + decimals(knife.scallop(), 5) + ", at " + knife.head().speed() + " rpm and a feed of "
-                        + decimals(knife.head().feed().toInches() / 12, 0) + " ft a minute; knives cutting: "
-                        + knife.head().knives() + ".")
+                .text(printer.print(EDGE.with(
+                                "hook",
+                                Figure.angle(knife.head().hook().toDegrees()).rounded(Rounding.decimals(1)))
+                        .with("circle", Figure.length(knife.head().circle().toInches()))))
+                .text(printer.print((knife.stock().isPresent() ? SIZES_OF_STEEL : SIZES)
+                        .with("width", Figure.length(knife.width()))
+                        .with(
+                                "steel",
+                                Figure.length(knife.stock().orElse(Length.ZERO).toInches()))
+                        .with("wood", Figure.fine(knife.woodDepth()))
+                        .with("deep", Figure.fine(knife.depth()))))
+                .text(printer.print(MARKS.with("marks", Figure.of(Quantity.MARKS, knife.marks()))
+                        .with("scallop", Figure.length(knife.scallop()).rounded(Rounding.decimals(5)))
+                        .with("speed", Figure.of(Quantity.RPM, knife.head().speed()))
+                        .with(
+                                "feed",
+                                Figure.of(Quantity.FEED, knife.head().feed().toInches() / 12))
+                        .with("knives", Figure.count(knife.head().knives()))))
                 .text(Milled.CAUTION)
                 .items();
-    }
-
-    private static String decimals(double figure, int places) {
-        return FigurePrinter.INCHES.bare(new Figure(Quantity.COUNT, figure, Rounding.decimals(places)));
     }
 }

@@ -29,6 +29,9 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.region.Carving;
 import buildup.profiles.travel.Access;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -46,24 +49,31 @@ public final class MillingDrawing {
     private static final double APART = 0.24;
     private static final Pattern LEFT = new Pattern(45, 0.07, true, 0.007, List.of());
 
+    private static final Phrase PASS =
+            Phrase.of("{cutter} from the {side}: depth {depth}, fence on the {bearing} {fence}");
+    private static final Phrase PASSES =
+            Phrase.of("{cutter} from the {side}: depth {depth}, fence on the {bearing} {fence}, {times} passes");
+
     private final Profile profile;
     private final Milled milled;
     private final TextMeasure measure;
+    private final FigurePrinter printer;
     private final double scale;
     private final double size = Drafting.TEXT;
 
-    private MillingDrawing(Profile profile, Milled milled, TextMeasure measure) {
+    private MillingDrawing(Profile profile, Milled milled, TextMeasure measure, FigurePrinter printer) {
         this.profile = profile;
         this.milled = milled;
         this.measure = measure;
+        this.printer = printer;
         Box box = milled.stick().box();
         double large = Math.max(box.width(), box.height());
         this.scale = large > GOOD_SIZE / 2 ? 1 : large > GOOD_SIZE / 4 ? 2 : 4;
     }
 
     /** The passes that make a profile, each with its cutter, small moldings enlarged. */
-    public static Scene of(Profile profile, Milled milled, TextMeasure measure) {
-        return new MillingDrawing(profile, milled, measure).scene();
+    public static Scene of(Profile profile, Milled milled, TextMeasure measure, FigurePrinter printer) {
+        return new MillingDrawing(profile, milled, measure, printer).scene();
     }
 
     private Scene scene() {
@@ -173,16 +183,13 @@ public final class MillingDrawing {
         String drawn = scale > 1 ? Math.round(scale) + " times full size." : "Full size.";
         Legend legend = new Legend(measure, size)
                 .title(profile.name())
-                .text("How it is milled. " + drawn + " Its back is on the left; sizes in inches.");
+                .text("How it is milled. " + drawn + " Its back is on the left; sizes in "
+                        + (printer.metric() ? "millimeters." : "inches."));
         milled.passes().ifPresent(passes -> {
             int number = 0;
             for (Pass pass : passes.inOrder()) {
                 number++;
-                legend.text(number + "  " + pass.cutter() + " from the "
-                        + pass.side().word() + ": depth "
-                        + Drafting.shop(pass.depth()) + ", fence on the " + (pass.fencedByBack() ? "back " : "bottom ")
-                        + Drafting.shop(pass.fence())
-                        + (pass.times() > 1 ? ", " + pass.times() + " passes" : ""));
+                legend.text(number + "  " + printer.bare(setting(pass)));
             }
             if (passes.leftArea() > 0) {
                 legend.sample("left when these are run", at -> {
@@ -206,6 +213,16 @@ public final class MillingDrawing {
             legend.sample("undercut: not reached by the outside head", at -> sample(at, LineStyle.BEARING));
         }
         return legend.text(Milled.CAUTION).items();
+    }
+
+    private static Phrase setting(Pass pass) {
+        return (pass.times() > 1 ? PASSES : PASS)
+                .with("cutter", pass.cutter())
+                .with("side", pass.side().word())
+                .with("depth", Figure.length(pass.depth()))
+                .with("bearing", pass.fencedByBack() ? "back" : "bottom")
+                .with("fence", Figure.length(pass.fence()))
+                .with("times", Figure.count(pass.times()));
     }
 
     private List<SceneItem> sample(Point at, LineStyle style) {

@@ -22,7 +22,9 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
+import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,8 +44,9 @@ public final class NearestDrawing {
      *
      * @param name of the outline that is wanted
      * @param one of the neighbors, the one to be drawn
+     * @param printer in the unit of the answer
      */
-    public static Scene of(String name, Neighbors nearest, Neighbor one, TextMeasure measure) {
+    public static Scene of(String name, Neighbors nearest, Neighbor one, TextMeasure measure, FigurePrinter printer) {
         Box box = nearest.wanted().box().with(one.outline().box());
         double times = Math.max(1, Math.min(LARGEST, Math.floor(SHOWN / Math.max(box.width(), box.height()))));
         List<Segment> wanted = segments(nearest.wanted(), times);
@@ -53,13 +56,13 @@ public final class NearestDrawing {
         items.add(new Path(wanted, true, LineStyle.OUTLINE));
         items.add(new Group("nearest", List.of(new Path(laid, true, LineStyle.OTHER))));
         items.add(new Path(Caption.circle(one.gapAt().times(times), RING), true, LineStyle.LEADER));
-        Group legend = new Group("legend", legend(name, nearest, one, times, measure));
+        Group legend = new Group("legend", legend(name, nearest, one, times, measure, printer));
         Box picture = Box.around(items.stream().map(SceneItem::box).toList());
         items.add(legend.moved(
                 picture.back() - legend.box().back(),
                 picture.bottom() - 2 * Drafting.TEXT - legend.box().top()));
         return PictureSheet.around(
-                name + ", nearest", FigurePrinter.INCHES.print(NearestWords.answer(nearest)), items, 3 * Drafting.TEXT);
+                name + ", nearest", printer.print(NearestWords.answer(nearest)), items, 3 * Drafting.TEXT);
     }
 
     private static List<Segment> segments(Outline outline, double times) {
@@ -67,16 +70,17 @@ public final class NearestDrawing {
     }
 
     private static List<SceneItem> legend(
-            String name, Neighbors nearest, Neighbor one, double times, TextMeasure measure) {
+            String name, Neighbors nearest, Neighbor one, double times, TextMeasure measure, FigurePrinter printer) {
         return new Legend(measure, Drafting.TEXT)
                 .title(name)
-                .text(FigurePrinter.INCHES.print(NearestWords.answer(nearest)))
+                .text(printer.print(NearestWords.answer(nearest)))
                 .sample("wanted", at -> sample(at, LineStyle.OUTLINE))
                 .sample(
-                        one.profile().name() + ", " + FigurePrinter.INCHES.print(NearestWords.laid(one.pose())),
+                        one.profile().name() + ", " + printer.print(NearestWords.laid(one.pose())),
                         at -> sample(at, LineStyle.OTHER))
                 .sample(
-                        "largest gap, " + Drafting.decimals(one.gap()) + " in",
+                        "largest gap, " + printer.bare(Figure.fine(one.gap())) + " "
+                                + Quantity.LENGTH.unit(printer.metric()),
                         at -> List.of(new Path(
                                 Caption.circle(at.plus(new Point(1.5 * Drafting.TEXT, 0.4 * Drafting.TEXT)), RING / 2),
                                 true,

@@ -16,10 +16,13 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.trace.Traced;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /** A tracing laid over the outline that was made of it, deviations exaggerated, the largest marked. */
 public final class TraceDrawing {
@@ -39,15 +42,22 @@ public final class TraceDrawing {
     /** Narrower sheets would cut their captions. */
     private static final double LEAST_WIDTH = 6.5;
 
+    private static final Phrase SIZES = Phrase.of(
+            "{projection} projection x {height} height, drawn {scale} : 1; deviations {times} times as large");
+    private static final Phrase FIT = Phrase.of("Largest deviation {largest}, in the ring; root mean square {rms}");
+    private static final Phrase OF = Phrase.of("{members} members from {points} points");
+
     private final TextMeasure measure;
     private final Traced traced;
+    private final FigurePrinter printer;
     private final int scale;
     private final Point shift;
 
-    private TraceDrawing(Traced traced, TextMeasure measure) {
+    private TraceDrawing(Traced traced, TextMeasure measure, FigurePrinter printer) {
         Box box = traced.outline().box();
         double size = Math.max(box.width(), box.height());
         this.measure = measure;
+        this.printer = printer;
         this.traced = traced;
         this.scale = SCALES.stream()
                 .filter(times -> size * times >= LEAST_SIZE)
@@ -58,8 +68,8 @@ public final class TraceDrawing {
     }
 
     /** A fitted outline on the points it was fitted to, dimensioned. */
-    public static Scene of(String name, Traced traced, TextMeasure measure) {
-        return new TraceDrawing(traced, measure).scene(name);
+    public static Scene of(String name, Traced traced, TextMeasure measure, FigurePrinter printer) {
+        return new TraceDrawing(traced, measure, printer).scene(name);
     }
 
     private Point placed(Point p) {
@@ -120,23 +130,13 @@ public final class TraceDrawing {
     private List<SceneItem> figures(String name, int times, double width, double height) {
         Box box = traced.outline().box();
         List<String> lines = List.of(
-                String.format(
-                        Locale.ROOT,
-                        "%s projection x %s height, drawn %d : 1; deviations %d times as large",
-                        Drafting.shop(box.width()),
-                        Drafting.shop(box.height()),
-                        scale,
-                        times),
-                String.format(
-                        Locale.ROOT,
-                        "Largest deviation %.4f, in the ring; root mean square %.4f",
-                        traced.largest(),
-                        traced.rms()),
-                String.format(
-                        Locale.ROOT,
-                        "%d members from %d points",
-                        traced.members().size(),
-                        traced.points().size()));
+                printer.print(SIZES.with("projection", Figure.length(box.width()))
+                        .with("height", Figure.length(box.height()))
+                        .with("scale", Figure.count(scale))
+                        .with("times", Figure.count(times))),
+                printer.print(FIT.with("largest", finer(traced.largest())).with("rms", finer(traced.rms()))),
+                printer.print(OF.with("members", Figure.count(traced.members().size()))
+                        .with("points", Figure.count(traced.points().size()))));
         List<SceneItem> items = new ArrayList<>();
         items.add(Label.of(measure, name, new Point(width / 2, height - MARGIN), Drafting.TITLE, Label.Anchor.MIDDLE));
         for (int i = 0; i < lines.size(); i++) {
@@ -148,5 +148,9 @@ public final class TraceDrawing {
                     Label.Anchor.MIDDLE));
         }
         return items;
+    }
+
+    private static Figure finer(double deviation) {
+        return Figure.length(deviation).rounded(Rounding.decimals(4));
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import buildup.cli.Ran;
 import buildup.cli.command.Typed;
 import buildup.cli.command.files.ExitCode;
-import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
@@ -17,6 +16,8 @@ import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.LengthSteps;
 import buildup.engine.room.sticks.Limit;
 import buildup.profiles.outline.Box;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,8 +65,7 @@ class SticksDrawingTest {
             List<String> texts = texts(groups("label-").get(i));
             assertThat(texts).contains(LIST.pieces().get(i).id());
             assertThat(texts)
-                    .contains(Drafting.shop(
-                            LengthSteps.inches(LIST.pieces().get(i).length())))
+                    .contains(shop(LengthSteps.inches(LIST.pieces().get(i).length())))
                     .contains(LIST.pieces().get(i).left().joint().word());
         }
     }
@@ -152,5 +152,9 @@ class SticksDrawingTest {
                 .allSatisfy(label -> assertThat(texts(label)).contains("glue first"));
         assertThat(SCENE.leaves())
                 .noneMatch(leaf -> leaf instanceof Label label && label.text().contains("glue first"));
+    }
+
+    private static String shop(double inches) {
+        return FigurePrinter.INCHES.bare(Figure.length(inches));
     }
 }

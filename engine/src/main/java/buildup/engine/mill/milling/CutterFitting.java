@@ -13,6 +13,8 @@ import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Carving;
 import buildup.profiles.travel.Access;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,6 +26,8 @@ import java.util.stream.Stream;
  * runs on the outline within touching: an arc by radius and center, a flat by the end and the side of a square cutter.
  */
 final class CutterFitting {
+    private static final Phrase THROUGH = Phrase.of("{blade} through");
+    private static final Phrase THROUGH_TILTED = Phrase.of("{blade} through, tilted {tilt}");
     private static final int MOST_SAW_KERFS = 4;
     private final MillStick stick;
     private final List<Cutter.Sized> cutters;
@@ -104,7 +108,7 @@ final class CutterFitting {
         }
         List<Access.Stretch> makes = makes(Bit.edges(placed));
         if (!makes.isEmpty() && !Carving.bites(placed, stick.outline())) {
-            passes.add(new Pass(sized.call(), side, 1, depth, fence(side, shift), false, placed, makes));
+            passes.add(new Pass(sized.phrase(), side, 1, depth, fence(side, shift), false, placed, makes));
         }
     }
 
@@ -137,8 +141,9 @@ final class CutterFitting {
         double steep = Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x())));
         double tilt = Math.min(steep, 90 - steep);
         passes.add(new Pass(
-                blade.get().cutter().name() + " through"
-                        + (tilt > 0.01 ? ", tilted " + Math.round(10 * tilt) / 10.0 + " degrees" : ""),
+                (tilt > 0.01 ? THROUGH_TILTED : THROUGH)
+                        .with("blade", blade.get().cutter().name())
+                        .with("tilt", Figure.angle(tilt)),
                 side,
                 1,
                 through,
@@ -222,7 +227,7 @@ final class CutterFitting {
         if (!makes.isEmpty() && !Carving.bites(swept, stick.outline())) {
             Point axis = back.apply(new Point(left + size / 2, floor));
             passes.add(new Pass(
-                    sized.call(),
+                    sized.phrase(),
                     side,
                     times,
                     stick.outline().moved(level).box().top() - floor,

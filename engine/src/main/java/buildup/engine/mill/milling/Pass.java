@@ -2,6 +2,7 @@ package buildup.engine.mill.milling;
 
 import buildup.profiles.outline.Outline;
 import buildup.profiles.travel.Access;
+import buildup.shared.figure.Phrase;
 import java.util.List;
 
 /**
@@ -18,7 +19,7 @@ import java.util.List;
  * @param makes stretches of the outline
  */
 public record Pass(
-        String cutter,
+        Phrase cutter,
         Side side,
         int times,
         double depth,

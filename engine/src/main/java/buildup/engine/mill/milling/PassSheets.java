@@ -70,7 +70,7 @@ final class PassSheets {
                         rows)
                 .count("number", "", Row::number)
                 .text()
-                .words("cutter", "cutter", row -> row.pass().cutter())
+                .saying("cutter", "cutter", row -> row.pass().cutter())
                 .json()
                 .saying("setting", "cutter", PassSheets::setting)
                 .words("side", "from", row -> row.pass().side().word())

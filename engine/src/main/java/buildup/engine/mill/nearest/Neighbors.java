@@ -1,6 +1,7 @@
 package buildup.engine.mill.nearest;
 
 import buildup.catalog.Catalog;
+import buildup.catalog.entry.Sizes;
 import buildup.catalog.family.Family;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Outline;
@@ -9,7 +10,6 @@ import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
-import buildup.shared.length.LengthWriter;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
@@ -98,8 +98,12 @@ public record Neighbors(Outline wanted, List<Neighbor> list) {
         return list.stream().filter(one -> one.advice().serves()).findFirst();
     }
 
-    /** Every family of a catalog at its usual sizes, in the catalog's order. */
-    public static List<Profile> usual(Catalog catalog) {
+    /**
+     * Every family of a catalog at its usual sizes, in the catalog's order.
+     *
+     * @param unit in which their names say their sizes
+     */
+    public static List<Profile> usual(Catalog catalog, LengthUnit unit) {
         Notices unsaid = new Notices();
         LengthReader lengths = new LengthReader(LengthUnit.INCH, Map.of());
         List<Profile> all = new ArrayList<>();
@@ -109,17 +113,15 @@ public record Neighbors(Outline wanted, List<Neighbor> list) {
                         .map(size -> BigDecimal.valueOf(size.toInches()).toPlainString())
                         .collect(Collectors.joining(" x ", family.name() + " ", ""));
                 catalog.profile(new Scalar(call, NOWHERE), Catalog.USUAL_BOARDS, lengths, unsaid)
-                        .ifPresent(one -> all.add(named(one, family, sizes)));
+                        .ifPresent(one -> all.add(named(one, family, sizes, unit)));
             }
         }
         return all;
     }
 
     /** Called as a shop calls it, whatever way its sizes were asked for. */
-    private static Profile named(Profile profile, Family family, List<Length> sizes) {
-        String name = sizes.stream()
-                .map(size -> LengthWriter.inches(size))
-                .collect(Collectors.joining(" x ", family.name() + " ", ""));
+    private static Profile named(Profile profile, Family family, List<Length> sizes, LengthUnit unit) {
+        String name = family.name() + " " + Sizes.call(sizes, unit);
         return new Profile(name, profile.kind(), profile.outline(), profile.stick());
     }
 }

@@ -30,7 +30,7 @@ class MillingTest {
         assertThat(passes.unmade()).isEmpty();
         assertThat(passes.leftArea()).isZero();
         Pass pass = passes.inOrder().get(0);
-        assertThat(pass.cutter()).isEqualTo("cove bit, radius 5/8");
+        assertThat(FigurePrinter.INCHES.print(pass.cutter())).isEqualTo("cove bit, radius 5/8");
         assertThat(pass.depth()).isCloseTo(0.625, within(1e-9));
     }
 
@@ -40,7 +40,7 @@ class MillingTest {
         Passes passes =
                 Molded.milled(Molded.profile("half-round 5/8 x 1")).passes().orElseThrow();
         assertThat(passes.inOrder())
-                .extracting(Pass::cutter)
+                .extracting(pass -> FigurePrinter.INCHES.print(pass.cutter()))
                 .containsOnly("round-over, radius 1/2")
                 .hasSize(2);
         assertThat(passes.proven()).isTrue();
@@ -54,7 +54,7 @@ class MillingTest {
                 .orElseThrow();
         assertThat(passes.inOrder()).hasSize(1);
         Pass pass = passes.inOrder().get(0);
-        assertThat(pass.cutter()).isEqualTo("straight bit, diameter 1/4");
+        assertThat(FigurePrinter.INCHES.print(pass.cutter())).isEqualTo("straight bit, diameter 1/4");
         assertThat(pass.side()).isEqualTo(Side.FRONT);
         assertThat(pass.depth()).isCloseTo(0.5, within(1e-9));
         assertThat(pass.fence()).isCloseTo(1.125, within(1e-9));
@@ -100,8 +100,8 @@ class MillingTest {
         assertThat(milled.stick().box().height()).isCloseTo(3.25, within(1e-9));
         assertThat(milled.stick().box().width()).isCloseTo(0.5625, within(1e-9));
         assertThat(milled.passes().orElseThrow().inOrder())
-                .extracting(Pass::cutter)
-                .containsOnly("table saw blade through, tilted 38.0 degrees");
+                .extracting(pass -> FigurePrinter.INCHES.print(pass.cutter()))
+                .containsOnly("table saw blade through, tilted 38°");
     }
 
     @Test

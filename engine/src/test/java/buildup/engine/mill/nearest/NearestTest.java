@@ -12,6 +12,7 @@ import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Rip;
+import buildup.shared.length.LengthUnit;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -20,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class NearestTest {
-    private static final List<Profile> USUAL = Neighbors.usual(Catalog.builtIn());
+    private static final List<Profile> USUAL = Neighbors.usual(Catalog.builtIn(), LengthUnit.INCH);
     private static final double SAME = 1e-6;
 
     static List<Profile> usual() {
