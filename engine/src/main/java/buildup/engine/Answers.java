@@ -9,6 +9,8 @@ import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.fixing.Proposal;
 import buildup.engine.hold.order.Orders;
 import buildup.engine.hold.order.PuttingUp;
+import buildup.engine.hold.season.Seasons;
+import buildup.engine.hold.season.Year;
 import buildup.engine.hold.support.Pull;
 import buildup.engine.hold.support.Pulls;
 import buildup.engine.hold.support.Support;
@@ -70,6 +72,7 @@ public final class Answers {
     private final Asked<List<Pull>> pulls;
     private final Asked<PuttingUp> order;
     private final Asked<Optional<Job>> job;
+    private final Asked<Year> year;
     private final Asked<List<MustResult>> must;
     private final Asked<Verdict> verdict;
 
@@ -108,6 +111,13 @@ public final class Answers {
         this.job = new Asked<>(notices -> blocks.plan().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
+        this.year = new Asked<>(notices -> Seasons.of(
+                section.answer(),
+                blocks.seasons(),
+                fixed.answer(),
+                joints.answer().open(),
+                job.answer(),
+                notices));
         this.must = new Asked<>(notices -> blocks.must().isEmpty()
                 ? List.of()
                 : Musts.of(
@@ -121,6 +131,7 @@ public final class Answers {
                 fixed(),
                 support(),
                 order(),
+                year(),
                 must(),
                 worstFirst(notices()),
                 blocks.keys())));
@@ -202,6 +213,11 @@ public final class Answers {
         return job.answer();
     }
 
+    /** The stack through its seasons. */
+    public Year year() {
+        return year.answer();
+    }
+
     /** How the stack stands to each line under {@code must:}. */
     public List<MustResult> must() {
         return must.answer();
@@ -246,6 +262,7 @@ public final class Answers {
         asked.put(Question.SUPPORT, List.of(support, pulls));
         asked.put(Question.ORDER, List.of(order));
         asked.put(Question.RUN, List.of(job));
+        asked.put(Question.SEASON, List.of(year));
         asked.put(Question.MUST, List.of(must));
         return EnumSet.copyOf(questions).stream()
                 .flatMap(question -> asked.getOrDefault(question, List.of()).stream())

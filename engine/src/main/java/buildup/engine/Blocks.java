@@ -4,6 +4,8 @@ import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.Fastening;
 import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.hold.order.BenchUnits;
+import buildup.engine.hold.season.Season;
+import buildup.engine.hold.season.Seasons;
 import buildup.engine.hold.support.Friction;
 import buildup.engine.hold.support.Loads;
 import buildup.engine.judge.must.Musts;
@@ -40,6 +42,7 @@ record Blocks(
         Plan plan,
         List<Coving> covings,
         Optional<Shop> shop,
+        List<Season> seasons,
         List<Scalar> must,
         Set<String> keys) {
     Blocks {
@@ -48,6 +51,7 @@ record Blocks(
         loads = List.copyOf(loads);
         bench = List.copyOf(bench);
         covings = List.copyOf(covings);
+        seasons = List.copyOf(seasons);
         must = List.copyOf(must);
         keys = Set.copyOf(keys);
     }
@@ -72,6 +76,7 @@ record Blocks(
                 Plan.read(stack, root, notices),
                 Coving.read(stack, root, notices),
                 Shop.read(stack, root, catalog, notices),
+                Seasons.read(stack, root, notices),
                 Musts.lines(root),
                 keys(root));
     }

@@ -22,6 +22,8 @@ public enum Question {
     ORDER,
     /** Lengths round the corners. */
     RUN,
+    /** What the seasons of the year do to it. */
+    SEASON,
     /** Whether the stack meets what the document says it must. */
     MUST
 }

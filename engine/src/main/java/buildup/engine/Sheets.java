@@ -2,6 +2,7 @@ package buildup.engine;
 
 import buildup.engine.hold.fixing.FixingSheets;
 import buildup.engine.hold.order.OrderSheets;
+import buildup.engine.hold.season.SeasonSheets;
 import buildup.engine.hold.support.SupportSheets;
 import buildup.engine.judge.must.MustSheet;
 import buildup.engine.judge.verdict.VerdictSheet;
@@ -38,6 +39,7 @@ public final class Sheets {
         sheets.addAll(LightSheets.of(answers.section(), answers.lights()));
         sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
         sheets.add(JointSheet.of(answers.section(), answers.joints().open()));
+        sheets.addAll(SeasonSheets.of(answers.section(), answers.year()));
         return List.copyOf(sheets);
     }
 }

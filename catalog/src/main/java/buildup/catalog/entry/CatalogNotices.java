@@ -82,6 +82,8 @@ public final class CatalogNotices {
             DocumentCodes.UNKNOWN_NAME.refusal("No kind of fastener is called '{name}'.", "Write nail or screw.");
     public static final Kind UNKNOWN_GROUP = DocumentCodes.UNKNOWN_NAME.refusal(
             "No group of woods is called '{name}'.", "Write softwood, hardwood or panel.");
+    public static final Kind UNKNOWN_CUT = DocumentCodes.UNKNOWN_NAME.refusal(
+            "No board is sawn '{name}'.", "Write flat or quartered; leave it out for mixed boards.");
 
     public static final Kind NO_NOMINAL_SIZE =
             DocumentCodes.NOT_A_LENGTH.refusal("'{text}' is not a nominal size.", "Write it as 1, 5/4 or 2.");

@@ -13,6 +13,7 @@ import java.util.OptionalDouble;
  * @param radialChange C_R, change of size across a quartersawn face, share per 1 % moisture content, within 6 to 14 %
  * @param tangentialChange C_T, the same across a flatsawn face
  * @param group what tables of strength call it; absent when the list does not say
+ * @param sawn how its boards are sawn where a piece does not say; absent when they are mixed
  */
 public record Wood(
         String name,
@@ -21,7 +22,8 @@ public record Wood(
         double densityPerCubicFoot,
         OptionalDouble radialChange,
         OptionalDouble tangentialChange,
-        Optional<Group> group) {
+        Optional<Group> group,
+        Optional<Sawn> sawn) {
     /** The groups in which strength is published. */
     public enum Group {
         SOFTWOOD,

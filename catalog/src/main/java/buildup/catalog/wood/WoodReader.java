@@ -47,7 +47,14 @@ public final class WoodReader {
         }
         double weight = density.orElseGet(() -> Wood.density(gravity.orElseThrow()));
         return Optional.of(new Wood(
-                name, about, gravity.orElseGet(() -> Wood.specificGravity(weight)), weight, radial, tangential, group));
+                name,
+                about,
+                gravity.orElseGet(() -> Wood.specificGravity(weight)),
+                weight,
+                radial,
+                tangential,
+                group,
+                sawn(fields)));
     }
 
     private Optional<Wood.Group> group(Fields fields) {
@@ -61,6 +68,17 @@ public final class WoodReader {
                     .at(word.get().mark()));
         }
         return group;
+    }
+
+    private Optional<Sawn> sawn(Fields fields) {
+        Optional<Scalar> word = fields.scalar("cut");
+        Optional<Sawn> sawn = word.flatMap(text -> Sawn.named(text.text()));
+        if (word.isPresent() && sawn.isEmpty()) {
+            notices.add(CatalogNotices.UNKNOWN_CUT
+                    .with("name", word.get().text())
+                    .at(word.get().mark()));
+        }
+        return sawn;
     }
 
     private OptionalDouble density(Fields fields) {

@@ -57,6 +57,11 @@ final class CommandNotices {
     static final Kind NO_SECONDS =
             DocumentCodes.NOT_A_NUMBER.refusal("A search cannot end after {seconds} s.", Words.LIMITS);
 
+    static final Kind NO_SEASONS = DocumentCodes.MISSING_KEY.refusal(
+            "The stack holds no two seasons: nothing moves.",
+            "Add them, as 'seasons: [{{ name: built, moisture: 8 % }, {{ name: winter, temperature: 68 F, humidity: 25 % }]'.");
+    static final Kind NOT_SO_MANY_TIMES = DocumentCodes.NOT_A_NUMBER.refusal(
+            "Movement cannot be drawn {times} times as large.", "Give --times 1 to {most}; 10 shows it well.");
     static final Kind NO_CORNER = FrontNotices.NO_PLAN.refusal(
             "The stack holds no plan: there is no corner to draw.",
             "Add one, as 'plan: [{{ left: return, right: return, stretches: [{{ length: 96 }] }]'.");

@@ -7,6 +7,7 @@ import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.hold.HoldsDrawing;
 import buildup.cli.drawing.hold.StepsDrawing;
+import buildup.cli.drawing.hold.SeasonDrawing;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
 import buildup.cli.drawing.room.PlanDrawing;
@@ -52,6 +53,7 @@ final class DrawCommand implements Callable<Integer> {
         rays,
         holds,
         steps,
+        season,
         plan,
         sticks
     }
@@ -67,6 +69,9 @@ final class DrawCommand implements Callable<Integer> {
     /** Fine enough to print, and a sheet still opens on a telephone. */
     private static final int PNG_DOTS_PER_INCH = 150;
 
+    /** Larger, and pieces leave the sheet. */
+    private static final int MOST_TIMES = 100;
+
     private final Streams streams;
 
     @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
@@ -80,6 +85,12 @@ final class DrawCommand implements Callable<Integer> {
             paramLabel = "ALT,AZ",
             description = "Degrees above level, and degrees from square to the wall (+ from the left).")
     private Optional<String> light = Optional.empty();
+
+    @Option(
+            names = "--times",
+            paramLabel = "N",
+            description = "Draws the movement of the seasons so many times as large (default: 1).")
+    private int times = 1;
 
     @Option(names = "--page", paramLabel = "NAME", description = "The sheet to draw on.")
     private Optional<String> page = Optional.empty();
@@ -124,6 +135,7 @@ final class DrawCommand implements Callable<Integer> {
             case rays -> EnumSet.of(Question.LIGHT, Question.SIGHT);
             case holds -> EnumSet.of(Question.SECTION, Question.FIXING, Question.SUPPORT);
             case steps -> EnumSet.of(Question.ORDER);
+            case season -> EnumSet.of(Question.SECTION, Question.SEASON);
             case plan, sticks -> EnumSet.of(Question.RUN);
         };
     }
@@ -163,6 +175,9 @@ final class DrawCommand implements Callable<Integer> {
         if (view == View.steps) {
             return Optional.of(StepsDrawing.of(known.section(), known.order(), font));
         }
+        if (view == View.season) {
+            return season(known, font, notices);
+        }
         if (view == View.plan) {
             if (known.job().isEmpty()) {
                 notices.add(CommandNotices.NO_CORNER.notice());
@@ -181,6 +196,20 @@ final class DrawCommand implements Callable<Integer> {
                 view == View.elevation
                         ? ElevationDrawing.of(known.section(), first, font)
                         : RaysDrawing.of(known.section(), first, known.sights(), font));
+    }
+
+    private Optional<Scene> season(Answers known, ShippedFont font, Notices notices) {
+        if (times < 1 || times > MOST_TIMES) {
+            notices.add(CommandNotices.NOT_SO_MANY_TIMES
+                    .with("times", Figure.count(times))
+                    .with("most", Figure.count(MOST_TIMES)));
+            return Optional.empty();
+        }
+        if (!known.year().asked()) {
+            notices.add(CommandNotices.NO_SEASONS.notice());
+            return Optional.empty();
+        }
+        return Optional.of(SeasonDrawing.of(known.section(), known.year(), times, font));
     }
 
     private static Optional<Scene> sticks(Answer answer, ShippedFont font, Notices notices) {

@@ -49,6 +49,9 @@ public enum LineStyle {
     BITE(0.015, Tone.INK),
     /** Where one could go. */
     COULD(0.03, Tone.INK, 0.08, 0.06),
+    /** An outline in the driest season, and in the dampest. */
+    DRY(0.016, Tone.INK, 0.09, 0.05),
+    DAMP(0.02, Tone.INK, 0.02, 0.045),
     /** Where one member of a front view ends and the next begins. */
     ARRIS(0.012, Tone.INK);
 

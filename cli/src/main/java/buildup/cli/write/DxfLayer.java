@@ -21,6 +21,7 @@ enum DxfLayer {
     BEARING(1),
     WEIGHTS(2),
     NAILS(6),
+    SEASONS(5),
     /** Switched off: it lies under the wood, and nothing here covers it. */
     GRID(-8);
 
@@ -47,6 +48,7 @@ enum DxfLayer {
             case BEARING -> Optional.of(BEARING);
             case FALL, PAST -> Optional.of(WEIGHTS);
             case NAIL, COULD, BITE -> Optional.of(NAILS);
+            case DRY, DAMP -> Optional.of(SEASONS);
             case GRID, GRID_INCH -> Optional.of(GRID);
             case CASING -> Optional.empty();
         };

@@ -16,18 +16,19 @@ import org.junit.jupiter.params.provider.CsvSource;
 class GalleryTest {
     @ParameterizedTest
     @CsvSource({
-        "section, reading-room-cornice.yaml",
-        "elevation, reading-room-cornice.yaml",
-        "rays, reading-room-cornice.yaml",
-        "holds, reading-room-cornice.yaml",
-        "steps, reading-room-cornice.yaml",
-        "plan, reading-room-case.yaml",
-        "sticks, reading-room-case.yaml"
+        "section, reading-room-cornice.yaml, 1",
+        "elevation, reading-room-cornice.yaml, 1",
+        "rays, reading-room-cornice.yaml, 1",
+        "holds, reading-room-cornice.yaml, 1",
+        "steps, reading-room-cornice.yaml, 1",
+        "season, reading-room-case.yaml, 10",
+        "plan, reading-room-case.yaml, 1",
+        "sticks, reading-room-case.yaml, 1"
     })
-    void every_picture_of_the_gallery_is_drawn_by_its_view(String view, String demo, @TempDir Path folder)
+    void every_picture_of_the_gallery_is_drawn_by_its_view(String view, String demo, String times, @TempDir Path folder)
             throws IOException {
         Path drawn = folder.resolve(view + ".svg");
-        Ran ran = Ran.of("draw", Ran.demo(demo).toString(), "--view", view, "-o", drawn.toString());
+        Ran ran = Ran.of("draw", Ran.demo(demo).toString(), "--view", view, "--times", times, "-o", drawn.toString());
         assertThat(ran.code()).as(ran.err()).isLessThan(ExitCode.REFUSED);
         Path kept = Path.of("guide/pictures", view + ".svg");
         if (Boolean.getBoolean("buildup.update")) {

@@ -31,6 +31,8 @@ public enum Quantity {
     DENSITY("force", "lb a cubic foot", "kg a cubic meter", Factors.KILOGRAMS / 0.028316846592, 1, 0),
     /** A part of one; printed in percent. */
     SHARE("share", "%", "%", 100, 0, 0),
+    /** Percent of water by the weight of the dry wood; kept in percent. */
+    MOISTURE("count", "%", "%", 1, 1, 1),
     /** How many times. */
     TIMES("count", "times", "times", 1, 1, 1),
     /** One thing as so many of another like it. */

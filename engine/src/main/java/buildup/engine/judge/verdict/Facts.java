@@ -3,6 +3,7 @@ package buildup.engine.judge.verdict;
 import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.order.PuttingUp;
+import buildup.engine.hold.season.Year;
 import buildup.engine.hold.support.Support;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.look.joint.Joints;
@@ -28,6 +29,7 @@ public record Facts(
         List<Fixed> fixed,
         Support support,
         PuttingUp order,
+        Year year,
         List<MustResult> must,
         List<Notice> notices,
         Set<String> keys) {

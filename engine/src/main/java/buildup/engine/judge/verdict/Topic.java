@@ -45,7 +45,13 @@ public enum Topic {
     /** Can it be put up in this order? */
     ORDER("cannot-go-in", "nail-hidden-by-its-unit", "bench-unit-wrong"),
     /** Does it stay right through the year? */
-    SEASON(),
+    SEASON(
+            "joint-opens",
+            "reveal-closes",
+            "bearing-falls-short",
+            "lap-fails",
+            "nails-hold-against-movement",
+            "no-room-to-swell"),
     /** Does the saw's error matter? */
     TOLERANCE(),
     /** How does it compare with the books? */

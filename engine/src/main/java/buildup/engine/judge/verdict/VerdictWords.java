@@ -87,5 +87,13 @@ final class VerdictWords {
 
     static final Phrase HELD_UNASKED = Phrase.of("no fastenings are given; there is wood to nail every piece into");
 
+    static final Phrase MOVES = Phrase.of("at most {amount} in sight: {name}, {way} in {season}");
+
+    static final Phrase STILL = Phrase.of("nothing in sight moves");
+
+    static final Phrase MOVES_UNKNOWN = Phrase.of("no list says how {pieces} move; {rest}");
+
+    static final Phrase MOVES_FROM = Phrase.of("{pieces} held where they lie, for the seasons");
+
     private VerdictWords() {}
 }

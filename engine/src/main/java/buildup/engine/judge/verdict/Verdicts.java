@@ -30,7 +30,9 @@ public final class Verdicts {
     /** The verdict on these facts. */
     public static Verdict of(Facts facts) {
         Verdicts verdicts = new Verdicts(facts);
-        return new Verdict(verdicts.rulings(), new HoldingRows(facts).trusted(), verdicts.notAsked());
+        List<Phrase> trusted = new ArrayList<>(new HoldingRows(facts).trusted());
+        trusted.addAll(new LastingRows(facts).trusted());
+        return new Verdict(verdicts.rulings(), trusted, verdicts.notAsked());
     }
 
     private List<Ruling> rulings() {
@@ -56,6 +58,7 @@ public final class Verdicts {
         List<Ruling> rulings = new ArrayList<>();
         rulings.addAll(new HoldingRows(facts).rulings());
         rulings.addAll(new LookingRows(facts).rulings());
+        rulings.addAll(new LastingRows(facts).rulings());
         return rulings;
     }
 
@@ -99,6 +102,7 @@ public final class Verdicts {
         asks.put("eyes", "is raw wood seen");
         asks.put("fastenings", "do the nails bite");
         asks.put("plan", "lengths");
+        asks.put("seasons", "movement");
         asks.put("must", "what it has to meet");
         return asks.entrySet().stream()
                 .filter(entry -> !facts.keys().contains(entry.getKey()))

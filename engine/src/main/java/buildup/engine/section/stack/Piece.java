@@ -1,5 +1,6 @@
 package buildup.engine.section.stack;
 
+import buildup.catalog.wood.Sawn;
 import buildup.catalog.wood.Wood;
 import buildup.profiles.outline.Outline;
 import buildup.shared.document.Scalar;
@@ -11,6 +12,7 @@ import java.util.Optional;
  *
  * @param shape its outline after rip, lay, turn, spring and flip; its position means nothing yet
  * @param flippedOver whether the document says that it is upside down on purpose
+ * @param sawn how its growth rings lie, by itself or by its wood; absent when they are mixed
  * @param fixed the name of what the document says it is fixed to
  */
 public record Piece(
@@ -20,18 +22,19 @@ public record Piece(
         Stock stock,
         Wood wood,
         FiberDirection grain,
+        Optional<Sawn> sawn,
         Rules rules,
         boolean flippedOver,
         Optional<Scalar> fixed,
         Mark mark) {
     /** The same piece, placed by other rules. */
     public Piece placedBy(Rules other) {
-        return new Piece(name, kind, shape, stock, wood, grain, other, flippedOver, fixed, mark);
+        return new Piece(name, kind, shape, stock, wood, grain, sawn, other, flippedOver, fixed, mark);
     }
 
     /** The same piece, cut from another stick. */
     public Piece from(Stock other, Outline drawn) {
-        return new Piece(name, kind, drawn, other, wood, grain, rules, flippedOver, fixed, mark);
+        return new Piece(name, kind, drawn, other, wood, grain, sawn, rules, flippedOver, fixed, mark);
     }
 
     /** Where a value of it stands in the document. */

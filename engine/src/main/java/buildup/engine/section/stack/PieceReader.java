@@ -1,6 +1,7 @@
 package buildup.engine.section.stack;
 
 import buildup.catalog.Catalog;
+import buildup.catalog.wood.Sawn;
 import buildup.catalog.wood.Wood;
 import buildup.catalog.words.WalkReader;
 import buildup.profiles.Profile;
@@ -68,6 +69,7 @@ final class PieceReader {
                 .flatMap(scalar -> catalog.wood(scalar, notices))
                 .or(() -> commonWood);
         FiberDirection grain = grain(fields, name);
+        Optional<Sawn> sawn = sawn(fields, name);
         Optional<Drawn> drawn = drawn(fields, name, kind);
         PieceShaping shaping = shaping(fields);
         Optional<PieceShaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
@@ -84,6 +86,7 @@ final class PieceReader {
                 shaped.get().stock(),
                 wood.get(),
                 grain,
+                sawn.or(() -> wood.get().sawn()),
                 placed,
                 shaped.get().flippedOver(),
                 fixed,
@@ -138,6 +141,15 @@ final class PieceReader {
             refuse(StackNotices.UNKNOWN_GRAIN, word.get(), name);
         }
         return grain.orElse(FiberDirection.RUN);
+    }
+
+    private Optional<Sawn> sawn(Fields fields, String name) {
+        Optional<Scalar> word = fields.scalar("cut");
+        Optional<Sawn> sawn = word.flatMap(scalar -> Sawn.named(scalar.text()));
+        if (word.isPresent() && sawn.isEmpty()) {
+            refuse(StackNotices.UNKNOWN_CUT, word.get(), name);
+        }
+        return sawn;
     }
 
     private void refuse(buildup.shared.notice.Kind unknown, Scalar word, String name) {

@@ -35,6 +35,8 @@ public final class StackNotices {
             "No kind of piece is called '{word}'.", "Write trim, nailer or framing.");
     static final Kind UNKNOWN_GRAIN =
             DocumentCodes.UNKNOWN_NAME.refusal("No way of the grain is called '{word}'.", "Write run, out or up.");
+    static final Kind UNKNOWN_CUT = DocumentCodes.UNKNOWN_NAME.refusal(
+            "No board is sawn '{word}'.", "Write flat or quartered; leave it out for mixed boards.");
     static final Kind UNKNOWN_UNIT =
             DocumentCodes.UNKNOWN_NAME.refusal("No unit is called '{word}'.", "Write in, ft, mm or cm.");
     static final Kind NOTHING_TO_BE_FIXED_TO =

@@ -29,8 +29,15 @@ import java.util.OptionalDouble;
 
 /** Outlines and sections made straight from coordinates, for figures that no stack document draws. */
 public final class Drawn {
-    private static final Wood WOOD =
-            new Wood("wood", "", 0.42, 29.35, OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+    private static final Wood WOOD = new Wood(
+            "wood",
+            "",
+            0.42,
+            29.35,
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            Optional.empty(),
+            Optional.empty());
 
     private Drawn() {}
 
@@ -116,6 +123,7 @@ public final class Drawn {
                         false),
                 WOOD,
                 FiberDirection.RUN,
+                Optional.empty(),
                 new Rules(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Map.of(), Map.of()),
                 false,
                 Optional.empty(),

@@ -1,0 +1,106 @@
+package buildup.engine.hold.season;
+
+import buildup.catalog.wood.Sawn;
+import buildup.catalog.wood.Wood;
+import buildup.engine.section.placing.Placed;
+import buildup.engine.section.stack.Piece;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How much a piece grows from one moisture to another. Between 6 and 14 % by the coefficients of change: Wood Handbook,
+ * FPL-GTR-190, 2010, equation 13-2. Beyond, by equation 13-3, which is the same line through 10 % when it is written with
+ * the coefficient in place of the shrinkage that the coefficient was made from. Along the grain wood keeps its length.
+ */
+final class Growth {
+    /** Moisture at which coefficient and shrinkage meet, %. */
+    private static final double MIDDLE = 10;
+
+    private Growth() {}
+
+    /** Share of its size by which a side grows; negative when it shrinks. */
+    static double share(double coefficient, Season from, Season to) {
+        double points = to.moisture() - from.moisture();
+        return from.usual() && to.usual()
+                ? coefficient * points
+                : coefficient * points / (1 + coefficient * (from.moisture() - MIDDLE));
+    }
+
+    /** The growth of a piece as it sits; nothing when its wood's coefficients are not known. */
+    static Optional<Strain> of(Placed placed, Season from, Season to) {
+        Piece piece = placed.piece();
+        OptionalDouble width = coefficient(piece.wood(), piece.sawn(), true);
+        OptionalDouble thickness = coefficient(piece.wood(), piece.sawn(), false);
+        if (width.isEmpty() || thickness.isEmpty()) {
+            return Optional.empty();
+        }
+        Strain across = Strain.along(
+                width(placed), share(width.getAsDouble(), from, to), share(thickness.getAsDouble(), from, to));
+        return Optional.of(
+                switch (piece.grain()) {
+                    case RUN -> across;
+                    case OUT -> new Strain(0, 0, across.up());
+                    case UP -> new Strain(across.out(), 0, 0);
+                });
+    }
+
+    /**
+     * The coefficient of change of the width or the thickness. Mixed boards count halfway between the two ways in which
+     * rings may lie. A panel has no rings: its list says the width under {@code tangential}, the thickness under
+     * {@code radial}.
+     */
+    static OptionalDouble coefficient(Wood wood, Optional<Sawn> sawn, boolean ofWidth) {
+        boolean panel = wood.group().filter(group -> group == Wood.Group.PANEL).isPresent();
+        if (panel || sawn.isPresent()) {
+            boolean tangential = ofWidth == (panel || sawn.get() == Sawn.FLAT);
+            return tangential ? wood.tangentialChange() : wood.radialChange();
+        }
+        return wood.radialChange().isPresent() && wood.tangentialChange().isPresent()
+                ? OptionalDouble.of((wood.radialChange().getAsDouble()
+                                + wood.tangentialChange().getAsDouble())
+                        / 2)
+                : OptionalDouble.empty();
+    }
+
+    /** The direction of the stick's width: along the back of a sprung one, along the wider side of a board or block. */
+    static Point width(Placed placed) {
+        Outline outline = placed.outline();
+        boolean sprung =
+                outline.members().contains("wall-flat") && outline.members().contains("ceiling-flat");
+        Optional<Line> back = sprung ? outline.straights("back").stream().findFirst() : Optional.empty();
+        if (back.isPresent()) {
+            return back.get().direction(0);
+        }
+        Box box = outline.box();
+        Piece piece = placed.piece();
+        if (piece.stock().board() && !outline.isRectangle()) {
+            return longest(outline);
+        }
+        boolean lies = piece.stock().board()
+                ? piece.stock().lying()
+                : piece.stock().profileKind().equals("section")
+                        ? box.width() > box.height()
+                        : off(box.width(), piece) < off(box.height(), piece);
+        return lies ? new Point(1, 0) : new Point(0, 1);
+    }
+
+    private static double off(double side, Piece piece) {
+        return Math.abs(side - piece.stock().width());
+    }
+
+    private static Point longest(Outline outline) {
+        return outline.strokes().stream()
+                .map(Stroke::segment)
+                .filter(Line.class::isInstance)
+                .max(Comparator.comparingDouble(Segment::length))
+                .map(line -> line.direction(0))
+                .orElse(new Point(0, 1));
+    }
+}

@@ -1,0 +1,54 @@
+package buildup.engine.hold.season;
+
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How a body has moved: grown by a strain about the place that holds it, and carried along by what holds it.
+ *
+ * @param out the place that keeps its distance from the wall plane to what holds it
+ * @param up the place that keeps its height to what holds it
+ * @param carried how far that was carried along, in
+ */
+public record Moved(Point out, Point up, Point carried, double growthOut, double growthBoth, double growthUp) {
+    /** What stands still. */
+    static final Moved NOT = new Moved(Point.ORIGIN, Point.ORIGIN, Point.ORIGIN, 0, 0, 0);
+
+    static Moved of(Point out, Point up, Point carried, Strain strain) {
+        return new Moved(out, up, carried, strain.out(), strain.both(), strain.up());
+    }
+
+    /** How far a place of the body has moved, in. */
+    public Point at(Point place) {
+        Strain strain = new Strain(growthOut, growthBoth, growthUp);
+        return new Point(
+                carried.x() + strain.of(place.minus(out)).x(),
+                carried.y() + strain.of(place.minus(up)).y());
+    }
+
+    /**
+     * An outline of the body as it has moved, in chords.
+     *
+     * @param times so many times as far
+     */
+    public List<Line> outline(Outline built, double times) {
+        List<Point> ring = built.flattened(Tolerance.CHORD).stream()
+                .map(point -> point.plus(at(point).times(times)))
+                .toList();
+        List<Line> lines = new ArrayList<>();
+        for (int i = 0; i < ring.size(); i++) {
+            lines.add(new Line(ring.get(i), ring.get((i + 1) % ring.size())));
+        }
+        return List.copyOf(lines);
+    }
+
+    /** The box round the body as it has moved. */
+    Box box(Outline built) {
+        return Box.around(outline(built, 1).stream().map(Line::box).toList());
+    }
+}

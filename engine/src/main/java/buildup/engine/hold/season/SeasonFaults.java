@@ -1,0 +1,175 @@
+package buildup.engine.hold.season;
+
+import buildup.catalog.wood.Wood;
+import buildup.engine.hold.season.Effect.Place;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Placed;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Says what the seasons spoil. One notice a place: the season in which it is worst. */
+final class SeasonFaults {
+    /** A gap beside trim: builders' warranty standard, as quoted by inspectors. */
+    private static final double JOINT = 1.0 / 8;
+
+    /** A gap at the edge of a miter: remodelers' performance standards. */
+    private static final double MITER = 1.0 / 16;
+
+    /** What nails between two rows give before wood splits or cups: common practice, no source. */
+    private static final double NAILS = 1.0 / 16;
+
+    /** What faces that are pressed together take: common practice, no source. */
+    private static final double PRESSED = 1.0 / 16;
+
+    /** What the cure leaves over: half of what a shop rule divides. */
+    private static final double SPARE = 1.0 / 32;
+
+    private final Section section;
+    private final Year year;
+    private final Notices notices;
+
+    SeasonFaults(Section section, Year year, Notices notices) {
+        this.section = section;
+        this.year = year;
+        this.notices = notices;
+    }
+
+    void say() {
+        coefficients();
+        Set<Integer> squeezed = squeezed();
+        Map<String, Effect> worst = new LinkedHashMap<>();
+        for (Effect effect : year.effects()) {
+            if (wrong(effect)) {
+                worst.merge(key(effect), effect, (one, two) -> bad(two) > bad(one) ? two : one);
+            }
+        }
+        for (Effect effect : worst.values()) {
+            if (!(effect.result().equals("presses")
+                    && (squeezed.contains(effect.piece()) || squeezed.contains(effect.other())))) {
+                add(notice(effect), effect);
+            }
+        }
+    }
+
+    /** Of the rows of one piece the worst pair of nails is told, of a corner the worst season. */
+    private String key(Effect effect) {
+        return effect.place() == Place.NAILS ? "nails of " + effect.piece() : effect.place() + " " + effect.name();
+    }
+
+    private static double bad(Effect effect) {
+        return Math.abs(effect.amount());
+    }
+
+    private boolean wrong(Effect effect) {
+        double amount = effect.amount();
+        double left = effect.left().orElse(1);
+        return switch (effect.place()) {
+            case JOINT -> amount < -PRESSED || (effect.seen() && amount > JOINT);
+            case GAP -> effect.seen() && amount > JOINT;
+            case MITER -> effect.seen() && amount > MITER;
+            case NAILS -> bad(effect) > NAILS;
+            // what is flush as built only steps
+            case REVEAL -> left <= 0 && left - amount > Tolerance.TOUCHING;
+            case BEARING, LAP -> left <= Tolerance.TOUCHING && left - amount > Tolerance.TOUCHING;
+            case ROOM -> left < 0 && left - amount >= 0;
+        };
+    }
+
+    private Notice notice(Effect effect) {
+        double before = effect.left().orElse(0) - effect.amount();
+        Notice said = switch (effect.place()) {
+            case JOINT ->
+                effect.amount() > 0
+                        ? SeasonNotices.JOINT_OPENS.with("joint", effect.name())
+                        : SeasonNotices.NO_ROOM.with("other", section.name(effect.other()));
+            case GAP -> SeasonNotices.JOINT_OPENS.with("joint", effect.name());
+            case MITER ->
+                SeasonNotices.MITER_OPENS
+                        .with("joint", effect.name().substring(0, effect.name().lastIndexOf(", ")))
+                        .with("point", effect.name().substring(effect.name().lastIndexOf(", ") + 2));
+            case NAILS ->
+                SeasonNotices.SPLITS
+                        .with("moves", effect.amount() > 0 ? "swells" : "shrinks")
+                        .with("breaks", effect.amount() > 0 ? "cups" : "splits")
+                        .with("nails", effect.name().substring(effect.name().indexOf(" between ") + 9));
+            case REVEAL -> SeasonNotices.REVEAL_CLOSES.with("reveal", effect.name());
+            case BEARING -> SeasonNotices.BEARING_SHORT.with("other", section.name(effect.other()));
+            case LAP -> SeasonNotices.LAP_FAILS.with("other", section.name(effect.other()));
+            case ROOM -> SeasonNotices.UNDER_CEILING.notice();
+        };
+        double told = effect.place() == Place.ROOM ? -effect.left().orElse(0) : bad(effect);
+        return said.with("season", year.seasons().get(effect.season()).name())
+                .with("most", Figure.length(effect.place() == Place.MITER ? MITER : JOINT))
+                .with("more", Figure.atLeast(Math.max(before, -effect.amount()) + SPARE))
+                .amount(Figure.fine(told));
+    }
+
+    /** Pieces that have no room to swell between two others: loose ones have to float. */
+    private Set<Integer> squeezed() {
+        Set<Integer> told = new HashSet<>();
+        for (Squeezes.Squeeze squeeze : new Squeezes(section, year).all()) {
+            if (squeeze.by() > PRESSED) {
+                told.add(squeeze.body());
+                boolean nailed = year.held().stream()
+                        .anyMatch(held -> held.body() == squeeze.body()
+                                && (held.how() == Held.How.NAILED || held.how() == Held.How.SAID));
+                List<String> ends = List.of(section.name(squeeze.one()), section.name(squeeze.two()));
+                add(
+                        (nailed ? SeasonNotices.SQUEEZED : SeasonNotices.MUST_FLOAT)
+                                .with("room", Figure.atLeast(squeeze.by()))
+                                .with("ends", Listing.names(ends))
+                                .with(
+                                        "season",
+                                        year.seasons().get(squeeze.season()).name())
+                                .amount(Figure.fine(squeeze.by())),
+                        squeeze.body());
+            }
+        }
+        return told;
+    }
+
+    /** Woods of which a coefficient is missing, each once. */
+    private void coefficients() {
+        Map<String, List<Integer>> byWood = new LinkedHashMap<>();
+        for (int body : year.unknown()) {
+            Wood wood = section.body(body).placed().orElseThrow().piece().wood();
+            byWood.computeIfAbsent(wood.name(), name -> new ArrayList<>()).add(body);
+        }
+        byWood.forEach((wood, bodies) -> add(
+                SeasonNotices.NO_COEFFICIENT
+                        .with("wood", wood)
+                        .with("side", side(bodies.get(0)))
+                        .with(
+                                "pieces",
+                                Listing.names(bodies.stream().map(section::name).toList()))
+                        .with("count", bodies.size() == 1 ? "is" : "are"),
+                bodies.get(0)));
+    }
+
+    private String side(int body) {
+        Wood wood = section.body(body).placed().orElseThrow().piece().wood();
+        return wood.tangentialChange().isEmpty() ? "along" : "across";
+    }
+
+    private void add(Notice notice, Effect effect) {
+        add(notice, effect.piece());
+    }
+
+    private void add(Notice notice, int body) {
+        Optional<Placed> placed = section.body(body).placed();
+        Optional<Mark> mark = placed.map(found -> found.piece().mark());
+        Notice about = notice.of(section.name(body));
+        notices.add(mark.map(about::at).orElse(about));
+    }
+}

@@ -1,0 +1,79 @@
+package buildup.engine.hold.season;
+
+import buildup.engine.section.compose.Contact;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Pieces that two others squeeze between them as they swell. */
+final class Squeezes {
+    /** Two faces stand against each other when their normals are opposite within this, as a cosine. */
+    private static final double OPPOSITE = -0.99;
+
+    /**
+     * A piece between two others.
+     *
+     * @param one, two numbers of the others
+     * @param by how much there is of it that has no room, in
+     */
+    record Squeeze(int season, int body, int one, int two, double by) {}
+
+    /** A face of the piece against another. */
+    private record Side(int other, Point inward, double pressed) {}
+
+    private final Section section;
+    private final Year year;
+
+    Squeezes(Section section, Year year) {
+        this.section = section;
+        this.year = year;
+    }
+
+    /** Of each piece that is squeezed the worst, pieces in order. */
+    List<Squeeze> all() {
+        List<Squeeze> all = new ArrayList<>();
+        for (Held held : year.held()) {
+            List<Squeeze> own = new ArrayList<>();
+            for (int season = 1; season < year.seasons().size(); season++) {
+                own.addAll(of(held.body(), season));
+            }
+            Optional<Squeeze> worst = own.stream().max(Comparator.comparingDouble(Squeeze::by));
+            worst.ifPresent(all::add);
+        }
+        return all;
+    }
+
+    private List<Squeeze> of(int body, int season) {
+        List<Side> sides = section.contacts().stream()
+                .filter(contact -> contact.of(body) && contact.stretch().isPresent())
+                .map(contact -> side(body, season, contact))
+                .filter(side -> side.pressed >= -Tolerance.COINCIDENT)
+                .toList();
+        List<Squeeze> found = new ArrayList<>();
+        for (Side one : sides) {
+            for (Side two : sides) {
+                double by = one.pressed + two.pressed;
+                boolean before = one.inward.y() + one.inward.x() > 0;
+                if (before && one.inward.dot(two.inward) < OPPOSITE && by > Tolerance.COINCIDENT) {
+                    found.add(new Squeeze(season, body, one.other, two.other, by));
+                }
+            }
+        }
+        return found;
+    }
+
+    private Side side(int body, int season, Contact contact) {
+        int other = contact.other(body);
+        Point inward = contact.b() == body
+                ? Holders.normal(contact)
+                : Holders.normal(contact).times(-1);
+        double apart = year.moved(season, body, contact.at())
+                .minus(year.moved(season, other, contact.at()))
+                .dot(inward);
+        return new Side(other, inward, -apart);
+    }
+}
