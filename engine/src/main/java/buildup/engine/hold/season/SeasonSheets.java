@@ -56,7 +56,7 @@ public final class SeasonSheets {
     }
 
     private Sheet effects() {
-        String title = "WHAT OPENS AND CLOSES since " + first() + ", from 1/128; what is left then";
+        String title = "WHAT OPENS AND CLOSES since " + first() + "; what is left then";
         return Sheet.of("openings", title, year.effects())
                 .name("season", "season", effect -> season(effect.season()))
                 .name("what", "what", Effect::name)
