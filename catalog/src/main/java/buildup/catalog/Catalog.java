@@ -63,12 +63,7 @@ public final class Catalog {
 
     /** The lists that come with the program, read from its own resources. */
     public static Catalog builtIn() {
-        Lists all = Lists.EMPTY;
-        for (String file :
-                List.of("profiles.yaml", "boards.yaml", "woods.yaml", "fasteners.yaml", "cutters.yaml", "rates.yaml")) {
-            all = all.with(Lists.builtIn(Chapters.of(file, resource(file))));
-        }
-        return new Catalog(all);
+        return new Catalog(Lists.builtIn(Catalog::resource));
     }
 
     private static String resource(String file) {

@@ -24,6 +24,7 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,25 +34,23 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * Entries of catalog files, by what they are and then by name in the order of the file; each is read from its text when
- * it is asked for.
+ * it is first asked for.
  */
 final class Lists {
     /** The word that asks for a plain board; no profile may take it. */
     static final String BOARD = "board";
 
-    /** No lists at all. */
-    static final Lists EMPTY = new Lists(Map.of(), Optional.empty());
-
     /** Fasteners are called by gauge and penny, so their names may begin with a digit. */
     private static final String FASTENERS = "fasteners";
 
-    private final Map<Class<?>, Map<String, Supplier<?>>> entries;
+    private final Map<Class<?>, Supplier<Map<String, Supplier<?>>>> entries;
     private final Optional<LengthUnit> unit;
 
-    private Lists(Map<Class<?>, Map<String, Supplier<?>>> entries, Optional<LengthUnit> unit) {
+    private Lists(Map<Class<?>, Supplier<Map<String, Supplier<?>>>> entries, Optional<LengthUnit> unit) {
         this.entries = entries;
         this.unit = unit;
     }
@@ -61,33 +60,50 @@ final class Lists {
         return unit;
     }
 
-    /** A key of a catalog file, what stands under it, and who reads an entry of it under its name. */
-    private record Chapter<T>(Class<T> kind, String key, BiFunction<Fields, String, Optional<T>> reader) {}
+    /**
+     * A key of a catalog file, what stands under it, and who reads an entry of it under its name.
+     *
+     * @param file that holds it among the lists that come with the program
+     */
+    private record Chapter<T>(Class<T> kind, String key, String file, BiFunction<Fields, String, Optional<T>> reader) {}
 
     /** All chapters; a new kind of entry has its line here and nowhere else. */
     private static List<Chapter<?>> chapters(LengthUnit unit, boolean builtIn, Notices notices) {
         return List.of(
-                new Chapter<>(Shape.class, "profiles", new FamilyReader(unit, builtIn, notices)::read),
-                new Chapter<>(BoardList.class, "boards", new BoardReader(notices)::read),
-                new Chapter<>(Wood.class, "woods", new WoodReader(notices)::read),
-                new Chapter<>(Fastener.class, FASTENERS, new FastenerReader(notices)::fastener),
-                new Chapter<>(Tool.class, "tools", new FastenerReader(notices)::tool),
-                new Chapter<>(Cutter.class, "cutters", new CutterReader(notices)::cutter),
-                new Chapter<>(Head.class, "heads", new CutterReader(notices)::head),
-                new Chapter<>(Mill.class, "mills", new RatesReader(notices)::mill),
-                new Chapter<>(Rates.class, "rates", new RatesReader(notices)::rates));
+                new Chapter<>(Shape.class, "profiles", "profiles.yaml", new FamilyReader(unit, builtIn, notices)::read),
+                new Chapter<>(BoardList.class, "boards", "boards.yaml", new BoardReader(notices)::read),
+                new Chapter<>(Wood.class, "woods", "woods.yaml", new WoodReader(notices)::read),
+                new Chapter<>(Fastener.class, FASTENERS, "fasteners.yaml", new FastenerReader(notices)::fastener),
+                new Chapter<>(Tool.class, "tools", "fasteners.yaml", new FastenerReader(notices)::tool),
+                new Chapter<>(Cutter.class, "cutters", "cutters.yaml", new CutterReader(notices)::cutter),
+                new Chapter<>(Head.class, "heads", "cutters.yaml", new CutterReader(notices)::head),
+                new Chapter<>(Mill.class, "mills", "rates.yaml", new RatesReader(notices)::mill),
+                new Chapter<>(Rates.class, "rates", "rates.yaml", new RatesReader(notices)::rates));
     }
 
-    /** The lists of a file that is known to hold no fault; nothing but names is looked at. */
-    static Lists builtIn(Chapters file) {
-        return of(chapters(LengthUnit.INCH, true, new Notices()), chapter -> unread(file, chapter), Optional.empty());
+    /**
+     * The lists that come with the program, which are known to hold no fault. A file is opened when something in it is
+     * asked for, and of its entries only those are read that are asked for.
+     *
+     * @param text of a file, by its name
+     */
+    static Lists builtIn(UnaryOperator<String> text) {
+        Map<String, Supplier<Chapters>> files = new HashMap<>();
+        return of(
+                chapters(LengthUnit.INCH, true, new Notices()),
+                chapter -> {
+                    Supplier<Chapters> file = files.computeIfAbsent(
+                            chapter.file(), name -> Once.of(() -> Chapters.of(name, text.apply(name))));
+                    return Once.of(() -> unread(file.get(), chapter));
+                },
+                Optional.empty());
     }
 
     private static Lists of(
             List<Chapter<?>> chapters,
-            Function<Chapter<?>, Map<String, Supplier<?>>> reader,
+            Function<Chapter<?>, Supplier<Map<String, Supplier<?>>>> reader,
             Optional<LengthUnit> unit) {
-        Map<Class<?>, Map<String, Supplier<?>>> all = new LinkedHashMap<>();
+        Map<Class<?>, Supplier<Map<String, Supplier<?>>>> all = new LinkedHashMap<>();
         chapters.forEach(chapter -> all.put(chapter.kind(), reader.apply(chapter)));
         return new Lists(all, unit);
     }
@@ -97,7 +113,9 @@ final class Lists {
         file.under(chapter.key())
                 .forEach((name, entry) -> all.put(
                         name,
-                        () -> chapter.reader().apply(fields(entry.get()), name).orElseThrow()));
+                        Once.of(() -> chapter.reader()
+                                .apply(fields(entry.get()), name)
+                                .orElseThrow())));
         return all;
     }
 
@@ -111,17 +129,25 @@ final class Lists {
         Optional<LengthUnit> named = unit(plain, notices);
         LengthUnit unit = named.orElse(LengthUnit.INCH);
         Fields fields = plain.withReader(new LengthReader(unit, Map.of()));
-        return of(chapters(unit, false, notices), chapter -> named(fields, chapter, notices), named);
+        return of(
+                chapters(unit, false, notices),
+                chapter -> {
+                    Map<String, Supplier<?>> entries = named(fields, chapter, notices);
+                    return () -> entries;
+                },
+                named);
     }
 
     /** These lists with more, which replace entries of the same name. */
     Lists with(Lists more) {
-        Map<Class<?>, Map<String, Supplier<?>>> all = new LinkedHashMap<>(entries);
-        more.entries.forEach((kind, own) -> {
-            Map<String, Supplier<?>> merged = new LinkedHashMap<>(all.getOrDefault(kind, Map.of()));
-            merged.putAll(own);
-            all.put(kind, merged);
-        });
+        Map<Class<?>, Supplier<Map<String, Supplier<?>>>> all = new LinkedHashMap<>(entries);
+        more.entries
+                .keySet()
+                .forEach(kind -> all.put(kind, Once.of(() -> {
+                    Map<String, Supplier<?>> merged = new LinkedHashMap<>(of(kind));
+                    merged.putAll(more.of(kind));
+                    return merged;
+                })));
         return new Lists(all, more.unit.or(() -> unit));
     }
 
@@ -141,7 +167,7 @@ final class Lists {
     }
 
     private Map<String, Supplier<?>> of(Class<?> kind) {
-        return entries.getOrDefault(kind, Map.of());
+        return entries.getOrDefault(kind, Map::of).get();
     }
 
     /** Every name that a call for a profile may begin with. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * True outlines of the catalog, traced by hands, scanners and pens. What comes out as sure is right; what is not right is
  * doubted or refused. The build tries every shape once with each fault; {@code -Dbuildup.tracings=5} tries five seeds.
  */
+@Tag("long")
 class NoisyTracingsTest {
     private static final int SEEDS = Integer.getInteger("buildup.tracings", 1);
 

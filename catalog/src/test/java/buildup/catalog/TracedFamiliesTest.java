@@ -31,6 +31,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.algorithm.distance.DistanceToPoint;
 import org.locationtech.jts.algorithm.distance.PointPairDistance;
@@ -42,6 +43,7 @@ import org.locationtech.jts.geom.GeometryFactory;
  * Every profile of the catalog, sampled with normal noise and traced back. A member that a tracing without any noise
  * does not show either, at half as much deviation again, is beyond what can be told: it is judged by deviation.
  */
+@Tag("long")
 class TracedFamiliesTest {
     /** A digitizer's tracing; at least 400 are asked for. */
     private static final int POINTS = 2000;

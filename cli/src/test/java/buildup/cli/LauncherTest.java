@@ -7,6 +7,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
@@ -87,6 +88,30 @@ class LauncherTest {
         var time = Files.getLastModifiedTime(source);
         Files.writeString(source, "class A { }");
         Files.setLastModifiedTime(source, time);
+        launch();
+        assertThat(builds()).isEqualTo(2);
+    }
+
+    @Test
+    void sources_that_the_system_knows_to_be_untouched_are_not_read_again() throws Exception {
+        launch();
+        script("cksum", "echo read >> '" + temp.resolve("reads") + "'; exec '" + onPath("cksum") + "' \"$@\"");
+        assertThat(launch().code).isEqualTo(7);
+        assertThat(temp.resolve("reads")).doesNotExist();
+        Files.writeString(project.resolve("shared/src/main/java/A.java"), "class A {}");
+        launch();
+        launch();
+        assertThat(temp.resolve("reads")).hasContent("read");
+        assertThat(builds()).isEqualTo(1);
+    }
+
+    @Test
+    void it_builds_again_when_a_source_is_put_back_from_before_the_build() throws Exception {
+        Path source = project.resolve("shared/src/main/java/A.java");
+        Path older = Files.writeString(temp.resolve("older"), "class A { int before; }");
+        Files.setLastModifiedTime(older, FileTime.fromMillis(0));
+        launch();
+        Files.move(older, source, StandardCopyOption.REPLACE_EXISTING);
         launch();
         assertThat(builds()).isEqualTo(2);
     }

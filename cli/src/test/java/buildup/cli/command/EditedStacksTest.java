@@ -22,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -69,6 +70,7 @@ class EditedStacksTest {
 
     @ParameterizedTest
     @MethodSource("stacks")
+    @Tag("long")
     void every_piece_can_have_another_name_and_nothing_else_is_told(Path file) {
         String text = Ran.read(file);
         String told = Ran.report(text, "--format", "json").out();

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -86,6 +87,7 @@ class HostileInputTest {
     }
 
     @Test
+    @Tag("long")
     void no_bytes_at_all_make_it_fail_inside() throws IOException {
         Random random = new Random(20);
         for (String demo : new String[] {"reading-room-cornice.yaml", "reading-room-door-head.yaml"}) {

@@ -19,6 +19,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -106,6 +107,7 @@ class OutputFileTest {
     }
 
     @Test
+    @Tag("long")
     void killed_at_any_tenth_of_a_write_it_leaves_the_old_file_or_the_new_one() throws Exception {
         Path out = Files.writeString(folder.resolve("out.bin"), "old");
         for (int tenth = 0; tenth < 10; tenth++) {

@@ -12,10 +12,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The same stack gives the same bytes, whatever the machine thinks of commas, clocks and letters. */
+@Tag("long")
 class SameBytesTest {
     private static final String STACK = """
             title: Bücherschrank – İstanbul 飾り縁

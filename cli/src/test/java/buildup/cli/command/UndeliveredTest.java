@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,6 +60,7 @@ class UndeliveredTest {
 
     @ParameterizedTest
     @MethodSource("commands")
+    @Tag("long")
     void a_disk_that_is_full_at_the_first_a_middle_or_the_last_byte_is_told(List<String> words) throws IOException {
         byte[] input = Files.readAllBytes(Ran.demo("reading-room-cornice.yaml"));
         boolean endless = words.get(0).equals("watch");

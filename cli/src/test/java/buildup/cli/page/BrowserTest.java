@@ -15,10 +15,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The page in a real browser, opened from disk. Skipped where there is no Chromium or no Node.js with its packages. */
+@Tag("long")
 class BrowserTest {
     private static final Path CHECKS = Path.of("src/test/browser").toAbsolutePath();
 

@@ -7,6 +7,7 @@ import buildup.cli.Ran;
 import buildup.cli.Schemas;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -147,6 +148,7 @@ class JsonReportTest {
     }
 
     @Test
+    @Tag("long")
     void the_report_of_any_stack_is_as_the_schema_says() {
         for (long seed = 0; seed < SEEDS; seed++) {
             Ran ran = Ran.report(RandomStacks.of(seed), "--format", "json");

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -35,6 +36,7 @@ class TextReportTest {
     }
 
     @Test
+    @Tag("long")
     void any_stack_fits_a_page_of_80_columns_and_its_verdict_25_lines() {
         int reports = 0;
         for (long seed = 0; seed < SEEDS; seed++) {

@@ -16,12 +16,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is followed and what is set side by side, in a real browser. Skipped where there is none. */
+@Tag("long")
 class WatchBrowserTest {
     private static final Path CHECKS = Path.of("src/test/browser").toAbsolutePath();
 

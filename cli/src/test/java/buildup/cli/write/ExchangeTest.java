@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * DXF and SVG to and from other programs: ezdxf (Debian package python3-ezdxf), svgelements (python3-svgelements) and the
  * SVG that rsvg-convert (librsvg2-bin) writes. None shares code with this project or with the libraries in it.
  */
+@Tag("long")
 class ExchangeTest {
     @TempDir
     private Path folder;

@@ -32,6 +32,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -198,6 +199,7 @@ class SvgWriterTest {
 
     @ParameterizedTest
     @ValueSource(ints = {100, 300})
+    @Tag("long")
     void another_renderer_finds_every_piece_where_the_section_has_it(int dpi) throws Exception {
         Drawn drawn = Drawn.of(Drawn.CORNICE);
         List<Area> pieces = drawn.scene().leaves().stream()

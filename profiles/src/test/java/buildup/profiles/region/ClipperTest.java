@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +28,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * Areas of unions against Clipper (Debian package python3-pyclipper), which neither is nor was ported from the overlay
  * library used here. Areas only: on slanted contacts Clipper leaves slits, which have length but no area.
  */
+@Tag("long")
 class ClipperTest {
     private static final double UNITS_PER_INCH = 1e6;
 

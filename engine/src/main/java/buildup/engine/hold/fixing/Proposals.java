@@ -11,19 +11,25 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Mark;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Looks for places to fix a piece of trim: along each of its faces, at a few angles, the first fastener of the shop's
  * list that does.
  */
 final class Proposals {
-    /** Degrees off square that are tried. */
-    private static final List<Double> ANGLES = List.of(0.0, 15.0, -15.0, 30.0, -30.0);
+    /** Degrees off square that are tried, those that are as good as each other together, the best first. */
+    private static final List<List<Double>> ANGLES = List.of(List.of(0.0), List.of(15.0, -15.0), List.of(30.0, -30.0));
+
+    private static final List<Double> ALL_ANGLES =
+            ANGLES.stream().flatMap(List::stream).toList();
 
     /** Spots along a face: four to the inch, at most so many. */
     private static final int MOST_SPOTS = 12;
@@ -82,23 +88,41 @@ final class Proposals {
             // the middle of a face is better than its edge; cut sizes decide, not rounding
             .thenComparing(one -> -Math.rint(one.fixed().edge().orElse(MOST_WOOD) / Tolerance.TOUCHING));
 
+    /**
+     * The best places of a piece, as {@link #all} would sort them. A nail on a worse place is followed through the wood
+     * only when the better ones have not given enough.
+     */
     List<Proposal> of(int piece) {
-        List<Candidate> found = candidates(piece);
-        found.sort(BEST);
+        Map<Hiding.Grade, List<Seat>> seats = seats(piece).stream()
+                .collect(Collectors.groupingBy(
+                        seat -> seat.hiding().grade(), () -> new EnumMap<>(Hiding.Grade.class), Collectors.toList()));
         List<Proposal> chosen = new ArrayList<>();
-        for (Candidate one : found) {
-            boolean apart = chosen.stream()
-                    .allMatch(other -> other.fixed().head().distance(one.fixed().head()) >= DISTINCT);
-            if (apart && chosen.size() < MOST) {
-                chosen.add(new Proposal(one.fixed(), reason(one.fixed())));
+        for (List<Seat> alike : seats.values()) {
+            List<Candidate> shorter = new ArrayList<>();
+            for (List<Double> angles : ANGLES) {
+                if (chosen.size() < MOST) {
+                    List<Candidate> found = candidates(alike, angles);
+                    found.sort(BEST);
+                    found.stream().filter(Candidate::longEnough).forEach(one -> choose(one, chosen));
+                    found.stream().filter(one -> !one.longEnough()).forEach(shorter::add);
+                }
             }
+            shorter.forEach(one -> choose(one, chosen));
         }
         return chosen;
     }
 
+    private void choose(Candidate one, List<Proposal> chosen) {
+        boolean apart = chosen.stream()
+                .allMatch(other -> other.fixed().head().distance(one.fixed().head()) >= DISTINCT);
+        if (apart && chosen.size() < MOST) {
+            chosen.add(new Proposal(one.fixed(), reason(one.fixed())));
+        }
+    }
+
     /** All places of a piece where some fastener does, best first; at each at its best angle. */
     List<Fixed> all(int piece) {
-        List<Candidate> found = candidates(piece);
+        List<Candidate> found = candidates(seats(piece), ALL_ANGLES);
         found.sort(BEST);
         List<Fixed> all = new ArrayList<>();
         for (Candidate one : found) {
@@ -111,18 +135,28 @@ final class Proposals {
         return all;
     }
 
-    private List<Candidate> candidates(int piece) {
-        List<Candidate> found = new ArrayList<>();
+    /** A spot where a head can sit, and how well it is hidden there. */
+    private record Seat(Spot spot, Hiding hiding) {}
+
+    private List<Seat> seats(int piece) {
+        List<Seat> seats = new ArrayList<>();
         for (Stroke stroke : timber.body(piece).outline().strokes()) {
             int spots = (int)
                     Math.max(1, Math.min(MOST_SPOTS, Math.rint(stroke.segment().length() / APART)));
             for (int i = 0; i < spots; i++) {
                 Spot spot = Spot.on(piece, stroke, (i + 0.5) / spots);
                 if (nailing.reaching().covering(spot, piece).isEmpty()) {
-                    Hiding hiding = nailing.hidings().of(spot, piece);
-                    ANGLES.forEach(angle -> candidate(spot, hiding, angle).ifPresent(found::add));
+                    seats.add(new Seat(spot, nailing.hidings().of(spot, piece)));
                 }
             }
+        }
+        return seats;
+    }
+
+    private List<Candidate> candidates(List<Seat> seats, List<Double> angles) {
+        List<Candidate> found = new ArrayList<>();
+        for (Seat seat : seats) {
+            angles.forEach(angle -> candidate(seat.spot(), seat.hiding(), angle).ifPresent(found::add));
         }
         return found;
     }

@@ -15,9 +15,11 @@ import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Nails anywhere, good and bad, counted again from points along them. */
+@Tag("long")
 class AnyNailTest {
     private static final double COUNTED = 0.03;
 

@@ -8,6 +8,7 @@ import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notices;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What holds for every proposed nail, tried on 200 random stacks; the seed stands in each message. */
@@ -18,6 +19,7 @@ class ProposalsTest {
     private static final double COUNTED = 0.03;
 
     @Test
+    @Tag("long")
     void no_proposed_nail_comes_out_and_each_passes_the_checks_of_one_in_the_file() {
         int proposed = 0;
         for (long seed = 1; seed <= STACKS; seed++) {

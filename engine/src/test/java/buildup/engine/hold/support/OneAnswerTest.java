@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongFunction;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What is told of single groups and what is told of the whole stack never contradict each other. */
@@ -93,6 +94,7 @@ class OneAnswerTest {
     }
 
     @Test
+    @Tag("long")
     void of_stacks_with_fastenings_at_random() {
         all(seed -> RandomHeld.of(seed).decided(), STACKS / 2);
         all(seed -> RandomBridge.of(seed).decided(), STACKS / 2);
@@ -101,6 +103,7 @@ class OneAnswerTest {
     }
 
     @Test
+    @Tag("long")
     void of_the_same_stacks_without_fastenings() {
         all(seed -> bare(RandomHeld.of(seed)), STACKS / 5);
         all(seed -> bare(RandomBridge.of(seed)), STACKS / 5);

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
  * What a round cutter leaves of every profile of the catalog against the same outline offset out and in again by Clipper
  * (Debian package python3-pyclipper), which shares no code with this project nor with its overlay library.
  */
+@Tag("long")
 class ClosingTest {
     private static final double UNITS_PER_INCH = 1e6;
 

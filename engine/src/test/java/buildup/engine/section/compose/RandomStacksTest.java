@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What holds for every stack, tried on 1,000 random ones; the seed stands in each message. */
@@ -174,6 +175,7 @@ class RandomStacksTest {
     }
 
     @Test
+    @Tag("long")
     void moving_the_whole_stack_moves_nothing_in_its_figures() {
         onEach(STACKS / 2, (stack, bench) -> {
             double dx = stack.hasWall() ? 0 : 1.37;
@@ -184,6 +186,7 @@ class RandomStacksTest {
     }
 
     @Test
+    @Tag("long")
     void exchanging_two_unrelated_pieces_changes_no_figure() {
         int[] exchanges = {0};
         onEach(STACKS / 2, (stack, bench) -> {

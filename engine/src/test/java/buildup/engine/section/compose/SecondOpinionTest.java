@@ -26,6 +26,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -37,6 +38,7 @@ import org.junit.jupiter.api.io.TempDir;
  * <p>More stacks: {@code -Dbuildup.second.stacks=1000000}, {@code -Dbuildup.exact.stacks=10000}, from another seed on:
  * {@code -Dbuildup.second.seed=5000000}.
  */
+@Tag("long")
 class SecondOpinionTest {
     private static final int STACKS = Integer.getInteger("buildup.second.stacks", 300);
     private static final int EXACT_STACKS = Integer.getInteger("buildup.exact.stacks", 60);
