@@ -1,6 +1,7 @@
 package buildup.catalog;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.wood.BoardList;
 import buildup.profiles.Profile;
@@ -128,9 +129,9 @@ class CatalogTest {
                 """);
         assertThat(own.said()).isEmpty();
         Profile cap = own.profile("shop-cap");
-        assertThat(cap.outline().box().width()).isEqualTo(60 / 25.4);
+        assertThat(cap.outline().box().width()).isCloseTo(60 / 25.4, within(1e-12));
         assertThat(cap.outline().members()).containsExactly("out", "up", "chamfer", "top", "back");
-        assertThat(own.profile("cove 1").outline().box().width()).isEqualTo(1 + 3 / 25.4);
+        assertThat(own.profile("cove 1").outline().box().width()).isCloseTo(1 + 3 / 25.4, within(1e-12));
         assertThat(own.profile("cove-bed 1 x 1-1/8").kind()).isEqualTo("bed");
         assertThat(own.catalog().families()).hasSize(asked.catalog().families().size() + 1);
     }
