@@ -2,6 +2,8 @@ package buildup.cli.page;
 
 import buildup.cli.drawing.section.ScreenDrawing;
 import buildup.engine.Answers;
+import buildup.engine.look.light.FrontFaces;
+import buildup.engine.look.light.FrontView;
 import buildup.engine.look.view.Surfaces;
 import buildup.engine.look.view.Visibility.Surface;
 import buildup.engine.section.compose.Composer;
@@ -34,7 +36,10 @@ import java.util.stream.IntStream;
  *       numbers of those that are there from the beginning
  *   <li>{@code stages}: one for each step, the last of them the whole: {@code piece}, the last put up; {@code members},
  *       the walk as {@code [body, name, segments]}; {@code surfaces}, all that can stand in the way of light, as
- *       {@code [body, segment]}
+ *       {@code [body, segment]}; {@code front}, what shows straight from the front whatever the light, as {@code [member,
+ *       segment of it, start, end, shares...]}: start and end are shares of the segment, and of as many strips of it as
+ *       there are, how much of the room each sees
+ *   <li>{@code roomShare}: what an evenly lit room gives beside the light itself
  * </ul>
  *
  * <p>A segment is {@code [x, y, x, y]}, an arc with {@code x, y} of its center and 1 for counterclockwise or 0 behind.
@@ -42,6 +47,8 @@ import java.util.stream.IntStream;
 final class StackData {
     /** Far finer than any tolerance of the light, so that the script decides as the program does. */
     private static final int DECIMALS = 9;
+
+    private static final int SHARE_DECIMALS = 3;
 
     private final Section whole;
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
@@ -79,7 +86,8 @@ final class StackData {
         return "{\"origin\":" + numbers(drawing.origin().x(), drawing.origin().y()) + ",\"height\":"
                 + number(drawing.scene().height()) + ",\"scale\":" + number(drawing.scale()) + ",\n\"box\":{\"face\":"
                 + number(box.face()) + ",\"bottom\":" + number(box.bottom()) + ",\"top\":" + number(box.top())
-                + "},\n\"names\":" + list(whole.bodies(), body -> text(body.name())) + ",\n\"letters\":"
+                + "},\n\"roomShare\":" + number(FrontView.ROOM_SHARE) + ",\n\"names\":"
+                + list(whole.bodies(), body -> text(body.name())) + ",\n\"letters\":"
                 + list(pieces().boxed().toList(), number -> text(Section.letter(number))) + ",\n\"framing\":"
                 + list(framing, String::valueOf) + ",\n\"stages\":" + list(whole.steps(), this::stage) + "}";
     }
@@ -92,7 +100,8 @@ final class StackData {
         Section section = upTo(step.body());
         return "\n{\"piece\":" + step.body() + ",\"members\":"
                 + list(section.members(), member -> member(section, member)) + ",\n\"surfaces\":"
-                + list(Surfaces.withoutFloorAndCeiling(section), surface -> surface(section, surface)) + "}";
+                + list(Surfaces.withoutFloorAndCeiling(section), surface -> surface(section, surface)) + ",\n\"front\":"
+                + front(section) + "}";
     }
 
     /** The section as it stands when that piece is up: the framing and the pieces to that one. */
@@ -117,6 +126,30 @@ final class StackData {
 
     private String surface(Section section, Surface surface) {
         return "\n[" + number(section, surface.body()) + "," + segment(surface.segment()) + "]";
+    }
+
+    private static String front(Section section) {
+        FrontFaces front = FrontFaces.of(section);
+        List<String> faces = new ArrayList<>();
+        for (int member = 0; member < section.members().size(); member++) {
+            List<Segment> segments = section.members().get(member).segments();
+            for (int segment = 0; segment < segments.size(); segment++) {
+                String place = member + "," + segment + ",";
+                front.of(segments.get(segment))
+                        .forEach(face -> faces.add("\n[" + place
+                                + numbers(face.start(), face.end()).substring(1).replace("]", ",")
+                                + face.open().stream().map(StackData::share).collect(Collectors.joining(",")) + "]"));
+            }
+        }
+        return faces.stream().collect(Collectors.joining(",", "[", "]"));
+    }
+
+    /** A share of the room; finer than the eye tells tones apart. */
+    private static String share(double share) {
+        return new BigDecimal(share)
+                .setScale(SHARE_DECIMALS, RoundingMode.HALF_UP)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     /** A body's number in the whole stack. */

@@ -1,48 +1,6 @@
 // The front of a length of the run, both ends returned round square corners, so that they show the section's own
-// outline; each strip as light as the light and the open room before it make it.
-
-// What an evenly lit room gives beside the light itself; a drafting choice, not a measurement.
-const ROOM_SHARE = 0.45;
-// Strips to the height of the picture, of flat faces and of curves.
-const FLAT_STRIPS = 90;
-const CURVED_STRIPS = 360;
-// Directions looked in, evenly from straight down to straight up.
-const DIRECTIONS = 36;
-
-// Chords of everything that can stand in the way; a stage's are made once.
-function chordsOf(stage) {
-    stage.chords ??= stage.surfaces.flatMap(({ segment }) => {
-        const points = segment.straight ? [segment.from, segment.to] : placesAlong(segment, segment.length / 8);
-        return points.slice(1).map((to, i) => ({ from: points[i], to }));
-    });
-    return stage.chords;
-}
-
-function blocked(chords, from, way) {
-    return chords.some((chord) => {
-        const along = minus(chord.to, chord.from);
-        const turn = cross(way, along);
-        const off = minus(chord.from, from);
-        const far = cross(off, along) / turn;
-        const share = cross(off, way) / turn;
-        return turn !== 0 && far > TOLERANCE.off / 10 && share >= 0 && share <= 1;
-    });
-}
-
-// How much of the room a place sees: the open directions, weighted by the cosine off the face (Lambert's law).
-function openness(chords, place, outward) {
-    let open = 0;
-    let whole = 0;
-    for (let i = 0; i < DIRECTIONS; i++) {
-        const way = direction(Math.PI * ((i + 0.5) / DIRECTIONS - 0.5));
-        const weight = Math.max(0, dot(outward, way));
-        whole += weight;
-        if (weight > 0 && !blocked(chords, plus(place, outward, TOLERANCE.off), way)) {
-            open += weight;
-        }
-    }
-    return whole > 0 ? open / whole : 0;
-}
+// outline; each strip as light as the light and the open room before it make it. What shows, in which strips, and how
+// much of the room each sees, the program has found: here the light is laid on.
 
 // The cosine between a face and the light, the part of it along the run included.
 function direct(light, place, outward) {
@@ -53,48 +11,30 @@ function direct(light, place, outward) {
     return Math.max(0, dot(outward, towards));
 }
 
-// The stretches of each segment that show from straight in front; the light does not matter.
-function frontOf(stage) {
-    const view = farAway(0);
-    const walls = (stage.frontWalls ??= wallsOf(view, stage.surfaces));
-    stage.front ??= new Map(
-        stage.members
-            .flatMap((member) => member.segments)
-            .map((segment) => [segment, facing(view, segment).flatMap((sweep) => seen(sweep, walls))]),
-    );
-    return stage.front;
-}
-
 // Level strips from low to high: { member, kind, low, high, tone }, tone 0 for black to 1.
-function stripsOf(stage, bands, light, height) {
-    const chords = chordsOf(stage);
+function stripsOf(stage, bands, light, roomShare) {
     const strips = [];
     for (const band of bands) {
-        for (const shown of frontOf(stage).get(band.segment)) {
-            const start = Math.max(band.start, shown.start);
-            const end = Math.min(band.end, shown.end);
-            if ((end - start) * band.segment.length > TOLERANCE.least) {
-                cutIntoStrips(band, start, end, light, chords, height, strips);
-            }
+        for (const face of stage.front.filter(({ segment }) => segment === band.segment)) {
+            face.open.forEach((open, i) => {
+                const [first, last] = [i, i + 1].map((k) => face.start + ((face.end - face.start) * k) / face.open.length);
+                const start = Math.max(band.start, first);
+                const end = Math.min(band.end, last);
+                if ((end - start) * band.segment.length > TOLERANCE.least) {
+                    strips.push(stripOf(band, start, end, light, roomShare, open));
+                }
+            });
         }
     }
     return strips.sort((a, b) => a.low.y - b.low.y);
 }
 
-function cutIntoStrips(band, start, end, light, chords, height, out) {
-    const { segment } = band;
-    const longest = height / (segment.straight ? FLAT_STRIPS : CURVED_STRIPS);
-    const count = Math.max(1, Math.ceil(((end - start) * segment.length) / longest));
-    for (let i = 0; i < count; i++) {
-        const [a, t, b] = [i, i + 0.5, i + 1].map((k) => start + ((end - start) * k) / count);
-        const way = segment.direction(t);
-        const outward = { x: way.y, y: -way.x };
-        const place = segment.at(t);
-        const lit = band.kind === 'lit' ? direct(light, place, outward) : 0;
-        const tone = ROOM_SHARE * openness(chords, place, outward) + (1 - ROOM_SHARE) * lit;
-        const [low, high] = [segment.at(a), segment.at(b)].sort((p, q) => p.y - q.y);
-        out.push({ member: band.member, kind: band.kind, low, high, tone });
-    }
+function stripOf({ member, kind, segment }, start, end, light, roomShare, open) {
+    const middle = (start + end) / 2;
+    const way = segment.direction(middle);
+    const lit = kind === 'lit' ? direct(light, segment.at(middle), { x: way.y, y: -way.x }) : 0;
+    const [low, high] = [segment.at(start), segment.at(end)].sort((p, q) => p.y - q.y);
+    return { member, kind, low, high, tone: roomShare * open + (1 - roomShare) * lit };
 }
 
 const alike = (a, b) => a && b && a.member === b.member && a.kind === b.kind && near(a.high, b.low, TOLERANCE.touching);
@@ -111,7 +51,7 @@ function drawFront(svg, stage, bands, light, box, data) {
     hatchPatterns(svg, 8 * pixel);
     svg.setAttribute('viewBox', [left, -box.top - margin, right - left, height + 2 * margin].map(number).join(' '));
     svg.querySelectorAll('g').forEach((old) => old.remove());
-    const strips = stripsOf(stage, bands, light, height);
+    const strips = stripsOf(stage, bands, light, data.roomShare);
     const faces = drawn('g', { class: 'faces', transform: 'scale(1 -1)' }, svg);
     strips.forEach((strip, i) => {
         // a strip runs on under the next of its kind, so that no seam shows between them
@@ -133,7 +73,7 @@ function drawFront(svg, stage, bands, light, box, data) {
 function hatchPatterns(svg, apart) {
     svg.querySelector('defs')?.remove();
     const defs = drawn('defs', {}, svg);
-    for (const [kind, angle, dash] of [['cast', 45, 'none'], ['shade', 0, '3 1']]) {
+    for (const [kind, angle, dash] of [['cast', 45, 'none'], ['shade', 0, '0.8 3.2']]) {
         const square = { width: 4, height: 4, viewBox: '0 0 4 4', patternUnits: 'userSpaceOnUse' };
         const patternTransform = `scale(${number(apart / 4)}) rotate(${angle})`;
         const pattern = drawn('pattern', { id: `${svg.id}-${kind}`, ...square, patternTransform }, defs);
@@ -148,9 +88,9 @@ function ringOf(places, run) {
     return `M${[...rightSide, ...leftSide].join(' L')} Z`;
 }
 
-// The paper's own white, darkened.
+// The paper's own white, darkened, and still nearer to white than to black: a photocopy leaves only the hatch.
 function tint(tone) {
-    const light = 0.3 + 0.7 * Math.min(1, 1.15 * tone);
+    const light = 0.62 + 0.36 * Math.min(1, tone);
     return `rgb(${[253, 251, 245].map((part) => Math.round(part * light)).join(' ')})`;
 }
 

@@ -74,17 +74,14 @@ function readStack(text) {
     data.stages.forEach((stage) => {
         stage.members = stage.members.map(([body, name, segments]) => ({ body, name, segments: segments.map(segmentOf) }));
         stage.surfaces = stage.surfaces.map(([body, segment]) => ({ body, segment: segmentOf(segment) }));
+        stage.front = stage.front.map(([member, segment, start, end, ...open]) => (
+            { segment: stage.members[member].segments[segment], start, end, open }
+        ));
     });
     return data;
 }
 
 const near = (a, b, within) => distance(a, b) <= within;
-
-// Places along a segment no farther apart than that, its ends included.
-function placesAlong(segment, apart) {
-    const count = Math.max(1, Math.ceil(segment.length / apart));
-    return Array.from({ length: count + 1 }, (_, i) => segment.at(i / count));
-}
 
 // Six decimals are far finer than a screen, and short.
 const number = (value) => String(Number(value.toFixed(6)));

@@ -3,6 +3,7 @@ package buildup.cli.page;
 import buildup.cli.tell.Json;
 import buildup.engine.Answers;
 import buildup.engine.look.light.Band;
+import buildup.engine.look.light.FrontView;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Lights;
 import buildup.engine.section.compose.Section;
@@ -61,6 +62,11 @@ final class LightAnswers {
                 .put("light", light(lighting.light()))
                 .put("bands", lighting.bands().stream().map(LightAnswers::band).toList())
                 .put(
+                        "front",
+                        FrontView.of(section, lighting).stream()
+                                .map(LightAnswers::strip)
+                                .toList())
+                .put(
                         "casters",
                         lighting.shadows().stream()
                                 .filter(shadow -> shadow.kind() == Band.Lit.CAST)
@@ -79,6 +85,15 @@ final class LightAnswers {
         }
         Light.Distant distant = (Light.Distant) light;
         return new Json().put("altitude", figure(distant.altitude())).put("azimuth", figure(distant.azimuth()));
+    }
+
+    private static Json strip(FrontView.Strip strip) {
+        return new Json()
+                .put("member", strip.member())
+                .put("kind", strip.lit().word())
+                .put("low", place(strip.low()))
+                .put("high", place(strip.high()))
+                .put("tone", figure(strip.tone()));
     }
 
     private static Json band(Band band) {

@@ -124,7 +124,7 @@ public final class Lights {
 
     private static void add(int member, Lit lit, Segment segment, double start, double end, List<Band> out) {
         if ((end - start) * segment.length() > Tolerance.SNAP) {
-            out.add(new Band(member, lit, segment.part(start, end)));
+            out.add(new Band(member, lit, segment, start, end));
         }
     }
 
