@@ -10,8 +10,10 @@ import java.net.InetSocketAddress;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
+import java.util.concurrent.SynchronousQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /**
@@ -29,7 +31,17 @@ public final class PageServer implements AutoCloseable {
     /** Pages open at a time; each holds a thread. */
     private static final int MOST_STREAMS = 24;
 
-    private static final int MOST_THREADS = MOST_STREAMS + 8;
+    /**
+     * Connections that are read at a time. One whose request comes slowly, or never, holds a thread until it is dropped, so
+     * there are many, of which most never start; more connections wait to be dropped.
+     */
+    private static final int MOST_THREADS = 1_000;
+
+    /** Without work for so long a thread ends. */
+    private static final long IDLE_S = 20;
+
+    /** What a thread has for its calls, bytes: a page hangs ready, so little is called. */
+    private static final long STACK = 256 << 10;
 
     /** After so long without news a line is sent anyway: it tells both ends that the other is still there. */
     private static final long HEARTBEAT_MS = 5_000;
@@ -44,11 +56,18 @@ public final class PageServer implements AutoCloseable {
         this.board = board;
         this.server = server;
         this.door = new AccessCheck(server.getAddress().getPort(), AccessCheck.freshToken());
-        this.threads = Executors.newFixedThreadPool(MOST_THREADS, work -> {
-            Thread thread = new Thread(work, "page");
-            thread.setDaemon(true);
-            return thread;
-        });
+        this.threads = new ThreadPoolExecutor(
+                0,
+                MOST_THREADS,
+                IDLE_S,
+                TimeUnit.SECONDS,
+                new SynchronousQueue<>(),
+                work -> {
+                    Thread thread = new Thread(null, work, "page", STACK);
+                    thread.setDaemon(true);
+                    return thread;
+                },
+                new ThreadPoolExecutor.DiscardPolicy());
     }
 
     /**

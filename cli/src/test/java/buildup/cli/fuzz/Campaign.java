@@ -53,7 +53,7 @@ final class Campaign {
     }
 
     /** Asks the questions of those numbers, or until the time is over. */
-    Campaign run(long from, long count, double minutes) throws IOException {
+    void run(long from, long count, double minutes) throws IOException {
         Files.createDirectories(findings);
         Thread watcher = watcher();
         long end = System.nanoTime() + (long) (minutes * 60e9);
@@ -64,7 +64,6 @@ final class Campaign {
         }
         now = Optional.empty();
         watcher.interrupt();
-        return this;
     }
 
     private void one(long number, Asked asked) throws IOException {
