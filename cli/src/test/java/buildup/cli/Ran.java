@@ -1,6 +1,7 @@
 package buildup.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.command.Buildup;
 import buildup.cli.command.files.Streams;
@@ -10,6 +11,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /** What came of one command, run within the test. */
 public record Ran(int code, String out, String err) {
@@ -18,11 +20,14 @@ public record Ran(int code, String out, String err) {
         return with(new byte[0], words);
     }
 
-    /** A command that is given those bytes on standard input. */
+    /** A command that is given those bytes on standard input; what it prints as JSON is as its schema says. */
     public static Ran with(byte[] input, String... words) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Buildup.run(Streams.of(new ByteArrayInputStream(input), out, err), words);
+        assertThat(Schemas.faults(List.of(words), out.toString(UTF_8)))
+                .as("the schema of %s", List.of(words))
+                .isEmpty();
         return new Ran(code, out.toString(UTF_8), err.toString(UTF_8));
     }
 

@@ -46,20 +46,10 @@ public final class FileSchema {
 
     /** The same for a file that lies within another. */
     public static Json content(List<Sheet> blocks, Sheet notices) {
-        return content(blocks, notices, new Json());
-    }
-
-    /**
-     * The schema of a file with more than its sheets.
-     *
-     * @param more properties that no sheet knows
-     */
-    public static Json content(List<Sheet> blocks, Sheet notices, Json more) {
         Json properties = new Json()
                 .put("title", new Json().put("type", "string").put("description", "of the document, or its file"))
                 .put("units", units());
         SheetSchema.put(properties, blocks);
-        properties.putAll(more);
         SheetSchema.put(properties, List.of(notices));
         Json refused =
                 new Json().put("properties", new Json().put("notices", new Json().put("contains", level("refusal"))));

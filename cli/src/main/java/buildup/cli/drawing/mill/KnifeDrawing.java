@@ -42,8 +42,9 @@ public final class KnifeDrawing {
     private static final Phrase SIZES_OF_STEEL =
             Phrase.of("Knife {width} wide, of {steel} steel; {wood} deep in the wood,"
                     + " {deep} on the knife, between the two broken lines.");
-    private static final Phrase MARKS = Phrase.of("{marks} of the knife, each {scallop} deep, at {speed} and a feed of"
-            + " {feed}; knives cutting: {knives}.");
+    private static final Phrase MARKS =
+            Phrase.of("Knife marks: {marks}, each {scallop} deep, at {speed} and a feed of {feed};"
+                    + " knives cutting: {knives}.");
 
     private final Profile profile;
     private final Knife knife;

@@ -222,10 +222,10 @@ public final class FixingSheets {
         return Columns.<Grip>inner()
                 .words("in", "in", grip -> section.name(grip.body()))
                 .length("bite", "bite", Grip::bite)
-                .measure("gravity", "G", Quantity.COUNT, Rounding.decimals(2), Grip::gravity)
+                .measure("gravity", "G", Quantity.RATIO, Rounding.decimals(2), Grip::gravity)
                 .measure("design", "design", Quantity.FORCE, Grip::design)
                 .measure("test", "test", Quantity.FORCE, Grip::test)
-                .measure("factor", "factor", Quantity.COUNT, Rounding.decimals(2), Grip::factor);
+                .measure("factor", "factor", Quantity.RATIO, Rounding.decimals(2), Grip::factor);
     }
 
     /** A joint of a nail, with the grip beyond it. */
@@ -257,7 +257,7 @@ public final class FixingSheets {
                 .measure(
                         "gravity",
                         "G",
-                        Quantity.COUNT,
+                        Quantity.RATIO,
                         Rounding.decimals(2),
                         one -> one.grip().gravity())
                 .text()
@@ -339,7 +339,7 @@ public final class FixingSheets {
                 .measure(
                         "factor",
                         "factor",
-                        Quantity.COUNT,
+                        Quantity.RATIO,
                         Rounding.decimals(2),
                         one -> one.factor().value())
                 .words("why", "why", one -> one.factor().why().words())

@@ -292,7 +292,7 @@ public final class SupportSheets {
                         Rounding.decimals(0),
                         row -> row.nail().fastening().angle())
                 .length("spacing", "every", LeastRow::spacing)
-                .measure("needsPerFoot", "needs a foot", Quantity.COUNT, Rounding.decimals(2), LeastRow::needed)
+                .measure("needsPerFoot", "needs a foot", Quantity.RATIO, Rounding.decimals(2), LeastRow::needed)
                 .json()
                 .measure("pull", "may pull", Quantity.LINE_FORCE, LeastRow::pull)
                 .measure("across", "across", Quantity.LINE_FORCE, LeastRow::across)
