@@ -270,6 +270,16 @@ class MetricTwinTest {
         }
     }
 
+    /** Its lines break where they must, so they are read as one text. */
+    @ParameterizedTest
+    @MethodSource("stacks")
+    void the_steps_of_putting_up_agree(Path stack) {
+        String one = spoken(String.join(" ", labels(Ran.read(stack), "steps")));
+        String other = spoken(String.join(" ", labels(metric(stack), "steps")));
+        assertThat(TwinTables.customary(other)).isEmpty();
+        assertThat(Agreement.fault(one, other)).isEmpty();
+    }
+
     /** Without what names the unit of the sheet. */
     private static String spoken(String label) {
         return label.replaceAll("Sizes in (inches|millimeters)", "Sizes")

@@ -30,6 +30,9 @@ public final class OrderSheets {
      */
     static final double ONE_LIFTS = 51;
 
+    /** Two people with the load held close, at best, lb. */
+    private static final double TWO_LIFT = 102;
+
     private static final double FOOT = 12;
 
     /** A longer set-back reads as an exposed face, in. */
@@ -285,9 +288,10 @@ public final class OrderSheets {
                 Phrase.of("Ways are looked at in the plane of the section: straight, or with one bend. A piece that has"
                         + " none may still slide in from an open end, or be tipped in."));
         said.add(Phrase.of(
-                "Work overhead and lifting: two people, a firm platform, eye protection; nobody stands under a"
-                        + " piece that is not fastened. What two people lift at best is 102 lb with the load held close; overhead"
-                        + " it is much less."));
+                        "Work overhead and lifting: two people, a firm platform, eye protection; nobody stands under a"
+                                + " piece that is not fastened. What two people lift at best is {weight} with the load"
+                                + " held close; overhead it is much less.")
+                .with("weight", Figure.of(Quantity.WEIGHT, TWO_LIFT).rounded(Rounding.decimals(0))));
         return Sheet.of("order.cautions", "WITH THE SEQUENCE GOES", said)
                 .saying("caution", "caution", phrase -> phrase)
                 .people()

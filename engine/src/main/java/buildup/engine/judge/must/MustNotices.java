@@ -5,7 +5,7 @@ import buildup.shared.notice.Kind;
 
 /** What there is to say of the lines under {@code must:}. */
 final class MustNotices {
-    private static final String HOW = "Write 'figure of piece >= size', as 'reveal of bead over frieze >= 1/4'.";
+    private static final String HOW = "Write 'figure of piece >= size', as 'reveal of bead over frieze >= 1/4 in'.";
 
     static final Code NOT_A_RULE_CODE = Code.of("not-a-rule", "A line under 'must:' cannot be read.");
 

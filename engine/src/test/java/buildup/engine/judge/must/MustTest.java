@@ -133,7 +133,7 @@ class MustTest {
 
     @Test
     void a_line_that_is_no_rule_is_refused_with_how_to_write_one() {
-        String how = " | Write 'figure of piece >= size', as 'reveal of bead over frieze >= 1/4'.";
+        String how = " | Write 'figure of piece >= size', as 'reveal of bead over frieze >= 1/4 in'.";
         assertThat(refused("height")).containsExactly("'height' holds no figure against a value." + how);
         assertThat(refused("height about 8 <= 9"))
                 .containsExactly("'about 8' is not understood behind the figure." + how);
