@@ -143,8 +143,12 @@ public final class SticksDrawing {
         for (Stick.LaidPiece lie : strip.pieces()) {
             Box own = new Box(length(lie.from()), box.bottom() + INSET, length(lie.to()), box.top() - INSET);
             drawn.addAll(gap(at, own.back(), box));
+            // face for back, what is longer on the room side is drawn longer on the other
+            int way = lie.turned() ? -1 : 1;
             List<Segment> ring = CutPiece.ring(
-                    own, slant(lie.piece().left()), slant(lie.piece().right()));
+                    own,
+                    way * slant(lie.piece().left()),
+                    way * slant(lie.piece().right()));
             drawn.addAll(CutPiece.items(Optional.of(title(lie.piece())), ring));
             drawn.addAll(name(lie.piece(), own));
             at = own.face();

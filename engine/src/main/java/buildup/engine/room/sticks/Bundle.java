@@ -28,11 +28,16 @@ record Bundle(List<StickPiece> pieces, List<Integer> gaps) {
     /** What a saw takes from the stick between two pieces: its kerf is wider along the stick when it cuts aslant. */
     static int gap(StickPiece before, StickPiece after, Shop shop) {
         return shop.grid()
-                .needed(Math.max(along(before.right(), shop.kerf()), along(after.left(), shop.kerf())) + CLEANING);
+                .needed(Math.max(before.right().kerf(shop), after.left().kerf(shop)) + CLEANING);
     }
 
-    private static double along(End end, int kerf) {
-        double aslant = Math.cos(Math.toRadians(end.miter())) * Math.cos(Math.toRadians(end.bevel()));
-        return LengthSteps.inches(kerf) / Math.max(aslant, 0.1);
+    /** The end that lies to the left on the stick. */
+    End left() {
+        return pieces.get(0).left();
+    }
+
+    /** The end that lies to the right on the stick. */
+    End right() {
+        return pieces.get(pieces.size() - 1).right();
     }
 }

@@ -13,8 +13,19 @@ import java.util.List;
  * @param miter, bevel with the stick flat on the table, degrees
  */
 public record End(EndJoint joint, double slant, double miter, double bevel) {
+    private static final double FLATTEST = 0.1;
+
     /** Square to the stick. */
     static final End SQUARE = new End(EndJoint.SQUARE, 0, 0, 0);
+
+    /**
+     * What a saw takes along the stick at this end, in: its kerf is wider along the stick when it cuts aslant, by the
+     * secants of miter and bevel. Cuts so flat that no saw makes them are counted as 84 degrees.
+     */
+    double kerf(Shop shop) {
+        double aslant = Math.cos(Math.toRadians(miter)) * Math.cos(Math.toRadians(bevel));
+        return LengthSteps.inches(shop.kerf()) / Math.max(aslant, FLATTEST);
+    }
 
     static End of(Fit fit, Hand hand) {
         EndCut cut = fit.cut(hand);

@@ -88,6 +88,7 @@ final class Lots {
                     Math.max(shop.grid().step(), shop.grid().needed(Math.min(fit.longPoint(), LONGEST))),
                     End.of(fit, Hand.LEFT),
                     End.of(fit, Hand.RIGHT),
+                    course.plain(),
                     fit.grainGroup().map(this::unbroken));
             all.add(piece);
             sort(piece, course, fit.grainGroup());

@@ -132,7 +132,7 @@ final class RipBound {
                         shop.usable(length), share.least(rip, PARTS * price(supply, length)), StickProblem.NO_END));
             }
         }
-        return new StickProblem(lot.bundles().stream().map(Bundle::length).toList(), sticks, shop.kerf());
+        return new Nesting(lot, shop).problem(sticks);
     }
 
     private long byArea() {

@@ -43,8 +43,12 @@ public record Stick(Supply supply, int length, Origin origin, long price, List<S
         }
     }
 
-    /** A piece and how far its left end lies from that of the stick. */
-    public record LaidPiece(StickPiece piece, int from) {
+    /**
+     * A piece and how far its left end lies from that of the stick.
+     *
+     * @param turned whether it lies face for back, so that its slanted end nests in that of the piece before it
+     */
+    public record LaidPiece(StickPiece piece, int from, boolean turned) {
         /** Where the piece ends on the stick, in length steps. */
         public int to() {
             return from + piece.length();

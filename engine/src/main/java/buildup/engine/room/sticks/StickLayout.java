@@ -100,7 +100,7 @@ final class StickLayout {
         for (StickPlan.CutUp cutUp : plan.sticks()) {
             List<Bundle> bundles =
                     cutUp.pieces().stream().map(lot.bundles()::get).toList();
-            Kind kind = shortest(offers.get(cutUp.kind()).kind(), bundles, aim);
+            Kind kind = shortest(lot, offers.get(cutUp.kind()).kind(), bundles, aim);
             used.merge(kind, 1, Integer::sum);
             strips.computeIfAbsent(kind, key -> new ArrayList<>()).add(strip(lot, kind, bundles));
         }
@@ -110,13 +110,11 @@ final class StickLayout {
     }
 
     private StickProblem problem(Lot lot, List<Offer> offers) {
-        return new StickProblem(
-                lot.bundles().stream().map(Bundle::length).toList(),
-                offers.stream()
+        return new Nesting(lot, shop)
+                .problem(offers.stream()
                         .map(offer ->
                                 new StickProblem.Stick(shop.usable(offer.kind().length()), offer.price(), offer.most()))
-                        .toList(),
-                shop.kerf());
+                        .toList());
     }
 
     private static Kind longest(Lot lot) {
@@ -161,11 +159,12 @@ final class StickLayout {
     }
 
     /** When sticks alone count, a longer one than needed serves nobody. */
-    private Kind shortest(Kind kind, List<Bundle> bundles, Aim aim) {
+    private Kind shortest(Lot lot, Kind kind, List<Bundle> bundles, Aim aim) {
         if (aim == Aim.CHEAPEST || kind.origin() != Origin.BOUGHT) {
             return kind;
         }
-        int needed = bundles.stream().mapToInt(Bundle::length).sum() + shop.kerf() * (bundles.size() - 1);
+        Nesting nesting = new Nesting(lot, shop);
+        int needed = nesting.taken(nesting.order(bundles, shop.usable(kind.length())));
         return kind.supply().buy().stream()
                 .filter(length -> shop.usable(length) >= needed)
                 .findFirst()
@@ -175,15 +174,24 @@ final class StickLayout {
 
     private Stick.Strip strip(Lot lot, Kind kind, List<Bundle> bundles) {
         List<Stick.LaidPiece> lies = new ArrayList<>();
+        Nesting nesting = new Nesting(lot, shop);
+        Optional<Bundle> before = Optional.empty();
+        boolean turned = false;
         int at = shop.trim();
-        for (Bundle bundle : bundles) {
+        for (Bundle bundle : nesting.order(bundles, shop.usable(kind.length()))) {
+            if (before.isPresent()) {
+                at += nesting.gap(before.get(), bundle);
+                turned = nesting.turns(before.get(), turned, bundle);
+            }
+            before = Optional.of(bundle);
             for (int i = 0; i < bundle.pieces().size(); i++) {
                 at += i == 0 ? 0 : bundle.gaps().get(i - 1);
-                lies.add(new Stick.LaidPiece(bundle.pieces().get(i), at));
+                lies.add(new Stick.LaidPiece(bundle.pieces().get(i), at, turned));
                 at += bundle.pieces().get(i).length();
             }
-            at += shop.kerf();
         }
+        // the last cut takes its kerf from what is left
+        at += before.map(last -> shop.grid().needed(last.right().kerf(shop))).orElse(0);
         int width = shop.grid().offered(kind.supply().width());
         int own = Math.min(width, lot.source().strip());
         boolean ripped = kind.supply().board() && own < width - LengthSteps.SIXTY_FOURTH;

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param part which part it is of a piece that is spliced or glued up; empty when it is whole
  * @param body number of its course in the section
  * @param length long point to long point, {@link LengthSteps}
+ * @param plain whether its section is a rectangle, so that it may be turned face for back
  * @param group names the pieces that come from one stick, in order
  */
 public record StickPiece(
@@ -21,6 +22,7 @@ public record StickPiece(
         int length,
         End left,
         End right,
+        boolean plain,
         Optional<String> group) {
     private static final String PLY = ".";
 
@@ -36,6 +38,7 @@ public record StickPiece(
                 length,
                 left,
                 right,
+                plain,
                 group);
     }
 
@@ -57,6 +60,6 @@ public record StickPiece(
 
     /** A part of it between two other ends, in a group of its own. */
     StickPiece cut(String ownId, String ownPart, int ownLength, End ownLeft, End ownRight, Optional<String> ownGroup) {
-        return new StickPiece(ownId, course, stretch, ownPart, body, ownLength, ownLeft, ownRight, ownGroup);
+        return new StickPiece(ownId, course, stretch, ownPart, body, ownLength, ownLeft, ownRight, plain, ownGroup);
     }
 }

@@ -1,5 +1,6 @@
 package buildup.engine.room.sticks;
 
+import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Columns;
@@ -220,6 +221,13 @@ public final class StickSheets {
                 .name("id", "label", lie -> lie.piece().id())
                 .wordsIf("part", "part", lie -> Optional.of(lie.piece().part()).filter(part -> !part.isEmpty()))
                 .json()
+                .flagIf("turned", "turned", lie -> lie.turned() ? Optional.of(true) : Optional.empty())
+                .json()
+                .sayingIf(
+                        "lies",
+                        "lies",
+                        lie -> lie.turned() ? Optional.of(Phrase.of("turned face for back")) : Optional.empty())
+                .text()
                 .length("from", "begins at", lie -> LengthSteps.inches(lie.from()))
                 .json()
                 .length(

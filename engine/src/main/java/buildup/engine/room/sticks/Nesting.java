@@ -1,0 +1,106 @@
+package buildup.engine.room.sticks;
+
+import buildup.engine.solve.StickProblem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * How much of a stick lies between the long points of two pieces. Facing slanted ends of a molding cost the wider of the
+ * two kerfs along the stick; the wedge between them is waste. A plain board may be turned face for back: then the two cuts
+ * run in one direction, and the ends nest by the shorter of their slants. Lengths in {@link LengthSteps}, on the grid of
+ * the shop, kerfs rounded up and slants down.
+ */
+final class Nesting {
+    private final Lot lot;
+    private final Shop shop;
+    private final int least;
+    private final int nested;
+
+    /** @param lot its pieces may nest when all of them are plain and end aslant, and none is tied to another by its grain */
+    Nesting(Lot lot, Shop shop) {
+        this.lot = lot;
+        this.shop = shop;
+        this.least = lot.bundles().stream().mapToInt(this::kerf).min().orElse(shop.kerf());
+        this.nested = lot.bundles().stream().mapToInt(this::slant).min().orElse(0);
+    }
+
+    /** The wider kerf of its two ends. */
+    private int kerf(Bundle bundle) {
+        return Stream.of(bundle.left(), bundle.right())
+                .mapToInt(end -> shop.grid().needed(end.kerf(shop)))
+                .max()
+                .orElseThrow();
+    }
+
+    /** The shorter slant of its two ends; none for what may not be turned. */
+    private int slant(Bundle bundle) {
+        boolean turns = bundle.pieces().size() == 1
+                && bundle.pieces().get(0).plain()
+                && bundle.pieces().get(0).group().isEmpty();
+        return turns ? Math.min(slant(bundle.left()), slant(bundle.right())) : 0;
+    }
+
+    private int slant(End end) {
+        return shop.grid().offered(Math.abs(end.slant()));
+    }
+
+    /**
+     * The lot as a problem of plain lengths. Laid from the narrowest kerf to the widest, the pieces of a stick take the sum
+     * of their lengths and kerfs, less their nesting, and give back what the first has not before it: so each length is
+     * counted with its own kerf, and the stick is longer by the least of them. What fits by this count fits when it is cut;
+     * where ends differ, a stick may hold a hair more than it says.
+     */
+    StickProblem problem(List<StickProblem.Stick> sticks) {
+        int longest = sticks.stream().mapToInt(StickProblem.Stick::length).max().orElse(0);
+        List<Integer> lengths = new ArrayList<>();
+        for (Bundle bundle : lot.bundles()) {
+            int more = kerf(bundle) - least;
+            boolean alone = bundle.length() <= longest && bundle.length() + more > longest;
+            lengths.add(Math.max(1, (alone ? longest : bundle.length() + more)) - (nested > 0 ? nested - least : 0));
+        }
+        if (nested == 0) {
+            return new StickProblem(lengths, sticks, least);
+        }
+        int saved = nested - least;
+        return new StickProblem(
+                lengths,
+                sticks.stream()
+                        .map(stick -> new StickProblem.Stick(stick.length() - saved, stick.price(), stick.most()))
+                        .toList(),
+                0);
+    }
+
+    /** The bundles in an order in which they fit a stick: as they come, else from the narrowest kerf to the widest. */
+    List<Bundle> order(List<Bundle> bundles, int usable) {
+        return taken(bundles) <= usable
+                ? bundles
+                : bundles.stream().sorted(Comparator.comparingInt(this::kerf)).toList();
+    }
+
+    /** What bundles take of a stick in their order. */
+    int taken(List<Bundle> bundles) {
+        int taken = bundles.get(0).length();
+        for (int i = 1; i < bundles.size(); i++) {
+            taken += gap(bundles.get(i - 1), bundles.get(i)) + bundles.get(i).length();
+        }
+        return taken;
+    }
+
+    /** From the long point of the one to that of the next; negative when they nest. */
+    int gap(Bundle before, Bundle after) {
+        int kerf = shop.grid()
+                .needed(Math.max(before.right().kerf(shop), after.left().kerf(shop)));
+        return kerf - (nested > 0 ? Math.min(slant(before.right()), slant(after.left())) : 0);
+    }
+
+    /**
+     * Whether a bundle lies face for back behind another, so that their cuts run in one direction.
+     *
+     * @param turned whether the one before does
+     */
+    boolean turns(Bundle before, boolean turned, Bundle after) {
+        return nested > 0 && turned == (before.right().slant() * after.left().slant() < 0);
+    }
+}
