@@ -64,6 +64,7 @@ class ReadmeTest {
               rip-kerf: 1/8
               trim: 1/2
               offcut: 12
+              hold: 12
               aim: fewest
               sticks: [{ of: 1x4, wood: red-oak, buy: 8', on-hand: 3 x 61, price: 1.20, per: foot }]
               joints: { miter: 1, cope: 1, return: 1, butt: 1, square: 1, scarf: 1 }

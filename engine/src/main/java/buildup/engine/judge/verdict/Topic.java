@@ -69,7 +69,8 @@ public enum Topic {
             "grain-broken",
             "longer-than-any-stick",
             "too-little-stock",
-            "price-missing"),
+            "price-missing",
+            "too-little-left-to-clamp"),
     /** Can its profiles be made? */
     MADE("undercut", "inside-corner", "thin-web", "kerf-through", "knife-too-wide", "profile-too-deep"),
     /** Does it meet what the document says it must? */

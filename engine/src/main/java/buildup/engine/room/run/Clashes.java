@@ -17,6 +17,9 @@ final class Clashes {
     /** Shop practice, no source: a nail this near to both ends of a stick splits it, in. */
     static final double SHORTEST_NAILED = 3;
 
+    /** A hand stays so far from either side of the blade of a miter saw, in: the manuals of three makers of saws. */
+    private static final double HAND_FROM_BLADE = 4;
+
     private final WallRun run;
     private final Notices notices;
 
@@ -161,6 +164,23 @@ final class Clashes {
                     .with("names", Listing.commas(names))
                     .at(run.mark())
                     .amount(Figure.length(SHORTEST_NAILED)));
+        }
+    }
+
+    /** Pieces so short that whoever holds them has a hand too near the blade. */
+    void tooShortToHold(List<Fit> fits) {
+        List<Phrase> pieces = fits.stream()
+                .filter(fit -> fit.longPoint() < HAND_FROM_BLADE - Tolerance.TOUCHING)
+                .map(fit -> RunNotices.SHORT_PIECE
+                        .with("piece", fit.course().name())
+                        .with("stretch", fit.stretch())
+                        .with("length", Figure.length(fit.longPoint())))
+                .toList();
+        if (!pieces.isEmpty()) {
+            notices.add(RunNotices.TOO_SHORT_TO_HOLD
+                    .with("pieces", Listing.commas(pieces))
+                    .with("hand", Figure.length(HAND_FROM_BLADE))
+                    .at(run.mark()));
         }
     }
 

@@ -138,6 +138,13 @@ public final class RunNotices {
     static final Kind GLUED = UNNAILED.note(
             "The returns of {names} are shorter than {amount}: a nail would split them, and end grain holds none.",
             "Glue them, and pin at most.");
+    private static final Code SHORT = Code.of(
+            "piece-too-short-to-hold", "A piece is so short that a hand would come too near the blade of the saw.");
+    static final Kind TOO_SHORT_TO_HOLD = SHORT.note(
+            "{pieces} cannot be held for sawing: a hand stays {hand} from either side of the blade.",
+            "Cut the end on a long stick that is clamped, and the piece off it last; else saw it by hand, or in a jig. The"
+                    + " saw maker's manual rules.");
+    static final Phrase SHORT_PIECE = Phrase.of("'{piece}' on {stretch}, {length} long");
     static final Phrase QUOTED = Phrase.of("'{piece}'");
 
     static final Kind COVE_WITHOUT_SIZE =

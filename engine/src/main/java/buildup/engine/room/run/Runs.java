@@ -32,12 +32,15 @@ public final class Runs {
             frames.add(own);
             Clashes clashes = new Clashes(run, notices);
             RunFitting fitting = new RunFitting(i, run, own, clashes);
+            List<Fit> ofRun = new ArrayList<>();
             for (Course course : courses) {
                 List<Fit> along = fitting.along(course);
                 clashes.crossing(
                         course, along.stream().filter(fit -> !fit.selfReturn()).toList(), run.closed());
-                fits.addAll(along);
+                ofRun.addAll(along);
             }
+            clashes.tooShortToHold(ofRun);
+            fits.addAll(ofRun);
             clashes.ofReturns(courses);
             for (Stretch stretch : run.stretches()) {
                 if (Math.abs(stretch.lean()) > 0) {

@@ -36,10 +36,14 @@ final class Nesting {
 
     /** The shorter slant of its two ends; none for what may not be turned. */
     private int slant(Bundle bundle) {
-        boolean turns = bundle.pieces().size() == 1
+        return mayTurn(bundle) ? Math.min(slant(bundle.left()), slant(bundle.right())) : 0;
+    }
+
+    /** A molding has one face, and grain that runs round keeps its side. */
+    private static boolean mayTurn(Bundle bundle) {
+        return bundle.pieces().size() == 1
                 && bundle.pieces().get(0).plain()
                 && bundle.pieces().get(0).group().isEmpty();
-        return turns ? Math.min(slant(bundle.left()), slant(bundle.right())) : 0;
     }
 
     private int slant(End end) {
@@ -51,31 +55,43 @@ final class Nesting {
      * of their lengths and kerfs, less their nesting, and give back what the first has not before it: so each length is
      * counted with its own kerf, and the stick is longer by the least of them. What fits by this count fits when it is cut;
      * where ends differ, a stick may hold a hair more than it says.
+     *
+     * @param exact whether a length that just fits a stick by itself is counted as that stick: then what is laid behind it
+     *     on a longer one has to be looked at
      */
-    StickProblem problem(List<StickProblem.Stick> sticks) {
-        int longest = sticks.stream().mapToInt(StickProblem.Stick::length).max().orElse(0);
+    StickProblem problem(List<StickProblem.Stick> sticks, boolean exact) {
+        int saved = nested > 0 ? nested - least : 0;
         List<Integer> lengths = new ArrayList<>();
         for (Bundle bundle : lot.bundles()) {
+            int length = bundle.length();
             int more = kerf(bundle) - least;
-            boolean alone = bundle.length() <= longest && bundle.length() + more > longest;
-            lengths.add(Math.max(1, (alone ? longest : bundle.length() + more)) - (nested > 0 ? nested - least : 0));
+            int counted = sticks.stream()
+                    .mapToInt(StickProblem.Stick::length)
+                    .filter(stick -> exact && length <= stick && stick < length + more)
+                    .min()
+                    .orElse(length + more);
+            lengths.add(Math.max(1, counted - saved));
         }
-        if (nested == 0) {
-            return new StickProblem(lengths, sticks, least);
-        }
-        int saved = nested - least;
-        return new StickProblem(
-                lengths,
-                sticks.stream()
-                        .map(stick -> new StickProblem.Stick(stick.length() - saved, stick.price(), stick.most()))
-                        .toList(),
-                0);
+        return nested == 0
+                ? new StickProblem(lengths, sticks, least)
+                : new StickProblem(
+                        lengths,
+                        sticks.stream()
+                                .map(stick ->
+                                        new StickProblem.Stick(stick.length() - saved, stick.price(), stick.most()))
+                                .toList(),
+                        0);
     }
 
-    /** The bundles in an order in which they fit a stick: as they come, else from the narrowest kerf to the widest. */
+    /**
+     * The bundles in the order in which they are cut: short pieces first, while the stick is long enough to clamp. Where
+     * they do not fit so, from the narrowest kerf to the widest.
+     */
     List<Bundle> order(List<Bundle> bundles, int usable) {
-        return taken(bundles) <= usable
-                ? bundles
+        List<Bundle> shortFirst =
+                bundles.stream().sorted(Comparator.comparingInt(Bundle::length)).toList();
+        return taken(shortFirst) <= usable
+                ? shortFirst
                 : bundles.stream().sorted(Comparator.comparingInt(this::kerf)).toList();
     }
 
@@ -92,7 +108,11 @@ final class Nesting {
     int gap(Bundle before, Bundle after) {
         int kerf = shop.grid()
                 .needed(Math.max(before.right().kerf(shop), after.left().kerf(shop)));
-        return kerf - (nested > 0 ? Math.min(slant(before.right()), slant(after.left())) : 0);
+        return kerf - nest(before, after);
+    }
+
+    private int nest(Bundle before, Bundle after) {
+        return mayTurn(before) && mayTurn(after) ? Math.min(slant(before.right()), slant(after.left())) : 0;
     }
 
     /**
@@ -101,6 +121,7 @@ final class Nesting {
      * @param turned whether the one before does
      */
     boolean turns(Bundle before, boolean turned, Bundle after) {
-        return nested > 0 && turned == (before.right().slant() * after.left().slant() < 0);
+        return nest(before, after) > 0
+                && turned == (before.right().slant() * after.left().slant() < 0);
     }
 }

@@ -132,7 +132,7 @@ final class RipBound {
                         shop.usable(length), share.least(rip, PARTS * price(supply, length)), StickProblem.NO_END));
             }
         }
-        return new Nesting(lot, shop).problem(sticks);
+        return new Nesting(lot, shop).problem(sticks, true);
     }
 
     private long byArea() {

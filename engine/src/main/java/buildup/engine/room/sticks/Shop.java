@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param ripKerf of the saw that rips
  * @param trim comes off each end of a stick before anything else, kerf included
  * @param offcut a rest at least so long is kept
+ * @param hold has to remain of a stick to clamp it when a shorter piece is cut off
+ * @param holdForReturn the same when the piece is a return
  * @param aim what is to be least, where the document says
  * @param joints price of making each joint, in hundredths
  */
@@ -25,11 +27,13 @@ public record Shop(
         int ripKerf,
         int trim,
         int offcut,
+        int hold,
+        int holdForReturn,
         Optional<Aim> aim,
         List<Supply> supplies,
         Map<EndJoint, Long> joints) {
     /** A shop without wood. */
-    static final Shop NONE = new Shop(TapeStep.SIXTY_FOURTHS, 0, 0, 0, 0, Optional.empty(), List.of(), Map.of());
+    static final Shop NONE = new Shop(TapeStep.SIXTY_FOURTHS, 0, 0, 0, 0, 0, 0, Optional.empty(), List.of(), Map.of());
 
     /** What is to be least. */
     public enum Aim {

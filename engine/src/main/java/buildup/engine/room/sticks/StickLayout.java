@@ -90,10 +90,10 @@ final class StickLayout {
     private void lay(Lot lot) {
         Aim aim = aim(lot);
         List<Offer> offers = new ArrayList<>(offers(lot, aim));
-        Optional<StickPlan> found = desk.plan(problem(lot, offers));
+        Optional<StickPlan> found = plan(lot, offers);
         if (found.isEmpty() || found.get().price() >= MISSING) {
             offers.add(new Offer(longest(lot), StickProblem.NO_END, MISSING));
-            found = desk.plan(problem(lot, offers));
+            found = plan(lot, offers);
         }
         StickPlan plan = found.orElseThrow();
         Map<Kind, Integer> used = new LinkedHashMap<>();
@@ -109,12 +109,27 @@ final class StickLayout {
         plans.add(plan(lot, aim, plan, used.containsKey(longest(lot))));
     }
 
-    private StickProblem problem(Lot lot, List<Offer> offers) {
+    /** The plan of what just fits, if it comes out of the saw; else that of what surely fits. */
+    private Optional<StickPlan> plan(Lot lot, List<Offer> offers) {
+        Nesting nesting = new Nesting(lot, shop);
+        return desk.plan(problem(lot, offers, true))
+                .filter(plan -> plan.sticks().stream().allMatch(cutUp -> {
+                    List<Bundle> bundles =
+                            cutUp.pieces().stream().map(lot.bundles()::get).toList();
+                    int usable = shop.usable(offers.get(cutUp.kind()).kind().length());
+                    return nesting.taken(nesting.order(bundles, usable)) <= usable;
+                }))
+                .or(() -> desk.plan(problem(lot, offers, false)));
+    }
+
+    private StickProblem problem(Lot lot, List<Offer> offers, boolean exact) {
         return new Nesting(lot, shop)
-                .problem(offers.stream()
-                        .map(offer ->
-                                new StickProblem.Stick(shop.usable(offer.kind().length()), offer.price(), offer.most()))
-                        .toList());
+                .problem(
+                        offers.stream()
+                                .map(offer -> new StickProblem.Stick(
+                                        shop.usable(offer.kind().length()), offer.price(), offer.most()))
+                                .toList(),
+                        exact);
     }
 
     private static Kind longest(Lot lot) {
@@ -190,12 +205,32 @@ final class StickLayout {
                 at += bundle.pieces().get(i).length();
             }
         }
+        int end = kind.length() - shop.trim();
+        lies.forEach(lie -> clamped(lie, end - lie.to()));
         // the last cut takes its kerf from what is left
         at += before.map(last -> shop.grid().needed(last.right().kerf(shop))).orElse(0);
         int width = shop.grid().offered(kind.supply().width());
         int own = Math.min(width, lot.source().strip());
         boolean ripped = kind.supply().board() && own < width - LengthSteps.SIXTY_FOURTH;
         return new Stick.Strip(ripped ? own : width, ripped, lies, Math.max(0, kind.length() - shop.trim() - at));
+    }
+
+    /** Something must be long enough to clamp while a cut is made: the piece, or what is left of its stick. */
+    private void clamped(Stick.LaidPiece lie, int left) {
+        StickPiece piece = lie.piece();
+        boolean isReturn =
+                piece.left().joint() == EndJoint.RETURN || piece.right().joint() == EndJoint.RETURN;
+        int hold = isReturn ? shop.holdForReturn() : shop.hold();
+        // a piece that is the rest of its stick is not cut off
+        if (piece.length() < hold && left < hold && left > 0) {
+            notices.add(StickNotices.TOO_LITTLE_TO_CLAMP
+                    .with("label", piece.id())
+                    .with("length", LengthSteps.figure(piece.length()))
+                    .with("left", LengthSteps.figure(left))
+                    .with("hold", LengthSteps.figure(hold))
+                    .of(piece.course())
+                    .amount(LengthSteps.figure(hold - left)));
+        }
     }
 
     private LotPlan plan(Lot lot, Aim aim, StickPlan plan, boolean missing) {

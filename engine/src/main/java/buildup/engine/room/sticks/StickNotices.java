@@ -45,6 +45,11 @@ public final class StickNotices {
                     + " longest gives {longest}.",
             "List a longer stick, or let the grain break at that corner.");
 
+    private static final Code NO_CLAMP = Code.of(
+            "too-little-left-to-clamp", "A short piece is cut off when too little of its stick is left to clamp.");
+    static final Kind TOO_LITTLE_TO_CLAMP = NO_CLAMP.problem(
+            "'{label}' is {length} long and is cut when {left} of its stick is left: less than the {hold} that are held.",
+            "Cut it from a longer stick, by hand, or in a jig; or list another stick to buy.");
     private static final Code NO_PRICE = Code.of("price-missing", "Not every stick to choose from has a price.");
     static final Kind PRICE_MISSING = NO_PRICE.problem(
             "Not every stick for {stock} has a price: the fewest are taken, not the cheapest.",
@@ -66,6 +71,8 @@ public final class StickNotices {
             "The {key} is {size}.", "Write what comes off each end of a stick, as {example}.");
     static final Kind NEGATIVE_OFFCUT = DocumentCodes.NOT_A_SIZE.refusal(
             "The {key} is {size}.", "Write the shortest offcut worth keeping, as {example}.");
+    static final Kind NEGATIVE_HOLD = DocumentCodes.NOT_A_SIZE.refusal(
+            "The {key} is {size}.", "Write how much of a stick has to remain to clamp it, as 12.");
     static final Kind TOO_LARGE = DocumentCodes.NOT_A_SIZE.refusal(
             "The {key} is {size}, more than {most}.", "Write mm behind it if millimeters are meant.");
     static final Kind STICK_TOO_LONG = DocumentCodes.NOT_A_SIZE.refusal(

@@ -1,0 +1,138 @@
+package buildup.engine.room.sticks;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.engine.Bench;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+/** What a slanted cut takes, and what is left to clamp. Every plan is cut by {@link SimulatedSaw} as it is made. */
+class KerfTest {
+    private static final int JOBS = Integer.getInteger("buildup.saw.jobs", 60);
+
+    private static Cutlist box(String piece, String length, String stock) {
+        String wall = "{ name: %s, length: " + length + ", corner: outside 90 }";
+        return Cutlist.of(
+                Cutlist.WALL + Bench.list(piece),
+                "plan:\n  - name: box\n    stretches: [" + wall.formatted("n") + ", " + wall.formatted("e") + ", "
+                        + wall.formatted("s") + ", " + wall.formatted("w") + "]\n" + stock);
+    }
+
+    private static List<Integer> counts(Cutlist laid) {
+        return laid.cutList().sticks().stream()
+                .map(stick -> stick.strips().get(0).pieces().size())
+                .toList();
+    }
+
+    @Test
+    void facing_miters_of_a_molding_cost_the_kerf_along_the_stick() {
+        // 2 x 47-15/16 and 1/8 over the cosine of 45 degrees are 96.052
+        Cutlist laid = box(
+                "name: bed, profile: cove-bed 1-1/4 x 1-3/8, back: wall, bottom: datum",
+                "45-7/16",
+                "stock: { kerf: 1/8, trim: 0, sticks: [{ of: cove-bed 1-1/4 x 1-3/8, buy: 8', price: 2 }] }\n");
+        assertThat(counts(laid)).containsExactly(1, 1, 1, 1);
+    }
+
+    @Test
+    void a_plain_board_is_turned_face_for_back_and_its_miters_nest() {
+        // 47-15/16 and 0.177 and 47-3/16 are 95.302
+        Cutlist laid = box(
+                "name: fascia, profile: board 3/4 x 5-1/2, back: wall, bottom: datum",
+                "46-7/16",
+                "stock: { kerf: 1/8, trim: 0, sticks: [{ of: board 3/4 x 5-1/2, buy: 8', price: 2 }] }\n");
+        assertThat(counts(laid)).containsExactly(2, 2);
+        List<Stick.LaidPiece> first =
+                laid.cutList().sticks().get(0).strips().get(0).pieces();
+        assertThat(first.get(0).turned()).isFalse();
+        assertThat(first.get(1).turned()).isTrue();
+        double end = LengthSteps.inches(first.get(1).to());
+        // the kerf is rounded up to a 64th
+        assertThat(end).isBetween(95.302, 95.302 + 1.0 / 64);
+    }
+
+    @Test
+    void every_plan_of_random_jobs_comes_out_of_the_saw_as_it_should_be() {
+        int turned = 0;
+        for (int seed = 0; seed < JOBS; seed++) {
+            Random random = new Random(seed);
+            String piece = seed % 2 == 0
+                    ? "name: bed, profile: cove-bed 1-1/4 x 1-3/8, back: wall, bottom: datum"
+                    : "name: fascia, profile: board 3/4 x 5-1/2, back: wall, bottom: datum";
+            String of = piece.contains("cove-bed") ? "cove-bed 1-1/4 x 1-3/8" : "board 3/4 x 5-1/2";
+            Cutlist laid = Cutlist.of(
+                    Cutlist.WALL + Bench.list(piece),
+                    plan(random)
+                            + String.format(
+                                    Locale.ROOT,
+                                    "stock: { kerf: %s, trim: %s, sticks: [{ of: %s, buy: [8', 12'], price: 2 }] }%n",
+                                    random.nextBoolean() ? "1/8" : "3/32",
+                                    random.nextBoolean() ? "0" : "1/2",
+                                    of));
+            turned += laid.cutList().sticks().stream()
+                    .flatMap(stick -> stick.strips().stream())
+                    .flatMap(strip -> strip.pieces().stream())
+                    .filter(Stick.LaidPiece::turned)
+                    .count();
+        }
+        assertThat(turned).isPositive();
+    }
+
+    private static String plan(Random random) {
+        StringBuilder plan = new StringBuilder("plan:\n");
+        int runs = 1 + random.nextInt(3);
+        for (int run = 0; run < runs; run++) {
+            boolean closed = random.nextInt(3) == 0;
+            plan.append("  - { name: r")
+                    .append(run)
+                    .append(closed ? ", " : ", left: die, right: return, ")
+                    .append("stretches: [");
+            double a = 20 + random.nextInt(900) / 16.0;
+            double b = 20 + random.nextInt(900) / 16.0;
+            if (closed) {
+                for (double length : new double[] {a, b, a, b}) {
+                    plan.append("{ length: ").append(length).append(", corner: outside 90 }, ");
+                }
+            } else {
+                String corner =
+                        random.nextBoolean() ? "outside 90" : random.nextBoolean() ? "inside 135" : "outside 120";
+                plan.append("{ length: ")
+                        .append(a)
+                        .append(", corner: ")
+                        .append(corner)
+                        .append(" }, { length: ")
+                        .append(b)
+                        .append(" }");
+            }
+            plan.append("] }\n");
+        }
+        return plan.toString();
+    }
+
+    @Test
+    void short_pieces_are_cut_first_from_the_long_stick() {
+        Cutlist laid = Cutlist.boards(
+                "3/4 x 3-1/2",
+                List.of("60", "3", "20"),
+                "stock: { kerf: 1/8, trim: 0, sticks: [{ of: 1x4, buy: 8' }] }\n");
+        assertThat(laid.cutList().sticks().get(0).strips().get(0).pieces().stream()
+                        .map(lie -> LengthSteps.inches(lie.piece().length()))
+                        .toList())
+                .containsExactly(3.0, 20.0, 60.0);
+        assertThat(laid.notices()).isEmpty();
+    }
+
+    @Test
+    void a_short_piece_with_too_little_behind_it_to_clamp_is_said() {
+        Cutlist laid = Cutlist.boards(
+                "3/4 x 3-1/2", List.of("3"), "stock: { kerf: 1/8, trim: 0, sticks: [{ of: 1x4, on-hand: [14] }] }\n");
+        assertThat(laid.said().code()).isEqualTo("too-little-left-to-clamp");
+        Cutlist held = Cutlist.boards(
+                "3/4 x 3-1/2",
+                List.of("3"),
+                "stock: { kerf: 1/8, trim: 0, hold: 8, sticks: [{ of: 1x4, on-hand: [14] }] }\n");
+        assertThat(held.notices()).isEmpty();
+    }
+}
