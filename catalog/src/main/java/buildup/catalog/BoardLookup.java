@@ -12,6 +12,7 @@ import buildup.profiles.Profile;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Value;
 import buildup.shared.length.Length;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import java.util.Comparator;
 import java.util.List;
@@ -33,7 +34,8 @@ record BoardLookup(Lists lists) {
         Optional<BoardList> list = list(boardList, mark, speaker);
         List<String> parts = SizeText.split(text);
         List<Length> sizes = parts.stream()
-                .map(BoardReader::nominal)
+                .map(part -> BoardReader.nominal(
+                        part, list.map(BoardList::nominalUnit).orElse(LengthUnit.INCH)))
                 .flatMap(Optional::stream)
                 .toList();
         if (parts.size() != 2 || sizes.size() != 2) {

@@ -68,6 +68,32 @@ class BoardsTest {
         assertThat(asked.maybe("1x4", "softwood-green").orElseThrow().name()).isEqualTo("1x4 (softwood-green)");
     }
 
+    /** Sizes of the list itself, which has no source: what is held is that bare numbers are millimeters there. */
+    @Test
+    void a_metric_list_reads_nominal_sizes_in_millimeters_and_still_knows_inches() {
+        Profile board = asked.maybe("25x100", "metric-softwood").orElseThrow();
+        assertThat(board.thickness()).isCloseTo(21 / 25.4, within(1e-12));
+        assertThat(board.width()).isCloseTo(95 / 25.4, within(1e-12));
+        assertThat(board.name()).isEqualTo("25x100 (metric-softwood)");
+        assertThat(asked.maybe("25 mm x 100 mm", "metric-softwood")
+                        .orElseThrow()
+                        .width())
+                .isEqualTo(board.width());
+        assertThat(asked.maybe("27 x 140 mm", "metric-hardwood").orElseThrow().width())
+                .isCloseTo(140 / 25.4, within(1e-12));
+        assertThat(asked.notices()).isEmpty();
+        assertThat(asked.maybe("1x4", "metric-softwood")).isEmpty();
+    }
+
+    @Test
+    void the_unit_of_nominal_sizes_is_one_that_is_known() {
+        Asked own = Asked.with("""
+                boards:
+                  - { name: odd, nominal: cubits, thickness: { 1: 3/4 } }
+                """);
+        assertThat(own.said()).singleElement().asString().contains("cubits");
+    }
+
     @Test
     void a_true_size_is_taken_as_it_is() {
         Profile board = asked.profile("board 3/4 x 5-1/2");

@@ -7,6 +7,7 @@ import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
@@ -156,8 +157,8 @@ public final class RatesReader {
     }
 
     private Optional<Mill.Quarter> quarter(Scalar finished, String label) {
-        Optional<Length> rough = BoardReader.nominal(label);
-        Optional<Length> most = BoardReader.nominal(finished.text());
+        Optional<Length> rough = BoardReader.nominal(label, LengthUnit.INCH);
+        Optional<Length> most = BoardReader.nominal(finished.text(), LengthUnit.INCH);
         if (rough.isEmpty() || most.isEmpty() || most.get().compareTo(rough.get()) > 0) {
             notices.add(CatalogNotices.NO_QUARTER
                     .with("quarter", label)

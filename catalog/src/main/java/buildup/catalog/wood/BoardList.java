@@ -13,10 +13,12 @@ import java.util.Optional;
  * The sizes in which boards are sold.
  *
  * @param about one line, with the standard that sets the sizes
+ * @param nominalUnit of nominal sizes without a unit
  * @param thicknesses in rising order
  * @param widths in rising order; none when boards come in random widths, and a width asked for is then a true one
  */
-public record BoardList(String name, String about, List<Dressed> thicknesses, List<Dressed> widths) {
+public record BoardList(
+        String name, String about, LengthUnit nominalUnit, List<Dressed> thicknesses, List<Dressed> widths) {
 
     /**
      * A nominal size and what is left of it when the board is dressed.

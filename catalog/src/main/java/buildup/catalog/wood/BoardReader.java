@@ -21,9 +21,6 @@ import java.util.Optional;
 /** Reads the entries under {@code boards:}. */
 public final class BoardReader {
 
-    /** Nominal sizes are names, and inches in any file. */
-    private static final LengthReader NOMINAL = new LengthReader(LengthUnit.INCH, Map.of());
-
     private final Notices notices;
 
     public BoardReader(Notices notices) {
@@ -32,24 +29,40 @@ public final class BoardReader {
 
     /** A list of nominal boards from its keys; empty, with notices, when it has no thickness. */
     public Optional<BoardList> read(Fields fields, String name) {
+        LengthUnit unit = unit(fields, name);
         List<Length> seldom = new ArrayList<>();
-        fields.scalars("seldom").forEach(text -> nominal(text).ifPresent(seldom::add));
-        List<Dressed> thicknesses = sizes(fields, "thickness", List.of());
-        List<Dressed> widths = sizes(fields, "width", seldom);
+        fields.scalars("seldom").forEach(text -> nominal(text, unit).ifPresent(seldom::add));
+        List<Dressed> thicknesses = sizes(fields, "thickness", unit, List.of());
+        List<Dressed> widths = sizes(fields, "width", unit, seldom);
         String about = fields.text("about").orElse("");
         if (!fields.has("thickness")) {
             notices.add(CatalogNotices.NO_THICKNESS.with("list", name).at(fields.mark()));
         }
-        return thicknesses.isEmpty() ? Optional.empty() : Optional.of(new BoardList(name, about, thicknesses, widths));
+        return thicknesses.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new BoardList(name, about, unit, thicknesses, widths));
     }
 
-    private List<Dressed> sizes(Fields fields, String key, List<Length> seldom) {
+    /** Nominal sizes are names, and inches in any file whose list does not say otherwise. */
+    private LengthUnit unit(Fields fields, String name) {
+        Optional<String> asked = fields.text("nominal");
+        Optional<LengthUnit> unit = asked.flatMap(LengthUnit::named);
+        if (asked.isPresent() && unit.isEmpty()) {
+            notices.add(CatalogNotices.UNKNOWN_UNIT
+                    .with("name", asked.get())
+                    .at(fields.mark("nominal"))
+                    .of(name));
+        }
+        return unit.orElse(LengthUnit.INCH);
+    }
+
+    private List<Dressed> sizes(Fields fields, String key, LengthUnit unit, List<Length> seldom) {
         Optional<Mapping> mapping = fields.mapping(key);
         List<Dressed> sizes = new ArrayList<>();
         for (Entry entry : mapping.map(Mapping::entries).orElse(List.of())) {
             Fields inside = fields.fields(mapping.orElseThrow(), key);
             Optional<Length> dressed = inside.length(entry.key().text());
-            Optional<Length> nominal = nominal(entry.key());
+            Optional<Length> nominal = nominal(entry.key(), unit);
             if (dressed.isPresent() && nominal.isPresent()) {
                 Length named = nominal.get();
                 sizes.add(new Dressed(entry.key().text(), named, dressed.get(), holds(seldom, named)));
@@ -63,17 +76,18 @@ public final class BoardReader {
         return sizes.stream().anyMatch(one -> one.near(size, Sizes.SAME));
     }
 
-    private Optional<Length> nominal(Scalar text) {
-        Optional<Length> size = nominal(text.text());
+    private Optional<Length> nominal(Scalar text, LengthUnit unit) {
+        Optional<Length> size = nominal(text.text(), unit);
         if (size.isEmpty()) {
             notices.add(CatalogNotices.NO_NOMINAL_SIZE.with("text", text.text()).at(text.mark()));
         }
         return size;
     }
 
-    /** A nominal size in inches: {@code 1}, {@code 5/4}, {@code 1-1/4}. */
-    public static Optional<Length> nominal(String text) {
-        return NOMINAL.read(text) instanceof Reading.Good good && good.length().isPositive()
+    /** A nominal size: {@code 1}, {@code 5/4}, {@code 1-1/4}; without a unit it is in the one given. */
+    public static Optional<Length> nominal(String text, LengthUnit unit) {
+        return new LengthReader(unit, Map.of()).read(text) instanceof Reading.Good good
+                        && good.length().isPositive()
                 ? Optional.of(good.length())
                 : Optional.empty();
     }

@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.ReportOptions.Format;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
@@ -35,14 +36,6 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Lists lengths round the corners, saw settings, sticks to buy and their cost.")
 final class CutsCommand implements Callable<Integer> {
-    /** The forms in which cuts are written. */
-    enum Format {
-        text,
-        json,
-        csv,
-        html
-    }
-
     private final Streams streams;
     private final List<Path> inputs = new ArrayList<>();
 
@@ -56,11 +49,8 @@ final class CutsCommand implements Callable<Integer> {
             description = "A second stack, set beside the first.")
     private Optional<String> other = Optional.empty();
 
-    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
-    private Format format = Format.text;
-
-    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
-    private Optional<Path> output = Optional.empty();
+    @Mixin
+    private final ReportOptions options = new ReportOptions();
 
     @Option(
             names = "--steps",
@@ -91,14 +81,14 @@ final class CutsCommand implements Callable<Integer> {
         bar.end();
         boolean known = all.stream().allMatch(one -> one.known().isPresent());
         Notices failed = new Notices();
-        if (known && !new Delivery(streams, output, inputs).put(written(all), failed)) {
+        if (known && !new Delivery(streams, options.output.file, inputs).put(written(all), failed)) {
             all = all.stream().map(one -> one.refused(failed.sorted())).toList();
             known = false;
         }
-        if (!known && format == Format.json) {
+        if (!known && options.format == Format.json) {
             streams.out().print(written(all));
         }
-        if (format != Format.json) {
+        if (options.format != Format.json) {
             say(all);
         }
         return all.stream().mapToInt(one -> ExitCode.of(one.notices())).max().orElse(0);
@@ -151,11 +141,11 @@ final class CutsCommand implements Callable<Integer> {
                 .map(one -> CommandAnswer.of(CutsTelling.of(one), one.answer().file(), one.notices()))
                 .toList();
         boolean two = all.size() == 2;
-        return switch (format) {
+        return switch (options.format) {
             case text ->
                 two
                         ? new CutsComparison(all.get(0), all.get(1)).text()
-                        : told.get(0).text(output.isPresent());
+                        : told.get(0).text(options.output.file.isPresent());
             case json -> two ? beside(all, told) : told.get(0).json();
             case csv -> CommandAnswer.csv(told);
             case html ->

@@ -26,7 +26,6 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -90,8 +89,8 @@ final class ProfileCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
 
-    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
-    private Optional<Path> output = Optional.empty();
+    @Mixin
+    private final OutputOption output = new OutputOption();
 
     @Option(
             names = "--view",
@@ -127,7 +126,7 @@ final class ProfileCommand implements Callable<Integer> {
         if (name.isEmpty() && (nearest || format.picture())) {
             notices.add((nearest ? CommandNotices.NEAREST_TO_WHAT : CommandNotices.PICTURE_OF_WHAT).notice());
         }
-        Delivery delivery = new Delivery(streams, output, files.read());
+        Delivery delivery = new Delivery(streams, output.file, files.read());
         Optional<byte[]> answer = notices.refused() ? Optional.empty() : answer(lists, profile, notices);
         boolean delivered = answer.filter(bytes -> delivery.put(bytes, notices)).isPresent();
         if (!delivered && format == Format.json) {
@@ -204,7 +203,7 @@ final class ProfileCommand implements Callable<Integer> {
                             case json -> told.json();
                             case csv -> told.csv();
                             case html -> told.html();
-                            default -> told.text(output.isPresent());
+                            default -> told.text(output.file.isPresent());
                         })
                 .map(text -> text.getBytes(StandardCharsets.UTF_8));
     }

@@ -19,7 +19,6 @@ import buildup.shared.document.Document;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
@@ -60,8 +59,8 @@ final class QuoteCommand implements Callable<Integer> {
     @Option(names = "--page", paramLabel = "NAME", description = "The sheet to draw on (default: as it fits).")
     private Optional<String> page = Optional.empty();
 
-    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
-    private Optional<Path> output = Optional.empty();
+    @Mixin
+    private final OutputOption output = new OutputOption();
 
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
@@ -81,7 +80,7 @@ final class QuoteCommand implements Callable<Integer> {
                 .map(wanted -> Quote.of(wanted, lists, notices));
         String file = InputFiles.nameOf(order);
         LengthUnit unit = document.map(Order::unit).orElse(LengthUnit.INCH);
-        Delivery delivery = new Delivery(streams, output, files.read());
+        Delivery delivery = new Delivery(streams, output.file, files.read());
         boolean delivered = quote.flatMap(one -> written(one, file, notices))
                 .filter(bytes -> delivery.put(bytes, notices))
                 .isPresent();
@@ -120,7 +119,7 @@ final class QuoteCommand implements Callable<Integer> {
             case json -> told.json();
             case csv -> told.csv();
             case html -> told.html();
-            default -> told.text(output.isPresent());
+            default -> told.text(output.file.isPresent());
         };
     }
 }

@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.ReportOptions.Format;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.OutputFile;
@@ -28,14 +29,6 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Reports everything known of one stack, or of two beside each other.")
 final class ReportCommand implements Callable<Integer> {
-    /** The forms in which a report is written. */
-    enum Format {
-        text,
-        json,
-        csv,
-        html
-    }
-
     private final Streams streams;
 
     @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
@@ -48,11 +41,8 @@ final class ReportCommand implements Callable<Integer> {
             description = "A second stack, set beside the first.")
     private Optional<String> other = Optional.empty();
 
-    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
-    private Format format = Format.text;
-
-    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
-    private Optional<Path> output = Optional.empty();
+    @Mixin
+    private final ReportOptions options = new ReportOptions();
 
     @Option(names = "-q", description = "Say nothing beside the report; what is refused is said all the same.")
     private boolean quiet;
@@ -67,7 +57,7 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (other.isPresent()) {
-            return new TwoStacks(streams, format, output, catalog.files).report(stack, other.get());
+            return new TwoStacks(streams, options, catalog.files).report(stack, other.get());
         }
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
@@ -80,23 +70,24 @@ final class ReportCommand implements Callable<Integer> {
 
     /** Writes to the file that was asked for; without one all is well so far. */
     private boolean written(Answer answer, List<Path> inputs, Notices notices) {
-        return output.isEmpty()
-                || OutputFile.write(output.get(), kept(answer).getBytes(StandardCharsets.UTF_8), inputs, notices);
+        return options.output.file.isEmpty()
+                || OutputFile.write(
+                        options.output.file.get(), kept(answer).getBytes(StandardCharsets.UTF_8), inputs, notices);
     }
 
     /** What is said beside a text on the screen would be lost with the window: in a file it stands behind it. */
     private String kept(Answer answer) {
         return report(answer)
-                + (format == Format.text
+                + (options.format == Format.text
                         ? TextReport.notices(NoticeText.write(answer.notices(), answer.file(), answer.unit()))
                         : "");
     }
 
     private int say(Answer answer) {
-        if (output.isEmpty()) {
+        if (options.output.file.isEmpty()) {
             streams.out().print(streams.outIsScreen() ? report(answer) : kept(answer));
         }
-        if (format != Format.json && !quiet) {
+        if (options.format != Format.json && !quiet) {
             streams.err().print(NoticeText.write(answer.notices(), answer.file(), answer.unit()));
         }
         return ExitCode.of(answer.notices());
@@ -104,7 +95,7 @@ final class ReportCommand implements Callable<Integer> {
 
     /** What was refused is said where it is sure to be seen; a file from before stays as it was. */
     private int refuse(Answer answer) {
-        if (format == Format.json) {
+        if (options.format == Format.json) {
             streams.out().print(report(answer));
         } else {
             streams.err().print(NoticeText.write(answer.notices(), answer.file(), answer.unit()));
@@ -113,7 +104,7 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private String report(Answer answer) {
-        return switch (format) {
+        return switch (options.format) {
             case text -> TextReport.write(answer);
             case json -> JsonReport.write(answer);
             case csv -> CsvReport.write(answer);

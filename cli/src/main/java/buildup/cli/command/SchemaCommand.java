@@ -15,13 +15,12 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code schema}: what the keys mean that another command writes as JSON. */
@@ -56,8 +55,8 @@ final class SchemaCommand implements Callable<Integer> {
             description = "One of: ${COMPLETION-CANDIDATES}.")
     private String name = "";
 
-    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
-    private Optional<Path> output = Optional.empty();
+    @Mixin
+    private final OutputOption output = new OutputOption();
 
     SchemaCommand(Streams streams) {
         this.streams = streams;
@@ -74,11 +73,11 @@ final class SchemaCommand implements Callable<Integer> {
                 ALL.stream().filter(one -> one.name().equals(name)).findFirst();
         if (schema.isEmpty()) {
             notices.add(CommandNotices.UNKNOWN_SCHEMA.with("name", name).cure(Suggestion.phrase(name, names())));
-        } else if (output.isEmpty()) {
+        } else if (output.file.isEmpty()) {
             streams.out().print(schema.get().written());
         } else {
             byte[] bytes = schema.get().written().getBytes(StandardCharsets.UTF_8);
-            OutputFile.write(output.get(), bytes, List.of(), notices);
+            OutputFile.write(output.file.get(), bytes, List.of(), notices);
         }
         streams.err().print(NoticeText.write(notices.sorted(), "schema", LengthUnit.INCH));
         return ExitCode.of(notices);

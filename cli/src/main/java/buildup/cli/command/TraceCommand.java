@@ -30,7 +30,6 @@ import buildup.shared.length.Reading;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -131,8 +130,8 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: yaml).")
     private Format format = Format.yaml;
 
-    @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
-    private Optional<Path> output = Optional.empty();
+    @Mixin
+    private final OutputOption output = new OutputOption();
 
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
@@ -160,7 +159,7 @@ final class TraceCommand implements Callable<Integer> {
                                 ? wish.in(found.unit().get())
                                 : wish,
                         notices));
-        Delivery delivery = new Delivery(streams, output, files.read());
+        Delivery delivery = new Delivery(streams, output.file, files.read());
         boolean delivered =
                 traced.filter(found -> delivery.put(written(found), notices)).isPresent();
         if (!delivered && format == Format.json) {
@@ -191,7 +190,7 @@ final class TraceCommand implements Callable<Integer> {
         CommandAnswer told = told(TraceTelling.of(name, kind, traced, unit));
         return switch (format) {
             case yaml -> TraceReport.yaml(name, kind, traced, notices.sorted());
-            case text -> told.text(output.isPresent());
+            case text -> told.text(output.file.isPresent());
             case json -> told.json();
             case csv -> told.csv();
             case html -> told.html();

@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** {@code report} of two stacks beside each other. */
-record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> output, List<Path> catalogs) {
+record TwoStacks(Streams streams, ReportOptions options, List<Path> catalogs) {
     /** One of the two, with what was said of it and where it came from. */
     private record Loaded(Answer answer, List<Path> files) {}
 
@@ -37,20 +37,20 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
             return refuse(a.answer(), b.answer());
         }
         String report = written(a.answer(), b.answer());
-        if (output.isEmpty()) {
+        if (options.output.file.isEmpty()) {
             streams.out().print(report);
         } else {
             Notices notices = new Notices();
             List<Path> inputs =
                     Stream.of(a, b).flatMap(one -> one.files().stream()).toList();
-            String kept = format == ReportCommand.Format.text
+            String kept = options.format == ReportOptions.Format.text
                     ? report + TextReport.notices(said("A  ", a.answer()) + said("B  ", b.answer()))
                     : report;
-            if (!OutputFile.write(output.get(), kept.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
+            if (!OutputFile.write(options.output.file.get(), kept.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
                 return refuse(a.answer().refused(notices.sorted()), b.answer());
             }
         }
-        if (format != ReportCommand.Format.json) {
+        if (options.format != ReportOptions.Format.json) {
             say(a.answer(), b.answer());
         }
         return exitCode(a.answer(), b.answer());
@@ -69,7 +69,7 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
     }
 
     private String written(Answer a, Answer b) {
-        return switch (format) {
+        return switch (options.format) {
             case text -> Comparison.of(a, b).map(ComparisonText::write).orElse("");
             case json -> ComparisonJson.write(a, b);
             case csv -> Comparison.of(a, b).map(ComparisonCsv::write).orElse("");
@@ -87,7 +87,7 @@ record TwoStacks(Streams streams, ReportCommand.Format format, Optional<Path> ou
     }
 
     private int refuse(Answer a, Answer b) {
-        if (format == ReportCommand.Format.json) {
+        if (options.format == ReportOptions.Format.json) {
             streams.out().print(ComparisonJson.write(a, b));
         } else {
             say(a, b);
