@@ -33,7 +33,7 @@ const chosen = (page) => page.locator('tr.chosen').evaluateAll((rows) => [...new
 
 export async function pieces(open, file) {
     const page = await open(file);
-    const list = page.locator('.tables table').first();
+    const list = page.locator('.tables table:has(tr[data-piece])').first();
     const count = await list.locator('tr[data-piece]').count();
     for (let i = 0; i < count; i++) {
         const button = list.locator('tr[data-piece]').nth(i).locator('button.choose');
@@ -159,7 +159,7 @@ export async function hostile_names(open, file) {
     assert.equal(await page.locator('img, iframe, object, link, base').count(), 0);
     const ids = await page.evaluate(() => [...document.querySelectorAll('[id]')].map((one) => one.id));
     assert.equal(new Set(ids).size, ids.length, 'no id twice');
-    const names = await page.locator('.tables table').first().locator('tr[data-piece] bdi').allTextContents();
+    const names = await page.locator('.tables table:has(tr[data-piece])').first().locator('tr[data-piece] bdi').allTextContents();
     assert.equal(names.length, 6);
     assert.equal(new Set(names).size, 6);
     const labels = await standing(page);

@@ -45,7 +45,8 @@ export async function units(open, file) {
     const drawing = page.locator('.section svg');
     assert.match(await drawing.innerText().catch(() => drawing.textContent()), /height/);
     await page.getByRole('button', { name: 'millimeters' }).click();
-    assert.match(await height.innerText(), /^\d+(\.\d)?[-+]? mm/);
+    assert.match(await height.innerText(), /^\d+(\.\d)?[-+]?$/);
+    assert.match(await page.locator('.figures .small').innerText(), /^Sizes in millimeters/);
     assert.match(await row.innerText(), /^\d+(\.\d)?[-+]?$/);
     assert.equal(await page.locator('[id$="-dimensions-in"]').isVisible(), false);
     assert.equal(await page.locator('[id$="-dimensions-mm"]').isVisible(), true);

@@ -41,12 +41,19 @@ public final class HtmlTable {
 
     private String table(String labelledBy) {
         html.append("<table role=\"table\" aria-labelledby=\"" + Html.text(labelledBy) + "\">\n");
-        head();
+        if (headed()) {
+            head();
+        }
         html.append("<tbody role=\"rowgroup\">\n");
         for (int i = 0; i < inches.rows().size(); i++) {
             row(inches.rows().get(i), millimeters.rows().get(i));
         }
         return html.append("</tbody>\n</table>\n").toString();
+    }
+
+    /** Whether any column says what it holds; where none does, each row begins with what it is about. */
+    private boolean headed() {
+        return inches.columns().stream().anyMatch(column -> !column.heading().isEmpty());
     }
 
     private void head() {
@@ -72,7 +79,7 @@ public final class HtmlTable {
         html.append(">");
         for (int i = 0; i < cells.size(); i++) {
             TextColumn column = inches.columns().get(i);
-            boolean head = naming.isPresent() && naming.getAsInt() == i;
+            boolean head = headed() ? naming.isPresent() && naming.getAsInt() == i : i == 0;
             html.append((head ? "<th role=\"rowheader\" scope=\"row\"" : "<td role=\"cell\"") + side(column));
             if (!column.heading().isEmpty()) {
                 html.append(" data-head=\"" + Html.text(column.heading()) + "\"");

@@ -62,6 +62,11 @@ class Stack {
         return [...this.root.querySelectorAll(selector)];
     }
 
+    // Those with a row for each piece; the first lists the pieces.
+    pieceTables() {
+        return this.all('.tables table').filter((table) => table.querySelector('tr[data-piece]'));
+    }
+
     // In place of the one for browsers that run no scripts.
     frontDrawing() {
         const svg = drawn('svg', { id: `${this.key}-front`, role: 'img', 'aria-label': 'Front of the stack under the light' });
@@ -141,9 +146,9 @@ class Stack {
         return document.getElementById(`${this.key}-${what}-${piece}`);
     }
 
-    // The rows of the list of pieces, which is the first table.
+    // The rows of the list of pieces.
     listed() {
-        const list = this.root.querySelector('.tables table');
+        const list = this.pieceTables()[0];
         return list ? [...list.querySelectorAll('tr[data-piece]')] : [];
     }
 
@@ -160,7 +165,7 @@ class Stack {
     // What the tables say of a piece, gathered under the drawing.
     showCard(piece) {
         const card = this.root.querySelector('.card');
-        const tables = this.all('.tables table').slice(0, 3);
+        const tables = this.pieceTables().slice(0, 3);
         const list = made('dl');
         tables.forEach((table) => {
             table.querySelectorAll(`tr[data-piece="${piece}"] td[data-head]`).forEach((cell) => {
