@@ -38,7 +38,7 @@ final class NewCommand implements Callable<Integer> {
     @Option(
             names = "-o",
             paramLabel = "FILE",
-            description = "Where to write (default: standard output); nothing is written over.")
+            description = "Where to write (default: standard output); never overwrites.")
     private Optional<Path> output = Optional.empty();
 
     NewCommand(Streams streams) {

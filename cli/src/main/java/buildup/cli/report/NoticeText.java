@@ -47,7 +47,7 @@ public final class NoticeText {
 
     /**
      * Lines of level, place and sentences, in that order between double blanks: {@code problem  cornice.yaml:12:5
-     * soffit: hangs on its fastenings. Nail it to what is behind it.} What is said of several pieces in the same words
+     * soffit: is held by nails only; nothing carries it. Nail it to what is behind it.} What is said of several pieces in the same words
      * is said once, at the place of the first.
      *
      * @param file what is said to be the place of a notice that has none

@@ -9,11 +9,11 @@ import java.util.Optional;
  */
 enum DxfLayer {
     TRIM(7),
-    BLOCKING(30),
-    STANDING(8),
+    NAILER(30),
+    FRAMING(8),
     HATCH(8),
     DIMENSIONS(3),
-    LETTERS(3),
+    BALLOONS(3),
     NOTES(7),
     SHEET(8),
     LIGHT(40),
@@ -35,13 +35,22 @@ enum DxfLayer {
         return color;
     }
 
+    /** The layer of the texts of a group, where hiding the group's lines has to hide its texts too. */
+    static Optional<DxfLayer> ofWords(String group) {
+        return switch (group) {
+            case "dimensions" -> Optional.of(DIMENSIONS);
+            case "letters" -> Optional.of(BALLOONS);
+            default -> Optional.empty();
+        };
+    }
+
     static Optional<DxfLayer> of(LineStyle style) {
         return switch (style) {
             case OUTLINE, ARRIS, OTHER -> Optional.of(TRIM);
-            case NAILER -> Optional.of(BLOCKING);
-            case STANDING, BREAK, PLANE -> Optional.of(STANDING);
+            case NAILER -> Optional.of(NAILER);
+            case STANDING, BREAK, PLANE -> Optional.of(FRAMING);
             case DIMENSION, TICK, EXTENSION -> Optional.of(DIMENSIONS);
-            case LEADER -> Optional.of(LETTERS);
+            case LEADER -> Optional.of(BALLOONS);
             case RULE, CHECK -> Optional.of(SHEET);
             case LIT, SHADE, CAST, RAY -> Optional.of(LIGHT);
             case SIGHT -> Optional.of(SIGHT);

@@ -2,6 +2,7 @@ package buildup.cli.write;
 
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Path;
@@ -45,8 +46,10 @@ public final class DxfWriter {
 
     private String text() {
         List<SceneItem> leaves = scene.leaves();
+        List<DxfLayer> wordings = new ArrayList<>();
+        scene.items().forEach(item -> wordings(item, DxfLayer.NOTES, wordings));
         for (int i = 0; i < leaves.size(); i++) {
-            add(leaves.get(i), leaves.subList(i + 1, leaves.size()));
+            add(leaves.get(i), wordings.get(i), leaves.subList(i + 1, leaves.size()));
         }
         DxfPairs head = new DxfPairs();
         tables.write(scene, head);
@@ -54,10 +57,24 @@ public final class DxfWriter {
         return head + entities.toString() + new DxfPairs().put(0, "ENDSEC").put(0, "EOF");
     }
 
-    /** @param over what lies over the item */
-    private void add(SceneItem item, List<SceneItem> over) {
+    /** For every leaf, in their order, the layer of a text there and of its ring and leader: that of what it speaks of. */
+    private static void wordings(SceneItem item, DxfLayer layer, List<DxfLayer> out) {
+        if (item instanceof Group group) {
+            DxfLayer own = DxfLayer.ofWords(group.id()).orElse(layer);
+            group.items().forEach(one -> wordings(one, own, out));
+        } else {
+            out.add(layer);
+        }
+    }
+
+    /**
+     * @param words the layer of a text there
+     * @param over what lies over the item
+     */
+    private void add(SceneItem item, DxfLayer words, List<SceneItem> over) {
         if (item instanceof Path path) {
             DxfLayer.of(path.style())
+                    .map(layer -> layer == DxfLayer.BALLOONS && words == DxfLayer.DIMENSIONS ? words : layer)
                     .ifPresent(layer -> path(
                             path.segments(),
                             path.closed(),
@@ -66,9 +83,9 @@ public final class DxfWriter {
         } else if (item instanceof Hatch hatch) {
             hatch(hatch, over);
         } else if (item instanceof Label label) {
-            label(label);
+            label(label, words);
         } else if (item instanceof Area area && area.tone() == Tone.INK) {
-            path(area.ring(), true, DxfLayer.LETTERS, tables.lineType(List.of()));
+            path(area.ring(), true, DxfLayer.BALLOONS, tables.lineType(List.of()));
         }
     }
 
@@ -156,9 +173,9 @@ public final class DxfWriter {
      * A text, fitted between its ends, so that it keeps to its place in whatever font it is shown. A few letters would be
      * pulled out of shape, and are hung up by their anchor.
      */
-    private void label(Label label) {
+    private void label(Label label, DxfLayer layer) {
         boolean fitted = label.text().length() > MOST_HUNG && label.width() > 0;
-        begin("TEXT", DxfLayer.NOTES, tables.lineType(List.of())).put(10, label.start());
+        begin("TEXT", layer, tables.lineType(List.of())).put(10, label.start());
         entities.put(40, label.size() * Label.CAPITALS).putText(1, label.text());
         if (label.upright()) {
             entities.put(50, 90.0);

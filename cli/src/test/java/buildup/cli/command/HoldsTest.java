@@ -17,7 +17,7 @@ class HoldsTest {
         Ran ran = Ran.of("report", NAILED);
         assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
         assertThat(ran.out())
-                .contains("WHAT CARRIES WHAT", "FASTENINGS AGAINST LEANING", "NAILS AND SCREWS", "FORMULAS")
+                .contains("BEARING: where", "FASTENINGS AGAINST LEANING", "NAILS AND SCREWS", "FORMULAS")
                 .containsPattern("backband +top nails +10\\.04 +7\\.45 +7/16 +0\\.864")
                 .contains("local code, makers' labels and a licensed person decide.");
         assertThat(ran.err())

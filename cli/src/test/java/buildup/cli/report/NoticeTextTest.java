@@ -25,7 +25,8 @@ class NoticeTextTest {
     @Test
     void what_is_alike_for_many_pieces_is_said_once() {
         assertThat(text(hangs("bed", 3), hangs("fascia", 4), hangs("crown", 5)))
-                .isEqualTo("note  room.yaml:3:1  bed, fascia, crown: hangs on its fastenings. Nail it.\n");
+                .isEqualTo(
+                        "note  room.yaml:3:1  bed, fascia, crown: is held by nails only; nothing carries it. Nail it.\n");
     }
 
     @Test
@@ -59,7 +60,7 @@ class NoticeTextTest {
 
     private static Notice hangs(String piece, int line) {
         return Code.of("hangs-on-its-fastenings", "A test.")
-                .note("'{piece}' hangs on its fastenings.", "Nail it.")
+                .note("'{piece}' is held by nails only; nothing carries it.", "Nail it.")
                 .notice()
                 .at(new Mark("room.yaml", line, 1))
                 .of(piece);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.format.Drawn;
 import buildup.cli.scene.Area;
+import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
@@ -74,7 +75,7 @@ class DxfWriterTest {
         assertThat(entities(new Path(
                         List.of(DOME, new Line(new Point(0, 0), new Point(0, -1))), true, LineStyle.NAILER)))
                 .hasSize(5)
-                .contains("VERTEX | 8 BLOCKING | 10 0.0 | 20 -1.0 | 30 0.0");
+                .contains("VERTEX | 8 NAILER | 10 0.0 | 20 -1.0 | 30 0.0");
     }
 
     @Test
@@ -124,6 +125,20 @@ class DxfWriterTest {
         assertThat(entities(new Label("A", new Point(1, 1), 0.2, Label.Anchor.MIDDLE, false, 0.2)))
                 .containsExactly("TEXT | 8 NOTES | 6 CONTINUOUS | 10 0.9 | 20 1.0 | 30 0.0 | 40 0.138 | 1 A | 72 1"
                         + " | 11 1.0 | 21 1.0 | 31 0.0");
+    }
+
+    @Test
+    void figures_and_letters_are_hidden_with_what_they_speak_of() {
+        Label figure = new Label("1-1/2", new Point(1, 1), 0.2, Label.Anchor.START, false, 0.5);
+        Path ring = new Path(List.of(DOME, BASE), true, LineStyle.LEADER);
+        Path tick = new Path(List.of(BASE), false, LineStyle.TICK);
+        assertThat(entities(new Group("dimensions", List.of(figure, ring, tick))))
+                .isNotEmpty()
+                .allMatch(entity -> entity.contains("| 8 DIMENSIONS") || entity.startsWith("SEQEND | 8 DIMENSIONS"));
+        assertThat(entities(new Group("letters", List.of(figure, ring))))
+                .isNotEmpty()
+                .allMatch(entity -> entity.contains("| 8 BALLOONS"));
+        assertThat(entities(new Group("legend", List.of(figure)))).allMatch(entity -> entity.contains("| 8 NOTES"));
     }
 
     @Test

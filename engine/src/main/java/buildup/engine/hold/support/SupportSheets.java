@@ -64,7 +64,7 @@ public final class SupportSheets {
     private Sheet balances() {
         return Sheet.of(
                         "support.balances",
-                        "WHAT CARRIES WHAT: where the weight falls on the level bearing below; loads counted",
+                        "BEARING: where the weight falls on the level bearing below; loads counted",
                         support.balances())
                 .name("piece", "piece", balance -> section.name(balance.piece()))
                 .saying("with", "with", this::with)
@@ -83,7 +83,7 @@ public final class SupportSheets {
                 .json()
                 .measure("load", "load", Quantity.LINE_FORCE, Balance::load)
                 .json()
-                .length("loaded", "falls at", Balance::loaded)
+                .length("loaded", "resultant at", Balance::loaded)
                 .length("margin", "inside by", Balance::margin)
                 .json()
                 .length("middleThirdMargin", "inside the middle third by", Balance::middleThirdMargin)
@@ -125,7 +125,7 @@ public final class SupportSheets {
                                 .governs()
                                 .map(governs -> governs.mode().word()))
                 .json()
-                .saying("so", "so it", BalanceWords::so)
+                .saying("so", "result", BalanceWords::so)
                 .alone()
                 .sheet();
     }
@@ -144,9 +144,9 @@ public final class SupportSheets {
                 .map(standing -> standing.body())
                 .filter(body -> section.body(body).inStack())
                 .toList();
-        return Sheet.of("support.path", "THE WAY TO THE GROUND", pieces)
+        return Sheet.of("support.path", "LOAD PATH", pieces)
                 .name("piece", "piece", section::name)
-                .words("way", "rests on, and that on", this::way)
+                .words("way", "carried by, down to the ground", this::way)
                 .words("breaks", "", body -> support.path().reachesGround(body) ? "" : "breaks")
                 .people()
                 .sheet();
@@ -222,7 +222,7 @@ public final class SupportSheets {
     }
 
     private Sheet trust() {
-        return Sheet.of("support.trust", "ON TRUST: what the answer rests on that was not given", support.trust())
+        return Sheet.of("support.trust", "ASSUMPTIONS: what the answer rests on that was not given", support.trust())
                 .name("piece", "piece", trust -> section.name(trust.piece()))
                 .wordsIf("on", "taken to be held to", trust -> name(trust.on()))
                 .words("why", "since", trust -> trust.why().words())

@@ -38,7 +38,7 @@ final class ComposeNotices {
     static final Code HANGS_CODE =
             Code.of("hangs-on-its-fastenings", "A piece that nothing carries is held by nails only.");
     static final Kind HANGS_ON_NAILS =
-            HANGS_CODE.note("'{piece}' hangs on its fastenings.", "Nail it to what is behind it.");
+            HANGS_CODE.note("'{piece}' is held by nails only; nothing carries it.", "Nail it to what is behind it.");
 
     static final Code CORNER_CODE = Code.of("touches-on-a-corner-only", "A piece touches others at points only.");
     static final Kind ON_A_CORNER =

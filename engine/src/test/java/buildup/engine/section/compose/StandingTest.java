@@ -79,7 +79,7 @@ class StandingTest {
         assertThat(bench.standing("strip").grounded()).isFalse();
         Notice note = about(bench, "strip", "hangs-on-its-fastenings");
         assertThat(note.level()).isEqualTo(Level.NOTE);
-        assertThat(NoticeWords.INCHES.message(note)).isEqualTo("'strip' hangs on its fastenings.");
+        assertThat(NoticeWords.INCHES.message(note)).isEqualTo("'strip' is held by nails only; nothing carries it.");
         assertThat(NoticeWords.INCHES.cure(note)).isEqualTo("Nail it to what is behind it.");
     }
 
