@@ -58,6 +58,22 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
      */
     public static Answer of(
             Document document, Catalog catalog, Claims claims, Notices notices, Optional<List<Light>> lights) {
+        return of(document, catalog, claims, notices, lights, true);
+    }
+
+    /** The same, cures told as they are found. */
+    static Answer untried(
+            Document document, Catalog catalog, Claims claims, Notices notices, Optional<List<Light>> lights) {
+        return of(document, catalog, claims, notices, lights, false);
+    }
+
+    private static Answer of(
+            Document document,
+            Catalog catalog,
+            Claims claims,
+            Notices notices,
+            Optional<List<Light>> lights,
+            boolean trying) {
         Stack stack = StackReader.read(document, catalog, claims, notices);
         List<Placed> placed = placed(stack, notices);
         Fields root = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
@@ -66,8 +82,12 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         Set<String> lost = lost(document, stack);
         found.sorted().stream().filter(notice -> !asksFor(notice, lost)).forEach(notices::add);
         notices.addAll(claims.unclaimed(document));
+        Optional<CureTrial> trial = trying
+                ? Optional.of(new CureTrial(
+                        document, catalog, stack.unit(), lights, stack.pieces().size()))
+                : Optional.empty();
         Optional<Answers> known =
-                notices.refused() ? Optional.empty() : Optional.of(new Answers(blocks, placed, lights));
+                notices.refused() ? Optional.empty() : Optional.of(new Answers(blocks, placed, lights, notices.sorted(), trial));
         if (known.isPresent() && !blocks.must().isEmpty()) {
             known = understood(known.get(), notices);
         }
@@ -148,7 +168,7 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
 
     private List<Notice> sorted(List<Notice> more) {
         Notices all = new Notices();
-        all.addAll(read);
+        all.addAll(known.map(Answers::read).orElse(read));
         all.addAll(more);
         return all.sorted();
     }

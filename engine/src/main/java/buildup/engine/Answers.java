@@ -76,9 +76,18 @@ public final class Answers {
     private final Asked<List<MustResult>> must;
     private final Asked<Verdict> verdict;
 
-    /** @param lights to shine in place of those of the stack */
-    Answers(Blocks blocks, List<Placed> placed, Optional<List<Light>> lights) {
+    private final List<Notice> read;
+    private final Optional<CureTrial> trial;
+
+    /**
+     * @param lights to shine in place of those of the stack
+     * @param read what was said in reading the document
+     * @param trial of the cures that are told; absent when they are told as they are
+     */
+    Answers(Blocks blocks, List<Placed> placed, Optional<List<Light>> lights, List<Notice> read, Optional<CureTrial> trial) {
         this.blocks = blocks;
+        this.read = List.copyOf(read);
+        this.trial = trial;
         Catalog catalog = blocks.catalog();
         this.shape = new Asked<>(notices -> Composer.composeFastened(blocks.stack(), placed, notices));
         this.lights = new Asked<>(notices ->
@@ -133,7 +142,7 @@ public final class Answers {
                 order(),
                 year(),
                 must(),
-                worstFirst(notices()),
+                worstFirst(Stream.concat(read().stream(), notices().stream()).toList()),
                 blocks.keys())));
     }
 
@@ -251,6 +260,24 @@ public final class Answers {
 
     /** What was said in answering these questions, asked now if they were not before. */
     List<Notice> notices(Set<Question> questions) {
+        return tried(untried(questions));
+    }
+
+    /** What was said in reading the document. */
+    List<Notice> read() {
+        return tried(read);
+    }
+
+    private List<Notice> tried(List<Notice> some) {
+        return trial.map(cures -> cures.tried(some, this::everything)).orElse(some);
+    }
+
+    private List<Notice> everything() {
+        return Stream.concat(read.stream(), untried(EnumSet.allOf(Question.class)).stream())
+                .toList();
+    }
+
+    private List<Notice> untried(Set<Question> questions) {
         Map<Question, List<Asked<?>>> asked = new EnumMap<>(Question.class);
         asked.put(Question.SECTION, List.of(shape, section));
         asked.put(Question.BACKING, List.of(backings));
@@ -272,8 +299,6 @@ public final class Answers {
 
     /** What was said in answering all questions. */
     List<Notice> notices() {
-        return Stream.of(EnumSet.allOf(Question.class))
-                .flatMap(all -> notices(all).stream())
-                .toList();
+        return notices(EnumSet.allOf(Question.class));
     }
 }

@@ -2,6 +2,7 @@ package buildup.engine;
 
 import buildup.engine.room.sticks.StickNotices;
 import buildup.engine.section.stack.StackNotices;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 
@@ -20,6 +21,12 @@ public final class FrontNotices {
     static final Kind STICKS_UNKNOWN = StickNotices.NO_STOCK.problem(
             "No stock is given: lengths are known, sticks are not.",
             "Add it, as 'stock: {{ sticks: [{{ of: 1x6, buy: [8', 12'] }] }'.");
+
+    /** In place of a cure, where none was found that helps. */
+    static final Phrase NO_CURE = Phrase.of("No single change cures this.");
+
+    /** In place of a cure that brings something else. {@code cure}: it; {@code worse}: what it brings. */
+    static final Phrase CURE_BRINGS = Phrase.of("No single change cures this. {cure} But then: {worse}");
 
     private FrontNotices() {}
 }

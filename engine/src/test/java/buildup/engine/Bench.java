@@ -81,6 +81,11 @@ public final class Bench {
         this.notices = notices;
     }
 
+    /** The lists that it reads from. */
+    static Catalog checkCatalog() {
+        return CATALOG;
+    }
+
     private static Catalog catalog() {
         Notices notices = new Notices();
         Document own = DocumentReader.read(

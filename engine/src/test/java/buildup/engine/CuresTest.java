@@ -3,15 +3,19 @@ package buildup.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.look.sight.Eyes;
+import buildup.shared.document.Document;
+import buildup.shared.document.DocumentReader;
 import buildup.shared.document.edit.Editor;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Named;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Change;
+import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -119,6 +123,62 @@ class CuresTest {
         assertThat(uncured.getOrDefault("overlap", 0))
                 .as("where no move or rip helps")
                 .isLessThan(cured.get("overlap in") + cured.get("overlap mm"));
+    }
+
+    private static Answer asked(String text) {
+        Document document = DocumentReader.read(
+                        "stack.yaml", text.getBytes(StandardCharsets.UTF_8), new Notices())
+                .orElseThrow();
+        return Answer.of(document, Bench.checkCatalog());
+    }
+
+    private static List<Notice> wrong(Answer answer) {
+        return answer.notices().stream()
+                .filter(notice -> notice.level() != Level.NOTE)
+                .toList();
+    }
+
+    /** What a stack whose pieces lapped did not show before. */
+    private static boolean hidden(Notice cured, Notice later) {
+        return cured.code().equals("overlap")
+                && Set.of("needs-holding", "tips", "load-too-much").contains(later.code());
+    }
+
+    @Test
+    void a_cure_that_is_told_brings_nothing_worse() {
+        int told = 0;
+        int none = 0;
+        int bring = 0;
+        for (long seed = 1; seed <= STACKS; seed++) {
+            boolean metric = FaultyStack.isMetric(seed);
+            String text = FaultyStack.text(seed);
+            List<Notice> before = wrong(asked(text));
+            for (Notice notice : before) {
+                String cure = words(metric).cure(notice);
+                none += cure.equals("No single change cures this.") ? 1 : 0;
+                bring += cure.startsWith("No single change cures this. ") ? 1 : 0;
+                if (mechanical(notice)) {
+                    told++;
+                    String after = edited(text, notice, words(metric));
+                    List<Notice> later = wrong(asked(after));
+                    String as = "seed " + seed + ": " + words(metric).message(notice) + " " + cure + "\n" + text + "\n"
+                            + after;
+                    assertThat(later.stream().filter(one -> alike(one, notice)).map(words(metric)::message))
+                            .as(as)
+                            .isEmpty();
+                    // what is refused is not judged yet
+                    assertThat(later.stream()
+                                    .filter(one -> before.get(0).level() != Level.REFUSAL)
+                                    .filter(one -> !hidden(notice, one))
+                                    .filter(one -> before.stream().noneMatch(known -> alike(known, one)))
+                                    .map(words(metric)::message))
+                            .as(as)
+                            .isEmpty();
+                }
+            }
+        }
+        assertThat(told).as("cures put in; %d without, %d that bring worse", none, bring).isGreaterThan(STACKS);
+        assertThat(none + bring).isLessThan(told);
     }
 
     private static String cure(String text, LengthUnit unit, String code, String piece) {

@@ -1,7 +1,9 @@
 package buildup.shared.document;
 
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiPredicate;
 
 /**
@@ -14,6 +16,64 @@ public record Document(String file, Mapping root) {
     /** Whether it says what another document does, wherever the words stand in the two files. */
     public boolean says(Document other) {
         return same(root, other.root);
+    }
+
+    /**
+     * The same with another text at one place; the keys are put in that are not there yet.
+     *
+     * @param place keys, and names of the items of lists, from the top down with dots between them
+     * @return nothing when no item of a list has that name, or when something with parts stands there
+     */
+    public Optional<Document> with(String place, String text) {
+        return with(root, List.of(place.split("\\.")), text)
+                .map(changed -> new Document(file, (Mapping) changed));
+    }
+
+    private static Optional<Node> with(Node node, List<String> way, String text) {
+        if (way.isEmpty()) {
+            return node instanceof Scalar ? Optional.of(new Scalar(text, node.mark())) : Optional.empty();
+        }
+        String next = way.get(0);
+        List<String> rest = way.subList(1, way.size());
+        if (node instanceof Sequence list) {
+            return inList(list, next, rest, text);
+        }
+        return node instanceof Mapping keys ? inKeys(keys, next, rest, text) : Optional.empty();
+    }
+
+    private static Optional<Node> inList(Sequence list, String name, List<String> rest, String text) {
+        List<Node> items = new ArrayList<>(list.items());
+        for (int i = 0; i < items.size(); i++) {
+            if (items.get(i) instanceof Mapping item
+                    && item.get("name").orElse(list) instanceof Scalar own
+                    && own.text().equals(name)) {
+                int at = i;
+                return with(item, rest, text).map(changed -> {
+                    items.set(at, changed);
+                    return new Sequence(items, list.mark());
+                });
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Node> inKeys(Mapping keys, String key, List<String> rest, String text) {
+        List<Entry> entries = new ArrayList<>(keys.entries());
+        for (int i = 0; i < entries.size(); i++) {
+            Entry entry = entries.get(i);
+            if (entry.key().text().equals(key)) {
+                int at = i;
+                return with(entry.value(), rest, text).map(changed -> {
+                    entries.set(at, new Entry(entry.key(), changed));
+                    return new Mapping(entries, keys.mark());
+                });
+            }
+        }
+        Node empty = rest.isEmpty() ? new Scalar("", keys.mark()) : new Mapping(List.of(), keys.mark());
+        return with(empty, rest, text).map(made -> {
+            entries.add(new Entry(new Scalar(key, keys.mark()), made));
+            return new Mapping(entries, keys.mark());
+        });
     }
 
     private static boolean same(Node one, Node other) {

@@ -8,11 +8,23 @@ import java.util.List;
  *
  * @param words for people; its places may also name the values of the notice
  * @param changes the same as changes of the document, all of them together; none where a person has to decide
+ * @param others ways out to be told if this one turns out to bring worse
  */
-public record Cure(Phrase words, List<Change> changes) {
-    /** Copies the list. */
+public record Cure(Phrase words, List<Change> changes, List<Cure> others) {
+    /** Copies the lists. */
     public Cure {
         changes = List.copyOf(changes);
+        others = List.copyOf(others);
+    }
+
+    /** One way out, and no other. */
+    public Cure(Phrase words, List<Change> changes) {
+        this(words, changes, List.of());
+    }
+
+    /** The same, with others behind it. */
+    public Cure or(List<Cure> more) {
+        return new Cure(words, changes, more);
     }
 
     /** A way out that only a person can go. */

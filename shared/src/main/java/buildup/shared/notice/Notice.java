@@ -98,6 +98,14 @@ public record Notice(
         return ownCure.map(Cure::words).or(kind::ownCure).map(this::filled);
     }
 
+    /** The cures that change the document, the one that is told first. */
+    public List<Cure> cures() {
+        return ownCure.stream()
+                .flatMap(cure -> Stream.concat(Stream.of(cure), cure.others().stream()))
+                .filter(cure -> !cure.changes().isEmpty())
+                .toList();
+    }
+
     /** The cure as changes of the document; none where a person has to decide. */
     public List<Change> changes() {
         return ownCure.map(Cure::changes).orElse(List.of());

@@ -1,5 +1,7 @@
 package buildup.engine.hold.support;
 
+import buildup.shared.figure.Phrase;
+
 /**
  * What gives first when loads grow.
  *
@@ -9,30 +11,30 @@ public record Governs(String name, Mode mode) {
     /** How it gives. */
     public enum Mode {
         /** The fastener draws out of the piece that it bites in. */
-        PULL("pull", "drawn out"),
+        PULL("pull", "{name} would draw out first"),
         /** Its head pulls through the outer piece, or a pin slips out of it. */
-        HEAD("head", "its head pulled through"),
+        HEAD("head", "the heads of {name} would pull through first"),
         /** It gives across its axis. */
-        SHEAR("shear", "across"),
+        SHEAR("shear", "{name} would give way sideways first"),
         /** No fastener gives: pieces turn or slide on this contact. */
-        CONTACT("contact", "as an edge to tip on");
+        CONTACT("contact", "it would tip first at {name}");
 
         private final String word;
-        private final String how;
+        private final Phrase first;
 
-        Mode(String word, String how) {
+        Mode(String word, String first) {
             this.word = word;
-            this.how = how;
+            this.first = Phrase.of(first);
         }
 
         /** In one word. */
         public String word() {
             return word;
         }
+    }
 
-        /** How it gives, as said behind its name. */
-        public String how() {
-            return how;
-        }
+    /** As {@code the heads of soffit screws would pull through first}. */
+    public Phrase first() {
+        return mode.first.with("name", name);
     }
 }

@@ -2,6 +2,9 @@ package buildup.engine.hold.support;
 
 import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Joint;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
 import java.util.Optional;
 
 /**
@@ -21,6 +24,15 @@ public record LeastRow(Fixed nail, double spacing, double needed, Optional<Strin
     /** What the row may hold along its axis, pounds per foot. */
     public double pull() {
         return nail.joints().stream().findFirst().map(Joint::pull).orElse(0.0) * perFoot();
+    }
+
+    /** As {@code , angle 30 degrees}; nothing for what is driven square to its face. */
+    public Phrase tilt() {
+        double degrees = nail.fastening().angle();
+        return Math.abs(degrees) < 0.5
+                ? Phrase.of("")
+                : Phrase.of(", angle {angle}")
+                        .with("angle", Figure.angle(degrees).rounded(Rounding.decimals(0)));
     }
 
     /** What it may hold across, pounds per foot. */

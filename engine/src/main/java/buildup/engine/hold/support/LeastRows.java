@@ -46,13 +46,24 @@ final class LeastRows {
         this.places = places;
     }
 
-    /** One row for each fall, in their order; none when no row of this kind would do, or many would be wanted. */
-    List<LeastRow> of(List<Fall> falls) {
+    /**
+     * Rows that hold what falls.
+     *
+     * @param rows one for each fall that a row of this kind holds, in their order
+     * @param stands whether the stack stands with all of them
+     */
+    record Found(List<LeastRow> rows, boolean stands) {
+        static final Found NONE = new Found(List.of(), false);
+    }
+
+    /** One row for each fall that one holds; none when many would be wanted. */
+    Found of(List<Fall> falls) {
         if (falls.size() > MOST) {
-            return List.of();
+            return Found.NONE;
         }
         List<LeastRow> rows = new ArrayList<>();
         Model built = model;
+        boolean all = true;
         for (int i = 0; i < falls.size(); i++) {
             Model rest = built;
             for (Fall later : falls.subList(i + 1, falls.size())) {
@@ -62,13 +73,12 @@ final class LeastRows {
                 continue;
             }
             Optional<LeastRow> row = row(rest, falls.get(i));
-            if (row.isEmpty()) {
-                return List.of();
-            }
-            rows.add(row.get());
-            built = with(built, row.get());
+            row.ifPresent(rows::add);
+            all &= row.isPresent();
+            Model before = built;
+            built = row.map(one -> with(before, one)).orElse(Falls.held(before, falls.get(i).first()));
         }
-        return falls(built) ? List.of() : rows;
+        return new Found(rows, all && !rows.isEmpty() && !falls(built));
     }
 
     private boolean falls(Model tried) {

@@ -13,7 +13,8 @@ import java.util.OptionalDouble;
  * @param friction the coefficient that the document asks for; absent when nothing is to rub
  * @param whole the verdict on the whole stack
  * @param trust what that verdict rests on and the document does not show
- * @param proposed where it does not stand, the least rows of fastenings with which it does, tried; none when there are none
+ * @param proposed where it does not stand, the least rows of fastenings that hold what falls, tried; none when there are none
+ * @param cured whether it stands with all of these
  */
 public record Support(
         List<Balance> balances,
@@ -22,7 +23,8 @@ public record Support(
         OptionalDouble friction,
         Whole whole,
         List<Trust> trust,
-        List<LeastRow> proposed) {
+        List<LeastRow> proposed,
+        boolean cured) {
     /** Whether a stack stands. */
     public enum Answer {
         /** By its contacts and fastenings. */
@@ -88,9 +90,9 @@ public record Support(
         proposed = List.copyOf(proposed);
     }
 
-    /** The same with rows of fastenings that make it stand. */
-    Support with(List<LeastRow> rows) {
-        return new Support(balances, path, loads, friction, whole, trust, rows);
+    /** The same with rows of fastenings that hold what falls. */
+    Support with(List<LeastRow> rows, boolean stands) {
+        return new Support(balances, path, loads, friction, whole, trust, rows, stands);
     }
 
     /** The groups whose weight and loads fall past their bearing. */

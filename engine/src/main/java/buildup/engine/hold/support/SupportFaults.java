@@ -14,6 +14,9 @@ import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
 
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.Set;
 /** Says what falls: each group that leans and that nothing keeps, and what moves without leaning. */
 final class SupportFaults {
     private final Section section;
@@ -30,9 +33,29 @@ final class SupportFaults {
         if (whole.answer() == Answer.NO && support.whole().underLoad() && partly(whole)) {
             notices.add(faults.tooMuch(whole));
         } else if (whole.answer() == Answer.NO) {
-            whole.falls().forEach(motion -> notices.add(faults.falls(motion)));
+            faults.told(whole).forEach(motion -> notices.add(faults.falls(motion)));
         }
         whole.closing().ifPresent(motion -> notices.add(faults.closes(motion)));
+    }
+
+    /** The motions that say something new: what only came along with others and falls too once those are held, does not. */
+    private List<Fall> told(Whole whole) {
+        List<Fall> told = new ArrayList<>();
+        Set<Integer> pieces = new HashSet<>();
+        for (Fall fall : whole.falls()) {
+            boolean known = pieces.containsAll(fall.first().pieces());
+            if (!known || row(fall).isPresent()) {
+                told.add(fall);
+                pieces.addAll(fall.first().pieces());
+            }
+        }
+        return told;
+    }
+
+    private Optional<LeastRow> row(Fall fall) {
+        return support.proposed().stream()
+                .filter(row -> fall.first().pieces().contains(row.nail().piece()))
+                .findFirst();
     }
 
     /** Whether it takes a part of its loads by fastenings: what to say then is how much, and what gives. */
@@ -61,32 +84,22 @@ final class SupportFaults {
                         .with("motion", FallWords.of(section, motion)));
         Notice told =
                 about(notice, balance.map(Balance::piece).orElse(first.pieces().get(0)));
-        return support.proposed().stream()
-                .filter(row -> first.pieces().contains(row.nail().piece()))
-                .findFirst()
-                .map(row -> told.cure(cure(row)))
-                .orElse(told);
+        return row(motion).map(row -> told.cure(cure(row))).orElse(told);
     }
 
     /** A row that was tried in the whole stack. */
     private Phrase cure(LeastRow row) {
         Fixed nail = row.nail();
         return Phrase.of((row.instead().isPresent() ? "In place of {instead} drive" : "Drive")
-                        + " {use} through {piece} at {out} out, {up} up{tilt}, every {spacing}: with that it stands.")
+                        + " {use} through {piece} at {out} out, {up} up{tilt}, every {spacing}: with that "
+                        + (support.cured() ? "it stands." : "it holds."))
                 .with("instead", row.instead().map(name -> "'" + name + "'").orElse(""))
                 .with("use", nail.fastening().use().phrase())
                 .with("piece", section.name(nail.piece()))
                 .with("out", Figure.length(nail.head().x()))
                 .with("up", Figure.length(nail.head().y()))
-                .with("tilt", tilt(nail.fastening().angle()))
+                .with("tilt", row.tilt())
                 .with("spacing", Figure.length(row.spacing()));
-    }
-
-    private static Phrase tilt(double degrees) {
-        return Math.abs(degrees) < 0.5
-                ? Phrase.of("")
-                : Phrase.of(", angle {angle}")
-                        .with("angle", Figure.angle(degrees).rounded(Rounding.decimals(0)));
     }
 
     private Notice leans(Balance balance) {

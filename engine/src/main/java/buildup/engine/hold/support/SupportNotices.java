@@ -15,17 +15,18 @@ final class SupportNotices {
     /** {@code group}: the pieces; {@code carriers}; {@code way}: out or back; {@code hold}: a phrase with the pull. */
     static final Kind NEEDS_HOLDING = LEANS.problem(
             "{group} {lean} {way}: {weight} falls {amount} past {carriers}. To stand, {hold}.",
-            "Give the fastenings that hold it, or bring its weight back.");
+            "No row of nails on the list holds it: carry it farther out, or put a block behind it to screw it to.");
 
     private static final Code TIPS = Code.of("tips", "The stack has no balance by its contacts and fastenings.");
 
     /** {@code motion}: which pieces move, about which edge, how far. */
     static final Kind FALLS = TIPS.problem(
-            "The stack does not stand: {motion}.", "Fasten what moves, or bring its weight back over its bearing.");
+            "The stack does not stand: {motion}.",
+            "No row of nails on the list holds it: give it wood to stand on, or a block behind it to screw it to.");
 
     static final Kind FALLS_UNDER_LOAD = TIPS.problem(
             "The stack does not stand under its loads: {motion}.",
-            "Fasten what moves, bring the load back, or take load off.");
+            "No row of nails on the list holds it: bring the load back, or take load off.");
 
     /** {@code share}: of the loads; {@code governs}: what gives first. */
     static final Kind LOAD_TOO_MUCH = Code.of(

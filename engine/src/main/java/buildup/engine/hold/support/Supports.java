@@ -89,13 +89,16 @@ public final class Supports {
         }
         List<List<Weight>> sets = loads.isEmpty() ? List.of(own) : List.of(all, own);
         Model touching = Model.whole(section, path, ties, friction);
-        List<LeastRow> rows = Stream.of(touching, touching.withGaps())
+        List<LeastRows.Found> found = Stream.of(touching, touching.withGaps())
                 .map(model -> new LeastRows(model, sets, given, places)
                         .of(support.whole().falls()))
-                .filter(found -> !found.isEmpty())
+                .toList();
+        return found.stream()
+                .filter(LeastRows.Found::stands)
                 .findFirst()
-                .orElse(List.of());
-        return support.with(rows);
+                .or(() -> found.stream().findFirst())
+                .map(rows -> support.with(rows.rows(), rows.stands()))
+                .orElse(support);
     }
 
     private Support support(OptionalDouble rub) {
@@ -120,7 +123,7 @@ public final class Supports {
                 falls,
                 closing);
         Whole whole = factors(plain, model);
-        return new Support(balances(model, whole), path, loads, rub, whole, trust(), List.of());
+        return new Support(balances(model, whole), path, loads, rub, whole, trust(), List.of(), false);
     }
 
     private Whole factors(Whole plain, Model model) {

@@ -53,9 +53,7 @@ public final class WholeWords {
                 .with(
                         "governs",
                         whole.governs()
-                                .<Value>map(governs -> Phrase.of("; {name} would give first, {mode}")
-                                        .with("name", governs.name())
-                                        .with("mode", governs.mode().how()))
+                                .<Value>map(governs -> Phrase.of("; {first}").with("first", governs.first()))
                                 .orElse(Phrase.of("")));
     }
 }

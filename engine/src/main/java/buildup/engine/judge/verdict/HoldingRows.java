@@ -62,7 +62,7 @@ final class HoldingRows {
                                 Topic.STANDS,
                                 Reply.TRUST,
                                 (hanging.size() == 1 ? VerdictWords.HANGS : VerdictWords.HANG)
-                                        .with("pieces", Listing.names(hanging)));
+                                        .with("pieces", VerdictWords.names(hanging)));
                 yield whole.factor().isPresent() ? ruling.figure(times(whole)) : ruling;
             }
         };
@@ -78,18 +78,16 @@ final class HoldingRows {
             return support.loads().isEmpty() ? VerdictWords.CARRIED : VerdictWords.CARRIED_LOADED;
         }
         Phrase first = whole.governs()
-                .map(governs -> VerdictWords.GIVES_FIRST
-                        .with("name", governs.name())
-                        .with("how", governs.mode().how()))
+                .map(governs -> VerdictWords.GIVES_FIRST.with("first", governs.first()))
                 .orElse(Phrase.of(""));
         return (whole.loadFactor().isPresent() ? VerdictWords.TAKES : VerdictWords.CARRIES)
                 .with("times", times(whole))
                 .with("first", first);
     }
 
-    /** The least row of fastenings with which it stands, if one was found: it was tried in being found. */
+    /** The least rows of fastenings with which it stands, if such were found: it was tried in being found. */
     Optional<Phrase> proposed() {
-        if (support.proposed().isEmpty()) {
+        if (!support.cured()) {
             return Optional.empty();
         }
         List<Phrase> rows = support.proposed().stream().map(this::row).toList();
@@ -102,6 +100,12 @@ final class HoldingRows {
                 .with("piece", facts.section().name(row.nail().piece()))
                 .with("out", Figure.length(row.nail().head().x()))
                 .with("up", Figure.length(row.nail().head().y()))
+                .with("tilt", row.tilt())
+                .with(
+                        "instead",
+                        row.instead()
+                                .map(name -> VerdictWords.INSTEAD.with("name", name))
+                                .orElse(Phrase.of("")))
                 .with("every", Figure.length(row.spacing()))
                 .with(
                         "holds",
@@ -131,7 +135,7 @@ final class HoldingRows {
                 : Ruling.of(
                         Topic.HELD,
                         Reply.TRUST,
-                        VerdictWords.HELD_OPEN.with("held", held).with("pieces", Listing.names(open)));
+                        VerdictWords.HELD_OPEN.with("held", held).with("pieces", VerdictWords.names(open)));
         return ruling.figure(bite);
     }
 
@@ -161,9 +165,9 @@ final class HoldingRows {
         }
         List<Phrase> phrases = new ArrayList<>();
         nailed.forEach((on, pieces) -> phrases.add(
-                VerdictWords.FIXED_TO.with("pieces", Listing.names(pieces)).with("other", on)));
+                VerdictWords.FIXED_TO.with("pieces", VerdictWords.names(pieces)).with("other", on)));
         said.forEach((on, pieces) -> phrases.add((on.isEmpty() ? VerdictWords.SAID_FIXED : VerdictWords.SAID_FIXED_TO)
-                .with("pieces", Listing.names(pieces))
+                .with("pieces", VerdictWords.names(pieces))
                 .with("other", on)));
         return phrases;
     }

@@ -112,7 +112,7 @@ final class LookingRows {
 
     private Ruling wood() {
         Optional<ClosedVoid> largest = section.voids().stream().max(Comparator.comparingDouble(ClosedVoid::area));
-        Phrase hollow = largest.map(found -> VerdictWords.VOIDS
+        Phrase hollow = largest.map(found -> (section.voids().size() == 1 ? VerdictWords.ONE_VOID : VerdictWords.VOIDS)
                         .with("count", Figure.count(section.voids().size()))
                         .with("area", Figure.area(found.area())))
                 .orElse(VerdictWords.NO_VOID);
@@ -157,7 +157,7 @@ final class LookingRows {
         List<String> unseen =
                 facts.joints().unseen().stream().map(section::name).toList();
         if (!unseen.isEmpty()) {
-            raw.add(VerdictWords.UNSEEN.with("pieces", Listing.names(unseen)));
+            raw.add(VerdictWords.UNSEEN.with("pieces", VerdictWords.names(unseen)));
         }
         if (raw.isEmpty()) {
             return Optional.of(Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN));

@@ -1,6 +1,11 @@
 package buildup.engine.judge.verdict;
 
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Text;
+import buildup.shared.figure.Value;
+import java.util.List;
 
 /** The sentences of the verdict. */
 final class VerdictWords {
@@ -9,8 +14,6 @@ final class VerdictWords {
     static final Phrase SAID_AND_MORE = Phrase.of("{what} And {more} more");
 
     static final Phrase SAID_AND_OTHERS = Phrase.of("{what} Also {others}");
-
-    static final Phrase MORE = Phrase.of("{more} more");
 
     static final Phrase TRIED = Phrase.of("{cure} [tried]");
 
@@ -24,13 +27,15 @@ final class VerdictWords {
 
     static final Phrase BOTH_LEFT = Phrase.of("{one}; {other}");
 
-    static final Phrase WOOD = Phrase.of("nothing overlaps, {void}; {boards} to buy");
+    static final Phrase WOOD = Phrase.of("nothing overlaps, {void}; to buy: {boards}");
 
     static final Phrase WOOD_ALONE = Phrase.of("nothing overlaps, {void}");
 
     static final Phrase NO_VOID = Phrase.of("no void");
 
-    static final Phrase VOIDS = Phrase.of("{count} closed void of {area} at the most");
+    static final Phrase ONE_VOID = Phrase.of("one void of {area}");
+
+    static final Phrase VOIDS = Phrase.of("{count} voids, the largest {area}");
 
     static final Phrase HIDDEN = Phrase.of("no raw wood and no open joint is seen");
 
@@ -65,7 +70,7 @@ final class VerdictWords {
 
     static final Phrase TAKES = Phrase.of("takes {times} its loads{first}");
 
-    static final Phrase GIVES_FIRST = Phrase.of("; {name} would give first, {how}");
+    static final Phrase GIVES_FIRST = Phrase.of("; {first}");
 
     static final Phrase STANDS_AFTER = Phrase.of("once {motion}; then it {factor}");
 
@@ -75,13 +80,13 @@ final class VerdictWords {
 
     static final Phrase PROPOSED = Phrase.of("{rows} [tried: stands]");
 
-    static final Phrase ROW = Phrase.of("{use} through {piece} at {out} out, {up} up, every {every} (holds {holds})");
+    static final Phrase ROW = Phrase.of("{instead}{use} through {piece} at {out} out, {up} up{tilt}, every {every} (holds {holds})");
 
     static final Phrase SAID_FIXED_TO = Phrase.of("{pieces} fixed to {other}, as said");
 
     static final Phrase SAID_FIXED = Phrase.of("{pieces} fixed, as said");
 
-    static final Phrase HELD = Phrase.of("every fastening bites; least '{fastening}', {bite} of {wanted} wanted");
+    static final Phrase HELD = Phrase.of("every fastening bites; least to spare: {fastening}, {bite} deep where {wanted} is asked");
 
     static final Phrase HELD_OPEN = Phrase.of("{held}; none is given for {pieces}");
 
@@ -95,5 +100,22 @@ final class VerdictWords {
 
     static final Phrase MOVES_FROM = Phrase.of("{pieces} held where they lie, for the seasons");
 
+    static final Phrase INSTEAD = Phrase.of("in place of {name}: ");
+
+    private static final Phrase FEW = Phrase.of("{some} and {more} more");
+
+    /** A longer list would fill the block; the notices name them all. */
+    private static final int MOST_NAMES = 4;
+
     private VerdictWords() {}
+
+    /** Names; of many, the first and how many more. */
+    static Value names(List<String> names) {
+        if (names.size() <= MOST_NAMES) {
+            return Listing.names(names);
+        }
+        List<Text> some =
+                names.subList(0, MOST_NAMES - 1).stream().map(Text::new).toList();
+        return FEW.with("some", Listing.commas(some)).with("more", Figure.count(names.size() - some.size()));
+    }
 }

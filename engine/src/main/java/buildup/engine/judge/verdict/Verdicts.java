@@ -2,10 +2,7 @@ package buildup.engine.judge.verdict;
 
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.shared.figure.Figure;
-import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
-import buildup.shared.figure.Text;
-import buildup.shared.figure.Value;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.ArrayList;
@@ -19,7 +16,6 @@ import java.util.Set;
 
 /** Gives the verdict on a stack. */
 public final class Verdicts {
-    private static final int MOST_NAMED = 4;
 
     private final Facts facts;
 
@@ -77,24 +73,13 @@ public final class Verdicts {
                 worst.amount(),
                 because.with("what", worst.sentence())
                         .with("more", Figure.count(problems.size() - 1))
-                        .with("others", few(List.copyOf(others))),
+                        .with("others", VerdictWords.names(List.copyOf(others))),
                 Optional.empty());
         // a cure that brings its changes of the document was put into the stack before it was said
         return worst.cure()
                 .map(cure -> worst.changes().isEmpty() ? cure : VerdictWords.TRIED.with("cure", cure))
                 .map(ruling::cure)
                 .orElse(ruling);
-    }
-
-    /** A longer list would fill the block; the notices name them all. */
-    private static Listing few(List<String> names) {
-        if (names.size() <= MOST_NAMED) {
-            return Listing.names(names);
-        }
-        List<Value> some = new ArrayList<>();
-        names.stream().limit(MOST_NAMED - 1).map(Text::new).forEach(some::add);
-        some.add(VerdictWords.MORE.with("more", Figure.count(names.size() - some.size())));
-        return Listing.and(some);
     }
 
     private List<Verdict.NotAsked> notAsked() {

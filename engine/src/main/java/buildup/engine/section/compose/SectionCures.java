@@ -31,6 +31,9 @@ final class SectionCures {
     /** Trials for one section. A stack so full of faults is not finished, and its first cures are enough to go on. */
     private static final int MOST_TRIALS = 200;
 
+    /** So many other ways out are kept, in case the first brings what the section alone does not show. */
+    private static final int MOST_OTHERS = 2;
+
     /** What has to remain of a board that is ripped so that a stack fits, in: less is no board; shop practice. */
     private static final double LEAST_BOARD = 1;
 
@@ -52,9 +55,14 @@ final class SectionCures {
     }
 
     /** A way that may be gone, and how it is told. */
-    private record Way(Phrase words, Mending mending) {
+    private record Way(Phrase words, Mending mending, List<Way> others) {
+        Way(Phrase words, Mending mending) {
+            this(words, mending, List.of());
+        }
+
         Cure cure() {
-            return new Cure(words, mending.changes());
+            return new Cure(words, mending.changes())
+                    .or(others.stream().map(Way::cure).toList());
         }
     }
 
@@ -78,18 +86,27 @@ final class SectionCures {
         }
     }
 
+    /** The first that works and leaves nothing worse, the next few behind it; else the first that works. */
     private Optional<Way> first(Stream<Way> ways, Predicate<Tried> works) {
-        Optional<Way> second = Optional.empty();
+        List<Way> good = new ArrayList<>();
+        List<Way> fair = new ArrayList<>();
         for (Way way : ways.toList()) {
             Optional<Tried> tried = tried(way.mending())
                     .filter(after -> lapped.containsAll(after.laps()))
                     .filter(works);
-            if (tried.filter(this::isNoWorse).isPresent()) {
-                return Optional.of(way);
+            if (tried.isPresent()) {
+                (tried.filter(this::isNoWorse).isPresent() ? good : fair).add(way);
             }
-            second = second.or(() -> tried.map(after -> way));
+            if (good.size() > MOST_OTHERS) {
+                break;
+            }
         }
-        return second;
+        List<Way> all = Stream.concat(good.stream(), fair.stream())
+                .limit(1 + MOST_OTHERS)
+                .toList();
+        return all.stream()
+                .findFirst()
+                .map(way -> new Way(way.words(), way.mending(), all.subList(1, all.size())));
     }
 
     private Optional<Tried> tried(Mending mending) {

@@ -1,0 +1,129 @@
+package buildup.engine;
+
+import buildup.catalog.Catalog;
+import buildup.engine.section.stack.Light;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Value;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Change;
+import buildup.shared.notice.Cure;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/**
+ * Tries the cures of problems before they are told. Each is put into the document as a person would type it, every
+ * question is asked again, and it stands as told only if its problem is gone and no other has come; else the next way out
+ * is tried; else it is said that no single change cures this, and what stands against the one that would.
+ *
+ * <p>Nothing is asked where nothing is wrong; where much is, only the worst is tried.
+ */
+final class CureTrial {
+    /** So many cures are tried of one stack, and fewer where it has many pieces: a run is to end while one looks on. */
+    private static final int MOST_TRIALS = 40;
+
+    private static final int MOST_PIECES = 480;
+
+    /** Where two pieces lap, how they meet is not known: that they do not balance once they are apart is no new fault. */
+    private static final Set<String> HIDDEN_BY_OVERLAP = Set.of("needs-holding", "tips", "load-too-much");
+
+    private final Document document;
+    private final Catalog catalog;
+    private final LengthUnit unit;
+    private final Optional<List<Light>> lights;
+    private final Map<Notice, Notice> told = new HashMap<>();
+    private int left;
+
+    /** @param lights to shine in place of those of the stack */
+    CureTrial(Document document, Catalog catalog, LengthUnit unit, Optional<List<Light>> lights, int pieces) {
+        this.document = document;
+        this.catalog = catalog;
+        this.unit = unit;
+        this.lights = lights;
+        this.left = Math.max(1, Math.min(MOST_TRIALS, MOST_PIECES / Math.max(1, pieces)));
+    }
+
+    /**
+     * The same notices, with cures that were tried as far as there are any that change the document.
+     *
+     * @param some of the document
+     * @param all of the document; asked only if there is something to try
+     */
+    List<Notice> tried(List<Notice> some, Supplier<List<Notice>> all) {
+        Notices sorted = new Notices();
+        sorted.addAll(some);
+        for (Notice notice : sorted.sorted()) {
+            boolean open = notice.level() == Level.PROBLEM && !notice.changes().isEmpty() && !told.containsKey(notice);
+            if (open && left > 0) {
+                told.put(notice, tried(notice, keys(all.get())));
+            }
+        }
+        return some.stream().map(notice -> told.getOrDefault(notice, notice)).toList();
+    }
+
+    private Notice tried(Notice notice, Set<Key> before) {
+        Optional<Notice> against = Optional.empty();
+        for (Cure cure : notice.cures()) {
+            if (left-- <= 0) {
+                break;
+            }
+            List<Notice> after = after(cure).orElse(List.of());
+            if (keys(after).contains(Key.of(notice))) {
+                continue;
+            }
+            Optional<Notice> worse = after.stream()
+                    .filter(CureTrial::wrong)
+                    .filter(one -> !before.contains(Key.of(one)))
+                    .filter(one -> !notice.code().equals("overlap") || !HIDDEN_BY_OVERLAP.contains(one.code()))
+                    .findFirst();
+            if (worse.isEmpty()) {
+                return notice.cure(cure);
+            }
+            against = against.or(() -> worse);
+        }
+        return notice.cure(against.map(worse -> FrontNotices.CURE_BRINGS
+                        .with("cure", notice.cure().orElseThrow())
+                        .with("worse", worse.sentence()))
+                .orElse(FrontNotices.NO_CURE));
+    }
+
+    /** All that is said once the cure stands in the document; nothing when it cannot be put there. */
+    private Optional<List<Notice>> after(Cure cure) {
+        Optional<Document> changed = Optional.of(document);
+        for (Change change : cure.changes()) {
+            changed = changed.flatMap(one -> one.with(change.place(), change.typed(unit)));
+        }
+        return changed.map(one -> Answer.untried(one, catalog, new Claims(), new Notices(), lights))
+                .map(Answer::notices);
+    }
+
+    private static boolean wrong(Notice notice) {
+        return notice.level() != Level.NOTE;
+    }
+
+    private static Set<Key> keys(List<Notice> notices) {
+        return notices.stream().filter(CureTrial::wrong).map(Key::of).collect(Collectors.toCollection(HashSet::new));
+    }
+
+    /** What a problem is about, whatever its figures. */
+    private record Key(String code, Optional<String> piece, Map<String, Value> names) {
+        static Key of(Notice notice) {
+            Map<String, Value> names = new HashMap<>();
+            notice.values().stream()
+                    .filter(named -> Set.of("other", "edge", "eye", "rule").contains(named.name()))
+                    .filter(named -> !(named.value() instanceof Figure))
+                    .forEach(named -> names.put(named.name(), named.value()));
+            return new Key(notice.code(), notice.piece(), names);
+        }
+    }
+}
