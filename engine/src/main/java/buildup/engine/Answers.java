@@ -82,7 +82,7 @@ public final class Answers {
     /**
      * @param lights to shine in place of those of the stack
      * @param read what was said in reading the document
-     * @param trial of the cures that are told; absent when they are told as they are
+     * @param trial of the cures that are told; absent when this is itself the trial of one, and nothing is proposed
      */
     Answers(Blocks blocks, List<Placed> placed, Optional<List<Light>> lights, List<Notice> read, Optional<CureTrial> trial) {
         this.blocks = blocks;
@@ -104,7 +104,7 @@ public final class Answers {
                 section.answer(), fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()), notices));
         this.approaches = new Asked<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
         // a search: run for whoever has come to the nails, also with an empty list of them
-        this.proposals = new Asked<>(notices -> blocks.nailing()
+        this.proposals = new Asked<>(notices -> blocks.nailing() && trial.isPresent()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
                 : List.of());
         this.support = new Asked<>(notices -> Supports.of(
@@ -112,7 +112,7 @@ public final class Answers {
                 blocks.loads(),
                 fixed.answer(),
                 blocks.friction(),
-                new Places(section.answer(), this.lights.answer(), sights.answer(), catalog),
+                trial.map(tells -> new Places(section.answer(), this.lights.answer(), sights.answer(), catalog)),
                 notices));
         this.pulls = new Asked<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
         this.order =
@@ -273,8 +273,7 @@ public final class Answers {
     }
 
     private List<Notice> everything() {
-        return Stream.concat(read.stream(), untried(EnumSet.allOf(Question.class)).stream())
-                .toList();
+        return Stream.concat(read.stream(), untried(CureTrial.ASKED).stream()).toList();
     }
 
     private List<Notice> untried(Set<Question> questions) {

@@ -12,6 +12,7 @@ import buildup.shared.notice.Cure;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -26,9 +27,13 @@ import java.util.stream.Collectors;
  * question is asked again, and it stands as told only if its problem is gone and no other has come; else the next way out
  * is tried; else it is said that no single change cures this, and what stands against the one that would.
  *
- * <p>Nothing is asked where nothing is wrong; where much is, only the worst is tried.
+ * <p>Nothing is asked where nothing is wrong; where much is, only the worst is tried. Whether the pieces can still be put
+ * up in their order is not asked here: that search costs more than all other questions together.
  */
 final class CureTrial {
+    /** What is asked again. */
+    static final Set<Question> ASKED = EnumSet.complementOf(EnumSet.of(Question.ORDER));
+
     /** So many cures are tried of one stack, and fewer where it has many pieces: a run is to end while one looks on. */
     private static final int MOST_TRIALS = 40;
 
@@ -104,7 +109,7 @@ final class CureTrial {
             changed = changed.flatMap(one -> one.with(change.place(), change.typed(unit)));
         }
         return changed.map(one -> Answer.untried(one, catalog, new Claims(), new Notices(), lights))
-                .map(Answer::notices);
+                .map(answer -> answer.notices(ASKED));
     }
 
     private static boolean wrong(Notice notice) {

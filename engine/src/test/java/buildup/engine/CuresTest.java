@@ -133,7 +133,7 @@ class CuresTest {
     }
 
     private static List<Notice> wrong(Answer answer) {
-        return answer.notices().stream()
+        return answer.notices(CureTrial.ASKED).stream()
                 .filter(notice -> notice.level() != Level.NOTE)
                 .toList();
     }

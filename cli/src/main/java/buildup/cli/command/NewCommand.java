@@ -23,7 +23,7 @@ import picocli.CommandLine.Parameters;
 /** {@code new}: a stack to start from. */
 @Command(name = "new", mixinStandardHelpOptions = true, description = "Writes a commented stack to start from.")
 final class NewCommand implements Callable<Integer> {
-    private static final List<String> STARTERS = List.of("cornice", "door-head", "cap");
+    private static final List<String> STARTERS = List.of("cornice", "door-head", "cap", "mantel");
 
     private final Streams streams;
 
@@ -32,7 +32,7 @@ final class NewCommand implements Callable<Integer> {
             arity = "0..1",
             defaultValue = "cornice",
             paramLabel = "STARTER",
-            description = "cornice, door-head or cap (default: cornice).")
+            description = "cornice, door-head, cap or mantel (default: cornice).")
     private String starter = "";
 
     @Option(

@@ -22,13 +22,17 @@ final class SupportFaults {
     private final Section section;
     private final Support support;
 
-    private SupportFaults(Section section, Support support) {
+    private final boolean searched;
+
+    private SupportFaults(Section section, Support support, boolean searched) {
         this.section = section;
         this.support = support;
+        this.searched = searched;
     }
 
-    static void say(Section section, Support support, Notices notices) {
-        SupportFaults faults = new SupportFaults(section, support);
+    /** @param searched whether rows of nails were looked for that hold it */
+    static void say(Section section, Support support, boolean searched, Notices notices) {
+        SupportFaults faults = new SupportFaults(section, support, searched);
         Whole whole = support.whole();
         if (whole.answer() == Answer.NO && support.whole().underLoad() && partly(whole)) {
             notices.add(faults.tooMuch(whole));
@@ -84,7 +88,9 @@ final class SupportFaults {
                         .with("motion", FallWords.of(section, motion)));
         Notice told =
                 about(notice, balance.map(Balance::piece).orElse(first.pieces().get(0)));
-        return row(motion).map(row -> told.cure(cure(row))).orElse(told);
+        return row(motion)
+                .map(row -> told.cure(cure(row)))
+                .orElseGet(() -> searched ? told.cure(SupportNotices.NO_ROW) : told);
     }
 
     /** A row that was tried in the whole stack. */

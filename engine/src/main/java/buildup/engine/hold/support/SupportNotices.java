@@ -3,6 +3,7 @@ package buildup.engine.hold.support;
 import buildup.engine.hold.fixing.FixingCodes;
 import buildup.engine.section.stack.StackNotices;
 import buildup.shared.document.DocumentCodes;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 
@@ -15,18 +16,22 @@ final class SupportNotices {
     /** {@code group}: the pieces; {@code carriers}; {@code way}: out or back; {@code hold}: a phrase with the pull. */
     static final Kind NEEDS_HOLDING = LEANS.problem(
             "{group} {lean} {way}: {weight} falls {amount} past {carriers}. To stand, {hold}.",
-            "No row of nails on the list holds it: carry it farther out, or put a block behind it to screw it to.");
+            "Give the fastenings that hold it, or bring its weight back.");
 
     private static final Code TIPS = Code.of("tips", "The stack has no balance by its contacts and fastenings.");
 
     /** {@code motion}: which pieces move, about which edge, how far. */
     static final Kind FALLS = TIPS.problem(
             "The stack does not stand: {motion}.",
-            "No row of nails on the list holds it: give it wood to stand on, or a block behind it to screw it to.");
+            "Fasten what moves, or bring its weight back over its bearing.");
 
     static final Kind FALLS_UNDER_LOAD = TIPS.problem(
             "The stack does not stand under its loads: {motion}.",
-            "No row of nails on the list holds it: bring the load back, or take load off.");
+            "Fasten what moves, bring the load back, or take load off.");
+
+    /** In place of the cure where rows of nails were looked for and none was found. */
+    static final Phrase NO_ROW = Phrase.of(
+            "No row of nails on the list holds it: carry it farther out, or put a block behind it to screw it to.");
 
     /** {@code share}: of the loads; {@code governs}: what gives first. */
     static final Kind LOAD_TOO_MUCH = Code.of(

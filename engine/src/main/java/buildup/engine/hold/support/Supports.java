@@ -58,7 +58,7 @@ public final class Supports {
      *
      * @param wanted loads of the document
      * @param given rows of fastenings of the document, where they have a place
-     * @param places where others could go
+     * @param places where others could go; absent when nothing is to be proposed
      * @param notices told what falls and why
      */
     public static Support of(
@@ -66,12 +66,14 @@ public final class Supports {
             List<Loads.Wanted> wanted,
             List<Fixed> given,
             OptionalDouble friction,
-            Places places,
+            Optional<Places> places,
             Notices notices) {
         List<Load> loads = Loads.on(section, wanted, notices);
         Supports asked = new Supports(section, loads, Ties.of(given), friction);
-        Support support = asked.proposed(asked.support(friction), given, places);
-        SupportFaults.say(section, support, notices);
+        Support alone = asked.support(friction);
+        Support support =
+                places.map(search -> asked.proposed(alone, given, search)).orElse(alone);
+        SupportFaults.say(section, support, places.isPresent(), notices);
         return support;
     }
 
@@ -79,7 +81,7 @@ public final class Supports {
     static Support of(
             Section section, List<Loads.Wanted> wanted, List<Tie> ties, OptionalDouble friction, Notices notices) {
         Support support = of(section, Loads.on(section, wanted, notices), ties, friction);
-        SupportFaults.say(section, support, notices);
+        SupportFaults.say(section, support, false, notices);
         return support;
     }
 
