@@ -86,8 +86,9 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
                 ? Optional.of(new CureTrial(
                         document, catalog, stack.unit(), lights, stack.pieces().size()))
                 : Optional.empty();
-        Optional<Answers> known =
-                notices.refused() ? Optional.empty() : Optional.of(new Answers(blocks, placed, lights, notices.sorted(), trial));
+        Optional<Answers> known = notices.refused()
+                ? Optional.empty()
+                : Optional.of(new Answers(blocks, placed, lights, notices.sorted(), trial));
         if (known.isPresent() && !blocks.must().isEmpty()) {
             known = understood(known.get(), notices);
         }

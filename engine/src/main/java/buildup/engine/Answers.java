@@ -84,7 +84,12 @@ public final class Answers {
      * @param read what was said in reading the document
      * @param trial of the cures that are told; absent when this is itself the trial of one, and nothing is proposed
      */
-    Answers(Blocks blocks, List<Placed> placed, Optional<List<Light>> lights, List<Notice> read, Optional<CureTrial> trial) {
+    Answers(
+            Blocks blocks,
+            List<Placed> placed,
+            Optional<List<Light>> lights,
+            List<Notice> read,
+            Optional<CureTrial> trial) {
         this.blocks = blocks;
         this.read = List.copyOf(read);
         this.trial = trial;

@@ -126,8 +126,7 @@ class CuresTest {
     }
 
     private static Answer asked(String text) {
-        Document document = DocumentReader.read(
-                        "stack.yaml", text.getBytes(StandardCharsets.UTF_8), new Notices())
+        Document document = DocumentReader.read("stack.yaml", text.getBytes(StandardCharsets.UTF_8), new Notices())
                 .orElseThrow();
         return Answer.of(document, Bench.checkCatalog());
     }
@@ -177,7 +176,9 @@ class CuresTest {
                 }
             }
         }
-        assertThat(told).as("cures put in; %d without, %d that bring worse", none, bring).isGreaterThan(STACKS);
+        assertThat(told)
+                .as("cures put in; %d without, %d that bring worse", none, bring)
+                .isGreaterThan(STACKS);
         assertThat(none + bring).isLessThan(told);
     }
 

@@ -25,8 +25,7 @@ public record Document(String file, Mapping root) {
      * @return nothing when no item of a list has that name, or when something with parts stands there
      */
     public Optional<Document> with(String place, String text) {
-        return with(root, List.of(place.split("\\.")), text)
-                .map(changed -> new Document(file, (Mapping) changed));
+        return with(root, List.of(place.split("\\.")), text).map(changed -> new Document(file, (Mapping) changed));
     }
 
     private static Optional<Node> with(Node node, List<String> way, String text) {

@@ -76,7 +76,8 @@ final class LeastRows {
             row.ifPresent(rows::add);
             all &= row.isPresent();
             Model before = built;
-            built = row.map(one -> with(before, one)).orElse(Falls.held(before, falls.get(i).first()));
+            built = row.map(one -> with(before, one))
+                    .orElse(Falls.held(before, falls.get(i).first()));
         }
         return new Found(rows, all && !rows.isEmpty() && !falls(built));
     }

@@ -11,12 +11,12 @@ import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import java.util.List;
-import java.util.Optional;
-
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+
 /** Says what falls: each group that leans and that nothing keeps, and what moves without leaning. */
 final class SupportFaults {
     private final Section section;

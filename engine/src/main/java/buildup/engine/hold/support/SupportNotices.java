@@ -22,8 +22,7 @@ final class SupportNotices {
 
     /** {@code motion}: which pieces move, about which edge, how far. */
     static final Kind FALLS = TIPS.problem(
-            "The stack does not stand: {motion}.",
-            "Fasten what moves, or bring its weight back over its bearing.");
+            "The stack does not stand: {motion}.", "Fasten what moves, or bring its weight back over its bearing.");
 
     static final Kind FALLS_UNDER_LOAD = TIPS.problem(
             "The stack does not stand under its loads: {motion}.",

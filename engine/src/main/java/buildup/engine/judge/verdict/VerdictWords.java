@@ -80,13 +80,15 @@ final class VerdictWords {
 
     static final Phrase PROPOSED = Phrase.of("{rows} [tried: stands]");
 
-    static final Phrase ROW = Phrase.of("{instead}{use} through {piece} at {out} out, {up} up{tilt}, every {every} (holds {holds})");
+    static final Phrase ROW =
+            Phrase.of("{instead}{use} through {piece} at {out} out, {up} up{tilt}, every {every} (holds {holds})");
 
     static final Phrase SAID_FIXED_TO = Phrase.of("{pieces} fixed to {other}, as said");
 
     static final Phrase SAID_FIXED = Phrase.of("{pieces} fixed, as said");
 
-    static final Phrase HELD = Phrase.of("every fastening bites; least to spare: {fastening}, {bite} deep where {wanted} is asked");
+    static final Phrase HELD =
+            Phrase.of("every fastening bites; least to spare: {fastening}, {bite} deep where {wanted} is asked");
 
     static final Phrase HELD_OPEN = Phrase.of("{held}; none is given for {pieces}");
 

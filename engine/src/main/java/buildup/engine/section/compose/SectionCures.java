@@ -104,9 +104,7 @@ final class SectionCures {
         List<Way> all = Stream.concat(good.stream(), fair.stream())
                 .limit(1 + MOST_OTHERS)
                 .toList();
-        return all.stream()
-                .findFirst()
-                .map(way -> new Way(way.words(), way.mending(), all.subList(1, all.size())));
+        return all.stream().findFirst().map(way -> new Way(way.words(), way.mending(), all.subList(1, all.size())));
     }
 
     private Optional<Tried> tried(Mending mending) {
