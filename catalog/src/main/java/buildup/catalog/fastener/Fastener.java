@@ -49,11 +49,6 @@ public record Fastener(
             Phrase named = call.with("fastener", fastener.name());
             return only ? named : named.with("length", Sizes.listed(length));
         }
-
-        /** The same fastener in another length. */
-        public Cut of(Length other) {
-            return new Cut(fastener, other);
-        }
     }
 
     public Fastener {

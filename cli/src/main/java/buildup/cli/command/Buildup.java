@@ -78,11 +78,6 @@ public final class Buildup {
         return commands;
     }
 
-    /** With every command. */
-    static CommandLine commandLine(Streams streams) {
-        return commandLine(streams, List.of());
-    }
-
     /**
      * The command line.
      *

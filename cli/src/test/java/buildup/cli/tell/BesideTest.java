@@ -8,6 +8,7 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Columns;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
@@ -53,7 +54,7 @@ class BesideTest {
                 .flag("yes", "yes", All::yes)
                 .place("at", "at", All::x, All::x)
                 .names("names", "names", All::names)
-                .numbers("numbers", "numbers", Quantity.LENGTH, All::numbers)
+                .lengths("numbers", "numbers", Rounding.NEAREST, All::numbers)
                 .figureIf("any", "any", All::any)
                 .many("below", "below", below(), All::below)
                 .saying("words", "words", row -> Phrase.of("{l} long").with("l", Figure.length(row.length())))

@@ -1,6 +1,5 @@
 package buildup.profiles.rolling;
 
-import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -20,10 +19,5 @@ public record Pocket(List<Segment> ring) {
                         .mapToDouble(segment -> segment.moved(shift).twiceArea())
                         .sum())
                 / 2;
-    }
-
-    /** The least box round it, in. */
-    public Box box() {
-        return Box.around(ring.stream().map(Segment::box).toList());
     }
 }

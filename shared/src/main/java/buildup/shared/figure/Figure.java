@@ -43,11 +43,6 @@ public record Figure(Quantity quantity, double amount, Rounding rounding) implem
         return of(Quantity.ANGLE, degrees);
     }
 
-    /** Pounds. */
-    public static Figure force(double pounds) {
-        return of(Quantity.FORCE, pounds);
-    }
-
     /** Pounds along a foot of the run. */
     public static Figure lineForce(double poundsPerFoot) {
         return of(Quantity.LINE_FORCE, poundsPerFoot);

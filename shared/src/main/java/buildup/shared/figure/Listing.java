@@ -19,11 +19,6 @@ public record Listing(List<Value> values, String last) implements Value {
         return new Listing(List.copyOf(values), "and");
     }
 
-    /** {@code a, b or c}. */
-    public static Listing or(List<? extends Value> values) {
-        return new Listing(List.copyOf(values), "or");
-    }
-
     /** {@code a, b, c}. */
     public static Listing commas(List<? extends Value> values) {
         return new Listing(List.copyOf(values), "");

@@ -105,16 +105,6 @@ public final class Length implements Comparable<Length> {
         return inches > 0;
     }
 
-    /** Whether it is less than nothing, by however little. */
-    public boolean isNegative() {
-        return inches < 0;
-    }
-
-    /** Whether it is nothing exactly. */
-    public boolean isZero() {
-        return equals(ZERO);
-    }
-
     /** Whether the two differ by at most {@code within}. */
     public boolean near(Length other, Length within) {
         return Math.abs(inches - other.inches) <= within.inches;

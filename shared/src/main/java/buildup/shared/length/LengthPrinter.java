@@ -91,11 +91,6 @@ public final class LengthPrinter {
                 .toPlainString();
     }
 
-    /** Millimeters within 0.05: {@code 38 mm} when a whole number is that near, else {@code 38.1 mm}. */
-    public static String millimeters(Length length) {
-        return trimmed(length.toMillimeters(), 1) + " mm";
-    }
-
     /** The least multiple of the step that is not less; a length within 1e-9 in of a multiple is that multiple. */
     public static Length roundUp(Length length, int denominator) {
         return onStep(length, denominator, RoundingMode.CEILING);

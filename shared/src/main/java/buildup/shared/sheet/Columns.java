@@ -205,14 +205,6 @@ public final class Columns<T> {
                 row -> new Cell.Names(taker.apply(row)));
     }
 
-    /** Several numbers. */
-    public Columns<T> numbers(String columnKey, String heading, Quantity quantity, Function<T, List<Double>> taker) {
-        return add(
-                Column.of(columnKey, heading, new Type.Measures(quantity, Rounding.NEAREST))
-                        .and(Trait.ALWAYS),
-                row -> new Cell.Numbers(taker.apply(row)));
-    }
-
     /**
      * Rows of figures under names of their own.
      *

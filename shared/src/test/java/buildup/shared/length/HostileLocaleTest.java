@@ -32,7 +32,7 @@ class HostileLocaleTest {
         assertThat(((Good) reader.read("13/8")).echo().orElseThrow().readAs()).isEqualTo("1.625");
         assertThat(LengthPrinter.sixteenths(Length.inches(1234.625))).isEqualTo("1234-5/8");
         assertThat(LengthPrinter.decimals(Length.inches(-1234.5678), 3)).isEqualTo("-1234.568");
-        assertThat(LengthPrinter.millimeters(Length.millimeters(1234.5))).isEqualTo("1234.5 mm");
+        assertThat(LengthPrinter.tenths(Length.millimeters(1234.5))).isEqualTo("1234.5");
         assertThat(Angle.read("38 DEG")).contains(Angle.degrees(38));
         assertThat(Angle.degrees(22.5)).hasToString("22.5°");
         assertThat(Nearest.to("FRIEZE", List.of("frieze"))).contains("frieze");

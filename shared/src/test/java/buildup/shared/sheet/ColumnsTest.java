@@ -32,10 +32,10 @@ class ColumnsTest {
                 .flag("sound", "sound", board -> board.knots().isEmpty())
                 .place("at", "at", board -> 1, board -> 2)
                 .names("ends", "ends", board -> List.of("left", "right"))
-                .numbers("knotsAt", "knots at", Quantity.LENGTH, Board::knots)
+                .lengths("knotsAt", "knots at", Rounding.NEAREST, Board::knots)
                 .saying("told", "told", board -> Phrase.of("a board"))
                 .sayingIf("more", "more", board -> Optional.empty())
-                .figureIf("heaviest", "heaviest", board -> Optional.of(Figure.force(3)))
+                .figureIf("heaviest", "heaviest", board -> Optional.of(Figure.of(Quantity.FORCE, 3)))
                 .amountIf("amount", "amount", board -> Quantity.FORCE, board -> OptionalDouble.of(2))
                 .many("cuts", "cuts", Columns.<Double>inner().length("place", "place", at -> at), Board::knots)
                 .one(

@@ -95,11 +95,6 @@ public record Balance(
         return Math.min(loaded - bearingBack, bearingFace - loaded);
     }
 
-    /** The same of the weight alone. */
-    public double ownMargin() {
-        return Math.min(resultant - bearingBack, bearingFace - resultant);
-    }
-
     /** Distance of the resultant from the nearer end of the bearing's middle third, in; negative outside it. */
     public double middleThirdMargin() {
         return margin() - bearing() / 3;

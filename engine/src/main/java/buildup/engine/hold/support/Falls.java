@@ -13,12 +13,10 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 
 /** Says of a motion in numbers which pieces move as one, about which edge, and what stops them. */
 final class Falls {
@@ -202,12 +200,5 @@ final class Falls {
                 .max(Comparator.comparingDouble(Force::gap))
                 .map(force ->
                         new Stop(other(force, lot), force.at(), force.gap(), Math.toDegrees(Math.abs(shift.turn()))));
-    }
-
-    /** The pieces of some motions. */
-    static Set<Integer> pieces(List<Fall> motions) {
-        Set<Integer> pieces = new LinkedHashSet<>();
-        motions.forEach(motion -> motion.parts().forEach(part -> pieces.addAll(part.pieces())));
-        return pieces;
     }
 }

@@ -169,11 +169,6 @@ public final class LoadPath {
                 .max(Comparator.comparingInt(other -> through.get(other).size()));
     }
 
-    /** Whether all weight of a body goes through another. */
-    boolean goesThrough(int body, int other) {
-        return through.get(body).contains(other);
-    }
-
     /** Whether the path from a body reaches something that stands. */
     public boolean reachesGround(int body) {
         return reaches(

@@ -31,9 +31,4 @@ public record Verdict(List<Ruling> rulings, List<Phrase> trusted, List<NotAsked>
     public long count(Reply answer) {
         return rulings.stream().filter(ruling -> ruling.answer() == answer).count();
     }
-
-    /** Whether no row says "no". */
-    public boolean right() {
-        return count(Reply.NO) == 0;
-    }
 }

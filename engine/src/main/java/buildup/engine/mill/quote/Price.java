@@ -85,11 +85,6 @@ public record Price(
                 total.divide(feet, CENTS, RoundingMode.HALF_UP));
     }
 
-    /** Hours that the machine runs. */
-    public double hours(Head head) {
-        return run * 12 / head.feed().toInches() / 60;
-    }
-
     /** Without the digits that computing blurs, so that a half of a hundredth is one in every unit. */
     private static BigDecimal clean(double computed) {
         return BigDecimal.valueOf(computed).setScale(COMPUTED, RoundingMode.HALF_UP);

@@ -90,12 +90,6 @@ public record Coving(String name, double width, double depth, double diameter, d
         return (width * width / 4 + depth * depth) / (2 * depth);
     }
 
-    /** Height of the hollow over the table so far from its middle, thin blade, in; 0 beyond its edge. */
-    public double heightAt(double fromMiddle) {
-        double across = fromMiddle / (radius() * Math.sin(Math.toRadians(angle())));
-        return Math.max(0, radius() * Math.sqrt(Math.max(0, 1 - across * across)) - (radius() - depth));
-    }
-
     /** Area of the hollow, thin blade, sq in. */
     public double area() {
         double r = radius();

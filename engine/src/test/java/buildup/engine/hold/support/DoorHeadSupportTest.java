@@ -58,7 +58,7 @@ class DoorHeadSupportTest {
         Balance balance = HEAD.balanceOn("backband");
         assertThat(balance.leans()).isTrue();
         assertThat(balance.margin()).isCloseTo(-0.0809, NEAR);
-        assertThat(balance.ownMargin()).isCloseTo(-0.0809, NEAR);
+        assertThat(ownMargin(balance)).isCloseTo(-0.0809, NEAR);
         assertThat(balance.overturning()).isCloseTo(0.378, NEAR);
         // 9 over the ledge
         assertThat(balance.holdBack()).hasValueCloseTo(0.378 / 9, NEAR);
@@ -72,7 +72,7 @@ class DoorHeadSupportTest {
         assertThat(balance.holdAt().x()).isCloseTo(0.0625, NEAR);
         assertThat(balance.holdAt().y()).isCloseTo(9, NEAR);
         assertThat(balance.holdBack()).hasValueCloseTo(10.04, within(0.005));
-        assertThat(balance.ownMargin()).as("the load is not the weight").isCloseTo(-0.0809, NEAR);
+        assertThat(ownMargin(balance)).as("the load is not the weight").isCloseTo(-0.0809, NEAR);
     }
 
     @Test
@@ -178,5 +178,10 @@ class DoorHeadSupportTest {
         for (String name : List.of("casing", "backband", "frieze back", "frieze", "bed", "soffit", "cap")) {
             assertThat(path.reachesGround(HEAD.number(name))).as(name).isTrue();
         }
+    }
+
+    /** The margin of the weight alone, without loads. */
+    private static double ownMargin(Balance balance) {
+        return Math.min(balance.resultant() - balance.bearingBack(), balance.bearingFace() - balance.resultant());
     }
 }

@@ -7,10 +7,6 @@ package buildup.profiles.trace.fit;
  * @param alike so many points in a row stray about as one; 1 for points that know nothing of each other
  */
 public record Noise(double scatter, double alike) {
-    /** Points that stray alone. */
-    public static Noise lone(double scatter) {
-        return new Noise(scatter, 1);
-    }
 
     /**
      * What the scatter would be if the points strayed alone and told as much of the curve: a hand that shakes says the
