@@ -90,6 +90,23 @@ class SourcesTest {
                 .isEmpty();
     }
 
+    /** A group is a room of a module with all that it is parted into: {@code engine/hold}, {@code cli/drawing}. */
+    @Test
+    void no_group_holds_more_than_a_fifth_of_the_house() throws IOException {
+        Map<String, Long> groups = new TreeMap<>();
+        for (Path path : Sources.mainSources()) {
+            String file = path.toString().replace('\\', '/');
+            String[] rooms = file.substring(file.lastIndexOf("/buildup/") + 1).split("/");
+            long lines = Files.readString(path).lines().count();
+            groups.merge(rooms[1] + "/" + (rooms.length > 3 ? rooms[2] : ""), lines, Long::sum);
+        }
+        long whole = groups.values().stream().mapToLong(Long::longValue).sum();
+        assertThat(groups)
+                .allSatisfy((group, lines) -> assertThat(lines)
+                        .as("lines of %s, of %s in all", group, whole)
+                        .isLessThanOrEqualTo(whole / 5));
+    }
+
     /**
      * A public type or method.
      *

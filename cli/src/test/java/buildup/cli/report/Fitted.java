@@ -3,9 +3,9 @@ package buildup.cli.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
+import buildup.engine.room.plan.Plan;
 import buildup.engine.room.run.Coving;
 import buildup.engine.room.run.Job;
-import buildup.engine.room.run.Plan;
 import buildup.engine.room.run.Runs;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;

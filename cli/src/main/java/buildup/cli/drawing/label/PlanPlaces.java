@@ -1,11 +1,11 @@
 package buildup.cli.drawing.label;
 
-import buildup.engine.room.run.Ending;
+import buildup.engine.room.plan.Ending;
+import buildup.engine.room.plan.Stretch;
+import buildup.engine.room.plan.WallCorner;
+import buildup.engine.room.plan.WallRun;
 import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
-import buildup.engine.room.run.Stretch;
-import buildup.engine.room.run.WallCorner;
-import buildup.engine.room.run.WallRun;
 import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,12 +1,12 @@
 package buildup.engine.hold.season;
 
 import buildup.engine.hold.season.Effect.Place;
+import buildup.engine.room.plan.Ending;
+import buildup.engine.room.plan.Stretch;
+import buildup.engine.room.plan.WallCorner;
+import buildup.engine.room.plan.WallRun;
 import buildup.engine.room.run.Course;
-import buildup.engine.room.run.Ending;
 import buildup.engine.room.run.Job;
-import buildup.engine.room.run.Stretch;
-import buildup.engine.room.run.WallCorner;
-import buildup.engine.room.run.WallRun;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;

@@ -1,5 +1,9 @@
 package buildup.engine.room.run;
 
+import buildup.engine.room.plan.Ending;
+import buildup.engine.room.plan.Opening;
+import buildup.engine.room.plan.Stretch;
+import buildup.engine.room.plan.WallRun;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;

@@ -1,5 +1,6 @@
 package buildup.engine.room.run;
 
+import buildup.engine.room.plan.Plan;
 import buildup.engine.section.compose.Section;
 import java.util.List;
 

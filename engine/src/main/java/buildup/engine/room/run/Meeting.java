@@ -1,5 +1,6 @@
 package buildup.engine.room.run;
 
+import buildup.engine.room.plan.WallCorner;
 import buildup.engine.room.run.Saw.Hand;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Phrase;

@@ -1,5 +1,10 @@
 package buildup.engine.room.run;
 
+import buildup.engine.room.plan.Ending;
+import buildup.engine.room.plan.Opening;
+import buildup.engine.room.plan.Stretch;
+import buildup.engine.room.plan.WallCorner;
+import buildup.engine.room.plan.WallRun;
 import buildup.engine.room.run.Saw.Hand;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;

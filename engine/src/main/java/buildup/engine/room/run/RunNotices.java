@@ -1,106 +1,15 @@
 package buildup.engine.room.run;
 
-import buildup.catalog.entry.CatalogNotices;
 import buildup.engine.section.placing.PlacingNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 
-/** What a plan, the runs round its corners and coves over the blade give cause to say. */
+/** What the runs round the corners of a plan and coves over the blade give cause to say. */
 public final class RunNotices {
     /** A kerf that nothing cuts. */
     public static final Code NEGATIVE_KERF = Code.of("negative-kerf", "A kerf is less than nothing.");
-
-    private static final Code PLAN_TOO_LONG = Code.of("plan-too-long", "A plan holds more than the trim of a house.");
-    static final Kind MANY_RUNS =
-            PLAN_TOO_LONG.refusal("The plan holds {runs} runs; at most {most} are fitted.", "Make several jobs of it.");
-    static final Kind MANY_STRETCHES = PLAN_TOO_LONG.refusal(
-            "Run '{run}' holds {stretches} stretches; at most {most} are fitted.", "Make several runs of it.");
-
-    static final Kind LONG_STRETCH = CatalogNotices.MM_READ_AS_INCHES.problem(
-            "Stretch '{stretch}' of run '{run}' is {length} long: that is {feet}. mm?",
-            "Write the unit, as '2400 mm', or 'units: mm' for the file.");
-
-    private static final Code STRETCH_MISSING =
-            Code.of("stretch-missing", "A run has no stretch of wall, too few to close, or one without a length.");
-    static final Kind NO_STRETCH = STRETCH_MISSING.refusal(
-            "Run '{run}' has no stretch of wall.", "Add 'stretches: [{{ name: front, length: {example} }]'.");
-    static final Kind NO_LENGTH = STRETCH_MISSING.refusal(
-            "Stretch '{stretch}' of '{run}' has no length.",
-            "Add 'length:', measured on the wall from corner to corner.");
-    static final Kind TOO_FEW_TO_CLOSE = STRETCH_MISSING.refusal(
-            "Run '{run}' closes with {stretches} of the three stretches that it takes at least.",
-            "Add the others, or give it two ends.");
-    static final Kind NOTHING_LONG = DocumentCodes.NOT_A_SIZE.refusal(
-            "Stretch '{stretch}' of '{run}' is {length} long.", "Give it more than nothing, or leave it out.");
-
-    static final Kind OPENING_WITHOUT_PLACE = DocumentCodes.MISSING_KEY.refusal(
-            "Opening '{opening}' of '{stretch}' does not say where it begins and ends.",
-            "Add 'from:' and 'to:', measured from the left end of its stretch.");
-    private static final Code OPENING_MISPLACED =
-            Code.of("opening-misplaced", "An opening lies beyond its stretch of wall, or over another one.");
-    static final Kind MISPLACED = OPENING_MISPLACED.refusal(
-            "Opening '{opening}' from {from} to {to} does not lie between {taken} and {length} of '{stretch}'.",
-            "Measure from the left end of the stretch, and list openings from left to right.");
-    private static final Code OPENING_TAKES_ALL =
-            Code.of("opening-takes-all", "An opening is as wide as its stretch of wall.");
-    static final Kind NO_WALL_LEFT = OPENING_TAKES_ALL.note(
-            "Opening '{opening}' takes all of '{stretch}': no wall is left for trim.",
-            "Leave the stretch out, or measure the opening again.");
-
-    private static final Code CORNER_MISSING =
-            Code.of("corner-missing", "Two stretches meet, and nothing says at what corner.");
-    static final Kind NO_CORNER = CORNER_MISSING.refusal(
-            "Between '{stretch}' and '{next}' of '{run}' no corner is given.",
-            "Add 'corner: outside 90' or 'corner: inside 90' to the first.");
-    private static final Code NOT_A_CORNER =
-            Code.of("not-a-corner", "A corner does not say which it is, or has an angle that no corner has.");
-    static final Kind WHICH_CORNER =
-            NOT_A_CORNER.refusal("'{word}' does not say which corner it is.", "Write 'outside 90' or 'inside 90'.");
-    static final Kind STRAIGHT_ON = NOT_A_CORNER.refusal(
-            "A corner of {corner} is none: the wall runs straight on.", "Make one stretch of the two.");
-    static final Kind SHUT = NOT_A_CORNER.refusal(
-            "A corner of {corner} is none: the walls would lie on one another.", Words.MEASURE_THROUGH);
-    static final Kind WRONG_SIDE = NOT_A_CORNER.refusal(
-            "A corner of {corner} is none: it would be measured on the wrong side.", Words.MEASURE_THROUGH);
-    static final Kind NO_ANGLE =
-            DocumentCodes.NOT_AN_ANGLE.refusal("'{word}' is not an angle.", "Write degrees, as 38 or 22.5.");
-
-    private static final Code ENDS_CONTRADICT =
-            Code.of("ends-contradict", "What is said of the ends of a run does not agree.");
-    static final Kind CLOSES_WITH_AN_END = ENDS_CONTRADICT.refusal(
-            "Run '{run}' closes: its last stretch meets the first at a corner. Yet it has an end.", Words.OPEN_IT);
-    static final Kind CLOSES_WITH_TWO_ENDS = ENDS_CONTRADICT.refusal(
-            "Run '{run}' closes: its last stretch meets the first at a corner. Yet it has two ends.", Words.OPEN_IT);
-    static final Kind OF_ANOTHER_END = ENDS_CONTRADICT.refusal(
-            "An end that is '{kind}' has no '{key}': that is of '{owner}'.",
-            "Take '{key}:' out, or write 'end: {owner}'.");
-    private static final Code END_MISSING = Code.of("end-missing", "A run does not say how it ends.");
-    static final Kind NO_RIGHT_END = END_MISSING.refusal("Run '{run}' has no right end.", Words.GIVE_AN_END);
-    static final Kind NO_LEFT_END = END_MISSING.refusal("Run '{run}' has no left end.", Words.GIVE_AN_END);
-    static final Kind NO_ENDS = END_MISSING.refusal("Run '{run}' has no left and no right end.", Words.GIVE_AN_END);
-    static final Kind END_WITHOUT_KIND =
-            DocumentCodes.MISSING_KEY.refusal("This end does not say what it is.", "Add 'end: return'.");
-    static final Kind UNKNOWN_END =
-            DocumentCodes.UNKNOWN_NAME.refusal("No end is called '{word}'.", "Write return, die, butt or square.");
-    static final Kind UNKNOWN_SIDE = DocumentCodes.UNKNOWN_NAME.refusal(
-            "A run does not end by '{word}' beside an opening.", "Write butt, return or square.");
-    static final Kind UNKNOWN_INSIDE =
-            DocumentCodes.UNKNOWN_NAME.refusal("Inside corners are not cut by '{word}'.", "Write miter or cope.");
-    static final Kind UNKNOWN_GRAIN =
-            DocumentCodes.UNKNOWN_NAME.refusal("No piece called '{word}' whose grain could run round.", "");
-    static final Kind TWICE =
-            DocumentCodes.SAME_NAME_TWICE.refusal("'{name}' twice in the plan.", "Call one '{name} 2'.");
-    static final Kind LESS_THAN_NOTHING =
-            DocumentCodes.NOT_A_SIZE.refusal("'{key}' is {size}.", "Give nothing less than 0.");
-
-    static final Kind LEAN_HALF_SAID = DocumentCodes.MISSING_KEY.refusal(
-            "A wall out of plumb says how far over what height.",
-            "Write 'plumb: {{ out: {out}, over: {over} }'; a wall that falls back has a negative 'out'.");
-    static final Kind LEANS_TOO_FAR = DocumentCodes.NOT_A_SIZE.refusal(
-            "A wall does not lean {out} over {over}.",
-            "Give the lean, at most a tenth, and the height over which it was measured.");
 
     private static final Code PLAN_OPEN =
             Code.of("plan-does-not-close", "The lengths and corners of a closed run do not lead back to its start.");
@@ -162,13 +71,6 @@ public final class RunNotices {
             BEYOND_THE_BLADE.refusal("'{cove}' is {width} wide; at that depth the blade is {chord} long.", "");
     static final Phrase MAKE_IT_DEEPER = Phrase.of("Make it {depth} deep, or narrower.");
     static final Phrase LARGER_BLADE = Phrase.of("Take a larger blade, or run it in two stands.");
-
-    private static final class Words {
-        private static final String MEASURE_THROUGH =
-                "Measure through the room at an inside corner, through the wall or case at an outside one.";
-        private static final String OPEN_IT = "Take the last 'corner:' out, or 'left:' and 'right:'.";
-        private static final String GIVE_AN_END = "Write return, die, butt or square, as 'left: return'.";
-    }
 
     private RunNotices() {}
 }

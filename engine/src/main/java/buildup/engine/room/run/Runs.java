@@ -1,5 +1,9 @@
 package buildup.engine.room.run;
 
+import buildup.engine.room.plan.Plan;
+import buildup.engine.room.plan.Stretch;
+import buildup.engine.room.plan.WallCorner;
+import buildup.engine.room.plan.WallRun;
 import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;

@@ -1,5 +1,6 @@
 package buildup.engine.room.run;
 
+import buildup.engine.room.plan.WallCorner;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.engine.room.plan.WallRun;
 import buildup.engine.room.run.Saw.Hand;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
@@ -108,6 +109,9 @@ class EndsTest {
                 Planned.CORNICE,
                 run("left: square, right: square, stretches: [{ name: a, length: 60, corner: inside 90 }, { name: back,"
                         + " length: 12, corner: inside 90 }, { name: b, length: 60 }]"));
+        assertThat(alcove.tooShort())
+                .singleElement()
+                .satisfies(note -> assertThat(NoticeWords.INCHES.message(note)).contains("cannot be held for sawing"));
         assertThat(alcove.notices()).extracting(Notice::code).containsOnly("return-longer-than-its-wall");
         assertThat(NoticeWords.INCHES.message(alcove.notices().get(0)))
                 .isEqualTo("'crown' needs 12-9/16 on 'back' to come round its ends, the wall ends at 12.");

@@ -3,6 +3,7 @@ package buildup.engine.room.run;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.Bench;
+import buildup.engine.room.plan.Plan;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
@@ -13,7 +14,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** A section run along a plan, with everything that was said about the plan. */
-record Planned(Bench bench, Plan plan, Job job, List<Notice> notices) {
+record Planned(Bench bench, Plan plan, Job job, List<Notice> notices, List<Notice> tooShort) {
+    private static final String TOO_SHORT = "piece-too-short-to-hold";
+
     /** The reference cornice: worked example A. */
     static final String CORNICE = Bench.resource("/reference-cornice.yaml");
 
@@ -36,7 +39,16 @@ record Planned(Bench bench, Plan plan, Job job, List<Notice> notices) {
         Notices notices = new Notices();
         Plan read = Plan.read(bench.stack(), root(bench, stack + plan, notices), notices);
         Job job = Runs.of(bench.section(), read, notices);
-        return new Planned(bench, read, job, notices.sorted());
+        return new Planned(
+                bench,
+                read,
+                job,
+                notices.sorted().stream()
+                        .filter(notice -> !notice.code().equals(TOO_SHORT))
+                        .toList(),
+                notices.sorted().stream()
+                        .filter(notice -> notice.code().equals(TOO_SHORT))
+                        .toList());
     }
 
     /** As {@link #of}, and nothing is said. */

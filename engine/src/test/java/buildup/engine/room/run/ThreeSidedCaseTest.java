@@ -3,6 +3,7 @@ package buildup.engine.room.run;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.room.plan.WallCorner;
 import buildup.engine.room.run.Saw.Hand;
 import buildup.shared.figure.FigurePrinter;
 import java.util.List;

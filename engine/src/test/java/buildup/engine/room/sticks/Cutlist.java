@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
 import buildup.engine.Bench;
+import buildup.engine.room.plan.Plan;
 import buildup.engine.room.run.Job;
-import buildup.engine.room.run.Plan;
 import buildup.engine.room.run.Runs;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;

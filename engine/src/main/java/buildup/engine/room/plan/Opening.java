@@ -1,4 +1,4 @@
-package buildup.engine.room.run;
+package buildup.engine.room.plan;
 
 import buildup.shared.notice.Mark;
 

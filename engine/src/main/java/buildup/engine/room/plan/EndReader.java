@@ -1,4 +1,4 @@
-package buildup.engine.room.run;
+package buildup.engine.room.plan;
 
 import buildup.shared.document.Fields;
 import buildup.shared.document.Mapping;
@@ -33,12 +33,12 @@ final class EndReader {
             String[] words = text.text().strip().split("\\s+", 2);
             boolean inside = words[0].equals("inside");
             if (!inside && !words[0].equals("outside")) {
-                refuse(RunNotices.WHICH_CORNER.with("word", text.text()), text.mark());
+                refuse(PlanNotices.WHICH_CORNER.with("word", text.text()), text.mark());
                 return Optional.empty();
             }
             Optional<Angle> angle = words.length < 2 ? Optional.of(Angle.degrees(90)) : Angle.read(words[1]);
             if (angle.isEmpty()) {
-                refuse(RunNotices.NO_ANGLE.with("word", words[1]), text.mark());
+                refuse(PlanNotices.NO_ANGLE.with("word", words[1]), text.mark());
             }
             return angle.flatMap(found -> open(found.toDegrees(), text.mark()))
                     .map(degrees -> new WallCorner(inside, degrees));
@@ -51,7 +51,7 @@ final class EndReader {
             return Optional.of(degrees);
         }
         refuse(
-                (degrees == 180 ? RunNotices.STRAIGHT_ON : degrees <= 0 ? RunNotices.SHUT : RunNotices.WRONG_SIDE)
+                (degrees == 180 ? PlanNotices.STRAIGHT_ON : degrees <= 0 ? PlanNotices.SHUT : PlanNotices.WRONG_SIDE)
                         .with("corner", Figure.angle(degrees)),
                 mark);
         return Optional.empty();
@@ -72,7 +72,7 @@ final class EndReader {
     private Optional<Ending> end(Fields fields) {
         Optional<Scalar> word = fields.scalar("end");
         if (word.isEmpty()) {
-            refuse(RunNotices.END_WITHOUT_KIND.notice(), fields.mark());
+            refuse(PlanNotices.END_WITHOUT_KIND.notice(), fields.mark());
         }
         Optional<Ending.Kind> kind = word.flatMap(this::kind);
         Optional<Double> corner = fields.has("corner")
@@ -101,7 +101,7 @@ final class EndReader {
             return true;
         }
         refuse(
-                RunNotices.OF_ANOTHER_END
+                PlanNotices.OF_ANOTHER_END
                         .with("kind", kind.word())
                         .with("key", key)
                         .with("owner", owner.word()),
@@ -114,7 +114,7 @@ final class EndReader {
                 .filter(one -> one.word().equals(word.text().strip()))
                 .findFirst();
         if (kind.isEmpty()) {
-            refuse(RunNotices.UNKNOWN_END.with("word", word.text()), word.mark());
+            refuse(PlanNotices.UNKNOWN_END.with("word", word.text()), word.mark());
         }
         return kind;
     }
@@ -125,7 +125,7 @@ final class EndReader {
         OptionalDouble casing = size(fields, "casing");
         if (word.filter(text -> !SIDES.contains(text.text().strip())).isPresent()) {
             refuse(
-                    RunNotices.UNKNOWN_SIDE.with("word", word.get().text()),
+                    PlanNotices.UNKNOWN_SIDE.with("word", word.get().text()),
                     word.get().mark());
             return Optional.empty();
         }
@@ -140,7 +140,7 @@ final class EndReader {
         Optional<Double> size = fields.length(key).map(Length::toInches);
         if (size.filter(inches -> inches < 0).isPresent()) {
             refuse(
-                    RunNotices.LESS_THAN_NOTHING.with("key", key).with("size", Figure.length(size.get())),
+                    PlanNotices.LESS_THAN_NOTHING.with("key", key).with("size", Figure.length(size.get())),
                     fields.mark(key));
             return OptionalDouble.empty();
         }
@@ -158,7 +158,9 @@ final class EndReader {
         Optional<Double> over = plumb.length("over").map(Length::toInches);
         if (!plumb.has("out") || !plumb.has("over")) {
             refuse(
-                    RunNotices.LEAN_HALF_SAID.with("out", Figure.atLeast(0.375)).with("over", Figure.atLeast(96)),
+                    PlanNotices.LEAN_HALF_SAID
+                            .with("out", Figure.atLeast(0.375))
+                            .with("over", Figure.atLeast(96)),
                     plumb.mark());
         }
         if (out.isEmpty() || over.isEmpty()) {
@@ -166,7 +168,7 @@ final class EndReader {
         }
         if (!(over.get() > 0) || Math.abs(out.get()) > MOST_LEAN * over.get()) {
             refuse(
-                    RunNotices.LEANS_TOO_FAR
+                    PlanNotices.LEANS_TOO_FAR
                             .with("out", Figure.length(out.get()))
                             .with("over", Figure.length(over.get())),
                     plumb.mark());

@@ -1,4 +1,4 @@
-package buildup.engine.room.run;
+package buildup.engine.room.plan;
 
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
@@ -12,7 +12,7 @@ import buildup.shared.figure.Phrase;
  */
 public record WallCorner(boolean inside, double angle) {
     /** What is as good as square, degrees. */
-    static final double SQUARE_WITHIN = 0.01;
+    public static final double SQUARE_WITHIN = 0.01;
 
     /** A corner this near to square was meant to be square, degrees. */
     static final double MEANT_SQUARE = 5;
@@ -38,7 +38,7 @@ public record WallCorner(boolean inside, double angle) {
     }
 
     /** The same corner as it was meant: square when it is near to it. */
-    WallCorner meant() {
+    public WallCorner meant() {
         return outOfSquare() ? new WallCorner(inside, 90) : this;
     }
 

@@ -1,4 +1,4 @@
-package buildup.engine.room.run;
+package buildup.engine.room.plan;
 
 import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.Stack;
@@ -44,7 +44,7 @@ final class PlanReader {
         List<Fields> entries = root.list("plan");
         if (entries.size() > MOST_RUNS) {
             say(
-                    RunNotices.MANY_RUNS
+                    PlanNotices.MANY_RUNS
                             .with("runs", Figure.count(entries.size()))
                             .with("most", Figure.count(MOST_RUNS)),
                     root.mark("plan"));
@@ -67,12 +67,12 @@ final class PlanReader {
         boolean coped = coped(fields);
         List<String> grain = grain(fields);
         if (entries.isEmpty()) {
-            say(RunNotices.NO_STRETCH.with("run", name).with("example", Figure.atLeast(96)), fields.mark("stretches"));
+            say(PlanNotices.NO_STRETCH.with("run", name).with("example", Figure.atLeast(96)), fields.mark("stretches"));
             return Optional.empty();
         }
         if (entries.size() > MOST_STRETCHES) {
             say(
-                    RunNotices.MANY_STRETCHES
+                    PlanNotices.MANY_STRETCHES
                             .with("run", name)
                             .with("stretches", Figure.count(entries.size()))
                             .with("most", Figure.count(MOST_STRETCHES)),
@@ -105,12 +105,12 @@ final class PlanReader {
     private Optional<Stretch> stretch(String run, String name, Fields fields) {
         Optional<Double> length = fields.length("length").map(Length::toInches);
         if (!fields.has("length")) {
-            say(RunNotices.NO_LENGTH.with("stretch", name).with("run", run), fields.mark());
+            say(PlanNotices.NO_LENGTH.with("stretch", name).with("run", run), fields.mark());
         }
         boolean sound = length.isPresent();
         if (length.filter(inches -> inches <= 0).isPresent()) {
             say(
-                    RunNotices.NOTHING_LONG
+                    PlanNotices.NOTHING_LONG
                             .with("stretch", name)
                             .with("run", run)
                             .with("length", Figure.length(length.get())),
@@ -121,7 +121,7 @@ final class PlanReader {
                         inches > LONGEST_WALL && !stack.lengths().bareUnit().isMetric())
                 .isPresent()) {
             say(
-                    RunNotices.LONG_STRETCH
+                    PlanNotices.LONG_STRETCH
                             .with("stretch", name)
                             .with("run", run)
                             .with("length", Figure.length(length.get()).rounded(Rounding.decimals(0)))
@@ -149,14 +149,14 @@ final class PlanReader {
             Optional<Double> to = entry.length("to").map(Length::toInches);
             Optional<Ending> own = ends.ofOpening(entry);
             if (!entry.has("from") || !entry.has("to")) {
-                say(RunNotices.OPENING_WITHOUT_PLACE.with("opening", name).with("stretch", stretch), entry.mark());
+                say(PlanNotices.OPENING_WITHOUT_PLACE.with("opening", name).with("stretch", stretch), entry.mark());
             }
             if (from.isEmpty() || to.isEmpty() || own.isEmpty()) {
                 continue;
             }
             if (measured && (from.get() < taken || to.get() <= from.get() || to.get() > length)) {
                 say(
-                        RunNotices.MISPLACED
+                        PlanNotices.MISPLACED
                                 .with("opening", name)
                                 .with("from", Figure.length(from.get()))
                                 .with("to", Figure.length(to.get()))
@@ -167,7 +167,7 @@ final class PlanReader {
                 continue;
             }
             if (measured && from.get() <= Tolerance.TOUCHING && to.get() >= length - Tolerance.TOUCHING) {
-                say(RunNotices.NO_WALL_LEFT.with("opening", name).with("stretch", stretch), entry.mark());
+                say(PlanNotices.NO_WALL_LEFT.with("opening", name).with("stretch", stretch), entry.mark());
             }
             taken = to.get();
             openings.add(new Opening(name, from.get(), to.get(), own.get(), entry.mark()));
@@ -181,7 +181,7 @@ final class PlanReader {
         for (int i = 0; i + 1 < stretches.size(); i++) {
             if (stretches.get(i).corner().isEmpty()) {
                 say(
-                        RunNotices.NO_CORNER
+                        PlanNotices.NO_CORNER
                                 .with("stretch", stretches.get(i).name())
                                 .with("next", stretches.get(i + 1).name())
                                 .with("run", name),
@@ -195,15 +195,16 @@ final class PlanReader {
         Mark mark = fields.mark();
         if (closed && (left || right)) {
             say(
-                    (left && right ? RunNotices.CLOSES_WITH_TWO_ENDS : RunNotices.CLOSES_WITH_AN_END).with("run", name),
+                    (left && right ? PlanNotices.CLOSES_WITH_TWO_ENDS : PlanNotices.CLOSES_WITH_AN_END)
+                            .with("run", name),
                     fields.mark(left ? "left" : "right"));
             agree = false;
         } else if (closed && stretches.size() < 3) {
-            say(RunNotices.TOO_FEW_TO_CLOSE.with("run", name).with("stretches", Figure.count(stretches.size())), mark);
+            say(PlanNotices.TOO_FEW_TO_CLOSE.with("run", name).with("stretches", Figure.count(stretches.size())), mark);
             agree = false;
         } else if (!closed && !(left && right)) {
             say(
-                    (left ? RunNotices.NO_RIGHT_END : right ? RunNotices.NO_LEFT_END : RunNotices.NO_ENDS)
+                    (left ? PlanNotices.NO_RIGHT_END : right ? PlanNotices.NO_LEFT_END : PlanNotices.NO_ENDS)
                             .with("run", name),
                     mark);
             agree = false;
@@ -216,7 +217,7 @@ final class PlanReader {
         if (word.filter(text -> !text.text().equals("cope") && !text.text().equals("miter"))
                 .isPresent()) {
             say(
-                    RunNotices.UNKNOWN_INSIDE.with("word", word.get().text()),
+                    PlanNotices.UNKNOWN_INSIDE.with("word", word.get().text()),
                     word.get().mark());
         }
         return word.filter(text -> text.text().equals("cope")).isPresent();
@@ -230,7 +231,7 @@ final class PlanReader {
                 names.add(name.text());
             } else {
                 say(
-                        RunNotices.UNKNOWN_GRAIN
+                        PlanNotices.UNKNOWN_GRAIN
                                 .with("word", name.text())
                                 .cure(Phrase.plain(Suggestion.cure(name.text(), known))),
                         name.mark());
@@ -241,7 +242,7 @@ final class PlanReader {
 
     private void once(String name, Set<String> names, Fields entry) {
         if (!names.add(name)) {
-            say(RunNotices.TWICE.with("name", name), entry.mark("name"));
+            say(PlanNotices.TWICE.with("name", name), entry.mark("name"));
         }
     }
 

@@ -1,4 +1,4 @@
-package buildup.engine.room.run;
+package buildup.engine.room.plan;
 
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;

@@ -1,4 +1,4 @@
-package buildup.engine.room.run;
+package buildup.engine.room.plan;
 
 import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;

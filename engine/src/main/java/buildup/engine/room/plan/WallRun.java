@@ -1,4 +1,4 @@
-package buildup.engine.room.run;
+package buildup.engine.room.plan;
 
 import buildup.shared.notice.Mark;
 import java.util.List;
@@ -38,11 +38,12 @@ public record WallRun(
     }
 
     /** The stretch to the left of one, the last before the first. */
-    Stretch before(int stretch) {
+    public Stretch before(int stretch) {
         return stretches.get(Math.floorMod(stretch - 1, stretches.size()));
     }
 
-    Stretch after(int stretch) {
+    /** The stretch to the right of one, the first after the last. */
+    public Stretch after(int stretch) {
         return stretches.get((stretch + 1) % stretches.size());
     }
 }
