@@ -2,12 +2,14 @@ package buildup.profiles.trace;
 
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.OutlineCodes;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
+import buildup.profiles.trace.fit.Curve;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.profiles.trace.fit.Noise;
 import buildup.profiles.trace.ring.Joining;
@@ -31,6 +33,9 @@ final class Doubts {
     /** The least member that is milled: a stretch without points that is shorter hides none, in. */
     private static final double LEAST_MEMBER = 1.0 / 16;
 
+    /** A gap in the middle of a line hides none up to this: a bead or a quirk seldom is so narrow, in. */
+    private static final double GOES_ON = 1.0 / 8;
+
     /** In a stretch of so many standard deviations of a point there may be none by chance. */
     private static final double BY_CHANCE = 8;
 
@@ -44,6 +49,12 @@ final class Doubts {
     private static final double SAME_AGAIN = 2.5;
 
     private static final int LOOKED_AT = 200;
+
+    /** Arcs longer than this are to be told by their radius, in; the radius of a shorter one is its size. */
+    private static final double LONG_ARC = 0.4;
+
+    /** A radius is told when its standard deviation is no more than this share of it. */
+    private static final double RADIUS_TOLD = 1.0 / 16;
 
     /** A cutting that is so much less likely, as twice the logarithm of how many times, may be meant as well. */
     private static final double RIVAL = 10;
@@ -68,7 +79,7 @@ final class Doubts {
 
     /** The same outline, every doubt said; nothing when the points contradict it. */
     static Optional<Traced> told(
-            Traced traced, Fitting home, Joining.Ring ring, double rival, Wish wish, Notices notices) {
+            Traced traced, Fitting home, Joining.Ring ring, Otherwise otherwise, Wish wish, Notices notices) {
         Doubts doubts = new Doubts(traced, notices);
         if (!doubts.followed()) {
             return Optional.empty();
@@ -79,15 +90,38 @@ final class Doubts {
         doubts.unseen(step);
         doubts.again(ring);
         doubts.sizes(home, wish);
-        if (rival < RIVAL && wish.deviation().isEmpty()) {
-            notices.add(TraceNotices.RIVAL_READING
-                    .with("members", Figure.count(traced.members().size()))
-                    .with(
-                            "deviation",
-                            Figure.fine(1.5 * Tracer.DEVIATION * traced.noise().weighed())));
+        doubts.radii(home);
+        if (wish.deviation().isEmpty()) {
+            doubts.otherwise(otherwise);
         }
         doubts.grain(wish, Loops.way(ring.dots()) / ring.dots().size());
         return Optional.of(traced);
+    }
+
+    /**
+     * How the points might be read otherwise.
+     *
+     * @param rival how much less likely another number of members is, as twice the logarithm of how many times
+     * @param places numbers of points at which there may be one member more
+     */
+    record Otherwise(double rival, List<Integer> places) {
+        Otherwise {
+            places = List.copyOf(places);
+        }
+    }
+
+    private void otherwise(Otherwise other) {
+        Figure finer = Figure.fine(Tracer.DEVIATION / 2 * noise.weighed());
+        if (other.rival() < RIVAL) {
+            notices.add(TraceNotices.RIVAL_READING
+                    .with("members", Figure.count(traced.members().size()))
+                    .with("deviation", Figure.fine(1.5 * Tracer.DEVIATION * noise.weighed())));
+        }
+        for (int point : other.places()) {
+            Point at = traced.points().get(Math.min(point, traced.points().size() - 1));
+            notices.add(
+                    TraceNotices.ONE_MORE.with("place", OutlineCodes.place(at)).with("deviation", finer));
+        }
     }
 
     private boolean followed() {
@@ -112,7 +146,9 @@ final class Doubts {
         for (int i = 0; i < strokes.size(); i++) {
             Traced.Fit fit = traced.members().get(i);
             double length = strokes.get(i).segment().length();
-            if (fit.unseen() > shown) {
+            // a line that goes on beyond a gap most likely goes on within it
+            double own = goesOn(strokes.get(i).segment(), fit) ? Math.max(shown, GOES_ON) : shown;
+            if (fit.unseen() > own) {
                 notices.add((isBack(strokes.get(i), fit) ? TraceNotices.CLOSED_AT_BACK : TraceNotices.UNSEEN)
                         .with("member", fit.member())
                         .with("place", OutlineCodes.place(fit.unseenAt()))
@@ -126,6 +162,13 @@ final class Doubts {
                         .amount(Figure.fine(length)));
             }
         }
+    }
+
+    private static boolean goesOn(Segment segment, Traced.Fit fit) {
+        double half = fit.unseen() / 2 + Tolerance.SNAP;
+        return segment instanceof Line
+                && fit.unseenAt().distance(segment.from()) > half
+                && fit.unseenAt().distance(segment.to()) > half;
     }
 
     /** Whether a stroke of which nothing was drawn is a back such as tracings of the face leave out: long and square. */
@@ -175,11 +218,29 @@ final class Doubts {
     private void sizes(Fitting home, Wish wish) {
         Box box = traced.outline().box();
         boolean scaled = wish.calipers().stream().anyMatch(Caliper::isOverall);
-        if (scaled || noise.scatter() <= Tolerance.LEAST_SCATTER) {
+        if (scaled || noise.weighed() <= Tolerance.LEAST_SCATTER * (1 + Tolerance.COINCIDENT)) {
             return;
         }
         size("width", box.width(), home.unsure(segments -> around(segments).width()));
         size("height", box.height(), home.unsure(segments -> around(segments).height()));
+    }
+
+    /** Radii of long arcs that the points do not tell: a knife is ground by them. */
+    private void radii(Fitting home) {
+        for (int i = 0; i < home.curves().size(); i++) {
+            int curve = i;
+            List<Point> on = home.points().get(i);
+            if (home.curves().get(i) instanceof Curve.Round round
+                    && on.get(0).distance(on.get(on.size() - 1)) > LONG_ARC) {
+                double unsure = home.unsureOf(curves -> ((Curve.Round) curves.get(curve)).radius());
+                if (unsure > RADIUS_TOLD * round.radius()) {
+                    notices.add(TraceNotices.RADIUS_UNSURE
+                            .with("place", OutlineCodes.place(on.get(on.size() / 2)))
+                            .with("radius", Figure.fine(round.radius()))
+                            .amount(Figure.fine(2 * unsure)));
+                }
+            }
+        }
     }
 
     private static Box around(List<Segment> segments) {

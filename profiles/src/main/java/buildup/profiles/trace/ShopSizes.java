@@ -8,21 +8,27 @@ import buildup.profiles.trace.fit.Fitting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 
-/** Draws the sizes of a squared ring to shop fractions, the coarsest first, where the tracing allows it. */
+/** Draws the sizes of a squared ring to shop fractions where the tracing allows it. */
 final class ShopSizes {
     /**
-     * Steps in an inch, and what a size drawn to one may cost in (distance / noise)^2: from three standard deviations
-     * for the coarsest, which few sizes hit by chance, down to two.
+     * Steps in an inch, and how many of all sizes are of just these; the others are of none. Common practice, no source:
+     * moldings are drawn in sixteenths, mostly, and where an arc has to fit between two such sizes its radius is of no
+     * step at all.
      */
-    private static final Map<Integer, Double> STEPS = new TreeMap<>(Map.of(16, 9.0, 32, 6.0, 64, 4.0));
+    private static final List<Step> STEPS = List.of(new Step(16, 0.6), new Step(32, 0.15), new Step(64, 0.05));
 
-    /** Sizes are mostly of these steps, also where the points leave it open. */
-    private static final int COARSEST = 16;
+    private static final double OF_NONE = 0.2;
+
+    /**
+     * Sizes are never drawn farther than so many standard deviations, and radii less far: where an arc has to fit between two
+     * sizes of the rule, its radius is none.
+     */
+    private static final double FARTHEST = 3;
+
+    private static final double FARTHEST_RADIUS = 2;
 
     /** Half a step: smaller radii would be drawn to nothing, in. */
     private static final double LEAST_RADIUS = 1.0 / 32;
@@ -62,13 +68,21 @@ final class ShopSizes {
 
     private Fitting offset(Fitting fitting, int i) {
         return fitting.curves().get(i) instanceof Curve.Straight line && squared(fitting, i)
-                ? drawn(fitting, line.offset(), size -> new Bond.Offset(i, size))
+                ? drawn(
+                        fitting,
+                        line.offset(),
+                        fitting.unsureOf(curves -> ((Curve.Straight) curves.get(i)).offset()),
+                        size -> new Bond.Offset(i, size))
                 : fitting;
     }
 
     private Fitting radius(Fitting fitting, int i) {
         return fitting.curves().get(i) instanceof Curve.Round round && round.radius() > LEAST_RADIUS
-                ? drawn(fitting, round.radius(), size -> new Bond.Radius(i, size))
+                ? drawn(
+                        fitting,
+                        round.radius(),
+                        fitting.unsureOf(curves -> ((Curve.Round) curves.get(i)).radius()),
+                        size -> new Bond.Radius(i, size))
                 : fitting;
     }
 
@@ -99,30 +113,48 @@ final class ShopSizes {
         return drawn(
                 fitting,
                 upright ? p.y() : p.x(),
+                fitting.unsureOf(curves -> along(curves.get(line), curves.get(round), p, upright)),
                 size -> new Bond.Through(round, upright ? new Point(p.x(), size) : new Point(size, p.y())));
+    }
+
+    private static double along(Curve line, Curve round, Point near, boolean upright) {
+        return Corners.of(line, round, Corners.Kind.CORNER, near)
+                .map(p -> upright ? p.y() : p.x())
+                .orElse(Double.NaN);
     }
 
     private static boolean squared(Fitting fitting, int i) {
         return fitting.bonds().stream().anyMatch(bond -> bond instanceof Bond.Angle angle && angle.line() == i);
     }
 
-    /** Keeps the bond to the coarsest step that lies near enough and does not cost too much. */
-    private Fitting drawn(Fitting fitting, double size, DoubleFunction<Bond> bond) {
-        for (Map.Entry<Integer, Double> step : STEPS.entrySet()) {
-            double drawn = Math.rint(size * step.getKey()) / step.getKey();
-            if (Math.abs(drawn - size) <= most) {
-                Fitting next = fitting.tried(bond.apply(drawn), step.getValue());
-                if (!next.equals(fitting) && tells(fitting, next, drawn - size, step.getKey())) {
-                    return next;
-                }
+    /**
+     * Keeps the bond to that size on the rule which is likelier than any other and than none, if it lies near enough. By
+     * Bayes' rule: how common sizes of a step are, times how likely the points are if it is this one.
+     *
+     * @param unsure standard deviation of the size, in
+     */
+    private Fitting drawn(Fitting fitting, double size, double unsure, DoubleFunction<Bond> bond) {
+        double best = OF_NONE * Math.sqrt(2 * Math.PI) * unsure;
+        Fitting drawn = fitting;
+        for (Step step : STEPS) {
+            double there = Math.rint(size * step.toInch()) / step.toInch();
+            // what lies on a coarser step was asked already; the others are half as many, but for the coarsest
+            double each = step.share() / step.toInch() * (step.equals(STEPS.get(0)) ? 1 : 2);
+            if (Math.abs(there - size) > most || each <= best) {
+                continue;
+            }
+            Bond bound = bond.apply(there);
+            double far = bound instanceof Bond.Radius ? FARTHEST_RADIUS : FARTHEST;
+            Fitting next = fitting.tried(bound, far * far);
+            double likely = each * Math.exp(-Math.max(0, next.error() - fitting.error()) / 2);
+            if (!next.equals(fitting) && likely > best) {
+                best = likely;
+                drawn = next;
             }
         }
-        return fitting;
+        return drawn;
     }
 
-    /** Whether the points tell one step of the rule from the next: by two standard deviations either way. */
-    private static boolean tells(Fitting fitting, Fitting next, double by, int steps) {
-        double deviations = Math.sqrt(Math.max(0, next.error() - fitting.error()));
-        return steps == COARSEST || deviations / steps >= 4 * Math.abs(by);
-    }
+    /** A division of the rule, and the share of sizes that are of it and no coarser one. */
+    private record Step(int toInch, double share) {}
 }

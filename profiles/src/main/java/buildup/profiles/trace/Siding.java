@@ -2,9 +2,12 @@ package buildup.profiles.trace;
 
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Point;
+import buildup.profiles.trace.fit.Curve;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -25,6 +28,12 @@ final class Siding {
 
     /** Another side that is flatter than the left one by this share of the size may be the back. */
     private static final double FLATTER = 0.45;
+
+    /** A side that is so many times as long as the left one may be the back as well. */
+    private static final double LONGER = 1.1;
+
+    /** Sine of twice the angle of a line that stands neither level nor upright. */
+    private static final double SLOPED = 0.7;
 
     /** Of two sides that differ by less than this share of the size, the one across from the left is mirrored. */
     private static final double NEARLY = 0.1;
@@ -122,21 +131,67 @@ final class Siding {
                 strength(flats, TracedSide.UP) > strength(flats, TracedSide.DOWN) ? TracedSide.UP : TracedSide.DOWN;
         double flat = flats.length(lying.outward());
         double flatter = strength(flats, lying) - strength(flats, TracedSide.LEFT);
+        double longest = Math.max(flats.length(TracedSide.UP.outward()), flats.length(TracedSide.DOWN.outward()));
         if (right > MIRRORED * left && strength(flats, TracedSide.RIGHT) > strength(flats, lying) - NEARLY * size) {
             notices.add(TraceNotices.MIRRORED.notice());
         } else if (left <= 0 && right <= 0) {
             notices.add(TraceNotices.LIES.with("side", word(lying)).with("flat", Figure.fine(flat)));
             return square.moved(turned(lying));
-        } else if (flatter > FLATTER * size) {
-            notices.add(TraceNotices.SECOND_BEST
-                    .with("side", word(lying))
-                    .with("flat", Figure.fine(flat))
-                    .with("left", Figure.fine(left))
-                    .with("option", "--back " + lying.name().toLowerCase(Locale.ROOT)));
-        } else if (right > MIRRORED * left) {
+        } else if (flatter > FLATTER * size || (longest > LONGER * left && flat > LONGER * left)) {
+            secondBest(lying, left, flat);
+        } else if (right > MIRRORED * left || (right > left / LONGER && curvedBehind(square))) {
             notices.add(TraceNotices.MIRRORED.notice());
+        } else if (hangsUpsideDown(square, flats)) {
+            secondBest(TracedSide.DOWN, left, flats.length(TracedSide.DOWN.outward()));
         }
         return square;
+    }
+
+    private void secondBest(TracedSide side, double left, double flat) {
+        notices.add(TraceNotices.SECOND_BEST
+                .with("side", word(side))
+                .with("flat", Figure.fine(flat))
+                .with("left", Figure.fine(left))
+                .with("option", "--back " + side.name().toLowerCase(Locale.ROOT)));
+    }
+
+    /** Whether the curves are on the left: knives shape the face. */
+    private static boolean curvedBehind(Fitting square) {
+        Optional<Box> box = Placing.box(square);
+        if (box.isEmpty()) {
+            return false;
+        }
+        double middle = (box.get().back() + box.get().face()) / 2;
+        double behind = 0;
+        double front = 0;
+        for (int i = 0; i < square.curves().size(); i++) {
+            if (square.curves().get(i) instanceof Curve.Round) {
+                List<Point> on = square.points().get(i);
+                double length = on.get(0).distance(on.get(on.size() - 1));
+                if (on.get(on.size() / 2).x() < middle) {
+                    behind += length;
+                } else {
+                    front += length;
+                }
+            }
+        }
+        return behind > 2 * front;
+    }
+
+    /** A sprung molding bears on the wall and on the ceiling; one that bears on the wall and on a floor is seldom. */
+    private static boolean hangsUpsideDown(Fitting square, Flats flats) {
+        boolean sloped = false;
+        for (int i = 0; i < square.curves().size(); i++) {
+            List<Point> on = square.points().get(i);
+            if (square.curves().get(i) instanceof Curve.Straight line
+                    && Math.abs(Math.sin(2 * line.angle())) > SLOPED
+                    && on.get(0).distance(on.get(on.size() - 1)) > flats.size() / 2) {
+                sloped = true;
+            }
+        }
+        return sloped
+                && flats.length(TracedSide.DOWN.outward()) > 0
+                && !(flats.length(TracedSide.UP.outward()) > flats.length(TracedSide.DOWN.outward()) / 2);
     }
 
     private static String word(TracedSide side) {

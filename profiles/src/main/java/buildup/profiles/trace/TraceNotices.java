@@ -108,9 +108,16 @@ public final class TraceNotices {
 
     static final Kind SIZE_UNSURE = TRACE_GRAIN.problem(
             "The points tell the {across}, {size}, only to {amount}.", "Measure it with calipers, and state it.");
+    static final Kind RADIUS_UNSURE = TRACE_GRAIN.problem(
+            "The points tell the radius near {place}, {radius}, only to {amount}.",
+            "Hold a radius gauge to the piece there, or trace more closely.");
     static final Kind RIVAL_READING = TRACE_GRAIN.problem(
             "The points are nearly as likely with two members more or fewer than these {members}.",
             "Trace it again, or take more off: --deviation {deviation}.");
+
+    static final Kind ONE_MORE = TRACE_GRAIN.problem(
+            "Near {place} the points are nearly as likely with one member more.",
+            "Look at the piece there; --deviation {deviation} takes smaller members.");
 
     private static final class Words {
         private static final String TOO_LARGE =

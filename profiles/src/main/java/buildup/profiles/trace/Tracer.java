@@ -107,7 +107,15 @@ public final class Tracer {
             return Optional.empty();
         }
         Fitting fitting = Siding.upright(found.get(), wish, notices);
-        return notices.refused() ? Optional.empty() : finished(fitting, ring, unit, weighed.rival(), wish, notices);
+        return notices.refused()
+                ? Optional.empty()
+                : finished(
+                        fitting,
+                        ring,
+                        unit,
+                        new Doubts.Otherwise(weighed.rival(), found.get().doubtful(Tolerance.TRACED_CUT)),
+                        wish,
+                        notices);
     }
 
     /** The noise of a ring; dots of a scanner stray by what they are apart, and no hand comes into it. */
@@ -121,7 +129,7 @@ public final class Tracer {
     }
 
     private static Optional<Traced> finished(
-            Fitting upright, Joining.Ring ring, double unit, double rival, Wish wish, Notices notices) {
+            Fitting upright, Joining.Ring ring, double unit, Doubts.Otherwise otherwise, Wish wish, Notices notices) {
         Fitting squared = restored(Shaping.of(Squaring.squared(upright)), wish);
         Optional<Box> box = Placing.box(squared);
         if (box.isEmpty()) {
@@ -138,7 +146,7 @@ public final class Tracer {
             return unclear(notices);
         }
         Scaling.check(traced.get().outline(), unit, enlarged, wish, notices);
-        return notices.refused() ? Optional.empty() : Doubts.told(traced.get(), home, ring, rival, wish, notices);
+        return notices.refused() ? Optional.empty() : Doubts.told(traced.get(), home, ring, otherwise, wish, notices);
     }
 
     private static Fitting restored(Fitting squared, Wish wish) {

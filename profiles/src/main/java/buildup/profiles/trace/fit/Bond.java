@@ -1,6 +1,7 @@
 package buildup.profiles.trace.fit;
 
 import buildup.profiles.outline.Point;
+import java.util.List;
 import java.util.function.IntUnaryOperator;
 
 /** What fitted curves must keep to, exactly; curves are called by their numbers in the ring. */
@@ -30,6 +31,24 @@ public sealed interface Bond
 
     /** A curve passes through a point. */
     record Through(int curve, Point point) implements Bond {}
+
+    /** The curves that keep to it, one or two. */
+    default List<Integer> curves() {
+        if (this instanceof Tangent tangent) {
+            return List.of(tangent.first(), tangent.second());
+        } else if (this instanceof Angle angle) {
+            return List.of(angle.line());
+        } else if (this instanceof Offset offset) {
+            return List.of(offset.line());
+        } else if (this instanceof Radius radius) {
+            return List.of(radius.round());
+        } else if (this instanceof Square square) {
+            return List.of(square.line(), square.round());
+        } else if (this instanceof Alike alike) {
+            return List.of(alike.first(), alike.second());
+        }
+        return List.of(((Through) this).curve());
+    }
 
     /** The same of curves that have other numbers now. */
     default Bond renumbered(IntUnaryOperator number) {

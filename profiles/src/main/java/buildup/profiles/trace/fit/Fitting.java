@@ -7,9 +7,11 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * A ring of curves on its way to an outline: each curve with its points, the bonds that it keeps, and where the walk
@@ -37,6 +39,14 @@ public record Fitting(
 
     /** A curve keeps so many points at least on either side of its middle. */
     private static final int LEAST_KEPT = 2;
+
+    /**
+     * What one more member gains by chance is mostly less than this, as (distance / noise)^2, and what the two likeliest gain
+     * together less than that. Found from true outlines with known noise: where members were lost, they gained more.
+     */
+    private static final double ONE = 12;
+
+    private static final double ONE_OF_TWO = 13.5;
 
     /** Other prices of a member to try. */
     private static final List<Double> OTHER_PRICES = List.of(0.85, 1.2, 1.5, 0.7, 2.0, 3.0);
@@ -250,11 +260,20 @@ public record Fitting(
 
     /** Neighbors without a corner between them, where the points allow that, and where they would not meet else. */
     Fitting smoothed() {
+        return smoothed(IntStream.range(0, curves.size()).boxed().toList());
+    }
+
+    /** The same at both ends of one curve. */
+    Fitting smoothedAround(int i) {
+        return smoothed(List.of(i, (i + 1) % curves.size()));
+    }
+
+    private Fitting smoothed(List<Integer> corners) {
         Fitting fitting = this;
-        for (int i = 0; i < curves.size(); i++) {
+        for (int i : corners) {
             fitting = fitting.smoothedAt(i, MEANT);
         }
-        for (int i = 0; i < curves.size(); i++) {
+        for (int i : corners) {
             if (!fitting.meets(i)) {
                 fitting = fitting.smoothedAt(i, Double.POSITIVE_INFINITY);
             }
@@ -327,13 +346,38 @@ public record Fitting(
 
     /** Standard deviation of a figure of the outline, such as its height; infinite where it has none. */
     public double unsure(ToDoubleFunction<List<Segment>> figure) {
-        double[] slopes = Solver.slopes(
-                curves,
-                moved -> Corners.segments(moved, kinds(), starts())
-                        .map(figure::applyAsDouble)
-                        .orElse(Double.NaN));
-        double variance = new Solver(points, noise.weighed()).variance(curves, bonds, slopes);
+        return unsureOf(moved -> Corners.segments(moved, kinds(), starts())
+                .map(figure::applyAsDouble)
+                .orElse(Double.NaN));
+    }
+
+    /** Standard deviation of a figure of the curves, such as a radius; infinite where it has none. */
+    public double unsureOf(ToDoubleFunction<List<Curve>> figure) {
+        double variance = new Solver(points, noise.weighed()).variance(curves, bonds, Solver.slopes(curves, figure));
         return variance >= 0 ? Math.sqrt(variance) : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Where the points may well show a member that was not worth its price: numbers of points, of all in their order, the
+     * likeliest first.
+     *
+     * @param least what points are never believed more than, in
+     */
+    public List<Integer> doubtful(double least) {
+        double share = Math.min(1, noise.weighed() / least);
+        List<Double> gains = Improving.gains(this);
+        List<Integer> byGain =
+                new ArrayList<>(IntStream.range(0, curves.size()).boxed().toList());
+        byGain.sort(Comparator.comparingDouble(i -> -gains.get(i)));
+        double first = gains.get(byGain.get(0)) * share * share;
+        double second = curves.size() > 1 ? gains.get(byGain.get(1)) * share * share : 0;
+        int suspect = first + second > ONE_OF_TWO ? 2 : first > ONE ? 1 : 0;
+        return byGain.stream().limit(suspect).map(this::middleOfAll).toList();
+    }
+
+    private int middleOfAll(int curve) {
+        return points.stream().limit(curve).mapToInt(List::size).sum()
+                + points.get(curve).size() / 2;
     }
 
     /** Everything turned or shifted. */

@@ -43,6 +43,12 @@ final class Improving {
 
     private static final double MOST_TURN = Math.toRadians(130);
 
+    /** Corners that turn no more than this may be none. */
+    private static final double SLIGHT = Math.toRadians(40);
+
+    /** A line is tried as an arc when its own points gain so much by it, as (distance / noise)^2. */
+    private static final double CURVED_GAIN = 4;
+
     /** A flat that may be an arc begins as one so many times as wide as its neighbor. */
     private static final double WIDER = 3;
 
@@ -69,6 +75,27 @@ final class Improving {
             best = next.get();
         }
         return best;
+    }
+
+    /**
+     * By how much one more member at a curve would bring the points nearer, as (distance / noise)^2; for every curve. Less
+     * than its price, or it were there.
+     */
+    static List<Double> gains(Fitting fitting) {
+        List<Double> gains = new ArrayList<>();
+        for (int i = 0; i < fitting.curves().size(); i++) {
+            Draft draft = new Draft(fitting, i);
+            gains.add(Stream.concat(
+                            Stream.of(draft.parted(), draft.eased()),
+                            SHARES.stream().flatMap(draft::flats))
+                    .flatMap(Optional::stream)
+                    .map(Fitting::reassigned)
+                    .filter(Fitting::sound)
+                    .mapToDouble(other -> fitting.error() - other.error())
+                    .max()
+                    .orElse(0));
+        }
+        return gains;
     }
 
     private static int rounds(Fitting fitting) {
@@ -105,6 +132,9 @@ final class Improving {
                                                 draft.dropped(),
                                                 draft.merged(false),
                                                 draft.merged(true),
+                                                draft.rounded(),
+                                                draft.eased(),
+                                                draft.curved(),
                                                 draft.bent(draft.before),
                                                 draft.bent(draft.after))
                                         .flatMap(Optional::stream),
@@ -167,6 +197,91 @@ final class Improving {
             draft.kinds.set(after, Corners.Kind.SMOOTH);
             double gain = first > 0 ? 0 : DOUBTFUL_GAIN;
             return Optional.of(draft.bound().reassigned()).filter(eased -> eased.error() < fitting.error() - gain);
+        }
+
+        /** An arc that meets lines at both ends in slight corners, tangent to both: its points do not tell where it ends. */
+        Optional<Fitting> rounded() {
+            boolean between = curves.get(i) instanceof Curve.Round
+                    && curves.get(before) instanceof Curve.Straight
+                    && curves.get(after) instanceof Curve.Straight
+                    && before != after;
+            if (!between
+                    || (kinds.get(i) == Corners.Kind.SMOOTH && kinds.get(after) == Corners.Kind.SMOOTH)
+                    || turn(before, i) > SLIGHT
+                    || turn(i, after) > SLIGHT) {
+                return Optional.empty();
+            }
+            Draft draft = again();
+            draft.kinds.set(i, Corners.Kind.SMOOTH);
+            draft.kinds.set(after, Corners.Kind.SMOOTH);
+            return Optional.of(draft.bound());
+        }
+
+        /** A sharp arris between two lines, rounded as far as the points stay back from where the lines cross. */
+        Optional<Fitting> eased() {
+            boolean lines = curves.get(i) instanceof Curve.Straight && curves.get(before) instanceof Curve.Straight;
+            double turn = lines ? turn(before, i) : 0;
+            if (!lines || before == i || turn < LEAST_TURN || turn > MOST_TURN) {
+                return Optional.empty();
+            }
+            Curve.Straight in = (Curve.Straight) curves.get(before);
+            Curve.Straight out = (Curve.Straight) curves.get(i);
+            boolean round = in.heading(Point.ORIGIN).cross(out.heading(Point.ORIGIN)) > 0;
+            Optional<Point> corner =
+                    Corners.of(in, out, Corners.Kind.CORNER, fitting.starts().get(i));
+            if (!round || corner.isEmpty()) {
+                return Optional.empty();
+            }
+            Point at = corner.get();
+            double back = Stream.concat(points.get(before).stream(), points.get(i).stream())
+                    .mapToDouble(at::distance)
+                    .min()
+                    .orElse(0);
+            double radius = back / (1 / Math.cos(turn / 2) - 1);
+            double reach = radius * Math.tan(turn / 2);
+            List<Point> one = points.get(before);
+            List<Point> other = points.get(i);
+            int left = (int) one.stream().filter(p -> p.distance(at) < reach).count();
+            int right = (int) other.stream().filter(p -> p.distance(at) < reach).count();
+            if (left < 1 || right < 1 || left > one.size() / 2 || right > other.size() / 2 || left + right < LEAST) {
+                return Optional.empty();
+            }
+            List<Point> own = new ArrayList<>(one.subList(one.size() - left, one.size()));
+            own.addAll(other.subList(0, right));
+            Point inside = in.normal().plus(out.normal()).unit().times(-radius / Math.cos(turn / 2));
+            Draft draft = again();
+            draft.points.set(before, one.subList(0, one.size() - left));
+            draft.points.set(i, other.subList(right, other.size()));
+            draft.points.add(i, own);
+            draft.curves.add(i, new Curve.Round(at.plus(inside), radius));
+            draft.kinds.set(i, Corners.Kind.SMOOTH);
+            draft.kinds.add(i, Corners.Kind.SMOOTH);
+            return Optional.of(draft.bound());
+        }
+
+        /** A line as the arc that follows its points best, tangent to its neighbors where that is near. */
+        Optional<Fitting> curved() {
+            List<Point> on = points.get(i);
+            if (!(curves.get(i) instanceof Curve.Straight) || on.size() < LEAST_GIVER || curves.size() < 3) {
+                return Optional.empty();
+            }
+            Moments moments = Moments.of(on);
+            double weighed = fitting.noise().weighed() * fitting.noise().weighed();
+            double gain = (moments.lineError(0, on.size()) - moments.circleError(0, on.size())) / weighed;
+            if (!(gain > CURVED_GAIN)) {
+                return Optional.empty();
+            }
+            Draft draft = again();
+            draft.curves.set(i, Fitting.curve(moments, new Splitting.Stretch(0, on.size(), true), on));
+            draft.kinds.set(i, Corners.Kind.CORNER);
+            draft.kinds.set(after, Corners.Kind.CORNER);
+            return Optional.of(draft.bound().smoothedAround(i).reassigned())
+                    .filter(arc -> arc.error() < fitting.error() - DOUBTFUL_GAIN);
+        }
+
+        private double turn(int one, int next) {
+            return Corners.turn(
+                    curves.get(one), curves.get(next), fitting.starts().get(next));
         }
 
         /** An arc as two that go over into each other. */
@@ -265,7 +380,7 @@ final class Improving {
             draft.curves.remove(after);
             draft.points.remove(after);
             draft.kinds.remove(after);
-            return Optional.of(draft.bound().smoothed());
+            return Optional.of(draft.bound().smoothedAround(after < i ? i - 1 : i));
         }
 
         /** With a short flat between this curve and the one before it, tangent to those of the two that are arcs. */

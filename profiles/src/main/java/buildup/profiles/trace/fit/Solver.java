@@ -5,6 +5,8 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -33,7 +35,53 @@ final class Solver {
      */
     record Solution(List<Curve> curves, double error, double strain) {}
 
+    /** Curves that no bond holds together, even through others, know nothing of each other and are moved apart. */
     Solution solve(List<Curve> start, List<Bond> bonds) {
+        List<Curve> curves = new ArrayList<>(start);
+        for (List<Integer> group : groups(start.size(), bonds)) {
+            int[] own = new int[start.size()];
+            Arrays.fill(own, -1);
+            for (int k = 0; k < group.size(); k++) {
+                own[group.get(k)] = k;
+            }
+            List<Bond> held = bonds.stream()
+                    .filter(bond -> own[bond.curves().get(0)] >= 0)
+                    .map(bond -> bond.renumbered(number -> own[number]))
+                    .toList();
+            List<Curve> moved = together(
+                    group.stream().map(start::get).toList(),
+                    held,
+                    group.stream().map(points::get).toList());
+            for (int k = 0; k < group.size(); k++) {
+                curves.set(group.get(k), moved.get(k));
+            }
+        }
+        return new Solution(List.copyOf(curves), error(curves), strain(curves, bonds));
+    }
+
+    /** The numbers of the curves that hang together, in order. */
+    private static List<List<Integer>> groups(int count, List<Bond> bonds) {
+        int[] leader = new int[count];
+        for (int i = 0; i < count; i++) {
+            leader[i] = i;
+        }
+        for (Bond bond : bonds) {
+            int first = leader[bond.curves().get(0)];
+            for (int curve : bond.curves()) {
+                int other = leader[curve];
+                for (int i = 0; i < count; i++) {
+                    leader[i] = leader[i] == other ? first : leader[i];
+                }
+            }
+        }
+        Map<Integer, List<Integer>> groups = new TreeMap<>();
+        for (int i = 0; i < count; i++) {
+            groups.computeIfAbsent(leader[i], any -> new ArrayList<>()).add(i);
+        }
+        return List.copyOf(groups.values());
+    }
+
+    private static List<Curve> together(List<Curve> start, List<Bond> bonds, List<List<Point>> points) {
         List<Curve> curves = start;
         double[] pull = new double[bonds.size()];
         for (int step = 0; step < MOST_STEPS; step++) {
@@ -53,7 +101,7 @@ final class Solver {
                 break;
             }
         }
-        return new Solution(curves, error(curves), strain(curves, bonds));
+        return curves;
     }
 
     /**

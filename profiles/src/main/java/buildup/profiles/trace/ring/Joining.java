@@ -63,6 +63,7 @@ public final class Joining {
             return Optional.of(new Ring(rounds.lap(), rounds.again()));
         }
         return (chain.closed() ? Optional.of(chain.dots()) : closed(chain.dots()))
+                .map(Skips::opened)
                 .map(dots -> new Ring(dots, List.of()));
     }
 

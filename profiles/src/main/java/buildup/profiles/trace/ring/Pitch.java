@@ -12,15 +12,18 @@ public final class Pitch {
     private static final int FEWEST = 60;
 
     /** The least steps are looked for among this share of all. */
-    private static final double LEAST_SHARE = 0.2;
+    private static final double LEAST_SHARE = 0.1;
 
     /** Steps come to a whole number of dots but for this share of one, and so many of them do. */
     private static final double WHOLE = 0.12;
 
     private static final double MOST = 0.95;
 
-    /** Larger steps have gathered the rounding of the file. */
-    private static final double LARGEST = 20;
+    /** The least of the steps may itself be so many dots long: a sparse tracing of a scan. */
+    private static final int LEAST_DOTS = 16;
+
+    /** Steps of more dots have gathered the rounding of the file. */
+    private static final double LARGEST = 40;
 
     /** A step that is a greater share of the size is no dot. */
     private static final double COARSE = 0.01;
@@ -37,13 +40,23 @@ public final class Pitch {
         if (steps.length < FEWEST) {
             return 0;
         }
-        double dot = steps[(int) (steps.length * LEAST_SHARE / 2)];
+        double least = steps[(int) (steps.length * LEAST_SHARE)];
+        for (int dots = 1; dots <= LEAST_DOTS; dots++) {
+            double dot = least / dots;
+            if (dot < COARSE * size && areWhole(steps, dot)) {
+                return dot;
+            }
+        }
+        return 0;
+    }
+
+    private static boolean areWhole(double[] steps, double dot) {
         double[] small =
                 Arrays.stream(steps).filter(step -> step < LARGEST * dot).toArray();
         double whole = Arrays.stream(small)
                 .filter(step -> Math.abs(step / dot - Math.rint(step / dot)) < WHOLE)
                 .count();
-        return dot < COARSE * size && whole > MOST * small.length ? dot : 0;
+        return small.length >= FEWEST / 2 && whole > MOST * small.length;
     }
 
     private static DoubleStream steps(List<Dot> ring, boolean across) {
