@@ -143,6 +143,12 @@ public final class Tolerance {
     /** Ends and runs of a drawing nearer than this share of its size are in one place. */
     public static final double DRAWN_TWICE = 1e-4;
 
+    /** A sheet's frame goes round what holds at least this share of its area. */
+    public static final double HELD_ON_SHEET = 2e-4;
+
+    /** A title stands in a corner of its frame when its sides are this near to those, as a share of the frame's size. */
+    public static final double TITLE_CORNER = 1e-3;
+
     /** A ring of a drawing that encloses less than this share of the square of the drawing's size is a line. */
     public static final double FLAT_RING = 1e-6;
 

@@ -22,18 +22,13 @@ public final class Choosing {
     /** A closed line is an upright rectangle when it fills its box to this share. */
     private static final double RECTANGLE = 0.995;
 
-    /** Two sides are on one line when they are this near, as a share of the greater one. */
-    private static final double RECTANGLE_SIDE = 1e-3;
-
     /** A closed line is a circle when its area is this near to that of one in its box, as a share. */
     private static final double CIRCLE = 0.01;
 
     /** What holds a line of this share of its own area goes round it. */
     private static final double HELD = 0.005;
 
-    /** A sheet holds a line of this share too, and of more strokes than the arrow of a dimension. */
-    private static final double HELD_ON_SHEET = 2e-4;
-
+    /** What a sheet holds has at least so many points, more than the arrow of a dimension. */
     private static final int ARROW = 5;
 
     /** A rectangle that is thicker than this is no board, in; common practice, no source. */
@@ -144,13 +139,13 @@ public final class Choosing {
                 .filter(other -> !other.equals(run) && within(other, run) && !isCircle(other) && !isRectangle(other))
                 .anyMatch(other -> other.area() > HELD * run.area()
                         || (sheet
-                                && other.area() > HELD_ON_SHEET * run.area()
+                                && other.area() > Tolerance.HELD_ON_SHEET * run.area()
                                 && other.dots().size() >= ARROW));
     }
 
     /** Whether a rectangle stands in a corner of another, as a title does. */
     private static boolean inCorner(Box box, Box frame) {
-        double near = RECTANGLE_SIDE * Math.max(frame.width(), frame.height());
+        double near = Tolerance.TITLE_CORNER * Math.max(frame.width(), frame.height());
         boolean across = Math.abs(box.back() - frame.back()) < near || Math.abs(box.face() - frame.face()) < near;
         boolean up = Math.abs(box.bottom() - frame.bottom()) < near || Math.abs(box.top() - frame.top()) < near;
         return across && up;
