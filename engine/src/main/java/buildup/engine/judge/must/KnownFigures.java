@@ -99,7 +99,8 @@ final class KnownFigures {
         return words;
     }
 
-    private static String word(Column column) {
+    /** The word for a column: its heading, else its key. */
+    static String word(Column column) {
         return (column.heading().isEmpty() ? column.key() : column.heading()).toLowerCase(Locale.ROOT);
     }
 

@@ -9,6 +9,7 @@ import buildup.shared.notice.Notices;
 import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -20,6 +21,36 @@ import java.util.Set;
 /** Holds a stack against the lines under {@code must:}. */
 public final class Musts {
     private Musts() {}
+
+    /**
+     * A figure that a line may ask for.
+     *
+     * @param word as a line calls it
+     * @param sheet the title of the sheet that it stands in
+     * @param unit of an inch job; empty for bare numbers
+     * @param narrowed the words that may stand behind it: of, over, in, from
+     */
+    public record Askable(String word, String sheet, String unit, List<String> narrowed) {
+        /** Copies the list. */
+        public Askable {
+            narrowed = List.copyOf(narrowed);
+        }
+    }
+
+    /** Every figure of some sheets that a line may ask for, in the order of the report. */
+    public static List<Askable> askable(List<Sheet> sheets) {
+        return new KnownFigures(sheets)
+                .sources().stream()
+                        .map(source -> new Askable(
+                                KnownFigures.word(source.column()),
+                                source.sheet().title().template(),
+                                source.quantity().unit(false),
+                                Arrays.stream(Role.values())
+                                        .filter(role -> role.column(source.sheet()).isPresent())
+                                        .map(Role::word)
+                                        .toList()))
+                        .toList();
+    }
 
     /** The lines as written; claims the key. */
     public static List<Scalar> lines(Fields root) {

@@ -216,6 +216,12 @@ final class LookingRows {
             return Optional.empty();
         }
         long met = facts.must().stream().filter(MustResult::met).count();
+        Optional<MustResult> worst = facts.must().stream()
+                .filter(one -> !one.met())
+                .max(Comparator.comparingDouble(LookingRows::lacks));
+        if (worst.isPresent()) {
+            return worst.map(one -> notMet(one, met));
+        }
         return facts.must().stream()
                 .filter(MustResult::met)
                 .min(Comparator.comparingDouble(one -> one.spare().orElse(Double.MAX_VALUE)))
@@ -230,5 +236,23 @@ final class LookingRows {
                                         Figure.of(
                                                 nearest.quantity(),
                                                 nearest.spare().orElse(0)))));
+    }
+
+    /** What is missing against the figure that there is, so that inches stand beside pounds; all where there is none. */
+    private static double lacks(MustResult result) {
+        double missing = result.missing().orElse(1);
+        return missing / (missing + Math.abs(result.figure().orElse(0)));
+    }
+
+    private Ruling notMet(MustResult worst, long met) {
+        Figure missing = Figure.of(worst.quantity(), worst.missing().orElse(0));
+        Phrase because = (worst.figure().isPresent() ? VerdictWords.MUST_NOT_MET : VerdictWords.MUST_UNKNOWN)
+                .with("met", Figure.count(met))
+                .with("all", Figure.count(facts.must().size()))
+                .with("rule", worst.rule())
+                .with("figure", Figure.of(worst.quantity(), worst.figure().orElse(0)))
+                .with("missing", missing);
+        Ruling ruling = Ruling.of(Topic.MUST, Reply.NO, because);
+        return worst.figure().isPresent() ? ruling.figure(missing) : ruling;
     }
 }

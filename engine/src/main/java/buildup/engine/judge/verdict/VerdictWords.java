@@ -62,6 +62,10 @@ final class VerdictWords {
     static final Phrase TIGHTEST =
             Phrase.of("each piece goes in; the tightest: {unit} needs {needs} on its way, and has {has}");
 
+    static final Phrase MUST_NOT_MET = Phrase.of("{met} of {all} met; worst: '{rule}', it is {figure}, {missing} off");
+
+    static final Phrase MUST_UNKNOWN = Phrase.of("{met} of {all} met; worst: '{rule}', the stack has no such figure");
+
     static final Phrase CARRIED = Phrase.of("every piece is carried");
 
     static final Phrase CARRIED_LOADED = Phrase.of("every piece is carried, whatever the loads");

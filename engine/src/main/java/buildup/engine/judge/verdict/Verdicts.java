@@ -41,7 +41,12 @@ public final class Verdicts {
         for (Ruling ruling : good()) {
             found.put(ruling.topic(), ruling);
         }
-        problems.forEach((topic, all) -> found.put(topic, wrong(topic, all)));
+        problems.forEach((topic, all) -> {
+            // the row on what must be met counts and weighs what is missing itself
+            if (topic != Topic.MUST) {
+                found.put(topic, wrong(topic, all));
+            }
+        });
         Optional.ofNullable(found.get(Topic.STANDS))
                 .filter(ruling -> ruling.answer() == Reply.NO)
                 .flatMap(ruling -> new HoldingRows(facts).proposed().map(ruling::cure))
