@@ -47,6 +47,11 @@ final class ReportCommand implements Callable<Integer> {
     @Option(names = "-q", description = "Say nothing beside the report; what is refused is said all the same.")
     private boolean quiet;
 
+    @Option(
+            names = "-v",
+            description = "Say everything: each notice at its own place, however many there are and however alike.")
+    private boolean wordy;
+
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
@@ -79,8 +84,14 @@ final class ReportCommand implements Callable<Integer> {
     private String kept(Answer answer) {
         return report(answer)
                 + (options.format == Format.text
-                        ? TextReport.notices(NoticeText.write(answer.notices(), answer.file(), answer.unit()))
+                        ? TextReport.notices(said(answer))
                         : "");
+    }
+
+    private String said(Answer answer) {
+        return wordy
+                ? NoticeText.writeAll(answer.notices(), answer.file(), answer.unit())
+                : NoticeText.write(answer.notices(), answer.file(), answer.unit());
     }
 
     private int say(Answer answer) {
@@ -88,7 +99,7 @@ final class ReportCommand implements Callable<Integer> {
             streams.out().print(streams.outIsScreen() ? report(answer) : kept(answer));
         }
         if (options.format != Format.json && !quiet) {
-            streams.err().print(NoticeText.write(answer.notices(), answer.file(), answer.unit()));
+            streams.err().print(said(answer));
         }
         return ExitCode.of(answer.notices());
     }
@@ -98,7 +109,7 @@ final class ReportCommand implements Callable<Integer> {
         if (options.format == Format.json) {
             streams.out().print(report(answer));
         } else {
-            streams.err().print(NoticeText.write(answer.notices(), answer.file(), answer.unit()));
+            streams.err().print(said(answer));
         }
         return ExitCode.of(answer.notices());
     }

@@ -54,9 +54,19 @@ public final class NoticeText {
      * @param unit of the document
      */
     public static String write(List<Notice> notices, String file, LengthUnit unit) {
+        return lines(said(notices, file, unit));
+    }
+
+    /** The same, all of them, however many, each at its own place. */
+    public static String writeAll(List<Notice> notices, String file, LengthUnit unit) {
+        return lines(notices.stream()
+                .flatMap(notice -> said(List.of(notice), file, unit).stream())
+                .toList());
+    }
+
+    private static String lines(List<Said> all) {
         StringBuilder text = new StringBuilder();
-        said(notices, file, unit)
-                .forEach(said -> text.append(word(said.level()))
+        all.forEach(said -> text.append(word(said.level()))
                         .append("  ")
                         .append(Display.plain(said.place()))
                         .append("  ")

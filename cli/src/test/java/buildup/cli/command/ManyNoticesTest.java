@@ -29,6 +29,13 @@ class ManyNoticesTest {
     }
 
     @Test
+    void who_asks_for_everything_is_told_all_of_it() {
+        Ran ran = Ran.report(FAULTY, "-v");
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).hasLineCount(FAULTS).doesNotContain("more are not listed");
+    }
+
+    @Test
     void so_are_programs_and_pages() {
         Ran json = Ran.report(FAULTY, "--format", "json");
         assertThat(json.code()).isEqualTo(ExitCode.REFUSED);
