@@ -29,6 +29,9 @@ public final class Backings {
     /** How far behind, above or below the piece a nailer may begin, in. */
     public static final double REACH = 3;
 
+    /** A strip that lies and is no wider than this is nailed through its edge too, in: common practice, no source. */
+    static final double NARROW = 2;
+
     /** A stretch shorter than this takes no nail, in: common practice, no source. */
     static final double LEAST_STRETCH = 1.0 / 8;
 
@@ -87,9 +90,11 @@ public final class Backings {
     private List<Line> faces(int number, Body body) {
         Piece piece = body.placed().orElseThrow().piece();
         if (piece.stock().board() && piece.stock().lying()) {
+            Set<String> nailed = body.outline().box().width() <= NARROW
+                    ? Set.of("top", "bottom", "face")
+                    : Set.of("top", "bottom");
             return body.outline().strokes().stream()
-                    .filter(stroke ->
-                            stroke.member().equals("top") || stroke.member().equals("bottom"))
+                    .filter(stroke -> nailed.contains(stroke.member()))
                     .map(Stroke::segment)
                     .filter(Line.class::isInstance)
                     .map(Line.class::cast)

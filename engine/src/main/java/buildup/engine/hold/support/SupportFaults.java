@@ -74,7 +74,7 @@ final class SupportFaults {
                 .rounded(Rounding.decimals(2).to(Rounding.Side.DOWN));
         return SupportNotices.LOAD_TOO_MUCH
                 .with("share", share)
-                .with("governs", whole.governs().map(Governs::name).orElse(""));
+                .with("first", whole.governs().map(Governs::first).orElse(Phrase.of("")));
     }
 
     /** A group that leans is told with its balance, anything else with its motion. */

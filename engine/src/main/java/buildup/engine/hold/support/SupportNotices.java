@@ -32,11 +32,11 @@ final class SupportNotices {
     static final Phrase NO_ROW = Phrase.of(
             "No row of nails on the list holds it: carry it farther out, or put a block behind it to screw it to.");
 
-    /** {@code share}: of the loads; {@code governs}: what gives first. */
+    /** {@code share}: of the loads; {@code first}: what gives, and how. */
     static final Kind LOAD_TOO_MUCH = Code.of(
                     "load-too-much", "The stack stands, and takes only a part of the loads given.")
             .problem(
-                    "The stack takes only {share} the loads; {governs} governs.", "Strengthen that, or take load off.");
+                    "The stack takes only {share} the loads; {first}.", "Strengthen that, or take load off.");
 
     /** {@code motion}: which pieces move how far before they are held. */
     static final Kind GAP_CLOSES = Code.of("gap-that-closes", "The stack stands only once a small gap has closed.")

@@ -39,6 +39,15 @@ class BackingTest {
     }
 
     @Test
+    void a_narrow_strip_that_lies_is_nailed_through_its_edge_and_a_shelf_is_not() {
+        String stud = "name: stud, kind: framing, section: [out 2, up 6], face: wall, bottom: datum";
+        Bench strip = Bench.loose(stud, "name: strip, profile: board 3/4 x 2, lay: flat, back: stud.face, bottom: 2");
+        assertThat(strip.name(only(strip, "strip").by())).isEqualTo("stud");
+        Bench shelf = Bench.loose(stud, "name: shelf, profile: board 3/4 x 2-1/4, lay: flat, back: stud.face, bottom: 2");
+        assertThat(behind(shelf, "shelf")).isEmpty();
+    }
+
+    @Test
     void framing_counts_and_trim_does_not() {
         Bench bench = Bench.loose(
                 FRIEZE,

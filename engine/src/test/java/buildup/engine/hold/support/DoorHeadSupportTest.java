@@ -137,7 +137,7 @@ class DoorHeadSupportTest {
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
         assertThat(problem.code()).isEqualTo("load-too-much");
         assertThat(NoticeWords.INCHES.message(problem))
-                .isEqualTo("The stack takes only 0.74 times the loads; two nails governs.");
+                .isEqualTo("The stack takes only 0.74 times the loads; two nails would draw out first.");
         assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("Strengthen that, or take load off.");
     }
 
