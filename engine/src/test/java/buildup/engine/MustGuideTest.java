@@ -42,7 +42,9 @@ class MustGuideTest {
     private static List<Askable> askable() throws IOException {
         Set<Askable> all = new LinkedHashSet<>();
         try (var files = Files.list(DEMOS)) {
-            for (Path demo : files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList()) {
+            for (Path demo : files.filter(file -> file.toString().endsWith(".yaml"))
+                    .sorted()
+                    .toList()) {
                 DocumentReader.read(demo.toString(), Files.readAllBytes(demo), new Notices())
                         .map(document -> Answer.of(document, Catalog.builtIn()))
                         .flatMap(Answer::known)
@@ -62,8 +64,8 @@ class MustGuideTest {
         }
         return HEAD
                 + rows.entrySet().stream()
-                        .map(row -> "| " + String.join(", ", row.getValue()) + " | "
-                                + String.join(" | ", row.getKey())+ " |\n")
+                        .map(row -> "| " + String.join(", ", row.getValue()) + " | " + String.join(" | ", row.getKey())
+                                + " |\n")
                         .collect(Collectors.joining());
     }
 

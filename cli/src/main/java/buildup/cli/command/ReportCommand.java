@@ -82,10 +82,7 @@ final class ReportCommand implements Callable<Integer> {
 
     /** What is said beside a text on the screen would be lost with the window: in a file it stands behind it. */
     private String kept(Answer answer) {
-        return report(answer)
-                + (options.format == Format.text
-                        ? TextReport.notices(said(answer))
-                        : "");
+        return report(answer) + (options.format == Format.text ? TextReport.notices(said(answer)) : "");
     }
 
     private String said(Answer answer) {

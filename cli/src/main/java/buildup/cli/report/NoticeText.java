@@ -67,14 +67,14 @@ public final class NoticeText {
     private static String lines(List<Said> all) {
         StringBuilder text = new StringBuilder();
         all.forEach(said -> text.append(word(said.level()))
-                        .append("  ")
-                        .append(Display.plain(said.place()))
-                        .append("  ")
-                        .append(Display.plain(
-                                said.pieces().isEmpty()
-                                        ? said.sentence()
-                                        : String.join(", ", said.pieces()) + ": " + said.sentence()))
-                        .append('\n'));
+                .append("  ")
+                .append(Display.plain(said.place()))
+                .append("  ")
+                .append(Display.plain(
+                        said.pieces().isEmpty()
+                                ? said.sentence()
+                                : String.join(", ", said.pieces()) + ": " + said.sentence()))
+                .append('\n'));
         return text.toString();
     }
 

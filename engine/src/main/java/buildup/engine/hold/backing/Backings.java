@@ -90,9 +90,8 @@ public final class Backings {
     private List<Line> faces(int number, Body body) {
         Piece piece = body.placed().orElseThrow().piece();
         if (piece.stock().board() && piece.stock().lying()) {
-            Set<String> nailed = body.outline().box().width() <= NARROW
-                    ? Set.of("top", "bottom", "face")
-                    : Set.of("top", "bottom");
+            Set<String> nailed =
+                    body.outline().box().width() <= NARROW ? Set.of("top", "bottom", "face") : Set.of("top", "bottom");
             return body.outline().strokes().stream()
                     .filter(stroke -> nailed.contains(stroke.member()))
                     .map(Stroke::segment)

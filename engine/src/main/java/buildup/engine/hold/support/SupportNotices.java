@@ -35,8 +35,7 @@ final class SupportNotices {
     /** {@code share}: of the loads; {@code first}: what gives, and how. */
     static final Kind LOAD_TOO_MUCH = Code.of(
                     "load-too-much", "The stack stands, and takes only a part of the loads given.")
-            .problem(
-                    "The stack takes only {share} the loads; {first}.", "Strengthen that, or take load off.");
+            .problem("The stack takes only {share} the loads; {first}.", "Strengthen that, or take load off.");
 
     /** {@code motion}: which pieces move how far before they are held. */
     static final Kind GAP_CLOSES = Code.of("gap-that-closes", "The stack stands only once a small gap has closed.")

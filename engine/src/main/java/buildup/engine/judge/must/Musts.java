@@ -46,7 +46,8 @@ public final class Musts {
                                 source.sheet().title().template(),
                                 source.quantity().unit(false),
                                 Arrays.stream(Role.values())
-                                        .filter(role -> role.column(source.sheet()).isPresent())
+                                        .filter(role ->
+                                                role.column(source.sheet()).isPresent())
                                         .map(Role::word)
                                         .toList()))
                         .toList();

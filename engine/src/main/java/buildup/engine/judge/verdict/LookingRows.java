@@ -216,9 +216,8 @@ final class LookingRows {
             return Optional.empty();
         }
         long met = facts.must().stream().filter(MustResult::met).count();
-        Optional<MustResult> worst = facts.must().stream()
-                .filter(one -> !one.met())
-                .max(Comparator.comparingDouble(LookingRows::lacks));
+        Optional<MustResult> worst =
+                facts.must().stream().filter(one -> !one.met()).max(Comparator.comparingDouble(LookingRows::lacks));
         if (worst.isPresent()) {
             return worst.map(one -> notMet(one, met));
         }

@@ -43,7 +43,8 @@ class BackingTest {
         String stud = "name: stud, kind: framing, section: [out 2, up 6], face: wall, bottom: datum";
         Bench strip = Bench.loose(stud, "name: strip, profile: board 3/4 x 2, lay: flat, back: stud.face, bottom: 2");
         assertThat(strip.name(only(strip, "strip").by())).isEqualTo("stud");
-        Bench shelf = Bench.loose(stud, "name: shelf, profile: board 3/4 x 2-1/4, lay: flat, back: stud.face, bottom: 2");
+        Bench shelf =
+                Bench.loose(stud, "name: shelf, profile: board 3/4 x 2-1/4, lay: flat, back: stud.face, bottom: 2");
         assertThat(behind(shelf, "shelf")).isEmpty();
     }
 

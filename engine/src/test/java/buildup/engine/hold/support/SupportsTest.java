@@ -114,7 +114,8 @@ class SupportsTest {
         Held shelf = HandStacks.shelfOnLedge();
         Held heavy = shelf.loadsTimes(shelf.factor() / 0.998);
         assertThat(whole(heavy).loadFactor()).hasValueCloseTo(0.998, within(1e-6));
-        assertThat(messages()).containsExactly("The stack takes only 0.99 times the loads; hold-down would draw out first.");
+        assertThat(messages())
+                .containsExactly("The stack takes only 0.99 times the loads; hold-down would draw out first.");
     }
 
     @Test

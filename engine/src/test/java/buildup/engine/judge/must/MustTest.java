@@ -8,8 +8,8 @@ import buildup.engine.Answer;
 import buildup.engine.judge.verdict.Ruling;
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.judge.verdict.Topic;
-import buildup.shared.figure.FigurePrinter;
 import buildup.shared.document.DocumentReader;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
@@ -53,15 +53,16 @@ class MustTest {
 
     @Test
     void the_verdict_says_how_many_are_met_and_which_lacks_most() {
-        Ruling row = ask("in", "height >= 1", "height >= 9", "height >= 90")
-                .known()
-                .orElseThrow()
-                .verdict()
-                .rulings()
-                .stream()
-                .filter(ruling -> ruling.topic() == Topic.MUST)
-                .findFirst()
-                .orElseThrow();
+        Ruling row =
+                ask("in", "height >= 1", "height >= 9", "height >= 90")
+                        .known()
+                        .orElseThrow()
+                        .verdict()
+                        .rulings()
+                        .stream()
+                        .filter(ruling -> ruling.topic() == Topic.MUST)
+                        .findFirst()
+                        .orElseThrow();
         // 3/4 + 5-1/2 + 2 in high
         assertThat(FigurePrinter.INCHES.print(row.because()))
                 .isEqualTo("1 of 3 met; worst: 'height >= 90', it is 8-1/4, 81-3/4 off");
