@@ -3,6 +3,8 @@ package buildup.cli.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.drawing.hold.HoldsDrawing;
+import buildup.cli.drawing.hold.SeasonDrawing;
+import buildup.cli.drawing.hold.StepsDrawing;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
 import buildup.cli.drawing.room.PlanDrawing;
@@ -50,6 +52,12 @@ public final class AnyPicture {
             views.put("rays, " + name, RaysDrawing.of(known.section(), light, known.sights(), FONT));
         });
         views.put("holds", HoldsDrawing.of(known.section(), known.support(), known.fixed(), known.proposals(), FONT));
+        if (!known.order().steps().isEmpty()) {
+            views.put("steps", StepsDrawing.of(known.section(), known.order(), FONT));
+        }
+        if (known.year().asked()) {
+            views.put("season", SeasonDrawing.of(known.section(), known.year(), 1, FONT));
+        }
         known.job().ifPresent(job -> views.put("plan", PlanDrawing.of(job, FONT)));
         Cuts.of(answer, Limit.usual())
                 .known()
@@ -89,6 +97,11 @@ public final class AnyPicture {
         yaml.append("lights:\n  - { name: drafting, altitude: 35.264, azimuth: 45 }\n");
         yaml.append("  - { name: lamp, at: { distance: ").append(20 + random.nextInt(40));
         yaml.append(", height: ").append(random.nextInt(60)).append(" } }\n");
+        yaml.append(
+                random.nextBoolean()
+                        ? "seasons: [{ name: built, moisture: 8 % }, { name: winter, moisture: 6 % },"
+                                + " { name: summer, moisture: 12 % }]\n"
+                        : "");
         StringBuilder nails = new StringBuilder();
         yaml.append("pieces:\n");
         int count = 1 + random.nextInt(14);

@@ -7,6 +7,7 @@ import buildup.cli.drawing.draft.Words;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
@@ -82,6 +83,9 @@ public final class StepsDrawing {
         double top = 0;
         for (int first = 0; first < panels.size(); first += across) {
             List<Group> row = panels.subList(first, Math.min(panels.size(), first + across));
+            // a piece may come down from above its section
+            double head = view.window().top();
+            top -= row.stream().mapToDouble(panel -> panel.box().top()).reduce(head, Math::max) - head;
             double low = top;
             for (int i = 0; i < row.size(); i++) {
                 Group placed = row.get(i)
@@ -131,7 +135,10 @@ public final class StepsDrawing {
                 .filter(row -> row.step() == step)
                 .forEach(row -> items.add(new Path(nail(row.fixed()), false, LineStyle.NAIL)));
         items.addAll(arrow(now));
-        items.addAll(words(step, now));
+        double under = items.stream()
+                .mapToDouble(item -> item.box().bottom())
+                .reduce(view.window().bottom(), Math::min);
+        items.addAll(words(step, now, under));
         return new Group("step-" + (step + 1), items);
     }
 
@@ -171,7 +178,8 @@ public final class StepsDrawing {
         List<Segment> way = new ArrayList<>();
         for (int i = 0; i + 1 < stops.size(); i++) {
             if (stops.get(i).distance(stops.get(i + 1)) > Drafting.AIR) {
-                way.add(new Line(stops.get(i), stops.get(i + 1)));
+                // no farther than half way to the section beside it
+                Boxes.within(new Line(stops.get(i), stops.get(i + 1)), cell()).ifPresent(way::add);
             }
         }
         if (way.isEmpty()) {
@@ -180,6 +188,15 @@ public final class StepsDrawing {
         Point along = end.minus(way.get(way.size() - 1).from()).unit();
         way.addAll(step.goes() ? barbs(end, along) : cross(end));
         return List.of(new Path(way, false, LineStyle.CASING), new Path(way, false, LineStyle.FALL));
+    }
+
+    private Box cell() {
+        Box window = view.window();
+        return new Box(
+                window.back() - GAP / 2,
+                window.bottom() - LONGEST,
+                window.back() + PANEL + GAP / 2,
+                window.top() + LONGEST);
     }
 
     private static Point shortened(Point move) {
@@ -201,9 +218,10 @@ public final class StepsDrawing {
                 new Line(at.plus(new Point(-arm, arm)), at.plus(new Point(arm, -arm))));
     }
 
-    private List<SceneItem> words(int step, PutUp now) {
+    /** @param under the lowest that is drawn, in of paper */
+    private List<SceneItem> words(int step, PutUp now, double under) {
         List<SceneItem> items = new ArrayList<>();
-        double y = view.window().bottom() - 1.6 * Drafting.TEXT;
+        double y = under - 1.6 * Drafting.TEXT;
         String name = now.unit().bench().orElseGet(() -> section.name(now.unit().last()));
         for (String line : Words.lines(measure, (step + 1) + "  " + name, Drafting.TEXT, PANEL, 2)) {
             items.add(at(line, y, Drafting.TEXT));

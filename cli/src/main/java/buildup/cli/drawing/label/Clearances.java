@@ -31,6 +31,7 @@ public final class Clearances {
 
     private final Nearby<ChordRing> stack;
     private final Nearby<ChordRing> standing;
+    private final Nearby<ChordRing> hollows;
     private final Nearby<Box> texts;
     private final Nearby<Line> lines;
     private final Nearby<Line> extensions;
@@ -44,6 +45,7 @@ public final class Clearances {
         double cell = Math.max(CELL, longest / MOST_CELLS);
         this.stack = nearby(stack, cell);
         this.standing = nearby(standing, cell);
+        this.hollows = new Nearby<>(cell);
         this.texts = new Nearby<>(cell);
         this.lines = new Nearby<>(cell);
         this.extensions = new Nearby<>(cell);
@@ -90,6 +92,11 @@ public final class Clearances {
 
     void addExtension(Line line) {
         extensions.add(line.box(), line);
+    }
+
+    /** Marks a closed void: its word and letters may stand there, and nothing that belongs to the sheet. */
+    public void addHollow(ChordRing ring) {
+        hollows.add(ring.box(), ring);
     }
 
     /** Break lines belong to what they cut off: texts keep away from them, dimension lines need not. */
@@ -176,9 +183,9 @@ public final class Clearances {
                 && !standing.any(wide, ring -> ring.meets(wide));
     }
 
-    /** Whether nothing but the grid lies there. */
+    /** Whether nothing but the grid lies there, in the open. */
     public boolean isFree(Box box) {
-        return takesText(box) && crossedExtensions(box) == 0;
+        return takesText(box) && crossedExtensions(box) == 0 && !hollows.any(box, ring -> ring.meets(box));
     }
 
     /** Whether a tag on wood or in a void fits there without meeting a text or a drawn line. */

@@ -26,6 +26,7 @@ public final class LineNames {
     private final TextMeasure measure;
     private final Box frame;
     private final double size;
+    private final List<Box> taken = new ArrayList<>();
     private final List<Spread.Wish> beside = new ArrayList<>();
     private final List<Ending> above = new ArrayList<>();
     private final List<Ending> below = new ArrayList<>();
@@ -42,6 +43,11 @@ public final class LineNames {
         this.measure = measure;
         this.frame = frame;
         this.size = size;
+    }
+
+    /** Keeps names above and below the frame off something drawn there. */
+    public void keepClear(Box drawn) {
+        taken.add(drawn);
     }
 
     /** Adds lines of one name; each ends where it leaves the frame to the right, above or below. */
@@ -88,9 +94,10 @@ public final class LineNames {
                 .sorted(Comparator.comparingDouble(Spread.Wish::middle))
                 .toList();
         List<SceneItem> items = new ArrayList<>(Spread.besides(measure, wishes, frame.face() + size / 2, size));
-        List<Box> taken = new ArrayList<>(items.stream().map(SceneItem::box).toList());
-        items.addAll(rows(above, 1, taken));
-        items.addAll(rows(below, -1, taken));
+        List<Box> all = new ArrayList<>(taken);
+        items.forEach(item -> all.add(item.box()));
+        items.addAll(rows(above, 1, all));
+        items.addAll(rows(below, -1, all));
         return items;
     }
 

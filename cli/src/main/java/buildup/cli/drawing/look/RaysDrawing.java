@@ -71,6 +71,7 @@ public final class RaysDrawing {
             items.add(new Group("light", walk));
         }
         LineNames names = new LineNames(measure, frame, size);
+        wood.breaks().forEach(line -> names.keepClear(line.box()));
         List<Line> rays = rays();
         names.add(lighting.light().name(), rays);
         addLines(items, "rays", rays, LineStyle.RAY);

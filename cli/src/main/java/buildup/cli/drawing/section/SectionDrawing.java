@@ -130,6 +130,7 @@ public final class SectionDrawing {
     private List<Arrangement> arrangements() {
         WoodDrawing wood = WoodDrawing.of(section, view);
         wood.breaks().forEach(clearances::addBreak);
+        voids().forEach(clearances::addHollow);
         List<SceneItem> letters = tags().items();
         SectionDimensions measures = SectionDimensions.of(section, view);
         Dimensioner dimensioner = new Dimensioner(view, clearances, measure);

@@ -4,16 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Segment;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Sizes of the cornice: reference/worked-examples.md A of the engine, this project's own arithmetic. */
@@ -37,7 +40,7 @@ class SectionDrawingTest {
 
     private static Area piece(Scene scene, String id) {
         return pieces(scene).stream()
-                .filter(area -> area.id().equals(java.util.Optional.of(id)))
+                .filter(area -> area.id().equals(Optional.of(id)))
                 .findFirst()
                 .orElseThrow();
     }
@@ -163,5 +166,31 @@ class SectionDrawingTest {
     @Test
     void the_same_stack_gives_the_same_scene() {
         assertThat(Drawn.of(Drawn.CORNICE).scene()).isEqualTo(CORNICE.scene());
+    }
+
+    /** A box of boards with room for the line in it, and none beside it. */
+    @Test
+    void the_check_line_never_stands_in_a_closed_void() {
+        Scene scene = Drawn.of("""
+                title: Box beam
+                wood: red-oak
+                pieces:
+                  - { name: rear, profile: board 3/4 x 9, back: wall, bottom: 3/4 }
+                  - { name: sole, profile: board 3/4 x 9, lay: flat, back: wall, bottom: 0 }
+                  - { name: front, profile: board 3/4 x 9, face: 9, bottom: 3/4 }
+                  - { name: lid, profile: board 3/4 x 9, lay: flat, back: wall, bottom: 9-3/4 }
+                """).scene();
+        Box empty = scene.leaves().stream()
+                .filter(item -> item instanceof Area area && area.title().equals(Optional.of("void")))
+                .map(SceneItem::box)
+                .findFirst()
+                .orElseThrow();
+        Path line = scene.leaves().stream()
+                .filter(item -> item instanceof Path path && path.style() == LineStyle.CHECK)
+                .map(Path.class::cast)
+                .filter(path -> path.box().height() > path.box().width())
+                .findFirst()
+                .orElseThrow();
+        assertThat(Boxes.overlap(line.box(), empty)).isFalse();
     }
 }
