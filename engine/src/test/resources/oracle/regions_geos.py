@@ -99,11 +99,14 @@ def corners_near(one, other):
 
 
 def by_a_corner(one, other):
-    """Whether two meet at a point, and a corner beside it is near enough to touch as well: then it is a short joint."""
-    if not isinstance(one, Polygon) or not isinstance(other, Polygon) or one.distance(other) > HAIR:
+    """Whether two meet at a point, and a corner there is near enough to touch and does not: then it is a joint or none."""
+    if not isinstance(one, Polygon) or not isinstance(other, Polygon):
         return False
-    shared = mitred(one, HAIR).intersection(mitred(other, HAIR)).bounds
-    if not shared or max(shared[2] - shared[0], shared[3] - shared[1]) > TOUCHING:
+    apart = one.distance(other)
+    if apart >= TOUCHING:
+        return False
+    shared = mitred(one, apart / 2 + HAIR).intersection(mitred(other, apart / 2 + HAIR)).bounds
+    if not shared or max(shared[2] - shared[0], shared[3] - shared[1]) > 4 * TOUCHING:
         return False
     return corners_near(one, other) or corners_near(other, one)
 

@@ -1,5 +1,6 @@
 package buildup.profiles.region;
 
+import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
@@ -22,6 +23,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
  * more than a point, so that air which a point of contact parts comes out as two.
  */
 final class Cavities {
+    /** Chords of an arc, enough to see whether what it bounds is wider than touching. */
+    private static final int ARC_STEPS = 32;
+
     private final List<Polygon> air;
     private final Envelope sheet;
     private final Trace trace;
@@ -67,7 +71,8 @@ final class Cavities {
                 Ring ring = trace.ring(polygon.getExteriorRing(), false, WeldedOutlines.inside(polygon));
                 // welding may leave a speck of air that the outlines as given do not have
                 if (!ring.bounds().isEmpty()) {
-                    found.add(new Cavity(ring, islands(polygon), isWide(polygon), corners(i)));
+                    boolean wide = isWide(polygon) && isWide(polygon(ring));
+                    found.add(new Cavity(ring, islands(polygon), wide, corners(i)));
                 }
             }
         }
@@ -75,6 +80,20 @@ final class Cavities {
                         (Cavity cavity) -> cavity.ring().inside().y())
                 .thenComparingDouble(cavity -> cavity.ring().inside().x()));
         return found;
+    }
+
+    /** As the outlines were given: what welding drew aside at one end is no wider for it. */
+    private static Polygon polygon(Ring ring) {
+        List<Coordinate> around = new ArrayList<>();
+        for (Bound bound : ring.bounds()) {
+            int steps = bound.segment() instanceof Arc ? ARC_STEPS : 1;
+            for (int k = 0; k <= steps; k++) {
+                Point at = bound.segment().at((double) k / steps);
+                around.add(new Coordinate(at.x(), at.y()));
+            }
+        }
+        around.add(around.get(0).copy());
+        return Chords.FACTORY.createPolygon(around.toArray(new Coordinate[0]));
     }
 
     private static boolean isWide(Polygon polygon) {

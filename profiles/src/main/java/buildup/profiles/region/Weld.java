@@ -48,7 +48,7 @@ final class Weld {
     }
 
     private Chords weld(Chords later, List<Chords> earlier) {
-        Chords moved = inserted(movedVertices(later, earlier), earlier);
+        Chords moved = inserted(later, movedVertices(later, earlier), earlier);
         if (moved.equals(later)) {
             return later;
         }
@@ -124,14 +124,16 @@ final class Weld {
                 || p.y() > Math.max(a.y(), b.y()) + reach;
     }
 
-    private Chords inserted(Chords later, List<Chords> earlier) {
+    /** Near is near to the edges as given: an end that was moved takes its edges along, and they touch what they touched. */
+    private Chords inserted(Chords given, Chords later, List<Chords> earlier) {
         List<Point> vertices = new ArrayList<>();
         List<Integer> strokes = new ArrayList<>();
         for (int edge = 0; edge < later.size(); edge++) {
             Line line = new Line(later.vertices().get(edge), later.end(edge));
             vertices.add(line.from());
             strokes.add(later.strokes().get(edge));
-            for (Point p : between(line, later, earlier)) {
+            Line before = new Line(given.vertices().get(edge), given.end(edge));
+            for (Point p : between(before, line, later, earlier)) {
                 vertices.add(p);
                 strokes.add(later.strokes().get(edge));
             }
@@ -143,17 +145,18 @@ final class Weld {
      * Earlier vertices near the inside of an edge, in the order of the edge; none where all of them are on it, which the
      * noder sees to. Where one bends the edge, those that were on it have to stay on it.
      */
-    private List<Point> between(Line line, Chords later, List<Chords> earlier) {
+    private List<Point> between(Line given, Line line, Chords later, List<Chords> earlier) {
         List<Point> found = new ArrayList<>();
         boolean bends = false;
         for (Chords polygon : earlier) {
             for (int i = 0; i < polygon.size(); i++) {
                 Point p = polygon.vertices().get(i);
-                if (away(p, line.from(), line.to()) || !welds(polygon, i, List.of(later))) {
+                boolean far = away(p, line.from(), line.to()) && away(p, given.from(), given.to());
+                if (far || !welds(polygon, i, List.of(later))) {
                     continue;
                 }
                 double distance = line.distance(p);
-                if (distance < Tolerance.TOUCHING
+                if (Math.min(distance, given.distance(p)) < Tolerance.TOUCHING
                         && !p.near(line.from(), Tolerance.TOUCHING)
                         && !p.near(line.to(), Tolerance.TOUCHING)) {
                     found.add(p);

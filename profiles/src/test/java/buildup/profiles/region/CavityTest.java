@@ -175,4 +175,29 @@ class CavityTest {
                     assertThat(air.corners()).isEmpty();
                 });
     }
+
+    /** The leaf's tip is nearer than touching to the post as given; the post's end goes to the beam, and away from it. */
+    @Test
+    void a_corner_closes_what_it_touches_also_where_an_end_of_that_edge_is_moved_away() {
+        Outline beam = board(0, 4, 3, 5);
+        Outline leaf = lines(2.8, 3, 2, 4.5, 1, 4.5);
+        Outline post = board(2.8025, 1, 4, 4.5);
+        // the beam ends a hair beside the back of the post
+        Outline ending = board(0, 4, 2.806, 5);
+        for (Outline over : List.of(beam, ending)) {
+            List<Cavity> air = wide(List.of(over, leaf, post));
+            double across = 2.8025 - (2.8 - 0.8 * (1 / 1.5));
+            assertThat(air).singleElement().satisfies(one -> assertThat(one.area()).isCloseTo(across / 2, within(0.01)));
+        }
+    }
+
+    /** The shelf lies two thousandths over the bench; the block in it draws its foot up, and the gap is as thin as it was. */
+    @Test
+    void a_gap_thinner_than_touching_is_no_air_also_where_a_third_draws_it_open() {
+        Outline wall = board(-5, -9, 0, 9);
+        Outline bench = board(-2, -1, 2.9, 0);
+        Outline block = board(1.6, -0.996, 2.9, 0.004);
+        Outline shelf = board(-1, 0.0025, 2.9, 0.9);
+        assertThat(wide(List.of(wall, bench, block, shelf))).isEmpty();
+    }
 }
