@@ -15,6 +15,9 @@ import java.util.List;
  * @param home the point from which the lines of the pattern are counted; it moves with the picture
  */
 public record Hatch(List<Segment> ring, Pattern pattern, Point home) implements SceneItem {
+    /** Lines in one direction, after which they stand farther apart: what is so large is no section, and yet drawn. */
+    private static final int MOST_ROWS = 5_000;
+
     public Hatch {
         ring = List.copyOf(ring);
     }
@@ -43,7 +46,8 @@ public record Hatch(List<Segment> ring, Pattern pattern, Point home) implements 
         Motion level = Motion.shift(-home.x(), -home.y()).then(Motion.turn(-angle));
         Motion back = Motion.turn(angle).then(Motion.shift(home.x(), home.y()));
         ChordRing laid = ChordRing.of(Path.moved(ring, level), Tolerance.DRAWN_CHORD);
-        double spacing = pattern.spacing();
+        double rows = (laid.box().top() - laid.box().bottom()) / pattern.spacing();
+        double spacing = pattern.spacing() * Math.max(1, Math.ceil(rows / MOST_ROWS));
         List<Line> lines = new ArrayList<>();
         long last = (long) Math.floor(laid.box().top() / spacing);
         for (long row = (long) Math.ceil(laid.box().bottom() / spacing); row <= last; row++) {

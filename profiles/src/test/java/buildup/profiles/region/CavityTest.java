@@ -187,7 +187,9 @@ class CavityTest {
         for (Outline over : List.of(beam, ending)) {
             List<Cavity> air = wide(List.of(over, leaf, post));
             double across = 2.8025 - (2.8 - 0.8 * (1 / 1.5));
-            assertThat(air).singleElement().satisfies(one -> assertThat(one.area()).isCloseTo(across / 2, within(0.01)));
+            assertThat(air)
+                    .singleElement()
+                    .satisfies(one -> assertThat(one.area()).isCloseTo(across / 2, within(0.01)));
         }
     }
 

@@ -20,6 +20,9 @@ public final class FrontFaces {
     /** The same on curves, where the tone changes faster. */
     private static final double CURVED_STRIP = 1.0 / 32;
 
+    /** More strips than these make no picture finer: on a face of 20 ft and more they grow longer. */
+    private static final int MOST_STRIPS = 2_000;
+
     private final Visibility front;
     private final Ambient ambient;
 
@@ -58,7 +61,7 @@ public final class FrontFaces {
             if ((seen.end() - seen.start()) * segment.length() > Tolerance.SNAP) {
                 Segment part = segment.part(seen.start(), seen.end());
                 double longest = segment instanceof Line ? STRIP : CURVED_STRIP;
-                int count = Math.max(1, (int) Math.ceil(part.length() / longest));
+                int count = (int) Math.min(MOST_STRIPS, Math.max(1, Math.ceil(part.length() / longest)));
                 List<Double> middles = IntStream.range(0, count)
                         .mapToObj(i -> (i + 0.5) / count)
                         .toList();

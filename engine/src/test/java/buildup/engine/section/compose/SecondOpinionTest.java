@@ -48,8 +48,8 @@ class SecondOpinionTest {
      * Seeds that once differed: a later piece that stands out by a hair before an earlier one, curves that cross it nearly
      * tangent, a joint that welding left a speck in, a neck of less than touching.
      */
-    private static final List<Long> ONCE_DIFFERED = List.of(
-            5394L, 6068L, 7590L, 8441L, 8458L, 201853L, 202421L, 203386L, 213421L, 223770L, 225814L);
+    private static final List<Long> ONCE_DIFFERED =
+            List.of(5394L, 6068L, 7590L, 8441L, 8458L, 201853L, 202421L, 203386L, 213421L, 223770L, 225814L);
 
     /** Nothing may differ by more, sq in or in. */
     private static final double WRONG = 0.002;
