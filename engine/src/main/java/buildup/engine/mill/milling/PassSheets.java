@@ -9,6 +9,7 @@ import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** How listed cutters make a profile, as sheets. */
@@ -47,10 +48,15 @@ final class PassSheets {
         boolean asked = passes.isPresent();
         return List.of(
                 inOrder(milled).askedIf(asked),
-                runs(passes),
+                runs(milled),
                 unmade(passes).askedIf(asked),
-                Sheet.single("milling", "LEFT STANDING", passes)
-                        .measure("left", "left when all passes are run", Quantity.AREA, Passes::leftArea)
+                Sheet.single("milling", "LEFT STANDING", milled)
+                        .measureIf(
+                                "left",
+                                "left when all passes are run",
+                                Quantity.AREA,
+                                Rounding.NEAREST,
+                                PassSheets::leftArea)
                         .silent()
                         .sheet());
     }
@@ -92,10 +98,23 @@ final class PassSheets {
                 .with("times", Figure.count(pass.times()));
     }
 
-    private static Sheet runs(Optional<Passes> passes) {
-        return Sheet.single("milling", "PASSES", passes)
-                .count("runs", "passes", Passes::runs)
-                .flag("fewest", "fewer would not do as much", Passes::proven)
+    private static OptionalDouble count(Milled milled) {
+        return milled.passes().map(passes -> OptionalDouble.of(passes.runs())).orElse(OptionalDouble.empty());
+    }
+
+    private static OptionalDouble leftArea(Milled milled) {
+        return milled.passes()
+                .map(passes -> OptionalDouble.of(passes.leftArea()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static Sheet runs(Optional<Milled> milled) {
+        return Sheet.single("milling", "PASSES", milled)
+                .measureIf("runs", "passes", Quantity.COUNT, Rounding.NEAREST, PassSheets::count)
+                .flagIf(
+                        "fewest",
+                        "fewer would not do as much",
+                        one -> one.passes().map(Passes::proven))
                 .silent()
                 .sheet();
     }
