@@ -110,8 +110,8 @@ final class Balances {
     }
 
     /**
-     * What stands on a body, alone or with others: the pieces that bear on it, with all that rests on any of them; one
-     * balance for each lot that nothing ties to the others.
+     * Balances of what a body carries, alone or together with others: the pieces that bear on it and all that rests on
+     * them. Pieces that are fastened or rest on each other share one balance; those that are not have one each.
      */
     List<Balance> onCarrier(int carrier) {
         Set<Integer> above = new TreeSet<>();
@@ -135,7 +135,7 @@ final class Balances {
                 : path.restsOn(piece);
     }
 
-    /** Whether a piece goes its own way to the ground, whatever it stands on. */
+    /** Whether a piece is held by itself, so that its weight does not go to what it stands on. */
     private boolean firm(int piece) {
         boolean said = Model.saidToBeFixed(section, piece);
         return section.standing(piece).counted()

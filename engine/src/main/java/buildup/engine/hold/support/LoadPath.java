@@ -90,7 +90,7 @@ public final class LoadPath {
                 .findFirst();
     }
 
-    /** What is fixed goes its own way to the ground, whatever it also stands on; to the earth when that is no body. */
+    /** Where the weight of a body goes next: of one that is fixed to what it is fixed to, else to what it rests on. */
     private Set<Integer> ways(int number) {
         Set<Integer> ways = new LinkedHashSet<>(rests.get(number));
         if (Model.saidToBeFixed(section, number)) {
