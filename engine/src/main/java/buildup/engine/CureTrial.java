@@ -5,6 +5,7 @@ import buildup.engine.section.stack.Light;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Value;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Change;
@@ -121,14 +122,18 @@ final class CureTrial {
     }
 
     /** What a problem is about, whatever its figures. */
-    private record Key(String code, Optional<String> piece, Map<String, Value> names) {
+    private record Key(String code, Optional<String> piece, Map<String, Value> names, Optional<String> asks) {
         static Key of(Notice notice) {
             Map<String, Value> names = new HashMap<>();
             notice.values().stream()
                     .filter(named -> Set.of("other", "edge", "eye", "rule").contains(named.name()))
                     .filter(named -> !(named.value() instanceof Figure))
                     .forEach(named -> names.put(named.name(), named.value()));
-            return new Key(notice.code(), notice.piece(), names);
+            // a board may be too thin and too narrow: two problems of one kind, told apart by what they ask for
+            Optional<String> asks = notice.cure()
+                    .map(Phrase::template)
+                    .filter(words -> notice.code().equals("board-too-small"));
+            return new Key(notice.code(), notice.piece(), names, asks);
         }
     }
 }
