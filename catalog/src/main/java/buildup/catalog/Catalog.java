@@ -10,6 +10,7 @@ import buildup.catalog.mill.Head;
 import buildup.catalog.mill.Mill;
 import buildup.catalog.mill.Rates;
 import buildup.catalog.wood.BoardList;
+import buildup.catalog.wood.StockSpread;
 import buildup.catalog.wood.Wood;
 import buildup.catalog.words.SizeText;
 import buildup.catalog.words.WordProblems;
@@ -203,6 +204,11 @@ public final class Catalog {
     /** The woods, in the order of the catalog. */
     public List<Wood> woods() {
         return lists.all(Wood.class);
+    }
+
+    /** How far the sizes of a kind of stock stray; absent when no list says. */
+    public Optional<StockSpread> spread(String kind) {
+        return lists.find(StockSpread.class, kind);
     }
 
     /** In the order in which the shop reaches for them, own ones last. */

@@ -14,6 +14,8 @@ import buildup.catalog.mill.Rates;
 import buildup.catalog.mill.RatesReader;
 import buildup.catalog.wood.BoardList;
 import buildup.catalog.wood.BoardReader;
+import buildup.catalog.wood.StockSpread;
+import buildup.catalog.wood.StockSpreadReader;
 import buildup.catalog.wood.Wood;
 import buildup.catalog.wood.WoodReader;
 import buildup.shared.document.Claims;
@@ -73,6 +75,7 @@ final class Lists {
                 new Chapter<>(Shape.class, "profiles", "profiles.yaml", new FamilyReader(unit, builtIn, notices)::read),
                 new Chapter<>(BoardList.class, "boards", "boards.yaml", new BoardReader(notices)::read),
                 new Chapter<>(Wood.class, "woods", "woods.yaml", new WoodReader(notices)::read),
+                new Chapter<>(StockSpread.class, "spreads", "spreads.yaml", new StockSpreadReader(notices)::read),
                 new Chapter<>(Fastener.class, FASTENERS, "fasteners.yaml", new FastenerReader(notices)::fastener),
                 new Chapter<>(Tool.class, "tools", "fasteners.yaml", new FastenerReader(notices)::tool),
                 new Chapter<>(Cutter.class, "cutters", "cutters.yaml", new CutterReader(notices)::cutter),

@@ -44,6 +44,7 @@ class SourcesTest {
             "buildup/shared/length/PrintTolerance.java", "those of printed figures",
             "buildup/shared/figure/Quantity.java", "cubic meters in a board foot",
             "buildup/engine/hold/season/MoistureContent.java", "constants of a handbook's equation",
+            "buildup/engine/hold/tolerance/Draws.java", "the last bit of a random number",
             "buildup/catalog/format/DxfUnits.java", "inches in a mil and in a microinch",
             "buildup/cli/scene/LineStyle.java", "widths of lines, in of paper");
 

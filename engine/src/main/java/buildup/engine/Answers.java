@@ -16,6 +16,8 @@ import buildup.engine.hold.support.Pulls;
 import buildup.engine.hold.support.Support;
 import buildup.engine.hold.support.Supports;
 import buildup.engine.hold.support.Ties;
+import buildup.engine.hold.tolerance.ErrorStudy;
+import buildup.engine.hold.tolerance.Tolerances;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.Musts;
 import buildup.engine.judge.verdict.Facts;
@@ -37,6 +39,7 @@ import buildup.engine.room.run.Runs;
 import buildup.engine.room.sticks.Shop;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.compose.SectionSheets;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.Light;
@@ -73,6 +76,7 @@ public final class Answers {
     private final Asked<PuttingUp> order;
     private final Asked<Optional<Job>> job;
     private final Asked<Year> year;
+    private final Asked<ErrorStudy> errors;
     private final Asked<List<MustResult>> must;
     private final Asked<Verdict> verdict;
 
@@ -132,6 +136,16 @@ public final class Answers {
                 joints.answer().open(),
                 job.answer(),
                 notices));
+        this.errors = new Asked<>(notices -> Tolerances.of(
+                section.answer(),
+                blocks.errors(),
+                Musts.wanted(
+                        blocks.must(),
+                        SectionSheets.measured(section.answer()),
+                        blocks.stack().lengths()),
+                fixed.answer(),
+                catalog,
+                notices));
         this.must = new Asked<>(notices -> blocks.must().isEmpty()
                 ? List.of()
                 : Musts.of(
@@ -146,6 +160,7 @@ public final class Answers {
                 support(),
                 order(),
                 year(),
+                errors(),
                 must(),
                 worstFirst(Stream.concat(read().stream(), notices().stream()).toList()),
                 blocks.keys())));
@@ -232,6 +247,11 @@ public final class Answers {
         return year.answer();
     }
 
+    /** What the errors of sizes do to it. */
+    public ErrorStudy errors() {
+        return errors.answer();
+    }
+
     /** How the stack stands to each line under {@code must:}. */
     public List<MustResult> must() {
         return must.answer();
@@ -294,6 +314,7 @@ public final class Answers {
         asked.put(Question.ORDER, List.of(order));
         asked.put(Question.RUN, List.of(job));
         asked.put(Question.SEASON, List.of(year));
+        asked.put(Question.TOLERANCE, List.of(errors));
         asked.put(Question.MUST, List.of(must));
         return EnumSet.copyOf(questions).stream()
                 .flatMap(question -> asked.getOrDefault(question, List.of()).stream())

@@ -8,6 +8,8 @@ import buildup.engine.hold.season.Season;
 import buildup.engine.hold.season.Seasons;
 import buildup.engine.hold.support.Friction;
 import buildup.engine.hold.support.Loads;
+import buildup.engine.hold.tolerance.ErrorSettings;
+import buildup.engine.hold.tolerance.Tolerances;
 import buildup.engine.judge.must.Musts;
 import buildup.engine.look.sight.Approaches;
 import buildup.engine.room.plan.Plan;
@@ -43,6 +45,7 @@ record Blocks(
         List<Coving> covings,
         Optional<Shop> shop,
         List<Season> seasons,
+        ErrorSettings errors,
         List<Scalar> must,
         Set<String> keys) {
     Blocks {
@@ -77,6 +80,7 @@ record Blocks(
                 Coving.read(stack, root, notices),
                 Shop.read(stack, root, catalog, notices),
                 Seasons.read(stack, root, notices),
+                Tolerances.read(stack, root, notices),
                 Musts.lines(root),
                 keys(root));
     }

@@ -24,6 +24,8 @@ public enum Question {
     RUN,
     /** What the seasons of the year do to it. */
     SEASON,
+    /** What the errors of sizes do to it. */
+    TOLERANCE,
     /** Whether the stack meets what the document says it must. */
     MUST
 }

@@ -4,6 +4,7 @@ import buildup.engine.hold.fixing.FixingSheets;
 import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.season.SeasonSheets;
 import buildup.engine.hold.support.SupportSheets;
+import buildup.engine.hold.tolerance.ToleranceSheets;
 import buildup.engine.judge.must.MustSheet;
 import buildup.engine.judge.verdict.VerdictSheet;
 import buildup.engine.look.joint.JointSheet;
@@ -40,6 +41,7 @@ public final class Sheets {
         sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
         sheets.add(JointSheet.of(answers.section(), answers.joints().open()));
         sheets.addAll(SeasonSheets.of(answers.section(), answers.year()));
+        sheets.addAll(ToleranceSheets.of(answers.section(), answers.errors()));
         return List.copyOf(sheets);
     }
 }

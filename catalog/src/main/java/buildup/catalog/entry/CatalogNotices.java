@@ -76,6 +76,8 @@ public final class CatalogNotices {
     public static final Phrase LISTED_THICKNESS = Phrase.of("{label} ({size} thick)");
     public static final Phrase EITHER = Phrase.of("{first} or {then}");
     public static final Phrase ANOTHER_LIST = Phrase.of("another list");
+    public static final Kind NO_SPREAD = DocumentCodes.NOT_A_SIZE.refusal(
+            "'{name}' says no {key} that it strays, or less than none.", "Write 'thickness: 1/64, width: 1/32'.");
     public static final Kind UNKNOWN_CUTTER_KIND =
             DocumentCodes.UNKNOWN_NAME.refusal("No kind of cutter is called '{name}'.", "");
     public static final Kind UNKNOWN_FASTENER_KIND =

@@ -127,7 +127,10 @@ public final class VerdictText {
     private void row(Ruling ruling) {
         String answer =
                 ruling.answer() == Reply.NO ? "NO" : ruling.answer().name().toLowerCase(Locale.ROOT);
-        String head = " " + padded(answer, 6) + padded(ruling.topic().word(), INDENT - 7);
+        String word = ruling.topic().word();
+        // a long word begins farther left, so that all sentences begin in one column
+        int before = Math.min(6, INDENT - 2 - word.length());
+        String head = " " + padded(answer, before) + padded(word, INDENT - 1 - before);
         line(head, printer.print(ruling.because()), INDENT, ruling.answer() == Reply.NO ? limits.no() : limits.other());
         ruling.cure()
                 .ifPresent(cure -> line(" ".repeat(INDENT) + "> ", printer.print(cure), INDENT + 2, limits.cure()));

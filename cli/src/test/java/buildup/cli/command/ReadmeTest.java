@@ -70,12 +70,13 @@ class ReadmeTest {
               joints: { miter: 1, cope: 1, return: 1, butt: 1, square: 1, scarf: 1 }
             table-saw-cove: [{ name: c, width: 3, depth: 3/4, blade: 10, kerf: 1/8 }]
             seasons: [{ name: built, moisture: 8 % }, { name: winter, temperature: 68 F, humidity: 25 % }]
+            tolerance: { builds: 100, seed: 1, shape: normal, plumb: { out: 1/8, over: 96 }, ceiling: 1/8 }
             loads: [{ name: hand, on: a, out: 1/2, load: 20 lb/ft }]
             bench: { top: [a, b] }
             fastenings:
               - { name: n, piece: a, use: 15 ga x 2, at: { out: 1/2, up: 1 }, angle: 0, spacing: 16, per: 2, after: a }
             pieces:
-              - { name: a, kind: trim, grain: run, cut: flat, profile: board 3/4 x 3, wood: red-oak, rip: { top: lap, bottom: 1/8, back: 1/16, face: 1/16 }, back: wall, bottom: 0, fixed: wall }
+              - { name: a, kind: trim, grain: run, cut: flat, spread: { width: 1/32, thickness: 1/64 }, profile: board 3/4 x 3, wood: red-oak, rip: { top: lap, bottom: 1/8, back: 1/16, face: 1/16 }, back: wall, bottom: 0, fixed: wall }
               - { name: b, section: [out 1, up 1], lay: flat, turn: 90, spring: 38, flip: over, face: wall + 1, top: a.top }
               - { name: c, profile: board 1 x 1, at: { top: a.bottom }, back: wall }
             """;

@@ -10,6 +10,9 @@ import buildup.engine.hold.support.Loads;
 import buildup.engine.hold.support.Support;
 import buildup.engine.hold.support.Supports;
 import buildup.engine.hold.support.Ties;
+import buildup.engine.hold.tolerance.ErrorSettings;
+import buildup.engine.hold.tolerance.ErrorStudy;
+import buildup.engine.hold.tolerance.Tolerances;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
@@ -78,6 +81,7 @@ public class ComposeBench {
     private Section fastened;
     private List<Fastening> nails;
     private List<Loads.Wanted> loads;
+    private ErrorSettings errors;
 
     @Setup
     public void read() throws IOException {
@@ -93,6 +97,8 @@ public class ComposeBench {
         Fields root = Fields.of(document, new Claims(), notices, stack.lengths());
         nails = Fixing.read(stack, root, catalog, notices);
         loads = Loads.read(stack, root, notices);
+        ErrorSettings usual = Tolerances.read(stack, root, notices);
+        errors = usual.asking();
         fastened = Composer.composeFastened(stack, placed, notices);
         boolean sound =
                 placed.size() == 12 && !notices.refused() && section.overlaps().isEmpty();
@@ -135,6 +141,12 @@ public class ComposeBench {
     @Benchmark
     public List<Proposal> propose() {
         return Fixing.propose(fastened, List.of(), List.of(), catalog);
+    }
+
+    /** All figures of 10,000 builds, each placed anew. */
+    @Benchmark
+    public ErrorStudy builds() {
+        return Tolerances.of(fastened, errors, List.of(), List.of(), catalog, new Notices());
     }
 
     @Benchmark

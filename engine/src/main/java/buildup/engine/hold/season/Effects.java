@@ -7,7 +7,6 @@ import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Line;
-import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.LinkedHashMap;
@@ -65,7 +64,7 @@ final class Effects {
         Point way = reveal.amount() > Tolerance.TOUCHING
                 ? line.unit()
                 : reveal.along() == Reveal.Along.LEVEL ? new Point(1, 0) : new Point(0, 1);
-        double more = step(reveal.piece(), reveal.to())
+        double more = step(section.endOf(reveal), reveal.to())
                 .minus(step(reveal.over(), reveal.at()))
                 .dot(way);
         add(
@@ -152,16 +151,11 @@ final class Effects {
     private double end(Contact contact, Point end, Point outward) {
         double least = Double.POSITIVE_INFINITY;
         for (int body : List.of(contact.a(), contact.b())) {
-            if (hasCorner(section.body(body).outline(), end)) {
+            if (section.hasCorner(body, end)) {
                 least = Math.min(least, step(body, end).dot(outward));
             }
         }
         return Double.isFinite(least) ? least : 0;
-    }
-
-    private static boolean hasCorner(Outline outline, Point at) {
-        return outline.strokes().stream()
-                .anyMatch(stroke -> stroke.segment().from().near(at, 2 * Tolerance.TOUCHING));
     }
 
     private void gap(OpenJoint gap) {

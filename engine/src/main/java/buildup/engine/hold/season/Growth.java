@@ -3,14 +3,8 @@ package buildup.engine.hold.season;
 import buildup.catalog.wood.Sawn;
 import buildup.catalog.wood.Wood;
 import buildup.engine.section.placing.Placed;
+import buildup.engine.section.placing.WidthWay;
 import buildup.engine.section.stack.Piece;
-import buildup.profiles.outline.Box;
-import buildup.profiles.outline.Line;
-import buildup.profiles.outline.Outline;
-import buildup.profiles.outline.Point;
-import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -42,7 +36,7 @@ final class Growth {
             return Optional.empty();
         }
         Strain across = Strain.along(
-                width(placed), share(width.getAsDouble(), from, to), share(thickness.getAsDouble(), from, to));
+                WidthWay.of(placed), share(width.getAsDouble(), from, to), share(thickness.getAsDouble(), from, to));
         return Optional.of(
                 switch (piece.grain()) {
                     case RUN -> across;
@@ -67,40 +61,5 @@ final class Growth {
                                 + wood.tangentialChange().getAsDouble())
                         / 2)
                 : OptionalDouble.empty();
-    }
-
-    /** The direction of the stick's width: along the back of a sprung one, along the wider side of a board or block. */
-    static Point width(Placed placed) {
-        Outline outline = placed.outline();
-        boolean sprung =
-                outline.members().contains("wall-flat") && outline.members().contains("ceiling-flat");
-        Optional<Line> back = sprung ? outline.straights("back").stream().findFirst() : Optional.empty();
-        if (back.isPresent()) {
-            return back.get().direction(0);
-        }
-        Box box = outline.box();
-        Piece piece = placed.piece();
-        if (piece.stock().board() && !outline.isRectangle()) {
-            return longest(outline);
-        }
-        boolean lies = piece.stock().board()
-                ? piece.stock().lying()
-                : piece.stock().profileKind().equals("section")
-                        ? box.width() > box.height()
-                        : off(box.width(), piece) < off(box.height(), piece);
-        return lies ? new Point(1, 0) : new Point(0, 1);
-    }
-
-    private static double off(double side, Piece piece) {
-        return Math.abs(side - piece.stock().width());
-    }
-
-    private static Point longest(Outline outline) {
-        return outline.strokes().stream()
-                .map(Stroke::segment)
-                .filter(Line.class::isInstance)
-                .max(Comparator.comparingDouble(Segment::length))
-                .map(line -> line.direction(0))
-                .orElse(new Point(0, 1));
     }
 }

@@ -1,5 +1,6 @@
 package buildup.engine.judge.must;
 
+import buildup.engine.hold.tolerance.Wanted;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
@@ -75,6 +76,41 @@ public final class Musts {
             });
         }
         return List.copyOf(all);
+    }
+
+    /**
+     * Between what the figures of some sheets have to lie, as the lines say; one for each row that a line speaks of.
+     *
+     * @param sheets of which lines may speak; lines on others are passed over
+     */
+    public static List<Wanted> wanted(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths) {
+        // what is wrong with a line is said where all sheets are known
+        MustReader reader = new MustReader(new KnownFigures(sheets), lengths, new Notices());
+        List<Wanted> wanted = new ArrayList<>();
+        for (Scalar line : lines) {
+            reader.read(line).ifPresent(rule -> {
+                KnownFigures.Source source = rule.sources().get(0);
+                for (Row row : source.sheet().rows()) {
+                    if (source.goesBy(row, rule.names())) {
+                        wanted.add(wanted(rule, source, source.sheet().names(row)));
+                    }
+                }
+            });
+        }
+        return List.copyOf(wanted);
+    }
+
+    private static Wanted wanted(MustRule rule, KnownFigures.Source source, List<String> names) {
+        boolean equal = rule.comparison() == MustRule.Relation.EQUAL;
+        boolean least =
+                equal || rule.comparison() == MustRule.Relation.AT_LEAST || rule.comparison() == MustRule.Relation.MORE;
+        boolean most = equal || !least;
+        return new Wanted(
+                source.sheet().key(),
+                source.column().key(),
+                names,
+                least ? OptionalDouble.of(rule.value() - rule.within()) : OptionalDouble.empty(),
+                most ? OptionalDouble.of(rule.value() + rule.within()) : OptionalDouble.empty());
     }
 
     /** The names of the rows of one sheet that the lines speak of. */

@@ -5,6 +5,7 @@ import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.order.PuttingUp;
 import buildup.engine.hold.season.Year;
 import buildup.engine.hold.support.Support;
+import buildup.engine.hold.tolerance.ErrorStudy;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.look.joint.Joints;
 import buildup.engine.look.light.Lighting;
@@ -30,6 +31,7 @@ public record Facts(
         Support support,
         PuttingUp order,
         Year year,
+        ErrorStudy errors,
         List<MustResult> must,
         List<Notice> notices,
         Set<String> keys) {

@@ -3,30 +3,47 @@ package buildup.engine.judge.verdict;
 import buildup.engine.hold.season.Effect;
 import buildup.engine.hold.season.Held;
 import buildup.engine.hold.season.Year;
+import buildup.engine.hold.tolerance.ErrorFigure;
+import buildup.engine.hold.tolerance.ErrorSource;
+import buildup.engine.hold.tolerance.ErrorStudy;
+import buildup.engine.hold.tolerance.Tolerances;
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The row on the seasons, as far as nothing was said against them. */
+/** The rows on the seasons and on the errors of sizes, as far as nothing was said against them. */
 final class LastingRows {
+    /** More than one build in a hundred is worth a look. */
+    private static final double LOOKED_AT = 0.01;
+
+    /** Standards for walls count over so much height, in. */
+    private static final double PLUMB_OVER = 32;
+
     private final Section section;
     private final Year year;
+    private final ErrorStudy errors;
 
     LastingRows(Facts facts) {
         this.section = facts.section();
         this.year = facts.year();
+        this.errors = facts.errors();
     }
 
     List<Ruling> rulings() {
         List<Ruling> rulings = new ArrayList<>();
         if (year.asked()) {
             rulings.add(season());
+        }
+        if (errors.asked()) {
+            rulings.add(tolerance());
         }
         return rulings;
     }
@@ -56,8 +73,51 @@ final class LastingRows {
         return Ruling.of(Topic.SEASON, reply, because).figure(most);
     }
 
-    /** What the row rests on. */
+    /** The figure that fails most often decides. */
+    private Ruling tolerance() {
+        Optional<ErrorFigure> deciding = errors.deciding().map(errors.figures()::get);
+        if (deciding.isEmpty()) {
+            ErrorFigure height = errors.figures().get(0);
+            return Ruling.yes(
+                            Topic.TOLERANCE,
+                            VerdictWords.STRAYS.with("figure", height.name()).with("by", Figure.fine(height.rss())))
+                    .figure(Figure.fine(height.rss()));
+        }
+        double chance = deciding.get().chance().orElse(0);
+        Figure right = Figure.of(Quantity.SHARE, 1 - chance)
+                .rounded(Rounding.decimals(1).to(Rounding.Side.DOWN));
+        Phrase because = VerdictWords.RIGHT
+                .with("right", right)
+                .with("figure", deciding.get().name());
+        boolean often = chance > LOOKED_AT;
+        Ruling ruling = Ruling.of(Topic.TOLERANCE, often ? Reply.LOOK : Reply.YES, because)
+                .figure(right);
+        return errors.advice().stream()
+                .filter(advice -> errors.figures().get(advice.figure()).equals(deciding.get()))
+                .findFirst()
+                .filter(advice -> often)
+                .map(advice -> ruling.cure(VerdictWords.TRIED.with("cure", Tolerances.words(section, errors, advice))))
+                .orElse(ruling);
+    }
+
+    /** What the rows rest on. */
     List<Phrase> trusted() {
+        List<Phrase> trusted = new ArrayList<>(resting());
+        boolean wall = errors.sources().stream().anyMatch(source -> source.what() == ErrorSource.What.WALL);
+        boolean ceiling = errors.sources().stream().anyMatch(source -> source.what() == ErrorSource.What.CEILING);
+        if (wall && !errors.settings().plumbGiven()) {
+            trusted.add(VerdictWords.PLUMB
+                    .with("out", Figure.length(errors.settings().plumb() * PLUMB_OVER))
+                    .with("over", Figure.length(PLUMB_OVER)));
+        }
+        if (ceiling && !errors.settings().levelGiven()) {
+            trusted.add(VerdictWords.LEVEL.with(
+                    "by", Figure.length(errors.settings().level())));
+        }
+        return trusted;
+    }
+
+    private List<Phrase> resting() {
         List<String> resting = year.held().stream()
                 .filter(held -> held.how() == Held.How.RESTS)
                 .map(held -> section.name(held.body()))

@@ -53,7 +53,7 @@ public enum Topic {
             "nails-hold-against-movement",
             "no-room-to-swell"),
     /** Does the saw's error matter? */
-    TOLERANCE(),
+    TOLERANCE("error-adds-up"),
     /** How does it compare with the books? */
     PROPORTION(),
     /** Is it clear of fire? */

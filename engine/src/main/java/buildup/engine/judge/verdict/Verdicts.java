@@ -93,6 +93,7 @@ public final class Verdicts {
         asks.put("fastenings", "do the nails bite");
         asks.put("plan", "lengths");
         asks.put("seasons", "movement");
+        asks.put("tolerance", "error");
         asks.put("must", "what it has to meet");
         return asks.entrySet().stream()
                 .filter(entry -> !facts.keys().contains(entry.getKey()))

@@ -1,10 +1,13 @@
 package buildup.engine.section.compose;
 
 import buildup.engine.section.stack.Stack;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Part;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * The composed stack; the subject of every question.
@@ -82,6 +85,23 @@ public record Section(
     /** The name of the body of that number. */
     public String name(int number) {
         return bodies.get(number).name();
+    }
+
+    /** The body at whose corner a reveal ends: its own piece, or the next one that meets that. */
+    public int endOf(Reveal reveal) {
+        if (hasCorner(reveal.piece(), reveal.to())) {
+            return reveal.piece();
+        }
+        return IntStream.range(0, bodies.size())
+                .filter(body -> body != reveal.over() && hasCorner(body, reveal.to()))
+                .findFirst()
+                .orElse(reveal.piece());
+    }
+
+    /** Whether the outline of a body turns at a place, within touching. */
+    public boolean hasCorner(int body, Point at) {
+        return bodies.get(body).outline().strokes().stream()
+                .anyMatch(stroke -> stroke.segment().from().near(at, 2 * Tolerance.TOUCHING));
     }
 
     /** The pieces, framing included, in the order of putting up. */

@@ -58,6 +58,11 @@ public final class SectionSheets {
                 .sheet();
     }
 
+    /** The sheets whose figures a line under {@code must:} may bound and that stray with the sizes of the wood. */
+    public static List<Sheet> measured(Section section) {
+        return List.of(totals(section), space(section), new SectionSheets(section).reveals());
+    }
+
     /** Steps, members, reveals, contacts, overlaps and voids, in the order of a report. */
     public static List<Sheet> rows(Section section) {
         SectionSheets sheets = new SectionSheets(section);

@@ -3,6 +3,7 @@ package buildup.engine.section.placing;
 import buildup.catalog.Catalog;
 import buildup.catalog.wood.BoardList;
 import buildup.engine.section.stack.PieceKind;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import java.util.Optional;
@@ -26,6 +27,14 @@ public final class PieceBlank {
         return board(placed, catalog, boardList)
                 .map(BoardList.Board::phrase)
                 .or(() -> molding(placed).map(Phrase::plain));
+    }
+
+    /** Whether the list has a board of the very width of the piece, so that nobody rips it. */
+    public static boolean ownWidth(Placed placed, Catalog catalog, String boardList) {
+        return board(placed, catalog, boardList)
+                .flatMap(BoardList.Board::width)
+                .filter(wide -> Math.abs(wide.dressed().toInches() - placed.blankWidth()) < Tolerance.TOUCHING)
+                .isPresent();
     }
 
     private static Optional<BoardList.Board> board(Placed placed, Catalog catalog, String boardList) {

@@ -11,11 +11,16 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /** Moves a piece until it meets what stands already: pieces, framing, solid wall, floor, ceiling. */
-final class Touching {
+public final class Touching {
     private Touching() {}
 
-    /** The shift along the axis at the first meeting; nothing when the piece meets nothing. */
-    static Optional<Double> shift(Outline shape, Axis axis, boolean low, Space space, List<Outline> inTheWay) {
+    /**
+     * The shift along the axis at the first meeting, in; nothing when the piece meets nothing.
+     *
+     * @param low whether it comes toward the end of the axis that rules call low: down, or back from the room
+     * @param inTheWay what stands already, the room left out
+     */
+    public static Optional<Double> shift(Outline shape, Axis axis, boolean low, Space space, List<Outline> inTheWay) {
         Direction direction = axis == Axis.OUT ? Direction.BACK : low ? Direction.DOWN : Direction.UP;
         List<Outline> all =
                 Stream.concat(inTheWay.stream(), ahead(space, direction)).toList();

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Reads one entry of {@code pieces:}. */
 final class PieceReader {
@@ -70,6 +71,7 @@ final class PieceReader {
                 .or(() -> commonWood);
         FiberDirection grain = grain(fields, name);
         Optional<Sawn> sawn = sawn(fields, name);
+        OwnSpread spread = spread(fields);
         Optional<Drawn> drawn = drawn(fields, name, kind);
         PieceShaping shaping = shaping(fields);
         Optional<PieceShaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
@@ -87,11 +89,13 @@ final class PieceReader {
                 wood.get(),
                 grain,
                 sawn.or(() -> wood.get().sawn()),
+                spread,
                 placed,
                 shaped.get().flippedOver(),
                 fixed,
                 fields.mark());
         sizeIsLikely(piece);
+        spreadIsSound(piece, fields);
         isPlacedLikely(piece, placed.back().or(placed::face), FARTHEST_OUT);
         isPlacedLikely(piece, placed.bottom().or(placed::top), FARTHEST_UP);
         return Optional.of(piece);
@@ -150,6 +154,43 @@ final class PieceReader {
             refuse(StackNotices.UNKNOWN_CUT, word.get(), name);
         }
         return sawn;
+    }
+
+    /** One length for both sizes of the stick, or one for each. */
+    private static OwnSpread spread(Fields fields) {
+        if (!fields.has("spread")) {
+            return OwnSpread.NONE;
+        }
+        if (fields.mapping().get("spread").orElse(fields.mapping()) instanceof Scalar) {
+            OptionalDouble both = inches(fields, "spread");
+            return new OwnSpread(both, both);
+        }
+        return fields.fields("spread")
+                .map(sizes -> new OwnSpread(inches(sizes, "width"), inches(sizes, "thickness")))
+                .orElse(OwnSpread.NONE);
+    }
+
+    private static OptionalDouble inches(Fields fields, String key) {
+        return fields.length(key)
+                .map(length -> OptionalDouble.of(length.toInches()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private void spreadIsSound(Piece piece, Fields fields) {
+        spreadIsSound(piece, "width", piece.spread().width(), piece.stock().width(), fields);
+        spreadIsSound(
+                piece, "thickness", piece.spread().thickness(), piece.stock().thickness(), fields);
+    }
+
+    private void spreadIsSound(Piece piece, String side, OptionalDouble spread, double size, Fields fields) {
+        if (spread.isPresent() && (spread.getAsDouble() < 0 || spread.getAsDouble() >= size)) {
+            notices.add(StackNotices.LARGE_SPREAD
+                    .with("side", side)
+                    .with("spread", Figure.length(spread.getAsDouble()))
+                    .with("size", Figure.length(size))
+                    .at(fields.mark("spread"))
+                    .of(piece.name()));
+        }
     }
 
     private void refuse(buildup.shared.notice.Kind unknown, Scalar word, String name) {

@@ -35,6 +35,12 @@ public final class StackNotices {
             "No kind of piece is called '{word}'.", "Write trim, nailer or framing.");
     static final Kind UNKNOWN_GRAIN =
             DocumentCodes.UNKNOWN_NAME.refusal("No way of the grain is called '{word}'.", "Write run, out or up.");
+    static final Kind LARGE_SPREAD = Code.of(
+                    "spread-larger-than-size",
+                    "The size of a piece is said to stray by more than it is, or less than none.")
+            .refusal(
+                    "'{piece}' cannot stray by {spread} in its {side}, which is {size}.",
+                    "Give plus and minus, as 'spread: 1/32' (in millimeters 0.8).");
     static final Kind UNKNOWN_CUT = DocumentCodes.UNKNOWN_NAME.refusal(
             "No board is sawn '{word}'.", "Write flat or quartered; leave it out for mixed boards.");
     static final Kind UNKNOWN_UNIT =

@@ -6,6 +6,7 @@ import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.FiberDirection;
+import buildup.engine.section.stack.OwnSpread;
 import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.PieceKind;
 import buildup.engine.section.stack.Rules;
@@ -124,6 +125,7 @@ public final class Drawn {
                 WOOD,
                 FiberDirection.RUN,
                 Optional.empty(),
+                OwnSpread.NONE,
                 new Rules(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Map.of(), Map.of()),
                 false,
                 Optional.empty(),

@@ -95,6 +95,8 @@ record Mentions(String path, Form form) {
                             "pieces.top",
                             "pieces.at",
                             "pieces.spread",
+                            "tolerance.plumb",
+                            "tolerance.ceiling",
                             "fastenings.at",
                             "fastenings.spacing"),
                     all(Form.WORDS, "pieces.profile", "pieces.section", "stock.sticks.of", "fastenings.use"),

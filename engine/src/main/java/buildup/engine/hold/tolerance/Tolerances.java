@@ -1,0 +1,177 @@
+package buildup.engine.hold.tolerance;
+
+import buildup.catalog.Catalog;
+import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Axis;
+import buildup.engine.section.stack.Stack;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.document.Fields;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Asks whether the saw's error matters. Reads its own block of the document, {@code tolerance:}. */
+public final class Tolerances {
+    /** A figure that is wrong in more than one build of twenty is a fault: common practice, no source. */
+    public static final double TOO_OFTEN = 0.05;
+
+    private Tolerances() {}
+
+    /**
+     * How errors are to be drawn; what is wrong with the block is refused.
+     *
+     * @param root the document, read with the stack's lengths
+     */
+    public static ErrorSettings read(Stack stack, Fields root, Notices notices) {
+        boolean spread =
+                stack.pieces().stream().anyMatch(piece -> piece.spread().given());
+        return new ErrorReader(notices).read(root, spread);
+    }
+
+    /**
+     * What the errors do, with notices for what fails too often.
+     *
+     * @param wanted between what figures have to lie, as the document says
+     * @param fixed what the fastenings do as drawn
+     */
+    public static ErrorStudy of(
+            Section section,
+            ErrorSettings settings,
+            List<Wanted> wanted,
+            List<Fixed> fixed,
+            Catalog catalog,
+            Notices notices) {
+        if (!settings.asked()) {
+            return new ErrorStudy(settings, List.of(), List.of(), List.of());
+        }
+        ErrorStudy study = study(section, settings, wanted, fixed, ErrorSources.of(section, catalog, settings));
+        List<ErrorAdvice> advice = new ArrayList<>();
+        ErrorCures cures = new ErrorCures(section, fixed, wanted, study);
+        for (int i = 0; i < study.figures().size(); i++) {
+            ErrorFigure figure = study.figures().get(i);
+            if (figure.sound() && figure.chance().orElse(0) > ErrorCures.RIGHT) {
+                advice.addAll(cures.of(i));
+            }
+        }
+        ErrorStudy advised = new ErrorStudy(settings, study.sources(), study.figures(), advice);
+        say(section, advised, notices);
+        return advised;
+    }
+
+    /** The same without advice. */
+    static ErrorStudy study(
+            Section section,
+            ErrorSettings settings,
+            List<Wanted> wanted,
+            List<Fixed> fixed,
+            List<ErrorSource> sources) {
+        Assembly assembly = Assembly.of(section, sources, Optional.empty());
+        List<Gauged> gauged = Gauges.of(assembly, fixed, wanted);
+        double[][] moved = Slopes.of(assembly, sources, gauged);
+        List<Trials.Count> counts = Trials.run(assembly, sources, gauged, settings);
+        List<ErrorFigure> figures = new ArrayList<>();
+        for (int i = 0; i < gauged.size(); i++) {
+            figures.add(figure(gauged.get(i), moved[i], counts.get(i), settings.builds()));
+        }
+        return new ErrorStudy(settings, sources, figures, List.of());
+    }
+
+    private static ErrorFigure figure(Gauged gauged, double[] moved, Trials.Count count, int builds) {
+        double worst = Arrays.stream(moved).map(Math::abs).sum();
+        return new ErrorFigure(
+                gauged.name(),
+                gauged.drawn(),
+                gauged.least(),
+                gauged.most(),
+                // where pieces touch, errors do not add up in a straight line
+                Math.max(worst, count.farthest() > worst + Tolerance.COINCIDENT ? count.farthest() : 0),
+                rss(moved),
+                count.deviation(),
+                gauged.judged() ? OptionalDouble.of((double) count.fails() / builds) : OptionalDouble.empty(),
+                Arrays.stream(moved).boxed().toList());
+    }
+
+    static double rss(double[] moved) {
+        return Math.sqrt(Arrays.stream(moved).map(one -> one * one).sum());
+    }
+
+    private static void say(Section section, ErrorStudy study, Notices notices) {
+        for (int i = 0; i < study.figures().size(); i++) {
+            ErrorFigure figure = study.figures().get(i);
+            if (figure.sound() && figure.chance().orElse(0) > TOO_OFTEN) {
+                notices.add(notice(section, study, i));
+            }
+        }
+    }
+
+    private static Notice notice(Section section, ErrorStudy study, int number) {
+        ErrorFigure figure = study.figures().get(number);
+        return ToleranceNotices.ADDS_UP
+                .with("figure", figure.name())
+                .with("drawn", Figure.length(figure.drawn()))
+                .with("limit", limit(figure))
+                .with("chance", often(figure.chance().orElse(0)))
+                .amount(Figure.fine(figure.rss()))
+                .cure(cure(section, study, number));
+    }
+
+    private static Phrase limit(ErrorFigure figure) {
+        Phrase words = figure.most().isEmpty()
+                ? ToleranceNotices.UNDER
+                : figure.least().isEmpty() ? ToleranceNotices.OVER : ToleranceNotices.BESIDE;
+        return words.with("least", Figure.fine(figure.least().orElse(0)))
+                .with("most", Figure.fine(figure.most().orElse(0)));
+    }
+
+    private static Phrase cure(Section section, ErrorStudy study, int number) {
+        return study.advice().stream()
+                .filter(advice -> advice.figure() == number)
+                .min((one, two) -> Double.compare(one.chance(), two.chance()))
+                .map(advice -> words(section, study, advice))
+                .orElseGet(() -> ToleranceNotices.MORE_ROOM.with(
+                        "more", Figure.atLeast(study.figures().get(number).worst())));
+    }
+
+    /** What is to be done, in a sentence. */
+    public static Phrase words(Section section, ErrorStudy study, ErrorAdvice advice) {
+        Figure right = often(1 - advice.chance());
+        if (advice.adjustable().isEmpty()) {
+            List<String> sizes = advice.held().stream()
+                    .map(source -> study.sources().get(source).name())
+                    .toList();
+            return ToleranceNotices.HOLD
+                    .with("sizes", Listing.names(sizes))
+                    .with("to", Figure.contact(advice.to().orElse(0)))
+                    .with("chance", right);
+        }
+        int piece = advice.adjustable().getAsInt();
+        Axis axis = advice.axis().orElseThrow();
+        boolean low = section.body(piece)
+                .placed()
+                .orElseThrow()
+                .piece()
+                .rules()
+                .low(axis)
+                .isPresent();
+        return ToleranceNotices.ADJUST
+                .with("piece", section.name(piece))
+                .with("edge", low ? axis.high() : axis.low())
+                .with("at", Figure.length(advice.at().orElse(0)))
+                .with("chance", right);
+    }
+
+    /** A share of builds, as finely as it may matter. */
+    static Figure often(double share) {
+        return Figure.of(Quantity.SHARE, share).rounded(Rounding.decimals(1));
+    }
+}
