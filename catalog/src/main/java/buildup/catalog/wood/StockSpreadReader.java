@@ -25,7 +25,7 @@ public final class StockSpreadReader {
 
     private Optional<Length> size(Fields fields, String key, String name) {
         Optional<Length> size = fields.length(key);
-        if (!fields.has(key) || size.filter(Length::isNegative).isPresent()) {
+        if (!fields.has(key) || size.filter(length -> length.toInches() < 0).isPresent()) {
             notices.add(
                     CatalogNotices.NO_SPREAD.with("name", name).with("key", key).at(fields.mark(key)));
             return Optional.empty();

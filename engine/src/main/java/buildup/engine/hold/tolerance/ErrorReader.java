@@ -89,7 +89,7 @@ final class ErrorReader {
 
     private OptionalDouble level(Fields fields) {
         Optional<Length> level = fields.length("ceiling");
-        if (level.filter(Length::isNegative).isPresent()) {
+        if (level.filter(length -> length.toInches() < 0).isPresent()) {
             notices.add(ToleranceNotices.NOT_A_LEVEL.notice().at(fields.mark("ceiling")));
             return OptionalDouble.empty();
         }

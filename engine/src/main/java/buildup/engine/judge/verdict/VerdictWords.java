@@ -112,6 +112,7 @@ final class VerdictWords {
 
     /** A longer list would fill the block; the notices name them all. */
     private static final int MOST_NAMES = 4;
+
     static final Phrase RIGHT = Phrase.of("{right} of builds are right; fails first: {figure}");
 
     static final Phrase STRAYS = Phrase.of("{figure} strays by {by}, root-sum-square; nothing is wanted of it");
