@@ -47,8 +47,7 @@ final class SupportFaults {
         List<Fall> told = new ArrayList<>();
         Set<Integer> pieces = new HashSet<>();
         for (Fall fall : whole.falls()) {
-            boolean known = pieces.containsAll(fall.first().pieces());
-            if (!known || row(fall).isPresent()) {
+            if (!pieces.containsAll(fall.first().pieces())) {
                 told.add(fall);
                 pieces.addAll(fall.first().pieces());
             }
