@@ -18,6 +18,8 @@ import buildup.profiles.Profile;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Text;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
@@ -231,14 +233,63 @@ public final class Catalog {
         return lists.all(Head.class);
     }
 
+    /**
+     * The head of that name, else the first of the lists; empty with a refusal when no list holds one of that name, or
+     * when none is listed at all.
+     *
+     * @param name as it was asked for
+     */
+    public Optional<Head> head(Optional<Scalar> name, Notices notices) {
+        Optional<Head> head = heads().stream()
+                .filter(one -> name.filter(asked -> !asked.text().strip().equals(one.name()))
+                        .isEmpty())
+                .findFirst();
+        if (head.isEmpty()) {
+            Notice unknown = CatalogNotices.UNKNOWN_HEAD
+                    .with("word", name.map(Scalar::text).orElse(""))
+                    .with(
+                            "heads",
+                            Listing.commas(heads().stream()
+                                    .map(one -> new Text(one.name()))
+                                    .toList()));
+            notices.add(name.map(asked -> unknown.at(asked.mark())).orElse(unknown));
+        }
+        return head;
+    }
+
     /** How a mill cuts its blanks; empty with a refusal when no list holds one of that name. */
     public Optional<Mill> mill(Scalar name, Notices notices) {
         return known(
-                name,
-                CatalogNotices.UNKNOWN_MILL,
-                lists.find(Mill.class, name.text().strip()),
-                lists.names(Mill.class),
-                notices);
+                        name,
+                        CatalogNotices.UNKNOWN_MILL,
+                        lists.find(Mill.class, name.text().strip()),
+                        lists.names(Mill.class),
+                        notices)
+                .flatMap(mill -> dressed(mill, name, notices));
+    }
+
+    /** The mill with the thicknesses that its board list gives. */
+    private Optional<Mill> dressed(Mill mill, Scalar name, Notices notices) {
+        if (mill.boards().isEmpty()) {
+            return Optional.of(mill);
+        }
+        Scalar asked = new Scalar(mill.boards().get(), name.mark());
+        return known(
+                        asked,
+                        CatalogNotices.UNKNOWN_BOARDS,
+                        lists.find(BoardList.class, asked.text()),
+                        lists.names(BoardList.class),
+                        notices)
+                .flatMap(list -> {
+                    Optional<Mill> whole = mill.dressed(list);
+                    if (whole.isEmpty()) {
+                        notices.add(CatalogNotices.NO_SUCH_QUARTER
+                                .with("boards", list.name())
+                                .at(name.mark())
+                                .of(mill.name()));
+                    }
+                    return whole;
+                });
     }
 
     /** What a mill asks; empty with a refusal when no list holds rates of that name. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
 import buildup.engine.judge.verdict.Ruling.Reply;
+import buildup.engine.mill.quote.OfferSheets;
 import buildup.engine.mill.quote.Order;
 import buildup.engine.mill.quote.Quote;
 import buildup.engine.mill.quote.QuoteSheets;
@@ -80,7 +81,7 @@ class DemoAnswersTest {
                 .map(order -> Quote.of(order, Catalog.builtIn(), notices))
                 .orElseThrow();
         List<Sheet> sheets = new ArrayList<>(QuoteSheets.of(Optional.of(quote)));
-        sheets.addAll(QuoteSheets.prices(quote));
+        sheets.addAll(OfferSheets.of(quote));
         sheets.add(QuoteSheets.items(Optional.of(quote)));
         assertThat(sheets)
                 .isNotEmpty()

@@ -64,6 +64,11 @@ public final class CatalogNotices {
             "No nail or screw is called '{name}'.",
             "{near} Or list your own, with its diameter, under 'fasteners:' in a catalog file.");
     public static final Kind UNKNOWN_MILL = DocumentCodes.UNKNOWN_NAME.refusal("No mill is called '{name}'.", "");
+    public static final Kind UNKNOWN_HEAD =
+            DocumentCodes.UNKNOWN_NAME.refusal("No head is called '{word}'.", "There are: {heads}.");
+    public static final Kind NO_SUCH_QUARTER = DocumentCodes.UNKNOWN_NAME.refusal(
+            "The boards '{boards}' do not list every quarter of the mill '{piece}'.",
+            "Name quarters of that list, or write quarters and what they yield, as {{ 8/4: 1-3/4 }.");
     public static final Kind UNKNOWN_RATES =
             DocumentCodes.UNKNOWN_NAME.refusal("No list of rates is called '{name}'.", "");
     public static final Kind UNKNOWN_BOARDS =
@@ -95,6 +100,8 @@ public final class CatalogNotices {
             DocumentCodes.NOT_A_SIZE.refusal("'{piece}' has a {key} of {size}.", BEHIND + "0.072 in.");
     public static final Kind NO_RATE_SIZE =
             DocumentCodes.NOT_A_SIZE.refusal("The {key} of '{piece}' is {size}.", BEHIND + "6 in or 150 mm.");
+    public static final Kind BOARD_SHARES = DocumentCodes.NOT_A_SHARE.refusal(
+            "The shares of the board widths of '{piece}' add up to {sum}.", "Let them add up to 100 %.");
     public static final Kind NO_QUARTER = DocumentCodes.NOT_A_SIZE.refusal(
             "'{quarter}: {finished}' is not a quarter and what it yields.", "Write it as 8/4: 1-3/4.");
     public static final Kind LONG_NAIL =

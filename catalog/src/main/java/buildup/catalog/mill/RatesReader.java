@@ -12,6 +12,7 @@ import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,9 +45,12 @@ public final class RatesReader {
         Fields fields = plain.about(name);
         String about = fields.text("about").orElse("");
         SizeKeys sizes = new SizeKeys(fields, name, RatesReader::missing, CatalogNotices.NO_RATE_SIZE, notices);
-        Map<String, Mill.Quarter> quarters = table(fields, "quarters", this::quarter);
+        Optional<String> boards = fields.text("boards").map(String::strip);
+        List<Mill.Quarter> quarters = quarters(fields, boards.isPresent());
         Optional<Length> allowance = sizes.one("allowance", atLeast(Length.inches(0)));
-        Optional<Length> board = sizes.one("board", atLeast(SOME));
+        List<Mill.Width> widths = fields.needs("board", missing("board"))
+                ? new BoardWidths(notices).read(fields, "board", name)
+                : List.of();
         Optional<Length> edge = sizes.one("edge", atLeast(Length.inches(0)));
         Optional<Length> kerf = sizes.one("kerf", atLeast(Length.inches(0)));
         Optional<Length> joint = sizes.one("joint", atLeast(Length.inches(0)));
@@ -56,12 +60,15 @@ public final class RatesReader {
         Optional<Length> setUp = sizes.one("set-up", atLeast(Length.inches(0)));
         Map<String, BigDecimal> waste = table(fields, "waste", this::share);
         Optional<Length> accuracy = sizes.one("accuracy", atLeast(Length.inches(0)));
+        Optional<Mill.Drops> drops = drops(fields, sizes, name);
+        Optional<Mill.RandomLengths> random = random(fields, name);
+        Optional<String> moisture = fields.text("moisture");
         if (fields.has("sound") && sound.isEmpty()) {
             notices.add(
                     CatalogNotices.SOUND_SHARE.notice().at(fields.mark("sound")).of(name));
         }
         boolean whole = allowance.isPresent()
-                && board.isPresent()
+                && !widths.isEmpty()
                 && edge.isPresent()
                 && kerf.isPresent()
                 && joint.isPresent()
@@ -72,14 +79,13 @@ public final class RatesReader {
         if (!whole || quarters.isEmpty() || waste.isEmpty()) {
             return Optional.empty();
         }
-        List<Mill.Quarter> rising = new ArrayList<>(quarters.values());
-        rising.sort((a, b) -> a.finished().compareTo(b.finished()));
         return Optional.of(new Mill(
                 name,
                 about,
-                rising,
+                boards,
+                quarters,
                 allowance.get(),
-                board.get(),
+                widths,
                 edge.get(),
                 kerf.get(),
                 joint.get(),
@@ -87,7 +93,49 @@ public final class RatesReader {
                 sound.get(),
                 setUp.get(),
                 waste,
-                accuracy.get()));
+                accuracy.get(),
+                drops,
+                random,
+                moisture));
+    }
+
+    /** Names of a board list, or quarters and what they yield. */
+    private List<Mill.Quarter> quarters(Fields fields, boolean listed) {
+        List<Mill.Quarter> quarters = new ArrayList<>();
+        if (listed) {
+            fields.needs("quarters", missing("quarters"));
+            for (Scalar label : fields.scalars("quarters")) {
+                quarter(label, label.text()).ifPresent(quarters::add);
+            }
+        } else {
+            quarters.addAll(table(fields, "quarters", this::quarter).values());
+        }
+        quarters.sort(Comparator.comparing(Mill.Quarter::finished));
+        return quarters;
+    }
+
+    private Optional<Mill.Drops> drops(Fields fields, SizeKeys sizes, String name) {
+        if (!fields.has("drop") && !fields.has("credit")) {
+            return Optional.empty();
+        }
+        Optional<Length> least = sizes.one("drop", atLeast(SOME));
+        Optional<BigDecimal> credit = share(fields, "credit", name);
+        return least.isPresent() && credit.isPresent()
+                ? Optional.of(new Mill.Drops(least.get(), credit.get()))
+                : Optional.empty();
+    }
+
+    private Optional<Mill.RandomLengths> random(Fields fields, String name) {
+        return fields.fields("random").flatMap(inside -> {
+            Fields about = inside.about(name);
+            SizeKeys sizes = new SizeKeys(about, name, RatesReader::missing, CatalogNotices.NO_RATE_SIZE, notices);
+            Optional<Length> shortest = sizes.one("from", atLeast(SOME));
+            Optional<Length> under = sizes.one("under", atLeast(SOME));
+            Optional<BigDecimal> few = share(about, "few", name);
+            return shortest.isPresent() && under.isPresent() && few.isPresent()
+                    ? Optional.of(new Mill.RandomLengths(shortest.get(), under.get(), few.get()))
+                    : Optional.empty();
+        });
     }
 
     /** A mill's rates from their keys; empty, with notices, when a key that it needs is missing or wrong. */
@@ -101,6 +149,7 @@ public final class RatesReader {
         Optional<BigDecimal> labor = money(fields, "labor", name);
         Optional<BigDecimal> machine = money(fields, "machine", name);
         Optional<BigDecimal> prepared = money(fields, "prepared", name);
+        Optional<BigDecimal> glue = fields.has("glue") ? money(fields, "glue", name) : Optional.empty();
         Map<String, BigDecimal> finish = fields.has("finish") ? table(fields, "finish", this::money) : Map.of();
         Optional<BigDecimal> specified = share(fields, "specified", name);
         Optional<BigDecimal> markUp = share(fields, "mark-up", name);
@@ -131,6 +180,7 @@ public final class RatesReader {
                 labor.get(),
                 machine.get(),
                 prepared.get(),
+                glue,
                 finish,
                 specified.get(),
                 markUp.get(),
@@ -189,16 +239,21 @@ public final class RatesReader {
         return fields.needed(key, missing(key)).flatMap(text -> share(text, name));
     }
 
+    /** A share of one, written in percent. */
+    static Optional<BigDecimal> share(String text) {
+        Matcher share = SHARE.matcher(text.strip());
+        return share.matches() ? Optional.of(new BigDecimal(share.group(1)).divide(HUNDRED)) : Optional.empty();
+    }
+
     private Optional<BigDecimal> share(Scalar text, String name) {
-        Matcher share = SHARE.matcher(text.text().strip());
-        if (!share.matches()) {
+        Optional<BigDecimal> share = share(text.text());
+        if (share.isEmpty()) {
             notices.add(CatalogNotices.NO_SHARE
                     .with("text", text.text())
                     .at(text.mark())
                     .of(name));
-            return Optional.empty();
         }
-        return Optional.of(new BigDecimal(share.group(1)).divide(HUNDRED));
+        return share;
     }
 
     private static Predicate<Length> atLeast(Length least) {

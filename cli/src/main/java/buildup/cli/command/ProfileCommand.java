@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.catalog.Catalog;
+import buildup.catalog.mill.Head;
 import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
@@ -105,6 +106,12 @@ final class ProfileCommand implements Callable<Integer> {
             description = "Heads in front that the mill can tilt, up when above 0; several with commas.")
     private List<Double> tilts = List.of();
 
+    @Option(
+            names = "--head",
+            paramLabel = "NAME",
+            description = "The head that is to run it (default: the first of the lists).")
+    private Optional<String> head = Optional.empty();
+
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
@@ -176,7 +183,10 @@ final class ProfileCommand implements Callable<Integer> {
     }
 
     private Milled milled(Profile profile, Catalog lists, Notices notices) {
-        return Milling.of(profile, lists, tilts, notices);
+        Notices said = new Notices();
+        Optional<Head> named = lists.head(head.map(called -> new Scalar(called, new Mark(place(), 1, 1))), said);
+        said.sorted().forEach(notice -> notices.add(notice.nowhere()));
+        return Milling.of(profile, lists, named, tilts, notices);
     }
 
     /** The answer as it is written; nothing when it cannot be drawn. */

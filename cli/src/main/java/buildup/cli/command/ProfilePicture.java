@@ -55,13 +55,14 @@ record ProfilePicture(Catalog catalog, LengthUnit unit) {
      * @param notices told when there is none to draw
      */
     Optional<Scene> knife(Profile profile, Milled milled, Notices notices) {
-        if (milled.knife().isEmpty()) {
+        if (milled.knives().isEmpty()) {
             notices.add((milled.isPlain() ? CommandNotices.PLANED : CommandNotices.NO_HEAD)
                     .notice()
                     .of(profile.name()));
         }
-        return milled.knife()
-                .map(knife -> KnifeDrawing.of(profile, knife, ShippedFont.load(), new FigurePrinter(unit)));
+        return milled.knives().stream()
+                .findFirst()
+                .map(first -> KnifeDrawing.of(profile, milled.knives(), ShippedFont.load(), new FigurePrinter(unit)));
     }
 
     private Document alone(String title, String call) {

@@ -6,7 +6,7 @@ import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.Streams;
-import buildup.cli.drawing.mill.QuoteSheet;
+import buildup.cli.drawing.mill.QuotePaper;
 import buildup.cli.report.QuoteTelling;
 import buildup.cli.tell.Telling;
 import buildup.cli.write.PdfWriter;
@@ -43,6 +43,12 @@ final class QuoteCommand implements Callable<Integer> {
         pdf
     }
 
+    /** Who is to read it. */
+    enum Audience {
+        customer,
+        shop
+    }
+
     private final Streams streams;
     private final Claims claims = new Claims();
 
@@ -53,8 +59,15 @@ final class QuoteCommand implements Callable<Integer> {
             names = {"--format", "--to"},
             paramLabel = "FORMAT",
             description =
-                    "${COMPLETION-CANDIDATES} (default: text); svg and pdf are one sheet, the profiles full size.")
+                    "${COMPLETION-CANDIDATES} (default: text); svg and pdf hold the profiles at full size, svg on one page.")
     private Format format = Format.text;
+
+    @Option(
+            names = "--for",
+            paramLabel = "READER",
+            description =
+                    "${COMPLETION-CANDIDATES} (default: shop); a customer reads nothing of the shop's own figures.")
+    private Audience audience = Audience.shop;
 
     @Option(names = "--page", paramLabel = "NAME", description = "The sheet to draw on (default: as it fits).")
     private Optional<String> page = Optional.empty();
@@ -104,13 +117,14 @@ final class QuoteCommand implements Callable<Integer> {
 
     private Optional<byte[]> written(Quote quote, String file, Notices notices) {
         ShippedFont font = ShippedFont.load();
+        Telling telling = audience == Audience.customer ? QuoteTelling.customer(quote) : QuoteTelling.shop(quote);
+        QuotePaper paper = new QuotePaper(quote, telling, audience == Audience.customer, font);
         return switch (format) {
             case svg ->
-                QuoteSheet.of(quote, font, page, notices)
+                paper.onOne(page, notices)
                         .map(scene -> SvgWriter.write(scene, quote.order().unit()));
-            case pdf -> QuoteSheet.of(quote, font, page, notices).map(scene -> PdfWriter.write(scene, font));
-            default ->
-                Optional.of(text(told(QuoteTelling.of(quote), file, notices)).getBytes(StandardCharsets.UTF_8));
+            case pdf -> paper.onMany(page, notices).map(scenes -> PdfWriter.write(scenes, font));
+            default -> Optional.of(text(told(telling, file, notices)).getBytes(StandardCharsets.UTF_8));
         };
     }
 

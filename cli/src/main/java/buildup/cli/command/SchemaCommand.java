@@ -36,6 +36,7 @@ final class SchemaCommand implements Callable<Integer> {
             CutsTelling.SCHEMA,
             ProfileTelling.SCHEMA,
             QuoteTelling.SCHEMA,
+            QuoteTelling.OFFER_SCHEMA,
             TraceTelling.SCHEMA);
 
     /** Their names, for the help. */

@@ -4,11 +4,14 @@ import buildup.cli.tell.FileSchema;
 import buildup.cli.tell.Schema;
 import buildup.cli.tell.Telling;
 import buildup.engine.mill.milling.Milled;
+import buildup.engine.mill.quote.OfferSheets;
 import buildup.engine.mill.quote.Quote;
 import buildup.engine.mill.quote.QuoteSheets;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.NoticeSheet;
+import buildup.shared.sheet.Sheet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,6 +26,15 @@ public final class QuoteTelling {
                     QuoteSheets.of(Optional.empty()),
                     NoticeSheet.of(List.of(), Optional.empty())));
 
+    /** The same of the customer's paper. */
+    public static final Schema OFFER_SCHEMA = new Schema(
+            "offer",
+            () -> FileSchema.of(
+                    "offer",
+                    "What a customer is asked for an order of moldings",
+                    OfferSheets.of(Optional.empty()),
+                    NoticeSheet.of(List.of(), Optional.empty())));
+
     /** Said wherever knives and cutters are. */
     public static final String CAUTION = Milled.CAUTION;
 
@@ -31,12 +43,14 @@ public final class QuoteTelling {
 
     private QuoteTelling() {}
 
-    /** All of it. */
-    public static Telling of(Quote quote) {
+    /** All that the shop knows. */
+    public static Telling shop(Quote quote) {
+        List<Phrase> before = new ArrayList<>(quote.notPriced());
+        before.add(valid(quote));
         return new Telling(
                 title(quote),
                 quote.order().unit(),
-                List.of(valid(quote)),
+                before,
                 QuoteSheets.of(Optional.of(quote)),
                 List.of(
                         Phrase.of(new FigurePrinter(quote.order().unit()).legend()),
@@ -45,6 +59,26 @@ public final class QuoteTelling {
                         toWrite(SIGN_OFF.get(0)),
                         toWrite(SIGN_OFF.get(1))),
                 Optional.of(QuoteSheets.items(Optional.of(quote))));
+    }
+
+    /** What the customer reads and signs. */
+    public static Telling customer(Quote quote) {
+        List<Sheet> sheets = OfferSheets.of(quote);
+        List<Phrase> before = new ArrayList<>(OfferSheets.notQuoted(quote));
+        if (quote.order().validUntil().isEmpty()) {
+            before.add(valid(quote));
+        }
+        return new Telling(
+                title(quote),
+                quote.order().unit(),
+                before,
+                sheets,
+                List.of(
+                        Phrase.of(new FigurePrinter(quote.order().unit()).legend()),
+                        Phrase.of(""),
+                        toWrite(SIGN_OFF.get(0)),
+                        toWrite(SIGN_OFF.get(1))),
+                sheets.stream().filter(sheet -> sheet.key().equals("items")).findFirst());
     }
 
     /** What is to be written by hand. */

@@ -26,7 +26,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 
-/** Writes a scene as PDF: one page at exactly 1:1, which asks to be printed unscaled, with the font in it. */
+/** Writes scenes as PDF: pages at exactly 1:1, which ask to be printed unscaled, with the font in it. */
 public final class PdfWriter {
     private static final double POINTS_PER_INCH = 72;
 
@@ -43,27 +43,34 @@ public final class PdfWriter {
         this.font = font;
     }
 
-    /**
-     * The scene as a PDF file of one page with the font in it.
-     *
-     * @throws UncheckedIOException when the file of the font cannot be read
-     */
+    /** One page. */
     public static byte[] write(Scene scene, ShippedFont font) {
+        return write(List.of(scene), font);
+    }
+
+    /**
+     * A page for each scene, one at least, called as the first.
+     *
+     * @param font that is put into the file
+     */
+    public static byte[] write(List<Scene> scenes, ShippedFont font) {
         try (PDDocument document = new PDDocument();
                 InputStream file = ShippedFont.open()) {
             document.setDocumentId(DOCUMENT_ID);
-            document.getDocumentInformation().setTitle(scene.title());
-            document.getDocumentInformation().setSubject(scene.description());
+            document.getDocumentInformation().setTitle(scenes.get(0).title());
+            document.getDocumentInformation().setSubject(scenes.get(0).description());
             PDViewerPreferences preferences =
                     new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
             preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
             document.getDocumentCatalog().setViewerPreferences(preferences);
-            PDPage sheet = new PDPage(new PDRectangle(
-                    (float) (scene.width() * POINTS_PER_INCH), (float) (scene.height() * POINTS_PER_INCH)));
-            document.addPage(sheet);
             PDType0Font embedded = PDType0Font.load(document, file, true);
-            try (PDPageContentStream page = new PDPageContentStream(document, sheet)) {
-                new PdfWriter(page, embedded, font).draw(scene);
+            for (Scene scene : scenes) {
+                PDPage sheet = new PDPage(new PDRectangle(
+                        (float) (scene.width() * POINTS_PER_INCH), (float) (scene.height() * POINTS_PER_INCH)));
+                document.addPage(sheet);
+                try (PDPageContentStream page = new PDPageContentStream(document, sheet)) {
+                    new PdfWriter(page, embedded, font).draw(scene);
+                }
             }
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out, CompressParameters.NO_COMPRESSION);

@@ -63,7 +63,7 @@ class MetricTwinOfOthersTest {
         return DocumentReader.read("order.yaml", order.getBytes(UTF_8), notices)
                 .flatMap(document -> Order.read(document, Catalog.builtIn(), new Claims(), notices))
                 .map(wanted -> Quote.of(wanted, Catalog.builtIn(), notices))
-                .map(QuoteTelling::of)
+                .map(QuoteTelling::shop)
                 .orElseThrow(() -> new AssertionError(notices.sorted()));
     }
 

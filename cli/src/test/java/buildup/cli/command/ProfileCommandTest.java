@@ -212,9 +212,8 @@ class ProfileCommandTest {
         Ran ran = Ran.of("profile", "corona 2-1/2 x 2");
         assertThat(ran.code()).isEqualTo(ExitCode.PROBLEM);
         assertThat(ran.err())
-                .isEqualTo("problem  corona 2-1/2 x 2  The outside head does not reach the line between (1.500, 0.000)"
-                        + " and (1.750, 0.000); it needs the bottom head. Run it once more that way, or draw it open"
-                        + " to the front.\n"
+                .isEqualTo("problem  corona 2-1/2 x 2  The slot 1/4 wide and 1/4 deep at (1.625, 0.250) is not open"
+                        + " to the outside head; it needs the bottom head. Run it from that side, or leave it out.\n"
                         + "problem  corona 2-1/2 x 2  Inside corner at (2.375, 1.875) is square; the cutter leaves"
                         + " a 1/16 radius (0.0006 sq in). Draw it 1/16 or accept.\n");
         assertThat(ran.out())
@@ -222,8 +221,10 @@ class ProfileCommandTest {
                         "reached by the bottom head",
                         "straight bit, diameter 1/4",
                         "Listed bits and blades do not make ogee; 0.037 sq",
-                        "marks an inch        20.0",
-                        "knife-mark depth     0.00010",
+                        "HEADS that it takes, the fewest",
+                        "bottom   drip                      straight bit, diameter 1/4",
+                        "outside        1    6000    9425      25   20.0     0.00010",
+                        "the\nmaker's marking governs",
                         "Trained operators only. Follow the machine and cutter makers' instructions and");
         assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
         assertThat(Ran.of("profile", "board 3/4 x 3").out()).contains("S4S; no profile to cut.");
@@ -245,15 +246,17 @@ class ProfileCommandTest {
                         "hollows",
                         "grooves",
                         "passes",
+                        "bits",
                         "runs",
                         "fewest",
                         "unmade",
                         "left",
-                        "knife");
+                        "heads",
+                        "knives");
         assertThat(milling.at("/undercuts/0/area").doubleValue()).isCloseTo(0.0625, within(1e-6));
         assertThat(milling.at("/undercuts/0/passes/0").stringValue()).isEqualTo("bottom");
         assertThat(milling.get("reach").toString()).contains("outside, tilted down 90");
-        assertThat(milling.at("/knife/depth").doubleValue()).isCloseTo(0.403, within(5e-4));
+        assertThat(milling.at("/knives/0/depth").doubleValue()).isCloseTo(0.403, within(5e-4));
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -41,8 +42,9 @@ class QuoteCommandTest {
                 .contains(
                         "OTHER QUANTITIES",
                         "WOOD",
-                        "332.29",
-                        "COST",
+                        "443.06",
+                        "HOW BOARDS ARE RIPPED",
+                        "HOW EACH FIGURE CAME ABOUT, nosing",
                         "SHOP ONLY",
                         "ASSUMPTIONS",
                         "all         Rates 'example': invented figures, to be replaced by the mill's own.",
@@ -60,10 +62,15 @@ class QuoteCommandTest {
         JsonNode nosing = json.at("/items/0");
         assertThat(nosing.at("/area").doubleValue()).isCloseTo(5.7140, within(5e-5));
         assertThat(nosing.at("/blank/blank").doubleValue()).isEqualTo(4.75);
-        assertThat(nosing.at("/blank/strips").intValue()).isEqualTo(2);
+        assertThat(nosing.at("/knives").size()).isEqualTo(1);
+        assertThat(nosing.at("/knives/0/head").stringValue()).isEqualTo("top");
+        assertThat(nosing.at("/knives/0/width").doubleValue()).isEqualTo(4.75);
+        assertThat(nosing.at("/knives/0/depth").doubleValue()).isCloseTo(1.102, within(5e-4));
+        assertThat(nosing.at("/knives/0/steel").doubleValue()).isEqualTo(5);
+        assertThat(nosing.at("/cutters/0").stringValue()).isEqualTo("straight bit, diameter 1/4");
         JsonNode price = nosing.at("/price");
         assertThat(price.get("run").doubleValue()).isEqualTo(319);
-        assertThat(price.get("boardFeet").doubleValue()).isCloseTo(332.29, within(5e-3));
+        assertThat(price.get("boardFeet").doubleValue()).isCloseTo(443.06, within(5e-3));
         assertThat(price.get("total").doubleValue())
                 .isCloseTo(
                         price.get("setUp").doubleValue()
@@ -100,23 +107,18 @@ class QuoteCommandTest {
     @Test
     void a_metric_order_has_the_same_figures_and_is_told_in_metric_units() {
         String json = quote(TWIN, "--format", "json").out();
-        assertThat(json).contains("\"units\": \"mm\"", "28.00 mm deep on the steel");
+        assertThat(json).contains("\"units\": \"mm\"", "28.00 mm on the steel");
         assertThat(MetricTwin.numbers(json))
                 .isEqualTo(MetricTwin.numbers(
                         Ran.of("quote", DEMO, "--format", "json").out()));
         String text = quote(TWIN).out();
         assertThat(text)
-                // 260 ft are 79.248 m; 14.46 a foot are 47.441 a meter; 332.29 board feet are 0.7841 cubic meters;
+                // 260 ft are 79.248 m; 17.63 a foot are 57.841 a meter; 443.06 board feet are 1.0455 cubic meters;
                 // 490.5 lb
                 // are 222.5 kg (NIST SP 811, appendix B.8: 0.3048 m, 0.002359737 m3, 0.45359237 kg)
-                .contains("nosing      white-oak        79.25  156.00  247.00           47.44  4162.60")
-                .contains("34.9+ x  ", "114.3", "0.7841", "222")
-                .contains(
-                        "7.6 meters a minute",
-                        "7.9 marks",
-                        "28.00 mm deep on the steel",
-                        "4.88 m long",
-                        "Sizes in millimeters;")
+                .contains("nosing      white-oak        79.25  195.00  247.00           57.84  5025.80")
+                .contains("34.9+ x  ", "114.3", "1.0455", "222")
+                .contains("7.6 meters a minute", "7.9 marks", "28.00", "m long", "Sizes in millimeters;")
                 .doesNotContain("ft", " lb", "board feet", "inch");
         assertThat(text.lines())
                 .allSatisfy(line -> assertThat(line)
@@ -129,8 +131,173 @@ class QuoteCommandTest {
                 .contains(",79.248,");
         String svg = quote(TWIN, "--format", "svg").out();
         assertThat(svg)
-                .contains(">114.3<", ">34.9+<", "79.25 m<", "this line is 100 mm", ">47.44<")
+                .contains(">114.3<", ">34.9+<", "79.25 m<", "this line is 100 mm", ">57.84<")
                 .doesNotContain(">4-1/2<", " ft<", "4 in<");
+    }
+
+    /** What a customer has no business to know, in any case. */
+    private static final List<String> SHOP_WORDS = List.of(
+            "mark-up",
+            "markup",
+            "yield",
+            "strip",
+            "hour",
+            "labor",
+            "machine",
+            "minimum",
+            "set-up",
+            "setup",
+            "knife",
+            "knives",
+            "board feet",
+            "waste",
+            "lumber",
+            "drop",
+            "sound",
+            "cost",
+            "blank",
+            "shop",
+            "rates",
+            "steel",
+            "run ",
+            "added");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"text", "json", "csv", "html", "svg"})
+    void the_customers_paper_holds_no_word_of_the_shops(String format) {
+        String order = Ran.read(Ran.demo("reading-room-order.yaml"));
+        Ran ran = quote(order, "--for", "customer", "--format", format);
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        String paper = ran.out()
+                .replaceAll("(?s)<style.*?</style>|<script.*?</script>", "")
+                .toLowerCase(Locale.ROOT);
+        SHOP_WORDS.forEach(word -> assertThat(paper).as(word).doesNotContain(word));
+        // cost before mark-up, mark-up on set-up and knives, and the price a foot without them
+        assertThat(paper).doesNotContain("3633.12", "195.00", "247.00", "17.63");
+    }
+
+    /** 10 ft come to far less than the least that the rates take, and no sum below it is printed. */
+    @Test
+    void a_customer_is_told_no_sum_under_the_smallest_order() {
+        String order = "rates: example\nwood: yellow-poplar\nquantities: [20, 100]\nitems:\n"
+                + "  - { name: a, profile: cove 3/4 x 3/4, feet: 10 }\n"
+                + "  - { name: b, profile: quarter-round 3/4 x 3/4, feet: 20, knife: on-hand }\n";
+        JsonNode json = new JsonMapper()
+                .readTree(quote(order, "--for", "customer", "--format", "json").out());
+        JsonNode shop =
+                new JsonMapper().readTree(quote(order, "--format", "json").out());
+        assertThat(shop.get("toMinimum").doubleValue()).isPositive();
+        assertThat(json.get("total").doubleValue()).isEqualTo(350);
+        double sum = 0;
+        for (JsonNode item : json.get("items")) {
+            sum += item.at("/price/total").doubleValue();
+            for (JsonNode other : item.get("quantities")) {
+                assertThat(other.get("total").doubleValue()).isGreaterThanOrEqualTo(350);
+            }
+        }
+        assertThat(sum).isCloseTo(350, within(1e-9));
+    }
+
+    @Test
+    void the_block_of_the_paper_is_printed_and_its_shares_are_worked_out() {
+        String order = """
+                title: Trim
+                valid-until: 30 June 2027
+                rates: example
+                sheet:
+                  number: 1041
+                  revision: B
+                  date: 3 May 2027
+                  mill: |
+                    A mill
+                    12 Weir Lane
+                  customer: [Two joiners, 4 Hill Street]
+                  terms: thirty days
+                  tax: 8.25 %
+                  deposit: 50 %
+                items: [{ profile: cove 3/4 x 3/4, wood: red-oak, feet: 500 }]
+                """;
+        String text = quote(order, "--for", "customer").out();
+        assertThat(text)
+                .contains("1041", "3 May 2027", "30 June 2027", "A mill, 12 Weir Lane", "Two joiners, 4 Hill Street");
+        JsonNode json = new JsonMapper()
+                .readTree(quote(order, "--for", "customer", "--format", "json").out());
+        double sum = json.get("sum").doubleValue();
+        assertThat(json.get("tax").doubleValue()).isCloseTo(sum * 0.0825, within(0.005));
+        assertThat(json.get("total").doubleValue())
+                .isCloseTo(sum + json.get("tax").doubleValue(), within(1e-9));
+        assertThat(json.get("deposit").doubleValue())
+                .isCloseTo(json.get("total").doubleValue() / 2, within(0.005));
+        assertThat(Schemas.faults(
+                        "offer",
+                        quote(order, "--for", "customer", "--format", "json").out()))
+                .isEmpty();
+        assertThat(quote(order.replace("  deposit", "  desposit"), "--for", "customer")
+                        .err())
+                .contains("No key is called 'desposit' in 'sheet'. Did you mean deposit?");
+    }
+
+    /** Depths of knives by two right triangles over R sin h: circle 4, hook 0: 1.000; circle 5, hook 12: 1.038. */
+    @Test
+    void knives_are_judged_by_the_head_of_the_order(@TempDir Path folder) throws IOException {
+        assertThat(depth(folder, "circle: 4, hook: 0, deepest: 1-1/8")).isCloseTo(1.000, within(5e-4));
+        assertThat(depth(folder, "circle: 5, hook: 12, deepest: 1-1/8")).isCloseTo(1.038, within(5e-4));
+        Ran refused = headed(folder, "circle: 5, hook: 12, deepest: 1/2");
+        assertThat(refused.code()).isEqualTo(ExitCode.PROBLEM);
+        JsonNode json = new JsonMapper().readTree(refused.out());
+        assertThat(json.at("/items/0/price").isMissingNode()).isTrue();
+        assertThat(json.at("/total").isMissingNode()).isTrue();
+        assertThat(json.at("/notPriced/0").stringValue())
+                .isEqualTo(
+                        "'nosing' is not priced. A knife would cut 1 deep; the head takes 1/2. Rip the deepest waste off"
+                                + " first, or run it in two pieces.");
+        JsonNode board = new JsonMapper()
+                .readTree(quote(
+                                "rates: example\nitems: [{ profile: board 3/4 x 5, wood: red-oak, feet: 90 }]\n",
+                                "--format",
+                                "json")
+                        .out());
+        assertThat(board.at("/items/0/knives").size()).isZero();
+        assertThat(board.at("/items/0/price/knife").doubleValue()).isZero();
+    }
+
+    @Test
+    void what_cannot_be_made_is_said_at_the_top_of_the_paper() {
+        String order = "title: Trim\nrates: example\nwood: red-oak\nitems:\n"
+                + "  - { name: slot, section: [out 1, up 1, in 1/4, down 1/4, in 1/8, up 1/2, out 1/4, up 1/8, out 1/8, up 1],"
+                + " feet: 60 }\n  - { name: base, profile: board 3/4 x 5, feet: 200 }\n";
+        Ran shop = quote(order);
+        assertThat(shop.code()).isEqualTo(ExitCode.PROBLEM);
+        assertThat(shop.out())
+                .startsWith("Trim\n'slot' is not priced. No straight pass reaches the slot")
+                .contains("Make it of two pieces.");
+        Ran customer = quote(order, "--for", "customer");
+        assertThat(customer.code()).isEqualTo(ExitCode.PROBLEM);
+        assertThat(customer.out()).startsWith("Trim\n'slot' cannot be made as it is drawn. It is not quoted.");
+        JsonNode json = new JsonMapper()
+                .readTree(quote(order, "--for", "customer", "--format", "json").out());
+        assertThat(json.get("items").size()).isEqualTo(1);
+    }
+
+    private static Ran headed(Path folder, String head) throws IOException {
+        Files.writeString(
+                folder.resolve("shop.yaml"),
+                "heads: [{ name: own, " + head
+                        + ", speed: 6000, knives: 1, feed: 25 ft, widest: 9, corner: 1/16, stock: 6 }]\n");
+        Path order = folder.resolve("order.yaml");
+        Files.writeString(
+                order,
+                "catalog: shop.yaml\nrates: example\nhead: own\nitems:\n"
+                        + "  - { name: nosing, wood: red-oak, feet: 260, section: [out 1, drip 1/4 x 1/4, out to 4-1/2, up 3/8,"
+                        + " ovolo in 1, in to 1/2, cove in down 1/2] }\n");
+        return Ran.of("quote", order.toString(), "--format", "json");
+    }
+
+    private static double depth(Path folder, String head) throws IOException {
+        return new JsonMapper()
+                .readTree(headed(folder, head).out())
+                .at("/items/0/knives/0/depth")
+                .doubleValue();
     }
 
     @Test

@@ -43,6 +43,14 @@ public enum Quantity {
     MONEY("count", "", "", 1, 2, 2),
     /** Money for each foot of the run. */
     MONEY_PER_RUN("count", "a foot", "a meter", 1 / 0.3048, 2, 2),
+    /** Money for each board foot of lumber. */
+    MONEY_PER_BOARD_FOOT("count", "a board foot", "a cubic meter", 1 / 0.002359737216, 2, 2),
+    /** Money for each inch. */
+    MONEY_PER_INCH("count", "an inch", "a centimeter", 1 / 2.54, 2, 2),
+    /** Money for each square foot. */
+    MONEY_PER_SURFACE("count", "a square foot", "a square meter", 1 / 0.09290304, 2, 2),
+    /** A large area, in square feet. */
+    SURFACE("area", "sq ft", "sq m", 0.09290304, 2, 2),
     /** Board feet of lumber. */
     BOARD_FEET("count", "board feet", "cubic meters", 0.002359737216, 2, 4),
     /** Feet of feed in a minute. */

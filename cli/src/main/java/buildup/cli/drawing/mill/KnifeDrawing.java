@@ -29,14 +29,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** The ground knife at full size, its edge corrected for the hook, to be scribed on the steel. */
+/** The ground knives at full size, one under the other, their edges corrected for the hook, to be scribed on the steel. */
 public final class KnifeDrawing {
     /** Steel drawn behind the edge, in. */
     private static final double BODY = 1;
 
-    private static final Phrase EDGE =
-            Phrase.of("Knife template, full size, seen on the flat of the steel, the bottom of"
-                    + " the stick to the left; corrected for a hook of {hook} in a cutting circle of {circle}.");
+    private static final Phrase EDGE = Phrase.of("Knife template, full size, seen on the flat of the steel, {left}"
+            + " to the left; corrected for a hook of {hook} in a cutting circle of {circle}.");
     private static final Phrase SIZES = Phrase.of(
             "Knife {width} wide; {wood} deep in the wood, {deep} on the knife, between the two broken lines.");
     private static final Phrase SIZES_OF_STEEL =
@@ -59,42 +58,52 @@ public final class KnifeDrawing {
         this.printer = printer;
     }
 
-    /** The template of a molder's knife, full size. */
-    public static Scene of(Profile profile, Knife knife, TextMeasure measure, FigurePrinter printer) {
-        return new KnifeDrawing(profile, knife, measure, printer).scene();
+    /**
+     * The templates of the knives that a profile takes.
+     *
+     * @param knives one at least
+     */
+    public static Scene of(Profile profile, List<Knife> knives, TextMeasure measure, FigurePrinter printer) {
+        List<SceneItem> items = new ArrayList<>();
+        for (int i = 0; i < knives.size(); i++) {
+            Group one =
+                    new Group("knife-" + (i + 1), new KnifeDrawing(profile, knives.get(i), measure, printer).items());
+            items.add(i == 0 ? one : below(items, one));
+        }
+        items.add(below(items, new Group("check", FullSize.of(printer.metric()).level(measure, Point.ORIGIN))));
+        return PictureSheet.around(
+                profile.name() + ", knives",
+                "Templates of the ground knives, full size. " + Milled.CAUTION,
+                items,
+                2 * Drafting.TEXT);
     }
 
-    private Scene scene() {
+    private static Group below(List<SceneItem> items, Group next) {
+        Box above = Box.around(items.stream().map(SceneItem::box).toList());
+        return next.moved(
+                above.back() - next.box().back(),
+                above.bottom() - 2 * Drafting.TEXT - next.box().top());
+    }
+
+    private List<SceneItem> items() {
         List<Segment> ring = ring();
-        List<SceneItem> items = new ArrayList<>();
-        items.add(new Group(
-                "knife",
-                WoodDrawing.Look.TRIM.fill(
-                        Optional.of("steel"), Optional.of("knife for " + profile.name()), ring, Point.ORIGIN)));
-        items.add(new Group("edge", List.of(WoodDrawing.Look.TRIM.edge(ring, true))));
         double deep = -knife.depth();
-        items.add(new Group(
-                "depth",
-                List.of(new Path(
-                        List.of(
-                                new Line(new Point(left(), 0), new Point(left() + knife.width(), 0)),
-                                new Line(new Point(left(), deep), new Point(left() + knife.width(), deep))),
-                        false,
-                        LineStyle.PLANE))));
-        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
-        Group check = new Group("check", FullSize.of(printer.metric()).level(measure, Point.ORIGIN));
-        items.add(check.moved(
-                picture.back() - check.box().back(),
-                picture.bottom() - 2 * size - check.box().top()));
-        double low = picture.bottom() - 2 * size - check.box().height();
-        Group legend = new Group("legend", legend());
-        items.add(legend.moved(
-                picture.back() - legend.box().back(), low - size - legend.box().top()));
-        return PictureSheet.around(
-                profile.name() + ", knife",
-                "Template of the ground knife, full size. " + Milled.CAUTION,
-                items,
-                2 * size);
+        List<SceneItem> items = new ArrayList<>(List.of(
+                new Group(
+                        "steel",
+                        WoodDrawing.Look.TRIM.fill(
+                                Optional.of("steel"), Optional.of("knife for " + profile.name()), ring, Point.ORIGIN)),
+                new Group("edge", List.of(WoodDrawing.Look.TRIM.edge(ring, true))),
+                new Group(
+                        "depth",
+                        List.of(new Path(
+                                List.of(
+                                        new Line(new Point(left(), 0), new Point(left() + knife.width(), 0)),
+                                        new Line(new Point(left(), deep), new Point(left() + knife.width(), deep))),
+                                false,
+                                LineStyle.PLANE)))));
+        items.add(below(items, new Group("legend", legend())));
+        return items;
     }
 
     private static double left() {
@@ -125,10 +134,21 @@ public final class KnifeDrawing {
         return ring;
     }
 
+    /** What lies on the left when one looks out of the stick toward the head turned upright. */
+    private String leftEnd() {
+        return switch ((int) knife.side().degrees()) {
+            case 90 -> "the front of the stick";
+            case 180 -> "the top of the stick";
+            case 270 -> "the back of the stick";
+            default -> "the bottom of the stick";
+        };
+    }
+
     private List<SceneItem> legend() {
         return new Legend(measure, size)
-                .title(profile.name())
-                .text(printer.print(EDGE.with(
+                .title(profile.name() + ", " + printer.print(knife.side().words()))
+                .text(printer.print(EDGE.with("left", leftEnd())
+                        .with(
                                 "hook",
                                 Figure.angle(knife.head().hook().toDegrees()).rounded(Rounding.decimals(1)))
                         .with("circle", Figure.length(knife.head().circle().toInches()))))

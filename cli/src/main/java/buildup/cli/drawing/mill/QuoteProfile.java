@@ -2,18 +2,19 @@ package buildup.cli.drawing.mill;
 
 import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Grid;
 import buildup.cli.drawing.draft.Words;
 import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
-import buildup.cli.scene.Pattern;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
 import buildup.engine.mill.quote.Quoted;
+import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
@@ -21,50 +22,167 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
-import buildup.shared.figure.Quantity;
-import buildup.shared.figure.Rounding;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** One profile of a quote, as it is run, full size, with its two sizes and what it is called. */
-record QuoteProfile(int number, Quoted quoted, TextMeasure measure, FigurePrinter printer) {
-    private static final Pattern HATCH = new Pattern(45, 0.11, false, 0.005, List.of());
-    private static final double AWAY = 0.3;
+/**
+ * One profile of a quote, as it is run, full size, on a grid, with its two sizes, its radii and its grooves, and what is
+ * said of it.
+ *
+ * @param said of it, a sentence each
+ * @param room that the page leaves from side to side, in
+ */
+record QuoteProfile(
+        int number, Quoted quoted, List<Phrase> said, double room, TextMeasure measure, FigurePrinter printer) {
+    private static final double AWAY = 0.4;
     private static final double TICK = 0.035;
+
+    /** Grid beyond the wood. */
+    private static final double BEYOND = 0.25;
+
+    private static final double NARROWEST = 3.3;
+
+    /** How far a radius may stand from its curve, the nearest first. */
+    private static final double[] ASIDE = {0.1, 0.16, 0.22, 0.3, 0.4, 0.5};
+
+    private static final Phrase GROOVE =
+            Phrase.of("Groove {width} wide, {depth} deep, {from} to {to} from the {side}.");
+    private static final Phrase RADII = Phrase.of("Radii: {radii}.");
+    private static final Phrase RADIUS = Phrase.of("{member} {radius}");
 
     Group group() {
         Outline outline = lying();
         Box box = outline.box();
         List<Segment> ring = outline.strokes().stream().map(Stroke::segment).toList();
+        List<SceneItem> sizes = new ArrayList<>();
+        sizes.addAll(dimension(DimensionAxis.LEVEL, box.back(), box.face(), box.bottom() - AWAY, box.bottom()));
+        sizes.addAll(dimension(DimensionAxis.UPRIGHT, box.bottom(), box.top(), box.face() + AWAY, box.face()));
+        List<SceneItem> radii = radii(outline, sizes);
+        List<Box> texts =
+                radii.stream().map(SceneItem::box).map(text -> text.grown(0.02)).toList();
         List<SceneItem> items = new ArrayList<>();
         items.add(new Area(Optional.empty(), Optional.of(quoted.item().name()), ring, Tone.TRIM));
-        items.add(new Hatch(ring, HATCH, Point.ORIGIN));
+        items.addAll(Grid.of(printer.metric()).over(box.grown(BEYOND), texts));
         items.add(new Path(ring, true, LineStyle.OUTLINE));
-        items.addAll(dimension(DimensionAxis.LEVEL, box.back(), box.face(), box.bottom() - AWAY, box.bottom()));
-        items.addAll(dimension(DimensionAxis.UPRIGHT, box.bottom(), box.top(), box.face() + AWAY, box.face()));
-        double y = Box.around(items.stream().map(SceneItem::box).toList()).bottom() - Drafting.AIR;
-        double wide = Math.max(box.width() + AWAY, 2.4);
-        for (String text :
-                List.of(quoted.item().name(), quoted.item().wood().name() + ", " + printer.print(quantity()))) {
-            for (String line : Words.lines(measure, text, Drafting.TEXT, wide, 2)) {
-                y -= 1.45 * Drafting.TEXT;
-                items.add(Label.of(measure, line, new Point(box.back(), y), Drafting.TEXT, Label.Anchor.START));
-            }
-        }
+        items.addAll(sizes);
+        items.addAll(radii);
+        items.addAll(caption(Box.around(items.stream().map(SceneItem::box).toList()), box));
         return new Group("profile-" + number, items);
     }
 
-    private Figure quantity() {
-        return Figure.of(Quantity.RUN, quoted.item().feet().doubleValue()).rounded(Rounding.decimals(2));
+    private List<SceneItem> caption(Box drawn, Box box) {
+        List<SceneItem> items = new ArrayList<>();
+        double y = drawn.bottom() - Drafting.AIR;
+        double wide = Math.min(room, Math.max(drawn.width(), NARROWEST));
+        List<Phrase> all = new ArrayList<>(said);
+        radiiInWords().ifPresent(all::add);
+        all.addAll(grooves());
+        List<String> lines = new ArrayList<>(
+                Words.lines(measure, number + ". " + quoted.item().name(), Drafting.LETTER, wide, 2));
+        double size = Drafting.LETTER;
+        for (String line : lines) {
+            y -= 1.4 * size;
+            items.add(Label.of(measure, line, new Point(drawn.back(), y), size, Label.Anchor.START));
+        }
+        for (Phrase phrase : all) {
+            for (String line : Words.lines(measure, printer.print(phrase), Drafting.TEXT, wide, 6)) {
+                y -= 1.4 * Drafting.TEXT;
+                items.add(Label.of(measure, line, new Point(drawn.back(), y), Drafting.TEXT, Label.Anchor.START));
+            }
+        }
+        return items;
     }
 
-    /** The longer side level, which takes the least of the sheet's height, and the face up. */
+    private Optional<Phrase> radiiInWords() {
+        List<Phrase> radii = quoted.milled().stick().outline().strokes().stream()
+                .filter(stroke -> stroke.segment() instanceof Arc)
+                .map(stroke -> RADIUS.with("member", stroke.member())
+                        .with("radius", Figure.length(((Arc) stroke.segment()).radius())))
+                .distinct()
+                .toList();
+        return radii.isEmpty() ? Optional.empty() : Optional.of(RADII.with("radii", Listing.commas(radii)));
+    }
+
+    private List<Phrase> grooves() {
+        return quoted.milled().grooves().stream()
+                .map(groove -> {
+                    Box floor = quoted.milled()
+                            .stick()
+                            .outline()
+                            .strokes()
+                            .get(groove.floor())
+                            .segment()
+                            .box();
+                    boolean level = floor.width() > floor.height();
+                    return GROOVE.with("width", Figure.length(groove.width()))
+                            .with("depth", Figure.length(groove.depth()))
+                            .with("from", Figure.length(level ? floor.back() : floor.bottom()))
+                            .with("to", Figure.length(level ? floor.face() : floor.top()))
+                            .with("side", level ? "back" : "bottom");
+                })
+                .toList();
+    }
+
+    /** Each radius beside its curve in the air, where there is a free place for it. */
+    private List<SceneItem> radii(Outline outline, List<SceneItem> sizes) {
+        List<Point> points = outline.flattened(Tolerance.CHORD);
+        List<SceneItem> labels = new ArrayList<>();
+        for (Stroke stroke : outline.strokes()) {
+            if (stroke.segment() instanceof Arc arc) {
+                String text = "R " + printer.bare(Figure.length(arc.radius()));
+                List<SceneItem> taken = new ArrayList<>(labels);
+                taken.addAll(sizes);
+                label(arc, text, outline, points, taken).ifPresent(labels::add);
+            }
+        }
+        return labels;
+    }
+
+    private Optional<SceneItem> label(
+            Arc arc, String text, Outline outline, List<Point> points, List<SceneItem> taken) {
+        Point middle = arc.at(0.5);
+        Point from = arc.center().minus(middle);
+        Point toAir = from.times((arc.counterclockwise() ? -1 : 1) / arc.radius());
+        for (double aside : ASIDE) {
+            double half = measure.width(text, Drafting.TEXT) / 2;
+            Point at = middle.plus(toAir.times(aside))
+                    .plus(new Point(Math.signum(toAir.x()) * half * Math.abs(toAir.x()), 0));
+            Label label = Label.centered(measure, text, at, Drafting.TEXT, false);
+            Box place = label.box().grown(2 * Drafting.AIR);
+            boolean free = taken.stream().noneMatch(one -> Boxes.overlap(one.box(), place))
+                    && outline.strokes().stream().noneMatch(stroke -> meets(stroke.segment(), place))
+                    && !Outline.isInside(points, at);
+            if (free) {
+                return Optional.of(label);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Whether a segment comes into a place, looked at as finely as a text is high. */
+    private static boolean meets(Segment segment, Box place) {
+        int steps = Math.max(2, (int) Math.ceil(segment.length() / (Drafting.TEXT / 4)));
+        for (int i = 0; i <= steps; i++) {
+            Point p = segment.at((double) i / steps);
+            if (p.x() > place.back() && p.x() < place.face() && p.y() > place.bottom() && p.y() < place.top()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The longer side level, the face up, unless the page is too narrow for it. */
     private Outline lying() {
-        Outline run = quoted.item().profile().asRun();
-        Outline laid = run.box().height() > run.box().width() ? run.moved(Motion.turn(90)) : run;
+        Outline run = quoted.milled().stick().outline();
+        boolean high = run.box().height() > run.box().width();
+        boolean level = Math.max(run.box().width(), run.box().height()) + AWAY + 2 * BEYOND + 0.3 <= room;
+        Outline laid = high == level ? run.moved(Motion.turn(90)) : run;
         return laid.moved(Motion.shift(-laid.box().back(), -laid.box().bottom()));
     }
 

@@ -87,6 +87,14 @@ final class Bit {
         return Outline.closed(all);
     }
 
+    /** Over its cutting edges, in. */
+    static double diameter(Cutter.Sized sized) {
+        return edges(of(sized, 4 * sized.size().toInches())).stream()
+                .mapToDouble(edge -> 2 * edge.box().face())
+                .max()
+                .orElse(0);
+    }
+
     /** The cutting edges of a bit wherever it stands. */
     static List<Segment> edges(Outline placed) {
         return placed.strokes().stream()

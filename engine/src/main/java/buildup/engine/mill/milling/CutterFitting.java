@@ -108,7 +108,7 @@ final class CutterFitting {
         }
         List<Access.Stretch> makes = makes(Bit.edges(placed));
         if (!makes.isEmpty() && !Carving.bites(placed, stick.outline())) {
-            passes.add(new Pass(sized.phrase(), side, 1, depth, fence(side, shift), false, placed, makes));
+            passes.add(new Pass(sized, sized.phrase(), side, 1, depth, fence(side, shift), false, placed, makes));
         }
     }
 
@@ -141,6 +141,7 @@ final class CutterFitting {
         double steep = Math.toDegrees(Math.atan2(Math.abs(along.y()), Math.abs(along.x())));
         double tilt = Math.min(steep, 90 - steep);
         passes.add(new Pass(
+                blade.get(),
                 (tilt > 0.01 ? THROUGH_TILTED : THROUGH)
                         .with("blade", blade.get().cutter().name())
                         .with("tilt", Figure.angle(tilt)),
@@ -227,6 +228,7 @@ final class CutterFitting {
         if (!makes.isEmpty() && !Carving.bites(swept, stick.outline())) {
             Point axis = back.apply(new Point(left + size / 2, floor));
             passes.add(new Pass(
+                    sized,
                     sized.phrase(),
                     side,
                     times,

@@ -11,16 +11,23 @@ import java.util.List;
 /**
  * A square groove: two walls and a floor.
  *
+ * @param strokes its first wall, its floor, its other wall
  * @param floor its stroke
  * @param behind wood left behind the floor, in
  * @param beside least wood left outside a wall, in
  */
-public record Groove(int floor, String member, double width, double depth, double behind, double beside) {
+public record Groove(
+        List<Integer> strokes, int floor, String member, double width, double depth, double behind, double beside) {
     /** Wood wanted outside a kerf, in; common practice, no source. */
     public static final double LEAST_BESIDE = 0.25;
 
     /** Wood wanted behind one, in; common practice, no source. */
     public static final double LEAST_BEHIND = 0.125;
+
+    /** Halfway along its floor. */
+    Point middle(MillStick stick) {
+        return stick.segment(floor).at(0.5);
+    }
 
     static List<Groove> of(MillStick stick) {
         List<Groove> grooves = new ArrayList<>();
@@ -37,6 +44,7 @@ public record Groove(int floor, String member, double width, double depth, doubl
                 // a wall borders wood as far as the groove is deep: measured from both its ends
                 double beside = Math.min(web(stick, first), web(stick, second));
                 grooves.add(new Groove(
+                        List.of((i + count - 1) % count, i, (i + 1) % count),
                         i,
                         stick.member(i),
                         floor.length(),

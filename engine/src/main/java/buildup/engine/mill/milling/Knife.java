@@ -2,6 +2,8 @@ package buildup.engine.mill.milling;
 
 import buildup.catalog.mill.Head;
 import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
@@ -13,21 +15,27 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * A ground knife for all that the head in front reaches.
+ * A ground knife for all that one head reaches.
  *
  * <p>A knife that leans by the hook angle h passes the shaft at c = R sin h, R the cutting radius at its longest point. A
  * point that cuts e less deep runs on a radius R - e and so lies sqrt(R^2 - c^2) - sqrt((R - e)^2 - c^2) back along the
  * knife (two right triangles over c).
  *
- * @param width of the knife, in: the stick's and a margin at either edge
+ * @param side where its head stands
+ * @param head that holds it
+ * @param width of the knife, in: that of its side of the stick and a margin at either edge
  * @param stock width of steel to cut it from; none when the shop lists none so wide
  * @param woodDepth deepest cut less shallowest, in
- * @param depth the same along the knife, in
- * @param edge of the knife at full size, across and back from its longest point, which lies at y = 0
+ * @param depth the same along the knife, in; infinite when the shaft stands in the way
+ * @param edge of the knife at full size, across and back from its longest point, which lies at y = 0; across is counted
+ *     from the bottom of the stick for the outside head, and from what a quarter turn brings there for the others: from
+ *     the front for the top head, from the top for the inside head, from the back for the bottom head
  * @param marks knife marks to the inch
  * @param scallop height of the wave between two marks, in
+ * @param rim speed of its longest point, feet a minute
  */
 public record Knife(
+        Side side,
         Head head,
         double width,
         Optional<Length> stock,
@@ -35,7 +43,8 @@ public record Knife(
         double depth,
         List<Point> edge,
         double marks,
-        double scallop) {
+        double scallop,
+        double rim) {
     /** Knife beyond each edge of the stick, in; common practice, no source. */
     public static final double MARGIN = 0.125;
 
@@ -63,50 +72,59 @@ public record Knife(
         return pitch * pitch / (4 * circle);
     }
 
-    /** From the shallowest to the deepest place that the front head reaches. */
-    static double woodDepth(MillStick stick) {
-        double[] depths = face(stick).stream().mapToDouble(Point::x).sorted().toArray();
-        return depths.length == 0 ? 0 : depths[depths.length - 1] - depths[0];
+    /** Whether the machine takes so wide a knife. */
+    boolean isNarrowEnough() {
+        return width <= head.widest().toInches() + Tolerance.SNAP;
     }
 
-    static double width(MillStick stick) {
-        return stick.box().height() + 2 * MARGIN;
+    /** Whether the head takes so deep a profile. */
+    boolean isShallowEnough() {
+        return Double.isFinite(depth) && woodDepth <= head.deepest().toInches() + Tolerance.SNAP;
     }
 
-    /** Empty when the head is too small for so deep a profile. */
-    static Optional<Knife> of(MillStick stick, Head head) {
-        List<Point> face = face(stick);
+    /** Whether the head takes it. */
+    boolean fits() {
+        return isNarrowEnough() && isShallowEnough();
+    }
+
+    static Knife of(MillStick stick, Head head, Side side) {
+        Outline turned = stick.outline().moved(Motion.turn(-side.degrees()));
+        Outline toHead = turned.moved(Motion.shift(0, -turned.box().bottom()));
+        List<Point> face = face(toHead);
         double deepest = face.stream().mapToDouble(Point::x).min().orElse(0);
         double shallowest = face.stream().mapToDouble(Point::x).max().orElse(0);
-        double radius = head.circle().toInches() / 2;
+        double circle = head.circle().toInches();
         double hook = head.hook().toDegrees();
-        double depth = depth(radius, hook, shallowest - deepest);
-        if (!(depth >= 0)) {
-            return Optional.empty();
-        }
-        List<Point> edge = face.stream()
-                .map(p -> new Point(p.y(), -depth(radius, hook, p.x() - deepest)))
-                .toList();
-        double width = width(stick);
+        double depth = depth(circle / 2, hook, shallowest - deepest);
+        boolean clear = depth >= 0;
+        List<Point> edge = clear
+                ? face.stream()
+                        .map(p -> new Point(p.y(), -depth(circle / 2, hook, p.x() - deepest)))
+                        .toList()
+                : List.of();
+        double width = toHead.box().height() + 2 * MARGIN;
         double marks = marks(head.speed(), head.knives(), head.feed().toInches() / 12);
-        return Optional.of(new Knife(
+        return new Knife(
+                side,
                 head,
                 width,
                 head.stock().stream()
                         .filter(stock -> stock.toInches() >= width - Tolerance.COINCIDENT)
                         .findFirst(),
                 shallowest - deepest,
-                depth,
+                clear ? depth : Double.POSITIVE_INFINITY,
                 edge,
                 marks,
-                scallop(1 / marks, head.circle().toInches())));
+                scallop(1 / marks, circle),
+                RimSpeed.of(circle, head.speed()));
     }
 
-    /** What the front head reaches, from the bottom edge up, on vertices within a chord error; jumps are square. */
-    private static List<Point> face(MillStick stick) {
+    /** What a head on the right reaches, from the bottom edge up, on vertices within a chord error; jumps are square. */
+    private static List<Point> face(Outline outline) {
         List<Point> face = new ArrayList<>();
-        Access.of(stick.outline(), Side.FRONT.degrees()).reached().stream()
-                .map(stretch -> stick.segment(stretch.stroke()).part(stretch.from(), stretch.to()))
+        Access.of(outline, Side.FRONT.degrees()).reached().stream()
+                .map(stretch ->
+                        outline.strokes().get(stretch.stroke()).segment().part(stretch.from(), stretch.to()))
                 .filter(part -> Math.abs(part.to().y() - part.from().y()) > Tolerance.COINCIDENT)
                 .sorted((a, b) -> Double.compare(a.at(0.5).y(), b.at(0.5).y()))
                 .forEach(part -> face.addAll(upward(part)));

@@ -12,8 +12,12 @@ import buildup.shared.figure.Value;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Asked of a profile: can it be cut, from where, and with what. */
 public final class Milling {
@@ -25,12 +29,15 @@ public final class Milling {
 
     private final Profile profile;
     private final Catalog catalog;
+    private final Optional<Head> head;
     private final Notices notices;
     private final MillStick stick;
+    private final List<Notice> obstacles = new ArrayList<>();
 
-    private Milling(Profile profile, Catalog catalog, Notices notices) {
+    private Milling(Profile profile, Catalog catalog, Optional<Head> head, Notices notices) {
         this.profile = profile;
         this.catalog = catalog;
+        this.head = head;
         this.notices = notices;
         this.stick = MillStick.of(profile);
     }
@@ -38,18 +45,22 @@ public final class Milling {
     /**
      * The answer, everything wrong with the profile said in {@code notices}.
      *
+     * @param head that is to run it, the same at every side of the stick; absent when the shop lists none
      * @param tilts of heads in front that the shop can set besides its square ones, degrees, up when above 0
      */
-    public static Milled of(Profile profile, Catalog catalog, List<Double> tilts, Notices notices) {
-        return new Milling(profile, catalog, notices).asked(tilts);
+    public static Milled of(
+            Profile profile, Catalog catalog, Optional<Head> head, List<Double> tilts, Notices notices) {
+        return new Milling(profile, catalog, head, notices).asked(tilts);
     }
 
     private Milled asked(List<Double> tilts) {
-        List<Reached> reached = Reached.of(stick, Side.with(tilts));
+        List<Side> sides = Side.with(tilts);
+        List<Reached> reached = Reached.of(stick, sides);
         List<Undercut> undercuts = Undercut.of(stick, reached);
         List<Groove> grooves = Groove.of(stick);
         boolean few = stick.count() <= MOST_MEMBERS;
-        Optional<Passes> passes = few ? Optional.of(Passes.of(stick, catalog.cutters())) : Optional.empty();
+        List<Pass> ways = few ? CutterFitting.all(stick, catalog.cutters()) : List.of();
+        Optional<Passes> passes = few ? Optional.of(Passes.of(stick, ways)) : Optional.empty();
         if (!few) {
             tell(MillingNotices.TOO_MANY_FOR_BITS
                     .with("members", Figure.count(stick.count()))
@@ -62,28 +73,61 @@ public final class Milling {
                                 .isEmpty())
                         .toList()
                 : List.of();
-        undercuts.forEach(this::tell);
+        undercuts.forEach(undercut -> tell(undercut, grooves));
         grooves.forEach(this::tell);
         tell(corners);
         List<Hollow> hollows = few ? Hollow.of(stick) : List.of();
-        Milled plain = new Milled(stick, reached, undercuts, corners, hollows, grooves, passes, Optional.empty());
-        return plain.isPlain()
-                ? plain
-                : new Milled(stick, reached, undercuts, corners, hollows, grooves, passes, knife());
+        List<HeadWork> heads = heads(sides, reached, undercuts, ways);
+        heads.forEach(this::tell);
+        return new Milled(
+                stick, reached, undercuts, corners, hollows, grooves, passes, sides, heads, List.copyOf(obstacles));
+    }
+
+    /** The heads asked about and, where they leave something, tilted ones that reach it. */
+    private List<HeadWork> heads(List<Side> sides, List<Reached> reached, List<Undercut> undercuts, List<Pass> ways) {
+        List<Side> all = Stream.concat(sides.stream(), undercuts.stream().flatMap(undercut -> undercut.tilt().stream()))
+                .distinct()
+                .toList();
+        List<Reached> parts = all.size() == sides.size() ? reached : Reached.of(stick, all);
+        Map<Side, Optional<Knife>> knives = new HashMap<>();
+        return HeadWork.fewest(HeadWork.Task.of(stick, parts, all), (side, share) -> {
+            Optional<Pass> cutter = ways.stream()
+                    .filter(pass -> pass.side().equals(side) && pass.isSquare() && pass.times() == 1)
+                    .filter(pass -> share.stream().allMatch(pass::makes))
+                    .findFirst();
+            Optional<Knife> knife = cutter.isPresent()
+                    ? Optional.empty()
+                    : knives.computeIfAbsent(side, one -> head.map(holder -> Knife.of(stick, holder, one)));
+            return new HeadWork(
+                    side, share.stream().map(Reached::member).distinct().toList(), knife, cutter);
+        });
     }
 
     private double radius() {
-        return catalog.heads().stream()
-                .mapToDouble(head -> head.corner().toInches())
-                .min()
-                .orElse(USUAL_CORNER);
+        return head.map(one -> one.corner().toInches()).orElse(USUAL_CORNER);
     }
 
-    private void tell(Undercut undercut) {
-        Notice notice = undercut.open()
-                ? MillingNotices.NEEDS_PASSES.with("sides", sides(undercut))
-                : MillingNotices.NOT_REACHED.notice();
-        tell(notice.with("from", place(undercut.from())).with("to", place(undercut.to())));
+    private void tell(Undercut undercut, List<Groove> grooves) {
+        Optional<Groove> slot = grooves.stream().filter(undercut::holds).findFirst();
+        Notice notice = slot.map(groove -> slot(undercut, groove)).orElseGet(() -> line(undercut));
+        if (undercut.open()) {
+            tell(notice.with("sides", sides(undercut)));
+        } else {
+            hinders(notice);
+        }
+    }
+
+    private Notice line(Undercut undercut) {
+        return (undercut.open() ? MillingNotices.NEEDS_PASSES : MillingNotices.NOT_REACHED)
+                .with("from", place(undercut.from()))
+                .with("to", place(undercut.to()));
+    }
+
+    private Notice slot(Undercut undercut, Groove groove) {
+        return (undercut.open() ? MillingNotices.SLOT_NEEDS_PASSES : MillingNotices.SLOT_NOT_REACHED)
+                .with("width", Figure.length(groove.width()))
+                .with("depth", Figure.length(groove.depth()))
+                .with("at", place(groove.middle(stick)));
     }
 
     private static Value sides(Undercut undercut) {
@@ -92,7 +136,7 @@ public final class Milling {
 
     private void tell(Groove groove) {
         if (groove.behind() <= Tolerance.TOUCHING) {
-            tell(MillingNotices.NOTHING_BEHIND
+            hinders(MillingNotices.NOTHING_BEHIND
                     .with("depth", Figure.length(groove.depth()))
                     .with("board", Figure.length(groove.depth() + groove.behind()))
                     .with("least", Figure.atLeast(Groove.LEAST_BEHIND)));
@@ -129,41 +173,28 @@ public final class Milling {
                 .amount(Figure.length(first.radius())));
     }
 
-    private Optional<Knife> knife() {
-        double width = Knife.width(stick);
-        List<Head> wide = catalog.heads().stream()
-                .filter(head -> head.widest().toInches() >= width - Tolerance.SNAP)
-                .toList();
-        Optional<Head> widest =
-                catalog.heads().stream().reduce((a, b) -> a.widest().compareTo(b.widest()) >= 0 ? a : b);
-        if (wide.isEmpty()) {
-            widest.ifPresent(head -> {
-                double over = width - head.widest().toInches();
-                tell(MillingNotices.KNIFE_TOO_WIDE
-                        .with("width", Figure.length(width))
-                        .with("head", head.name())
-                        .with("widest", Figure.length(head.widest().toInches()))
-                        .amount(Figure.length(over)));
-            });
-            return Optional.empty();
-        }
-        List<Knife> knives =
-                wide.stream().flatMap(head -> Knife.of(stick, head).stream()).toList();
-        Optional<Knife> fits = knives.stream()
-                .filter(knife -> knife.woodDepth() <= knife.head().deepest().toInches() + Tolerance.SNAP)
-                .findFirst();
-        if (fits.isEmpty()) {
-            double most = wide.stream()
-                    .mapToDouble(head -> head.deepest().toInches())
-                    .max()
-                    .orElse(0);
-            double asked = Knife.woodDepth(stick);
-            tell(MillingNotices.KNIFE_TOO_DEEP
-                    .with("depth", Figure.length(asked))
-                    .with("deepest", Figure.length(most))
-                    .amount(Figure.length(asked - most)));
-        }
-        return fits;
+    private void tell(HeadWork work) {
+        work.knife()
+                .filter(knife -> !knife.isNarrowEnough())
+                .ifPresent(knife -> hinders(MillingNotices.KNIFE_TOO_WIDE
+                        .with("width", Figure.length(knife.width()))
+                        .with("head", knife.head().name())
+                        .with("widest", Figure.length(knife.head().widest().toInches()))
+                        .amount(Figure.length(
+                                knife.width() - knife.head().widest().toInches()))));
+        work.knife()
+                .filter(knife -> !knife.isShallowEnough())
+                .ifPresent(knife -> hinders(MillingNotices.KNIFE_TOO_DEEP
+                        .with("depth", Figure.length(knife.woodDepth()))
+                        .with("deepest", Figure.length(knife.head().deepest().toInches()))
+                        .amount(Figure.length(
+                                knife.woodDepth() - knife.head().deepest().toInches()))));
+    }
+
+    /** Says what keeps it from being run as it is drawn. */
+    private void hinders(Notice notice) {
+        tell(notice);
+        obstacles.add(notice.of(profile.name()));
     }
 
     private void tell(Notice notice) {

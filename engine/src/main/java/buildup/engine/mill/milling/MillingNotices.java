@@ -28,6 +28,12 @@ public final class MillingNotices {
     static final Kind NOT_REACHED =
             UNDERCUT.problem(Words.NOT_FROM_THE_FRONT + "no straight pass reaches it.", "Make it of two pieces.");
 
+    static final Kind SLOT_NEEDS_PASSES = UNDERCUT.problem(
+            "The slot {width} wide and {depth} deep at {at} is not open to the outside head; it needs the {sides}.",
+            "Run it from that side, or leave it out.");
+    static final Kind SLOT_NOT_REACHED = UNDERCUT.problem(
+            "No straight pass reaches the slot {width} wide and {depth} deep at {at}.", "Make it of two pieces.");
+
     static final Kind NOTHING_BEHIND = WordNotices.KERF_THROUGH.problem(
             "Kerf is {depth} deep in a {board} board.", "Cut it less deep: leave {least}.");
     static final Kind THIN_BEHIND =

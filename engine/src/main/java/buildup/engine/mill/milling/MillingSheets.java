@@ -1,6 +1,5 @@
 package buildup.engine.mill.milling;
 
-import buildup.profiles.outline.Point;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Columns;
@@ -30,7 +29,7 @@ public final class MillingSheets {
         List<Sheet> sheets = new ArrayList<>(List.of(
                 sides(milled), reach(milled), undercuts(milled), corners(milled), hollows(milled), grooves(milled)));
         sheets.addAll(PassSheets.of(milled));
-        sheets.add(knife(milled.flatMap(Milled::knife)));
+        sheets.addAll(HeadSheets.of(milled));
         return List.copyOf(sheets);
     }
 
@@ -50,7 +49,7 @@ public final class MillingSheets {
                         "milled",
                         one -> one.isPlain() ? Optional.of("S4S; no profile to cut.") : Optional.empty())
                 .text();
-        for (Side side : Side.SQUARE) {
+        for (Side side : milled.map(Milled::sides).orElse(Side.SQUARE)) {
             columns.wordsIf(
                             "by-" + side.word(),
                             "reached by the " + side.word() + " head",
@@ -189,44 +188,6 @@ public final class MillingSheets {
                 .length("behind", "wood behind it", Groove::behind)
                 .length("beside", "least wood outside it", Groove::beside)
                 .silent()
-                .sheet();
-    }
-
-    private static Sheet knife(Optional<Knife> knife) {
-        return Sheet.single("milling.knife", "GROUND KNIFE for all that the outside head reaches", knife)
-                .words("head", "head", one -> one.head().name())
-                .length("width", "knife width", Knife::width)
-                .lengthIf(
-                        "stock",
-                        "steel",
-                        one -> one.stock()
-                                .map(stock -> OptionalDouble.of(stock.toInches()))
-                                .orElse(OptionalDouble.empty()))
-                .wordsIf(
-                        "noStock",
-                        "steel",
-                        one -> one.stock().isPresent() ? Optional.empty() : Optional.of("none listed so wide"))
-                .text()
-                .fine("woodDepth", "depth in the wood", Knife::woodDepth)
-                .measure(
-                        "hook",
-                        "hook, degrees",
-                        Quantity.ANGLE,
-                        one -> one.head().hook().toDegrees())
-                .fine("depth", "depth on the knife", Knife::depth)
-                .count("knives", "knives cutting", one -> one.head().knives())
-                .measure("speed", "speed", Quantity.RPM, one -> one.head().speed())
-                .measure("feed", "feed", Quantity.FEED, one -> one.head().feed().toInches() / 12)
-                .measure("marks", "", Quantity.MARKS, Knife::marks)
-                .measure("scallop", "knife-mark depth", Quantity.LENGTH, Rounding.decimals(5), Knife::scallop)
-                .many(
-                        "edge",
-                        "edge of the knife at full size",
-                        Columns.<Point>inner()
-                                .length("across", "across", point -> point.x())
-                                .length("back", "back from its longest point", point -> -point.y()),
-                        Knife::edge)
-                .json()
                 .sheet();
     }
 }

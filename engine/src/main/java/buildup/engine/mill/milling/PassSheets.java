@@ -29,6 +29,11 @@ final class PassSheets {
     private static final Phrase PARTLY =
             Phrase.of("Listed bits and blades do not make {members}; {left} is left there. Take a ground knife.");
 
+    private static final Phrase BITS =
+            Phrase.of("BITS without a molder: the lowest of the published limits for the diameter; the maker's marking"
+                    + " governs. Feed for a chip of {chip} in hardwood with {edges} edges; light passes of {deepest}.");
+    private static final Rounding DOWN_TO_WHOLE = Rounding.decimals(0).to(Rounding.Side.DOWN);
+
     /** A pass with its number. */
     private record Row(int number, Pass pass, Milled milled) {
         List<String> makes() {
@@ -48,6 +53,7 @@ final class PassSheets {
         boolean asked = passes.isPresent();
         return List.of(
                 inOrder(milled).askedIf(asked),
+                bits(passes).askedIf(asked),
                 runs(milled),
                 unmade(passes).askedIf(asked),
                 Sheet.single("milling", "LEFT STANDING", milled)
@@ -96,6 +102,29 @@ final class PassSheets {
         return (pass.times() > 1 ? OFTEN : ONCE)
                 .with("cutter", pass.cutter())
                 .with("times", Figure.count(pass.times()));
+    }
+
+    private static Sheet bits(Optional<Passes> passes) {
+        List<BitRun> runs = passes.map(Passes::inOrder).orElse(List.of()).stream()
+                .flatMap(pass -> BitRun.of(pass).stream())
+                .distinct()
+                .toList();
+        Phrase title = BITS.with("chip", Figure.fine(BitRun.CHIP))
+                .with("edges", Figure.count(BitRun.EDGES))
+                .with("deepest", Figure.atMost(BitRun.DEEPEST));
+        return Sheet.of("milling.bits", title, runs)
+                .saying("cutter", "bit", BitRun::cutter)
+                .both()
+                .length("diameter", "diameter", BitRun::diameter)
+                .lengthIf(
+                        "bearing",
+                        "bearing",
+                        run -> run.bearing().map(OptionalDouble::of).orElse(OptionalDouble.empty()))
+                .measure("turns", "at most", Quantity.RPM, DOWN_TO_WHOLE, BitRun::turns)
+                .measure("rim", "rim speed", Quantity.FEED, BitRun::rim)
+                .measure("feed", "feed", Quantity.FEED, BitRun::feed)
+                .count("lightPasses", "light passes", BitRun::lightPasses)
+                .sheet();
     }
 
     private static OptionalDouble count(Milled milled) {

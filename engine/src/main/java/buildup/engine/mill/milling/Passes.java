@@ -1,6 +1,5 @@
 package buildup.engine.mill.milling;
 
-import buildup.catalog.mill.Cutter;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
@@ -53,8 +52,8 @@ public record Passes(List<Pass> inOrder, boolean proven, List<Unmade> unmade, Li
                                         stretch -> stretch.stroke() == after && stretch.from() < Tolerance.SAME_SHARE));
     }
 
-    static Passes of(MillStick stick, List<Cutter> cutters) {
-        List<Pass> ways = CutterFitting.all(stick, cutters);
+    /** @param ways in which a listed cutter makes some of it */
+    static Passes of(MillStick stick, List<Pass> ways) {
         List<Access.Stretch> atoms = atoms(stick, ways);
         List<BitSet> made = new ArrayList<>();
         for (Pass pass : ways) {

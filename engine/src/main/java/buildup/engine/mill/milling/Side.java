@@ -33,10 +33,14 @@ public record Side(String word, double degrees) {
 
     /** The head that stands there, a tilt in degrees. */
     public Phrase words() {
-        boolean square = SQUARE.contains(this);
-        return square
+        return !isTilted()
                 ? HEAD.with("side", word)
                 : (degrees < 0 ? TILTED_DOWN : TILTED_UP).with("tilt", Figure.angle(Math.rint(Math.abs(degrees))));
+    }
+
+    /** Whether it is the outside head, tilted. */
+    public boolean isTilted() {
+        return !SQUARE.contains(this);
     }
 
     static List<Side> with(List<Double> tilts) {

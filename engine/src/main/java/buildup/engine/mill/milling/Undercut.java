@@ -12,16 +12,18 @@ import java.util.stream.IntStream;
 /**
  * A run of the outline that neither the head in front nor the one behind reaches.
  *
+ * @param strokes that it lies on, counted from 0
  * @param line from end to end, in walking order
  * @param area of the air that the wood hides from the front there, sq in
  * @param passes the fewest square heads that reach all of it together; none when they do not
  * @param tilt that reaches all of it, off straight from the front, when the square heads do not; least first
  */
-public record Undercut(List<Segment> line, double area, List<Side> passes, Optional<Side> tilt) {
+public record Undercut(List<Integer> strokes, List<Segment> line, double area, List<Side> passes, Optional<Side> tilt) {
     /** Tilts are tried in such steps, degrees. */
     private static final int STEP = 5;
 
     public Undercut {
+        strokes = List.copyOf(strokes);
         line = List.copyOf(line);
         passes = List.copyOf(passes);
     }
@@ -39,6 +41,11 @@ public record Undercut(List<Segment> line, double area, List<Side> passes, Optio
     /** Whether straight passes reach all of it. */
     public boolean open() {
         return !passes.isEmpty() || tilt.isPresent();
+    }
+
+    /** Whether it is a slot: the floor of a groove, or a wall of it. */
+    boolean holds(Groove groove) {
+        return groove.strokes().stream().anyMatch(strokes::contains);
     }
 
     static List<Undercut> of(MillStick stick, List<Reached> reached) {
@@ -88,7 +95,12 @@ public record Undercut(List<Segment> line, double area, List<Side> passes, Optio
                 .sum();
         List<Side> passes = fewest(run);
         Optional<Side> tilt = passes.isEmpty() ? tilt(stick, run) : Optional.empty();
-        return new Undercut(run.stream().map(Reached::segment).toList(), area, passes, tilt);
+        return new Undercut(
+                run.stream().map(Reached::stroke).distinct().toList(),
+                run.stream().map(Reached::segment).toList(),
+                area,
+                passes,
+                tilt);
     }
 
     private static boolean holds(Reached stretch, Access.Stretch floor) {

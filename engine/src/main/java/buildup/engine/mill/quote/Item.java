@@ -1,7 +1,7 @@
 package buildup.engine.mill.quote;
 
+import buildup.catalog.mill.Mill;
 import buildup.catalog.wood.Wood;
-import buildup.engine.mill.milling.Knife;
 import buildup.profiles.Profile;
 import java.math.BigDecimal;
 import java.util.List;
@@ -11,7 +11,8 @@ import java.util.List;
  *
  * @param feet wanted
  * @param lengths asked for, in; none when they may be random
- * @param newKnife whether a knife is to be ground for it
+ * @param widths of the boards that it is cut from; none when those of the mill are taken
+ * @param newKnife whether knives are to be ground for it
  * @param work the kind of work, by which feet are added
  * @param waste that it adds, as a share
  * @param finishes kinds of finish, as the rates call them
@@ -22,35 +23,25 @@ public record Item(
         Wood wood,
         BigDecimal feet,
         List<Double> lengths,
+        List<Mill.Width> widths,
         boolean newKnife,
         String work,
         BigDecimal waste,
         List<String> finishes) {
+    /** Copies the lists. */
     public Item {
         lengths = List.copyOf(lengths);
+        widths = List.copyOf(widths);
         finishes = List.copyOf(finishes);
     }
 
-    /** Width of a knife that runs it, in: its own and a margin at either edge. */
-    public double knifeWidth() {
-        return knifeWidth(profile);
+    /** The stick that it is run from, of its own boards or of those of the mill. */
+    Blank blank(Mill mill) {
+        return Blank.of(profile, widths.isEmpty() ? mill : mill.withWidths(widths));
     }
 
-    /** Whether it is a board, which straight knives plane on four sides. */
-    public boolean planed() {
-        return planed(profile);
-    }
-
-    static boolean planed(Profile profile) {
-        return profile.stick() instanceof Profile.Board;
-    }
-
-    static double knifeWidth(Profile profile) {
-        return profile.width() + 2 * Knife.MARGIN;
-    }
-
-    /** Pounds of the finished molding. */
-    public double weight() {
-        return profile.outline().area() / 144 * wood.densityPerCubicFoot() * feet.doubleValue();
+    /** Pounds of the finished molding, so many feet of it. */
+    double weight(BigDecimal run) {
+        return profile.outline().area() / 144 * wood.densityPerCubicFoot() * run.doubleValue();
     }
 }

@@ -1,14 +1,13 @@
 package buildup.engine.mill.quote;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.mill.Head;
+import buildup.catalog.mill.BoardWidths;
 import buildup.catalog.mill.Mill;
 import buildup.catalog.mill.Rates;
 import buildup.catalog.wood.Wood;
 import buildup.catalog.words.WalkReader;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Box;
-import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
@@ -49,8 +48,7 @@ final class ItemReader {
         this.notices = notices;
     }
 
-    Optional<Item> read(
-            Fields plain, Optional<Scalar> usualWood, Optional<Mill> mill, Optional<Rates> rates, Optional<Head> head) {
+    Optional<Item> read(Fields plain, Optional<Scalar> usualWood, Optional<Mill> mill, Optional<Rates> rates) {
         Optional<Scalar> call = OrderReader.named(plain, "profile");
         String name = plain.text("name")
                 .map(String::strip)
@@ -64,6 +62,7 @@ final class ItemReader {
         Optional<Wood> wood = asked.flatMap(one -> catalog.wood(one, notices));
         Optional<BigDecimal> feet = OrderReader.wanted(fields, name, notices);
         List<Double> lengths = lengths(fields, name, mill);
+        List<Mill.Width> widths = new BoardWidths(notices).read(fields, "board", name);
         boolean newKnife = newKnife(fields);
         Optional<Scalar> work = OrderReader.named(fields, "waste");
         Map<String, BigDecimal> wastes = mill.map(Mill::waste).orElse(Map.of());
@@ -77,8 +76,9 @@ final class ItemReader {
         if (profile.isPresent() && rates.isPresent() && wood.isPresent()) {
             priced(rates.get(), wood.get(), asked.orElseThrow().mark(), name);
         }
-        if (profile.isPresent() && mill.isPresent() && head.isPresent()) {
-            machined(profile.get(), mill.get(), head.get(), fields.mark(), name);
+        if (profile.isPresent() && mill.isPresent()) {
+            Mill own = widths.isEmpty() ? mill.get() : mill.get().withWidths(widths);
+            blank(Blank.of(profile.get(), own), own, rates, fields.mark(), name);
         }
         if (profile.isEmpty() || wood.isEmpty() || feet.isEmpty()) {
             return Optional.empty();
@@ -89,7 +89,8 @@ final class ItemReader {
                 wood.get(),
                 feet.get(),
                 lengths,
-                newKnife && !Item.planed(profile.get()),
+                widths,
+                newKnife,
                 kind,
                 wastes.getOrDefault(kind, BigDecimal.ZERO),
                 finishes));
@@ -195,39 +196,26 @@ final class ItemReader {
         }
     }
 
-    private void machined(Profile profile, Mill mill, Head head, Mark mark, String name) {
-        Blank blank = Blank.of(profile, mill);
-        double knife = Item.knifeWidth(profile);
-        Length over = Length.inches(knife).minus(head.widest());
-        if (!Item.planed(profile) && over.toInches() > Tolerance.COINCIDENT) {
-            say(
-                    QuoteNotices.KNIFE_TOO_WIDE
-                            .with("knife", Figure.length(knife))
-                            .with("head", head.name())
-                            .with("widest", Figure.length(head.widest().toInches()))
-                            .amount(Figure.length(over.toInches())),
-                    mark,
-                    name);
-        }
+    private void blank(Blank blank, Mill mill, Optional<Rates> rates, Mark mark, String name) {
         if (!blank.canBeCut()) {
-            say(
-                    QuoteNotices.NO_STRIP
-                            .with("mill", mill.name())
-                            .with("board", Figure.length(mill.board().toInches())),
-                    mark,
-                    name);
+            double widest = mill.widths().stream()
+                    .mapToDouble(width -> width.width().toInches())
+                    .max()
+                    .orElse(0);
+            say(QuoteNotices.NO_STRIP.with("mill", mill.name()).with("board", Figure.length(widest)), mark, name);
         } else if (blank.gluedUp()) {
-            say(QuoteNotices.GLUED_UP.with("ways", glued(blank, mill)), mark, name);
+            say(QuoteNotices.GLUED_UP.with("ways", glued(blank)), mark, name);
+            rates.filter(one -> one.glue().isEmpty())
+                    .ifPresent(one -> say(QuoteNotices.NO_PRICE_FOR_GLUE.with("rates", one.name()), mark, name));
         }
     }
 
-    private static Phrase glued(Blank blank, Mill mill) {
+    private static Phrase glued(Blank blank) {
         Phrase layers = QuoteNotices.IN_LAYERS
                 .with("thickness", Figure.length(blank.thickness()))
                 .with("layers", Figure.count(blank.layers()))
                 .with("quarter", blank.quarter().label());
         Phrase strips = QuoteNotices.EDGE_TO_EDGE
-                .with("board", Figure.length(mill.board().toInches()))
                 .with("blank", Figure.length(blank.blank()))
                 .with("plies", Figure.count(blank.plies()));
         if (blank.layers() > 1 && blank.plies() > 1) {

@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param unit that the order counts in, and that it is told in
  * @param validUntil until when the quote holds, as the order says; the program knows no date
  * @param head that runs them
+ * @param sheet what stands on the paper beside them
  * @param breaks other quantities to be priced, feet
  */
 public record Order(
@@ -30,6 +31,7 @@ public record Order(
         Mill mill,
         Rates rates,
         Head head,
+        OrderSheet sheet,
         List<Item> items,
         List<BigDecimal> breaks) {
     public Order {

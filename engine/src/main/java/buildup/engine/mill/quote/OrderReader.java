@@ -9,8 +9,6 @@ import buildup.shared.document.Document;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
-import buildup.shared.figure.Listing;
-import buildup.shared.figure.Text;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
@@ -60,7 +58,8 @@ final class OrderReader {
                 catalog.mill(named(fields, "mill").orElse(new Scalar(USUAL_MILL, fields.mark())), notices);
         Optional<Scalar> called = fields.needed("rates", QuoteNotices.NO_RATES.notice());
         Optional<Rates> rates = called.flatMap(name -> catalog.rates(name, notices));
-        Optional<Head> head = head(fields);
+        Optional<Head> head = catalog.head(named(fields, "head"), notices);
+        OrderSheet sheet = OrderSheet.read(fields);
         List<BigDecimal> breaks = breaks(fields, unit);
         Optional<Scalar> wood = named(fields, "wood");
         String boards = fields.text("boards").orElse(Catalog.USUAL_BOARDS);
@@ -79,7 +78,7 @@ final class OrderReader {
         Set<String> names = new HashSet<>();
         ItemReader reader = new ItemReader(catalog, boards, lengths, notices);
         for (Fields entry : entries) {
-            reader.read(entry, wood, mill, rates, head).ifPresent(item -> {
+            reader.read(entry, wood, mill, rates).ifPresent(item -> {
                 if (!names.add(item.name())) {
                     say(QuoteNotices.ITEM_TWICE.with("item", item.name()), entry.mark("name"));
                 }
@@ -96,6 +95,7 @@ final class OrderReader {
                         mill.orElseThrow(),
                         rates.orElseThrow(),
                         head.orElseThrow(),
+                        sheet,
                         items,
                         breaks));
     }
@@ -107,27 +107,6 @@ final class OrderReader {
             say(QuoteNotices.UNKNOWN_UNIT.with("word", asked.get()), fields.mark("units"));
         }
         return unit.orElse(LengthUnit.INCH);
-    }
-
-    /** The head that the order names, else the first of the lists. */
-    private Optional<Head> head(Fields fields) {
-        Optional<Scalar> asked = named(fields, "head");
-        Optional<Head> head = catalog.heads().stream()
-                .filter(one ->
-                        asked.isEmpty() || one.name().equals(asked.get().text().strip()))
-                .findFirst();
-        if (head.isEmpty()) {
-            say(
-                    QuoteNotices.UNKNOWN_HEAD
-                            .with("word", asked.map(Scalar::text).orElse(""))
-                            .with(
-                                    "heads",
-                                    Listing.commas(catalog.heads().stream()
-                                            .map(one -> new Text(one.name()))
-                                            .toList())),
-                    fields.mark("head"));
-        }
-        return head;
     }
 
     private List<BigDecimal> breaks(Fields fields, LengthUnit unit) {

@@ -3,6 +3,8 @@ package buildup.engine.mill.quote;
 import buildup.catalog.mill.Head;
 import buildup.catalog.mill.Mill;
 import buildup.catalog.mill.Rates;
+import buildup.engine.mill.milling.Knife;
+import buildup.engine.mill.milling.Milled;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -11,21 +13,27 @@ import java.math.RoundingMode;
  * What so many feet of a molding cost. The cost of wood and work is without mark-up; what is charged has it, and adds up
  * to the hundredth: total = set-up + knife + feet x foot.
  *
- * @param feet wanted
+ * @param sticks that are delivered
  * @param run feet that go through the machine: waste and set-up in
  * @param boardFeet to buy
- * @param wood, labor, machine, finish, specified cost
+ * @param kept board feet of drops that are taken back
+ * @param hours that the machine runs
+ * @param wood, drops, labor, glue, machine, finish, specified cost; drops are taken off
  * @param setUp, knife charged
  * @param foot charged for each foot
  * @param total charged
  * @param each total for each foot, set-up and knife shared out
  */
 public record Price(
-        BigDecimal feet,
+        Sticks sticks,
         double run,
         double boardFeet,
+        double kept,
+        double hours,
         BigDecimal wood,
+        BigDecimal drops,
         BigDecimal labor,
+        BigDecimal glue,
         BigDecimal machine,
         BigDecimal finish,
         BigDecimal specified,
@@ -41,48 +49,90 @@ public record Price(
 
     private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
 
-    static Price of(Item item, BigDecimal feet, Blank blank, Mill mill, Rates rates, Head head) {
-        BigDecimal setUpFeet =
-                BigDecimal.valueOf(mill.setUp().toInches()).divide(BigDecimal.valueOf(12), MathContext.DECIMAL64);
-        BigDecimal run = feet.multiply(BigDecimal.ONE.add(item.waste())).add(setUpFeet);
-        double boardFeet = blank.boardFeet(run.doubleValue(), mill.sound().doubleValue());
-        BigDecimal wood = cents(
-                clean(boardFeet).multiply(rates.wood().getOrDefault(item.wood().name(), BigDecimal.ZERO)));
-        BigDecimal labor =
-                cents(run.divide(rates.prepared(), MathContext.DECIMAL64).multiply(rates.labor()));
-        BigDecimal hours =
-                run.divide(BigDecimal.valueOf(head.feed().toInches() / 12).multiply(MINUTES), MathContext.DECIMAL64);
+    static Price of(Order order, Item item, Milled milled, Blank blank, BigDecimal wanted) {
+        Mill mill = order.mill();
+        Rates rates = order.rates();
+        Sticks sticks = Sticks.of(item.lengths(), wanted);
+        BigDecimal feet = sticks.feet();
+        BigDecimal run = run(item, mill, feet);
+        double sound = mill.sound().doubleValue();
+        double boardFeet = blank.boardFeet(run.doubleValue(), sound);
+        double kept = boardFeet * sound * blank.kept();
+        BigDecimal boardFoot = rates.wood().getOrDefault(item.wood().name(), BigDecimal.ZERO);
+        BigDecimal wood = cents(clean(boardFeet).multiply(boardFoot));
+        BigDecimal credit = mill.drops().map(Mill.Drops::credit).orElse(BigDecimal.ZERO);
+        BigDecimal drops = cents(clean(kept).multiply(boardFoot).multiply(credit));
+        BigDecimal labor = cents(run.multiply(BigDecimal.valueOf(blank.pieces()))
+                .divide(rates.prepared(), MathContext.DECIMAL64)
+                .multiply(rates.labor()));
+        BigDecimal glue = cents(clean(run.doubleValue() * blank.jointInAFoot())
+                .multiply(rates.glue().orElse(BigDecimal.ZERO)));
+        BigDecimal hours = hours(run, order.head(), passes(milled));
         BigDecimal machine = cents(hours.multiply(rates.machine()));
-        BigDecimal finish = item.finishes().stream()
+        BigDecimal finish = cents(item.finishes().stream()
                 .map(kind ->
                         cents(rates.finish().getOrDefault(kind, BigDecimal.ZERO).multiply(feet)))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal work = wood.add(labor).add(machine).add(finish);
-        BigDecimal specified =
-                item.lengths().isEmpty() ? cents(BigDecimal.ZERO) : cents(work.multiply(rates.specified()));
+                .reduce(BigDecimal.ZERO, BigDecimal::add));
+        BigDecimal work = wood.subtract(drops).add(labor).add(glue).add(machine).add(finish);
+        BigDecimal specified = cents(item.lengths().isEmpty() ? BigDecimal.ZERO : work.multiply(rates.specified()));
         BigDecimal charged = BigDecimal.ONE.add(rates.markUp());
-        BigDecimal setUp = cents(rates.setUp().multiply(charged));
-        BigDecimal knife = item.newKnife()
-                ? cents(rates.knife()
-                        .multiply(BigDecimal.valueOf(item.knifeWidth()))
-                        .multiply(charged))
-                : cents(BigDecimal.ZERO);
+        BigDecimal setUp =
+                cents(rates.setUp().multiply(BigDecimal.valueOf(setUps(milled))).multiply(charged));
+        BigDecimal knife = cents(
+                item.newKnife()
+                        ? rates.knife().multiply(clean(knifeWidth(milled))).multiply(charged)
+                        : BigDecimal.ZERO);
         BigDecimal foot = work.add(specified).multiply(charged).divide(feet, CENTS, RoundingMode.HALF_UP);
         BigDecimal total = cents(setUp.add(knife).add(foot.multiply(feet)));
         return new Price(
-                feet,
+                sticks,
                 run.doubleValue(),
                 boardFeet,
+                kept,
+                hours.doubleValue(),
                 wood,
+                drops,
                 labor,
+                glue,
                 machine,
-                cents(finish),
+                finish,
                 specified,
                 setUp,
                 knife,
                 foot,
                 total,
                 total.divide(feet, CENTS, RoundingMode.HALF_UP));
+    }
+
+    /** Feet delivered. */
+    public BigDecimal feet() {
+        return sticks.feet();
+    }
+
+    private static BigDecimal run(Item item, Mill mill, BigDecimal feet) {
+        BigDecimal setUp =
+                BigDecimal.valueOf(mill.setUp().toInches()).divide(BigDecimal.valueOf(12), MathContext.DECIMAL64);
+        return feet.multiply(BigDecimal.ONE.add(item.waste())).add(setUp);
+    }
+
+    private static BigDecimal hours(BigDecimal run, Head head, int passes) {
+        BigDecimal feed = BigDecimal.valueOf(head.feed().toInches() / 12);
+        return run.multiply(BigDecimal.valueOf(passes)).divide(feed.multiply(MINUTES), MathContext.DECIMAL64);
+    }
+
+    /** All knives cut in one pass of the molder; each cutter of the shop's list takes one of its own. */
+    static int passes(Milled milled) {
+        return 1 + milled.cutters().size();
+    }
+
+    /** Each head with its knife, each cutter; planed stock is set up once. */
+    static int setUps(Milled milled) {
+        return Math.max(1, milled.heads().size());
+    }
+
+    /** Of all knives to be ground, in. */
+    static double knifeWidth(Milled milled) {
+        return milled.knives().stream().mapToDouble(Knife::width).sum();
     }
 
     /** Without the digits that computing blurs, so that a half of a hundredth is one in every unit. */

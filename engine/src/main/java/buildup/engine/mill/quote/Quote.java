@@ -1,7 +1,6 @@
 package buildup.engine.mill.quote;
 
 import buildup.catalog.Catalog;
-import buildup.catalog.words.WordNotices;
 import buildup.engine.mill.milling.Knife;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.mill.milling.Milling;
@@ -10,25 +9,23 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 
 /**
  * What a mill asks for an order.
  *
  * @param toMinimum what is added where all items together come to less than the mill takes
+ * @param total of all that is priced; nothing when nothing is
  * @param marks knife marks in an inch
  * @param assumed what was taken for granted of all items, a sentence each
  */
 public record Quote(
         Order order, List<Quoted> items, BigDecimal toMinimum, BigDecimal total, double marks, List<Phrase> assumed) {
+    /** Copies the lists. */
     public Quote {
         items = List.copyOf(items);
         assumed = List.copyOf(assumed);
     }
-
-    /** What of the mill's answers stops a molding from being run as it is drawn. */
-    private static final Set<String> TOLD =
-            Set.of(WordNotices.KERF_THROUGH.name(), MillingNotices.THIN_WEB.name(), MillingNotices.TOO_DEEP.name());
 
     /**
      * The order at its rates.
@@ -37,42 +34,68 @@ public record Quote(
      */
     public static Quote of(Order order, Catalog catalog, Notices notices) {
         List<Quoted> items = order.items().stream()
-                .map(item -> quoted(order, item, milled(item, catalog, notices)))
+                .map(item -> quoted(order, item, milled(order, item, catalog, notices)))
                 .toList();
-        BigDecimal sum = items.stream().map(item -> item.price().total()).reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal toMinimum = Price.cents(order.rates().minimum().subtract(sum).max(BigDecimal.ZERO));
+        List<BigDecimal> totals = items.stream()
+                .flatMap(item -> item.price().stream())
+                .map(Price::total)
+                .toList();
+        BigDecimal sum = totals.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal least = totals.isEmpty() ? BigDecimal.ZERO : order.rates().minimum();
+        BigDecimal toMinimum = Price.cents(least.subtract(sum).max(BigDecimal.ZERO));
         double marks = Knife.marks(
                 order.head().speed(), order.head().knives(), order.head().feed().toInches() / 12);
         return new Quote(
                 order, items, toMinimum, Price.cents(sum.add(toMinimum)), marks, new Assumptions(order).ofAll(marks));
     }
 
-    private static Milled milled(Item item, Catalog catalog, Notices notices) {
+    /** What the customer is asked for it. */
+    public Offer offer() {
+        return Offer.of(this);
+    }
+
+    /** What cannot be made, and so has no price, in sentences. */
+    public List<Phrase> notPriced() {
+        return items.stream().flatMap(item -> item.notPriced().stream()).toList();
+    }
+
+    private static Milled milled(Order order, Item item, Catalog catalog, Notices notices) {
         Notices said = new Notices();
-        Milled milled = Milling.of(item.profile(), catalog, List.of(), said);
-        boolean closed = milled.undercuts().stream().anyMatch(undercut -> !undercut.open());
+        Milled milled = Milling.of(item.profile(), catalog, Optional.of(order.head()), List.of(), said);
+        milled.obstacles().forEach(notice -> notices.add(notice.of(item.name())));
         said.sorted().stream()
-                .filter(notice -> TOLD.contains(notice.code())
-                        || (closed && notice.code().equals(MillingNotices.UNDERCUT.name())))
+                .filter(notice -> notice.code().equals(MillingNotices.THIN_WEB.name()))
                 .forEach(notice -> notices.add(notice.of(item.name())));
         return milled;
     }
 
     private static Quoted quoted(Order order, Item item, Milled milled) {
-        Blank blank = Blank.of(item.profile(), order.mill());
-        Price price = price(order, item, item.feet(), blank);
-        List<Price> breaks = order.breaks().stream()
-                .map(feet -> price(order, item, feet, blank))
-                .toList();
-        return new Quoted(item, blank, price, breaks, new Assumptions(order).of(item, blank, price, milled));
+        Blank blank = item.blank(order.mill());
+        Optional<Price> price = milled.obstacles().isEmpty()
+                ? Optional.of(Price.of(order, item, milled, blank, item.feet()))
+                : Optional.empty();
+        List<Price> breaks = price.isEmpty()
+                ? List.of()
+                : order.breaks().stream()
+                        .map(feet -> Price.of(order, item, milled, blank, feet))
+                        .toList();
+        return new Quoted(
+                item,
+                blank,
+                milled,
+                price,
+                breaks,
+                new Assumptions(order).of(item, blank, price, milled),
+                price.map(one -> new Reckoning(order, item, blank, milled, one).steps())
+                        .orElse(List.of()));
     }
 
-    private static Price price(Order order, Item item, BigDecimal feet, Blank blank) {
-        return Price.of(item, feet, blank, order.mill(), order.rates(), order.head());
-    }
-
-    /** Pounds of everything ordered. */
+    /** Pounds of everything that is priced. */
     public double weight() {
-        return items.stream().mapToDouble(one -> one.item().weight()).sum();
+        return items.stream()
+                .mapToDouble(one -> one.price()
+                        .map(price -> one.item().weight(price.feet()))
+                        .orElse(0.0))
+                .sum();
     }
 }

@@ -31,8 +31,6 @@ final class QuoteNotices {
 
     static final Kind UNKNOWN_UNIT =
             DocumentCodes.UNKNOWN_NAME.refusal("No unit is called '{word}'.", "Write in, mm, cm or ft.");
-    static final Kind UNKNOWN_HEAD =
-            DocumentCodes.UNKNOWN_NAME.refusal("No head is called '{word}'.", "There are: {heads}.");
     static final Kind UNKNOWN_WORK = DocumentCodes.UNKNOWN_NAME.refusal("No kind of work is called '{word}'.", "");
     static final Kind UNKNOWN_FINISH =
             DocumentCodes.UNKNOWN_NAME.refusal("No finish of the rates '{rates}' is called '{word}'.", "");
@@ -69,20 +67,18 @@ final class QuoteNotices {
             "'{piece}' is wanted {word} long; the boards of the mill '{mill}' end at {longest}.",
             "Take it in two with a scarf, or ask for shorter ones.");
 
-    private static final Code WIDE_KNIFE =
-            Code.of("knife-wider-than-machine", "A molding takes a wider knife than the head that is to run it.");
-    static final Kind KNIFE_TOO_WIDE = WIDE_KNIFE.refusal(
-            "'{piece}' takes a knife {knife} wide; the {head} holds {widest}.",
-            "Run it as two moldings, or name a wider head.");
     private static final Code NO_BLANK =
             Code.of("no-blank", "The boards of the mill are too narrow to give strips for a molding.");
     static final Kind NO_STRIP = NO_BLANK.refusal(
-            "The boards of the mill '{mill}', {board} wide, give no strip for '{piece}'.",
-            "List wider boards under 'mills:' in a catalog file.");
+            "The boards of the mill '{mill}', up to {board} wide, give no strip for '{piece}'.",
+            "List wider boards under 'mills:' in a catalog file, or give the item its own 'board:'.");
+    static final Kind NO_PRICE_FOR_GLUE = MISSING_RATE.refusal(
+            "The rates '{rates}' have no price for gluing, and '{piece}' is glued up.",
+            "Add 'glue:' to them, the price of a square foot of joint.");
     static final Kind GLUED_UP = CatalogNotices.GLUE_UP.note("'{piece}' is glued up: {ways}.", "");
     static final Phrase IN_LAYERS = Phrase.of("no quarter yields {thickness}: {layers} layers of {quarter}");
     static final Phrase EDGE_TO_EDGE =
-            Phrase.of("boards are {board} wide and the blank {blank}: {plies} strips edge to edge");
+            Phrase.of("too few boards are as wide as the blank, {blank}: {plies} strips edge to edge");
     static final Phrase BOTH = Phrase.of("{layers}; {strips}");
 
     private static final class Words {

@@ -44,7 +44,7 @@ class KnifeTest {
 
     @Test
     void the_template_holds_the_face_with_every_depth_corrected() {
-        Knife knife = Molded.milled(Molded.profile("cove 3/4 x 3/4")).knife().orElseThrow();
+        Knife knife = Molded.milled(Molded.profile("cove 3/4 x 3/4")).knives().get(0);
         assertThat(knife.width()).isCloseTo(0.75 + 2 * Knife.MARGIN, within(1e-9));
         assertThat(knife.stock().orElseThrow().toInches()).isEqualTo(1.5);
         assertThat(knife.woodDepth()).isCloseTo(0.625, within(1e-9));

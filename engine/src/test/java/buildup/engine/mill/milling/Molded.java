@@ -18,6 +18,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Profiles to be milled, from the catalog or from words, and what is said of them. */
@@ -73,13 +74,13 @@ final class Molded {
     }
 
     static Milled milled(Profile profile) {
-        return Milling.of(profile, BUILT_IN, List.of(), new Notices());
+        return Milling.of(profile, BUILT_IN, BUILT_IN.head(Optional.empty(), new Notices()), List.of(), new Notices());
     }
 
     /** Code, message and cure of each notice. */
     static List<String> said(Profile profile, Catalog catalog) {
         Notices notices = new Notices();
-        Milling.of(profile, catalog, List.of(), notices);
+        Milling.of(profile, catalog, catalog.head(Optional.empty(), notices), List.of(), notices);
         return notices.sorted().stream()
                 .map(notice -> notice.level() + " " + notice.code() + ": " + NoticeWords.INCHES.message(notice) + " | "
                         + NoticeWords.INCHES.cure(notice))

@@ -81,11 +81,21 @@ class BadOrderTest {
 
     @Test
     void a_knife_wider_than_the_machine_and_a_blank_wider_than_a_board() {
-        said(
-                order("name: a, section: [out 1, up 11-1/2, ovolo in 1/2], wood: red-oak, feet: 10"),
-                "refusal knife-wider-than-machine 2 'a' takes a knife 12-1/4 wide; the molder head holds 9. Run it as two"
-                        + " moldings, or name a wider head.",
-                "note glue-up 2 'a' is glued up: boards are 10 wide and the blank 12-1/4: 2 strips edge to edge.");
+        Ordered ordered = Ordered.of(order(
+                "name: a, section: [out 1, up 6, ovolo in 1/4, cove out 1/4, up 5-1/2], wood: red-oak, feet: 10"));
+        assertThat(ordered.said())
+                .containsExactly(
+                        "problem knife-too-wide Knife is 12-1/4 wide; the molder head takes 9. Run it in two pieces, or"
+                                + " list a wider head under 'heads:' in a catalog file.",
+                        "note glue-up 2 'a' is glued up: too few boards are as wide as the blank, 12-1/4: 2 strips edge to"
+                                + " edge.");
+        assertThat(ordered.first().price()).isEmpty();
+        assertThat(ordered.quote().orElseThrow().notPriced())
+                .extracting(FigurePrinter.INCHES::print)
+                .containsExactly(
+                        "'a' is not priced. Knife is 12-1/4 wide; the molder head takes 9. Run it in two pieces, or"
+                                + " list a wider head under 'heads:' in a catalog file.");
+        assertThat(ordered.quote().orElseThrow().total()).isEqualByComparingTo("0");
     }
 
     @Test

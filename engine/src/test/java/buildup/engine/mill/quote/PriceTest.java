@@ -18,42 +18,132 @@ class PriceTest {
                   prepared: 319, finish: { oiled: 0.5 }, specified: 10 %, mark-up: 20 %, minimum: 0 }
             """;
 
+    /** The nosing from boards 10 wide, as its worked example takes them. */
+    private static final String ON_TENS = Ordered.NOSING + "    board: 10\n";
+
     private static BigDecimal sum(String sum) {
         return new BigDecimal(sum);
     }
 
+    /** By hand, line for line: reference/blanks.md, "The price of the nosing". */
     @Test
     void the_price_of_the_nosing_is_what_paper_says() {
-        Price price = Ordered.of(Ordered.NOSING.replace("example", "round"), ROUND)
-                .first()
-                .price();
-        // 332.29 board feet to the last place: 319 x 0.79167 / 0.95 / 0.8 = 332.2917
+        Quoted nosing = Ordered.of(ON_TENS.replace("example", "round"), ROUND).first();
+        Price price = nosing.price().orElseThrow();
+        // 319 x 0.79167 / 0.95 / 0.8 = 332.2917 board feet at 10, and no drop beside two strips
         assertThat(price.wood()).isEqualTo(sum("3322.92"));
+        assertThat(price.drops()).isEqualTo(sum("0.00"));
         assertThat(price.labor()).isEqualTo(sum("60.00"));
-        // 319 ft at 25 ft a minute: 12.76 minutes of 90 an hour
-        assertThat(price.machine()).isEqualTo(sum("19.14"));
-        assertThat(price.setUp()).isEqualTo(sum("120.00"));
+        assertThat(price.glue()).isEqualTo(sum("0.00"));
+        // 319 ft at 25 ft a minute, by the molder and once more for the kerf: 25.52 minutes of 90 an hour
+        assertThat(price.machine()).isEqualTo(sum("38.28"));
+        // the top head with its knife, and the bit for the kerf, at 100 and a fifth more
+        assertThat(price.setUp()).isEqualTo(sum("240.00"));
         // 4-1/2 and 1/8 at either edge, at 50 and a fifth more
         assertThat(price.knife()).isEqualTo(sum("285.00"));
-        // (3322.92 + 60.00 + 19.14) x 1.2 / 260 = 15.7018
-        assertThat(price.foot()).isEqualTo(sum("15.70"));
-        assertThat(price.total()).isEqualTo(sum("4487.00"));
-        assertThat(price.each()).isEqualTo(sum("17.26"));
+        // (3322.92 + 60.00 + 38.28) x 1.2 / 260 = 15.7902
+        assertThat(price.foot()).isEqualTo(sum("15.79"));
+        // 260 x 15.79 + 240 + 285
+        assertThat(price.total()).isEqualTo(sum("4630.40"));
+        assertThat(price.each()).isEqualTo(sum("17.81"));
+    }
+
+    /** The same figures stand on the shop's paper, each with how it came about. */
+    @Test
+    void every_figure_of_the_price_says_how_it_came_about() {
+        Quoted nosing = Ordered.of(ON_TENS.replace("example", "round"), ROUND).first();
+        assertThat(nosing.how())
+                .extracting(step -> step.what() + " " + FigurePrinter.INCHES.print(step.amount()) + ": "
+                        + FigurePrinter.INCHES.print(step.how()))
+                .containsExactly(
+                        "run 319 ft: 260 ft, 15 % more for waste, and 20 ft to set up",
+                        "wood to buy 332.29 board feet: 252.54 board feet in 1 x 319 ft of strip; 95.0 % of the boards'"
+                                + " width is strip, and 80 % is sound",
+                        "lumber 3322.92: 332.29 board feet at 10.00 a board foot",
+                        "labor 60.00: 1 x 319 ft of strip, 319 ft in an hour, at 60.00",
+                        "machine 38.28: 319 ft at 25 feet a minute, 2 passes: 0.425 hours at 90.00",
+                        "set-up 240.00: 2 x 100.00, and 20 % on it",
+                        "knives 285.00: 4-3/4 wide at 50.00 an inch, and 20 % on it",
+                        "price 15.79 a foot: 3421.20 of wood and work, and 20 % on it, over 260.00 ft",
+                        "total 4630.40: 260.00 ft at 15.79 a foot, and set-up and knives");
     }
 
     @Test
     void finish_and_lengths_asked_for_come_on_top() {
-        String more = Ordered.NOSING.replace("example", "round") + "    finish: oiled\n    lengths: [12', 8']\n";
-        Price price = Ordered.of(more, ROUND).first().price();
+        String more = ON_TENS.replace("example", "round") + "    finish: oiled\n    lengths: [12', 8']\n";
+        Price price = Ordered.of(more, ROUND).first().price().orElseThrow();
         assertThat(price.finish()).isEqualTo(sum("130.00"));
-        // a tenth of 3322.92 + 60.00 + 19.14 + 130.00
-        assertThat(price.specified()).isEqualTo(sum("353.21"));
+        // a tenth of 3322.92 + 60.00 + 38.28 + 130.00
+        assertThat(price.specified()).isEqualTo(sum("355.12"));
+    }
+
+    @Test
+    void lengths_asked_for_come_in_whole_sticks() {
+        String more = Ordered.NOSING.replace("feet: 260", "feet: 263") + "    lengths: [12', 8']\n";
+        Price price = Ordered.of(more).first().price().orElseThrow();
+        // 263 / 20 is 13.15: 14 of each
+        assertThat(price.sticks().each()).isEqualTo(14);
+        assertThat(price.feet()).isEqualByComparingTo("280");
+        assertThat(price.run()).isCloseTo(280 * 1.15 + 20, within(1e-9));
+    }
+
+    /** 4-9/16 took one board's half and 4-5/8 all of it, when boards had one width. */
+    @Test
+    void a_sixteenth_more_of_width_never_costs_more_than_one_strip_of_some_boards() {
+        double before = 0;
+        double most = 0;
+        for (int sixteenths = 16; sixteenths <= 8 * 16; sixteenths++) {
+            double foot = board(sixteenths / 16.0);
+            most = before > 0 ? Math.max(most, foot / before) : 0;
+            before = foot;
+        }
+        assertThat(most).isBetween(1.0, 1.08);
+        assertThat(board(4.625) / board(4.5625)).isLessThan(1.05);
+    }
+
+    /** Price of a foot without set-up. */
+    private static double board(double width) {
+        return Ordered.of("rates: example\nitems: [{ name: a, profile: board 3/4 x " + width
+                        + ", wood: red-oak, feet: 500 }]\n")
+                .first()
+                .price()
+                .orElseThrow()
+                .foot()
+                .doubleValue();
+    }
+
+    /** Boards of one width: what falls off beside the strip is taken back, so that half a board is not paid whole. */
+    @Test
+    void a_drop_wide_enough_is_taken_back() {
+        String order =
+                "rates: round\nitems: [{ name: a, profile: board 3/4 x 5, wood: white-oak, feet: 100, board: 10 }]\n";
+        Price price = Ordered.of(order, ROUND).first().price().orElseThrow();
+        // one strip of 5-1/4 a board: 10 - 1/4 - 5-1/4 - 1/8 = 4-3/8 of 10 are left, at half of 10 a foot
+        assertThat(price.boardFeet()).isCloseTo(130 * 10 / 12.0 / 0.8, within(1e-6));
+        assertThat(price.drops().doubleValue()).isCloseTo(price.boardFeet() * 0.8 * 4.375 / 10 * 10 / 2, within(0.005));
+    }
+
+    @Test
+    void layers_and_edges_that_are_glued_cost_their_gluing() {
+        String order = "rates: round\nitems: [{ name: a, profile: board 2-1/2 x 3, wood: white-oak, feet: 100 }]\n";
+        Price glued = Ordered.of(order, ROUND.replace("prepared: 319", "prepared: 319, glue: 6"))
+                .first()
+                .price()
+                .orElseThrow();
+        // 130 ft of one face joint 3-1/4 wide at 6 a square foot; two layers are made ready
+        assertThat(glued.glue()).isEqualTo(sum("211.25"));
+        assertThat(glued.labor()).isEqualTo(sum("48.90"));
+        assertThat(Ordered.of(order, ROUND).said())
+                .contains("refusal missing-rate 2 The rates 'round' have no price for gluing, and 'a' is glued up. Add"
+                        + " 'glue:' to them, the price of a square foot of joint.");
     }
 
     @Test
     void a_knife_on_hand_costs_nothing() {
-        Price price =
-                Ordered.of(Ordered.NOSING + "    knife: on-hand\n").first().price();
+        Price price = Ordered.of(Ordered.NOSING + "    knife: on-hand\n")
+                .first()
+                .price()
+                .orElseThrow();
         assertThat(price.knife()).isEqualTo(sum("0.00"));
         assertThat(price.total()).isEqualTo(price.setUp().add(price.foot().multiply(price.feet())));
     }
@@ -87,7 +177,8 @@ class PriceTest {
                 .orElseThrow();
         assertThat(quote.total()).isEqualTo(sum("350.00"));
         assertThat(quote.toMinimum())
-                .isEqualTo(quote.total().subtract(quote.items().get(0).price().total()));
+                .isEqualTo(quote.total()
+                        .subtract(quote.items().get(0).price().orElseThrow().total()));
     }
 
     @Test
@@ -103,8 +194,9 @@ class PriceTest {
         assertThat(quote.items()
                         .get(0)
                         .price()
+                        .orElseThrow()
                         .total()
-                        .add(quote.items().get(1).price().total()))
+                        .add(quote.items().get(1).price().orElseThrow().total()))
                 .isEqualTo(quote.total());
         assertThat(quote.items().get(0).item().wood().name()).isEqualTo("red-oak");
     }
@@ -125,22 +217,24 @@ class PriceTest {
 
     @Test
     void all_that_a_price_rests_on_is_said() {
-        Quote quote = Ordered.of(Ordered.NOSING).quote().orElseThrow();
+        Quote quote = Ordered.of(ON_TENS).quote().orElseThrow();
         assertThat(quote.items().get(0).assumed())
                 .extracting(FigurePrinter.INCHES::print)
                 .containsExactly(
                         "Finished 1-3/8 x 4-1/2, from 8/4, which yields up to 1-3/4.",
                         "Blank 4-3/4 wide, 1/4 over the finished width.",
-                        "A board gives 2 strips, 95 % of its width: 1/4 goes with its edge, 1/8 with each cut.",
+                        "95 % of the boards' width goes into strips: 1/4 goes with the edge, 1/8 with each cut.",
                         "Waste 15 % (many-miters): 319 ft go through the machine.",
                         "Lengths are random.",
-                        "A new knife is ground, 4-3/4 wide, 1/8 over the molding at either edge, and 1.102 deep on the steel.",
-                        "The outside head does not reach all of it: also cut by the bottom head, with a cutter of the shop's own.");
+                        "A new knife is ground for the top head: 4-3/4 wide, 1/8 over the molding at either edge, 1.000 deep"
+                                + " in the wood and 1.102 on the steel.",
+                        "The bottom head takes a cutter of the shop's list: straight bit, diameter 1/4. It has a pass of its"
+                                + " own.");
         assertThat(quote.assumed())
                 .extracting(FigurePrinter.INCHES::print)
                 .contains(
                         "Rates 'example': invented figures, to be replaced by the mill's own.",
-                        "Boards come in 10 wide, one with another, up to 16 ft long; 80 % of the wood is sound.",
+                        "Boards come 5 to 12 wide, 7.6 on average, up to 16 ft long; 80 % of the wood is sound.",
                         "Profiles within 1/32 of the drawing.",
                         "Prices are those of the rates; taxes, freight and packing are not in them.");
     }
@@ -150,7 +244,7 @@ class PriceTest {
         Ordered wide = Ordered.of(
                 "rates: example\nwood: red-oak\nitems: [{ name: shelf, profile: board 3/4 x 14, feet: 100 }]\n");
         assertThat(wide.said()).noneMatch(line -> line.contains("knife"));
-        assertThat(wide.first().price().knife()).isEqualByComparingTo(BigDecimal.ZERO);
+        assertThat(wide.first().price().orElseThrow().knife()).isEqualByComparingTo(BigDecimal.ZERO);
         assertThat(wide.first().assumed())
                 .extracting(FigurePrinter.INCHES::print)
                 .contains("S4S: it takes no knife.");

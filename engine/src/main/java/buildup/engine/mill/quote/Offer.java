@@ -1,0 +1,76 @@
+package buildup.engine.mill.quote;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a customer is asked to pay. Where all items together come to less than the mill takes, each bears its part of what is
+ * added, so that no smaller sum stands anywhere.
+ *
+ * @param items those that can be made, with their prices
+ * @param sum of them
+ * @param tax on it; absent where the order names no share
+ * @param total with the tax
+ * @param deposit to be paid with the order; absent where the order names no share
+ */
+public record Offer(
+        List<Line> items, BigDecimal sum, Optional<BigDecimal> tax, BigDecimal total, Optional<BigDecimal> deposit) {
+    /**
+     * A price for so many feet.
+     *
+     * @param each for a foot, all in
+     */
+    public record Ask(BigDecimal feet, BigDecimal each, BigDecimal total) {
+        static Ask of(BigDecimal feet, BigDecimal total) {
+            return new Ask(feet, total.divide(feet, 2, RoundingMode.HALF_UP), total);
+        }
+    }
+
+    /**
+     * One molding.
+     *
+     * @param breaks other quantities, each ordered alone
+     */
+    public record Line(Quoted quoted, Ask ask, List<Ask> breaks) {
+        /** Copies the list. */
+        public Line {
+            breaks = List.copyOf(breaks);
+        }
+    }
+
+    /** Copies the list. */
+    public Offer {
+        items = List.copyOf(items);
+    }
+
+    static Offer of(Quote quote) {
+        List<Line> lines = new ArrayList<>();
+        BigDecimal own = quote.total().subtract(quote.toMinimum());
+        BigDecimal asked = BigDecimal.ZERO;
+        BigDecimal reached = BigDecimal.ZERO;
+        for (Quoted one : quote.items()) {
+            if (one.price().isPresent()) {
+                Price price = one.price().get();
+                // running sums are rounded, not parts, so that the parts add up
+                reached = reached.add(price.total());
+                BigDecimal upTo = quote.total().multiply(reached).divide(own, 2, RoundingMode.HALF_UP);
+                lines.add(new Line(one, Ask.of(price.feet(), upTo.subtract(asked)), breaks(quote, one)));
+                asked = upTo;
+            }
+        }
+        OrderSheet sheet = quote.order().sheet();
+        Optional<BigDecimal> tax = sheet.tax().flatMap(charge -> charge.of(quote.total()));
+        BigDecimal total = Price.cents(quote.total().add(tax.orElse(BigDecimal.ZERO)));
+        return new Offer(lines, quote.total(), tax, total, sheet.deposit().flatMap(charge -> charge.of(total)));
+    }
+
+    private static List<Ask> breaks(Quote quote, Quoted one) {
+        BigDecimal least = quote.order().rates().minimum();
+        return one.breaks().stream()
+                .map(price -> Ask.of(price.feet(), Price.cents(price.total().max(least))))
+                .toList();
+    }
+}
