@@ -71,7 +71,7 @@ public record Cutter(
             return Phrase.of("{cutter}, {measured} {size}")
                     .with("cutter", cutter.name())
                     .with("measured", cutter.kind().measured())
-                    .with("size", Sizes.figure(size));
+                    .with("size", Sizes.listed(size));
         }
     }
 
