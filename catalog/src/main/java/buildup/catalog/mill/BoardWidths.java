@@ -34,7 +34,11 @@ public final class BoardWidths {
 
     private final Notices notices;
 
-    /** @param notices told what is wrong with them */
+    /**
+     * A reader.
+     *
+     * @param notices told what is wrong with them
+     */
     public BoardWidths(Notices notices) {
         this.notices = notices;
     }

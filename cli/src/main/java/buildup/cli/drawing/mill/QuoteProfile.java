@@ -72,11 +72,11 @@ record QuoteProfile(
         items.add(new Path(ring, true, LineStyle.OUTLINE));
         items.addAll(sizes);
         items.addAll(radii);
-        items.addAll(caption(Box.around(items.stream().map(SceneItem::box).toList()), box));
+        items.addAll(caption(Box.around(items.stream().map(SceneItem::box).toList())));
         return new Group("profile-" + number, items);
     }
 
-    private List<SceneItem> caption(Box drawn, Box box) {
+    private List<SceneItem> caption(Box drawn) {
         List<SceneItem> items = new ArrayList<>();
         double y = drawn.bottom() - Drafting.AIR;
         double wide = Math.min(room, Math.max(drawn.width(), NARROWEST));

@@ -43,7 +43,11 @@ public final class OfferSheets {
         return of(Optional.of(quote));
     }
 
-    /** @param quote absent for the columns alone */
+    /**
+     * The same, or the columns alone.
+     *
+     * @param quote absent for the columns alone
+     */
     public static List<Sheet> of(Optional<Quote> quote) {
         return List.of(head(quote), details(quote), items(quote), total(quote));
     }
