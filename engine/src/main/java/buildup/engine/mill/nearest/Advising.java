@@ -15,10 +15,11 @@ import java.util.stream.Stream;
 
 /** Finds out what the bench can make of one profile, laid as it fits best and gaping so far there. */
 record Advising(Outline wanted, Outline stick, Pose pose, Gap gap) {
-    /** What a mill quotes as the accuracy of a profile, 1/32 in (one mill's page, 2020s); no cut is advised beyond. */
-    private static final double ACCURATE = 1.0 / 32;
 
     Advice advice() {
+        if (pose.isScaled()) {
+            return new Advice.Anew(pose.scale(), gap.most());
+        }
         Outline laid = pose.apply(stick);
         if (gap.most() <= Tolerance.TOUCHING) {
             return new Advice.AsItIs(gap.most());
@@ -31,7 +32,7 @@ record Advising(Outline wanted, Outline stick, Pose pose, Gap gap) {
                 .filter(one -> Gap.between(wanted, one).missing() <= Tolerance.TOUCHING)
                 .findFirst();
         if (covering.isEmpty()) {
-            return gap.most() <= ACCURATE
+            return gap.most() <= Advice.ACCURATE
                     ? new Advice.AsItIs(gap.most())
                     : new Advice.TooSmall(gap.missing(), gap.missingAt());
         }
@@ -73,7 +74,7 @@ record Advising(Outline wanted, Outline stick, Pose pose, Gap gap) {
                 double dy = along == Rip.Side.TOP ? a.bottom() - c.bottom() : a.top() - c.top();
                 double off =
                         Gap.between(wanted, left.moved(Motion.shift(dx, dy))).most();
-                if (!cuts.isEmpty() && off <= ACCURATE) {
+                if (!cuts.isEmpty() && off <= Advice.ACCURATE) {
                     ways.add(new Advice.Plane(cuts, off));
                 }
             }

@@ -85,7 +85,7 @@ public final class NearestSheets {
 
     private static Columns<Advice> advice() {
         return Columns.<Advice>inner()
-                .words("do", "as-it-is, plane, run or leave", NearestSheets::does)
+                .words("do", "as-it-is, plane, run, mill-anew or leave", NearestSheets::does)
                 .many(
                         "cuts",
                         "straight cuts",
@@ -124,12 +124,18 @@ public final class NearestSheets {
         if (advice instanceof Advice.Plane) {
             return "plane";
         }
+        if (advice instanceof Advice.Anew) {
+            return "mill-anew";
+        }
         return advice instanceof Advice.Covers ? "run" : "leave";
     }
 
     private static OptionalDouble off(Advice advice) {
         if (advice instanceof Advice.AsItIs asItIs) {
             return OptionalDouble.of(asItIs.off());
+        }
+        if (advice instanceof Advice.Anew anew) {
+            return OptionalDouble.of(anew.off());
         }
         return advice instanceof Advice.Plane plane ? OptionalDouble.of(plane.off()) : OptionalDouble.empty();
     }

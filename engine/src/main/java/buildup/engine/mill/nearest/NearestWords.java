@@ -5,7 +5,6 @@ import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
-import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +12,9 @@ import java.util.Locale;
 
 /** What is found, in the words of the bench; in thousandths, since a plane is set by them. */
 public final class NearestWords {
+    /** A turn that is printed as none, degrees. */
+    private static final double LEAST_TURN = 0.05;
+
     private static final Rounding THOUSANDTHS = Rounding.decimals(3);
 
     private static final Phrase ANSWER = Phrase.of("{profile}: {advice}");
@@ -34,6 +36,12 @@ public final class NearestWords {
     private static final Phrase CUT = Phrase.of("{amount} off its {side}");
     private static final Phrase COVERS =
             Phrase.of("Run it from this one, which covers it all round: {area} come off, up to {deepest} deep.");
+    private static final Phrase ANEW = Phrase.of("{profile} at {scale} of its size: mill anew{off}.");
+    private static final Phrase NOT_THE_SAME =
+            Phrase.of("No listed profile is the same; closest {profile} at {scale} of its size, {off} off at most.");
+    private static final Phrase MILL_ANEW = Phrase.of("At {scale} of its size: mill anew{off}.");
+    private static final Phrase OFF = Phrase.of("; nowhere more than {off} off");
+    private static final Phrase FAR_OFF = Phrase.of("; {off} off at most");
     private static final Phrase TOO_SMALL = Phrase.of("Short by {by}, at {x} out and {y} up.");
 
     private NearestWords() {}
@@ -41,12 +49,40 @@ public final class NearestWords {
     /** The answer in a sentence. */
     public static Phrase answer(Neighbors nearest) {
         return nearest.use()
-                .map(one -> ANSWER.with("profile", one.profile().name()).with("advice", sentence(one.advice())))
-                .orElseGet(() -> nearest.list().stream()
-                        .findFirst()
-                        .map(one -> tooSmall(NONE, one.advice())
-                                .with("profile", one.profile().name()))
-                        .orElse(NO_OTHER));
+                .map(NearestWords::served)
+                .or(() -> nearest.list().stream().findFirst().map(NearestWords::closest))
+                .orElse(NO_OTHER);
+    }
+
+    private static Phrase served(Neighbor one) {
+        Phrase answer = one.advice() instanceof Advice.Anew anew
+                ? sized(ANEW, anew).with("off", off(anew))
+                : ANSWER.with("advice", sentence(one.advice()));
+        return answer.with("profile", one.profile().name());
+    }
+
+    private static Phrase closest(Neighbor one) {
+        Phrase answer = one.advice() instanceof Advice.Anew anew
+                ? sized(NOT_THE_SAME, anew).with("off", Figure.fine(anew.off()))
+                : tooSmall(NONE, one.advice());
+        return answer.with("profile", one.profile().name());
+    }
+
+    private static Phrase sized(Phrase words, Advice.Anew anew) {
+        return words.with("scale", percent(anew.scale()));
+    }
+
+    private static Phrase off(Advice.Anew anew) {
+        if (anew.off() <= Tolerance.TOUCHING) {
+            return Phrase.of("");
+        }
+        return (anew.serves() ? OFF : FAR_OFF).with("off", Figure.fine(anew.off()));
+    }
+
+    /** In whole percent where it is so, else to a tenth. */
+    private static Figure percent(double scale) {
+        double tenths = Math.rint(scale * 1000);
+        return Figure.share(scale).rounded(Rounding.decimals(tenths % 10 == 0 ? 0 : 1));
     }
 
     /** How it is laid, in words. */
@@ -59,13 +95,12 @@ public final class NearestWords {
             if (pose.over()) {
                 words.add(FLIPPED);
             }
-            if (Math.abs(turn) > Tolerance.STEEL) {
+            if (Math.abs(turn) >= LEAST_TURN) {
                 words.add(TURNED.with("turn", Figure.angle(turn)));
             }
         }
-        if (Math.abs(pose.scale() - 1) > Tolerance.STEEL) {
-            Figure scale = Figure.of(Quantity.COUNT, pose.scale()).rounded(THOUSANDTHS);
-            words.add(SCALED.with("scale", scale));
+        if (pose.isScaled()) {
+            words.add(SCALED.with("scale", percent(pose.scale())));
         }
         return words.isEmpty() ? AS_DRAWN : Phrase.of("{words}").with("words", Listing.commas(words));
     }
@@ -86,6 +121,9 @@ public final class NearestWords {
         if (advice instanceof Advice.Covers covers) {
             return COVERS.with("area", Figure.area(covers.area()).rounded(THOUSANDTHS))
                     .with("deepest", Figure.fine(covers.deepest()));
+        }
+        if (advice instanceof Advice.Anew anew) {
+            return sized(MILL_ANEW, anew).with("off", off(anew));
         }
         return tooSmall(TOO_SMALL, advice);
     }

@@ -28,47 +28,64 @@ import java.util.stream.Collectors;
 public record Neighbors(Outline wanted, List<Neighbor> list) {
     private static final Mark NOWHERE = new Mark("", 1, 1);
 
-    /** A stick to compare with, its outline as it is run. */
-    private record Stick(Profile profile, Outline outline) {}
+    /** Told how far it has come. */
+    public interface Watch {
+        /**
+         * Called after each profile.
+         *
+         * @param done how many have been looked at
+         * @param all how many there are
+         */
+        void looked(int done, int all);
+    }
+
+    /** A stick to compare with, its outline as it is run, and its plain places, the best first. */
+    private record Stick(Profile profile, Search search, List<Search.Laid> starts) {
+        double nearest() {
+            return starts.get(0).apart();
+        }
+    }
 
     public Neighbors {
         list = List.copyOf(list);
     }
 
     /**
-     * The nearest of {@code stock}, boards left out: any board is some rectangle.
+     * The nearest of {@code stock}, boards left out: any board is some rectangle. All are laid in their plain places first;
+     * then the most promising are brought closer, and those that lie too far apart even for that are let be.
      *
      * @param most how many are wanted, at least 1
+     * @param watch told of each profile
      */
-    public static Neighbors of(Profile profile, List<Profile> stock, Freedom freedom, int most) {
+    public static Neighbors of(Profile profile, List<Profile> stock, Freedom freedom, int most, Watch watch) {
         Outline outline = profile.asRun();
         Difference wanted = Difference.from(outline);
-        List<Stick> sticks = stock.stream()
+        List<Profile> moldings = stock.stream()
                 .filter(one -> !(one.stick() instanceof Profile.Board))
-                .map(one -> new Stick(one, one.asRun()))
-                .sorted(Comparator.comparingDouble(stick -> unlike(wanted, stick.outline())))
                 .toList();
-        List<Neighbor> found = new ArrayList<>();
-        double limit = Double.POSITIVE_INFINITY;
+        List<Stick> sticks = new ArrayList<>();
+        for (Profile one : moldings) {
+            Search search = new Search(outline, wanted, one.asRun(), freedom, springs(profile, one));
+            sticks.add(new Stick(one, search, search.starts()));
+            watch.looked(sticks.size(), 2 * moldings.size());
+        }
+        sticks.sort(Comparator.comparingDouble(Stick::nearest));
         List<Search.Laid> places = new ArrayList<>();
-        List<Stick> laid = new ArrayList<>();
+        double limit = Double.POSITIVE_INFINITY;
         for (Stick stick : sticks) {
-            // two shapes differ by no less than their areas do, however they are laid; the rest differ by more
-            if (!freedom.scale() && unlike(wanted, stick.outline()) > limit) {
-                break;
-            }
-            places.add(new Search(outline, wanted, stick.outline(), freedom, limit).best());
-            laid.add(stick);
+            places.add(stick.search().best(stick.starts(), limit));
             limit = places.stream()
                     .map(Search.Laid::apart)
                     .sorted()
                     .skip(most - 1L)
                     .findFirst()
                     .orElse(Double.POSITIVE_INFINITY);
+            watch.looked(moldings.size() + places.size(), 2 * moldings.size());
         }
-        for (int i = 0; i < laid.size(); i++) {
+        List<Neighbor> found = new ArrayList<>();
+        for (int i = 0; i < sticks.size(); i++) {
             if (places.get(i).apart() <= limit) {
-                found.add(neighbor(outline, laid.get(i), places.get(i)));
+                found.add(neighbor(outline, sticks.get(i), places.get(i)));
             }
         }
         found.sort(Comparator.comparingDouble((Neighbor one) -> Math.rint(one.apart() * 1e6))
@@ -76,12 +93,21 @@ public record Neighbors(Outline wanted, List<Neighbor> list) {
         return new Neighbors(outline, found.subList(0, Math.min(most, found.size())));
     }
 
-    private static double unlike(Difference wanted, Outline stick) {
-        return Math.abs(wanted.area() - stick.area());
+    /**
+     * Two sprung moldings lie flat, both. Where one alone is known to be sprung, the other may have been drawn as it stands
+     * on the wall: turned by the spring, either way, it lies flat too.
+     */
+    private static List<Double> springs(Profile profile, Profile other) {
+        boolean one = profile.stick() instanceof Profile.Spring;
+        Profile.Stick sprung = one ? profile.stick() : other.stick();
+        boolean both = one && other.stick() instanceof Profile.Spring;
+        return !both && sprung instanceof Profile.Spring spring
+                ? List.of(spring.sprung().spring(), -spring.sprung().spring())
+                : List.of();
     }
 
     private static Neighbor neighbor(Outline wanted, Stick stick, Search.Laid place) {
-        Outline laid = place.pose().apply(stick.outline());
+        Outline laid = place.pose().apply(stick.search().stick());
         Gap gap = Gap.between(wanted, laid);
         return new Neighbor(
                 stick.profile(),
@@ -90,7 +116,7 @@ public record Neighbors(Outline wanted, List<Neighbor> list) {
                 place.apart(),
                 gap.most(),
                 gap.at(),
-                new Advising(wanted, stick.outline(), place.pose(), gap).advice());
+                new Advising(wanted, stick.search().stick(), place.pose(), gap).advice());
     }
 
     /** The first that the wanted profile can be made of. */

@@ -22,6 +22,14 @@ public record Pose(boolean over, double turn, double scale, Point shift) {
         return Math.IEEEremainder(turn, 360);
     }
 
+    /** Below this no size differs from another, on paper or in steel: 1/2000. */
+    private static final double SAME_SIZE = 0.0005;
+
+    /** Whether it is laid larger or smaller than it is. */
+    public boolean isScaled() {
+        return Math.abs(scale - 1) > SAME_SIZE;
+    }
+
     static Pose of(boolean over, double turn) {
         return new Pose(over, turn, 1, Point.ORIGIN);
     }

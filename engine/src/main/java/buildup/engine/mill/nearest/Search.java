@@ -15,16 +15,23 @@ import java.util.stream.Stream;
  * Lays one outline onto another so that the area in one of the two alone is least: from the best of a few plain places
  * (edges flush, middles together) downhill by ever smaller steps.
  *
- * @param limit what is farther apart is not asked for, sq in
+ * @param spring turns between lying flat and standing where one of the two outlines is sprung and the other may stand,
+ *     degrees; none else
  */
-record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom, double limit) {
+record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom, List<Double> spring) {
     /** How far the angle is stepped where any turn may be. */
-    private static final int DEGREES = 5;
+    private static final int DEGREES = 10;
 
     /** Poses whose plain place is worse than the best, or than the limit, by this factor are not followed. */
     private static final double WORTH = 2;
 
     private static final int MOST_FOLLOWED = 3;
+
+    /**
+     * One step moves the outline by so much all round, and the halved steps behind it by as much together: a place farther
+     * beyond the limit than twice that is not followed to its end.
+     */
+    private static final double HOPE = 2;
 
     /** The greatest side of a molding of usual size, in. */
     private static final double USUAL = 8;
@@ -35,15 +42,25 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
     /** A place and the area that lies in one of the two alone there. */
     record Laid(Pose pose, double apart) {}
 
-    Laid best() {
-        List<Laid> starts = poses().map(this::start)
+    /** The plain places, the best first. */
+    List<Laid> starts() {
+        return poses().map(this::start)
                 .sorted(Comparator.comparingDouble(Laid::apart))
                 .toList();
+    }
+
+    /**
+     * The best place to be found from the plain ones.
+     *
+     * @param starts the plain places, the best first
+     * @param limit what is farther apart is not asked for, sq in
+     */
+    Laid best(List<Laid> starts, double limit) {
         double follow = WORTH * Math.min(limit, starts.get(0).apart());
         Laid best = starts.get(0);
         for (Laid start : starts.subList(0, Math.min(MOST_FOLLOWED, starts.size()))) {
             if (start.apart() <= follow && start.apart() > gain()) {
-                Laid found = downhill(start);
+                Laid found = downhill(start, limit);
                 best = found.apart() < best.apart() - gain() ? found : best;
             }
         }
@@ -59,8 +76,15 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
                                                 DEGREES, turn -> turn < 360, turn -> turn + DEGREES)
                                         .filter(turn -> turn % 90 != 0)
                                         .mapToObj(turn -> Pose.of(over, turn))))
-                : Pose.quarters().stream();
+                : Stream.concat(Pose.quarters().stream(), standing());
         return freedom.scale() ? turned.flatMap(this::sizes) : turned;
+    }
+
+    /** Quarter turns of a stick that is turned by its spring first: as it stands on the wall, or back from there. */
+    private Stream<Pose> standing() {
+        return Stream.of(false, true)
+                .flatMap(over -> spring.stream()
+                        .flatMap(turn -> Stream.of(0, 90, 180, 270).map(quarter -> Pose.of(over, quarter + turn))));
     }
 
     /** So large that the areas are the same, the widths, the heights; and as it is. */
@@ -83,7 +107,8 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         Outline there = pose.apply(stick);
         Difference laid = Difference.from(there);
         Laid best = new Laid(pose, Double.POSITIVE_INFINITY);
-        for (Point step : pose.turn() % 90 == 0 ? plain(outline, there) : middle(outline, there)) {
+        for (Point step :
+                pose.turn() % 90 == 0 || !freedom.anyTurn() ? plain(outline, there) : middle(outline, there)) {
             double apart = wanted.to(laid.shifted(step.x(), step.y()));
             if (apart < best.apart() - gain()) {
                 best = new Laid(pose.shifted(step), apart);
@@ -112,10 +137,11 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         return List.of(wanted.centroid().minus(laid.centroid()));
     }
 
-    private Laid downhill(Laid start) {
+    private Laid downhill(Laid start, double limit) {
         Laid best = start;
         Box box = wanted.box();
         double step = Math.min(box.width(), box.height()) / 8;
+        double around = 2 * (box.width() + box.height());
         Pose still = start.pose();
         Difference laid = Difference.from(still.apply(stick));
         double finest = (freedom.anyTurn() || freedom.scale() ? Tolerance.FREE_STEP : Tolerance.FINEST_STEP)
@@ -135,6 +161,9 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
                 }
             }
             step = best.equals(from) ? step / 2 : step;
+            if (best.apart() - limit > HOPE * step * around) {
+                return best;
+            }
         }
         return best;
     }

@@ -12,7 +12,9 @@ import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Rip;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -21,6 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class NearestTest {
+    private static final Neighbors.Watch UNWATCHED = (done, all) -> {};
+
     private static final List<Profile> USUAL = Neighbors.usual(Catalog.builtIn(), LengthUnit.INCH);
     private static final double SAME = 1e-6;
 
@@ -37,7 +41,9 @@ class NearestTest {
     }
 
     static Neighbor nearest(Profile wanted, Profile... stock) {
-        return Neighbors.of(wanted, List.of(stock), Freedom.usual(), 1).list().get(0);
+        return Neighbors.of(wanted, List.of(stock), Freedom.usual(), 1, UNWATCHED)
+                .list()
+                .get(0);
     }
 
     private static Outline box(double width, double height) {
@@ -64,7 +70,9 @@ class NearestTest {
     @ParameterizedTest
     @MethodSource("usual")
     void every_profile_of_the_catalog_is_nearest_to_itself(Profile profile) {
-        Neighbor first = Neighbors.of(profile, USUAL, Freedom.usual(), 1).list().get(0);
+        Neighbor first = Neighbors.of(profile, USUAL, Freedom.usual(), 1, UNWATCHED)
+                .list()
+                .get(0);
         assertThat(first.apart()).isLessThan(SAME);
         assertThat(first.gap()).isLessThan(SAME);
         assertThat(first.profile().outline()).isEqualTo(profile.outline());
@@ -135,11 +143,11 @@ class NearestTest {
             List<Profile> others =
                     USUAL.stream().filter(one -> !one.name().equals(name)).toList();
             Profile plain = milled("plain", profile.outline());
-            Neighbors before = Neighbors.of(plain, others, Freedom.usual(), 3);
+            Neighbors before = Neighbors.of(plain, others, Freedom.usual(), 3, UNWATCHED);
             for (Motion way : List.of(Motion.turn(90), Motion.OVER)) {
                 Motion moved = way.then(Motion.shift(random.nextDouble() * 9, random.nextDouble() * 9));
-                Neighbors after =
-                        Neighbors.of(milled("moved", profile.outline().moved(moved)), others, Freedom.usual(), 3);
+                Neighbors after = Neighbors.of(
+                        milled("moved", profile.outline().moved(moved)), others, Freedom.usual(), 3, UNWATCHED);
                 for (int i = 0; i < 3; i++) {
                     assertThat(after.list().get(i).apart())
                             .as(name)
@@ -155,7 +163,7 @@ class NearestTest {
     void any_turn_is_found_where_it_is_asked_for() {
         Outline wanted = grownBack(0).moved(Motion.turn(33)).moved(Motion.shift(3, 1));
         Profile stock = milled("stock", grownBack(0));
-        Neighbor any = Neighbors.of(milled("wanted", wanted), List.of(stock), new Freedom(true, false), 1)
+        Neighbor any = Neighbors.of(milled("wanted", wanted), List.of(stock), new Freedom(true, false), 1, UNWATCHED)
                 .list()
                 .get(0);
         assertThat(any.apart()).isLessThan(1e-3);
@@ -167,7 +175,7 @@ class NearestTest {
     void a_scaled_one_is_found_where_it_is_asked_for() {
         Profile stock = milled("stock", round(1, 0.25));
         Profile wanted = milled("wanted", round(1.5, 0.375));
-        Neighbor scaled = Neighbors.of(wanted, List.of(stock), new Freedom(false, true), 1)
+        Neighbor scaled = Neighbors.of(wanted, List.of(stock), new Freedom(false, true), 1, UNWATCHED)
                 .list()
                 .get(0);
         assertThat(scaled.apart()).isLessThan(1e-3);
@@ -216,13 +224,50 @@ class NearestTest {
         return inside;
     }
 
+    /** A profile at 80 % of a listed one: no bench makes the one of the other. */
+    @Test
+    void another_size_of_a_shape_is_to_be_milled_anew() {
+        Profile stock = milled("stock", round(1.25, 0.3125));
+        Neighbors nearest =
+                Neighbors.of(milled("wanted", round(1, 0.25)), List.of(stock), new Freedom(false, true), 1, UNWATCHED);
+        assertThat(FigurePrinter.INCHES.print(NearestWords.answer(nearest)))
+                .isEqualTo("stock at 80 % of its size: mill anew.");
+        assertThat(nearest.list().get(0).advice()).isInstanceOf(Advice.Anew.class);
+    }
+
+    /** A crown traced as it stands on the wall is the catalog's, which lies flat; and the other way round. */
+    @Test
+    void a_sprung_molding_that_stands_is_matched_to_its_flat_self() {
+        Profile crown = called("cyma-crown 9/16 x 3-5/8");
+        Profile standing = milled("traced", crown.outline().moved(Motion.shift(2, 1)));
+        for (Neighbor found : List.of(nearest(standing, crown), nearest(crown, standing))) {
+            assertThat(found.apart()).isLessThan(1e-6);
+            assertThat(Math.abs(found.pose().turned())).isCloseTo(38, within(1e-9));
+            assertThat(found.advice()).isInstanceOf(Advice.AsItIs.class);
+        }
+    }
+
+    @Test
+    void every_profile_is_reported_to_whoever_watches() {
+        List<Profile> stock = List.of(called("cove 3/4 x 3/4"), called("quarter-round 3/4 x 3/4"));
+        List<String> told = new ArrayList<>();
+        Neighbors.of(
+                called("cove-bed 1-1/4 x 1-3/8"),
+                stock,
+                Freedom.usual(),
+                1,
+                (done, all) -> told.add(done + " of " + all));
+        assertThat(told).containsExactly("1 of 4", "2 of 4", "3 of 4", "4 of 4");
+    }
+
     @Test
     void boards_are_left_out() {
         assertThat(Neighbors.of(
                                 milled("wanted", box(1, 1)),
                                 List.of(Profile.board("board 1 x 1", 1, 1)),
                                 Freedom.usual(),
-                                5)
+                                5,
+                                UNWATCHED)
                         .list())
                 .isEmpty();
     }
