@@ -44,6 +44,7 @@ public final class Schemas {
             return List.of();
         }
         boolean two = words.get(0).equals("report") && out.startsWith("{\n  \"a\": {");
-        return faults(two ? "comparison" : words.get(0), out);
+        boolean offer = words.containsAll(List.of("quote", "customer"));
+        return faults(two ? "comparison" : offer ? "offer" : words.get(0), out);
     }
 }
