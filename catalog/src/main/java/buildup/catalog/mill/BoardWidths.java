@@ -10,6 +10,7 @@ import buildup.shared.figure.Figure;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -50,7 +51,7 @@ public final class BoardWidths {
             return shared(fields, key, name);
         }
         return fields.scalar(key)
-                .map(text -> spread(fields, text, key, name, 1))
+                .map(text -> spread(fields, text, key, name, BigDecimal.ONE))
                 .orElse(List.of());
     }
 
@@ -70,7 +71,7 @@ public final class BoardWidths {
                         .at(text.get().mark())
                         .of(name));
             }
-            List<Mill.Width> here = share.map(one -> spread(fields, entry.key(), key, name, one.doubleValue()))
+            List<Mill.Width> here = share.map(one -> spread(fields, entry.key(), key, name, one))
                     .orElse(List.of());
             sound = sound && !here.isEmpty();
             sum = sum.add(share.orElse(BigDecimal.ZERO));
@@ -87,7 +88,7 @@ public final class BoardWidths {
         return sound ? widths : List.of();
     }
 
-    private List<Mill.Width> spread(Fields fields, Scalar text, String key, String name, double share) {
+    private List<Mill.Width> spread(Fields fields, Scalar text, String key, String name, BigDecimal share) {
         Matcher spread = SPREAD.matcher(text.text().strip());
         boolean several = spread.matches();
         String first = several ? spread.group(1) : text.text();
@@ -110,7 +111,9 @@ public final class BoardWidths {
         int steps = (int) Math.floor((most - least) / STEP + 1e-9);
         List<Mill.Width> widths = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
-            widths.add(new Mill.Width(Length.inches(least + i * STEP), share / (steps + 1)));
+            widths.add(new Mill.Width(
+                    Length.inches(least + i * STEP),
+                    share.divide(BigDecimal.valueOf(steps + 1), MathContext.DECIMAL64)));
         }
         return widths;
     }

@@ -62,7 +62,7 @@ public record Mill(
      *
      * @param share of all board feet that come in, more than 0 to 1
      */
-    public record Width(Length width, double share) {}
+    public record Width(Length width, BigDecimal share) {}
 
     /**
      * What falls off beside the strips.

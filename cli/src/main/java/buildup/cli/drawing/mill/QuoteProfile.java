@@ -49,7 +49,7 @@ record QuoteProfile(
     private static final double NARROWEST = 3.3;
 
     /** How far a radius may stand from its curve, the nearest first. */
-    private static final double[] ASIDE = {0.1, 0.16, 0.22, 0.3, 0.4, 0.5};
+    private static final List<Double> ASIDE = List.of(0.1, 0.16, 0.22, 0.3, 0.4, 0.5);
 
     private static final Phrase GROOVE =
             Phrase.of("Groove {width} wide, {depth} deep, {from} to {to} from the {side}.");

@@ -91,7 +91,8 @@ record Assumptions(Order order) {
         double most = mill.widths().get(mill.widths().size() - 1).width().toInches();
         // a board foot of narrow board is longer: the average board is that of equal lengths
         double lengths = mill.widths().stream()
-                .mapToDouble(width -> width.share() / width.width().toInches())
+                .mapToDouble(
+                        width -> width.share().doubleValue() / width.width().toInches())
                 .sum();
         return Tolerance.same(least, most)
                 ? ALIKE.with("width", Amounts.size(least))

@@ -92,7 +92,7 @@ public record Blank(
     private static double enough(double strip, Mill mill) {
         return mill.widths().stream()
                 .filter(width -> strips(width, strip, mill) >= 1)
-                .mapToDouble(Mill.Width::share)
+                .mapToDouble(width -> width.share().doubleValue())
                 .sum();
     }
 
@@ -111,7 +111,7 @@ public record Blank(
         boolean kept = mill.drops()
                 .filter(drops -> drop >= drops.least().toInches() - Tolerance.COINCIDENT)
                 .isPresent();
-        return new Ripping(board.width().toInches(), board.share() / enough, strips, drop, kept);
+        return new Ripping(board.width().toInches(), board.share().doubleValue() / enough, strips, drop, kept);
     }
 
     /** Whether the mill's boards hold even a ply of it. */

@@ -190,7 +190,7 @@ public final class QuoteSheets {
     }
 
     /** A line of the reckoning of a molding. */
-    private record Reckoned(String molding, Step step) {}
+    private record Reckoned(String molding, PriceStep step) {}
 
     private static Sheet how(Optional<Quote> quote) {
         List<Reckoned> rows = all(

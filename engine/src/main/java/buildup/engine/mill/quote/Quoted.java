@@ -22,7 +22,7 @@ public record Quoted(
         Optional<Price> price,
         List<Price> breaks,
         List<Phrase> assumed,
-        List<Step> how) {
+        List<PriceStep> how) {
     private static final Phrase NOT_PRICED = Phrase.of("'{item}' is not priced. {reason} {cure}");
 
     /** Copies the lists. */

@@ -35,10 +35,10 @@ record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price
     private static final Phrase FOOT = Phrase.of("{sum} of wood and work, and {markUp} on it, over {feet}");
     private static final Phrase TOTAL = Phrase.of("{feet} at {foot}, and set-up and knives");
 
-    List<Step> steps() {
-        List<Step> steps = new ArrayList<>();
+    List<PriceStep> steps() {
+        List<PriceStep> steps = new ArrayList<>();
         if (!item.lengths().isEmpty()) {
-            steps.add(new Step(
+            steps.add(new PriceStep(
                     "delivered",
                     feet(),
                     DELIVERED.with("each", Figure.count(price.sticks().each()))));
@@ -49,18 +49,18 @@ record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price
         return List.copyOf(steps);
     }
 
-    private void wood(List<Step> steps) {
+    private void wood(List<PriceStep> steps) {
         Mill mill = order.mill();
         Figure rate = Amounts.rate(
                 Quantity.MONEY_PER_BOARD_FOOT,
                 order.rates().wood().getOrDefault(item.wood().name(), BigDecimal.ZERO));
-        steps.add(new Step(
+        steps.add(new PriceStep(
                 "run",
                 Amounts.run(price.run()),
                 RUN.with("feet", feet())
                         .with("waste", Amounts.percent(item.waste()))
                         .with("setUp", Amounts.run(mill.setUp()))));
-        steps.add(new Step(
+        steps.add(new PriceStep(
                 "wood to buy",
                 Amounts.boardFeet(price.boardFeet()),
                 WOOD_TO_BUY
@@ -84,7 +84,7 @@ record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price
                                 .with("rate", rate))));
     }
 
-    private void work(List<Step> steps) {
+    private void work(List<PriceStep> steps) {
         Rates rates = order.rates();
         steps.add(money(
                 "labor",
@@ -144,7 +144,7 @@ record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price
                                 Quantity.MONEY_PER_RUN, order.rates().finish().getOrDefault(kind, BigDecimal.ZERO)));
     }
 
-    private void charged(List<Step> steps) {
+    private void charged(List<PriceStep> steps) {
         Rates rates = order.rates();
         Figure markUp = Amounts.percent(rates.markUp());
         steps.add(money(
@@ -172,7 +172,7 @@ record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price
                 .add(price.finish())
                 .add(price.specified());
         Figure bare = feet().rounded(Rounding.decimals(2));
-        steps.add(new Step(
+        steps.add(new PriceStep(
                 "price",
                 Figure.of(Quantity.MONEY_PER_RUN, price.foot().doubleValue()),
                 FOOT.with("sum", Amounts.money(sum)).with("markUp", markUp).with("feet", bare)));
@@ -186,7 +186,7 @@ record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price
         return Amounts.run(price.feet().doubleValue());
     }
 
-    private static Step money(String what, BigDecimal sum, Phrase how) {
-        return new Step(what, Amounts.money(sum), how);
+    private static PriceStep money(String what, BigDecimal sum, Phrase how) {
+        return new PriceStep(what, Amounts.money(sum), how);
     }
 }

@@ -11,6 +11,7 @@ import buildup.shared.document.Scalar;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
+import java.math.BigDecimal;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,7 +24,7 @@ class BlankTest {
             .orElseThrow();
 
     /** The same with boards of one width, by which a blank is worked out on paper. */
-    private static final Mill TEN = MILL.withWidths(List.of(new Mill.Width(Length.inches(10), 1)));
+    private static final Mill TEN = MILL.withWidths(List.of(new Mill.Width(Length.inches(10), BigDecimal.ONE)));
 
     private static int strips(Blank blank) {
         assertThat(blank.ripped()).hasSize(1);
@@ -141,13 +142,13 @@ class BlankTest {
         Blank blank = Blank.of(Profile.board("board", 0.75, finished), MILL);
         double wide = MILL.widths().stream()
                 .filter(width -> width.width().toInches() - 0.25 >= blank.strip() - 1e-9)
-                .mapToDouble(Mill.Width::share)
+                .mapToDouble(width -> width.share().doubleValue())
                 .sum();
         double feet = 0;
         double kept = 0;
         for (Mill.Width width : MILL.widths()) {
             double board = width.width().toInches();
-            double length = 1000 * width.share() / wide * 12 / board;
+            double length = 1000 * width.share().doubleValue() / wide * 12 / board;
             double left = board - 0.25;
             while (left >= blank.strip() - 1e-9) {
                 left -= blank.strip() + 0.125;

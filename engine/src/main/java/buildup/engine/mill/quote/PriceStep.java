@@ -10,4 +10,4 @@ import buildup.shared.figure.Phrase;
  * @param amount the figure itself
  * @param how it follows from figures before it and from the lists
  */
-public record Step(String what, Figure amount, Phrase how) {}
+public record PriceStep(String what, Figure amount, Phrase how) {}
