@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -21,6 +22,7 @@ import org.locationtech.jts.geom.util.AffineTransformation;
  * Motions in small steps never contradict the exact answer: chords of the outlines are moved by a 64th at a time and laid
  * over each other by a polygon overlay, which knows nothing of ends, crossings and tangents.
  */
+@Tag("long")
 class SampledMotionTest {
     private static final int STACKS = Integer.getInteger("buildup.order.stacks", 25);
     private static final double STEP = 1.0 / 64;
