@@ -1,6 +1,7 @@
 package buildup.catalog.mill;
 
 import buildup.catalog.entry.CatalogNotices;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Mapping;
@@ -108,7 +109,7 @@ public final class BoardWidths {
                     .of(name));
             return List.of();
         }
-        int steps = (int) Math.floor((most - least) / STEP + 1e-9);
+        int steps = (int) Math.floor((most - least) / STEP + Tolerance.COINCIDENT);
         List<Mill.Width> widths = new ArrayList<>();
         for (int i = 0; i <= steps; i++) {
             widths.add(new Mill.Width(

@@ -43,7 +43,11 @@ public final class PdfWriter {
         this.font = font;
     }
 
-    /** One page. */
+    /**
+     * One page.
+     *
+     * @throws UncheckedIOException when the file of the font cannot be read
+     */
     public static byte[] write(Scene scene, ShippedFont font) {
         return write(List.of(scene), font);
     }
@@ -52,6 +56,7 @@ public final class PdfWriter {
      * A page for each scene, one at least, called as the first.
      *
      * @param font that is put into the file
+     * @throws UncheckedIOException when the file of the font cannot be read
      */
     public static byte[] write(List<Scene> scenes, ShippedFont font) {
         try (PDDocument document = new PDDocument();

@@ -11,6 +11,7 @@ import buildup.cli.table.Table;
 import buildup.cli.table.TableCell;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -158,7 +159,7 @@ public final class PageFlow {
     private List<List<String>> wrapped(List<String> texts, double[] widths) {
         List<List<String>> cells = new ArrayList<>();
         for (int i = 0; i < widths.length; i++) {
-            cells.add(Words.lines(measure, texts.get(i), TABLE_TEXT, widths[i] + 1e-6, MOST_LINES));
+            cells.add(Words.lines(measure, texts.get(i), TABLE_TEXT, widths[i] + Tolerance.SNAP, MOST_LINES));
         }
         return cells;
     }

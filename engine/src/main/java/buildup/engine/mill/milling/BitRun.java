@@ -1,6 +1,7 @@
 package buildup.engine.mill.milling;
 
 import buildup.catalog.mill.Cutter;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.Length;
 import java.util.Optional;
@@ -49,6 +50,6 @@ record BitRun(
                 turns,
                 RimSpeed.of(diameter, turns),
                 turns * EDGES * CHIP / 12,
-                pass.times() * (int) Math.max(1, Math.ceil(pass.depth() / DEEPEST - 1e-9))));
+                pass.times() * (int) Math.max(1, Math.ceil(pass.depth() / DEEPEST - Tolerance.COINCIDENT))));
     }
 }

@@ -60,6 +60,7 @@ public record HeadWork(Side side, List<String> members, Optional<Knife> knife, O
 
     /** How a head does a share of the task. */
     interface Shop {
+        /** What it sets up at a side for its share of the work. */
         HeadWork does(Side side, List<Reached> share);
     }
 

@@ -1,5 +1,6 @@
 package buildup.engine.mill.milling;
 
+import buildup.profiles.outline.Tolerance;
 import java.util.List;
 
 /**
@@ -39,7 +40,7 @@ final class RimSpeed {
     /** The fastest turn of a router bit by the strictest table, rpm; past the tables by {@link #HIGHEST} and their last row. */
     static double mostTurns(double diameter) {
         double listed = LIMITS.stream()
-                .filter(limit -> diameter <= limit.diameter() + 1e-9)
+                .filter(limit -> diameter <= limit.diameter() + Tolerance.COINCIDENT)
                 .mapToDouble(Limit::rpm)
                 .findFirst()
                 .orElse(LIMITS.get(LIMITS.size() - 1).rpm());

@@ -5,6 +5,7 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Rip;
 import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -22,12 +23,9 @@ public record Pose(boolean over, double turn, double scale, Point shift) {
         return Math.IEEEremainder(turn, 360);
     }
 
-    /** Below this no size differs from another, on paper or in steel: 1/2000. */
-    private static final double SAME_SIZE = 0.0005;
-
     /** Whether it is laid larger or smaller than it is. */
     public boolean isScaled() {
-        return Math.abs(scale - 1) > SAME_SIZE;
+        return Math.abs(scale - 1) > Tolerance.STEEL;
     }
 
     static Pose of(boolean over, double turn) {
