@@ -11,12 +11,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a machine may refuse: to be written to, to be read from, memory. */
 @Timeout(120)
+@Tag("long")
 class InjectedFaultsTest {
     private static final String STACK = Ran.demo("reading-room-cornice.yaml").toString();
     private static final String PLANNED = Ran.demo("reading-room-case.yaml").toString();

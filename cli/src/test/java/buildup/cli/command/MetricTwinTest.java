@@ -22,6 +22,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +31,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** A stack and its twin in millimeters are one stack: what is told of the one is told of the other, in its unit. */
+@Tag("long")
 class MetricTwinTest {
     /** What is worded in the unit of the document, or echoes words of it. */
     private static final Set<String> WORDS =

@@ -45,6 +45,6 @@ class RedirectedReportTest {
                 Ran.demo("reading-room-wainscot-cap.yaml").toString());
         assertThat(ran.out())
                 .contains("\nWILL IT BE RIGHT?\n  A: yes; 1 to look at\n  B: yes; 1 to look at\n"
-                        + "  Rows that differ: stands: yes, then trust;\n");
+                        + "  Rows that differ: must: yes, then not asked.\n");
     }
 }

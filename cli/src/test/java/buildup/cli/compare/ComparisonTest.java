@@ -12,6 +12,7 @@ import buildup.cli.tell.Beside.Pair;
 import buildup.engine.Answer;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -26,6 +27,7 @@ class ComparisonTest {
               - { name: shelf, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: rail.top }
             """;
 
+    @Tag("long")
     @Test
     void a_stack_beside_itself_differs_in_nothing() {
         for (long seed = 0; seed < SEEDS; seed++) {
@@ -36,6 +38,7 @@ class ComparisonTest {
         }
     }
 
+    @Tag("long")
     @Test
     void what_b_has_more_than_a_a_has_less_than_b() {
         for (long seed = 0; seed < SEEDS; seed++) {
@@ -115,6 +118,7 @@ class ComparisonTest {
                 .contains("+10");
     }
 
+    @Tag("long")
     @Test
     void no_line_of_the_text_is_wider_than_a_page_nor_of_its_head_than_a_telephone() {
         for (long seed = 0; seed < SEEDS; seed++) {
@@ -137,6 +141,7 @@ class ComparisonTest {
         assertThat(height.get("difference").doubleValue()).isCloseTo(b - a, within(1e-6));
     }
 
+    @Tag("long")
     @Test
     void the_object_of_any_two_stacks_is_as_the_schema_says() {
         for (long seed = 0; seed < SEEDS; seed++) {

@@ -12,11 +12,13 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** The page under more than it is made for: slow connections in crowds, and a day of saves. */
 @Timeout(600)
+@Tag("long")
 class CrowdTest {
     private static final int SLOW = 500;
 

@@ -9,9 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A build is what the composer makes of a document with the same sizes: each is placed anew, ripped, and moved to touch. */
+@Tag("long")
 class BuildsAreStacksTest {
     private static final int BUILDS = 40;
 

@@ -17,6 +17,7 @@ import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,6 +68,7 @@ class NearestTest {
         assertThat(USUAL).hasSizeGreaterThan(100).doesNotHaveDuplicates();
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("usual")
     void every_profile_of_the_catalog_is_nearest_to_itself(Profile profile) {
