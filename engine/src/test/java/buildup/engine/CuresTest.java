@@ -21,9 +21,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A cure that says what to move, rip or cut is typed into the document as it is printed: then its notice is gone. */
+@Tag("long")
 class CuresTest {
     private static final int STACKS = Integer.getInteger("buildup.cures", 60);
 

@@ -27,6 +27,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Edits of the stacks that come with the program, and of those of the tests. */
+@Tag("long")
 class EditedStacksTest {
 
     static Stream<Path> documents() {

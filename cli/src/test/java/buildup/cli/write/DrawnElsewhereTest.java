@@ -29,6 +29,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +40,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Whole sheets that other programs wrote, frames, dimensions, holes and pictures on them, and the profile that is meant:
  * ezdxf (Debian package python3-ezdxf), @tarikjabiri/dxf (npm) and the SVG of rsvg-convert (librsvg2-bin).
  */
+@Tag("long")
 class DrawnElsewhereTest {
     private static final Path SCRIPTS = Path.of("src/test/browser").toAbsolutePath();
 

@@ -9,6 +9,7 @@ import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -25,6 +26,7 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
  * The union against stacks whose area, perimeter and number of parts are known by construction ({@link Stacks}). No
  * library is the oracle: those at hand leave slits on the turned set too.
  */
+@Tag("long")
 class HardSetsTest {
     private static final long SEED = 12345;
     private static final int COUNT = 200;
