@@ -6,6 +6,7 @@ import buildup.cli.drawing.mill.MillingDrawing;
 import buildup.cli.drawing.section.SectionDrawing;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.ShippedFont;
+import buildup.engine.mill.milling.Knife;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
@@ -55,14 +56,17 @@ record ProfilePicture(Catalog catalog, LengthUnit unit) {
      * @param notices told when there is none to draw
      */
     Optional<Scene> knife(Profile profile, Milled milled, Notices notices) {
-        if (milled.knives().isEmpty()) {
+        // a knife that would have to reach past the shaft has no edge
+        List<Knife> knives = milled.knives().stream()
+                .filter(knife -> !knife.edge().isEmpty())
+                .toList();
+        if (knives.isEmpty()) {
             notices.add((milled.isPlain() ? CommandNotices.PLANED : CommandNotices.NO_HEAD)
                     .notice()
                     .of(profile.name()));
+            return Optional.empty();
         }
-        return milled.knives().stream()
-                .findFirst()
-                .map(first -> KnifeDrawing.of(profile, milled.knives(), ShippedFont.load(), new FigurePrinter(unit)));
+        return Optional.of(KnifeDrawing.of(profile, knives, ShippedFont.load(), new FigurePrinter(unit)));
     }
 
     private Document alone(String title, String call) {
