@@ -56,6 +56,14 @@ public final class Benchmarks {
                 compose.get("compose") * 10,
                 compose.get("compose") * 10_000 / compose.get("builds"));
         print(
+                "twenty pieces: composing %.0f us; whether their order goes %.0f us: %.2f times composing; an order that goes"
+                        + " sought %.0f us: %.1f times",
+                compose.get("composeTwenty"),
+                compose.get("orderTwenty"),
+                compose.get("orderTwenty") / compose.get("composeTwenty"),
+                compose.get("seekTwenty"),
+                compose.get("seekTwenty") / compose.get("composeTwenty"));
+        print(
                 "sticks of 6 courses, 120 pieces: %.1f ms by course, %.1f ms from five lengths, %.1f ms as one lot;"
                         + " first fit decreasing %.4f ms",
                 compose.get("search") / 1000,

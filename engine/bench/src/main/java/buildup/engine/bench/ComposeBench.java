@@ -31,6 +31,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.locationtech.jts.geom.Coordinate;
@@ -135,7 +136,12 @@ public class ComposeBench {
         List<Fixed> fixed = Fixing.of(fastened, nails, List.of(), List.of(), catalog, notices);
         Section held = fastened.heldBy(Ties.fastened(fastened, nails, fixed), notices);
         return Supports.of(
-                held, loads, fixed, OptionalDouble.empty(), new Places(held, List.of(), List.of(), catalog), notices);
+                held,
+                loads,
+                fixed,
+                OptionalDouble.empty(),
+                Optional.of(new Places(held, List.of(), List.of(), catalog)),
+                notices);
     }
 
     @Benchmark

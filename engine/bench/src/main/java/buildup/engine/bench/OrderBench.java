@@ -44,7 +44,9 @@ public class OrderBench {
         section = Composer.compose(goes, placed, new Notices());
         Stack wrong = stack(true);
         shut = Composer.compose(wrong, StackPlacing.place(wrong, new Notices()), new Notices());
-        if (!order().possible() || sought().possible() || sought().instead().isEmpty()) {
+        if (!orderTwenty().possible()
+                || seekTwenty().possible()
+                || seekTwenty().instead().isEmpty()) {
             throw new IllegalStateException("the stacks are not what they are to be");
         }
     }
@@ -80,17 +82,17 @@ public class OrderBench {
     }
 
     @Benchmark
-    public Section compose() {
+    public Section composeTwenty() {
         return Composer.compose(goes, placed, new Notices());
     }
 
     @Benchmark
-    public PuttingUp order() {
+    public PuttingUp orderTwenty() {
         return Orders.of(section, List.of(), List.of(), catalog, new Notices());
     }
 
     @Benchmark
-    public PuttingUp sought() {
+    public PuttingUp seekTwenty() {
         return Orders.of(shut, List.of(), List.of(), catalog, new Notices());
     }
 }
