@@ -51,25 +51,18 @@ public class OrderBench {
         }
     }
 
-    /** Ten boards with a bed under each, one over another and each farther out; the first two may be the last given. */
+    /** Twenty boards before each other, from sill to soffit: each shuts in those behind it. One of them may come last. */
     private Stack stack(boolean wrong) {
         StringBuilder text =
-                new StringBuilder("title: twenty\nspace: { wall: { solid: yes }, floor: -10, ceiling: 41 }\npieces:\n");
+                new StringBuilder("title: twenty\nspace: { wall: { solid: yes }, floor: 0, ceiling: 2 }\npieces:\n");
         StringBuilder late = new StringBuilder();
-        for (int i = 0; i < 10; i++) {
-            StringBuilder to = wrong && i == 4 ? late : text;
-            to.append("  - { name: b")
+        for (int i = 0; i < 20; i++) {
+            (wrong && i == 16 ? late : text)
+                    .append("  - { name: b")
                     .append(i)
-                    .append(", section: [out ")
-                    .append(i + 2)
-                    .append(", up 3], back: wall, bottom: ")
-                    .append(4 * i)
-                    .append(" }\n");
-            to.append("  - { name: c")
+                    .append(", section: [out 3/4, cove 1/4, up 1-3/4], back: ")
                     .append(i)
-                    .append(", section: [out 1, cove 1/2, up 1/2], back: wall, bottom: ")
-                    .append(4 * i + 3)
-                    .append(" }\n");
+                    .append(", bottom: 0 }\n");
         }
         Notices notices = new Notices();
         return StackReader.read(
