@@ -1,8 +1,8 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
-import buildup.engine.hold.fixing.Fastening;
 import buildup.engine.hold.fixing.Fixing;
+import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.order.BenchUnits;
 import buildup.engine.hold.season.Season;
 import buildup.engine.hold.season.Seasons;
@@ -14,7 +14,7 @@ import buildup.engine.judge.must.Musts;
 import buildup.engine.look.sight.Approaches;
 import buildup.engine.room.plan.Plan;
 import buildup.engine.room.run.Coving;
-import buildup.engine.room.sticks.Shop;
+import buildup.engine.room.stock.Shop;
 import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;

@@ -4,7 +4,7 @@ import buildup.engine.room.run.Coving;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.Limit;
-import buildup.engine.room.sticks.Shop;
+import buildup.engine.room.stock.Shop;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.EnumSet;

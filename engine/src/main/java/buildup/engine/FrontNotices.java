@@ -1,6 +1,6 @@
 package buildup.engine;
 
-import buildup.engine.room.sticks.StickNotices;
+import buildup.engine.room.stock.StickNotices;
 import buildup.engine.section.stack.StackNotices;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;

@@ -15,7 +15,7 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.order.Driving;
 import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.order.PutUp;

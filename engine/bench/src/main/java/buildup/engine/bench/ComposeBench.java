@@ -1,11 +1,11 @@
 package buildup.engine.bench;
 
 import buildup.catalog.Catalog;
-import buildup.engine.hold.fixing.Fastening;
-import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.hold.fixing.Places;
-import buildup.engine.hold.fixing.Proposal;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Proposal;
 import buildup.engine.hold.support.Loads;
 import buildup.engine.hold.support.Support;
 import buildup.engine.hold.support.Supports;

@@ -1,5 +1,7 @@
 package buildup.engine.hold.fixing;
 
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;

@@ -2,6 +2,11 @@ package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
+import buildup.engine.hold.nail.Check;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Joint;
 import buildup.engine.section.compose.ClosedVoid;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;

@@ -2,6 +2,7 @@ package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
+import buildup.engine.hold.nail.Fastening;
 import buildup.engine.section.placing.Edges;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;

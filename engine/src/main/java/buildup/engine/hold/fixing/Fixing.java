@@ -1,6 +1,9 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Proposal;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;

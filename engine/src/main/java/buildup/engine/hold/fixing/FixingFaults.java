@@ -1,8 +1,12 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
-import buildup.engine.hold.fixing.Check.Rule;
-import buildup.engine.hold.fixing.Drive.BreakOut;
+import buildup.engine.hold.nail.Check;
+import buildup.engine.hold.nail.Check.Rule;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Drive.BreakOut;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Grip;
 import buildup.engine.section.compose.ClosedVoid;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;

@@ -1,5 +1,14 @@
 package buildup.engine.hold.fixing;
 
+import buildup.engine.hold.nail.Check;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Factor;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Grip;
+import buildup.engine.hold.nail.Hiding;
+import buildup.engine.hold.nail.Joint;
+import buildup.engine.hold.nail.Proposal;
+import buildup.engine.hold.nail.Strength;
 import buildup.engine.section.compose.Section;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;

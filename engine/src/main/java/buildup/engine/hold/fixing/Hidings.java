@@ -1,5 +1,6 @@
 package buildup.engine.hold.fixing;
 
+import buildup.engine.hold.nail.Hiding;
 import buildup.engine.look.light.Band;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.SeenMember;

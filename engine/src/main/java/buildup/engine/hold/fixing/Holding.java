@@ -1,7 +1,14 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.fastener.Fastener;
-import buildup.engine.hold.fixing.Factor.Why;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Drive;
+import buildup.engine.hold.nail.Factor;
+import buildup.engine.hold.nail.Factor.Why;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Grip;
+import buildup.engine.hold.nail.Joint;
+import buildup.engine.hold.nail.Strength;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;

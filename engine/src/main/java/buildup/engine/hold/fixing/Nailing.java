@@ -2,7 +2,14 @@ package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
-import buildup.engine.hold.fixing.Check.Rule;
+import buildup.engine.hold.nail.Check;
+import buildup.engine.hold.nail.Check.Rule;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Drive;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Grip;
+import buildup.engine.hold.nail.Hiding;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;

@@ -1,6 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;

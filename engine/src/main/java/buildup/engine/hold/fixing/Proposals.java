@@ -1,6 +1,13 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.fastener.Fastener;
+import buildup.engine.hold.nail.Check;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Drive;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Hiding;
+import buildup.engine.hold.nail.Proposal;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Rule;
 import buildup.profiles.outline.Stroke;

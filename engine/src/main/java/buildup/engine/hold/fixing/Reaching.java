@@ -3,6 +3,7 @@ package buildup.engine.hold.fixing;
 import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
 import buildup.catalog.fastener.Tool;
+import buildup.engine.hold.nail.Reach;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;

@@ -1,7 +1,9 @@
 package buildup.engine.hold.fixing;
 
-import buildup.engine.hold.fixing.Crossing.Stuff;
-import buildup.engine.hold.fixing.Drive.BreakOut;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Crossing.Stuff;
+import buildup.engine.hold.nail.Drive;
+import buildup.engine.hold.nail.Drive.BreakOut;
 import buildup.engine.section.compose.ClosedVoid;
 import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Line;

@@ -1,5 +1,6 @@
 package buildup.engine.hold.fixing;
 
+import buildup.engine.hold.nail.Fastening;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Edges;
 import buildup.engine.section.placing.Placed;

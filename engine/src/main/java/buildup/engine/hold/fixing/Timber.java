@@ -1,6 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.wood.Wood;
+import buildup.engine.hold.nail.Strength;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;

@@ -1,6 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Section;
 import java.util.OptionalInt;
 

@@ -1,6 +1,8 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
+import buildup.engine.hold.nail.Drive;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Body;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;

@@ -1,6 +1,8 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.fastener.Fastener;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Hiding;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;

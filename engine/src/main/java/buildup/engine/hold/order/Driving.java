@@ -1,6 +1,6 @@
 package buildup.engine.hold.order;
 
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import java.util.OptionalInt;
 
 /**

@@ -1,8 +1,8 @@
 package buildup.engine.hold.order;
 
 import buildup.catalog.Catalog;
-import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.ToolReach;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Axis;

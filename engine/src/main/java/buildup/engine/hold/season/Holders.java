@@ -1,6 +1,6 @@
 package buildup.engine.hold.season;
 
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.season.Held.Hold;
 import buildup.engine.hold.season.Held.How;
 import buildup.engine.section.compose.Contact;

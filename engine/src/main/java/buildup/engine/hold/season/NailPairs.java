@@ -1,6 +1,6 @@
 package buildup.engine.hold.season;
 
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.season.Effect.Place;
 import buildup.engine.hold.season.Held.Hold;
 import buildup.engine.section.compose.Section;

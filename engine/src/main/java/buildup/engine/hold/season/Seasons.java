@@ -1,6 +1,6 @@
 package buildup.engine.hold.season;
 
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.season.Year.Movement;
 import buildup.engine.look.joint.OpenJoint;
 import buildup.engine.room.run.Job;

@@ -1,5 +1,6 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.statics.Governs;
 import buildup.profiles.outline.Point;
 import java.util.List;
 import java.util.Optional;

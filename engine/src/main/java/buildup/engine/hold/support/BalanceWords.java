@@ -1,5 +1,6 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.statics.Governs;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;

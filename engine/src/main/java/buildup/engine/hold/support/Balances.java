@@ -1,5 +1,8 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.statics.Load;
+import buildup.engine.hold.statics.LoadPath;
+import buildup.engine.hold.statics.Model;
 import buildup.engine.hold.support.Balance.Keeper;
 import buildup.engine.hold.support.Balance.Kept;
 import buildup.engine.section.compose.Body;

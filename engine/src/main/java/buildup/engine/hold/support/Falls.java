@@ -1,12 +1,16 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.statics.Cluster;
+import buildup.engine.hold.statics.Force;
+import buildup.engine.hold.statics.Mechanism;
+import buildup.engine.hold.statics.Mechanism.Movement;
+import buildup.engine.hold.statics.Mechanism.Ranked;
+import buildup.engine.hold.statics.Mechanism.Shift;
+import buildup.engine.hold.statics.Model;
+import buildup.engine.hold.statics.Model.Weight;
 import buildup.engine.hold.support.Fall.Part;
 import buildup.engine.hold.support.Fall.Stop;
 import buildup.engine.hold.support.Fall.Way;
-import buildup.engine.hold.support.Mechanism.Movement;
-import buildup.engine.hold.support.Mechanism.Ranked;
-import buildup.engine.hold.support.Mechanism.Shift;
-import buildup.engine.hold.support.Model.Weight;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;

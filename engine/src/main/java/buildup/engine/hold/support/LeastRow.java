@@ -1,7 +1,7 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.fixing.Fixed;
-import buildup.engine.hold.fixing.Joint;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Joint;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;

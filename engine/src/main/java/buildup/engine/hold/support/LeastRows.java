@@ -1,10 +1,14 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.fixing.Fixed;
-import buildup.engine.hold.fixing.Joint;
 import buildup.engine.hold.fixing.Places;
-import buildup.engine.hold.support.Mechanism.Movement;
-import buildup.engine.hold.support.Model.Weight;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Joint;
+import buildup.engine.hold.statics.Equilibrium;
+import buildup.engine.hold.statics.Mechanism;
+import buildup.engine.hold.statics.Mechanism.Movement;
+import buildup.engine.hold.statics.Model;
+import buildup.engine.hold.statics.Model.Weight;
+import buildup.engine.hold.statics.Tie;
 import buildup.engine.section.compose.Section;
 import java.util.ArrayList;
 import java.util.Comparator;

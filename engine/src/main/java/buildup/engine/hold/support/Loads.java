@@ -1,5 +1,6 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.statics.Load;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Stack;

@@ -1,6 +1,6 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import java.util.OptionalDouble;
 
 /**

@@ -1,7 +1,7 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.fixing.Fixed;
-import buildup.engine.hold.fixing.Joint;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Joint;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;

@@ -1,5 +1,8 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.Load;
+import buildup.engine.hold.statics.LoadPath;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

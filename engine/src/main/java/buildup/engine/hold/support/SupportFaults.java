@@ -1,6 +1,7 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.statics.Governs;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.section.compose.Section;

@@ -1,5 +1,7 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.Load;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.section.compose.Section;
 import buildup.shared.figure.Figure;

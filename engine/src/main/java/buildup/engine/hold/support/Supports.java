@@ -1,12 +1,19 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Places;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.statics.Equilibrium;
+import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.Governs.Mode;
+import buildup.engine.hold.statics.Load;
+import buildup.engine.hold.statics.LoadPath;
+import buildup.engine.hold.statics.Mechanism;
+import buildup.engine.hold.statics.Mechanism.Movement;
+import buildup.engine.hold.statics.Model;
+import buildup.engine.hold.statics.Model.Weight;
+import buildup.engine.hold.statics.Tie;
 import buildup.engine.hold.support.Balance.Keeper;
 import buildup.engine.hold.support.Balance.Kept;
-import buildup.engine.hold.support.Governs.Mode;
-import buildup.engine.hold.support.Mechanism.Movement;
-import buildup.engine.hold.support.Model.Weight;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.section.compose.Section;

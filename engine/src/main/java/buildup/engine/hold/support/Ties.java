@@ -1,9 +1,10 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.fixing.Crossing;
-import buildup.engine.hold.fixing.Fastening;
-import buildup.engine.hold.fixing.Fixed;
-import buildup.engine.hold.fixing.Joint;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Joint;
+import buildup.engine.hold.statics.Tie;
 import buildup.engine.section.compose.Fastened;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;

@@ -1,6 +1,6 @@
 package buildup.engine.hold.tolerance;
 
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.tolerance.Assembly.Adjustable;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;

@@ -1,7 +1,7 @@
 package buildup.engine.hold.tolerance;
 
-import buildup.engine.hold.fixing.Crossing;
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing;

@@ -1,7 +1,7 @@
 package buildup.engine.hold.tolerance;
 
 import buildup.catalog.Catalog;
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Stack;

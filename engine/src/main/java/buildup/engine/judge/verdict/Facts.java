@@ -1,7 +1,7 @@
 package buildup.engine.judge.verdict;
 
 import buildup.catalog.Catalog;
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.order.PuttingUp;
 import buildup.engine.hold.season.Year;
 import buildup.engine.hold.support.Support;

@@ -1,6 +1,6 @@
 package buildup.engine.judge.verdict;
 
-import buildup.engine.hold.fixing.Fixed;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.support.FallWords;
 import buildup.engine.hold.support.LeastRow;
 import buildup.engine.hold.support.Support;

@@ -1,5 +1,8 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.stock.End;
+import buildup.engine.room.stock.Shop;
+import buildup.engine.room.stock.StickPiece;
 import java.util.List;
 
 /**

@@ -1,6 +1,13 @@
 package buildup.engine.room.sticks;
 
 import buildup.engine.room.run.Job;
+import buildup.engine.room.stock.End;
+import buildup.engine.room.stock.EndJoint;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Shop;
+import buildup.engine.room.stock.Stick;
+import buildup.engine.room.stock.StickPiece;
+import buildup.engine.room.stock.Supply;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,5 +1,9 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.stock.End;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Stick;
+import buildup.engine.room.stock.StickPiece;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Columns;

@@ -1,5 +1,7 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.stock.Shop;
+import buildup.engine.room.stock.Supply;
 import java.util.List;
 
 /** Pieces that are cut from the same sticks, or from strips of the same width of the same boards. */

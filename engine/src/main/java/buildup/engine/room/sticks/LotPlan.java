@@ -1,5 +1,6 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.stock.Shop;
 import buildup.shared.figure.Phrase;
 
 /**

@@ -1,5 +1,7 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.stock.End;
+import buildup.engine.room.stock.Shop;
 import buildup.engine.solve.StickProblem;
 import java.util.ArrayList;
 import java.util.Comparator;

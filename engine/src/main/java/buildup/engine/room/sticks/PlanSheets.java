@@ -1,6 +1,7 @@
 package buildup.engine.room.sticks;
 
-import buildup.engine.room.sticks.Shop.Aim;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Shop.Aim;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;

@@ -1,6 +1,9 @@
 package buildup.engine.room.sticks;
 
-import buildup.engine.room.sticks.Shop.Aim;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Shop;
+import buildup.engine.room.stock.Shop.Aim;
+import buildup.engine.room.stock.Supply;
 import buildup.engine.solve.StickPlan;
 import buildup.engine.solve.StickProblem;
 import buildup.profiles.outline.Tolerance;

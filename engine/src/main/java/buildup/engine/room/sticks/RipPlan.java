@@ -1,6 +1,6 @@
 package buildup.engine.room.sticks;
 
-import buildup.engine.room.sticks.Shop.Aim;
+import buildup.engine.room.stock.Shop.Aim;
 
 /**
  * Boards of one thickness that are ripped: how far the two stages together can be from the best. The strips of each lot

@@ -1,9 +1,11 @@
 package buildup.engine.room.sticks;
 
-import buildup.engine.room.sticks.Shop.Aim;
-import buildup.engine.room.sticks.Stick.Origin;
 import buildup.engine.room.sticks.StickLayout.Kind;
 import buildup.engine.room.sticks.StickLayout.Laid;
+import buildup.engine.room.stock.Shop;
+import buildup.engine.room.stock.Shop.Aim;
+import buildup.engine.room.stock.Stick.Origin;
+import buildup.engine.room.stock.Supply;
 import buildup.shared.notice.Notices;
 import java.util.Comparator;
 import java.util.HashMap;

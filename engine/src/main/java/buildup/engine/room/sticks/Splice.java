@@ -1,5 +1,9 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.stock.End;
+import buildup.engine.room.stock.EndJoint;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.StickPiece;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -1,8 +1,15 @@
 package buildup.engine.room.sticks;
 
 import buildup.engine.room.sticks.Share.Rip;
-import buildup.engine.room.sticks.Shop.Aim;
-import buildup.engine.room.sticks.Stick.Origin;
+import buildup.engine.room.stock.EndJoint;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Shop;
+import buildup.engine.room.stock.Shop.Aim;
+import buildup.engine.room.stock.Stick;
+import buildup.engine.room.stock.Stick.Origin;
+import buildup.engine.room.stock.StickNotices;
+import buildup.engine.room.stock.StickPiece;
+import buildup.engine.room.stock.Supply;
 import buildup.engine.solve.StickPlan;
 import buildup.engine.solve.StickProblem;
 import buildup.shared.figure.Figure;

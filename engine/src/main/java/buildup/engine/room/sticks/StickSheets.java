@@ -1,5 +1,8 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.stock.EndJoint;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Stick;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;

@@ -1,6 +1,8 @@
 package buildup.engine.room.sticks;
 
 import buildup.engine.room.run.Course;
+import buildup.engine.room.stock.Shop;
+import buildup.engine.room.stock.Supply;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Phrase;
 import java.util.Comparator;

@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.fastener.Fastener;
+import buildup.engine.hold.nail.Drive;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Rule;

@@ -3,6 +3,7 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.hold.nail.Check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

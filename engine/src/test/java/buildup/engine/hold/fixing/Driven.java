@@ -3,6 +3,9 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Proposal;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Lights;
 import buildup.engine.look.sight.Eyes;

@@ -3,6 +3,7 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.hold.nail.Fastening;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.fastener.Fastener.Kind;
 import buildup.engine.Bench;
+import buildup.engine.hold.nail.Factor;
+import buildup.engine.hold.nail.Grip;
+import buildup.engine.hold.nail.Joint;
+import buildup.engine.hold.nail.Strength;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -3,6 +3,9 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.hold.nail.Drive;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Joint;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;

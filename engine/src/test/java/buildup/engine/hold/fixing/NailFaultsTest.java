@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.fastener.Fastener;
-import buildup.engine.hold.fixing.Hiding.Grade;
+import buildup.engine.hold.nail.Check;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Grip;
+import buildup.engine.hold.nail.Hiding.Grade;
+import buildup.engine.hold.nail.Strength;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

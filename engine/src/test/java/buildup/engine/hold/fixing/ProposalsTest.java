@@ -3,7 +3,9 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.engine.hold.fixing.Hiding.Grade;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Hiding.Grade;
+import buildup.engine.hold.nail.Proposal;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notices;

@@ -1,5 +1,6 @@
 package buildup.engine.hold.fixing;
 
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Outline;

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.catalog.fastener.Fastener.Kind;
 import buildup.catalog.wood.Wood.Group;
 import buildup.engine.Bench;
+import buildup.engine.hold.nail.Check;
+import buildup.engine.hold.nail.Strength;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -3,7 +3,12 @@ package buildup.engine.hold.fixing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.engine.hold.fixing.Check.Rule;
+import buildup.engine.hold.nail.Check;
+import buildup.engine.hold.nail.Check.Rule;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Grip;
+import buildup.engine.hold.nail.Joint;
 import buildup.profiles.outline.Point;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;

@@ -4,7 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.hold.support.Model.Weight;
+import buildup.engine.hold.statics.Cluster;
+import buildup.engine.hold.statics.Clusters;
+import buildup.engine.hold.statics.Equilibrium;
+import buildup.engine.hold.statics.Force;
+import buildup.engine.hold.statics.Mechanism;
+import buildup.engine.hold.statics.Model;
+import buildup.engine.hold.statics.Model.Weight;
+import buildup.engine.hold.statics.Tie;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.List;

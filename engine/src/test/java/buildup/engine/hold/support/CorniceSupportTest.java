@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.engine.hold.statics.LoadPath;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;

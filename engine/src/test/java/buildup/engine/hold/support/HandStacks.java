@@ -1,6 +1,7 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.Bench;
+import buildup.engine.hold.statics.Tie;
 import buildup.profiles.outline.Point;
 import java.util.List;
 

@@ -1,7 +1,14 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.Bench;
-import buildup.engine.hold.support.Model.Weight;
+import buildup.engine.hold.statics.Equilibrium;
+import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.Load;
+import buildup.engine.hold.statics.LoadPath;
+import buildup.engine.hold.statics.Mechanism;
+import buildup.engine.hold.statics.Model;
+import buildup.engine.hold.statics.Model.Weight;
+import buildup.engine.hold.statics.Tie;
 import buildup.engine.hold.support.Supports.Limit;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Fastened;

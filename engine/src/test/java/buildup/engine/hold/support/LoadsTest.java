@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.engine.hold.statics.Load;
 import buildup.engine.hold.support.Loads.Wanted;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;

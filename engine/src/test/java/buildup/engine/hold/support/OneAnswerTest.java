@@ -3,6 +3,11 @@ package buildup.engine.hold.support;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.hold.statics.Equilibrium;
+import buildup.engine.hold.statics.Force;
+import buildup.engine.hold.statics.Mechanism;
+import buildup.engine.hold.statics.Model;
+import buildup.engine.hold.statics.Tie;
 import buildup.engine.hold.support.Balance.Keeper;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.Catalog;
-import buildup.engine.hold.fixing.Fastening;
-import buildup.engine.hold.fixing.Fixed;
 import buildup.engine.hold.fixing.Fixing;
+import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.StackPlacing;

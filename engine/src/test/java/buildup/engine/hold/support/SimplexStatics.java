@@ -1,5 +1,7 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.statics.Load;
+import buildup.engine.hold.statics.Tie;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Section;

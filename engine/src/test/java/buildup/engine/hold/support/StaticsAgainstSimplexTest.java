@@ -3,8 +3,12 @@ package buildup.engine.hold.support;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import buildup.engine.hold.support.Mechanism.Movement;
-import buildup.engine.hold.support.Model.Weight;
+import buildup.engine.hold.statics.Equilibrium;
+import buildup.engine.hold.statics.Force;
+import buildup.engine.hold.statics.Mechanism;
+import buildup.engine.hold.statics.Mechanism.Movement;
+import buildup.engine.hold.statics.Model;
+import buildup.engine.hold.statics.Model.Weight;
 import buildup.profiles.outline.Point;
 import java.util.Arrays;
 import java.util.List;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.engine.hold.statics.Load;
+import buildup.engine.hold.statics.Tie;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;

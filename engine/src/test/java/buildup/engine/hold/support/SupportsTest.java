@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.Governs.Mode;
+import buildup.engine.hold.statics.Tie;
 import buildup.engine.hold.support.Balance.Keeper;
-import buildup.engine.hold.support.Governs.Mode;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.profiles.outline.Point;

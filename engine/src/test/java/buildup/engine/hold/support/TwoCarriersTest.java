@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.engine.hold.statics.Governs;
 import buildup.engine.hold.support.Balance.Keeper;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.profiles.outline.Point;

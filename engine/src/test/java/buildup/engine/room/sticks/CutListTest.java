@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.room.sticks.Shop.Aim;
-import buildup.engine.room.sticks.Stick.Origin;
+import buildup.engine.room.stock.EndJoint;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Shop.Aim;
+import buildup.engine.room.stock.Stick;
+import buildup.engine.room.stock.Stick.Origin;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
 import java.util.List;

@@ -3,6 +3,8 @@ package buildup.engine.room.sticks;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.Bench;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Stick;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;

@@ -2,6 +2,11 @@ package buildup.engine.room.sticks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.engine.room.stock.End;
+import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Shop;
+import buildup.engine.room.stock.Stick;
+
 /**
  * Cuts a strip piece by piece as a saw does, and sees that every piece comes out as long as it is to be. Each end is a
  * straight cut from the back edge of the stick to its face edge; the blade takes its kerf beyond the end, wider along the

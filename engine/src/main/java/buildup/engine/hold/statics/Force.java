@@ -1,0 +1,52 @@
+package buildup.engine.hold.statics;
+
+import buildup.engine.hold.statics.Governs.Mode;
+import buildup.profiles.outline.Point;
+
+/**
+ * A force that two bodies may exert on each other, along a given line and one way only.
+ *
+ * @param kind what exerts it
+ * @param name of the contact or fastener
+ * @param mode how it gives way
+ * @param on number of the body that it acts on
+ * @param against number of the body that it is the reaction of, {@link #EARTH} for none
+ * @param at where, in
+ * @param way direction on the first body; of unit length but for a push with friction
+ * @param most its limit, pounds per foot of run
+ * @param gap air that the two must close before it acts, in; 0 where they touch
+ */
+public record Force(
+        Kind kind, String name, Mode mode, int on, int against, Point at, Point way, double most, double gap) {
+    /** What a piece is held to when that is no body of the section. */
+    public static final int EARTH = -1;
+
+    /** What exerts a force. */
+    public enum Kind {
+        PUSH,
+        TIE,
+        WELD
+    }
+
+    static Force push(String name, int on, int against, Point at, Point way, double gap) {
+        return new Force(Kind.PUSH, name, Mode.CONTACT, on, against, at, way, Double.POSITIVE_INFINITY, gap);
+    }
+
+    static Force weld(String name, int on, int against, Point at, Point way) {
+        return new Force(Kind.WELD, name, Mode.CONTACT, on, against, at, way, Double.POSITIVE_INFINITY, 0);
+    }
+
+    static Force tie(Tie tie, Mode mode, Point way, double most) {
+        return new Force(Kind.TIE, tie.name(), mode, tie.outer(), tie.inner(), tie.at(), way, most, 0);
+    }
+
+    /** Whether it gives at a load, as a nail does; a contact holds any push. */
+    public boolean limited() {
+        return Double.isFinite(most);
+    }
+
+    /** 1 for the body that it acts on, -1 for the other, 0 for the rest. */
+    int sign(int body) {
+        return on == body ? 1 : against == body ? -1 : 0;
+    }
+}

@@ -1,0 +1,66 @@
+package buildup.engine.room.stock;
+
+import java.util.Optional;
+
+/**
+ * A piece to be cut.
+ *
+ * @param id short, on its label: the letter of its course and a number
+ * @param stretch where it goes, with the run before it when there are several
+ * @param part which part it is of a piece that is spliced or glued up; empty when it is whole
+ * @param body number of its course in the section
+ * @param length long point to long point, {@link LengthSteps}
+ * @param plain whether its section is a rectangle, so that it may be turned face for back
+ * @param group names the pieces that come from one stick, in order
+ */
+public record StickPiece(
+        String id,
+        String course,
+        String stretch,
+        String part,
+        int body,
+        int length,
+        End left,
+        End right,
+        boolean plain,
+        Optional<String> group) {
+    private static final String PLY = ".";
+
+    /** The same piece, glued up from several: one of them, counted from 1. */
+    public StickPiece ply(int number, int of) {
+        String words = "ply " + number + " of " + of;
+        return new StickPiece(
+                id + PLY + number,
+                course,
+                stretch,
+                part.isEmpty() ? words : part + ", " + words,
+                body,
+                length,
+                left,
+                right,
+                plain,
+                group);
+    }
+
+    /** Behind the point, which ply it is; empty when it is glued up from none. */
+    public String plyMark() {
+        int mark = id.indexOf(PLY);
+        return mark < 0 ? "" : id.substring(mark);
+    }
+
+    /** Whether it is one of several that are glued together before they are cut. */
+    public boolean gluedUp() {
+        return !plyMark().isEmpty();
+    }
+
+    /** Whether a joint of it is one with that of its first ply. */
+    public boolean laterPly() {
+        return !plyMark().isEmpty() && !plyMark().equals(PLY + "1");
+    }
+
+    /** A part of it between two other ends, in a group of its own. */
+    public StickPiece cut(
+            String ownId, String ownPart, int ownLength, End ownLeft, End ownRight, Optional<String> ownGroup) {
+        return new StickPiece(ownId, course, stretch, ownPart, body, ownLength, ownLeft, ownRight, plain, ownGroup);
+    }
+}
