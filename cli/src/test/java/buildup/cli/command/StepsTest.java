@@ -50,6 +50,13 @@ class StepsTest {
     }
 
     @Test
+    void the_verdict_says_what_has_to_be_done_with_the_tightest_piece() {
+        Ran ran = Ran.report(HOOKED.formatted("9"));
+        assertThat(ran.out().replaceAll("\\s+", " "))
+                .contains("order each piece goes in; the tightest: crown has to be lifted 1/2, and there is room for");
+    }
+
+    @Test
     void in_millimeters_the_way_is_told_in_millimeters() {
         Ran ran = Ran.report("""
                 title: Hooked

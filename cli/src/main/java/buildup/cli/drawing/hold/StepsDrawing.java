@@ -222,7 +222,7 @@ public final class StepsDrawing {
     private List<SceneItem> words(int step, PutUp now, double under) {
         List<SceneItem> items = new ArrayList<>();
         double y = under - 1.6 * Drafting.TEXT;
-        String name = now.unit().bench().orElseGet(() -> section.name(now.unit().last()));
+        String name = now.unit().name(section);
         for (String line : Words.lines(measure, (step + 1) + "  " + name, Drafting.TEXT, PANEL, 2)) {
             items.add(at(line, y, Drafting.TEXT));
             y -= 1.4 * Drafting.TEXT;

@@ -64,11 +64,9 @@ public final class OrderSheets {
     }
 
     private List<String> unitNames() {
-        return order.instead().orElse(List.of()).stream().map(this::name).toList();
-    }
-
-    private String name(Unit unit) {
-        return unit.bench().orElseGet(() -> section.name(unit.last()));
+        return order.instead().orElse(List.of()).stream()
+                .map(unit -> unit.name(section))
+                .toList();
     }
 
     private Sheet answer() {
@@ -91,7 +89,7 @@ public final class OrderSheets {
                                 : "AN ORDER THAT GOES, the nearest to the one given",
                         rows)
                 .count("step", "step", row -> row + 1)
-                .name("unit", "put up", row -> name(units.get(row)))
+                .name("unit", "put up", row -> units.get(row).name(section))
                 .people()
                 .sheet();
     }
@@ -104,7 +102,7 @@ public final class OrderSheets {
                 .toList();
         return Sheet.of("order.steps", "SEQUENCE", rows)
                 .count("step", "step", Numbered::number)
-                .name("unit", "put up", row -> name(row.step().unit()))
+                .name("unit", "put up", row -> row.step().unit().name(section))
                 .names("pieces", "pieces", row -> names(row.step().unit().bodies()))
                 .json()
                 .many("way", "way", move(), row -> moves(row.step()))
@@ -250,7 +248,7 @@ public final class OrderSheets {
                 .filter(step -> step.unit().bench().isPresent())
                 .toList();
         return Sheet.of("order.units", "BENCH UNITS: joined first, put up as one", joined)
-                .name("unit", "unit", step -> name(step.unit()))
+                .name("unit", "unit", step -> step.unit().name(section))
                 .names("pieces", "pieces", step -> names(step.unit().bodies()))
                 .measure("weightPerFoot", "weight a foot", Quantity.LINE_WEIGHT, step -> weight(step.unit()))
                 .lengthIf("longest", "longest stick", step -> longest(step.unit()))

@@ -5,7 +5,6 @@ import buildup.engine.hold.fixing.ToolReach;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Section;
-import buildup.engine.section.stack.Axis;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
@@ -314,7 +313,7 @@ public final class Orders {
                             names(step.blockedBy().stream()
                                     .filter(body -> !passed.contains(body))
                                     .toList()))
-                    .with("move", move(step.way().orElseThrow()))
+                    .with("move", step.way().orElseThrow().move())
                     .with("needs", Figure.atLeast(needs))
                     .with("has", Figure.atMost(has))
                     .amount(Figure.atLeast(needs - has));
@@ -326,13 +325,6 @@ public final class Orders {
                 .map(placed -> placed.piece().mark())
                 .map(notice::at)
                 .orElse(notice));
-    }
-
-    /** What a carpenter does with the piece on its way in, before the last stretch. */
-    private static String move(WayIn way) {
-        return way.axis() == Axis.UP
-                ? Math.sin(Math.toRadians(way.first())) > 0 ? "be lifted" : "be lowered"
-                : Math.cos(Math.toRadians(way.first())) > 0 ? "be held out" : "be pushed back";
     }
 
     private Phrase cure(PuttingUp order) {

@@ -1,5 +1,6 @@
 package buildup.engine.hold.order;
 
+import buildup.engine.section.compose.Section;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +18,11 @@ public record Unit(Optional<String> bench, List<Integer> bodies) {
 
     static Unit piece(int body) {
         return new Unit(Optional.empty(), List.of(body));
+    }
+
+    /** What it is called: its bench unit, or its one piece. */
+    public String name(Section section) {
+        return bench.orElseGet(() -> section.name(last()));
     }
 
     /** The place in the document after which it goes up: that of its last piece. */

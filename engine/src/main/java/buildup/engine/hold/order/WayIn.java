@@ -52,6 +52,13 @@ public record WayIn(double first, double shift, double then, double clear) {
         };
     }
 
+    /** What has to be done with the piece on its way in, before the last stretch, as {@code be lifted}. */
+    public String move() {
+        return axis() == Axis.UP
+                ? Math.sin(Math.toRadians(first)) > 0 ? "be lifted" : "be lowered"
+                : Math.cos(Math.toRadians(first)) > 0 ? "be held out" : "be pushed back";
+    }
+
     /** The axis along which it needs room. */
     public Axis axis() {
         Point along = step(first);

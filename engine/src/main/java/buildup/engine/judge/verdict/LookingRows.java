@@ -96,11 +96,8 @@ final class LookingRows {
         return Ruling.yes(
                         Topic.ORDER,
                         VerdictWords.TIGHTEST
-                                .with(
-                                        "unit",
-                                        step.unit()
-                                                .bench()
-                                                .orElse(section.name(step.unit().last())))
+                                .with("unit", step.unit().name(section))
+                                .with("move", step.way().orElseThrow().move())
                                 .with("needs", needs)
                                 .with("has", Figure.atMost(step.has().orElseThrow())))
                 .figure(needs);

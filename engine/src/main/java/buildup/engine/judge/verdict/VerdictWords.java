@@ -60,7 +60,7 @@ final class VerdictWords {
     static final Phrase GOES_IN = Phrase.of("each piece goes in, in the order given");
 
     static final Phrase TIGHTEST =
-            Phrase.of("each piece goes in; the tightest: {unit} needs {needs} on its way, and has {has}");
+            Phrase.of("each piece goes in; the tightest: {unit} has to {move} {needs}, and there is room for {has}");
 
     static final Phrase MUST_NOT_MET = Phrase.of("{met} of {all} met; worst: '{rule}', it is {figure}, {missing} off");
 
