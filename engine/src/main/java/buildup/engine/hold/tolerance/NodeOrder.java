@@ -79,7 +79,7 @@ final class NodeOrder {
                 .filter(one -> one.piece() == key.piece && one.axis() == key.axis)
                 .isPresent();
         if (low.isPresent() && high.isPresent()) {
-            return node(key, How.RIPPED, rule(key, low.get(), key.axis.low()), rule(key, high.get(), key.axis.high()));
+            return node(key, How.RIPPED, rule(key, low.get()), rule(key, high.get()));
         }
         if (low.or(() -> high).filter(Rule.Touch.class::isInstance).isPresent()) {
             PlaceRule none = PlaceRule.level(0, 0, false);
@@ -87,13 +87,13 @@ final class NodeOrder {
         }
         Box box = section.body(key.piece).outline().box();
         if (low.isPresent()) {
-            PlaceRule at = rule(key, low.get(), key.axis.low());
+            PlaceRule at = rule(key, low.get());
             return fitted
                     ? node(key, How.RIPPED, at, PlaceRule.level(key.axis.high(box), 0, false))
                     : node(key, How.LOW, at, at);
         }
         if (high.isPresent()) {
-            PlaceRule at = rule(key, high.get(), key.axis.high());
+            PlaceRule at = rule(key, high.get());
             return fitted
                     ? node(key, How.RIPPED, PlaceRule.level(key.axis.low(box), 0, false), at)
                     : node(key, How.HIGH, at, at);
@@ -109,7 +109,7 @@ final class NodeOrder {
         for (Map.Entry<String, Rule> entry : piece.rules().byMember().entrySet()) {
             Optional<Edges.Straight> edge = Edges.straight(piece.shape(), entry.getKey());
             if (edge.filter(found -> found.axis() == key.axis).isPresent()) {
-                PlaceRule at = rule(key, entry.getValue(), "at." + entry.getKey());
+                PlaceRule at = rule(key, entry.getValue());
                 return new PlaceNode(
                         key.piece, key.axis, How.MEMBER, at, at, member(key.piece, entry.getKey(), edge.get()));
             }
@@ -130,17 +130,14 @@ final class NodeOrder {
                 .orElse(edge.axis() == Axis.OUT ? new Point(from, 0) : new Point(0, from));
     }
 
-    private PlaceRule rule(Key key, Rule rule, String written) {
-        String words = placed(key.piece).piece().rules().written().getOrDefault(written, "");
+    private PlaceRule rule(Key key, Rule rule) {
         if (rule instanceof Rule.ByEdge edge) {
             return byEdge(edge, key.axis);
         }
         double at = rule instanceof Rule.Level level ? level.at() : 0;
+        boolean ceiling = rule instanceof Rule.Level level && level.ceiling();
         boolean strays = placed(key.piece).piece().kind() != PieceKind.FRAMING;
-        return PlaceRule.level(
-                at,
-                key.axis == Axis.OUT && strays ? sway(key.piece) : 0,
-                key.axis == Axis.UP && words.contains("ceiling"));
+        return PlaceRule.level(at, key.axis == Axis.OUT && strays ? sway(key.piece) : 0, ceiling);
     }
 
     /** What is set against a wall goes with it at its own height, counted from the foot of the stack. */

@@ -174,7 +174,7 @@ public final class Mending {
 
     private static Optional<Rule> moved(Rule rule, double by) {
         if (rule instanceof Rule.Level level) {
-            return Optional.of(new Rule.Level(level.at() + by, level.axis(), level.mark()));
+            return Optional.of(new Rule.Level(level.at() + by, level.axis(), level.ceiling(), level.mark()));
         }
         return rule instanceof Rule.ByEdge edge
                 ? Optional.of(new Rule.ByEdge(edge.piece(), edge.edge(), edge.offset() + by, edge.mark()))

@@ -114,7 +114,8 @@ final class RuleReader {
             return new Rule.Unread(scalar.mark());
         }
         Axis own = Axis.OUT.landmarks().contains(landmark) ? Axis.OUT : Axis.UP;
-        return new Rule.Level(level.getAsDouble() + offset, Optional.of(own), scalar.mark());
+        return new Rule.Level(
+                level.getAsDouble() + offset, Optional.of(own), landmark.equals("ceiling"), scalar.mark());
     }
 
     private void notAPlace(Scalar scalar, Notice notice) {

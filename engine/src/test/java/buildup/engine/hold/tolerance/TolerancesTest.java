@@ -99,6 +99,26 @@ class TolerancesTest {
         assertThat(leaning.figure("projection").worst()).isEqualTo(0.042, within(0.0005));
     }
 
+    /** Room over a board hung from the ceiling keeps its size; over one set by a length it strays as the ceiling does. */
+    @Test
+    void what_hangs_from_the_ceiling_goes_with_it_whatever_sizes_are_called() {
+        String stack = "wood: yellow-poplar\nsizes: { %s: 4 }\nspace: { wall: { solid: no }, ceiling: 20 }\n"
+                + "tolerance: { ceiling: 1/4 }\npieces:\n"
+                + "  - { name: fascia, profile: board 1 x 5, back: 0, %s, spread: 0 }\n";
+        for (String size : List.of("drop", "ceilingDrop")) {
+            assertThat(Strayed.read(stack.formatted(size, "bottom: " + size))
+                            .figure("room under the ceiling")
+                            .worst())
+                    .as(size)
+                    .isEqualTo(0.25, within(1e-12));
+            assertThat(Strayed.read(stack.formatted(size, "top: ceiling - " + size))
+                            .figure("room under the ceiling")
+                            .worst())
+                    .as(size)
+                    .isZero();
+        }
+    }
+
     @Test
     void above_a_piece_that_is_ripped_to_fit_nothing_strays() {
         Strayed fitted = Strayed.of(
