@@ -44,8 +44,9 @@ public final class Parting {
             for (SegmentPart stays : staysDown) {
                 double from = Math.max(goes.left().x(), stays.left().x());
                 double to = Math.min(goes.right().x(), stays.right().x());
-                if (to - from > Tolerance.TOUCHING && gap(goes, stays, (from + to) / 2) > -Tolerance.TOUCHING) {
-                    room = Math.min(room, Math.max(0, -rise(stays, goes, from, to, -1)));
+                double middle = (from + to) / 2;
+                if (to - from > Tolerance.TOUCHING && goes.height(middle) < stays.height(middle) + Tolerance.TOUCHING) {
+                    room = Math.min(room, Math.max(0, -goes.over(stays, from, to)));
                 }
             }
         }
@@ -60,17 +61,6 @@ public final class Parting {
                 .filter(piece ->
                         (piece.segment().from().x() > piece.segment().to().x()) == up)
                 .toList();
-    }
-
-    private static double gap(SegmentPart low, SegmentPart high, double x) {
-        return high.height(x) - low.height(x);
-    }
-
-    /** The greatest height of {@code high} over {@code low} on a stretch; with {@code sign} -1, less the least one. */
-    private static double rise(SegmentPart high, SegmentPart low, double from, double to, int sign) {
-        double rise = Math.max(sign * gap(low, high, from), sign * gap(low, high, to));
-        double x = high.equallySteep(low);
-        return from < x && x < to ? Math.max(rise, sign * gap(low, high, x)) : rise;
     }
 
     /**
@@ -155,7 +145,7 @@ public final class Parting {
             SegmentPart piece = goes.piece();
             SegmentPart shifted = new SegmentPart(
                     piece.segment().moved(motion), motion.apply(piece.left()), motion.apply(piece.right()));
-            return rise(stays.piece(), shifted, from, to, 1) > Tolerance.TOUCHING;
+            return stays.piece().over(shifted, from, to) > Tolerance.TOUCHING;
         }
 
         /** Shifts at which the two may begin or cease to be in each other's way; too many of them do no harm. */

@@ -53,11 +53,18 @@ record SegmentPart(Segment segment, Point left, Point right) {
         return arc.at(0.5).y() > arc.center().y() ? 1 : -1;
     }
 
+    /** How far this piece stands over {@code other} at most, from one x to another: at an end or where both are equally steep. */
+    double over(SegmentPart other, double from, double to) {
+        double most = Math.max(height(from) - other.height(from), height(to) - other.height(to));
+        double x = equallySteep(other);
+        return from < x && x < to ? Math.max(most, height(x) - other.height(x)) : most;
+    }
+
     /**
      * The x at which this piece and {@code other} are equally steep, so that the height between them can be least
      * there; NaN or a place off the pieces when there is none.
      */
-    double equallySteep(SegmentPart other) {
+    private double equallySteep(SegmentPart other) {
         if (segment instanceof Arc a) {
             return other.segment instanceof Arc b ? equallySteep(a, b) : equallySteep(a, other);
         }

@@ -36,7 +36,8 @@ public final class Travel {
                 double from = Math.max(low.from(), high.from());
                 double to = Math.min(low.to(), high.to());
                 if (from < to && grazed.stream().noneMatch(stretch -> stretch.holds(from, to))) {
-                    double lift = lift(low.piece(), high.piece(), from, to);
+                    // so far it must rise to clear what is under it
+                    double lift = low.piece().over(high.piece(), from, to);
                     highest = OptionalDouble.of(Math.max(lift, highest.orElse(lift)));
                 }
             }
@@ -69,12 +70,5 @@ public final class Travel {
             }
         }
         return stretches;
-    }
-
-    /** How far {@code high} must rise to clear {@code low} on a stretch: at its ends or where both are equally steep. */
-    private static double lift(SegmentPart low, SegmentPart high, double from, double to) {
-        double lift = Math.max(low.height(from) - high.height(from), low.height(to) - high.height(to));
-        double x = low.equallySteep(high);
-        return from < x && x < to ? Math.max(lift, low.height(x) - high.height(x)) : lift;
     }
 }
