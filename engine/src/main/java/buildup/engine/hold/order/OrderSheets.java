@@ -6,7 +6,6 @@ import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
-import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -34,9 +33,6 @@ public final class OrderSheets {
     private static final double TWO_LIFT = 102;
 
     private static final double FOOT = 12;
-
-    /** A longer set-back reads as an exposed face, in. */
-    private static final double LONGEST_REVEAL = 1;
 
     private final Section section;
     private final PuttingUp order;
@@ -212,9 +208,7 @@ public final class OrderSheets {
     private Phrase shows(Unit unit) {
         List<Phrase> said = new ArrayList<>();
         for (Reveal reveal : section.reveals()) {
-            if (unit.bodies().contains(later(reveal))
-                    && reveal.amount() > Tolerance.TOUCHING
-                    && reveal.amount() <= LONGEST_REVEAL) {
+            if (unit.bodies().contains(later(reveal)) && reveal.compares()) {
                 said.add(Phrase.of("{amount} of {piece} past {over}")
                         .with("piece", section.name(reveal.piece()))
                         .with("amount", Figure.length(reveal.amount()))

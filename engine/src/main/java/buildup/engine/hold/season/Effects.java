@@ -60,13 +60,9 @@ final class Effects {
     private record Where(boolean seen, Point at) {}
 
     private void reveal(Reveal reveal) {
-        Point line = reveal.to().minus(reveal.at());
-        Point way = reveal.amount() > Tolerance.TOUCHING
-                ? line.unit()
-                : reveal.along() == Reveal.Along.LEVEL ? new Point(1, 0) : new Point(0, 1);
         double more = step(section.endOf(reveal), reveal.to())
                 .minus(step(reveal.over(), reveal.at()))
-                .dot(way);
+                .dot(reveal.way());
         add(
                 Place.REVEAL,
                 "reveal of " + section.name(reveal.piece()) + " over " + section.name(reveal.over()),

@@ -1,5 +1,6 @@
 package buildup.engine.hold.season;
 
+import buildup.engine.section.compose.Reveal;
 import buildup.profiles.outline.Point;
 import java.util.Comparator;
 import java.util.List;
@@ -22,9 +23,6 @@ public record Year(
         List<Movement> movements,
         List<Effect> effects,
         List<Integer> unknown) {
-    /** A longer set-back reads as an exposed face, in. */
-    private static final double LONGEST_REVEAL = 1;
-
     /** No seasons are given. */
     public static final Year NONE = new Year(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
@@ -73,7 +71,7 @@ public record Year(
         return effects.stream()
                 .filter(effect -> effect.seen() && effect.place() != Effect.Place.ROOM)
                 .filter(effect -> effect.place() != Effect.Place.REVEAL
-                        || effect.left().orElse(0) - effect.amount() <= LONGEST_REVEAL)
+                        || !Reveal.isFace(effect.left().orElse(0) - effect.amount()))
                 .max(Comparator.comparingDouble(effect -> Math.abs(effect.amount())));
     }
 

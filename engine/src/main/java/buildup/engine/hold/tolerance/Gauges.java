@@ -151,10 +151,7 @@ final class Gauges {
     }
 
     private void reveal(Reveal reveal) {
-        boolean shows = reveal.amount() > Tolerance.TOUCHING;
-        Point way = shows
-                ? reveal.to().minus(reveal.at()).unit()
-                : reveal.along() == Reveal.Along.LEVEL ? new Point(1, 0) : new Point(0, 1);
+        Point way = reveal.way();
         Gauged.Gauge end = along(section.endOf(reveal), reveal.to(), way);
         Gauged.Gauge joint = along(reveal.over(), reveal.at(), way);
         String piece = section.name(reveal.piece());

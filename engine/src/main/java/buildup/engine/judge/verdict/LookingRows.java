@@ -16,6 +16,7 @@ import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Text;
 import buildup.shared.figure.Value;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,9 +29,6 @@ import java.util.TreeSet;
 final class LookingRows {
     /** A longer list of reveals is not read. */
     private static final int MOST_REVEALS = 8;
-
-    /** A set-back longer than this, and than half its member, reads as an exposed face and not as a reveal. */
-    private static final double LONGEST_REVEAL = 1;
 
     private final Facts facts;
     private final Section section;
@@ -128,9 +126,8 @@ final class LookingRows {
                                 .with("void", hollow)
                                 .with(
                                         "boards",
-                                        Listing.commas(boards.stream()
-                                                .map(buildup.shared.figure.Text::new)
-                                                .toList())));
+                                        Listing.commas(
+                                                boards.stream().map(Text::new).toList())));
     }
 
     /** Raw wood that an eye sees, and trim that none sees, is for a person to judge; without eyes nothing is asked. */
@@ -192,8 +189,7 @@ final class LookingRows {
 
     private Optional<Ruling> reveals() {
         List<Value> said = section.reveals().stream()
-                .filter(reveal ->
-                        reveal.amount() > Tolerance.TOUCHING && reveal.amount() <= LONGEST_REVEAL + Tolerance.TOUCHING)
+                .filter(Reveal::compares)
                 .limit(MOST_REVEALS)
                 .<Value>map(this::reveal)
                 .toList();

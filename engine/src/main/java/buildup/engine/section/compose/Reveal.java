@@ -1,6 +1,7 @@
 package buildup.engine.section.compose;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 
 /**
  * At the end of a contact on the walk, the straight face of one piece runs on in the line of the contact.
@@ -13,6 +14,9 @@ import buildup.profiles.outline.Point;
  * @param step projection of the later of the two on the walk less that of the one before
  */
 public record Reveal(int piece, int over, double amount, Along along, Point at, Point to, double step) {
+    /** A longer set-back reads as an exposed face, in: common practice, no source. */
+    private static final double LONGEST = 1;
+
     /** How the line of the contact lies. */
     public enum Along {
         LEVEL,
@@ -27,5 +31,27 @@ public record Reveal(int piece, int over, double amount, Along along, Point at, 
                 case SLOPED -> "sloped";
             };
         }
+    }
+
+    /** Whether an eye compares it with others: what is set back shows, and is no face of its own. */
+    public boolean compares() {
+        return shows() && !isFace(amount);
+    }
+
+    /** Whether so long a set-back, in, reads as an exposed face. */
+    public static boolean isFace(double amount) {
+        return amount > LONGEST + Tolerance.TOUCHING;
+    }
+
+    private boolean shows() {
+        return amount > Tolerance.TOUCHING;
+    }
+
+    /** The direction in which it is measured, from the joint; where it is flush, that in which one would be. */
+    public Point way() {
+        if (shows()) {
+            return to.minus(at).unit();
+        }
+        return along == Along.LEVEL ? new Point(1, 0) : new Point(0, 1);
     }
 }
