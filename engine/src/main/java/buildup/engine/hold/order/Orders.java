@@ -3,7 +3,6 @@ package buildup.engine.hold.order;
 import buildup.catalog.Catalog;
 import buildup.engine.hold.fixing.ToolReach;
 import buildup.engine.hold.nail.Fixed;
-import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
@@ -141,7 +140,7 @@ public final class Orders {
                     .forEach(all::add);
             return all;
         }
-        return List.of(0.0, 90.0, 270.0).stream()
+        return Ways.EXITS.stream()
                 .map(then -> ways.blockers(unit, WayIn.straight(then), up))
                 .min(Comparator.comparingInt(List::size))
                 .orElseThrow();
@@ -168,14 +167,7 @@ public final class Orders {
     }
 
     private Set<Integer> holders(Unit unit, List<Fixed> fixed) {
-        Set<Integer> holders = new HashSet<>();
-        for (Contact contact : section.contacts()) {
-            if (contact.facing().isPresent()
-                    && unit.bodies().contains(contact.b())
-                    && !unit.bodies().contains(contact.a())) {
-                holders.add(contact.a());
-            }
-        }
+        Set<Integer> holders = unit.holders(section);
         fixed.stream()
                 .filter(row -> unit.bodies().contains(row.piece()))
                 .flatMap(row -> row.beyond().stream())
@@ -236,7 +228,7 @@ public final class Orders {
         while (grows) {
             grows =
                     bodies.stream()
-                            .filter(body -> !together.contains(body) && touches(body, together))
+                            .filter(body -> !together.contains(body) && section.touches(body, together))
                             .toList()
                             .stream()
                             .map(together::add)
@@ -256,12 +248,12 @@ public final class Orders {
         }
         Unit unit = units.get(stepOf(bodies.get(0)));
         List<Integer> before = upBefore(unit);
-        Set<Integer> holders = holders(unit, List.of());
+        Set<Integer> holders = unit.holders(section);
         if (!holders.isEmpty() && holders.stream().noneMatch(before::contains)) {
             notices.add(OrderNotices.TOO_EARLY
                     .with("unit", joined.name())
                     .with("last", section.name(unit.last()))
-                    .with("others", names(holders.stream().sorted().toList()))
+                    .with("others", names(List.copyOf(holders)))
                     .of(section.name(unit.last()))
                     .at(joined.mark()));
         }
@@ -271,11 +263,6 @@ public final class Orders {
         List<Integer> before = new ArrayList<>(standing);
         units.stream().takeWhile(other -> !other.equals(unit)).forEach(other -> before.addAll(other.bodies()));
         return before;
-    }
-
-    private boolean touches(int body, Set<Integer> group) {
-        return section.contacts().stream()
-                .anyMatch(contact -> contact.length() > 0 && contact.of(body) && group.contains(contact.other(body)));
     }
 
     private Listing names(List<Integer> bodies) {

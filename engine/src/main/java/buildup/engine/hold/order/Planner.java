@@ -1,6 +1,5 @@
 package buildup.engine.hold.order;
 
-import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Section;
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -11,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -85,18 +85,12 @@ final class Planner {
 
     /** The units that carry or back a unit; empty when what stood before does. */
     private BitSet supporters(Unit unit) {
+        Set<Integer> holders = unit.holders(section);
         BitSet all = new BitSet();
-        for (Contact contact : section.contacts()) {
-            if (contact.facing().isPresent()
-                    && unit.bodies().contains(contact.b())
-                    && !unit.bodies().contains(contact.a())) {
-                if (standing.contains(contact.a())) {
-                    return new BitSet();
-                }
-                IntStream.range(0, units.size())
-                        .filter(i -> units.get(i).bodies().contains(contact.a()))
-                        .forEach(all::set);
-            }
+        if (Collections.disjoint(holders, standing)) {
+            IntStream.range(0, units.size())
+                    .filter(i -> !Collections.disjoint(holders, units.get(i).bodies()))
+                    .forEach(all::set);
         }
         return all;
     }
@@ -211,7 +205,7 @@ final class Planner {
         for (int size = 2; size <= MOST_JOINED; size++) {
             groups = groups.stream()
                     .flatMap(group -> core.stream()
-                            .filter(body -> !group.contains(body) && touches(body, group))
+                            .filter(body -> !group.contains(body) && section.touches(body, group))
                             .map(body -> IntStream.concat(group.stream().mapToInt(one -> one), IntStream.of(body))
                                     .sorted()
                                     .boxed()
@@ -228,11 +222,6 @@ final class Planner {
             }
         }
         return List.of();
-    }
-
-    private boolean touches(int body, List<Integer> group) {
-        return section.contacts().stream()
-                .anyMatch(contact -> contact.length() > 0 && contact.of(body) && group.contains(contact.other(body)));
     }
 
     /** The same with these pieces as one unit. */

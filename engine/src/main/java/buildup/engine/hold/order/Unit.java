@@ -1,8 +1,11 @@
 package buildup.engine.hold.order;
 
+import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Section;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What goes up in one step: a piece, or pieces joined on the bench.
@@ -23,6 +26,17 @@ public record Unit(Optional<String> bench, List<Integer> bodies) {
     /** What it is called: its bench unit, or its one piece. */
     public String name(Section section) {
         return bench.orElseGet(() -> section.name(last()));
+    }
+
+    /** The bodies beside it that carry or back it, in order. */
+    Set<Integer> holders(Section section) {
+        Set<Integer> holders = new TreeSet<>();
+        for (Contact contact : section.contacts()) {
+            if (contact.facing().isPresent() && bodies.contains(contact.b()) && !bodies.contains(contact.a())) {
+                holders.add(contact.a());
+            }
+        }
+        return holders;
     }
 
     /** The place in the document after which it goes up: that of its last piece. */

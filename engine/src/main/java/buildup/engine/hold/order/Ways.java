@@ -32,7 +32,7 @@ final class Ways {
     private static final double DOWN = 270;
 
     /** Ends of a way: into the room, up, down. */
-    private static final List<Double> EXITS = List.of(OUT, UP, DOWN);
+    static final List<Double> EXITS = List.of(OUT, UP, DOWN);
 
     /** A slanted side shorter than this does not lead a piece, in: common practice, no source. */
     private static final double LEADS = 1.0 / 4;

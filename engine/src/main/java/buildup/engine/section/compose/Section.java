@@ -5,6 +5,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Part;
 import buildup.shared.notice.Notices;
+import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -102,6 +103,12 @@ public record Section(
     public boolean hasCorner(int body, Point at) {
         return bodies.get(body).outline().strokes().stream()
                 .anyMatch(stroke -> stroke.segment().from().near(at, 2 * Tolerance.TOUCHING));
+    }
+
+    /** Whether a body lies with a face against any of some others. */
+    public boolean touches(int body, Collection<Integer> others) {
+        return contacts.stream()
+                .anyMatch(contact -> contact.length() > 0 && contact.of(body) && others.contains(contact.other(body)));
     }
 
     /** The pieces, framing included, in the order of putting up. */
