@@ -27,10 +27,10 @@ public final class OrderSheets {
      * What one person lifts at best, lb: the load constant of the Revised NIOSH Lifting Equation (Waters, Putz-Anderson,
      * Garg, Applications Manual, DHHS (NIOSH) 94-110, 1994), 23 kg; from memory. Overhead it is much less.
      */
-    static final double ONE_LIFTS = 51;
+    private static final double ONE_LIFTS = 51;
 
     /** Two people with the load held close, at best, lb. */
-    private static final double TWO_LIFT = 102;
+    private static final double TWO_LIFT = 2 * ONE_LIFTS;
 
     private static final double FOOT = 12;
 
@@ -252,7 +252,7 @@ public final class OrderSheets {
                         Quantity.FORCE,
                         Rounding.UP,
                         step -> times(longest(step.unit()), weight(step.unit()) / FOOT))
-                .length("twoLift", "two people lift at best", step -> 2 * ONE_LIFTS / weight(step.unit()) * FOOT)
+                .length("twoLift", "two people lift at best", step -> TWO_LIFT / weight(step.unit()) * FOOT)
                 .sheet();
     }
 

@@ -39,9 +39,4 @@ public record Held(int body, How how, List<Hold> out, List<Hold> up) {
         out = List.copyOf(out);
         up = List.copyOf(up);
     }
-
-    /** Whether that is an assumption. */
-    public boolean assumed() {
-        return how == How.COUNTED || how == How.RESTS;
-    }
 }

@@ -182,7 +182,7 @@ final class Holders {
         return all.stream()
                 .anyMatch(other -> !other.equals(contact)
                         && same(contact, other)
-                        && outward(contact).dot(outward(other)) < OPPOSITE
+                        && areOpposite(outward(contact), outward(other))
                         && Math.abs(other.at().minus(contact.at()).dot(normal.left()))
                                 < (contact.length() + other.length()) / 2 - Tolerance.TOUCHING);
     }
@@ -194,6 +194,11 @@ final class Holders {
     /** From the body of lesser number into the other. */
     private static Point outward(Contact contact) {
         return contact.a() < contact.b() ? normal(contact) : normal(contact).times(-1);
+    }
+
+    /** Whether two faces stand against each other, by their normals. */
+    static boolean areOpposite(Point one, Point two) {
+        return one.dot(two) < OPPOSITE;
     }
 
     /** From a into b, square to the stretch in its middle. */

@@ -14,18 +14,14 @@ import java.util.List;
  * @param out the place that keeps its distance from the wall plane to what holds it
  * @param up the place that keeps its height to what holds it
  * @param carried how far that was carried along, in
+ * @param strain by which it has grown
  */
-public record Moved(Point out, Point up, Point carried, double growthOut, double growthBoth, double growthUp) {
+public record Moved(Point out, Point up, Point carried, Strain strain) {
     /** What stands still. */
-    static final Moved NOT = new Moved(Point.ORIGIN, Point.ORIGIN, Point.ORIGIN, 0, 0, 0);
-
-    static Moved of(Point out, Point up, Point carried, Strain strain) {
-        return new Moved(out, up, carried, strain.out(), strain.both(), strain.up());
-    }
+    static final Moved NOT = new Moved(Point.ORIGIN, Point.ORIGIN, Point.ORIGIN, Strain.NONE);
 
     /** How far a place of the body has moved, in. */
     public Point at(Point place) {
-        Strain strain = new Strain(growthOut, growthBoth, growthUp);
         return new Point(
                 carried.x() + strain.of(place.minus(out)).x(),
                 carried.y() + strain.of(place.minus(up)).y());

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** How every body of a section moves from one season to another. Wall, floor, ceiling and framing stand still. */
 final class Moves {
@@ -31,7 +32,7 @@ final class Moves {
         for (int i = 0; i < section.bodies().size(); i++) {
             moves.moved(i);
         }
-        return java.util.stream.IntStream.range(0, section.bodies().size())
+        return IntStream.range(0, section.bodies().size())
                 .mapToObj(moves::moved)
                 .toList();
     }
@@ -46,7 +47,7 @@ final class Moves {
             return Moved.NOT;
         }
         Point middle = section.body(body).outline().centroid();
-        Moved moved = Moved.of(
+        Moved moved = new Moved(
                 place(own.out(), middle),
                 place(own.up(), middle),
                 new Point(carried(own.out()).x(), carried(own.up()).y()),

@@ -7,6 +7,7 @@ import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The seasons as sheets. */
@@ -60,7 +61,7 @@ public final class SeasonSheets {
         return Sheet.of("openings", title, year.effects())
                 .name("season", "season", effect -> season(effect.season()))
                 .name("what", "what", Effect::name)
-                .words("place", "place", effect -> effect.place().name().toLowerCase(java.util.Locale.ROOT))
+                .words("place", "place", effect -> effect.place().name().toLowerCase(Locale.ROOT))
                 .measure("amount", "opens", Quantity.LENGTH, Rounding.FINE, Effect::amount)
                 .wordsIf("result", "result", effect -> told(effect) ? Optional.of(effect.result()) : Optional.empty())
                 .lengthIf("left", "left", Effect::left)

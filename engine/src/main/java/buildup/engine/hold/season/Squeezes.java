@@ -11,9 +11,6 @@ import java.util.Optional;
 
 /** Pieces that two others squeeze between them as they swell. */
 final class Squeezes {
-    /** Two faces stand against each other when their normals are opposite within this, as a cosine. */
-    private static final double OPPOSITE = -0.99;
-
     /**
      * A piece between two others.
      *
@@ -58,7 +55,7 @@ final class Squeezes {
             for (Side two : sides) {
                 double by = one.pressed + two.pressed;
                 boolean before = one.inward.y() + one.inward.x() > 0;
-                if (before && one.inward.dot(two.inward) < OPPOSITE && by > Tolerance.COINCIDENT) {
+                if (before && Holders.areOpposite(one.inward, two.inward) && by > Tolerance.COINCIDENT) {
                     found.add(new Squeeze(season, body, one.other, two.other, by));
                 }
             }

@@ -9,7 +9,7 @@ import buildup.profiles.outline.Point;
  * @param both growth out for every inch up, and up for every inch out: of a stick that leans
  * @param up growth of what stands, for every inch up
  */
-record Strain(double out, double both, double up) {
+public record Strain(double out, double both, double up) {
     static final Strain NONE = new Strain(0, 0, 0);
 
     /** So much along a direction, and so much square to it. */

@@ -4,6 +4,7 @@ import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.tolerance.Assembly.Adjustable;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
+import buildup.engine.section.placing.WidthWay;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Rule;
 import buildup.profiles.outline.Box;
@@ -136,9 +137,7 @@ final class ErrorCures {
 
     /** A board is ripped across its width; planing it thinner on site is no work for a saw. */
     private boolean acrossTheWidth(int piece, Axis axis) {
-        boolean lies = Math.abs(buildup.engine.section.placing.WidthWay.of(placed(piece))
-                        .x())
-                > 0.5;
+        boolean lies = Math.abs(WidthWay.of(placed(piece)).x()) > 0.5;
         return lies == (axis == Axis.OUT);
     }
 

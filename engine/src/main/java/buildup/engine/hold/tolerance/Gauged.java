@@ -1,5 +1,6 @@
 package buildup.engine.hold.tolerance;
 
+import buildup.profiles.outline.Tolerance;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -43,5 +44,5 @@ record Gauged(String name, Wanted source, double drawn, Gauge gauge) {
         return least().isPresent() || most().isPresent();
     }
 
-    private static final double EVEN = buildup.profiles.outline.Tolerance.COINCIDENT;
+    private static final double EVEN = Tolerance.COINCIDENT;
 }

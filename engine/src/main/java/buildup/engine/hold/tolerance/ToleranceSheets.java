@@ -1,6 +1,7 @@
 package buildup.engine.hold.tolerance;
 
 import buildup.engine.section.compose.Section;
+import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
@@ -140,9 +141,9 @@ public final class ToleranceSheets {
     private static Phrase how(ErrorSource source) {
         return wall(source)
                 ? Phrase.of("{out} in {over}")
-                        .with("out", buildup.shared.figure.Figure.fine(source.spread() * FOOT))
-                        .with("over", buildup.shared.figure.Figure.length(FOOT))
-                : Phrase.of("{spread}").with("spread", buildup.shared.figure.Figure.fine(source.spread()));
+                        .with("out", Figure.fine(source.spread() * FOOT))
+                        .with("over", Figure.length(FOOT))
+                : Phrase.of("{spread}").with("spread", Figure.fine(source.spread()));
     }
 
     private static final double FOOT = 12;

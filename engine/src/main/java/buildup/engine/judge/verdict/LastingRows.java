@@ -75,7 +75,7 @@ final class LastingRows {
 
     /** The figure that fails most often decides. */
     private Ruling tolerance() {
-        Optional<ErrorFigure> deciding = errors.deciding().map(errors.figures()::get);
+        Optional<Integer> deciding = errors.deciding();
         if (deciding.isEmpty()) {
             ErrorFigure height = errors.figures().get(0);
             return Ruling.yes(
@@ -83,17 +83,16 @@ final class LastingRows {
                             VerdictWords.STRAYS.with("figure", height.name()).with("by", Figure.fine(height.rss())))
                     .figure(Figure.fine(height.rss()));
         }
-        double chance = deciding.get().chance().orElse(0);
+        ErrorFigure figure = errors.figures().get(deciding.get());
+        double chance = figure.chance().orElse(0);
         Figure right = Figure.of(Quantity.SHARE, 1 - chance)
                 .rounded(Rounding.decimals(1).to(Rounding.Side.DOWN));
-        Phrase because = VerdictWords.RIGHT
-                .with("right", right)
-                .with("figure", deciding.get().name());
+        Phrase because = VerdictWords.RIGHT.with("right", right).with("figure", figure.name());
         boolean often = chance > LOOKED_AT;
         Ruling ruling = Ruling.of(Topic.TOLERANCE, often ? Reply.LOOK : Reply.YES, because)
                 .figure(right);
         return errors.advice().stream()
-                .filter(advice -> errors.figures().get(advice.figure()).equals(deciding.get()))
+                .filter(advice -> advice.figure() == deciding.get())
                 .findFirst()
                 .filter(advice -> often)
                 .map(advice -> ruling.cure(VerdictWords.TRIED.with("cure", Tolerances.words(section, errors, advice))))

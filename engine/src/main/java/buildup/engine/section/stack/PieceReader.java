@@ -15,6 +15,7 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.LinkedHashMap;
@@ -193,7 +194,7 @@ final class PieceReader {
         }
     }
 
-    private void refuse(buildup.shared.notice.Kind unknown, Scalar word, String name) {
+    private void refuse(Kind unknown, Scalar word, String name) {
         notices.add(unknown.with("word", word.text()).at(word.mark()).of(name));
     }
 
