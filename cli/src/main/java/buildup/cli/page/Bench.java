@@ -10,6 +10,8 @@ import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Html;
 import buildup.cli.write.SvgWriter;
 import buildup.engine.Answers;
+import buildup.engine.hold.order.OrderSheets;
+import buildup.engine.hold.order.PutUp;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Step;
 import buildup.shared.figure.Figure;
@@ -89,7 +91,25 @@ record Bench(Answers known, String key, TextMeasure measure) {
         return Html.text("Step " + (number + 1) + " of " + section.steps().size() + ", " + section.name(step.body())
                 + ": height " + printer.print(Figure.length(step.height())) + ", projection "
                 + printer.print(Figure.length(step.projection()))
-                + ", top at " + printer.print(Figure.length(step.top())));
+                + ", top at " + printer.print(Figure.length(step.top())) + ". " + goesUp(step.body(), printer));
+    }
+
+    /** The way of a piece into place and the rows that are driven then; of a bench unit, with its last piece. */
+    private String goesUp(int body, FigurePrinter printer) {
+        List<PutUp> order = known.order().steps();
+        for (int i = 0; i < order.size(); i++) {
+            int step = i;
+            if (order.get(i).unit().last() == body) {
+                List<String> rows = known.order().driving().stream()
+                        .filter(row -> row.step() == step)
+                        .map(row -> row.fixed().fastening().name())
+                        .toList();
+                return (order.get(i).goes() ? "It comes " : "It cannot go in: ")
+                        + printer.print(OrderSheets.how(order.get(i)))
+                        + (rows.isEmpty() ? "." : "; then " + String.join(", ", rows) + ".");
+            }
+        }
+        return "It is joined on the bench.";
     }
 
     private String front() {
