@@ -7,6 +7,7 @@ import buildup.cli.table.TableCell;
 import buildup.cli.tell.Beside.Pair;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.sheet.Cell;
 import buildup.shared.sheet.Column;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,14 +82,14 @@ public record BesideCsv(FigurePrinter printer) {
         return row;
     }
 
-    private Stream<TableCell> cells(Pair pair, int column, buildup.shared.sheet.Cell cell) {
+    private Stream<TableCell> cells(Pair pair, int column, Cell cell) {
         return new SheetCsv(printer).cells(pair.columns().get(column), cell);
     }
 
     private Stream<TableCell> difference(Pair pair, int column) {
         OptionalDouble more = pair.more(column);
-        buildup.shared.sheet.Cell said = pair.cellOfA(column);
-        Stream<TableCell> cells = cells(pair, column, buildup.shared.sheet.Cell.NONE);
+        Cell said = pair.cellOfA(column);
+        Stream<TableCell> cells = cells(pair, column, Cell.NONE);
         if (pair.alike(column)) {
             return cells;
         }
@@ -96,12 +97,12 @@ public record BesideCsv(FigurePrinter printer) {
             return cells(
                     pair,
                     column,
-                    said instanceof buildup.shared.sheet.Cell.Amount amount
-                            ? new buildup.shared.sheet.Cell.Amount(new Figure(
+                    said instanceof Cell.Amount amount
+                            ? new Cell.Amount(new Figure(
                                     amount.figure().quantity(),
                                     more.getAsDouble(),
                                     amount.figure().rounding()))
-                            : new buildup.shared.sheet.Cell.Decimal(more.getAsDouble()));
+                            : new Cell.Decimal(more.getAsDouble()));
         }
         return Stream.concat(Stream.of(TableCell.of("differs")), cells.skip(1));
     }

@@ -7,6 +7,7 @@ import buildup.cli.tell.Beside.Pair;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.sheet.Cell;
 import buildup.shared.sheet.Column;
 import buildup.shared.sheet.Layout;
 import buildup.shared.sheet.Row;
@@ -96,7 +97,7 @@ public record BesideTables(FigurePrinter printer) {
     }
 
     private static List<Row> below(Optional<Row> row, List<Integer> names, List<ColumnSource> sources, int nested) {
-        if (row.isEmpty() || !(row.get().cells().get(nested) instanceof buildup.shared.sheet.Cell.Rows rows)) {
+        if (row.isEmpty() || !(row.get().cells().get(nested) instanceof Cell.Rows rows)) {
             return List.of();
         }
         return rows.rows().stream()
@@ -143,9 +144,9 @@ public record BesideTables(FigurePrinter printer) {
         return layout.apart()
                 .map(pair::at)
                 .flatMap(at -> Stream.of(pair.cellOfA(at), pair.cellOfB(at))
-                        .filter(buildup.shared.sheet.Cell.Words.class::isInstance)
+                        .filter(Cell.Words.class::isInstance)
                         .findFirst())
-                .map(cell -> ((buildup.shared.sheet.Cell.Words) cell).words())
+                .map(cell -> ((Cell.Words) cell).words())
                 .orElse("");
     }
 
@@ -155,8 +156,7 @@ public record BesideTables(FigurePrinter printer) {
         for (Pair pair : pairs) {
             for (int i : heads.figures()) {
                 Column column = pair.columns().get(i);
-                if (pair.cellOfA(i) != buildup.shared.sheet.Cell.NONE
-                        || pair.cellOfB(i) != buildup.shared.sheet.Cell.NONE) {
+                if (pair.cellOfA(i) != Cell.NONE || pair.cellOfB(i) != Cell.NONE) {
                     String heading = cells.columns(column)
                             .findFirst()
                             .map(Table.TextColumn::heading)
@@ -238,11 +238,9 @@ public record BesideTables(FigurePrinter printer) {
     private Stream<TableCell> difference(Pair pair, int column) {
         Type type = pair.columns().get(column).type();
         if (type instanceof Type.Place) {
-            boolean both = pair.cellOfA(column) instanceof buildup.shared.sheet.Cell.Place
-                    && pair.cellOfB(column) instanceof buildup.shared.sheet.Cell.Place;
+            boolean both = pair.cellOfA(column) instanceof Cell.Place && pair.cellOfB(column) instanceof Cell.Place;
             return both && !pair.alike(column)
-                    ? places((buildup.shared.sheet.Cell.Place) pair.cellOfA(column), (buildup.shared.sheet.Cell.Place)
-                            pair.cellOfB(column))
+                    ? places((Cell.Place) pair.cellOfA(column), (Cell.Place) pair.cellOfB(column))
                     : Stream.of(pair.alike(column) ? TableCell.EMPTY : TableCell.of("differs"), TableCell.EMPTY);
         }
         if (pair.alike(column)) {
@@ -251,7 +249,7 @@ public record BesideTables(FigurePrinter printer) {
         return Stream.of(figure(pair, column).map(this::difference).orElse(TableCell.of("differs")));
     }
 
-    private Stream<TableCell> places(buildup.shared.sheet.Cell.Place a, buildup.shared.sheet.Cell.Place b) {
+    private Stream<TableCell> places(Cell.Place a, Cell.Place b) {
         return Stream.of(b.x() - a.x(), b.y() - a.y())
                 .map(more -> Math.abs(more) < Tolerance.SAW_CUT ? TableCell.EMPTY : difference(Figure.length(more)));
     }
@@ -265,7 +263,7 @@ public record BesideTables(FigurePrinter printer) {
         if (pair.columns().get(column).type() instanceof Type.Measure measure) {
             return Optional.of(new Figure(measure.quantity(), more.getAsDouble(), measure.rounding()));
         }
-        Figure a = ((buildup.shared.sheet.Cell.Amount) pair.cellOfA(column)).figure();
+        Figure a = ((Cell.Amount) pair.cellOfA(column)).figure();
         return Optional.of(new Figure(a.quantity(), more.getAsDouble(), a.rounding()));
     }
 

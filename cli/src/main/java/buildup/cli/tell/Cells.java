@@ -2,6 +2,7 @@ package buildup.cli.tell;
 
 import buildup.cli.table.Table;
 import buildup.cli.table.Table.Align;
+import buildup.cli.table.TableCell;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Quantity;
@@ -64,29 +65,29 @@ record Cells(FigurePrinter printer) {
     }
 
     /** The cells of a table for one of a sheet; as many as its column takes. */
-    Stream<buildup.cli.table.TableCell> cells(Column column, Cell cell) {
+    Stream<TableCell> cells(Column column, Cell cell) {
         if (column.type() instanceof Type.Place) {
             return cell instanceof Cell.Place place
                     ? Stream.of(figure(Figure.length(place.x())), figure(Figure.length(place.y())))
-                    : Stream.of(buildup.cli.table.TableCell.EMPTY, buildup.cli.table.TableCell.EMPTY);
+                    : Stream.of(TableCell.EMPTY, TableCell.EMPTY);
         }
         return Stream.of(cell(column.type(), cell));
     }
 
-    private buildup.cli.table.TableCell cell(Type type, Cell cell) {
+    private TableCell cell(Type type, Cell cell) {
         if (cell instanceof Cell.Decimal number && type instanceof Type.Measure measure) {
             return figure(new Figure(measure.quantity(), number.amount(), measure.rounding()));
         }
         if (cell instanceof Cell.Amount amount) {
-            return buildup.cli.table.TableCell.of(printer.print(amount.figure()));
+            return TableCell.of(printer.print(amount.figure()));
         }
-        return buildup.cli.table.TableCell.of(text(type, cell));
+        return TableCell.of(text(type, cell));
     }
 
     /** Printed without its unit, which stands over it; behind it the figure in that unit. */
-    private buildup.cli.table.TableCell figure(Figure figure) {
+    private TableCell figure(Figure figure) {
         String bare = printer.bare(figure);
-        return buildup.cli.table.TableCell.of(
+        return TableCell.of(
                 figure.quantity() == Quantity.SHARE ? bare + " %" : bare,
                 figure.quantity().shown(figure.amount(), printer.metric()));
     }
@@ -138,9 +139,7 @@ record Cells(FigurePrinter printer) {
         for (int i = 0; i < nested.columns().size(); i++) {
             Column column = nested.columns().get(i);
             if (column.shown() != Column.Shown.JSON && row.cells().get(i) != Cell.NONE) {
-                parts.add(cells(column, row.cells().get(i))
-                        .map(buildup.cli.table.TableCell::text)
-                        .collect(Collectors.joining(", ")));
+                parts.add(cells(column, row.cells().get(i)).map(TableCell::text).collect(Collectors.joining(", ")));
             }
         }
         return String.join(nested.between(), parts);

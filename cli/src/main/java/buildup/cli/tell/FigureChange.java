@@ -1,5 +1,6 @@
 package buildup.cli.tell;
 
+import buildup.cli.table.TableCell;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Quantity;
@@ -68,9 +69,6 @@ public record FigureChange(FigurePrinter printer) {
     }
 
     private String words(Column column, Cell cell) {
-        return new Cells(printer)
-                .cells(column, cell)
-                .map(buildup.cli.table.TableCell::text)
-                .collect(Collectors.joining(", "));
+        return new Cells(printer).cells(column, cell).map(TableCell::text).collect(Collectors.joining(", "));
     }
 }

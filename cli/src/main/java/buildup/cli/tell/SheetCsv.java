@@ -2,6 +2,7 @@ package buildup.cli.tell;
 
 import buildup.cli.table.Csv;
 import buildup.cli.table.Table;
+import buildup.cli.table.TableCell;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Quantity;
 import buildup.shared.sheet.Cell;
@@ -59,7 +60,7 @@ public record SheetCsv(FigurePrinter printer) {
                 sheet.rows().stream().map(row -> cells(sheet, row)).toList());
     }
 
-    private List<buildup.cli.table.TableCell> cells(Sheet sheet, Row row) {
+    private List<TableCell> cells(Sheet sheet, Row row) {
         return IntStream.range(0, sheet.columns().size())
                 .boxed()
                 .flatMap(i -> cells(sheet.columns().get(i), row.cells().get(i)))
@@ -78,17 +79,13 @@ public record SheetCsv(FigurePrinter printer) {
     }
 
     /** As many as the columns. */
-    Stream<buildup.cli.table.TableCell> cells(Column column, Cell cell) {
+    Stream<TableCell> cells(Column column, Cell cell) {
         if (cell instanceof Cell.Amount amount) {
             Quantity quantity = amount.figure().quantity();
             double shown = quantity.shown(amount.figure().amount(), printer.metric());
-            return Stream.of(
-                    buildup.cli.table.TableCell.of("", shown),
-                    buildup.cli.table.TableCell.of(quantity.unit(printer.metric())));
+            return Stream.of(TableCell.of("", shown), TableCell.of(quantity.unit(printer.metric())));
         }
-        Stream<buildup.cli.table.TableCell> own = new Cells(printer).cells(column, cell);
-        return column.type() instanceof Type.Amount
-                ? Stream.concat(own, Stream.of(buildup.cli.table.TableCell.EMPTY))
-                : own;
+        Stream<TableCell> own = new Cells(printer).cells(column, cell);
+        return column.type() instanceof Type.Amount ? Stream.concat(own, Stream.of(TableCell.EMPTY)) : own;
     }
 }

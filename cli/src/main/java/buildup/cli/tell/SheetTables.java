@@ -1,6 +1,7 @@
 package buildup.cli.tell;
 
 import buildup.cli.table.Table;
+import buildup.cli.table.TableCell;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.sheet.Cell;
@@ -167,19 +168,19 @@ public record SheetTables(FigurePrinter printer) {
     /** One object: a line for each of its figures that is there; figures alone line up on the right. */
     private Table figureByFigure(String title, List<ColumnSource> sources, List<Row> rows) {
         Cells cells = new Cells(printer);
-        List<List<buildup.cli.table.TableCell>> lines = new ArrayList<>();
+        List<List<TableCell>> lines = new ArrayList<>();
         for (Row row : rows) {
             for (ColumnSource source : sources) {
-                buildup.cli.table.TableCell told = cells.cells(source.column(), source.cell(row))
-                        .reduce((one, other) -> buildup.cli.table.TableCell.of(one.text() + ", " + other.text()))
-                        .orElse(buildup.cli.table.TableCell.EMPTY);
+                TableCell told = cells.cells(source.column(), source.cell(row))
+                        .reduce((one, other) -> TableCell.of(one.text() + ", " + other.text()))
+                        .orElse(TableCell.EMPTY);
                 // a list without names says nothing to people
                 if (source.cell(row) != Cell.NONE && !told.text().isEmpty()) {
                     String heading = cells.columns(source.column())
                             .findFirst()
                             .map(Table.TextColumn::heading)
                             .orElse("");
-                    lines.add(List.of(buildup.cli.table.TableCell.of(heading), told));
+                    lines.add(List.of(TableCell.of(heading), told));
                 }
             }
         }
@@ -219,9 +220,9 @@ public record SheetTables(FigurePrinter printer) {
         heads.forEach(source -> cells.columns(source.column()).forEach(columns::add));
         words.forEach(word -> cells.columns(last.column())
                 .forEach(column -> columns.add(new Table.TextColumn(word, column.align(), column.unit()))));
-        List<List<buildup.cli.table.TableCell>> rows = new ArrayList<>();
+        List<List<TableCell>> rows = new ArrayList<>();
         lines.forEach((head, found) -> {
-            List<buildup.cli.table.TableCell> row = new ArrayList<>();
+            List<TableCell> row = new ArrayList<>();
             for (int i = 0; i < heads.size(); i++) {
                 cells.cells(heads.get(i).column(), head.get(i)).forEach(row::add);
             }
