@@ -88,11 +88,7 @@ public final class HoldsDrawing {
         items.add(new Group("pieces", wood.areas()));
         items.add(new Group("edges", wood.edges()));
         items.addAll(marks());
-        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
-        Group legend = new Group("legend", legend());
-        items.add(legend.moved(
-                picture.back() - legend.box().back(),
-                picture.bottom() - size - legend.box().top()));
+        items.add(PictureSheet.below(items, legend(), size));
         return PictureSheet.around(
                 section.stack().title() + ", what holds it",
                 "Section with bearings, weights and nails. " + Strength.CAUTION,
@@ -119,7 +115,7 @@ public final class HoldsDrawing {
             marks.add(new Mark(top(balance), words(balance)));
         }
         for (Fixed nail : nails) {
-            items.add(new Path(drawn(nail), false, given ? LineStyle.NAIL : LineStyle.COULD));
+            items.add(new Path(drawn(nail), false, nailStyle()));
             List<Segment> bites = bites(nail);
             if (!bites.isEmpty()) {
                 items.add(new Path(bites, false, LineStyle.BITE));
@@ -224,19 +220,17 @@ public final class HoldsDrawing {
                 + Drafting.size(section.stack(), nail.bite());
     }
 
-    private List<SceneItem> legend() {
+    private Group legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
                 .text("What holds it, full size. Bearings, and weights along the run; loads counted.")
                 .text(Strength.CAUTION)
-                .sample("bearing", at -> sample(at, LineStyle.BEARING))
-                .sample("resultant of the weight above it", at -> sample(at, LineStyle.FALL))
-                .sample("how far it falls past its bearing", at -> sample(at, LineStyle.PAST))
-                .sample(
-                        given ? "nail or screw" : "where a nail could go",
-                        at -> sample(at, given ? LineStyle.NAIL : LineStyle.COULD))
+                .line("bearing", LineStyle.BEARING)
+                .line("resultant of the weight above it", LineStyle.FALL)
+                .line("how far it falls past its bearing", LineStyle.PAST)
+                .line(given ? "nail or screw" : "where a nail could go", nailStyle())
                 .sample("its bite", this::bite)
-                .items();
+                .group();
     }
 
     private List<SceneItem> bite(Point at) {
@@ -245,14 +239,10 @@ public final class HoldsDrawing {
         for (double x = at.x() + THREAD / 2; x < at.x() + 3 * size; x += THREAD) {
             strokes.add(new Line(new Point(x, y - STROKE), new Point(x, y + STROKE)));
         }
-        List<SceneItem> items = new ArrayList<>(sample(at, given ? LineStyle.NAIL : LineStyle.COULD));
-        items.add(new Path(strokes, false, LineStyle.BITE));
-        return items;
+        return List.of(Legend.stroke(at, nailStyle(), size), new Path(strokes, false, LineStyle.BITE));
     }
 
-    private List<SceneItem> sample(Point at, LineStyle style) {
-        double y = at.y() + size / 2;
-        return List.of(new Path(
-                List.of(new Line(new Point(at.x(), y), new Point(at.x() + 3 * size, y))), false, style));
+    private LineStyle nailStyle() {
+        return given ? LineStyle.NAIL : LineStyle.COULD;
     }
 }

@@ -16,9 +16,7 @@ import buildup.engine.hold.season.Effect;
 import buildup.engine.hold.season.Season;
 import buildup.engine.hold.season.Year;
 import buildup.engine.section.compose.Section;
-import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
-import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
@@ -69,11 +67,7 @@ public final class SeasonDrawing {
         items.addAll(outlines("driest", year.driest(), LineStyle.DRY));
         items.addAll(outlines("dampest", year.dampest(), LineStyle.DAMP));
         items.addAll(words());
-        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
-        Group legend = new Group("legend", legend());
-        items.add(legend.moved(
-                picture.back() - legend.box().back(),
-                picture.bottom() - size - legend.box().top()));
+        items.add(PictureSheet.below(items, legend(), size));
         return PictureSheet.around(
                 section.stack().title() + ", through the year",
                 "Section as built, with outlines in the driest and the dampest season. " + scale(),
@@ -131,24 +125,18 @@ public final class SeasonDrawing {
         return times == 1 ? "Movement at full size." : "Movement drawn " + times + " times as large as it is.";
     }
 
-    private List<SceneItem> legend() {
+    private Group legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
                 .text("Through the year, full size; as built: " + said(0) + ". " + scale())
-                .sample("as built", at -> sample(at, LineStyle.OUTLINE))
-                .sample("driest: " + said(year.driest()), at -> sample(at, LineStyle.DRY))
-                .sample("dampest: " + said(year.dampest()), at -> sample(at, LineStyle.DAMP))
-                .items();
+                .line("as built", LineStyle.OUTLINE)
+                .line("driest: " + said(year.driest()), LineStyle.DRY)
+                .line("dampest: " + said(year.dampest()), LineStyle.DAMP)
+                .group();
     }
 
     private String said(int number) {
         Season season = year.seasons().get(number);
         return season.name() + ", " + printer.print(Figure.of(Quantity.MOISTURE, season.moisture())) + " moisture";
-    }
-
-    private List<SceneItem> sample(Point at, LineStyle style) {
-        double y = at.y() + size / 2;
-        return List.of(new Path(
-                List.of(new Line(new Point(at.x(), y), new Point(at.x() + 3 * size, y))), false, style));
     }
 }

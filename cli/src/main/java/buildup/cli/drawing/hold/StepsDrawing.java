@@ -97,7 +97,7 @@ public final class StepsDrawing {
             }
             top = low - GAP;
         }
-        Group legend = new Group("legend", legend());
+        Group legend = legend();
         items.add(legend.moved(-legend.box().back(), top - legend.box().top()));
         return PictureSheet.around(
                 section.stack().title() + ", step by step",
@@ -250,13 +250,13 @@ public final class StepsDrawing {
         return Label.of(measure, text, new Point(view.window().back(), y), size, Label.Anchor.START);
     }
 
-    private List<SceneItem> legend() {
+    private Group legend() {
         long scale = Math.round(1 / view.scale());
         return new Legend(measure, Drafting.TEXT)
                 .title(section.stack().title())
                 .text("Step by step, drawn about 1 : " + Math.max(1, scale)
                         + ". Hatched: what goes up in the step. Arrow: its way in; a cross where it cannot go in. Sizes in "
                         + Drafting.units(section.stack()) + ".")
-                .items();
+                .group();
     }
 }

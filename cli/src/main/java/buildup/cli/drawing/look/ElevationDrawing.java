@@ -85,10 +85,8 @@ public final class ElevationDrawing {
 
     private Scene scene() {
         List<SceneItem> items = strips.isEmpty() ? new ArrayList<>() : front();
-        Group legend = new Group("legend", legend());
-        Box words = legend.box();
-        Box picture = items.stream().map(SceneItem::box).reduce(Box::with).orElse(words);
-        items.add(legend.moved(picture.back() - words.back(), picture.bottom() - 2 * size - words.top()));
+        Group legend = legend();
+        items.add(items.isEmpty() ? legend : PictureSheet.below(items, legend, 2 * size));
         return PictureSheet.around(
                 section.stack().title() + ", front",
                 "Front view of " + Drafting.spelled(section.stack(), run) + " of run, "
@@ -253,12 +251,12 @@ public final class ElevationDrawing {
                 + shadow.caster().map(caster -> ", by " + section.name(caster)).orElse("");
     }
 
-    private List<SceneItem> legend() {
+    private Group legend() {
         if (strips.isEmpty()) {
             return new Legend(measure, size)
                     .title(section.stack().title())
                     .text("Nothing of this stack faces the room.")
-                    .items();
+                    .group();
         }
         return new Legend(measure, size)
                 .title(section.stack().title())
@@ -267,7 +265,7 @@ public final class ElevationDrawing {
                 .text(Lamps.words(lighting, Drafting.printer(section.stack())))
                 .sample("in cast shadow", at -> swatch(at, cast))
                 .sample("turned away from the light", at -> swatch(at, shade))
-                .items();
+                .group();
     }
 
     private List<SceneItem> swatch(Point at, Pattern pattern) {

@@ -83,11 +83,7 @@ public final class RaysDrawing {
         }
         addLines(items, "sight", sight, LineStyle.SIGHT);
         items.addAll(names.items());
-        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
-        Group legend = new Group("legend", legend());
-        items.add(legend.moved(
-                picture.back() - legend.box().back(),
-                picture.bottom() - size - legend.box().top()));
+        items.add(PictureSheet.below(items, legend(), size));
         return PictureSheet.around(
                 section.stack().title() + ", light and sight",
                 "Section with rays of light and sight lines. "
@@ -173,22 +169,16 @@ public final class RaysDrawing {
         return points;
     }
 
-    private List<SceneItem> legend() {
+    private Group legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
                 .text("Section with light and sight, full size.")
                 .text(Lamps.words(lighting, Drafting.printer(section.stack())))
-                .sample("lit", at -> sample(at, LineStyle.LIT))
-                .sample("turned away from the light (shade)", at -> sample(at, LineStyle.SHADE))
-                .sample("in cast shadow", at -> sample(at, LineStyle.CAST))
-                .sample("ray past the casting edge to the end of its shadow", at -> sample(at, LineStyle.RAY))
-                .sample("sight line past what hides", at -> sample(at, LineStyle.SIGHT))
-                .items();
-    }
-
-    private List<SceneItem> sample(Point at, LineStyle style) {
-        double y = at.y() + size / 2;
-        return List.of(new Path(
-                List.of(new Line(new Point(at.x(), y), new Point(at.x() + 3 * size, y))), false, style));
+                .line("lit", LineStyle.LIT)
+                .line("turned away from the light (shade)", LineStyle.SHADE)
+                .line("in cast shadow", LineStyle.CAST)
+                .line("ray past the casting edge to the end of its shadow", LineStyle.RAY)
+                .line("sight line past what hides", LineStyle.SIGHT)
+                .group();
     }
 }

@@ -14,7 +14,6 @@ import buildup.cli.scene.TextMeasure;
 import buildup.engine.mill.milling.Knife;
 import buildup.engine.mill.milling.Milled;
 import buildup.profiles.Profile;
-import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -68,21 +67,17 @@ public final class KnifeDrawing {
         for (int i = 0; i < knives.size(); i++) {
             Group one =
                     new Group("knife-" + (i + 1), new KnifeDrawing(profile, knives.get(i), measure, printer).items());
-            items.add(i == 0 ? one : below(items, one));
+            items.add(i == 0 ? one : PictureSheet.below(items, one, 2 * Drafting.TEXT));
         }
-        items.add(below(items, new Group("check", FullSize.of(printer.metric()).level(measure, Point.ORIGIN))));
+        items.add(PictureSheet.below(
+                items,
+                new Group("check", FullSize.of(printer.metric()).level(measure, Point.ORIGIN)),
+                2 * Drafting.TEXT));
         return PictureSheet.around(
                 profile.name() + ", knives",
                 "Templates of the ground knives, full size. " + Milled.CAUTION,
                 items,
                 2 * Drafting.TEXT);
-    }
-
-    private static Group below(List<SceneItem> items, Group next) {
-        Box above = Box.around(items.stream().map(SceneItem::box).toList());
-        return next.moved(
-                above.back() - next.box().back(),
-                above.bottom() - 2 * Drafting.TEXT - next.box().top());
     }
 
     private List<SceneItem> items() {
@@ -102,7 +97,7 @@ public final class KnifeDrawing {
                                         new Line(new Point(left(), deep), new Point(left() + knife.width(), deep))),
                                 false,
                                 LineStyle.PLANE)))));
-        items.add(below(items, new Group("legend", legend())));
+        items.add(PictureSheet.below(items, legend(), 2 * size));
         return items;
     }
 
@@ -144,7 +139,7 @@ public final class KnifeDrawing {
         };
     }
 
-    private List<SceneItem> legend() {
+    private Group legend() {
         return new Legend(measure, size)
                 .title(profile.name() + ", " + printer.print(knife.side().words()))
                 .text(printer.print(EDGE.with("left", leftEnd())
@@ -167,6 +162,6 @@ public final class KnifeDrawing {
                                 Figure.of(Quantity.FEED, knife.head().feed().toInches() / 12))
                         .with("knives", Figure.count(knife.head().knives()))))
                 .text(Milled.CAUTION)
-                .items();
+                .group();
     }
 }

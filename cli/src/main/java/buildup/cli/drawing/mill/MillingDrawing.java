@@ -100,11 +100,7 @@ public final class MillingDrawing {
         if (!marks.isEmpty()) {
             items.add(new Group("marks", marks));
         }
-        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
-        Group legend = new Group("legend", legend());
-        items.add(legend.moved(
-                picture.back() - legend.box().back(),
-                picture.bottom() - 2 * size - legend.box().top()));
+        items.add(PictureSheet.below(items, legend(), 2 * size));
         return PictureSheet.around(
                 profile.name() + ", how it is milled",
                 "The stick in its blank with the passes that make it. " + Milled.CAUTION,
@@ -179,7 +175,7 @@ public final class MillingDrawing {
         return level ? new Point(along, deep) : new Point(deep, along);
     }
 
-    private List<SceneItem> legend() {
+    private Group legend() {
         String drawn = scale > 1 ? Math.round(scale) + " times full size." : "Full size.";
         Legend legend = new Legend(measure, size)
                 .title(profile.name())
@@ -206,13 +202,13 @@ public final class MillingDrawing {
                 });
             }
             if (!passes.unmade().isEmpty()) {
-                legend.sample("made by no listed bit or blade", at -> sample(at, LineStyle.CAST));
+                legend.line("made by no listed bit or blade", LineStyle.CAST);
             }
         });
         if (!milled.undercuts().isEmpty()) {
-            legend.sample("undercut: not reached by the outside head", at -> sample(at, LineStyle.BEARING));
+            legend.line("undercut: not reached by the outside head", LineStyle.BEARING);
         }
-        return legend.text(Milled.CAUTION).items();
+        return legend.text(Milled.CAUTION).group();
     }
 
     private static Phrase setting(Pass pass) {
@@ -223,12 +219,6 @@ public final class MillingDrawing {
                 .with("bearing", pass.fencedByBack() ? "back" : "bottom")
                 .with("fence", Figure.length(pass.fence()))
                 .with("times", Figure.count(pass.times()));
-    }
-
-    private List<SceneItem> sample(Point at, LineStyle style) {
-        double y = at.y() + size / 2;
-        return List.of(new Path(
-                List.of(new Line(new Point(at.x(), y), new Point(at.x() + 3 * size, y))), false, style));
     }
 
     private List<Segment> ring(Outline outline) {

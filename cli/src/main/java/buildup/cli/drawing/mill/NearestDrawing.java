@@ -17,7 +17,6 @@ import buildup.engine.mill.nearest.NearestWords;
 import buildup.engine.mill.nearest.Neighbor;
 import buildup.engine.mill.nearest.Neighbors;
 import buildup.profiles.outline.Box;
-import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -56,11 +55,7 @@ public final class NearestDrawing {
         items.add(new Path(wanted, true, LineStyle.OUTLINE));
         items.add(new Group("nearest", List.of(new Path(laid, true, LineStyle.OTHER))));
         items.add(new Path(Caption.circle(one.gapAt().times(times), RING), true, LineStyle.LEADER));
-        Group legend = new Group("legend", legend(name, nearest, one, times, measure, printer));
-        Box picture = Box.around(items.stream().map(SceneItem::box).toList());
-        items.add(legend.moved(
-                picture.back() - legend.box().back(),
-                picture.bottom() - 2 * Drafting.TEXT - legend.box().top()));
+        items.add(PictureSheet.below(items, legend(name, nearest, one, times, measure, printer), 2 * Drafting.TEXT));
         return PictureSheet.around(
                 name + ", nearest", printer.print(NearestWords.answer(nearest)), items, 3 * Drafting.TEXT);
     }
@@ -69,15 +64,13 @@ public final class NearestDrawing {
         return Scale.of(outline.strokes().stream().map(Stroke::segment).toList(), times);
     }
 
-    private static List<SceneItem> legend(
+    private static Group legend(
             String name, Neighbors nearest, Neighbor one, double times, TextMeasure measure, FigurePrinter printer) {
         return new Legend(measure, Drafting.TEXT)
                 .title(name)
                 .text(printer.print(NearestWords.answer(nearest)))
-                .sample("wanted", at -> sample(at, LineStyle.OUTLINE))
-                .sample(
-                        one.profile().name() + ", " + printer.print(NearestWords.laid(one.pose())),
-                        at -> sample(at, LineStyle.OTHER))
+                .line("wanted", LineStyle.OUTLINE)
+                .line(one.profile().name() + ", " + printer.print(NearestWords.laid(one.pose())), LineStyle.OTHER)
                 .sample(
                         "largest gap, " + printer.bare(Figure.fine(one.gap())) + " "
                                 + Quantity.LENGTH.unit(printer.metric()),
@@ -86,12 +79,6 @@ public final class NearestDrawing {
                                 true,
                                 LineStyle.LEADER)))
                 .text(times > 1 ? "Drawn " + Math.round(times) + " times full size." : "Full size.")
-                .items();
-    }
-
-    private static List<SceneItem> sample(Point at, LineStyle style) {
-        double up = 0.4 * Drafting.TEXT;
-        return List.of(new Path(
-                List.of(new Line(at.plus(new Point(0, up)), at.plus(new Point(3 * Drafting.TEXT, up)))), false, style));
+                .group();
     }
 }

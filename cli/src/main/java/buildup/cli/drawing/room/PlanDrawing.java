@@ -64,7 +64,7 @@ public final class PlanDrawing {
 
     private Scene scene() {
         List<SceneItem> items = new ArrayList<>();
-        Group legend = new Group("legend", legend());
+        Group legend = legend();
         items.add(legend);
         double top = legend.box().bottom() - GAP;
         for (int run = 0; run < job.plan().runs().size(); run++) {
@@ -92,13 +92,13 @@ public final class PlanDrawing {
                 MARGIN);
     }
 
-    private List<SceneItem> legend() {
+    private Group legend() {
         return new Legend(measure, Drafting.TEXT)
                 .title(job.section().stack().title())
                 .text("Plan from above: the wall hatched, the room on the other side of the pieces. Lengths are those"
                         + " of the wall, in " + Drafting.units(job.section().stack())
                         + "; names of pieces stand with their projections. Thin lines: nailers.")
-                .items();
+                .group();
     }
 
     /** One of each kind, in the order of their numbers. */

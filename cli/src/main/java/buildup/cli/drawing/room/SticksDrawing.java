@@ -65,21 +65,18 @@ public final class SticksDrawing {
 
     private Scene scene() {
         String title = job.section().stack().title();
-        Group legend = new Group(
-                "legend",
-                new Legend(measure, Drafting.TEXT)
-                        .title(title)
-                        .text("Sticks, drawn 1 : " + Math.max(1, Math.round(1 / scale))
-                                + " in their length; widths are not to scale. Lengths lie with their wall side up, and"
-                                + " are told from long point to long point, in "
-                                + Drafting.units(job.section().stack())
-                                + ". On the labels: M miter and B bevel with the stick flat on the"
-                                + " table.")
-                        .sample(
-                                "cut away",
-                                at -> waste(
-                                        new Box(at.x(), at.y(), at.x() + 3 * Drafting.TEXT, at.y() + Drafting.TEXT)))
-                        .items());
+        Group legend = new Legend(measure, Drafting.TEXT)
+                .title(title)
+                .text("Sticks, drawn 1 : " + Math.max(1, Math.round(1 / scale))
+                        + " in their length; widths are not to scale. Lengths lie with their wall side up, and"
+                        + " are told from long point to long point, in "
+                        + Drafting.units(job.section().stack())
+                        + ". On the labels: M miter and B bevel with the stick flat on the"
+                        + " table.")
+                .sample(
+                        "cut away",
+                        at -> waste(new Box(at.x(), at.y(), at.x() + 3 * Drafting.TEXT, at.y() + Drafting.TEXT)))
+                .group();
         items.add(legend);
         y = legend.box().bottom() - GAP;
         for (int i = 0; i < list.sticks().size(); i++) {

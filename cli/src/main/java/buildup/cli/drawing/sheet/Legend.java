@@ -1,9 +1,13 @@
 package buildup.cli.drawing.sheet;
 
 import buildup.cli.drawing.draft.Words;
+import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
+import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,8 +58,19 @@ public final class Legend {
         return this;
     }
 
+    /** Adds a line with a stroke of a style and what it means. */
+    public Legend line(String meaning, LineStyle style) {
+        return sample(meaning, at -> List.of(stroke(at, style, size)));
+    }
+
+    /** The stroke of such a line, for a sample that shows more than it. */
+    public static SceneItem stroke(Point at, LineStyle style, double size) {
+        double y = at.y() + size / 2;
+        return new Path(List.of(new Line(new Point(at.x(), y), new Point(at.x() + 3 * size, y))), false, style);
+    }
+
     /** What it holds, from the top down. */
-    public List<SceneItem> items() {
-        return List.copyOf(items);
+    public Group group() {
+        return new Group("legend", items);
     }
 }

@@ -1,5 +1,6 @@
 package buildup.cli.drawing.sheet;
 
+import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
@@ -25,6 +26,14 @@ public final class PictureSheet {
                 items.stream()
                         .map(item -> item.moved(margin - box.back(), margin - box.bottom()))
                         .toList());
+    }
+
+    /** What stands below a picture, in line with its left edge. */
+    public static Group below(List<SceneItem> picture, Group next, double gap) {
+        Box above = Box.around(picture.stream().map(SceneItem::box).toList());
+        return next.moved(
+                above.back() - next.box().back(),
+                above.bottom() - gap - next.box().top());
     }
 
     private static Box roomy(SceneItem item) {
