@@ -37,6 +37,9 @@ public record PictureView(Box window, Box stack, List<Shown> shown, double scale
     /** The same on the room side, where dimensions want the place. */
     private static final double RUN_OUT = 0.4;
 
+    /** Size of the texts, as a share of the picture's height. */
+    private static final double LETTERS = 0.016;
+
     /** Air round what is shown. */
     private static final double MARGIN = 0.3;
 
@@ -92,6 +95,11 @@ public record PictureView(Box window, Box stack, List<Shown> shown, double scale
             }
         }
         return new PictureView(window, stack, shown, 1);
+    }
+
+    /** Size of the texts on it, in: read on a screen that shows the picture whole. */
+    public double letters() {
+        return Math.max(Drafting.TEXT, LETTERS * window.height());
     }
 
     /** The same, drawn to another scale. */

@@ -65,7 +65,7 @@ public final class HoldsDrawing {
         this.nails = given ? fixed : firstOfEach(proposals);
         this.measure = measure;
         this.view = PictureView.of(section);
-        this.size = Math.max(Drafting.TEXT, 0.016 * view.window().height());
+        this.size = view.letters();
     }
 
     private static List<Fixed> firstOfEach(List<Proposal> proposals) {

@@ -1,6 +1,5 @@
 package buildup.cli.drawing.hold;
 
-import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Spread;
@@ -46,7 +45,7 @@ public final class SeasonDrawing {
         this.measure = measure;
         this.view = PictureView.of(section);
         this.printer = new FigurePrinter(section.stack().unit());
-        this.size = Math.max(Drafting.TEXT, 0.016 * view.window().height());
+        this.size = view.letters();
     }
 
     /**

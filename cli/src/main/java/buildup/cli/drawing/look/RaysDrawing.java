@@ -53,7 +53,7 @@ public final class RaysDrawing {
         Box window = view.window();
         double room = Math.max(1, Math.min(ROOM, section.totals().height() / 3));
         this.frame = new Box(window.back(), window.bottom(), window.face() + room, window.top());
-        this.size = Math.max(Drafting.TEXT, 0.016 * window.height());
+        this.size = view.letters();
     }
 
     /** The section with the rays of its lights and the sight lines of its eyes, full size. */
