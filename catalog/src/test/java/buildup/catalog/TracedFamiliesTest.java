@@ -257,8 +257,7 @@ class TracedFamiliesTest {
 
     /** Segments with those that go on in one line or on one circle joined. */
     private static List<Segment> members(Outline outline) {
-        List<Segment> members =
-                new ArrayList<>(outline.strokes().stream().map(Stroke::segment).toList());
+        List<Segment> members = new ArrayList<>(outline.segments());
         for (int i = 0; i < members.size(); ) {
             int next = (i + 1) % members.size();
             Optional<Segment> joined = joined(members.get(i), members.get(next));

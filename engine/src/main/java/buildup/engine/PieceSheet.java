@@ -10,7 +10,6 @@ import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.PieceKind;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
@@ -171,7 +170,7 @@ final class PieceSheet {
 
     /** The true segments in their walk, the wood on the left. */
     private static List<Segment> outline(Row row) {
-        return row.body().outline().strokes().stream().map(Stroke::segment).toList();
+        return row.body().outline().segments();
     }
 
     private static Columns<Segment> outline() {

@@ -98,8 +98,7 @@ class OutlineWordsTest {
 
     /** Radii to five places, the bend with its sign. */
     private static List<Long> radii(Outline outline) {
-        return outline.strokes().stream()
-                .map(Stroke::segment)
+        return outline.segments().stream()
                 .filter(Arc.class::isInstance)
                 .map(Arc.class::cast)
                 .map(arc -> Math.round(arc.radius() * 1e4) * (arc.counterclockwise() ? 1 : -1))

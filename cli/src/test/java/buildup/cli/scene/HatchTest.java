@@ -9,7 +9,6 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,9 +28,7 @@ class HatchTest {
     }
 
     private static List<Segment> box(double back, double bottom, double face, double top) {
-        return Outline.rectangle(new Box(back, bottom, face, top)).strokes().stream()
-                .map(Stroke::segment)
-                .toList();
+        return Outline.rectangle(new Box(back, bottom, face, top)).segments();
     }
 
     private static Hatch hatch(List<Segment> ring, double angle, double spacing, boolean crossed) {

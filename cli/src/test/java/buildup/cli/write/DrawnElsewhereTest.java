@@ -66,8 +66,7 @@ class DrawnElsewhereTest {
 
     /** The strokes of an outline for a script. */
     private Path strokes(Outline outline) throws Exception {
-        String lines = outline.strokes().stream()
-                .map(Stroke::segment)
+        String lines = outline.segments().stream()
                 .map(segment -> place(segment.from()) + " " + place(segment.to())
                         + (segment instanceof Arc arc
                                 ? " " + place(arc.center()) + (arc.counterclockwise() ? " 1" : " 0")

@@ -11,7 +11,6 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.trace.ring.Trail;
 import buildup.shared.document.Scalar;
 import buildup.shared.length.LengthPrinter;
@@ -65,7 +64,7 @@ final class Outlines {
                 "one outline",
                 outline.box().face(),
                 outline.box().top(),
-                List.of(new Path(outline.strokes().stream().map(Stroke::segment).toList(), true, LineStyle.OUTLINE)));
+                List.of(new Path(outline.segments(), true, LineStyle.OUTLINE)));
     }
 
     static Drawn read(byte[] file, String name) {

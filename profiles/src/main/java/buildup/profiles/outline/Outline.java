@@ -73,6 +73,11 @@ public final class Outline {
         return strokes;
     }
 
+    /** The same without the names. */
+    public List<Segment> segments() {
+        return strokes.stream().map(Stroke::segment).toList();
+    }
+
     /** The least box round it, true for arcs too, in. */
     public Box box() {
         return box;

@@ -6,7 +6,6 @@ import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -37,7 +36,7 @@ public final class Rolling {
 
     private Rolling(Outline outline, double radius) {
         this.outline = outline;
-        this.segments = outline.strokes().stream().map(Stroke::segment).toList();
+        this.segments = outline.segments();
         this.radius = radius;
         roll();
         fill();

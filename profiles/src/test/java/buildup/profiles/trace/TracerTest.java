@@ -106,8 +106,7 @@ class TracerTest {
     }
 
     private static double radius(Traced traced) {
-        return traced.outline().strokes().stream()
-                .map(Stroke::segment)
+        return traced.outline().segments().stream()
                 .filter(Arc.class::isInstance)
                 .mapToDouble(arc -> ((Arc) arc).radius())
                 .findFirst()

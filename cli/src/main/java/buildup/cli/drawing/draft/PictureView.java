@@ -8,7 +8,6 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Rip;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
@@ -150,7 +149,7 @@ public record PictureView(Box window, Box stack, List<Shown> shown, double scale
     }
 
     private static Part part(Outline part, Box whole, Box window) {
-        List<Segment> ring = part.strokes().stream().map(Stroke::segment).toList();
+        List<Segment> ring = part.segments();
         List<Segment> edges = new ArrayList<>();
         List<Line> breaks = new ArrayList<>();
         for (Segment segment : ring) {

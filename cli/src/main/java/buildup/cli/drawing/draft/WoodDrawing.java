@@ -148,8 +148,7 @@ public final class WoodDrawing {
                     .toList());
             double rest = outline.box().width() - covering;
             for (Outline strip : Rip.off(outline, Rip.Side.BACK, rest)) {
-                List<Segment> ring =
-                        strip.strokes().stream().map(Stroke::segment).toList();
+                List<Segment> ring = strip.segments();
                 List<SceneItem> fill = Look.COVERING.fill(Optional.empty(), Optional.empty(), ring, Point.ORIGIN);
                 plasterEdges.add(
                         0,

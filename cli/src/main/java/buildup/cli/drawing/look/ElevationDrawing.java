@@ -26,7 +26,6 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -270,8 +269,7 @@ public final class ElevationDrawing {
 
     private List<SceneItem> swatch(Point at, Pattern pattern) {
         Box box = new Box(at.x(), at.y(), at.x() + 3 * size, at.y() + size);
-        List<Segment> ring =
-                Outline.rectangle(box).strokes().stream().map(Stroke::segment).toList();
+        List<Segment> ring = Outline.rectangle(box).segments();
         return List.of(
                 new Area(Optional.empty(), Optional.empty(), ring, gray(0)),
                 new Hatch(ring, pattern, at),

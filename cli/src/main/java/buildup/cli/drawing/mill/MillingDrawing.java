@@ -26,7 +26,6 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.region.Carving;
 import buildup.profiles.travel.Access;
 import buildup.shared.figure.Figure;
@@ -189,12 +188,8 @@ public final class MillingDrawing {
             }
             if (passes.leftArea() > 0) {
                 legend.sample("left when these are run", at -> {
-                    List<Segment> ring =
-                            Outline.rectangle(new Box(at.x(), at.y(), at.x() + 3 * size, at.y() + size))
-                                    .strokes()
-                                    .stream()
-                                    .map(Stroke::segment)
-                                    .toList();
+                    List<Segment> ring = Outline.rectangle(new Box(at.x(), at.y(), at.x() + 3 * size, at.y() + size))
+                            .segments();
                     return List.of(
                             new Area(Optional.empty(), Optional.empty(), ring, Tone.NAILER),
                             new Hatch(ring, LEFT, at),
@@ -222,6 +217,6 @@ public final class MillingDrawing {
     }
 
     private List<Segment> ring(Outline outline) {
-        return Scale.of(outline.strokes().stream().map(Stroke::segment).toList(), scale);
+        return Scale.of(outline.segments(), scale);
     }
 }

@@ -20,7 +20,6 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Quantity;
@@ -61,7 +60,7 @@ public final class NearestDrawing {
     }
 
     private static List<Segment> segments(Outline outline, double times) {
-        return Scale.of(outline.strokes().stream().map(Stroke::segment).toList(), times);
+        return Scale.of(outline.segments(), times);
     }
 
     private static Group legend(

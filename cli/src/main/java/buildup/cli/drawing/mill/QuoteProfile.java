@@ -59,7 +59,7 @@ record QuoteProfile(
     Group group() {
         Outline outline = lying();
         Box box = outline.box();
-        List<Segment> ring = outline.strokes().stream().map(Stroke::segment).toList();
+        List<Segment> ring = outline.segments();
         List<SceneItem> sizes = new ArrayList<>();
         sizes.addAll(dimension(DimensionAxis.LEVEL, box.back(), box.face(), box.bottom() - AWAY, box.bottom()));
         sizes.addAll(dimension(DimensionAxis.UPRIGHT, box.bottom(), box.top(), box.face() + AWAY, box.face()));

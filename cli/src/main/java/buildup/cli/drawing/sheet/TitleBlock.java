@@ -12,7 +12,6 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -64,9 +63,8 @@ public final class TitleBlock {
                 x = 0;
                 y -= SWATCH_HIGH + 0.08;
             }
-            List<Segment> ring = Outline.rectangle(new Box(x, y, x + SWATCH_WIDE, y + SWATCH_HIGH)).strokes().stream()
-                    .map(Stroke::segment)
-                    .toList();
+            List<Segment> ring = Outline.rectangle(new Box(x, y, x + SWATCH_WIDE, y + SWATCH_HIGH))
+                    .segments();
             items.addAll(look.fill(Optional.empty(), Optional.empty(), ring, new Point(x, y)));
             items.add(look.edge(ring, true));
             items.add(Label.of(

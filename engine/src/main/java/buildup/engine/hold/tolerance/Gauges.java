@@ -8,7 +8,6 @@ import buildup.engine.section.compose.Standing;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -237,8 +236,7 @@ final class Gauges {
     }
 
     private static Point normal(Outline outline, Point place) {
-        Segment face = outline.strokes().stream()
-                .map(Stroke::segment)
+        Segment face = outline.segments().stream()
                 .min(Comparator.comparingDouble(segment -> segment.distance(place)))
                 .orElseThrow();
         return face.direction(face.nearest(place)).right();

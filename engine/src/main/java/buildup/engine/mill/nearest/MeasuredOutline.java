@@ -3,15 +3,13 @@ package buildup.engine.mill.nearest;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.List;
 
 /** An outline to measure distances from, and its chords, which tell the inside from the outside. */
 record MeasuredOutline(List<Segment> segments, List<Point> ring) {
     static MeasuredOutline of(Outline outline) {
-        return new MeasuredOutline(
-                outline.strokes().stream().map(Stroke::segment).toList(), outline.flattened(Tolerance.CHORD));
+        return new MeasuredOutline(outline.segments(), outline.flattened(Tolerance.CHORD));
     }
 
     /** Distance of a point from the outline, in, positive outside; nearer than a chord lies off, it counts as outside. */

@@ -8,7 +8,6 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
@@ -99,8 +98,7 @@ public record Course(
     }
 
     private static Optional<Line> longest(Outline outline) {
-        return outline.strokes().stream()
-                .map(Stroke::segment)
+        return outline.segments().stream()
                 .filter(Line.class::isInstance)
                 .map(Line.class::cast)
                 .max(Comparator.comparingDouble(Segment::length));

@@ -6,7 +6,6 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import java.util.Comparator;
 import java.util.Optional;
 
@@ -41,8 +40,7 @@ public final class WidthWay {
     }
 
     private static Point longest(Outline outline) {
-        return outline.strokes().stream()
-                .map(Stroke::segment)
+        return outline.segments().stream()
                 .filter(Line.class::isInstance)
                 .max(Comparator.comparingDouble(Segment::length))
                 .map(line -> line.direction(0))
