@@ -115,7 +115,7 @@ public final class ChordRing {
         if (!box.near(other, 0)) {
             return false;
         }
-        if (holds(new Point((other.back() + other.face()) / 2, (other.bottom() + other.top()) / 2))) {
+        if (holds(other.middle())) {
             return true;
         }
         return crosses(other);

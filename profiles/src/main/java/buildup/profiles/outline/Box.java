@@ -46,6 +46,11 @@ public record Box(double back, double bottom, double face, double top) {
         return p.x() >= back - within && p.x() <= face + within && p.y() >= bottom - within && p.y() <= top + within;
     }
 
+    /** The point as far from the back as from the face, and from the bottom as from the top. */
+    public Point middle() {
+        return new Point((back + face) / 2, (bottom + top) / 2);
+    }
+
     /** From back to face, in. */
     public double width() {
         return face - back;

@@ -167,7 +167,7 @@ public final class StepsDrawing {
         Box box = Box.around(step.unit().bodies().stream()
                 .map(body -> section.body(body).outline().box())
                 .toList());
-        Point end = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2).times(view.scale());
+        Point end = box.middle().times(view.scale());
         List<Point> moves = step.way().get().moves().stream()
                 .map(move -> shortened(move.times(view.scale())))
                 .toList();

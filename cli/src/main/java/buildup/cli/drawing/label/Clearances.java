@@ -235,7 +235,7 @@ public final class Clearances {
      * What the place itself lies in hides nothing.
      */
     public boolean isSeen(Point from, Box box) {
-        Line sight = new Line(from, new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2));
+        Line sight = new Line(from, box.middle());
         return sight.length() <= 0
                 || !stack.any(
                         sight.box(),

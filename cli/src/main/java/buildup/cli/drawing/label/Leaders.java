@@ -22,7 +22,7 @@ public final class Leaders {
 
     /** The leader from the edge of a text, and the air round it, toward its middle's other end at a place. */
     public static Line to(Box text, Point place) {
-        Point middle = new Point((text.back() + text.face()) / 2, (text.bottom() + text.top()) / 2);
+        Point middle = text.middle();
         Point step = place.minus(middle);
         double inside = Math.min(
                 share(text.width() / 2 + Drafting.AIR, step.x()), share(text.height() / 2 + Drafting.AIR, step.y()));

@@ -87,7 +87,7 @@ public final class Tags {
     /** The place within a ring where a tag has most room, and of those with enough the one nearest to the middle. */
     private Spot roomiest(ChordRing ring, Tag tag) {
         Box box = ring.box();
-        Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
+        Point middle = box.middle();
         double around = box.width() + box.height();
         List<Double> heights = IntStream.range(1, ROWS)
                 .mapToObj(row -> box.bottom() + box.height() * row / ROWS)

@@ -70,7 +70,7 @@ final class PlanDetail {
         items.addAll(shape.courses(place.run(), true));
         items.addAll(names(window));
         double size = Drafting.TEXT;
-        Point middle = new Point((window.back() + window.face()) / 2, window.bottom() - 2 * size);
+        Point middle = new Point(window.middle().x(), window.bottom() - 2 * size);
         items.add(Label.centered(measure, place.words(), middle.plus(new Point(size, 0)), size, false));
         double half = measure.width(place.words(), size) / 2;
         items.addAll(Caption.ringed(

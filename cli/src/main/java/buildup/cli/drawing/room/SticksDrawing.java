@@ -168,7 +168,8 @@ public final class SticksDrawing {
     /** Left of the stick: how wide the strip is. */
     private Optional<SceneItem> ripped(Stick.Strip strip, Box box) {
         String width = Drafting.size(job.section().stack(), LengthSteps.inches(strip.width()));
-        Point middle = new Point(-0.08 - measure.width(width, Drafting.TEXT) / 2, (box.bottom() + box.top()) / 2);
+        Point middle = new Point(
+                -0.08 - measure.width(width, Drafting.TEXT) / 2, box.middle().y());
         return Optional.of(Label.centered(measure, width, middle, Drafting.TEXT, false));
     }
 
@@ -185,7 +186,7 @@ public final class SticksDrawing {
         double from = box.back() + Math.abs(slant(piece.left()));
         double to = box.face() - Math.abs(slant(piece.right()));
         double room = to - from;
-        Point middle = new Point((from + to) / 2, (box.bottom() + box.top()) / 2);
+        Point middle = new Point((from + to) / 2, box.middle().y());
         String length = Drafting.size(job.section().stack(), LengthSteps.inches(piece.length()));
         for (String words : List.of(piece.id() + "   " + length, piece.id())) {
             if (measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < room) {
@@ -199,7 +200,7 @@ public final class SticksDrawing {
     private List<SceneItem> rest(Stick.Strip strip, Box box) {
         String words = "offcut " + Drafting.size(job.section().stack(), LengthSteps.inches(strip.rest()));
         boolean fits = measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < box.width();
-        Point middle = new Point((box.back() + box.face()) / 2, (box.bottom() + box.top()) / 2);
+        Point middle = box.middle();
         return fits ? List.of(Label.centered(measure, words, middle, Drafting.TEXT, false)) : List.of();
     }
 

@@ -84,7 +84,9 @@ final class Miters {
                         opening(growth, 90 - corner.angle() / 2),
                         OptionalDouble.empty(),
                         face,
-                        new Point(face ? built.face() : built.back(), (built.bottom() + built.top()) / 2)));
+                        new Point(
+                                face ? built.face() : built.back(),
+                                built.middle().y())));
             }
         }
     }

@@ -143,7 +143,7 @@ final class NodeOrder {
     /** What is set against a wall goes with it at its own height, counted from the foot of the stack. */
     private double sway(int piece) {
         Box box = section.body(piece).outline().box();
-        return (box.bottom() + box.top()) / 2 - section.totals().bottom();
+        return box.middle().y() - section.totals().bottom();
     }
 
     private PlaceRule byEdge(Rule.ByEdge rule, Axis axis) {

@@ -133,6 +133,6 @@ public record Course(
 
     /** Height of its middle over the datum. */
     double middle() {
-        return (box.bottom() + box.top()) / 2;
+        return box.middle().y();
     }
 }
