@@ -93,7 +93,7 @@ final class WatchCommand implements Callable<Integer> {
     private void follow(List<String> words, List<Path> files, Notices notices) throws IOException {
         Follower<List<Answer>> follower = new Follower<>(() -> read(words), files);
         Watch watch = new Watch(follower.first(), ShippedFont.load());
-        try (PageServer server = PageServer.open(watch.board(), port)) {
+        try (PageServer server = PageServer.open(watch.latest(), port)) {
             Thread ending = new Thread(() -> end(server));
             Runtime.getRuntime().addShutdownHook(ending);
             try {

@@ -17,7 +17,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /**
- * Shows the newest page of a board to browsers on this machine. Three things are there: the page; the stream of its
+ * Shows the newest page to browsers on this machine. Three things are there: the page; the stream of its
  * versions (server-sent events, WHATWG HTML, section 9.2), by which an open page learns that there is a newer one; and
  * the newest parts, which it then asks for.
  */
@@ -46,16 +46,16 @@ public final class PageServer implements AutoCloseable {
     /** After so long without news a line is sent anyway: it tells both ends that the other is still there. */
     private static final long HEARTBEAT_MS = 5_000;
 
-    private final LatestPicture board;
+    private final LatestPicture latest;
     private final HttpServer server;
-    private final AccessCheck door;
+    private final AccessCheck access;
     private final ExecutorService threads;
     private final Semaphore streams = new Semaphore(MOST_STREAMS);
 
-    private PageServer(LatestPicture board, HttpServer server) {
-        this.board = board;
+    private PageServer(LatestPicture latest, HttpServer server) {
+        this.latest = latest;
         this.server = server;
-        this.door = new AccessCheck(server.getAddress().getPort(), AccessCheck.freshToken());
+        this.access = new AccessCheck(server.getAddress().getPort(), AccessCheck.freshToken());
         this.threads = new ThreadPoolExecutor(
                 0,
                 MOST_THREADS,
@@ -76,14 +76,14 @@ public final class PageServer implements AutoCloseable {
      * @param port 0 for any that is free
      * @throws java.net.BindException when the port is taken or may not be used
      */
-    public static PageServer open(LatestPicture board, int port) throws IOException {
+    public static PageServer open(LatestPicture latest, int port) throws IOException {
         // a page and its head leave in two parcels; the second must not wait for the first to be confirmed
         System.setProperty("sun.net.httpserver.nodelay", "true");
         // seconds; who begins to ask and does not end holds a thread no longer
         System.setProperty("sun.net.httpserver.maxReqTime", "10");
         HttpServer http =
                 HttpServer.create(new InetSocketAddress(InetAddress.getByAddress(new byte[] {127, 0, 0, 1}), port), 0);
-        PageServer server = new PageServer(board, http);
+        PageServer server = new PageServer(latest, http);
         http.setExecutor(server.threads);
         http.createContext("/", server::answer);
         http.start();
@@ -92,7 +92,7 @@ public final class PageServer implements AutoCloseable {
 
     /** Where the page is. */
     public String address() {
-        return door.address();
+        return access.address();
     }
 
     @Override
@@ -116,9 +116,9 @@ public final class PageServer implements AutoCloseable {
             headers.set("Cross-Origin-Resource-Policy", "same-origin");
             headers.set("Cross-Origin-Opener-Policy", "same-origin");
             Optional<String> name = Stream.of("", PARTS, EVENTS)
-                    .filter(one -> door.isFor(request, one))
+                    .filter(one -> access.isFor(request, one))
                     .findFirst();
-            if (name.isEmpty() || !door.isFromHere(request)) {
+            if (name.isEmpty() || !access.isFromHere(request)) {
                 // one answer for all of it: who does not know the address learns nothing about it
                 request.sendResponseHeaders(404, -1);
             } else if (!request.getRequestMethod().equals("GET")) {
@@ -127,7 +127,7 @@ public final class PageServer implements AutoCloseable {
             } else if (name.get().equals(EVENTS)) {
                 stream(request);
             } else {
-                LatestPicture.Shown shown = board.shown();
+                LatestPicture.Shown shown = latest.shown();
                 boolean page = name.get().isEmpty();
                 send(
                         request,
@@ -165,7 +165,7 @@ public final class PageServer implements AutoCloseable {
         long known = 0;
         try {
             while (true) {
-                long version = board.awaitOther(known, HEARTBEAT_MS).version();
+                long version = latest.awaitOther(known, HEARTBEAT_MS).version();
                 out.write(("data: " + version + "\n\n").getBytes(StandardCharsets.UTF_8));
                 out.flush();
                 known = version;

@@ -19,8 +19,8 @@ public final class Watch {
     private static final List<String> KEYS = List.of("a", "b");
 
     private final TextMeasure measure;
-    private final LatestPicture board;
-    private List<FollowedStack> sides;
+    private final LatestPicture latest;
+    private List<FollowedStack> stacks;
     private List<PageParts> parts;
 
     /**
@@ -32,13 +32,13 @@ public final class Watch {
     public Watch(List<Answer> answers, TextMeasure measure) {
         this.measure = measure;
         Drawn first = guarded(answers, this::first);
-        this.sides = first.sides();
+        this.stacks = first.stacks();
         this.parts = first.picture().parts();
-        this.board = new LatestPicture(first.picture());
+        this.latest = new LatestPicture(first.picture());
     }
 
     /** What is followed, and the picture of it. */
-    private record Drawn(List<FollowedStack> sides, Picture picture) {}
+    private record Drawn(List<FollowedStack> stacks, Picture picture) {}
 
     private Drawn first(List<Answer> answers) {
         List<FollowedStack> first = answers.stream().map(FollowedStack::first).toList();
@@ -46,8 +46,8 @@ public final class Watch {
     }
 
     /** Where the newest picture hangs. */
-    public LatestPicture board() {
-        return board;
+    public LatestPicture latest() {
+        return latest;
     }
 
     /**
@@ -56,9 +56,9 @@ public final class Watch {
      */
     public void take(List<Answer> answers) {
         Drawn drawn = guarded(answers, this::next);
-        sides = drawn.sides();
+        stacks = drawn.stacks();
         parts = drawn.picture().parts();
-        board.put(drawn.picture());
+        latest.put(drawn.picture());
     }
 
     /** A fault in drawing or comparing is told as a refusal is, of the answers that are its cause. */
@@ -85,7 +85,7 @@ public final class Watch {
     }
 
     private Drawn next(List<Answer> answers) {
-        List<FollowedStack> before = sides;
+        List<FollowedStack> before = stacks;
         List<FollowedStack> next = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
             boolean untouched = answers.size() > 1 && before.get(i).says(answers.get(i));
@@ -106,22 +106,22 @@ public final class Watch {
         return List.copyOf(fresh);
     }
 
-    private static Page.Above above(List<FollowedStack> sides) {
+    private static Page.Above above(List<FollowedStack> stacks) {
         StringBuilder changed = new StringBuilder();
         List<String> stale = new ArrayList<>();
-        for (FollowedStack side : sides) {
-            side.change().ifPresent(change -> {
-                if (sides.size() > 1) {
-                    changed.append("<h3>" + Html.name(side.now().file()) + "</h3>\n");
+        for (FollowedStack stack : stacks) {
+            stack.change().ifPresent(change -> {
+                if (stacks.size() > 1) {
+                    changed.append("<h3>" + Html.name(stack.now().file()) + "</h3>\n");
                 }
                 changed.append(ComparisonHtml.words(change));
             });
-            if (side.stale()) {
-                stale.addAll(wrong(side));
+            if (stack.stale()) {
+                stale.addAll(wrong(stack));
             }
         }
-        if (sides.size() > 1) {
-            beside(sides.get(0), sides.get(1)).ifPresent(changed::append);
+        if (stacks.size() > 1) {
+            beside(stacks.get(0), stacks.get(1)).ifPresent(changed::append);
         }
         return new Page.Above(changed.toString(), stale);
     }
@@ -131,11 +131,11 @@ public final class Watch {
                 .map(comparison -> "<h3>The two beside each other</h3>\n" + ComparisonHtml.beside(comparison));
     }
 
-    private static List<String> wrong(FollowedStack side) {
+    private static List<String> wrong(FollowedStack stack) {
         List<String> lines = new ArrayList<>();
-        lines.add("Out of date: " + side.now().file()
+        lines.add("Out of date: " + stack.now().file()
                 + " is wrong as it stands, and what you see is of the last good save.");
-        NoticeText.write(side.now().notices(), side.now().file(), side.now().unit())
+        NoticeText.write(stack.now().notices(), stack.now().file(), stack.now().unit())
                 .lines()
                 .filter(line -> line.startsWith("refusal  "))
                 .forEach(lines::add);

@@ -45,7 +45,7 @@ class CrowdTest {
     @Test
     void slow_connections_keep_nobody_from_the_page() throws IOException {
         List<Socket> slow = new ArrayList<>();
-        try (PageServer server = PageServer.open(watch.board(), 0)) {
+        try (PageServer server = PageServer.open(watch.latest(), 0)) {
             URI address = URI.create(server.address());
             for (int i = 0; i < SLOW; i++) {
                 Socket socket = new Socket(address.getHost(), address.getPort());
@@ -91,7 +91,7 @@ class CrowdTest {
             }
         }
         assertThat(held() - early).isLessThan(HELD);
-        assertThat(watch.board().shown().version()).isEqualTo(SAVES + 1);
+        assertThat(watch.latest().shown().version()).isEqualTo(SAVES + 1);
     }
 
     private static long held() {

@@ -40,7 +40,7 @@ class PageServerTest {
 
     @BeforeEach
     void open() throws IOException {
-        server = PageServer.open(watch.board(), 0);
+        server = PageServer.open(watch.latest(), 0);
         address = URI.create(server.address());
     }
 
@@ -71,7 +71,7 @@ class PageServerTest {
 
     @Test
     void every_start_has_another_address_that_cannot_be_guessed() throws IOException {
-        try (PageServer other = PageServer.open(watch.board(), 0)) {
+        try (PageServer other = PageServer.open(watch.latest(), 0)) {
             assertThat(address.getPath()).matches("/[0-9a-f]{32}/");
             assertThat(URI.create(other.address()).getPath()).isNotEqualTo(address.getPath());
         }
@@ -218,7 +218,7 @@ class PageServerTest {
     @Test
     void a_port_that_is_taken_is_said_to_be() {
         assertThatThrownBy(
-                        () -> PageServer.open(watch.board(), address.getPort()).close())
+                        () -> PageServer.open(watch.latest(), address.getPort()).close())
                 .isInstanceOf(BindException.class);
     }
 

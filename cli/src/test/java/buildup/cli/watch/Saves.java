@@ -14,7 +14,7 @@ public final class Saves {
     public static String shown(List<String> texts) {
         Watch watch = new Watch(List.of(Typed.of(texts.get(0))), FONT);
         texts.stream().skip(1).forEach(text -> watch.take(List.of(Typed.of(text))));
-        LatestPicture.Shown shown = watch.board().shown();
+        LatestPicture.Shown shown = watch.latest().shown();
         return shown.picture().document(shown.version()) + shown.picture().exchange(shown.version());
     }
 }

@@ -54,7 +54,7 @@ class WatchBrowserTest {
         Watch watch = new Watch(List.of(cornice), ShippedFont.load());
         watch.take(List.of(Typed.of(Ran.read(Path.of(demo("cornice"))).replace("lip: 1,", "lip: 3/4,"))));
         watch.take(List.of(Typed.of("title: Wrong\npieces: [ { name: \"a\u0301 <b>\", profile: bord } ]\n")));
-        Picture picture = watch.board().shown().picture();
+        Picture picture = watch.latest().shown().picture();
         // as it lies on disk: without the script that would ask for more
         String page = Page.of(picture.parts(), picture.above(), Optional.empty());
         node("check.mjs", check, unfolded(folder.resolve("stale.html"), page));

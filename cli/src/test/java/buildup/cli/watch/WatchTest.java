@@ -151,11 +151,11 @@ class WatchTest {
         JsonNode shown = shown(watch);
         assertThat(shown.get("stacks").stringValue() + shown.get("changed").stringValue())
                 .doesNotContain("<img", "<u>", "</script><");
-        assertThat(watch.board().shown().picture().document(1)).doesNotContain("<img", "<u>", "<i>");
+        assertThat(watch.latest().shown().picture().document(1)).doesNotContain("<img", "<u>", "<i>");
     }
 
     private static JsonNode shown(Watch watch) {
-        LatestPicture.Shown shown = watch.board().shown();
+        LatestPicture.Shown shown = watch.latest().shown();
         return new JsonMapper().readTree(shown.picture().exchange(shown.version()));
     }
 
