@@ -46,8 +46,11 @@ public final class HoldsDrawing {
 
     private static final double STROKE = 0.04;
 
-    /** How far above and below its bearing the line of a weight is drawn, in. */
+    /** How far above its bearing the line of a weight begins, in. */
     private static final double FALL = 1.4;
+
+    private static final double BARB = 0.08;
+    private static final double HEAD = 0.06;
 
     private final Section section;
     private final Support support;
@@ -115,7 +118,7 @@ public final class HoldsDrawing {
             marks.add(new Mark(top(balance), words(balance)));
         }
         for (Fixed nail : nails) {
-            items.add(new Path(drawn(nail), false, nailStyle()));
+            items.add(new Path(SectionMarks.nail(nail, HEAD, 1), false, nailStyle()));
             List<Segment> bites = bites(nail);
             if (!bites.isEmpty()) {
                 items.add(new Path(bites, false, LineStyle.BITE));
@@ -190,19 +193,10 @@ public final class HoldsDrawing {
     }
 
     private List<Segment> fall(Balance balance) {
-        double x = foot(balance);
-        Point foot = new Point(x, balance.level());
-        double barb = 0.08;
-        return List.of(
-                new Line(top(balance), foot),
-                new Line(new Point(x - barb, balance.level() + 2 * barb), foot),
-                new Line(foot, new Point(x + barb, balance.level() + 2 * barb)));
-    }
-
-    private List<Segment> drawn(Fixed nail) {
-        Point across = nail.way().left().times(0.06);
-        return List.of(
-                new Line(nail.head().minus(across), nail.head().plus(across)), new Line(nail.head(), nail.point()));
+        Point foot = new Point(foot(balance), balance.level());
+        List<Segment> fall = new ArrayList<>(List.of(new Line(top(balance), foot)));
+        fall.addAll(SectionMarks.barbs(foot, new Point(0, -1), BARB));
+        return fall;
     }
 
     private String words(Balance balance) {

@@ -15,7 +15,6 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
-import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.order.Driving;
 import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.order.PutUp;
@@ -47,6 +46,8 @@ public final class StepsDrawing {
     /** A way is drawn no longer than this, in of paper. */
     private static final double LONGEST = 0.9;
 
+    private static final double BARB = 0.05;
+    private static final double HEAD = 0.04;
     private static final double SMALL = 0.11;
     private static final int MOST_LINES = 5;
 
@@ -133,7 +134,8 @@ public final class StepsDrawing {
         }
         order.driving().stream()
                 .filter(row -> row.step() == step)
-                .forEach(row -> items.add(new Path(nail(row.fixed()), false, LineStyle.NAIL)));
+                .forEach(row ->
+                        items.add(new Path(SectionMarks.nail(row.fixed(), HEAD, view.scale()), false, LineStyle.NAIL)));
         items.addAll(arrow(now));
         double under = items.stream()
                 .mapToDouble(item -> item.box().bottom())
@@ -149,14 +151,6 @@ public final class StepsDrawing {
 
     private static SceneItem styled(SceneItem item, LineStyle style) {
         return item instanceof Path path ? new Path(path.segments(), path.closed(), style) : item;
-    }
-
-    private List<Segment> nail(Fixed fixed) {
-        Point head = fixed.head().times(view.scale());
-        Point across = fixed.way().left().times(0.04);
-        return List.of(
-                new Line(head.minus(across), head.plus(across)),
-                new Line(head, fixed.point().times(view.scale())));
     }
 
     /** From where it comes to the middle of its place, with a bend if it has one. */
@@ -186,7 +180,7 @@ public final class StepsDrawing {
             return List.of();
         }
         Point along = end.minus(way.get(way.size() - 1).from()).unit();
-        way.addAll(step.goes() ? barbs(end, along) : cross(end));
+        way.addAll(step.goes() ? SectionMarks.barbs(end, along, BARB) : cross(end));
         return List.of(new Path(way, false, LineStyle.CASING), new Path(way, false, LineStyle.FALL));
     }
 
@@ -201,14 +195,6 @@ public final class StepsDrawing {
 
     private static Point shortened(Point move) {
         return move.length() > LONGEST ? move.unit().times(LONGEST) : move;
-    }
-
-    private static List<Segment> barbs(Point end, Point along) {
-        Point back = along.times(-0.1);
-        Point aside = along.left().times(0.05);
-        return List.of(
-                new Line(end.plus(back).plus(aside), end),
-                new Line(end, end.plus(back).minus(aside)));
     }
 
     private static List<Segment> cross(Point at) {
