@@ -8,6 +8,7 @@ import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
+import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
@@ -21,7 +22,6 @@ import buildup.engine.hold.support.Balance;
 import buildup.engine.hold.support.BalanceWords;
 import buildup.engine.hold.support.Support;
 import buildup.engine.section.compose.Section;
-import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -150,10 +150,10 @@ public final class HoldsDrawing {
             double y = ordered.get(i).at().y();
             wishes.add(new Spread.Wish(ordered.get(i).words(), y, y));
         }
-        List<SceneItem> lines = Spread.besides(measure, wishes, beside + 3.5 * size, size);
+        List<Label> lines = Spread.besides(measure, wishes, beside + 3.5 * size, size);
         for (int i = 0; i < lines.size(); i++) {
-            Box line = lines.get(i).box();
-            Point ring = new Point(beside + 2.5 * size, (line.bottom() + line.top()) / 2);
+            Label line = lines.get(i);
+            Point ring = new Point(beside + 2.5 * size, line.at().y() + size * Label.CAPITALS / 2);
             items.addAll(numbers.ringed(lines.size() - i, ring));
         }
         items.addAll(lines);

@@ -6,6 +6,7 @@ import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
+import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
@@ -88,7 +89,7 @@ public final class SeasonDrawing {
     }
 
     /** What opens and closes most in those two, beside the place where it does. */
-    private List<SceneItem> words() {
+    private List<Label> words() {
         List<Effect> most = year.effects().stream()
                 .filter(effect -> effect.season() == year.driest() || effect.season() == year.dampest())
                 .filter(effect -> Math.abs(effect.amount()) >= Tolerance.SAW_CUT)

@@ -43,6 +43,9 @@ public final class StepsDrawing {
     private static final double ROW = 10.3;
     private static final double GAP = 0.3;
 
+    /** Words stay clear of those beside them in another font too. */
+    private static final double WORDS = (PANEL + GAP / 2) / (1 + PictureSheet.WIDER);
+
     /** A way is drawn no longer than this, in of paper. */
     private static final double LONGEST = 0.9;
 
@@ -209,7 +212,7 @@ public final class StepsDrawing {
         List<SceneItem> items = new ArrayList<>();
         double y = under - 1.6 * Drafting.TEXT;
         String name = now.unit().name(section);
-        for (String line : Words.lines(measure, (step + 1) + "  " + name, Drafting.TEXT, PANEL, 2)) {
+        for (String line : Words.lines(measure, (step + 1) + "  " + name, Drafting.TEXT, WORDS, 2)) {
             items.add(at(line, y, Drafting.TEXT));
             y -= 1.4 * Drafting.TEXT;
         }
@@ -224,7 +227,7 @@ public final class StepsDrawing {
             }
         }
         for (String sentence : said) {
-            for (String line : Words.lines(measure, sentence, SMALL, PANEL, MOST_LINES)) {
+            for (String line : Words.lines(measure, sentence, SMALL, WORDS, MOST_LINES)) {
                 items.add(at(line, y, SMALL));
                 y -= 1.4 * SMALL;
             }

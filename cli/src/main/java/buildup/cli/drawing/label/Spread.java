@@ -61,9 +61,9 @@ public final class Spread {
     }
 
     /** Texts alone, to the right of {@code x}, as near to their heights as they can be. */
-    public static List<SceneItem> besides(TextMeasure measure, List<Wish> wishes, double x, double size) {
+    public static List<Label> besides(TextMeasure measure, List<Wish> wishes, double x, double size) {
         List<Double> places = places(wishes, PITCH * size);
-        List<SceneItem> items = new ArrayList<>();
+        List<Label> items = new ArrayList<>();
         for (int i = 0; i < wishes.size(); i++) {
             Point at = new Point(x, places.get(i) - size * Label.CAPITALS / 2);
             items.add(Label.of(measure, wishes.get(i).text, at, size, Label.Anchor.START));

@@ -12,7 +12,7 @@ public final class PictureSheet {
     private PictureSheet() {}
 
     /** A reader without the shipped font shows texts in another, and that may run so much wider. */
-    private static final double WIDER = 0.16;
+    public static final double WIDER = 0.16;
 
     /** The items in the middle of a sheet that is so much larger on every side. */
     public static Scene around(String title, String description, List<SceneItem> items, double margin) {
