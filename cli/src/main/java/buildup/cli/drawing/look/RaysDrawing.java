@@ -25,6 +25,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -143,9 +144,28 @@ public final class RaysDrawing {
     /** To every place on the room side where a member goes out of sight behind another. */
     private List<Line> sightLines(Sighting sighting) {
         Point eye = new Point(sighting.eye().distance(), sighting.eye().height());
-        return grazed(sighting).stream()
+        return apart(grazed(sighting).stream()
                 .flatMap(target -> within(target, eye).stream())
+                .toList());
+    }
+
+    /** Without the lines that lie on a longer one: dashes on dashes look like another kind of line. */
+    private static List<Line> apart(List<Line> lines) {
+        List<Line> longestFirst = lines.stream()
+                .sorted(Comparator.comparingDouble(Line::length).reversed())
                 .toList();
+        List<Line> apart = new ArrayList<>();
+        for (Line line : longestFirst) {
+            if (apart.stream().noneMatch(longer -> liesOn(line, longer))) {
+                apart.add(line);
+            }
+        }
+        return apart;
+    }
+
+    private static boolean liesOn(Line line, Line longer) {
+        double wide = LineStyle.SIGHT.width();
+        return longer.distance(line.from()) < wide && longer.distance(line.to()) < wide;
     }
 
     private List<Point> grazed(Sighting sighting) {
