@@ -82,7 +82,9 @@ public final class OrderSheets {
                         "order.other",
                         order.propped()
                                 ? "AN ORDER THAT GOES, with a prop under what has nothing to rest on yet"
-                                : "AN ORDER THAT GOES, the nearest to the one given",
+                                : order.proved()
+                                        ? "AN ORDER THAT GOES, the nearest to the one given"
+                                        : "AN ORDER THAT GOES; a nearer one was not ruled out",
                         rows)
                 .count("step", "step", row -> row + 1)
                 .name("unit", "put up", row -> units.get(row).name(section))

@@ -102,7 +102,7 @@ final class SeasonFaults {
                 SeasonNotices.SPLITS
                         .with("moves", effect.amount() > 0 ? "swells" : "shrinks")
                         .with("breaks", effect.amount() > 0 ? "cups" : "splits")
-                        .with("nails", effect.name().substring(effect.name().indexOf(" between ") + 9));
+                        .with("nails", effect.name().substring((section.name(effect.piece()) + " between ").length()));
             case REVEAL -> SeasonNotices.REVEAL_CLOSES.with("reveal", effect.name());
             case BEARING -> SeasonNotices.BEARING_SHORT.with("other", section.name(effect.other()));
             case LAP -> SeasonNotices.LAP_FAILS.with("other", section.name(effect.other()));

@@ -8,6 +8,7 @@ import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -56,6 +57,25 @@ class OrderByHandTest {
         assertThat(stack.instead()).containsExactly("crown", "fascia");
         assertThat(stack.order().propped()).isTrue();
         assertThat(stack.notices("cannot-go-in")).hasSize(1);
+    }
+
+    @Test
+    void an_order_is_called_the_nearest_only_when_that_is_proved() {
+        Ordered stack = Ordered.in(
+                ceiling(9),
+                "name: one, section: [out 1, up 1], back: 0, bottom: 0",
+                "name: two, section: [out 1, up 1], back: 0, bottom: 1");
+        List<Unit> units = stack.order().steps().stream().map(PutUp::unit).toList();
+        for (boolean proved : new boolean[] {true, false}) {
+            PuttingUp found =
+                    new PuttingUp(stack.order().steps(), Optional.of(units), proved, false, List.of(), List.of());
+            String title = OrderSheets.of(stack.section(), found, Optional.empty()).stream()
+                    .filter(sheet -> sheet.key().equals("order.other"))
+                    .map(sheet -> sheet.title().toString())
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(title.contains("the nearest to the one given")).as(title).isEqualTo(proved);
+        }
     }
 
     @Test

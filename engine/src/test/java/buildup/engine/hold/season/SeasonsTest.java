@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Sheets;
 import buildup.engine.judge.verdict.Ruling;
 import buildup.engine.judge.verdict.Topic;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What the seasons do to a stack. Coefficients of yellow-poplar: Wood Handbook Table 13-5, .00289 and .00158. */
@@ -118,6 +119,18 @@ class SeasonsTest {
                 .contains("low and high");
         Lived one = Lived.of("{ name: dry, moisture: 4 % }", "pieces:", FRIEZE, "fastenings:", nail("low", "1"));
         assertThat(one.codes()).doesNotContain("nails-hold-against-movement");
+    }
+
+    @Test
+    void the_rows_that_split_a_board_are_told_by_their_names_whatever_the_board_is_called() {
+        String stack = String.join("\n", "pieces:", FRIEZE, "fastenings:", nail("low", "1"), nail("high", "8-1/4"));
+        String named = stack.replace("frieze", "board between rails");
+        for (String document : List.of(stack, named)) {
+            assertThat(Lived.of("{ name: dry, moisture: 4 % }", document).said("nails-hold-against-movement"))
+                    .contains("low and high")
+                    .doesNotContain("rails and")
+                    .doesNotContain("rails between");
+        }
     }
 
     @Test
