@@ -77,10 +77,7 @@ public final class Orders {
     }
 
     private int number(String piece) {
-        return IntStream.range(0, section.bodies().size())
-                .filter(i -> section.body(i).piece() && section.name(i).equals(piece))
-                .findFirst()
-                .orElseThrow();
+        return section.number(piece).orElseThrow();
     }
 
     /** In the order of putting up: a bench unit where its last piece stands in the document. */

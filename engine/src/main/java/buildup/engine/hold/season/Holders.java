@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
@@ -88,19 +89,11 @@ final class Holders {
         if (name.isEmpty()) {
             return Optional.empty();
         }
-        int to = number(name.get());
-        return to < 0
+        OptionalInt to = section.number(name.get());
+        return to.isEmpty()
                 ? Optional.empty()
-                : longest(body, contact -> contact.of(to)).or(() -> Optional.of(new Hold(to, middle(body))));
-    }
-
-    private int number(String name) {
-        for (int i = 0; i < section.bodies().size(); i++) {
-            if (section.name(i).equals(name)) {
-                return i;
-            }
-        }
-        return -1;
+                : longest(body, contact -> contact.of(to.getAsInt()))
+                        .or(() -> Optional.of(new Hold(to.getAsInt(), middle(body))));
     }
 
     private Point middle(int body) {

@@ -147,12 +147,7 @@ final class NodeOrder {
     }
 
     private PlaceRule byEdge(Rule.ByEdge rule, Axis axis) {
-        int target = -1;
-        for (int i = 0; i < shapes.size(); i++) {
-            if (section.name(i).equals(rule.piece())) {
-                target = i;
-            }
-        }
+        int target = section.number(rule.piece()).orElseThrow();
         Piece piece = placed(target).piece();
         Edges.Straight edge = Edges.straight(piece.shape(), rule.edge()).orElseThrow();
         Box shape = piece.shape().box();

@@ -8,6 +8,7 @@ import buildup.shared.notice.Notices;
 import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
@@ -86,6 +87,13 @@ public record Section(
     /** The name of the body of that number. */
     public String name(int number) {
         return bodies.get(number).name();
+    }
+
+    /** The number of the body of that name; absent when there is none. */
+    public OptionalInt number(String name) {
+        return IntStream.range(0, bodies.size())
+                .filter(body -> name(body).equals(name))
+                .findFirst();
     }
 
     /** The body at whose corner a reveal ends: its own piece, or the next one that meets that. */
