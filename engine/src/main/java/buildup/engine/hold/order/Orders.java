@@ -58,6 +58,9 @@ public final class Orders {
         Orders orders = new Orders(section, bench, notices);
         bench.forEach(orders::sayUnit);
         List<PutUp> steps = orders.steps(fixed);
+        steps.stream()
+                .filter(step -> step.loose() && step.unit().bench().isEmpty())
+                .forEach(step -> orders.sayLoose(step.unit(), fixed));
         List<Driving> driving = orders.driving(fixed, new ToolReach(section, catalog));
         if (steps.stream().allMatch(PutUp::goes)) {
             return new PuttingUp(steps, Optional.empty(), true, false, List.of(), driving);
@@ -157,7 +160,7 @@ public final class Orders {
         return way.isStraight() || Double.isInfinite(room) ? OptionalDouble.empty() : OptionalDouble.of(room);
     }
 
-    /** Whether nothing is there yet of what carries or backs it, or of what its nails bite in. */
+    /** Whether nothing is there yet of what carries or backs it, is said to hold it, or its nails bite in. */
     private boolean isLoose(Unit unit, List<Integer> up, List<Fixed> fixed) {
         Set<Integer> holders = holders(unit, fixed);
         return !holders.isEmpty() && holders.stream().noneMatch(up::contains);
@@ -165,6 +168,12 @@ public final class Orders {
 
     private Set<Integer> holders(Unit unit, List<Fixed> fixed) {
         Set<Integer> holders = unit.holders(section);
+        unit.bodies().stream()
+                .flatMap(body -> section.body(body).placed().stream())
+                .flatMap(placed -> placed.piece().fixed().stream())
+                .flatMapToInt(said -> section.number(said.text()).stream())
+                .filter(body -> !unit.bodies().contains(body))
+                .forEach(holders::add);
         fixed.stream()
                 .filter(row -> unit.bodies().contains(row.piece()))
                 .flatMap(row -> row.beyond().stream())
@@ -256,6 +265,10 @@ public final class Orders {
         }
     }
 
+    private void sayLoose(Unit unit, List<Fixed> fixed) {
+        notices.add(about(unit, OrderNotices.LOOSE.with("others", names(List.copyOf(holders(unit, fixed))))));
+    }
+
     private List<Integer> upBefore(Unit unit) {
         List<Integer> before = new ArrayList<>(standing);
         units.stream().takeWhile(other -> !other.equals(unit)).forEach(other -> before.addAll(other.bodies()));
@@ -302,13 +315,16 @@ public final class Orders {
                     .with("has", Figure.atMost(has))
                     .amount(Figure.atLeast(needs - has));
         }
-        String name = section.name(unit.last());
-        notice = notice.of(name).cure(cure(order));
-        notices.add(section.body(unit.last())
+        notices.add(about(unit, notice).cure(cure(order)));
+    }
+
+    private Notice about(Unit unit, Notice notice) {
+        Notice about = notice.of(section.name(unit.last()));
+        return section.body(unit.last())
                 .placed()
                 .map(placed -> placed.piece().mark())
-                .map(notice::at)
-                .orElse(notice));
+                .map(about::at)
+                .orElse(about);
     }
 
     private Phrase cure(PuttingUp order) {

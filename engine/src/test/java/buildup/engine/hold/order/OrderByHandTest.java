@@ -207,6 +207,25 @@ class OrderByHandTest {
     }
 
     @Test
+    void a_piece_that_goes_up_before_all_that_holds_it_is_told() {
+        String cap = "name: cap, section: [out 2, up 1], back: 0, bottom: 2";
+        String base = "name: base, section: [out 2, up 2], back: 0, bottom: 0";
+        Ordered early = Ordered.in("{ wall: { solid: no }, ceiling: 9 }", cap, base);
+        assertThat(early.notices("nothing-there-to-hold-it"))
+                .singleElement()
+                .satisfies(notice -> assertThat(notice.piece()).contains("cap"));
+        assertThat(Ordered.in("{ wall: { solid: no }, ceiling: 9 }", base, cap).notices("nothing-there-to-hold-it"))
+                .isEmpty();
+        // what it is said to be fixed to stands
+        assertThat(Ordered.in(
+                                "{ wall: { solid: yes }, ceiling: 9 }",
+                                cap.replace("back: 0", "back: 1, fixed: wall"),
+                                base)
+                        .notices("nothing-there-to-hold-it"))
+                .isEmpty();
+    }
+
+    @Test
     void a_piece_belongs_to_one_unit_and_must_be_there() {
         String[] pieces = {
             "name: one, section: [out 1, up 1], back: 0, bottom: 0",
