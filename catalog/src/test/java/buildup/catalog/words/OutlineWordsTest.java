@@ -74,7 +74,7 @@ class OutlineWordsTest {
         for (Stroke stroke : outline.strokes()) {
             for (int k = 0; k <= 8; k++) {
                 Point p = stroke.segment().at(k / 8.0);
-                assertThat(distance(again, p)).as(words + " " + p).isLessThan(1e-6);
+                assertThat(again.distance(p)).as(words + " " + p).isLessThan(1e-6);
             }
         }
         assertThat(radii(again)).as(words).containsAll(radii(outline));
@@ -87,13 +87,6 @@ class OutlineWordsTest {
         Outline again = read(words, LengthUnit.MILLIMETER);
         assertThat(again.area()).as(words).isEqualTo(profile.outline().area(), within(1e-5));
         assertThat(words).doesNotContain("/");
-    }
-
-    private static double distance(Outline outline, Point p) {
-        return outline.strokes().stream()
-                .mapToDouble(stroke -> stroke.segment().distance(p))
-                .min()
-                .orElseThrow();
     }
 
     /** Radii to five places, the bend with its sign. */

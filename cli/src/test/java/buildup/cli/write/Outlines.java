@@ -78,13 +78,7 @@ final class Outlines {
 
     /** Greatest distance of a trail's points from an outline. */
     static double off(Trail trail, Outline outline) {
-        return trail.points().stream()
-                .mapToDouble(point -> outline.strokes().stream()
-                        .mapToDouble(stroke -> stroke.segment().distance(point))
-                        .min()
-                        .orElseThrow())
-                .max()
-                .orElseThrow();
+        return trail.points().stream().mapToDouble(outline::distance).max().orElseThrow();
     }
 
     /** The area within a trail, by the shoelace. */

@@ -78,6 +78,14 @@ public final class Outline {
         return strokes.stream().map(Stroke::segment).toList();
     }
 
+    /** The least distance of a place from its walk, in: above 0 within the wood too. */
+    public double distance(Point p) {
+        return strokes.stream()
+                .mapToDouble(stroke -> stroke.segment().distance(p))
+                .min()
+                .orElseThrow();
+    }
+
     /** The least box round it, true for arcs too, in. */
     public Box box() {
         return box;

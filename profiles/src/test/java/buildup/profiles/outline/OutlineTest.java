@@ -50,6 +50,16 @@ class OutlineTest {
     }
 
     @Test
+    void a_place_is_as_far_from_an_outline_as_from_its_nearest_segment() {
+        Outline outline = Outline.rectangle(new Box(0, 0, 2, 1));
+        assertThat(outline.segments()).hasSize(4);
+        assertThat(outline.distance(new Point(1, 0.25))).isCloseTo(0.25, within(1e-12));
+        assertThat(outline.distance(new Point(3, 0.5))).isCloseTo(1, within(1e-12));
+        assertThat(outline.distance(new Point(3, 2))).isCloseTo(Math.sqrt(2), within(1e-12));
+        assertThat(outline.distance(new Point(2, 0.5))).isCloseTo(0, within(1e-12));
+    }
+
+    @Test
     void the_same_mirror_twice_is_none() {
         for (Motion mirror : List.of(Motion.OVER, Motion.ENDS, Motion.SWAP)) {
             assertThat(mirror.mirrors()).isTrue();

@@ -83,15 +83,8 @@ final class Throats {
     private static boolean faceEachOther(Outline first, Outline second, Line line) {
         Point aside = line.direction(0).left().times(BESIDE);
         return List.of(aside, aside.times(-1)).stream()
-                .anyMatch(step -> distance(first, line.from().plus(step)) <= FALLS_OFF * BESIDE
-                        && distance(second, line.to().plus(step)) <= FALLS_OFF * BESIDE);
-    }
-
-    private static double distance(Outline outline, Point p) {
-        return outline.strokes().stream()
-                .mapToDouble(stroke -> stroke.segment().distance(p))
-                .min()
-                .orElseThrow();
+                .anyMatch(step -> first.distance(line.from().plus(step)) <= FALLS_OFF * BESIDE
+                        && second.distance(line.to().plus(step)) <= FALLS_OFF * BESIDE);
     }
 
     private boolean throughAir(Line line) {
@@ -107,7 +100,7 @@ final class Throats {
 
     /** Whether a place is inside, and not on the edge as near as computing comes to it. */
     private static boolean within(Outline outline, Point p) {
-        return outline.holds(p) && distance(outline, p) > Tolerance.SNAP;
+        return outline.holds(p) && outline.distance(p) > Tolerance.SNAP;
     }
 
     /** Whether an outline crosses a line between its ends. */

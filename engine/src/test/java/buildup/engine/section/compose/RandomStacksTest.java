@@ -111,14 +111,7 @@ class RandomStacksTest {
         return IntStream.range(0, bodies.size())
                 .filter(body -> bench.section().members().stream()
                         .noneMatch(row -> row.part() == member.part() && row.body() == body))
-                .anyMatch(body -> distance(bodies.get(body).outline(), p) <= JOINT);
-    }
-
-    private static double distance(Outline outline, Point p) {
-        return outline.strokes().stream()
-                .mapToDouble(stroke -> stroke.segment().distance(p))
-                .min()
-                .orElseThrow();
+                .anyMatch(body -> bodies.get(body).outline().distance(p) <= JOINT);
     }
 
     @Test
@@ -165,9 +158,9 @@ class RandomStacksTest {
                     double offOut = Math.abs(Math.toDegrees(into.angle()));
                     boolean carries = contact.facing().get() == Contact.Facing.CARRIES;
                     assertThat(carries ? offUp : offOut).isLessThanOrEqualTo(45.011);
-                    assertThat(distance(bench.section().body(contact.a()).outline(), contact.at()))
+                    assertThat(bench.section().body(contact.a()).outline().distance(contact.at()))
                             .isLessThan(1e-2);
-                    assertThat(distance(bench.section().body(contact.b()).outline(), contact.at()))
+                    assertThat(bench.section().body(contact.b()).outline().distance(contact.at()))
                             .isLessThan(1e-2);
                 }
             }
