@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.catalog.entry.Sizes;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Arc;
-import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -49,9 +48,6 @@ class TracedFamiliesTest {
     private static final int POINTS = 2000;
 
     private static final long SEED = 7;
-
-    /** Standard deviation of a radius from n points on a short arc: sqrt(720) s / (sqrt(n) theta^2), radians. */
-    private static final double RADIUS = 26.8;
 
     /** A tracing without noise is held to so many times the deviation: what it shows then, noise may not hide. */
     private static final double REACH = 2;
@@ -116,7 +112,7 @@ class TracedFamiliesTest {
         Members members = new Members(outline, noise);
         List<Segment> missing = members.missing(traced.outline());
         if (missing.isEmpty()) {
-            softly.assertThat(members(traced.outline())).as(name).hasSameSizeAs(members.all());
+            softly.assertThat(TracedMembers.of(traced.outline())).as(name).hasSameSizeAs(members.all());
         } else {
             Traced clean = trace(sampled(outline, 0), Wish.PLAIN.within(3 * REACH * noise));
             List<Segment> beyond = members.withRuns(members.missing(clean.outline()));
@@ -130,7 +126,7 @@ class TracedFamiliesTest {
             double most = missing.contains(member) || !members.radiusTells(member) ? ASKED : EVERYWHERE;
             for (int k = 0; k <= 16; k++) {
                 Point p = member.at(k / 16.0);
-                softly.assertThat(distance(traced.outline(), p) / noise)
+                softly.assertThat(traced.outline().distance(p) / noise)
                         .as(name + " near " + p)
                         .isLessThanOrEqualTo(most);
             }
@@ -139,22 +135,15 @@ class TracedFamiliesTest {
         return new Tally(members.all().size(), missing.size());
     }
 
-    private static double distance(Outline outline, Point p) {
-        return outline.strokes().stream()
-                .mapToDouble(stroke -> stroke.segment().distance(p))
-                .min()
-                .orElseThrow();
-    }
-
     /** The members of a true outline, to be found again. */
     private record Members(Outline outline, double noise) {
         List<Segment> all() {
-            return members(outline);
+            return TracedMembers.of(outline);
         }
 
         /** Those that have no counterpart of their own in a traced outline. */
         List<Segment> missing(Outline traced) {
-            List<Segment> found = members(traced);
+            List<Segment> found = TracedMembers.of(traced);
             Map<Segment, List<Segment>> counterparts = new LinkedHashMap<>();
             for (Segment member : all()) {
                 counterparts.put(member, counterparts(member, found));
@@ -215,7 +204,7 @@ class TracedFamiliesTest {
 
         private double bound(Arc arc) {
             double n = POINTS * arc.length() / outline.perimeter();
-            return Math.max(0.004, 3 * RADIUS * noise / (Math.sqrt(n) * arc.sweep() * arc.sweep()));
+            return Math.max(0.004, 3 * TracedMembers.radiusError(arc, noise, n));
         }
     }
 
@@ -253,35 +242,6 @@ class TracedFamiliesTest {
             Collections.reverse(points);
         }
         return points;
-    }
-
-    /** Segments with those that go on in one line or on one circle joined. */
-    private static List<Segment> members(Outline outline) {
-        List<Segment> members = new ArrayList<>(outline.segments());
-        for (int i = 0; i < members.size(); ) {
-            int next = (i + 1) % members.size();
-            Optional<Segment> joined = joined(members.get(i), members.get(next));
-            if (joined.isPresent()) {
-                members.set(i, joined.get());
-                members.remove(next);
-                i = 0;
-            } else {
-                i++;
-            }
-        }
-        return members;
-    }
-
-    private static Optional<Segment> joined(Segment a, Segment b) {
-        if (a instanceof Line && b instanceof Line && a.direction(1).near(b.direction(0), 1e-6)) {
-            return Optional.of(new Line(a.from(), b.to()));
-        }
-        return a instanceof Arc one
-                        && b instanceof Arc other
-                        && one.center().near(other.center(), 1e-6)
-                        && one.counterclockwise() == other.counterclockwise()
-                ? Optional.of(new Arc(one.from(), other.to(), one.center(), one.counterclockwise()))
-                : Optional.empty();
     }
 
     /** Greatest distance of a traced point from the outline, by the overlay library's own measure on fine chords. */

@@ -2,7 +2,6 @@ package buildup.catalog;
 
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
-import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -26,9 +25,6 @@ final class TracingMatrix {
 
     /** Radii hold within so many of their standard errors. */
     private static final double RADIUS = 4;
-
-    /** Standard deviation of a radius from n points on a short arc: sqrt(720) s / (sqrt(n) theta^2), radians. */
-    private static final double OF_RADIUS = 26.8;
 
     private TracingMatrix() {}
 
@@ -82,21 +78,20 @@ final class TracingMatrix {
         for (Stroke stroke : truth.strokes()) {
             for (int k = 0; k <= 16; k++) {
                 Point p = stroke.segment().at(k / 16.0).minus(shift);
-                far = Math.max(far, distance(traced, p));
+                far = Math.max(far, traced.distance(p));
             }
         }
         for (Stroke stroke : traced.strokes()) {
             for (int k = 0; k <= 16; k++) {
-                far = Math.max(
-                        far, distance(truth, stroke.segment().at(k / 16.0).plus(shift)));
+                far = Math.max(far, truth.distance(stroke.segment().at(k / 16.0).plus(shift)));
             }
         }
         double reach = Math.max(0.03, 8 * tracing.noise());
         if (far > reach) {
             faults.add(String.format(Locale.ROOT, "back or shape: %.3f off", far));
         }
-        List<Segment> members = members(truth);
-        List<Segment> others = members(traced);
+        List<Segment> members = TracedMembers.of(truth);
+        List<Segment> others = TracedMembers.of(traced);
         if (Math.abs(members.size() - others.size()) > 1) {
             faults.add(others.size() + " members of " + members.size());
         }
@@ -111,7 +106,7 @@ final class TracingMatrix {
     private static Optional<String> radius(
             Arc arc, List<Segment> others, Outline truth, Hand.Tracing tracing, Point shift) {
         double n = tracing.trail().points().size() * arc.length() / truth.perimeter() / tracing.alike();
-        double error = RADIUS * OF_RADIUS * tracing.noise() / (Math.sqrt(n) * arc.sweep() * arc.sweep());
+        double error = RADIUS * TracedMembers.radiusError(arc, tracing.noise(), n);
         if (error > arc.radius() / 2) {
             return Optional.empty();
         }
@@ -126,41 +121,5 @@ final class TracingMatrix {
                 .filter(off -> off > Math.max(error, 1e-9))
                 .map(off ->
                         String.format(Locale.ROOT, "radius %.3f off by %.4f, allowed %.4f", arc.radius(), off, error));
-    }
-
-    private static double distance(Outline outline, Point p) {
-        return outline.strokes().stream()
-                .mapToDouble(stroke -> stroke.segment().distance(p))
-                .min()
-                .orElseThrow();
-    }
-
-    /** Segments with those that go on in one line or on one circle joined. */
-    static List<Segment> members(Outline outline) {
-        List<Segment> members = new ArrayList<>(outline.segments());
-        for (int i = 0; i < members.size(); ) {
-            int next = (i + 1) % members.size();
-            Optional<Segment> joined = joined(members.get(i), members.get(next));
-            if (joined.isPresent()) {
-                members.set(i, joined.get());
-                members.remove(next);
-                i = 0;
-            } else {
-                i++;
-            }
-        }
-        return members;
-    }
-
-    private static Optional<Segment> joined(Segment a, Segment b) {
-        if (a instanceof Line && b instanceof Line && a.direction(1).near(b.direction(0), 1e-6)) {
-            return Optional.of(new Line(a.from(), b.to()));
-        }
-        return a instanceof Arc one
-                        && b instanceof Arc other
-                        && one.center().near(other.center(), 1e-6)
-                        && one.counterclockwise() == other.counterclockwise()
-                ? Optional.of(new Arc(one.from(), other.to(), one.center(), one.counterclockwise()))
-                : Optional.empty();
     }
 }
