@@ -105,9 +105,7 @@ public final class Joining {
 
         Run joined(Run chain, boolean gap) {
             Run way = turned ? run.turned() : run;
-            return atEnd
-                    ? opened(chain, gap).then(way, false)
-                    : opened(way, gap).then(chain, false);
+            return atEnd ? opened(chain, gap).then(way) : opened(way, gap).then(chain);
         }
 
         private static Run opened(Run run, boolean gap) {

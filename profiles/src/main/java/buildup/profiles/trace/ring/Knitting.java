@@ -97,7 +97,7 @@ final class Knitting {
                     .filter(run -> run.equals(one) || run.turned().equals(one))
                     .findFirst()
                     .orElse(one));
-            ring = ring.then(one.goingOn(), false);
+            ring = ring.then(one.goingOn());
         }
         return Optional.of(ring.closing());
     }

@@ -54,14 +54,18 @@ public final class Loops {
 
     /** Distance of a point from the lines between the points of a ring. */
     public static double distance(Point p, List<Dot> ring) {
-        double least = Double.POSITIVE_INFINITY;
+        return p.distance(nearest(p, ring));
+    }
+
+    /** The place on the lines between the points of a ring that is nearest to a point. */
+    static Point nearest(Point p, List<Dot> ring) {
+        Point best = ring.get(0).at();
         for (int i = 0; i < ring.size(); i++) {
-            least = Math.min(
-                    least,
-                    p.distance(foot(
-                            p, ring.get(i).at(), ring.get((i + 1) % ring.size()).at())));
+            Point foot =
+                    foot(p, ring.get(i).at(), ring.get((i + 1) % ring.size()).at());
+            best = foot.distance(p) < best.distance(p) ? foot : best;
         }
-        return least;
+        return best;
     }
 
     /** The place between two points that is nearest to a third. */

@@ -35,7 +35,7 @@ final class PenLine {
         List<Double> widths = new ArrayList<>();
         for (int i = 0; i < inner.dots().size(); i += step) {
             Point p = inner.dots().get(i).at();
-            widths.add(p.distance(nearest(outer, p)));
+            widths.add(p.distance(Loops.nearest(p, outer.dots())));
         }
         double[] sorted = widths.stream().mapToDouble(width -> width).sorted().toArray();
         double usual = sorted[sorted.length / 2];
@@ -46,20 +46,9 @@ final class PenLine {
             return Optional.empty();
         }
         List<Dot> middle = outer.dots().stream()
-                .map(dot -> new Dot(dot.at().towards(nearest(inner, dot.at()), 0.5), dot.number(), dot.open()))
+                .map(dot ->
+                        new Dot(dot.at().towards(Loops.nearest(dot.at(), inner.dots()), 0.5), dot.number(), dot.open()))
                 .toList();
         return Optional.of(new Middle(new Run(middle, true, outer.layers()), usual));
-    }
-
-    /** The place on a run nearest to a point. */
-    private static Point nearest(Run run, Point p) {
-        Point best = run.first();
-        int n = run.dots().size();
-        for (int i = 0; i < n; i++) {
-            Point foot = Loops.foot(
-                    p, run.dots().get(i).at(), run.dots().get((i + 1) % n).at());
-            best = foot.distance(p) < best.distance(p) ? foot : best;
-        }
-        return best;
     }
 }

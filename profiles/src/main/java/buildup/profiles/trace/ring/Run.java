@@ -63,8 +63,8 @@ public record Run(List<Dot> dots, boolean closed, List<String> layers) {
         return new Run(turned, closed, layers);
     }
 
-    /** This and then another as one, closed or not. */
-    Run then(Run next, boolean whole) {
+    /** This and then another as one that is open. */
+    Run then(Run next) {
         List<Dot> all = new ArrayList<>(dots);
         all.addAll(next.dots);
         int alike = 0;
@@ -72,7 +72,7 @@ public record Run(List<Dot> dots, boolean closed, List<String> layers) {
                 && layers.get(alike).equals(next.layers.get(alike))) {
             alike++;
         }
-        return new Run(all, whole, layers.subList(0, alike));
+        return new Run(all, false, layers.subList(0, alike));
     }
 
     /** The ring that a run makes which ends where it began; the place counts once. */
