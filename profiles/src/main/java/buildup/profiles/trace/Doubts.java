@@ -230,8 +230,7 @@ final class Doubts {
         for (int i = 0; i < home.curves().size(); i++) {
             int curve = i;
             List<Point> on = home.points().get(i);
-            if (home.curves().get(i) instanceof Curve.Round round
-                    && on.get(0).distance(on.get(on.size() - 1)) > LONG_ARC) {
+            if (home.curves().get(i) instanceof Curve.Round round && home.span(i) > LONG_ARC) {
                 double unsure = home.unsureOf(curves -> ((Curve.Round) curves.get(curve)).radius());
                 if (unsure > RADIUS_TOLD * round.radius()) {
                     notices.add(TraceNotices.RADIUS_UNSURE

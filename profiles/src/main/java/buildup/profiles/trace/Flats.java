@@ -107,7 +107,7 @@ final class Flats {
     static double slack(Fitting fitting, int curve) {
         List<Point> on = fitting.points().get(curve);
         double scatter = fitting.noise().scatter();
-        double length = Math.max(on.get(0).distance(on.get(on.size() - 1)), scatter);
+        double length = Math.max(fitting.span(curve), scatter);
         return fitting.noise().weighed() * Math.sqrt(12.0 / on.size()) / length;
     }
 }

@@ -113,7 +113,6 @@ final class Shaping {
         points.set(round, arcs);
         curves.add(at, new Curve.Straight(normal, normal.dot(arc.center()) + arc.radius()));
         points.add(at, flats);
-        int n = curves.size();
         List<Bond> bonds = new ArrayList<>();
         for (Bond bond : fitting.bonds()) {
             bonds.add(bond.renumbered(number -> number >= at ? number + 1 : number));
@@ -122,7 +121,7 @@ final class Shaping {
         bonds.add(above ? new Bond.Tangent(moved, at, false) : new Bond.Tangent(at, moved, false));
         bonds.add(new Bond.Angle(at, normal.angle()));
         Fitting flatter = Fitting.solved(curves, points, bonds, fitting.noise());
-        boolean holds = flatter.sound() && flatter.error() < fitting.error() + HABIT && n > 0;
+        boolean holds = flatter.sound() && flatter.error() < fitting.error() + HABIT;
         return holds ? Optional.of(flatter) : Optional.empty();
     }
 }

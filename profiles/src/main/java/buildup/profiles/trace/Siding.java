@@ -119,6 +119,11 @@ final class Siding {
         return flats.length(side.outward()) - flats.length(side.outward().times(-1));
     }
 
+    /** The flatter of the two sides on which it would lie. */
+    private static TracedSide lying(Flats flats) {
+        return strength(flats, TracedSide.UP) > strength(flats, TracedSide.DOWN) ? TracedSide.UP : TracedSide.DOWN;
+    }
+
     private Fitting sided(Fitting square, Flats flats) {
         Optional<TracedSide> measured = measured(square, flats);
         if (measured.isPresent()) {
@@ -127,8 +132,7 @@ final class Siding {
         double size = flats.size();
         double left = flats.length(TracedSide.LEFT.outward());
         double right = flats.length(TracedSide.RIGHT.outward());
-        TracedSide lying =
-                strength(flats, TracedSide.UP) > strength(flats, TracedSide.DOWN) ? TracedSide.UP : TracedSide.DOWN;
+        TracedSide lying = lying(flats);
         double flat = flats.length(lying.outward());
         double flatter = strength(flats, lying) - strength(flats, TracedSide.LEFT);
         double longest = Math.max(flats.length(TracedSide.UP.outward()), flats.length(TracedSide.DOWN.outward()));
@@ -167,7 +171,7 @@ final class Siding {
         for (int i = 0; i < square.curves().size(); i++) {
             if (square.curves().get(i) instanceof Curve.Round) {
                 List<Point> on = square.points().get(i);
-                double length = on.get(0).distance(on.get(on.size() - 1));
+                double length = square.span(i);
                 if (on.get(on.size() / 2).x() < middle) {
                     behind += length;
                 } else {
@@ -182,10 +186,9 @@ final class Siding {
     private static boolean hangsUpsideDown(Fitting square, Flats flats) {
         boolean sloped = false;
         for (int i = 0; i < square.curves().size(); i++) {
-            List<Point> on = square.points().get(i);
             if (square.curves().get(i) instanceof Curve.Straight line
                     && Math.abs(Math.sin(2 * line.angle())) > SLOPED
-                    && on.get(0).distance(on.get(on.size() - 1)) > flats.size() / 2) {
+                    && square.span(i) > flats.size() / 2) {
                 sloped = true;
             }
         }
@@ -208,8 +211,7 @@ final class Siding {
                 || !fits(box.get().height(), box.get().width())) {
             return Optional.empty();
         }
-        TracedSide side =
-                strength(flats, TracedSide.UP) > strength(flats, TracedSide.DOWN) ? TracedSide.UP : TracedSide.DOWN;
+        TracedSide side = lying(flats);
         if (strength(flats, side) < strength(flats, TracedSide.LEFT)) {
             notices.add(TraceNotices.EXCHANGED.with("side", word(side)));
             return Optional.empty();

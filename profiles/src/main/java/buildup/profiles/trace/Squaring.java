@@ -53,7 +53,7 @@ final class Squaring {
                 double own = Flats.slack(fitting, i);
                 double mine = lines.stream()
                         .filter(other -> agree(off(fitting, other), off, Flats.slack(fitting, other), own))
-                        .mapToDouble(other -> length(fitting, other))
+                        .mapToDouble(fitting::span)
                         .sum();
                 if (mine > votes) {
                     votes = mine;
@@ -95,11 +95,6 @@ final class Squaring {
     /** How far a line stands from level or upright, radians. */
     private static double off(Fitting fitting, int line) {
         return Math.IEEEremainder(((Curve.Straight) fitting.curves().get(line)).angle(), QUARTER);
-    }
-
-    private static double length(Fitting fitting, int i) {
-        List<?> on = fitting.points().get(i);
-        return fitting.points().get(i).get(0).distance(fitting.points().get(i).get(on.size() - 1));
     }
 
     /**

@@ -304,6 +304,12 @@ public record Fitting(
         return before.get(before.size() - 1).towards(points.get(i).get(0), 0.5);
     }
 
+    /** How far the first point of a curve lies from its last, in. */
+    public double span(int curve) {
+        List<Point> on = points.get(curve);
+        return on.get(0).distance(on.get(on.size() - 1));
+    }
+
     private Point middle(int i) {
         return points.get(i).get(points.get(i).size() / 2);
     }
