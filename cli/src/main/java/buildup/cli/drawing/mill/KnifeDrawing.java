@@ -157,9 +157,7 @@ public final class KnifeDrawing {
                 .text(printer.print(MARKS.with("marks", Figure.of(Quantity.MARKS, knife.marks()))
                         .with("scallop", Figure.length(knife.scallop()).rounded(Rounding.decimals(5)))
                         .with("speed", Figure.of(Quantity.RPM, knife.head().speed()))
-                        .with(
-                                "feed",
-                                Figure.of(Quantity.FEED, knife.head().feed().toInches() / 12))
+                        .with("feed", Figure.of(Quantity.FEED, knife.feed()))
                         .with("knives", Figure.count(knife.head().knives()))))
                 .text(Milled.CAUTION)
                 .group();

@@ -40,7 +40,7 @@ final class HeadSheets {
                 .words("holder", "held by", knife -> knife.head().name())
                 .json()
                 .length("width", "width", Knife::width)
-                .lengthIf("steel", "steel", HeadSheets::steel)
+                .lengthIf("steel", "steel", Knife::steel)
                 .json()
                 .wordsIf(
                         "noSteel",
@@ -67,11 +67,7 @@ final class HeadSheets {
                 .count("knives", "knives cutting", knife -> knife.head().knives())
                 .measure("speed", "speed", Quantity.RPM, knife -> knife.head().speed())
                 .measure("rim", "rim speed", Quantity.FEED, Knife::rim)
-                .measure(
-                        "feed",
-                        "feed",
-                        Quantity.FEED,
-                        knife -> knife.head().feed().toInches() / 12)
+                .measure("feed", "feed", Quantity.FEED, Knife::feed)
                 .measure("marks", "", Quantity.MARKS, Knife::marks)
                 .measure("scallop", "knife-mark depth", Quantity.LENGTH, Rounding.decimals(5), Knife::scallop)
                 .many(
@@ -85,9 +81,5 @@ final class HeadSheets {
                 .table("GROUND KNIVES", "head", "width", "steel", "noSteel", "woodDepth", "depth", "circle", "hook")
                 .table("HOW THEY RUN", "head", "knives", "speed", "rim", "feed", "marks", "scallop")
                 .sheet();
-    }
-
-    private static OptionalDouble steel(Knife knife) {
-        return knife.stock().map(stock -> OptionalDouble.of(stock.toInches())).orElse(OptionalDouble.empty());
     }
 }

@@ -12,6 +12,7 @@ import buildup.shared.length.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
@@ -48,6 +49,8 @@ public record Knife(
     /** Knife beyond each edge of the stick, in; common practice, no source. */
     public static final double MARGIN = 0.125;
 
+    private static final double INCHES_PER_FOOT = 12;
+
     /** Chords of a straight slope, which on the knife is nearly straight. */
     private static final int SLOPE = 24;
 
@@ -64,12 +67,32 @@ public record Knife(
 
     /** Knife marks to the inch: rpm times knives over inches of feed a minute. */
     public static double marks(double speed, int knives, double feedPerMinute) {
-        return speed * knives / (12 * feedPerMinute);
+        return speed * knives / (INCHES_PER_FOOT * feedPerMinute);
+    }
+
+    /** The same of a head as it runs. */
+    public static double marks(Head head) {
+        return marks(head.speed(), head.knives(), feed(head));
+    }
+
+    /** Feed of the stick past a head, feet a minute. */
+    public static double feed(Head head) {
+        return head.feed().toInches() / INCHES_PER_FOOT;
+    }
+
+    /** Feed of the stick past its head, feet a minute. */
+    public double feed() {
+        return feed(head);
     }
 
     /** Height of the wave that a cutting circle leaves: pitch^2 / (4 D), the sagitta of the pitch in the circle. */
     public static double scallop(double pitch, double circle) {
         return pitch * pitch / (4 * circle);
+    }
+
+    /** Width of the steel to cut it from, in; none when the shop lists none so wide. */
+    public OptionalDouble steel() {
+        return stock.map(width -> OptionalDouble.of(width.toInches())).orElse(OptionalDouble.empty());
     }
 
     /** Whether the machine takes so wide a knife. */
@@ -103,7 +126,7 @@ public record Knife(
                         .toList()
                 : List.of();
         double width = toHead.box().height() + 2 * MARGIN;
-        double marks = marks(head.speed(), head.knives(), head.feed().toInches() / 12);
+        double marks = marks(head);
         return new Knife(
                 side,
                 head,

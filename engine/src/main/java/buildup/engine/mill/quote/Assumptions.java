@@ -74,14 +74,9 @@ record Assumptions(Order order) {
                 SET_UP.with("setUp", Amounts.run(mill.setUp()))
                         .with("prepared", Amounts.run(rates.prepared().doubleValue())),
                 FEED.with("head", order.head().name())
-                        .with(
-                                "feed",
-                                Figure.of(Quantity.FEED, order.head().feed().toInches() / 12))
+                        .with("feed", Figure.of(Quantity.FEED, Knife.feed(order.head())))
                         .with("marks", Figure.of(Quantity.MARKS, marks)),
-                MARK_UP.with("markUp", Amounts.percent(rates.markUp()))
-                        .with(
-                                "minimum",
-                                Figure.of(Quantity.MONEY, rates.minimum().doubleValue())),
+                MARK_UP.with("markUp", Amounts.percent(rates.markUp())).with("minimum", Amounts.money(rates.minimum())),
                 ACCURACY.with("accuracy", Amounts.size(mill.accuracy())),
                 TAXES);
     }

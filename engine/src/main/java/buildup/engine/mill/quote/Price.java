@@ -116,7 +116,7 @@ public record Price(
     }
 
     private static BigDecimal hours(BigDecimal run, Head head, int passes) {
-        BigDecimal feed = BigDecimal.valueOf(head.feed().toInches() / 12);
+        BigDecimal feed = BigDecimal.valueOf(Knife.feed(head));
         return run.multiply(BigDecimal.valueOf(passes)).divide(feed.multiply(MINUTES), MathContext.DECIMAL64);
     }
 

@@ -43,8 +43,7 @@ public record Quote(
         BigDecimal sum = totals.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal least = totals.isEmpty() ? BigDecimal.ZERO : order.rates().minimum();
         BigDecimal toMinimum = Price.cents(least.subtract(sum).max(BigDecimal.ZERO));
-        double marks = Knife.marks(
-                order.head().speed(), order.head().knives(), order.head().feed().toInches() / 12);
+        double marks = Knife.marks(order.head());
         return new Quote(
                 order, items, toMinimum, Price.cents(sum.add(toMinimum)), marks, new Assumptions(order).ofAll(marks));
     }

@@ -177,7 +177,7 @@ public final class QuoteSheets {
                         "noSteel",
                         "",
                         ground -> ground.knife().stock().isPresent() ? Optional.empty() : Optional.of("none listed"))
-                .lengthIf("steel", "steel", ground -> steel(ground.knife()))
+                .lengthIf("steel", "steel", ground -> ground.knife().steel())
                 .fine("woodDepth", "depth in the wood", ground -> ground.knife().woodDepth())
                 .measureIf(
                         "depth",
@@ -212,10 +212,6 @@ public final class QuoteSheets {
         return quote.map(Quote::items).orElse(List.of()).stream()
                 .flatMap(one -> rows.apply(one).stream())
                 .toList();
-    }
-
-    private static OptionalDouble steel(Knife knife) {
-        return knife.stock().map(stock -> OptionalDouble.of(stock.toInches())).orElse(OptionalDouble.empty());
     }
 
     private static Columns<Quoted> moldings(Optional<Quote> quote) {
@@ -333,7 +329,7 @@ public final class QuoteSheets {
                         Rounding.FINE,
                         knife -> OptionalDouble.of(knife.depth()))
                 .fine("woodDepth", "depth in the wood", Knife::woodDepth)
-                .lengthIf("steel", "steel", QuoteSheets::steel);
+                .lengthIf("steel", "steel", Knife::steel);
     }
 
     private static OptionalDouble weight(Quoted one) {

@@ -110,9 +110,7 @@ record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price
                 "machine",
                 price.machine(),
                 MACHINE.with("run", Amounts.run(price.run()))
-                        .with(
-                                "feed",
-                                Figure.of(Quantity.FEED, order.head().feed().toInches() / 12))
+                        .with("feed", Figure.of(Quantity.FEED, Knife.feed(order.head())))
                         .with("passes", (passes == 1 ? ONE_PASS : PASSES).with("passes", Figure.count(passes)))
                         .with("hours", Figure.of(Quantity.HOURS, price.hours()).rounded(Rounding.decimals(3)))
                         .with("rate", Amounts.money(rates.machine()))));
