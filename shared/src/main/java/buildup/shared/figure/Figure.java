@@ -58,6 +58,12 @@ public record Figure(Quantity quantity, double amount, Rounding rounding) implem
         return of(Quantity.SHARE, share);
     }
 
+    /** A part of one, in whole percent where it is so, else to a tenth. */
+    public static Figure percent(double share) {
+        double tenths = Math.rint(share * 1000);
+        return share(share).rounded(Rounding.decimals(tenths % 10 == 0 ? 0 : 1));
+    }
+
     /** A whole number of things. */
     public static Figure count(long things) {
         return of(Quantity.COUNT, (double) things);

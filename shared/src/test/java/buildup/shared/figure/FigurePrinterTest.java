@@ -77,4 +77,11 @@ class FigurePrinterTest {
         assertThat(NoticeWords.in(LengthUnit.MILLIMETER).cure(notice)).isEqualTo("Move it down 12.7 mm.");
         assertThat(notice.nowhere().mark()).isEmpty();
     }
+
+    @Test
+    void a_percentage_has_a_tenth_only_where_it_needs_one() {
+        assertThat(IN.print(Figure.percent(0.12))).isEqualTo("12 %");
+        assertThat(IN.print(Figure.percent(0.125))).isEqualTo("12.5 %");
+        assertThat(IN.print(Figure.percent(0.9999))).isEqualTo("100 %");
+    }
 }

@@ -69,7 +69,7 @@ public final class NearestWords {
     }
 
     private static Phrase sized(Phrase words, Advice.Anew anew) {
-        return words.with("scale", percent(anew.scale()));
+        return words.with("scale", Figure.percent(anew.scale()));
     }
 
     private static Phrase off(Advice.Anew anew) {
@@ -79,16 +79,10 @@ public final class NearestWords {
         return (anew.serves() ? OFF : FAR_OFF).with("off", Figure.fine(anew.off()));
     }
 
-    /** In whole percent where it is so, else to a tenth. */
-    private static Figure percent(double scale) {
-        double tenths = Math.rint(scale * 1000);
-        return Figure.share(scale).rounded(Rounding.decimals(tenths % 10 == 0 ? 0 : 1));
-    }
-
     /** How it is laid, in words. */
     public static Phrase laid(Pose pose) {
         List<Phrase> words = new ArrayList<>();
-        double turn = Math.IEEEremainder(pose.turn(), 360);
+        double turn = pose.turned();
         if (pose.over() && 180 - Math.abs(turn) < Tolerance.STEEL) {
             words.add(END_FOR_END);
         } else {
@@ -100,7 +94,7 @@ public final class NearestWords {
             }
         }
         if (pose.isScaled()) {
-            words.add(SCALED.with("scale", percent(pose.scale())));
+            words.add(SCALED.with("scale", Figure.percent(pose.scale())));
         }
         return words.isEmpty() ? AS_DRAWN : Phrase.of("{words}").with("words", Listing.commas(words));
     }

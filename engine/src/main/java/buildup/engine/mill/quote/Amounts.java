@@ -30,10 +30,8 @@ final class Amounts {
         return run(length.toInches() / INCHES_PER_FOOT);
     }
 
-    /** In whole percent where it is so, else to a tenth. */
     static Figure percent(BigDecimal share) {
-        double tenths = Math.rint(share.doubleValue() * 1000);
-        return Figure.share(share.doubleValue()).rounded(Rounding.decimals(tenths % 10 == 0 ? 0 : 1));
+        return Figure.percent(share.doubleValue());
     }
 
     static Figure money(BigDecimal sum) {
