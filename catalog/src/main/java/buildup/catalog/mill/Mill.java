@@ -102,10 +102,12 @@ public record Mill(
                 : Optional.empty();
     }
 
-    /** The same with boards of other widths. */
+    /** The same with boards of other widths, where there are any. */
     public Mill withWidths(List<Width> others) {
-        return new Mill(
-                name, about, boards, quarters, allowance, others, edge, kerf, joint, longest, sound, setUp, waste,
-                accuracy, drops, random, moisture);
+        return others.isEmpty()
+                ? this
+                : new Mill(
+                        name, about, boards, quarters, allowance, others, edge, kerf, joint, longest, sound, setUp,
+                        waste, accuracy, drops, random, moisture);
     }
 }

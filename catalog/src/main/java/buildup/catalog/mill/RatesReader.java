@@ -239,8 +239,8 @@ public final class RatesReader {
         return fields.needed(key, missing(key)).flatMap(text -> share(text, name));
     }
 
-    /** A share of one, written in percent. */
-    static Optional<BigDecimal> share(String text) {
+    /** A share of one, written in percent; nothing when the text is none. */
+    public static Optional<BigDecimal> share(String text) {
         Matcher share = SHARE.matcher(text.strip());
         return share.matches() ? Optional.of(new BigDecimal(share.group(1)).divide(HUNDRED)) : Optional.empty();
     }

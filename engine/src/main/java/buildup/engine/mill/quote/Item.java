@@ -37,7 +37,7 @@ public record Item(
 
     /** The stick that it is run from, of its own boards or of those of the mill. */
     Blank blank(Mill mill) {
-        return Blank.of(profile, widths.isEmpty() ? mill : mill.withWidths(widths));
+        return Blank.of(profile, mill.withWidths(widths));
     }
 
     /** Pounds of the finished molding, so many feet of it. */

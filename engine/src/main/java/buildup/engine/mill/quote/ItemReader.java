@@ -14,7 +14,6 @@ import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
-import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.figure.Text;
 import buildup.shared.length.Length;
@@ -77,7 +76,7 @@ final class ItemReader {
             priced(rates.get(), wood.get(), asked.orElseThrow().mark(), name);
         }
         if (profile.isPresent() && mill.isPresent()) {
-            Mill own = widths.isEmpty() ? mill.get() : mill.get().withWidths(widths);
+            Mill own = mill.get().withWidths(widths);
             blank(Blank.of(profile.get(), own), own, rates, fields.mark(), name);
         }
         if (profile.isEmpty() || wood.isEmpty() || feet.isEmpty()) {
@@ -142,7 +141,7 @@ final class ItemReader {
                         QuoteNotices.TOO_LONG
                                 .with("word", text.text())
                                 .with("mill", mill.get().name())
-                                .with("longest", run(mill.get().longest()))
+                                .with("longest", Amounts.run(mill.get().longest()))
                                 .amount(Figure.length(over.toInches())),
                         text.mark(),
                         name);
@@ -150,10 +149,6 @@ final class ItemReader {
             length.ifPresent(one -> lengths.add(one.toInches()));
         }
         return lengths;
-    }
-
-    private static Figure run(Length length) {
-        return Figure.of(Quantity.RUN, length.toInches() / 12);
     }
 
     private boolean newKnife(Fields fields) {

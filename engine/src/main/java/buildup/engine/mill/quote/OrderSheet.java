@@ -1,12 +1,11 @@
 package buildup.engine.mill.quote;
 
+import buildup.catalog.mill.RatesReader;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * What stands on the paper beside the moldings, as the order gives it. The program knows no date and no law: all of it is
@@ -32,8 +31,6 @@ public record OrderSheet(
         Optional<Charge> tax,
         Optional<Charge> deposit,
         Optional<String> note) {
-    private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
-
     /**
      * A part of the sum, or what is said of it.
      *
@@ -41,13 +38,8 @@ public record OrderSheet(
      * @param share of the sum, where they name one
      */
     public record Charge(String words, Optional<BigDecimal> share) {
-        private static final Pattern SHARE = Pattern.compile("(\\d{1,3}(?:\\.\\d{1,3})?) ?%");
-
         static Charge of(String words) {
-            Matcher share = SHARE.matcher(words.strip());
-            return new Charge(
-                    words.strip(),
-                    share.matches() ? Optional.of(new BigDecimal(share.group(1)).divide(HUNDRED)) : Optional.empty());
+            return new Charge(words.strip(), RatesReader.share(words));
         }
 
         /** Of a sum, to the hundredth; absent where no share is named. */
