@@ -13,6 +13,7 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
+import buildup.engine.mill.milling.Groove;
 import buildup.engine.mill.quote.Quoted;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
@@ -112,19 +113,12 @@ record QuoteProfile(
     private List<Phrase> grooves() {
         return quoted.milled().grooves().stream()
                 .map(groove -> {
-                    Box floor = quoted.milled()
-                            .stick()
-                            .outline()
-                            .strokes()
-                            .get(groove.floor())
-                            .segment()
-                            .box();
-                    boolean level = floor.width() > floor.height();
+                    Groove.Place place = groove.place(quoted.milled().stick());
                     return GROOVE.with("width", Figure.length(groove.width()))
                             .with("depth", Figure.length(groove.depth()))
-                            .with("from", Figure.length(level ? floor.back() : floor.bottom()))
-                            .with("to", Figure.length(level ? floor.face() : floor.top()))
-                            .with("side", level ? "back" : "bottom");
+                            .with("from", Figure.length(place.from()))
+                            .with("to", Figure.length(place.to()))
+                            .with("side", place.fromBack() ? "back" : "bottom");
                 })
                 .toList();
     }

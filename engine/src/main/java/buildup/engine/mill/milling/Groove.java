@@ -1,5 +1,6 @@
 package buildup.engine.mill.milling;
 
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -27,6 +28,21 @@ public record Groove(
     /** Halfway along its floor. */
     Point middle(MillStick stick) {
         return stick.segment(floor).at(0.5);
+    }
+
+    /**
+     * Where the floor lies along its side of the stick.
+     *
+     * @param fromBack whether it is measured from the back, and not from the bottom edge
+     * @param from, to its ends, in
+     */
+    public record Place(boolean fromBack, double from, double to) {}
+
+    /** Where its floor lies, as a fence is set. */
+    public Place place(MillStick stick) {
+        Box box = stick.segment(floor).box();
+        boolean level = box.width() > box.height();
+        return level ? new Place(true, box.back(), box.face()) : new Place(false, box.bottom(), box.top());
     }
 
     static List<Groove> of(MillStick stick) {
