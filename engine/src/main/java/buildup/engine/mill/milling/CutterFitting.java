@@ -179,13 +179,12 @@ final class CutterFitting {
         Motion level = Motion.turn(90 - side.degrees());
         Line laid = line.moved(level);
         Outline wood = stick.outline().moved(level);
-        Box box = Box.around(List.of(wood.box()));
         boolean floor = Math.abs(laid.direction(0).y()) < Tolerance.SAME_SHARE
                 && laid.direction(0).x() < 0;
         boolean wall = Math.abs(laid.direction(0).x()) < Tolerance.SAME_SHARE;
         if (floor) {
             rabbet(stroke, line, side);
-            Lane lane = Lane.over(wood, box, laid.box());
+            Lane lane = Lane.over(wood, laid.box());
             if (lane.open()) {
                 square(side, lane.left(), lane.right(), lane.floor(), lane.closed(), level);
             }
@@ -197,7 +196,7 @@ final class CutterFitting {
 
     private void square(Side side, double left, double right, double floor, boolean closed, Motion level) {
         double width = right - left;
-        double depth = stick.outline().moved(level).box().top() - floor;
+        double depth = top(level) - floor;
         square(Cutter.Kind.STRAIGHT, depth)
                 .filter(sized -> !closed || sized.size().toInches() <= width + Tolerance.TOUCHING)
                 .max(Comparator.comparing(Cutter.Sized::size))
@@ -228,15 +227,7 @@ final class CutterFitting {
         if (!makes.isEmpty() && !Carving.bites(swept, stick.outline())) {
             Point axis = back.apply(new Point(left + size / 2, floor));
             passes.add(new Pass(
-                    sized,
-                    sized.phrase(),
-                    side,
-                    times,
-                    stick.outline().moved(level).box().top() - floor,
-                    fence(side, axis),
-                    false,
-                    swept,
-                    makes));
+                    sized, sized.phrase(), side, times, top(level) - floor, fence(side, axis), false, swept, makes));
         }
     }
 
@@ -244,7 +235,7 @@ final class CutterFitting {
     private void wall(Side side, Line laid, double toAir, Motion level) {
         double foot = Math.min(laid.from().y(), laid.to().y());
         double x = laid.from().x();
-        double depth = stick.outline().moved(level).box().top() - foot;
+        double depth = top(level) - foot;
         List<Cutter.Sized> largestFirst = square(Cutter.Kind.STRAIGHT, depth)
                 .sorted(Comparator.comparing(Cutter.Sized::size).reversed())
                 .toList();
@@ -312,7 +303,12 @@ final class CutterFitting {
                 .mapToDouble(edge -> edge.moved(level).box().bottom())
                 .min()
                 .orElse(0);
-        return stick.outline().moved(level).box().top() - tip;
+        return top(level) - tip;
+    }
+
+    /** The upper side of the blank, turned so. */
+    private double top(Motion level) {
+        return stick.outline().moved(level).box().top();
     }
 
     private static double fence(Side side, Point axis) {

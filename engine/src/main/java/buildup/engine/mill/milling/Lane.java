@@ -15,10 +15,10 @@ import java.util.List;
  */
 record Lane(double left, double right, double floor, boolean open, boolean closed) {
 
-    static Lane over(Outline wood, Box box, Box floor) {
+    static Lane over(Outline wood, Box floor) {
         double level = floor.bottom() + Tolerance.TOUCHING;
-        double left = box.back();
-        double right = box.face();
+        double left = wood.box().back();
+        double right = wood.box().face();
         boolean wallLeft = false;
         boolean wallRight = false;
         boolean open = true;

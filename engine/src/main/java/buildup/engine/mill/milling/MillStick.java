@@ -49,9 +49,4 @@ public record MillStick(Outline outline, Box box) {
     private static boolean both(double a, double b, double side) {
         return Math.abs(a - side) <= Tolerance.SNAP && Math.abs(b - side) <= Tolerance.SNAP;
     }
-
-    /** Area of what comes off, sq in. */
-    double waste() {
-        return box.width() * box.height() - outline.area();
-    }
 }
