@@ -17,7 +17,6 @@ import buildup.engine.solve.StickSearch;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import java.io.Console;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -74,9 +73,7 @@ final class CutsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        // the terminal itself: a bar has no place in a file, to which errors may go
-        ProgressBar bar =
-                new ProgressBar(Optional.ofNullable(System.console()).map(Console::writer), System::nanoTime, seconds);
+        ProgressBar bar = ProgressBar.atTerminal(seconds);
         List<Cuts> all = steps < 1 || !(seconds >= 0) ? List.of(unlimited()) : all(bar);
         bar.end();
         boolean known = all.stream().allMatch(one -> one.known().isPresent());

@@ -26,7 +26,6 @@ import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
-import java.io.Console;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -227,9 +226,7 @@ final class ProfileCommand implements Callable<Integer> {
         List<Profile> others = Neighbors.usual(lists, unit).stream()
                 .filter(other -> !isItself(other, profile))
                 .toList();
-        // the terminal itself: a bar has no place in a file, to which errors may go
-        ProgressBar bar = new ProgressBar(
-                Optional.ofNullable(System.console()).map(Console::writer), System::nanoTime, Double.MAX_VALUE);
+        ProgressBar bar = ProgressBar.atTerminal(Double.MAX_VALUE);
         Neighbors found = Neighbors.of(profile, others, new Freedom(rotate, scale), MOST_NEIGHBORS, bar::goOn);
         bar.end();
         return found;

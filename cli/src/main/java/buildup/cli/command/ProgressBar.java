@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.engine.solve.StickSearch;
+import java.io.Console;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.function.LongSupplier;
@@ -32,6 +33,11 @@ final class ProgressBar implements StickSearch.SearchWatch {
         this.clock = clock;
         this.began = clock.getAsLong();
         this.most = Math.round(seconds * SECOND);
+    }
+
+    /** Shown at the terminal itself, if there is one: a bar has no place in a file, to which errors may go. */
+    static ProgressBar atTerminal(double seconds) {
+        return new ProgressBar(Optional.ofNullable(System.console()).map(Console::writer), System::nanoTime, seconds);
     }
 
     @Override
