@@ -1,6 +1,7 @@
 package buildup.cli.drawing.mill;
 
 import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Scale;
 import buildup.cli.drawing.label.Caption;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
@@ -8,13 +9,12 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
-import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.trace.Traced;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
@@ -99,18 +99,10 @@ public final class TraceDrawing {
     }
 
     private List<Segment> outline() {
-        List<Segment> ring = new ArrayList<>();
-        for (Stroke stroke : traced.outline().strokes()) {
-            ring.add(scaled(stroke));
-        }
-        return ring;
-    }
-
-    private Segment scaled(Stroke stroke) {
-        if (stroke.segment() instanceof Arc arc) {
-            return new Arc(placed(arc.from()), placed(arc.to()), placed(arc.center()), arc.counterclockwise());
-        }
-        return new Line(placed(stroke.segment().from()), placed(stroke.segment().to()));
+        Motion place = Motion.shift(shift.x(), shift.y());
+        return Scale.of(traced.outline().segments(), scale).stream()
+                .map(segment -> segment.moved(place))
+                .toList();
     }
 
     /** From the outline to each point, so many times as far. */
