@@ -145,6 +145,7 @@ public final class Answers {
                         blocks.stack().lengths()),
                 fixed.answer(),
                 catalog,
+                trial.isPresent(),
                 notices));
         this.must = new Asked<>(notices -> blocks.must().isEmpty()
                 ? List.of()

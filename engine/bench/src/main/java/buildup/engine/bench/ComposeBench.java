@@ -152,7 +152,7 @@ public class ComposeBench {
     /** All figures of 10,000 builds, each placed anew. */
     @Benchmark
     public ErrorStudy builds() {
-        return Tolerances.of(fastened, errors, List.of(), List.of(), catalog, new Notices());
+        return Tolerances.of(fastened, errors, List.of(), List.of(), catalog, true, new Notices());
     }
 
     @Benchmark

@@ -43,6 +43,7 @@ public final class Tolerances {
      *
      * @param wanted between what figures have to lie, as the document says
      * @param fixed what the fastenings do as drawn
+     * @param advising whether it is sought what would help; that builds the stack many times more
      */
     public static ErrorStudy of(
             Section section,
@@ -50,6 +51,7 @@ public final class Tolerances {
             List<Wanted> wanted,
             List<Fixed> fixed,
             Catalog catalog,
+            boolean advising,
             Notices notices) {
         if (!settings.asked()) {
             return new ErrorStudy(settings, List.of(), List.of(), List.of());
@@ -59,7 +61,7 @@ public final class Tolerances {
         ErrorCures cures = new ErrorCures(section, fixed, wanted, study);
         for (int i = 0; i < study.figures().size(); i++) {
             ErrorFigure figure = study.figures().get(i);
-            if (figure.sound() && figure.chance().orElse(0) > ErrorCures.RIGHT) {
+            if (advising && figure.sound() && figure.chance().orElse(0) > ErrorCures.RIGHT) {
                 advice.addAll(cures.of(i));
             }
         }
