@@ -12,6 +12,7 @@ import buildup.shared.sheet.Column;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -68,17 +69,14 @@ public record BesideCsv(FigurePrinter printer) {
         return rows.stream();
     }
 
-    private interface Told {
-        /** The cells that a column of the sheet becomes. */
-        Stream<TableCell> of(int column);
-    }
-
-    private List<TableCell> row(Pair pair, List<Integer> names, String in, List<Integer> figures, Told told) {
+    /** @param told the cells that a column of the sheet becomes */
+    private List<TableCell> row(
+            Pair pair, List<Integer> names, String in, List<Integer> figures, IntFunction<Stream<TableCell>> told) {
         List<TableCell> row = new ArrayList<>();
         names.forEach(i -> cells(pair, i, pair.a().isPresent() ? pair.cellOfA(i) : pair.cellOfB(i))
                 .forEach(row::add));
         row.add(TableCell.of(in));
-        figures.forEach(i -> told.of(i).forEach(row::add));
+        figures.forEach(i -> told.apply(i).forEach(row::add));
         return row;
     }
 

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -157,24 +158,15 @@ public record BesideTables(FigurePrinter printer) {
             for (int i : heads.figures()) {
                 Column column = pair.columns().get(i);
                 if (pair.cellOfA(i) != Cell.NONE || pair.cellOfB(i) != Cell.NONE) {
-                    String heading = cells.columns(column)
-                            .findFirst()
-                            .map(Table.TextColumn::heading)
-                            .orElse("");
                     rows.add(List.of(
-                            TableCell.of(heading),
-                            inOne(cells.cells(column, pair.cellOfA(i))),
-                            inOne(cells.cells(column, pair.cellOfB(i))),
-                            inOne(difference(pair, i))));
+                            TableCell.of(cells.heading(column)),
+                            Cells.inOne(cells.cells(column, pair.cellOfA(i))),
+                            Cells.inOne(cells.cells(column, pair.cellOfB(i))),
+                            Cells.inOne(difference(pair, i))));
                 }
             }
         }
         return new Table(title, Table.columns("", ">A", ">B", ">B - A"), rows);
-    }
-
-    private static TableCell inOne(Stream<TableCell> cells) {
-        return cells.reduce((one, other) -> TableCell.of(one.text() + ", " + other.text()))
-                .orElse(TableCell.EMPTY);
     }
 
     private Table table(String title, List<Column> all, Heads heads, List<Pair> pairs) {
@@ -222,15 +214,12 @@ public record BesideTables(FigurePrinter printer) {
                 heads, names, in, i -> new Cells(printer).cells(pair.columns().get(i), pair.cellOfB(i)));
     }
 
-    private interface Told {
-        /** The cells that a column of the sheet becomes. */
-        Stream<TableCell> of(int column);
-    }
-
-    private static List<TableCell> row(Heads heads, List<TableCell> names, String in, Told told) {
+    /** @param told the cells that a column of the sheet becomes */
+    private static List<TableCell> row(
+            Heads heads, List<TableCell> names, String in, IntFunction<Stream<TableCell>> told) {
         List<TableCell> cells = new ArrayList<>(names);
         cells.add(TableCell.of(in));
-        heads.figures().forEach(i -> told.of(i).forEach(cells::add));
+        heads.figures().forEach(i -> told.apply(i).forEach(cells::add));
         return cells;
     }
 

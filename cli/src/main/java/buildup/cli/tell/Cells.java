@@ -64,6 +64,17 @@ record Cells(FigurePrinter printer) {
         return quantity.unit(printer.metric());
     }
 
+    /** What a line of a figure by itself is called. */
+    String heading(Column column) {
+        return columns(column).findFirst().map(Table.TextColumn::heading).orElse("");
+    }
+
+    /** All that a column takes in one cell. */
+    static TableCell inOne(Stream<TableCell> cells) {
+        return cells.reduce((one, other) -> TableCell.of(one.text() + ", " + other.text()))
+                .orElse(TableCell.EMPTY);
+    }
+
     /** The cells of a table for one of a sheet; as many as its column takes. */
     Stream<TableCell> cells(Column column, Cell cell) {
         if (column.type() instanceof Type.Place) {

@@ -171,16 +171,10 @@ public record SheetTables(FigurePrinter printer) {
         List<List<TableCell>> lines = new ArrayList<>();
         for (Row row : rows) {
             for (ColumnSource source : sources) {
-                TableCell told = cells.cells(source.column(), source.cell(row))
-                        .reduce((one, other) -> TableCell.of(one.text() + ", " + other.text()))
-                        .orElse(TableCell.EMPTY);
+                TableCell told = Cells.inOne(cells.cells(source.column(), source.cell(row)));
                 // a list without names says nothing to people
                 if (source.cell(row) != Cell.NONE && !told.text().isEmpty()) {
-                    String heading = cells.columns(source.column())
-                            .findFirst()
-                            .map(Table.TextColumn::heading)
-                            .orElse("");
-                    lines.add(List.of(TableCell.of(heading), told));
+                    lines.add(List.of(TableCell.of(cells.heading(source.column())), told));
                 }
             }
         }
