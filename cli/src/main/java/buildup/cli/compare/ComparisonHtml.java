@@ -5,21 +5,17 @@ import buildup.cli.table.HtmlTable;
 import buildup.cli.table.Table;
 import buildup.cli.tell.BesideTables;
 import buildup.shared.figure.FigurePrinter;
-import buildup.shared.length.LengthUnit;
 import java.util.List;
 import java.util.Map;
 
 /** A comparison as markup, in both units: in words, and every figure side by side. */
 public final class ComparisonHtml {
-    private static final FigurePrinter INCHES = new FigurePrinter(LengthUnit.INCH);
-    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
-
     private ComparisonHtml() {}
 
     /** What changes from a to b, as a list. */
     public static String words(Comparison comparison) {
-        List<String> inches = ChangeWords.of(comparison, INCHES);
-        List<String> metric = ChangeWords.of(comparison, MILLIMETERS);
+        List<String> inches = ChangeWords.of(comparison, FigurePrinter.INCHES);
+        List<String> metric = ChangeWords.of(comparison, FigurePrinter.MILLIMETERS);
         if (inches.isEmpty()) {
             return "<p>No figure changed.</p>\n";
         }
@@ -32,8 +28,8 @@ public final class ComparisonHtml {
 
     /** Which stack is A and which is B, what changes from A to B in words, and every figure of both. */
     public static String beside(Comparison comparison) {
-        List<Table> inches = new BesideTables(INCHES).of(comparison.sheets());
-        List<Table> metric = new BesideTables(MILLIMETERS).of(comparison.sheets());
+        List<Table> inches = new BesideTables(FigurePrinter.INCHES).of(comparison.sheets());
+        List<Table> metric = new BesideTables(FigurePrinter.MILLIMETERS).of(comparison.sheets());
         StringBuilder html =
                 new StringBuilder("<p>A is " + Html.name(comparison.a().title()) + " ("
                         + Html.name(comparison.a().file()) + "), B is "

@@ -7,26 +7,22 @@ import buildup.cli.tell.SheetTables;
 import buildup.engine.Answers;
 import buildup.engine.section.compose.SectionSheets;
 import buildup.shared.figure.FigurePrinter;
-import buildup.shared.length.LengthUnit;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
 
 /** The figures of the whole, as the title block of a drawing holds them. */
 record Figures(Answers known, String key) {
-    static final FigurePrinter INCHES = FigurePrinter.INCHES;
-    static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
-
     String html() {
-        List<List<TableCell>> inches = lines(INCHES);
-        List<List<TableCell>> metric = lines(MILLIMETERS);
+        List<List<TableCell>> inches = lines(FigurePrinter.INCHES);
+        List<List<TableCell>> metric = lines(FigurePrinter.MILLIMETERS);
         StringBuilder html = new StringBuilder("<section class=\"figures\" aria-labelledby=\"" + key + "-figures\">\n"
                 + "<h2 id=\"" + key + "-figures\">Figures</h2>\n<dl>\n");
         for (int i = 0; i < inches.size(); i++) {
             html.append("<div><dt>" + both(inches.get(i), metric.get(i), 0) + "</dt><dd>"
                     + both(inches.get(i), metric.get(i), 1) + "</dd></div>\n");
         }
-        return html + "</dl>\n<p class=\"small\">" + Html.both(INCHES.legend(), MILLIMETERS.legend())
-                + "</p>\n</section>\n";
+        return html + "</dl>\n<p class=\"small\">"
+                + Html.both(FigurePrinter.INCHES.legend(), FigurePrinter.MILLIMETERS.legend()) + "</p>\n</section>\n";
     }
 
     /** What each figure is called, and the figure. */

@@ -7,6 +7,7 @@ import buildup.cli.table.HtmlTable;
 import buildup.cli.table.Table;
 import buildup.engine.Answers;
 import buildup.engine.section.compose.Section;
+import buildup.shared.figure.FigurePrinter;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,8 +18,8 @@ record Tables(Answers known, String key) {
     String html() {
         return html(
                 key,
-                new SectionTables(known, Figures.INCHES).all(),
-                new SectionTables(known, Figures.MILLIMETERS).all(),
+                new SectionTables(known, FigurePrinter.INCHES).all(),
+                new SectionTables(known, FigurePrinter.MILLIMETERS).all(),
                 numbers(known.section()),
                 List.of(TextReport.CAUTION));
     }

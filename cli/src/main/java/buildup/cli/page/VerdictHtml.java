@@ -6,15 +6,11 @@ import buildup.engine.judge.verdict.Ruling;
 import buildup.engine.judge.verdict.Verdict;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Phrase;
-import buildup.shared.length.LengthUnit;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** The verdict on the page: the rows of the text report, in their order and words. */
 record VerdictHtml(Verdict verdict, String key) {
-    private static final FigurePrinter INCHES = FigurePrinter.INCHES;
-    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
-
     String html() {
         return "<section class=\"verdict\" aria-labelledby=\"" + key + "-verdict\">\n<h2 id=\"" + key
                 + "-verdict\">Will it be right? <strong>" + Html.text(VerdictText.answer(verdict))
@@ -36,7 +32,7 @@ record VerdictHtml(Verdict verdict, String key) {
     }
 
     private static String both(Phrase phrase) {
-        return Html.both(INCHES.print(phrase), MILLIMETERS.print(phrase));
+        return Html.both(FigurePrinter.INCHES.print(phrase), FigurePrinter.MILLIMETERS.print(phrase));
     }
 
     private String trusted() {
@@ -52,7 +48,7 @@ record VerdictHtml(Verdict verdict, String key) {
                 ? ""
                 : "<div class=\"unasked\"><dt>not asked</dt><dd>"
                         + verdict.notAsked().stream()
-                                .map(one -> Html.text(one.key() + " (" + one.question() + ")"))
+                                .map(one -> Html.text(one.words()))
                                 .collect(Collectors.joining(", "))
                         + "</dd></div>\n";
     }

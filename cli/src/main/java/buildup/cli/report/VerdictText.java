@@ -116,9 +116,7 @@ public final class VerdictText {
         if (!verdict.notAsked().isEmpty()) {
             line(
                     " not asked      ",
-                    verdict.notAsked().stream()
-                            .map(one -> one.key() + " (" + one.question() + ")")
-                            .collect(Collectors.joining(", ")),
+                    verdict.notAsked().stream().map(Verdict.NotAsked::words).collect(Collectors.joining(", ")),
                     INDENT,
                     limits.other() + 1);
         }

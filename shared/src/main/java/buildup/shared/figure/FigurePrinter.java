@@ -19,8 +19,11 @@ import java.util.function.Function;
  * @param unit of the document
  */
 public record FigurePrinter(LengthUnit unit) {
-    /** Reads inches. */
+    /** Prints in inches. */
     public static final FigurePrinter INCHES = new FigurePrinter(LengthUnit.INCH);
+
+    /** Prints in millimeters. */
+    public static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
 
     /** Decimals of an inch that whoever grinds steel reads. */
     public static final int FINE_PLACES = 3;

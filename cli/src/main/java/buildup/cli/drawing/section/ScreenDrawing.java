@@ -29,7 +29,6 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
 import buildup.shared.figure.FigurePrinter;
-import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,8 +57,6 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
 
     private static final List<Integer> GRIDS = List.of(1, 2, 6, 12, 24, 48, 96);
 
-    private static final FigurePrinter MILLIMETERS = new FigurePrinter(LengthUnit.MILLIMETER);
-
     /** One set of letters and dimensions over the same wood. */
     private record Lettering(List<SceneItem> letters, List<SceneItem> dimensions, List<Box> texts) {}
 
@@ -73,7 +70,7 @@ public record ScreenDrawing(Scene scene, Point origin, double scale) {
         WoodDrawing wood = WoodDrawing.of(section, view);
         List<ChordRing> voids = voids(section, view);
         Lettering inches = lettering(section, whole, view, wood, voids, measure, FigurePrinter.INCHES);
-        Lettering metric = lettering(section, whole, view, wood, voids, measure, MILLIMETERS);
+        Lettering metric = lettering(section, whole, view, wood, voids, measure, FigurePrinter.MILLIMETERS);
         List<SceneItem> items = new ArrayList<>();
         grid(view, scale).ifPresent(items::add);
         List<SceneItem> air = voids.stream()

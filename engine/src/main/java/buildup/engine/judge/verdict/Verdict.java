@@ -18,7 +18,12 @@ public record Verdict(List<Ruling> rulings, List<Phrase> trusted, List<NotAsked>
      * @param key of the document that asks it
      * @param question in a few words
      */
-    public record NotAsked(String key, String question) {}
+    public record NotAsked(String key, String question) {
+        /** The key, and the question in brackets. */
+        public String words() {
+            return key + " (" + question + ")";
+        }
+    }
 
     /** Copies the lists. */
     public Verdict {
