@@ -137,7 +137,7 @@ final class StackData {
                 String place = member + "," + segment + ",";
                 front.of(segments.get(segment))
                         .forEach(face -> faces.add("\n[" + place
-                                + numbers(face.start(), face.end()).substring(1).replace("]", ",")
+                                + number(face.start()) + "," + number(face.end()) + ","
                                 + face.open().stream().map(StackData::share).collect(Collectors.joining(",")) + "]"));
             }
         }
@@ -146,10 +146,7 @@ final class StackData {
 
     /** A share of the room; finer than the eye tells tones apart. */
     private static String share(double share) {
-        return new BigDecimal(share)
-                .setScale(SHARE_DECIMALS, RoundingMode.HALF_UP)
-                .stripTrailingZeros()
-                .toPlainString();
+        return number(share, SHARE_DECIMALS);
     }
 
     /** A body's number in the whole stack. */
@@ -183,8 +180,12 @@ final class StackData {
     }
 
     private static String number(double number) {
+        return number(number, DECIMALS);
+    }
+
+    private static String number(double number, int decimals) {
         return new BigDecimal(number)
-                .setScale(DECIMALS, RoundingMode.HALF_UP)
+                .setScale(decimals, RoundingMode.HALF_UP)
                 .stripTrailingZeros()
                 .toPlainString();
     }

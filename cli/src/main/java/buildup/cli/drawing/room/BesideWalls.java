@@ -5,7 +5,6 @@ import buildup.cli.drawing.label.Clearances;
 import buildup.cli.drawing.label.Leaders;
 import buildup.cli.scene.SceneItem;
 import buildup.profiles.outline.Box;
-import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -62,7 +61,7 @@ final class BesideWalls {
                 .orElse(tries.get(0));
         clearances.addText(box.apply(chosen.what()));
         return new Taken<>(
-                chosen.what(), chosen.far() ? Leaders.drawn(leader(from, box.apply(chosen.what()))) : List.of());
+                chosen.what(), chosen.far() ? Leaders.drawn(Leaders.to(box.apply(chosen.what()), from)) : List.of());
     }
 
     /** Takes a place if it is free. */
@@ -77,12 +76,8 @@ final class BesideWalls {
     private <T> Optional<BestPlace<Try<T>>> free(Try<T> one, Point from, Function<T, Box> box) {
         Box place = box.apply(one.what());
         boolean good = clearances.takesText(place)
-                && (one.far() ? clearances.takesLine(leader(from, place)) : clearances.isSeen(from, place));
+                && (one.far() ? clearances.takesLine(Leaders.to(place, from)) : clearances.isSeen(from, place));
         return good ? Optional.of(new BestPlace<>(one, one.cost())) : Optional.empty();
-    }
-
-    private static Line leader(Point from, Box place) {
-        return Leaders.to(place, from);
     }
 
     /** Ways to move from a place, the least first: away from the wall, and to both sides along it. */

@@ -160,17 +160,17 @@ public final class SticksDrawing {
         drawn.addAll(gap(at, box.face(), box));
         if (strip.ripped()) {
             drawn.add(new Path(CutPiece.ring(box), true, LineStyle.DIMENSION));
-            ripped(strip, box).ifPresent(drawn::add);
+            drawn.add(ripped(strip, box));
         }
         return drawn;
     }
 
     /** Left of the stick: how wide the strip is. */
-    private Optional<SceneItem> ripped(Stick.Strip strip, Box box) {
+    private SceneItem ripped(Stick.Strip strip, Box box) {
         String width = Drafting.size(job.section().stack(), LengthSteps.inches(strip.width()));
         Point middle = new Point(
                 -0.08 - measure.width(width, Drafting.TEXT) / 2, box.middle().y());
-        return Optional.of(Label.centered(measure, width, middle, Drafting.TEXT, false));
+        return Label.centered(measure, width, middle, Drafting.TEXT, false);
     }
 
     private double slant(End end) {
