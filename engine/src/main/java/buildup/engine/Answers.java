@@ -37,6 +37,8 @@ import buildup.engine.room.run.Coving;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Runs;
 import buildup.engine.room.stock.Shop;
+import buildup.engine.room.surface.Surfaced;
+import buildup.engine.room.surface.Surveying;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.SectionSheets;
@@ -75,6 +77,7 @@ public final class Answers {
     private final Asked<List<Pull>> pulls;
     private final Asked<PuttingUp> order;
     private final Asked<Optional<Job>> job;
+    private final Asked<Surfaced> surfaces;
     private final Asked<Year> year;
     private final Asked<ErrorStudy> errors;
     private final Asked<List<MustResult>> must;
@@ -129,6 +132,7 @@ public final class Answers {
         this.job = new Asked<>(notices -> blocks.plan().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
+        this.surfaces = new Asked<>(notices -> Surveying.of(section.answer(), job.answer(), notices));
         this.year = new Asked<>(notices -> Seasons.of(
                 section.answer(),
                 blocks.seasons(),
@@ -161,6 +165,7 @@ public final class Answers {
                 support(),
                 order(),
                 year(),
+                surfaces(),
                 errors(),
                 must(),
                 worstFirst(Stream.concat(read().stream(), notices().stream()).toList()),
@@ -243,6 +248,11 @@ public final class Answers {
         return job.answer();
     }
 
+    /** What the room as it was measured leaves along the plan. */
+    public Surfaced surfaces() {
+        return surfaces.answer();
+    }
+
     /** The stack through its seasons. */
     public Year year() {
         return year.answer();
@@ -313,7 +323,7 @@ public final class Answers {
         asked.put(Question.FIXING, List.of(fixed, proposals));
         asked.put(Question.SUPPORT, List.of(support, pulls));
         asked.put(Question.ORDER, List.of(order));
-        asked.put(Question.RUN, List.of(job));
+        asked.put(Question.RUN, List.of(job, surfaces));
         asked.put(Question.SEASON, List.of(year));
         asked.put(Question.TOLERANCE, List.of(errors));
         asked.put(Question.MUST, List.of(must));

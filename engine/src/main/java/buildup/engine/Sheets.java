@@ -10,6 +10,7 @@ import buildup.engine.judge.verdict.VerdictSheet;
 import buildup.engine.look.joint.JointSheet;
 import buildup.engine.look.light.LightSheets;
 import buildup.engine.look.sight.SightSheets;
+import buildup.engine.room.surface.SurfaceSheets;
 import buildup.engine.section.compose.SectionSheets;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
@@ -40,6 +41,7 @@ public final class Sheets {
         sheets.addAll(LightSheets.of(answers.section(), answers.lights()));
         sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
         sheets.add(JointSheet.of(answers.section(), answers.joints().open()));
+        sheets.addAll(SurfaceSheets.of(answers.surfaces()));
         sheets.addAll(SeasonSheets.of(answers.section(), answers.year()));
         sheets.addAll(ToleranceSheets.of(answers.section(), answers.errors()));
         return List.copyOf(sheets);

@@ -65,6 +65,11 @@ final class CommandNotices {
     static final Kind NO_CORNER = FrontNotices.NO_PLAN.refusal(
             "The stack holds no plan: there is no corner to draw.",
             "Add one, as 'plan: [{{ left: return, right: return, stretches: [{{ length: 96 }] }]'.");
+    private static final Code MEASURED_NOWHERE =
+            Code.of("nothing-measured", "The picture along the walls was asked for, and nothing was measured there.");
+    static final Kind NOTHING_MEASURED = MEASURED_NOWHERE.refusal(
+            "No stretch says how its ceiling, floor or wall runs near the stack: there is no gap to draw.",
+            "Add it to a stretch, as 'ceiling: [[0, 12], [60, 11-3/4]]'.");
     static final Kind NO_LIGHT = StackNotices.IMPOSSIBLE_LIGHT_OR_EYE.refusal(
             "No light shines on the stack: nothing to shade.", "Give one that does, as --light 35.264,45.");
     static final Kind NO_TWO_ANGLES = DocumentCodes.NOT_AN_ANGLE.refusal(

@@ -12,6 +12,7 @@ import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
 import buildup.cli.drawing.room.PlanDrawing;
 import buildup.cli.drawing.room.SticksDrawing;
+import buildup.cli.drawing.room.WallsDrawing;
 import buildup.cli.drawing.section.SectionDrawing;
 import buildup.cli.report.NoticeText;
 import buildup.cli.scene.Scene;
@@ -55,6 +56,7 @@ final class DrawCommand implements Callable<Integer> {
         steps,
         season,
         plan,
+        walls,
         sticks
     }
 
@@ -136,7 +138,7 @@ final class DrawCommand implements Callable<Integer> {
             case holds -> EnumSet.of(Question.SECTION, Question.FIXING, Question.SUPPORT);
             case steps -> EnumSet.of(Question.ORDER);
             case season -> EnumSet.of(Question.SECTION, Question.SEASON);
-            case plan, sticks -> EnumSet.of(Question.RUN);
+            case plan, walls, sticks -> EnumSet.of(Question.RUN);
         };
     }
 
@@ -183,6 +185,13 @@ final class DrawCommand implements Callable<Integer> {
                 notices.add(CommandNotices.NO_CORNER.notice());
             }
             return known.job().map(job -> PlanDrawing.of(job, font));
+        }
+        if (view == View.walls) {
+            Optional<Scene> walls = WallsDrawing.of(known.section().stack(), known.surfaces(), font);
+            if (walls.isEmpty()) {
+                notices.add(CommandNotices.NOTHING_MEASURED.notice());
+            }
+            return walls;
         }
         if (view == View.sticks) {
             return sticks(answer, font, notices);

@@ -42,7 +42,7 @@ class ReadmeTest {
             boards: softwood
             catalog: none.yaml
             sizes: { lap: 1/2 }
-            space: { floor: -84, ceiling: 12, projection: 8, wall: { from: -84, to: 12, solid: yes, covering: 1/2 } }
+            space: { floor: -84, ceiling: { height: 12, slope: 0 in 12 }, projection: 8, wall: { from: -84, to: 12, solid: yes, covering: 1/2 } }
             eyes: [{ name: standing, distance: 72, height: floor + 60 }]
             approach:
               - { name: door, from: { distance: 140, height: 0 }, to: { distance: 24, height: 0 } }
@@ -57,7 +57,7 @@ class ReadmeTest {
                 inside: miter
                 grain: a
                 stretches:
-                  - { name: front, length: 96, corner: inside 90, plumb: { out: 1/8, over: 96 } }
+                  - { name: front, length: 96, corner: inside 90, plumb: { out: 1/8, over: 96 }, ceiling: [[0, 12]], floor: [[0, -84]], wall: [[0, 0]] }
                   - { name: side, length: 40, openings: [{ name: door, from: 10, to: 30, ends: butt, casing: 3/4 }] }
             stock:
               kerf: 1/8

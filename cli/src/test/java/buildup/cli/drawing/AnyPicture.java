@@ -9,6 +9,7 @@ import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
 import buildup.cli.drawing.room.PlanDrawing;
 import buildup.cli.drawing.room.SticksDrawing;
+import buildup.cli.drawing.room.WallsDrawing;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.drawing.section.ScreenDrawing;
 import buildup.cli.drawing.section.SectionDrawing;
@@ -59,6 +60,7 @@ public final class AnyPicture {
             views.put("season", SeasonDrawing.of(known.section(), known.year(), 1, FONT));
         }
         known.job().ifPresent(job -> views.put("plan", PlanDrawing.of(job, FONT)));
+        WallsDrawing.of(known.section().stack(), known.surfaces(), FONT).ifPresent(scene -> views.put("walls", scene));
         Cuts.of(answer, Limit.usual())
                 .known()
                 .ifPresent(cuts -> cuts.list()

@@ -166,9 +166,9 @@ final class Questions {
 
         private Asked draw() {
             String to = chance.of(0.9) ? chance.any("svg", "dxf") : chance.any("pdf", "png");
-            String view = chance.any("section", "section", "elevation", "rays", "holds", "plan", "sticks");
+            String view = chance.any("section", "section", "elevation", "rays", "holds", "plan", "walls", "sticks");
             Asked asked = on(
-                    stack(view.equals("plan") || view.equals("sticks")),
+                    stack(List.of("plan", "walls", "sticks").contains(view)),
                     "draw",
                     "-",
                     "--view",

@@ -88,7 +88,10 @@ final class Stacks {
     }
 
     private String space() {
-        return "space: { floor: " + chance.size(-90, 0) + ", ceiling: " + chance.size(4, 40)
+        return "space: { floor: " + chance.size(-90, 0) + ", ceiling: "
+                + (chance.of(0.9)
+                        ? chance.size(4, 40)
+                        : "{ height: " + chance.size(4, 40) + ", slope: " + chance.size(-12, 12) + " in 12 }")
                 + (chance.of(0.4) ? ", projection: " + chance.size(1, 8) : "")
                 + (chance.of(0.4)
                         ? ", wall: { solid: " + chance.any("yes", "no")
@@ -276,7 +279,17 @@ final class Stacks {
                 + (chance.of(0.1)
                         ? ", plumb: { out: " + chance.size(-1, 1) + ", over: " + chance.size(20, 96) + " }"
                         : "")
+                + measured("ceiling", 4, 40)
+                + measured("floor", -90, 0)
+                + measured("wall", -1, 1)
                 + " }";
+    }
+
+    private String measured(String key, double least, double most) {
+        return chance.of(0.15)
+                ? ", " + key + ": [[0, " + chance.size(least, most) + "], [" + chance.size(1, 120) + ", "
+                        + chance.size(least, most) + "]]"
+                : "";
     }
 
     private String stock() {

@@ -6,6 +6,7 @@ import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
@@ -169,17 +170,28 @@ final class Effects {
                 new Where(gap.seen(), gap.at()));
     }
 
+    /** How high a ceiling of this slope has to be at the wall plane to clear a body that has moved, in. */
+    private double reach(int body, Moved how, double slope) {
+        return how.outline(section.body(body).outline(), 1).stream()
+                .mapToDouble(line -> line.from().y() - slope * line.from().x())
+                .max()
+                .orElseThrow();
+    }
+
     /** What is left under the ceiling by the piece that comes nearest to it. */
     private void room() {
-        OptionalDouble ceiling = section.stack().space().ceiling();
+        Space space = section.stack().space();
+        OptionalDouble ceiling = space.ceiling();
         if (ceiling.isEmpty()) {
             return;
         }
         int highest = -1;
+        double built = Double.NEGATIVE_INFINITY;
         double top = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < section.bodies().size(); i++) {
             if (section.body(i).inStack()) {
-                double own = moved.get(i).box(section.body(i).outline()).top();
+                built = Math.max(built, reach(i, Moved.NOT, space.slope()));
+                double own = reach(i, moved.get(i), space.slope());
                 if (own > top) {
                     top = own;
                     highest = i;
@@ -191,7 +203,7 @@ final class Effects {
                 "room under the ceiling",
                 highest,
                 highest,
-                section.totals().top() - top,
+                built - top,
                 OptionalDouble.of(ceiling.getAsDouble() - top),
                 new Where(true, new Point(0, top)));
     }

@@ -13,7 +13,6 @@ import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /**
@@ -230,13 +229,6 @@ final class Assembly {
     }
 
     private Space risen(double rise) {
-        Space space = section.stack().space();
-        return new Space(
-                space.floor(),
-                space.ceiling().isPresent()
-                        ? OptionalDouble.of(space.ceiling().getAsDouble() + rise)
-                        : OptionalDouble.empty(),
-                space.projection(),
-                space.wall());
+        return section.stack().space().raised(rise);
     }
 }

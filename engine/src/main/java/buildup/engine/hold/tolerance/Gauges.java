@@ -5,6 +5,7 @@ import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing;
+import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -97,8 +98,8 @@ final class Gauges {
                 .ifPresent(ceiling -> add(
                         "room under the ceiling",
                         usual("space", "ceilingLeft", List.of(), OptionalDouble.of(0)),
-                        ceiling - section.totals().top(),
-                        (pieces, lean, rise) -> ceiling + rise - top(pieces, own)));
+                        ceiling - section.reach(),
+                        (pieces, lean, rise) -> ceiling + rise - reach(pieces, own)));
         section.stack()
                 .space()
                 .projection()
@@ -107,6 +108,19 @@ final class Gauges {
                         usual("space", "projectionLeft", List.of(), OptionalDouble.of(0)),
                         allowed - section.totals().projection(),
                         (pieces, lean, rise) -> allowed - face(pieces, own)));
+    }
+
+    /** As drawn, and raised or brought out as each piece's upper outer corner is; level, that is the top. */
+    private double reach(List<BuiltPiece> pieces, int[] own) {
+        Space space = section.stack().space();
+        double reach = Double.NEGATIVE_INFINITY;
+        for (int i : own) {
+            Outline drawn = section.body(i).outline();
+            double up = pieces.get(i).top - drawn.box().top();
+            double out = pieces.get(i).face - drawn.box().face();
+            reach = Math.max(reach, space.reach(drawn) + up - space.slope() * out);
+        }
+        return reach;
     }
 
     private static double top(List<BuiltPiece> pieces, int[] own) {

@@ -8,11 +8,11 @@ import java.util.Optional;
 /** The words of a line that narrow a figure down, and the identity columns that each of them is about. */
 enum Role {
     /** {@code of frieze}: the piece. */
-    OF("of", List.of("piece", "name", "on", "a", "what", "figure", "part")),
+    OF("of", List.of("piece", "name", "on", "a", "what", "figure", "part", "surface")),
     /** {@code .face} behind a piece: its member. */
     MEMBER(".", List.of("member")),
     /** {@code over frieze}: the second piece. */
-    OVER("over", List.of("over", "b")),
+    OVER("over", List.of("over", "b", "stretch")),
     /** {@code in raking}: a light or a season. */
     IN("in", List.of("light", "season")),
     /** {@code from seated}: an eye. */

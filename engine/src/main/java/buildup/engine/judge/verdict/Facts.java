@@ -10,6 +10,7 @@ import buildup.engine.judge.must.MustResult;
 import buildup.engine.look.joint.Joints;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
+import buildup.engine.room.surface.Surfaced;
 import buildup.engine.section.compose.Section;
 import buildup.shared.notice.Notice;
 import java.util.List;
@@ -31,6 +32,7 @@ public record Facts(
         Support support,
         PuttingUp order,
         Year year,
+        Surfaced surfaces,
         ErrorStudy errors,
         List<MustResult> must,
         List<Notice> notices,

@@ -7,6 +7,8 @@ import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Shadow;
 import buildup.engine.look.sight.Coverage;
 import buildup.engine.look.sight.Sighting;
+import buildup.engine.room.surface.GapAlong;
+import buildup.engine.room.surface.Surface;
 import buildup.engine.section.compose.ClosedVoid;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Reveal;
@@ -24,6 +26,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The rows on room, wood, sight, light, reveals and rules, as far as nothing was said against them. */
 final class LookingRows {
@@ -50,10 +53,15 @@ final class LookingRows {
 
     private Ruling fits() {
         List<Ruling> left = new ArrayList<>();
-        section.ceilingLeft()
-                .ifPresent(room ->
-                        left.add(Ruling.yes(Topic.FITS, VerdictWords.CEILING_LEFT.with("left", Figure.atMost(room)))
-                                .figure(Figure.atMost(room))));
+        for (Surface surface : List.of(Surface.CEILING, Surface.FLOOR)) {
+            facts.surfaces().tightest(surface).map(LookingRows::along).ifPresent(left::add);
+        }
+        if (facts.surfaces().tightest(Surface.CEILING).isEmpty()) {
+            section.ceilingLeft()
+                    .ifPresent(room ->
+                            left.add(Ruling.yes(Topic.FITS, VerdictWords.CEILING_LEFT.with("left", Figure.atMost(room)))
+                                    .figure(Figure.atMost(room))));
+        }
         section.projectionLeft()
                 .ifPresent(room -> left.add(Ruling.yes(
                                 Topic.FITS,
@@ -64,19 +72,40 @@ final class LookingRows {
                                                 Figure.length(
                                                         room + section.totals().projection())))
                         .figure(Figure.atMost(room))));
-        if (left.size() < 2) {
-            return left.stream().findFirst().orElse(Ruling.yes(Topic.FITS, VerdictWords.NO_LIMIT));
-        }
-        Figure least = left.stream()
+        return left.stream().reduce(LookingRows::both).orElse(Ruling.yes(Topic.FITS, VerdictWords.NO_LIMIT));
+    }
+
+    /** The least decides, and one that is to be looked at has the whole row looked at. */
+    private static Ruling both(Ruling one, Ruling other) {
+        Figure least = Stream.of(one, other)
                 .flatMap(ruling -> ruling.figure().stream())
                 .min(Comparator.comparingDouble(Figure::amount))
                 .orElseThrow();
-        return Ruling.yes(
-                        Topic.FITS,
-                        VerdictWords.BOTH_LEFT
-                                .with("one", left.get(0).because())
-                                .with("other", left.get(1).because()))
-                .figure(least);
+        boolean look = one.answer() == Reply.LOOK || other.answer() == Reply.LOOK;
+        Phrase because = VerdictWords.BOTH_LEFT.with("one", one.because()).with("other", other.because());
+        Ruling ruling =
+                Ruling.of(Topic.FITS, look ? Reply.LOOK : Reply.YES, because).figure(least);
+        return one.cure().or(other::cure).map(ruling::cure).orElse(ruling);
+    }
+
+    /** The worst place along the measured room, not the mean; a gap that varies is for a person to judge. */
+    private static Ruling along(GapAlong gap) {
+        Figure least = Figure.atMost(gap.least().amount());
+        Phrase because = (gap.even() ? VerdictWords.EVEN_ALONG : VerdictWords.UNEVEN_ALONG)
+                .with("piece", gap.fit().course().name())
+                .with("side", gap.surface() == Surface.CEILING ? "over" : "under")
+                .with("left", least)
+                .with("most", Figure.length(gap.most().amount()))
+                .with("stretch", gap.stretch())
+                .with("along", Figure.length(gap.least().along()))
+                .with("far", Figure.length(gap.most().along()));
+        if (gap.even()) {
+            return Ruling.yes(Topic.FITS, because).figure(least);
+        }
+        return Ruling.of(Topic.FITS, Reply.LOOK, because)
+                .figure(least)
+                .cure(VerdictWords.SCRIBE_ALONG.with(
+                        "by", Figure.length(gap.gap().variation())));
     }
 
     /** The way that has the least to spare decides. */

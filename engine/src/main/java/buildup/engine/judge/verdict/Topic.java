@@ -33,7 +33,7 @@ public enum Topic {
             "upper-edge-not-held",
             "unknown-length"),
     /** Does it fit under the ceiling and within its projection? */
-    FITS("too-tall", "projects-too-far", "outside-the-room"),
+    FITS("too-tall", "projects-too-far", "outside-the-room", "ceiling-too-low", "floor-too-high", "heights-disagree"),
     /** Can the wood be had and joined? */
     WOOD("overlap", "upside-down", "mm-read-as-inches", "board-too-small", "reveal-larger-than-its-piece"),
     /** Is raw wood or an open joint seen? */

@@ -23,6 +23,13 @@ final class VerdictWords {
 
     static final Phrase CEILING_LEFT = Phrase.of("{left} left under the ceiling");
 
+    static final Phrase EVEN_ALONG = Phrase.of("{left} left {side} {piece} all along {stretch}");
+
+    static final Phrase UNEVEN_ALONG =
+            Phrase.of("{left} left {side} {piece} at {along} along {stretch}, the least; {most} at {far}, the most");
+
+    static final Phrase SCRIBE_ALONG = Phrase.of("close it by a strip, or scribe the piece: the gap varies by {by}");
+
     static final Phrase PROJECTION_LEFT = Phrase.of("{left} left of the projection of {allowed}");
 
     static final Phrase BOTH_LEFT = Phrase.of("{one}; {other}");

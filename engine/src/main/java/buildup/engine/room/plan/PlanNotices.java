@@ -97,6 +97,25 @@ final class PlanNotices {
             "A wall does not lean {out} over {over}.",
             "Give the lean, at most a tenth, and the height over which it was measured.");
 
+    private static final Code MEASURES_WRONG = Code.of(
+            "measures-wrong",
+            "What was measured along a stretch is no list of places, is out of order, or cannot be so.");
+    static final Kind NO_PAIRS = MEASURES_WRONG.refusal(
+            "'{key}' of '{stretch}' is no list of places with what was measured there.",
+            "Write '{key}: [[{left}, ..], [{right}, ..]]': first how far along from the left end.");
+    static final Kind MEASURED_BEYOND = MEASURES_WRONG.refusal(
+            "'{key}' of '{stretch}' is measured at {along}; the stretch runs from 0 to {length}.",
+            "Measure along from the left end of the stretch.");
+    static final Kind MEASURED_TWICE = MEASURES_WRONG.refusal(
+            "'{key}' of '{stretch}' is measured at {along} behind a place that is as far along or farther.",
+            "List the places from left to right, each once.");
+    static final Kind WALL_FAR_OFF = MEASURES_WRONG.refusal(
+            "The wall of '{stretch}' does not stand {out} off its plane, as at {along}.",
+            "Measure from the wall plane, the line that the trim is set to.");
+    static final Kind NO_HEADROOM = MEASURES_WRONG.refusal(
+            "On '{stretch}', {along} along, the ceiling at {ceiling} is not over the floor at {floor}.",
+            "Give both as heights over the datum.");
+
     private static final class Words {
         private static final String MEASURE_THROUGH =
                 "Measure through the room at an inside corner, through the wall or case at an outside one.";

@@ -33,11 +33,13 @@ final class PlanReader {
     private final Stack stack;
     private final Notices notices;
     private final EndReader ends;
+    private final SurfaceReader surfaces;
 
     PlanReader(Stack stack, Notices notices) {
         this.stack = stack;
         this.notices = notices;
         this.ends = new EndReader(notices);
+        this.surfaces = new SurfaceReader(notices);
     }
 
     List<WallRun> read(Fields root) {
@@ -133,10 +135,18 @@ final class PlanReader {
         Optional<WallCorner> corner = ends.corner(fields);
         Optional<Double> lean = ends.lean(fields);
         Optional<List<Opening>> openings = openings(name, length.orElse(0.0), fields.list("openings"), sound);
+        Optional<MeasuredRoom> surfaces = this.surfaces.read(name, length.orElse(LONGEST_WALL), fields);
         sound &= corner.isPresent() == fields.has("corner") && lean.isPresent() && openings.isPresent();
+        sound &= surfaces.isPresent();
         return sound
                 ? Optional.of(new Stretch(
-                        name, length.orElseThrow(), corner, openings.orElseThrow(), lean.orElseThrow(), fields.mark()))
+                        name,
+                        length.orElseThrow(),
+                        corner,
+                        openings.orElseThrow(),
+                        surfaces.orElseThrow(),
+                        lean.orElseThrow(),
+                        fields.mark()))
                 : Optional.empty();
     }
 

@@ -10,10 +10,17 @@ import java.util.Optional;
  * @param length on the wall plane, from corner to corner, at the height of the datum, in
  * @param corner at its right end; absent at the end of a run that does not close
  * @param openings from left to right, none over another
+ * @param surfaces ceiling, floor and wall along it, as measured
  * @param lean how far the wall comes forward into the room for every inch of height; 0 is plumb
  */
 public record Stretch(
-        String name, double length, Optional<WallCorner> corner, List<Opening> openings, double lean, Mark mark) {
+        String name,
+        double length,
+        Optional<WallCorner> corner,
+        List<Opening> openings,
+        MeasuredRoom surfaces,
+        double lean,
+        Mark mark) {
     public Stretch {
         openings = List.copyOf(openings);
     }

@@ -53,6 +53,10 @@ final class ComposeNotices {
     static final Code TOO_TALL_CODE = Code.of("too-tall", "The stack is higher than the room up to the ceiling.");
     static final Kind TOO_TALL =
             TOO_TALL_CODE.problem("The stack is {height} in a space of {space}: over by {amount}.", "");
+    static final Kind THROUGH_THE_SLOPE =
+            TOO_TALL_CODE.problem("'{piece}' goes {amount} through the ceiling, which {way} {by} in {over}.", "");
+    static final Phrase RISES = Phrase.of("rises");
+    static final Phrase FALLS = Phrase.of("falls");
     static final Phrase COULD_BE = Phrase.of("'{board}' could be {size}.");
     static final Phrase RIP_TOP = Phrase.of("Rip {by} off the top of '{board}'.");
     static final Phrase MAKE_LOWER = Phrase.of("Take {by} out of its height.");

@@ -2,6 +2,7 @@ package buildup.engine.section.compose;
 
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.Piece;
+import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -14,6 +15,7 @@ import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +25,9 @@ import java.util.OptionalDouble;
 final class Judgment {
     /** A flat that carries without splitting off, in: common practice, no source. */
     private static final double FLAT = 0.25;
+
+    /** A ceiling's slope is told over so much, in, as roofs are. */
+    private static final double SLOPE_OVER = 12;
 
     /** Laps thinner than touching, in, show in the fourth place. */
     private static final Rounding LAP = Rounding.decimals(4);
@@ -204,13 +209,7 @@ final class Judgment {
         OptionalDouble left = section.ceilingLeft();
         if (outside.isEmpty() && left.isPresent() && left.getAsDouble() < -Tolerance.TOUCHING) {
             double over = -left.getAsDouble();
-            double space = section.stack().space().ceiling().orElseThrow()
-                    - section.totals().bottom();
-            notices.add(ComposeNotices.TOO_TALL
-                    .with("height", Figure.length(section.totals().height()))
-                    .with("space", Figure.length(space))
-                    .amount(Figure.length(over))
-                    .cure(cures.ofHeight(over)));
+            notices.add(tooTall().amount(Figure.length(over)).cure(cures.ofHeight(over)));
         }
         OptionalDouble out = section.projectionLeft();
         if (out.isPresent() && out.getAsDouble() < -Tolerance.TOUCHING) {
@@ -220,6 +219,25 @@ final class Judgment {
                     .amount(Figure.length(over))
                     .cure(cures.ofProjection(over)));
         }
+    }
+
+    private Notice tooTall() {
+        Space space = section.stack().space();
+        double ceiling = space.ceiling().orElseThrow();
+        if (Math.abs(space.slope()) > 0) {
+            Body through = section.bodies().stream()
+                    .filter(Body::inStack)
+                    .max(Comparator.comparingDouble(body -> space.reach(body.outline())))
+                    .orElseThrow();
+            return ComposeNotices.THROUGH_THE_SLOPE
+                    .with("way", space.slope() > 0 ? ComposeNotices.RISES : ComposeNotices.FALLS)
+                    .with("by", Figure.length(Math.abs(space.slope()) * SLOPE_OVER))
+                    .with("over", Figure.length(SLOPE_OVER))
+                    .of(through.name());
+        }
+        return ComposeNotices.TOO_TALL
+                .with("height", Figure.length(section.totals().height()))
+                .with("space", Figure.length(ceiling - section.totals().bottom()));
     }
 
     /** A crown, bed or cove runs narrow side down; said once the piece has been turned without a word about it. */

@@ -43,6 +43,7 @@ record Room(Space space, Box stack, LengthUnit unit) {
         return new Space(
                 floor,
                 ceiling,
+                space.slope(),
                 space.projection(),
                 new Space.Wall(
                         wall.from().equals(space.floor()) ? floor : wall.from(),
@@ -53,7 +54,9 @@ record Room(Space space, Box stack, LengthUnit unit) {
 
     /** Whether the whole stack is above the ceiling. */
     boolean over() {
-        return space.ceiling().isPresent() && space.ceiling().getAsDouble() <= stack.bottom() + Tolerance.TOUCHING;
+        double highest = Math.max(space.slope() * stack.back(), space.slope() * stack.face());
+        return space.ceiling().isPresent()
+                && space.ceiling().getAsDouble() + highest <= stack.bottom() + Tolerance.TOUCHING;
     }
 
     /** Whether the whole stack is below the floor. */

@@ -127,7 +127,16 @@ public record Section(
     /** Room left between the top of the stack and the ceiling; negative when it is too tall. */
     public OptionalDouble ceilingLeft() {
         OptionalDouble ceiling = stack.space().ceiling();
-        return ceiling.isPresent() ? OptionalDouble.of(ceiling.getAsDouble() - totals.top()) : OptionalDouble.empty();
+        return ceiling.isPresent() ? OptionalDouble.of(ceiling.getAsDouble() - reach()) : OptionalDouble.empty();
+    }
+
+    /** How high the ceiling has to be at the wall plane to just clear the stack, in. */
+    public double reach() {
+        return bodies.stream()
+                .filter(Body::inStack)
+                .mapToDouble(body -> stack.space().reach(body.outline()))
+                .max()
+                .orElseThrow();
     }
 
     /** The room, as the stack lies in it. */

@@ -112,7 +112,7 @@ final class SectionCures {
     }
 
     private boolean isNoWorse(Tried after) {
-        return after.keepsWithin(now, space.ceiling(), space.projection()) && loose.containsAll(after.loose());
+        return after.keepsWithin(now, space) && loose.containsAll(after.loose());
     }
 
     /** Out of an overlap, to contact, by the least way. */
@@ -222,7 +222,7 @@ final class SectionCures {
                 .wholeMoved(Axis.UP, -over, Figure.atLeast(over))
                 .map(mending -> new Way(ComposeNotices.LOWER.with("by", Figure.atLeast(over)), mending))
                 .stream();
-        return first(Stream.concat(boards, whole), after -> after.top() <= ceiling + Tolerance.TOUCHING)
+        return first(Stream.concat(boards, whole), after -> after.reach(space) <= ceiling + Tolerance.TOUCHING)
                 .map(Way::cure)
                 .orElse(Cure.of(ComposeNotices.MAKE_LOWER.with("by", Figure.atLeast(over))));
     }

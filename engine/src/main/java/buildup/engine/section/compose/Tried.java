@@ -1,5 +1,6 @@
 package buildup.engine.section.compose;
 
+import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Tolerance;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -59,11 +60,11 @@ record Tried(List<Body> bodies, List<Overlap> overlaps) {
                 .collect(Collectors.toSet());
     }
 
-    /** Greatest height of the stack. */
-    double top() {
+    /** How high the ceiling has to be at the wall plane to just clear the stack, in. */
+    double reach(Space space) {
         return bodies.stream()
                 .filter(Body::inStack)
-                .mapToDouble(body -> body.outline().box().top())
+                .mapToDouble(body -> space.reach(body.outline()))
                 .max()
                 .orElse(0);
     }
@@ -95,8 +96,9 @@ record Tried(List<Body> bodies, List<Overlap> overlaps) {
     }
 
     /** Whether the stack keeps within the room where it kept before, and stands out of it no farther where it did not. */
-    boolean keepsWithin(Tried before, OptionalDouble ceiling, OptionalDouble allowed) {
-        return within(top(), before.top(), ceiling) && within(face(), before.face(), allowed);
+    boolean keepsWithin(Tried before, Space space) {
+        return within(reach(space), before.reach(space), space.ceiling())
+                && within(face(), before.face(), space.projection());
     }
 
     private static boolean within(double now, double before, OptionalDouble most) {

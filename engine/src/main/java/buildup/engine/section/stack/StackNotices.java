@@ -105,6 +105,12 @@ public final class StackNotices {
             "{own} from the wall gives {drop} down, {out} out. Read as end for end: {out} down, {drop} out.",
             "If you mean the common way, write {own}.");
 
+    static final Kind CEILING_WITHOUT_HEIGHT = DocumentCodes.MISSING_KEY.refusal(
+            "A ceiling with a slope says how high it is at the wall plane.", "Add 'height: {example}'.");
+    static final Kind NO_SLOPE = DocumentCodes.NOT_A_SIZE.refusal(
+            "'{slope}' is no slope of a ceiling.",
+            "Write how far it rises over how far into the room, as '{up} in {out}', at most twice as far; with a minus"
+                    + " where it falls.");
     private static final Code CEILING_UNDER_FLOOR =
             Code.of("ceiling-under-floor", "The ceiling is not above the floor.");
     static final Kind LOW_CEILING = CEILING_UNDER_FLOOR.refusal(

@@ -95,7 +95,7 @@ public final class Drawn {
             placed.add(new Placed(piece, outlines[i]));
         }
         OptionalDouble none = OptionalDouble.empty();
-        Space space = new Space(none, none, none, new Space.Wall(none, none, solidWall, 0));
+        Space space = new Space(none, none, 0, none, new Space.Wall(none, none, solidWall, 0));
         LengthReader lengths = new LengthReader(LengthUnit.INCH, Map.of());
         Stack stack = new Stack(
                 "drawn",

@@ -1,0 +1,127 @@
+package buildup.engine.room.surface;
+
+import buildup.engine.room.plan.WallCorner;
+import buildup.engine.room.plan.WallRun;
+import buildup.engine.room.run.Course;
+import buildup.engine.room.run.Job;
+import buildup.engine.room.run.Saw;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+/**
+ * Rolls a sprung molding down under a ceiling that is not level. It turns about the lower end of the flat that lies on
+ * the wall, so its top comes down and out; set for the ceiling's highest place it keeps its spring there. The saw's
+ * settings follow from the spring that it then has.
+ */
+final class CrownRolling {
+    /** Rolled farther, degrees, it no longer looks like the same molding; a bound of the search, not of the trade. */
+    private static final double MOST = 20;
+
+    private final Outline outline;
+    private final Point pivot;
+    private final double top;
+
+    private CrownRolling(Outline outline, Line flat) {
+        this.outline = outline;
+        this.pivot = flat.from().y() < flat.to().y() ? flat.from() : flat.to();
+        this.top = outline.box().top();
+    }
+
+    static List<Rolled> of(Section section, Job job, GapAlong gap) {
+        Course course = gap.fit().course();
+        Outline outline = section.body(course.body()).outline();
+        Optional<Line> flat = outline.straights("wall-flat").stream().findFirst();
+        if (!course.sprung() || course.spring() < 0 || flat.isEmpty()) {
+            return List.of();
+        }
+        CrownRolling rolling = new CrownRolling(outline, flat.get());
+        List<Rolled> all = new ArrayList<>();
+        double left = gap.gap().stations().get(0).along();
+        double right = gap.gap().stations().get(gap.gap().stations().size() - 1).along();
+        for (double along :
+                DoubleStream.of(left, gap.least().along(), right).distinct().toArray()) {
+            double down = gap.most().amount() - gap.gap().at(along);
+            Optional<WallCorner> corner =
+                    along > left && along < right ? Optional.empty() : corner(job, gap, Tolerance.same(along, left));
+            String where = Tolerance.same(along, left)
+                    ? "left end"
+                    : Tolerance.same(along, right) ? "right end" : "lowest place";
+            rolling.by(down, outline.box().height())
+                    .map(degrees -> rolling.rolled(gap, where, along, down, degrees, flat.get(), corner))
+                    .ifPresent(all::add);
+        }
+        return all;
+    }
+
+    /** The corner at an end of a stick; none where it ends otherwise. */
+    private static Optional<WallCorner> corner(Job job, GapAlong gap, boolean left) {
+        WallRun run = job.plan().runs().get(gap.fit().run());
+        int stretch = job.frames().get(gap.fit().run()).indexOf(gap.fit().frame());
+        double length = run.stretches().get(stretch).length();
+        double start = gap.fit().start();
+        if (left) {
+            return start <= Tolerance.COINCIDENT ? run.cornerBefore(stretch) : Optional.empty();
+        }
+        boolean whole = start + gap.fit().wall() >= length - Tolerance.COINCIDENT;
+        return whole ? run.stretches().get(stretch).corner() : Optional.empty();
+    }
+
+    private Outline turned(double degrees) {
+        return outline.moved(Motion.shift(-pivot.x(), -pivot.y())
+                .then(Motion.turn(-degrees))
+                .then(Motion.shift(pivot.x(), pivot.y())));
+    }
+
+    /** By how many degrees the molding rolls so that its top comes down; none where that takes more than is sought. */
+    private Optional<Double> by(double down, double height) {
+        if (down <= Tolerance.COINCIDENT) {
+            return Optional.of(0.0);
+        }
+        double low = 0;
+        double high = MOST;
+        if (down >= height || top - turned(high).box().top() < down) {
+            return Optional.empty();
+        }
+        while (high - low > Tolerance.COINCIDENT) {
+            double middle = (low + high) / 2;
+            if (top - turned(middle).box().top() < down) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return Optional.of((low + high) / 2);
+    }
+
+    private Rolled rolled(
+            GapAlong gap,
+            String where,
+            double along,
+            double down,
+            double degrees,
+            Line flat,
+            Optional<WallCorner> corner) {
+        Box box = turned(degrees).box();
+        double spring = gap.fit().course().spring();
+        Optional<Double> plane = corner.map(one -> one.inside() ? 360 - one.angle() : one.angle());
+        return new Rolled(
+                gap,
+                where,
+                along,
+                down,
+                spring + degrees,
+                box.face(),
+                flat.length() * Math.sin(Math.toRadians(degrees)),
+                plane.map(open -> Saw.flat(open, spring)),
+                plane.map(open -> Saw.flat(open, spring + degrees)));
+    }
+}

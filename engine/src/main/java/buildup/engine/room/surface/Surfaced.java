@@ -1,0 +1,30 @@
+package buildup.engine.room.surface;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The room as it is along the runs of a job.
+ *
+ * @param gaps one for each stick that comes nearest to a surface that was measured
+ * @param ways to take what is not straight
+ * @param rolled sprung moldings under a ceiling that is not level
+ */
+public record Surfaced(List<GapAlong> gaps, List<Remedy> ways, List<Rolled> rolled) {
+    /** Nothing was measured. */
+    public static final Surfaced NOTHING = new Surfaced(List.of(), List.of(), List.of());
+
+    public Surfaced {
+        gaps = List.copyOf(gaps);
+        ways = List.copyOf(ways);
+        rolled = List.copyOf(rolled);
+    }
+
+    /** Where a surface comes nearest to the stack, or reaches farthest into it; absent where it stays far from it. */
+    public Optional<GapAlong> tightest(Surface surface) {
+        return gaps.stream()
+                .filter(gap -> gap.surface() == surface && gap.near())
+                .min(Comparator.comparingDouble(gap -> gap.least().amount()));
+    }
+}

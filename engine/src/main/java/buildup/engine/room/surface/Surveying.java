@@ -1,0 +1,151 @@
+package buildup.engine.room.surface;
+
+import buildup.engine.room.plan.Measured;
+import buildup.engine.room.plan.MeasuredRoom;
+import buildup.engine.room.plan.Stretch;
+import buildup.engine.room.plan.WallRun;
+import buildup.engine.room.run.Course;
+import buildup.engine.room.run.Fit;
+import buildup.engine.room.run.Frame;
+import buildup.engine.room.run.Job;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Space;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/** Asks what the room as it was measured leaves along the runs of a job. */
+public final class Surveying {
+    /** Two measures of one ceiling at one corner may differ by this, in: what a tape and a level repeat; no source. */
+    private static final double SAME_HEIGHT = 0.125;
+
+    private final Section section;
+    private final Job job;
+    private final Notices notices;
+    private final List<GapAlong> gaps = new ArrayList<>();
+
+    private Surveying(Section section, Job job, Notices notices) {
+        this.section = section;
+        this.job = job;
+        this.notices = notices;
+    }
+
+    /** What is left along each stretch, with notices for what clashes; nothing without a plan or measures. */
+    public static Surfaced of(Section section, Optional<Job> job, Notices notices) {
+        if (job.isEmpty()) {
+            return Surfaced.NOTHING;
+        }
+        Surveying surveying = new Surveying(section, job.get(), notices);
+        surveying.look();
+        List<Remedy> ways = surveying.gaps.stream()
+                .flatMap(gap -> Remedies.of(gap).stream())
+                .toList();
+        List<Rolled> rolled = surveying.gaps.stream()
+                .filter(gap -> gap.surface() == Surface.CEILING && !gap.even())
+                .flatMap(gap -> CrownRolling.of(section, job.get(), gap).stream())
+                .toList();
+        return new Surfaced(surveying.gaps, ways, rolled);
+    }
+
+    private void look() {
+        for (int i = 0; i < job.plan().runs().size(); i++) {
+            WallRun run = job.plan().runs().get(i);
+            for (int j = 0; j < run.stretches().size(); j++) {
+                Stretch stretch = run.stretches().get(j);
+                List<Fit> fits = fits(i, job.frames().get(i).get(j));
+                MeasuredRoom measured = stretch.surfaces();
+                measured.ceiling().ifPresent(found -> along(run, stretch, fits, Surface.CEILING, found));
+                measured.floor().ifPresent(found -> along(run, stretch, fits, Surface.FLOOR, found));
+                measured.wall().ifPresent(found -> along(run, stretch, fits, Surface.WALL, found));
+                if (stretch.corner().isPresent()) {
+                    Stretch next = run.after(j);
+                    agree(
+                            stretch,
+                            next,
+                            "ceiling",
+                            stretch.surfaces().ceiling(),
+                            next.surfaces().ceiling());
+                    agree(
+                            stretch,
+                            next,
+                            "floor",
+                            stretch.surfaces().floor(),
+                            next.surfaces().floor());
+                }
+            }
+        }
+        gaps.stream().filter(GapAlong::clashes).forEach(this::clash);
+    }
+
+    private List<Fit> fits(int run, Frame frame) {
+        return job.fits().stream()
+                .filter(fit -> fit.run() == run && fit.frame().equals(frame) && !fit.selfReturn())
+                .toList();
+    }
+
+    private void along(WallRun run, Stretch stretch, List<Fit> fits, Surface surface, Measured measured) {
+        Space space = section.stack().space();
+        ToDoubleFunction<Fit> near = switch (surface) {
+            case CEILING -> fit -> space.reach(section.body(fit.course().body()).outline());
+            case FLOOR -> fit -> -fit.course().box().bottom();
+            // whatever stands off the wall plane as drawn does not meet it
+            case WALL -> fit -> -fit.course().back();
+        };
+        Optional<Course> nearest = fits.stream()
+                .max(Comparator.comparingDouble(near)
+                        .thenComparing(fit -> fit.course().trim()))
+                .map(Fit::course);
+        for (Fit fit : fits) {
+            if (nearest.filter(fit.course()::equals).isPresent() && meets(surface, fit)) {
+                double level = surface == Surface.CEILING ? near.applyAsDouble(fit) : -near.applyAsDouble(fit);
+                double sign = surface == Surface.CEILING ? 1 : -1;
+                double from = Math.max(0, fit.start());
+                double to = Math.min(stretch.length(), fit.start() + fit.wall());
+                Measured gap = measured.between(from, to).from(level, sign);
+                gaps.add(new GapAlong(run.name(), fit.stretch(), surface, fit, gap, stretch.mark()));
+            }
+        }
+    }
+
+    /** A wall is met by what is drawn on it alone. */
+    private static boolean meets(Surface surface, Fit fit) {
+        return surface != Surface.WALL || Math.abs(fit.course().back()) <= Tolerance.TOUCHING;
+    }
+
+    private void agree(Stretch one, Stretch next, String what, Optional<Measured> left, Optional<Measured> right) {
+        if (left.isEmpty() || right.isEmpty()) {
+            return;
+        }
+        double ends = left.get().at(one.length());
+        double begins = right.get().at(0);
+        if (Math.abs(ends - begins) > SAME_HEIGHT + Tolerance.COINCIDENT) {
+            notices.add(SurfaceNotices.HEIGHTS_DISAGREE
+                    .with("surface", what)
+                    .with("stretch", one.name())
+                    .with("next", next.name())
+                    .with("one", Figure.length(ends))
+                    .with("other", Figure.length(begins))
+                    .at(next.mark())
+                    .amount(Figure.length(Math.abs(ends - begins))));
+        }
+    }
+
+    private void clash(GapAlong gap) {
+        Figure over = Figure.atLeast(-gap.least().amount());
+        notices.add((gap.surface() == Surface.CEILING
+                        ? SurfaceNotices.CEILING_TOO_LOW
+                        : gap.surface() == Surface.FLOOR ? SurfaceNotices.FLOOR_TOO_HIGH : SurfaceNotices.WALL_HUMPS)
+                .with("stretch", gap.stretch())
+                .with("along", Figure.length(gap.least().along()))
+                .with("by", over)
+                .with("over", Figure.length(gap.gap().lengthBelow()))
+                .at(gap.mark())
+                .of(gap.fit().course().name())
+                .amount(Figure.length(-gap.least().amount())));
+    }
+}
