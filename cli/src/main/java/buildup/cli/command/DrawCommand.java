@@ -1,19 +1,13 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
-import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
-import buildup.cli.drawing.hold.HoldsDrawing;
-import buildup.cli.drawing.hold.SeasonDrawing;
-import buildup.cli.drawing.hold.StepsDrawing;
-import buildup.cli.drawing.look.ElevationDrawing;
-import buildup.cli.drawing.look.RaysDrawing;
-import buildup.cli.drawing.room.PlanDrawing;
-import buildup.cli.drawing.room.SticksDrawing;
-import buildup.cli.drawing.room.WallsDrawing;
-import buildup.cli.drawing.section.SectionDrawing;
+import buildup.cli.drawing.paper.PagesBelow;
+import buildup.cli.drawing.sheet.Pages;
+import buildup.cli.drawing.sheet.PaperSize;
 import buildup.cli.report.NoticeText;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.DxfWriter;
@@ -23,10 +17,7 @@ import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
-import buildup.engine.Cuts;
 import buildup.engine.Question;
-import buildup.engine.look.light.Lighting;
-import buildup.engine.room.sticks.Limit;
 import buildup.engine.section.stack.Light;
 import buildup.shared.figure.Figure;
 import buildup.shared.length.Angle;
@@ -71,8 +62,7 @@ final class DrawCommand implements Callable<Integer> {
     /** Fine enough to print, and a sheet still opens on a telephone. */
     private static final int PNG_DOTS_PER_INCH = 150;
 
-    /** Larger, and pieces leave the sheet. */
-    private static final int MOST_TIMES = 100;
+    private static final Path STANDARD_OUTPUT = Path.of("-");
 
     private final Streams streams;
 
@@ -103,7 +93,11 @@ final class DrawCommand implements Callable<Integer> {
             description = "${COMPLETION-CANDIDATES} (default: as the file ends).")
     private Optional<Format> format = Optional.empty();
 
-    @Option(names = "-o", required = true, paramLabel = "FILE", description = "Where to write.")
+    @Option(
+            names = "-o",
+            required = true,
+            paramLabel = "FILE",
+            description = "Where to write; - is standard output, as --to says.")
     private Path output = Path.of("");
 
     @Mixin
@@ -122,7 +116,9 @@ final class DrawCommand implements Callable<Integer> {
         if (wanted.isEmpty()) {
             notices.add(CommandNotices.NO_PICTURE_ENDING.with("file", output.toString()));
         } else {
-            answer.known().ifPresent(known -> draw(answer, known, wanted.get(), files.read(), notices));
+            Delivery delivery = new Delivery(
+                    streams, Optional.of(output).filter(file -> !file.equals(STANDARD_OUTPUT)), files.read());
+            answer.known().ifPresent(known -> draw(answer, known, wanted.get(), delivery, notices));
         }
         notices.addAll(answer.notices(concerns()));
         streams.err().print(NoticeText.write(notices.sorted(), answer.file(), answer.unit()));
@@ -153,81 +149,30 @@ final class DrawCommand implements Callable<Integer> {
         return false;
     }
 
-    private void draw(Answer answer, Answers known, Format wanted, List<Path> inputs, Notices notices) {
+    private void draw(Answer answer, Answers known, Format wanted, Delivery delivery, Notices notices) {
+        Optional<PaperSize> paper = page.flatMap(name -> Pages.asked(name, notices));
+        if (page.isPresent() && paper.isEmpty()) {
+            return;
+        }
         ShippedFont font = ShippedFont.load();
-        scene(answer, known, font, notices)
-                .filter(scene -> wanted != Format.png || fits(scene, notices))
-                .map(scene -> switch (wanted) {
-                    case svg -> SvgWriter.write(scene, answer.unit());
-                    case dxf -> DxfWriter.write(scene);
-                    case png -> PngWriter.write(scene, font, PNG_DOTS_PER_INCH);
-                    case pdf -> PdfWriter.write(scene, font);
-                })
-                .ifPresent(bytes -> OutputFile.write(output, bytes, inputs, notices));
-    }
-
-    private Optional<Scene> scene(Answer answer, Answers known, ShippedFont font, Notices notices) {
-        if (view == View.section) {
-            return SectionDrawing.of(known.section(), font, page, notices);
+        // a drawing of lines is not printed as it is, and knows no paper
+        List<Scene> scenes =
+                new DrawnView(answer, known, paper, wanted != Format.dxf, font, notices).scenes(view, times);
+        if (scenes.isEmpty()) {
+            return;
         }
-        if (view == View.holds) {
-            return Optional.of(
-                    HoldsDrawing.of(known.section(), known.support(), known.fixed(), known.proposals(), font));
+        Scene all = PagesBelow.of(scenes);
+        if (wanted == Format.png && !fits(all, notices)) {
+            return;
         }
-        if (view == View.steps) {
-            return Optional.of(StepsDrawing.of(known.section(), known.order(), font));
-        }
-        if (view == View.season) {
-            return season(known, font, notices);
-        }
-        if (view == View.plan) {
-            if (known.job().isEmpty()) {
-                notices.add(CommandNotices.NO_CORNER.notice());
-            }
-            return known.job().map(job -> PlanDrawing.of(job, font));
-        }
-        if (view == View.walls) {
-            Optional<Scene> walls = WallsDrawing.of(known.section().stack(), known.surfaces(), font);
-            if (walls.isEmpty()) {
-                notices.add(CommandNotices.NOTHING_MEASURED.notice());
-            }
-            return walls;
-        }
-        if (view == View.sticks) {
-            return sticks(answer, font, notices);
-        }
-        if (known.lights().isEmpty()) {
-            notices.add(CommandNotices.NO_LIGHT.notice());
-            return Optional.empty();
-        }
-        Lighting first = known.lights().get(0);
-        return Optional.of(
-                view == View.elevation
-                        ? ElevationDrawing.of(known.section(), first, font)
-                        : RaysDrawing.of(known.section(), first, known.sights(), font));
-    }
-
-    private Optional<Scene> season(Answers known, ShippedFont font, Notices notices) {
-        if (times < 1 || times > MOST_TIMES) {
-            notices.add(CommandNotices.NOT_SO_MANY_TIMES
-                    .with("times", Figure.count(times))
-                    .with("most", Figure.count(MOST_TIMES)));
-            return Optional.empty();
-        }
-        if (!known.year().asked()) {
-            notices.add(CommandNotices.NO_SEASONS.notice());
-            return Optional.empty();
-        }
-        return Optional.of(SeasonDrawing.of(known.section(), known.year(), times, font));
-    }
-
-    private static Optional<Scene> sticks(Answer answer, ShippedFont font, Notices notices) {
-        Cuts cuts = Cuts.of(answer, Limit.usual());
-        notices.addAll(cuts.notices());
-        return cuts.known()
-                .flatMap(known -> known.list()
-                        .filter(list -> !list.pieces().isEmpty())
-                        .map(list -> SticksDrawing.of(known.job(), list, font)));
+        delivery.put(
+                switch (wanted) {
+                    case svg -> SvgWriter.write(all, answer.unit());
+                    case dxf -> DxfWriter.write(all);
+                    case png -> PngWriter.write(all, font, PNG_DOTS_PER_INCH);
+                    case pdf -> PdfWriter.write(scenes, font);
+                },
+                notices);
     }
 
     /** The light of the command line, in place of those of the stack. */

@@ -1,5 +1,6 @@
 package buildup.cli.scene;
 
+import buildup.profiles.outline.Box;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -16,12 +17,22 @@ public record Scene(String title, String description, double width, double heigh
         items = List.copyOf(items);
     }
 
-    /** Every item that draws, groups opened, in the order in which they are laid on. */
-    public List<SceneItem> leaves() {
-        return leaves(items).toList();
+    /** What is drawn on it. */
+    public Box box() {
+        return Box.around(items.stream().map(SceneItem::box).toList());
     }
 
-    private static Stream<SceneItem> leaves(List<SceneItem> items) {
-        return items.stream().flatMap(item -> item instanceof Group group ? leaves(group.items()) : Stream.of(item));
+    /** Every item that draws, groups opened, in the order in which they are laid on; a clipped part stays whole. */
+    public List<SceneItem> leaves() {
+        return leaves(items);
+    }
+
+    /** The same of some items. */
+    public static List<SceneItem> leaves(List<SceneItem> items) {
+        return opened(items).toList();
+    }
+
+    private static Stream<SceneItem> opened(List<SceneItem> items) {
+        return items.stream().flatMap(item -> item instanceof Group group ? opened(group.items()) : Stream.of(item));
     }
 }

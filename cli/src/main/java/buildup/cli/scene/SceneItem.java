@@ -3,7 +3,7 @@ package buildup.cli.scene;
 import buildup.profiles.outline.Box;
 
 /** Something on the sheet. */
-public sealed interface SceneItem permits Group, Area, Path, Hatch, Label {
+public sealed interface SceneItem permits Group, Clip, Area, Path, Hatch, Label {
     /** The same, so much further right and up; inches. */
     SceneItem moved(double right, double up);
 

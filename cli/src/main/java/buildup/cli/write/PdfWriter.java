@@ -1,6 +1,7 @@
 package buildup.cli.write;
 
 import buildup.cli.scene.Area;
+import buildup.cli.scene.Clip;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Path;
@@ -8,6 +9,7 @@ import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import java.awt.Color;
@@ -108,7 +110,20 @@ public final class PdfWriter {
             page.stroke();
         } else if (item instanceof Label label) {
             write(label);
+        } else if (item instanceof Clip clip) {
+            clipped(clip);
         }
+    }
+
+    private void clipped(Clip clip) throws IOException {
+        Box window = clip.window();
+        page.saveGraphicsState();
+        page.addRect((float) window.back(), (float) window.bottom(), (float) window.width(), (float) window.height());
+        page.clip();
+        for (SceneItem item : Scene.leaves(clip.items())) {
+            draw(item);
+        }
+        page.restoreGraphicsState();
     }
 
     private void pen(Tone tone, double width, List<Double> dash) throws IOException {

@@ -1,6 +1,7 @@
 package buildup.cli.write;
 
 import buildup.cli.scene.Area;
+import buildup.cli.scene.Clip;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Label;
@@ -9,6 +10,7 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
+import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.shared.length.LengthUnit;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +35,7 @@ public final class SvgWriter {
     private final Scene scene;
     private final Document document;
     private final Optional<ShippedFont> outlines;
+    private int clips;
 
     private SvgWriter(Scene scene, Optional<ShippedFont> outlines) {
         this.scene = scene;
@@ -90,10 +93,27 @@ public final class SvgWriter {
                 addAll(element, group.items());
                 element.appendChild(document.createTextNode("\n"));
                 add(parent, element);
+            } else if (item instanceof Clip clip) {
+                add(parent, clipped(clip));
             } else {
                 add(parent, drawn(item));
             }
         }
+    }
+
+    private Element clipped(Clip clip) {
+        clips++;
+        String name = "window-" + clips;
+        Element path = element("clipPath");
+        path.setAttribute("id", name);
+        Element window = path(PathData.of(Outline.rectangle(clip.window()).segments(), true, scene.height()));
+        add(path, window);
+        Element element = element("g");
+        element.setAttribute("clip-path", "url(#" + name + ")");
+        add(element, path);
+        addAll(element, clip.items());
+        element.appendChild(document.createTextNode("\n"));
+        return element;
     }
 
     private Element drawn(SceneItem item) {

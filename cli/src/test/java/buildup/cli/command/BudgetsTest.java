@@ -103,7 +103,18 @@ class BudgetsTest {
                 "-o",
                 folder.resolve("x.png").toString());
         assertThat(png.err()).contains("million pixels");
+        String wall = "pieces: [{ name: a, profile: board 600 x 2400, back: wall, bottom: 0 }]";
+        Ran pages = Ran.with(
+                wall.getBytes(UTF_8),
+                "draw",
+                "-",
+                "--page",
+                "letter",
+                "-o",
+                folder.resolve("x.pdf").toString());
+        assertThat(pages.err()).contains("pages of letter: more than 1000");
         // a picture says what it has to say beside it, in words
+        reached.put("page-too-small", new Ran(pages.code(), "\"code\": \"page-too-small\"", ""));
         reached.put("picture-too-large", new Ran(png.code(), "\"code\": \"picture-too-large\"", ""));
     }
 

@@ -8,10 +8,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DrawCommandTest {
     private static final String STACK = Ran.demo("reading-room-cornice.yaml").toString();
@@ -90,6 +94,35 @@ class DrawCommandTest {
         assertThat(ran.err())
                 .contains("The stack holds no plan: there is no corner to draw. Add one, as 'plan: [{ left: return,");
         assertThat(out).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"section", "elevation", "rays", "holds", "steps", "season", "plan", "sticks"})
+    void every_view_obeys_the_page(String view) throws IOException {
+        Path out = folder.resolve("a.pdf");
+        String demo = Ran.demo("reading-room-case.yaml").toString();
+        Ran ran = Ran.of("draw", demo, "--view", view, "--page", "letter", "-o", out.toString());
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        try (PDDocument document = Loader.loadPDF(out.toFile())) {
+            document.getPages()
+                    .forEach(page -> assertThat(List.of(
+                                    page.getMediaBox().getWidth(),
+                                    page.getMediaBox().getHeight()))
+                            .containsExactlyInAnyOrder(612f, 792f));
+        }
+    }
+
+    @Test
+    void a_format_of_one_picture_holds_the_pages_one_below_the_other() throws IOException {
+        assertThat(drawn("a.svg", "--page", "letter")).contains("height=\"56in\"", "part 4 of 4", "part 1 joins here");
+    }
+
+    @Test
+    void a_picture_goes_to_standard_output_where_its_kind_is_given() {
+        Ran ran = Ran.of("draw", STACK, "--to", "svg", "-o", "-");
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
+        assertThat(ran.out()).startsWith("<?xml").contains("Reading-room bookcase cornice");
+        assertThat(Ran.of("draw", STACK, "-o", "-").err()).contains("or give --to");
     }
 
     private String drawn(String name, String... options) throws IOException {

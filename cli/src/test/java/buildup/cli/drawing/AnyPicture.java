@@ -13,6 +13,7 @@ import buildup.cli.drawing.room.WallsDrawing;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.drawing.section.ScreenDrawing;
 import buildup.cli.drawing.section.SectionDrawing;
+import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
@@ -26,7 +27,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 
 /** Stacks, and every picture that the program draws of one. */
@@ -42,7 +42,7 @@ public final class AnyPicture {
             return views;
         }
         Answers known = answer.known().get();
-        SectionDrawing.of(known.section(), FONT, Optional.of("arch-e"), new Notices())
+        SectionDrawing.of(known.section(), FONT, Pages.named("arch-e"), new Notices())
                 .ifPresent(scene -> views.put("section", scene));
         Scene screen = ScreenDrawing.of(known.section(), FONT).scene();
         views.put("screen, inches", without(screen, "dimensions-mm"));

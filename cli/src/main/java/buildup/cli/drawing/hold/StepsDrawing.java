@@ -4,6 +4,10 @@ import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.draft.Words;
+import buildup.cli.drawing.paper.PageFrame;
+import buildup.cli.drawing.paper.Paper;
+import buildup.cli.drawing.paper.PaperPage;
+import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Area;
@@ -75,6 +79,23 @@ public final class StepsDrawing {
     /** The strip of steps; its words are in the unit of the document. */
     public static Scene of(Section section, PuttingUp order, TextMeasure measure) {
         return new StepsDrawing(section, order, measure).scene();
+    }
+
+    /** The same on pages, as many steps beside each other as there is room for. */
+    public static List<PaperPage> pages(Section section, PuttingUp order, PageFrame frame) {
+        StepsDrawing drawing = new StepsDrawing(section, order, frame.measure());
+        List<Block> blocks = new ArrayList<>();
+        for (int i = 0; i < order.steps().size(); i++) {
+            blocks.add(Paper.fitted(frame, Block.of(drawing.panel(i))));
+        }
+        return Paper.flowing(frame, "Step by step", "1 : " + drawing.smaller(), flow -> {
+            flow.blocks(List.of(Block.of(drawing.legend())), GAP);
+            flow.blocks(blocks, GAP);
+        });
+    }
+
+    private long smaller() {
+        return Math.max(1, Math.round(1 / view.scale()));
     }
 
     private Scene scene() {
@@ -240,10 +261,9 @@ public final class StepsDrawing {
     }
 
     private Group legend() {
-        long scale = Math.round(1 / view.scale());
         return new Legend(measure, Drafting.TEXT)
                 .title(section.stack().title())
-                .text("Step by step, drawn about 1 : " + Math.max(1, scale)
+                .text("Step by step, drawn about 1 : " + smaller()
                         + ". Hatched: what goes up in the step. Arrow: its way in; a cross where it cannot go in. Sizes in "
                         + Drafting.units(section.stack()) + ".")
                 .group();

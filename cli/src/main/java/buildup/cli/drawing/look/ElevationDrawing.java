@@ -64,13 +64,14 @@ public final class ElevationDrawing {
     private final Pattern cast;
     private final Pattern shade;
 
-    private ElevationDrawing(Section section, Lighting lighting, TextMeasure measure) {
+    /** @param letters their size, as a share of the picture's height; never less than on a drawing for the bench */
+    private ElevationDrawing(Section section, Lighting lighting, TextMeasure measure, double letters) {
         this.section = section;
         this.lighting = lighting;
         this.measure = measure;
         this.strips = FrontView.of(section, lighting);
         double height = section.totals().height();
-        this.size = Math.max(Drafting.TEXT, LETTERS * height);
+        this.size = Math.max(Drafting.TEXT, letters * height);
         this.run = Math.max(4, RUN * height);
         // as large as the letters, so that hatch and letters are read from the same distance
         this.cast = new Pattern(45, 0.5 * size, false, 0.08 * size, List.of());
@@ -79,7 +80,12 @@ public final class ElevationDrawing {
 
     /** The front of the trim with its shadows, full size. */
     public static Scene of(Section section, Lighting lighting, TextMeasure measure) {
-        return new ElevationDrawing(section, lighting, measure).scene();
+        return new ElevationDrawing(section, lighting, measure, LETTERS).scene();
+    }
+
+    /** The same with letters as they are read on paper, however high the stack. */
+    public static Scene onPaper(Section section, Lighting lighting, TextMeasure measure) {
+        return new ElevationDrawing(section, lighting, measure, 0).scene();
     }
 
     private Scene scene() {

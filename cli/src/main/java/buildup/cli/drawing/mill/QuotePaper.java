@@ -23,7 +23,6 @@ import buildup.profiles.outline.Point;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
-import buildup.shared.notice.Suggestion;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,11 +70,8 @@ public record QuotePaper(Quote quote, Telling telling, boolean forCustomer, Text
     }
 
     private Optional<List<Scene>> pages(Optional<String> page, Notices notices, Predicate<List<Scene>> enough) {
-        Optional<PaperSize> wanted = page.flatMap(Pages::named);
+        Optional<PaperSize> wanted = page.flatMap(name -> Pages.asked(name, notices));
         if (page.isPresent() && wanted.isEmpty()) {
-            notices.add(DrawingNotices.UNKNOWN_PAGE
-                    .with("name", page.get())
-                    .cure(Suggestion.phrase(page.get(), Pages.names())));
             return Optional.empty();
         }
         List<PaperSize> usual =

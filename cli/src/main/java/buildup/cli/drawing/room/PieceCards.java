@@ -2,6 +2,7 @@ package buildup.cli.drawing.room;
 
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Words;
+import buildup.cli.drawing.sheet.Block;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
@@ -49,6 +50,31 @@ final class PieceCards {
 
     /** The labels in rows from there down, in the order of the courses. */
     List<SceneItem> items(double top) {
+        List<SceneItem> items = new ArrayList<>();
+        List<StickPiece> pieces = pieces();
+        for (int number = 0; number < pieces.size(); number++) {
+            double left = number % IN_A_ROW * WIDE;
+            int row = number / IN_A_ROW;
+            double down = top - row * HIGH;
+            items.add(group(number, pieces.get(number), new Box(left, down - HIGH, left + WIDE, down)));
+        }
+        return items;
+    }
+
+    /** The labels one by one. */
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        for (StickPiece piece : pieces()) {
+            blocks.add(Block.of(group(blocks.size(), piece, new Box(0, 0, WIDE, HIGH))));
+        }
+        return blocks;
+    }
+
+    private Group group(int number, StickPiece piece, Box box) {
+        return new Group("label-" + (number + 1), card(piece, box));
+    }
+
+    private List<StickPiece> pieces() {
         List<StickPiece> cut = Stream.concat(
                         list.sticks().stream()
                                 .flatMap(stick -> stick.strips().stream())
@@ -57,25 +83,16 @@ final class PieceCards {
                         list.without().stream())
                 .sorted(Comparator.comparing(StickPiece::id))
                 .toList();
-        List<SceneItem> items = new ArrayList<>();
-        int number = 0;
-        for (StickPiece wanted : list.pieces()) {
-            for (StickPiece piece : cut) {
-                boolean part = piece.id().equals(wanted.id())
-                        || (piece.id().startsWith(wanted.id())
-                                && !Character.isDigit(
-                                        piece.id().charAt(wanted.id().length())));
-                if (part) {
-                    int column = number % IN_A_ROW;
-                    int row = number / IN_A_ROW;
-                    double left = column * WIDE;
-                    double down = top - row * HIGH;
-                    number++;
-                    items.add(new Group("label-" + number, card(piece, new Box(left, down - HIGH, left + WIDE, down))));
-                }
-            }
-        }
-        return items;
+        return list.pieces().stream()
+                .flatMap(wanted -> cut.stream().filter(piece -> isOf(piece, wanted)))
+                .toList();
+    }
+
+    /** Whether it is the wanted piece or one of the parts that it is joined from. */
+    private static boolean isOf(StickPiece piece, StickPiece wanted) {
+        return piece.id().equals(wanted.id())
+                || (piece.id().startsWith(wanted.id())
+                        && !Character.isDigit(piece.id().charAt(wanted.id().length())));
     }
 
     private List<SceneItem> card(StickPiece piece, Box box) {

@@ -5,6 +5,9 @@ import buildup.cli.drawing.draft.Scale;
 import buildup.cli.drawing.label.Caption;
 import buildup.cli.drawing.label.PlanPlaces;
 import buildup.cli.drawing.label.PlanPlaces.Place;
+import buildup.cli.drawing.paper.PageFrame;
+import buildup.cli.drawing.paper.Paper;
+import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
@@ -37,6 +40,9 @@ public final class PlanDrawing {
 
     private static final double HIGHEST = 5;
 
+    /** What names may take at the ends of a run. */
+    private static final double NAMES_BESIDE = 1;
+
     /** Thickness of a wall on the sheet, in. */
     private static final double WALL = 0.14;
 
@@ -47,9 +53,13 @@ public final class PlanDrawing {
     private final TextMeasure measure;
     private final List<Place> places;
 
-    private PlanDrawing(Job job, TextMeasure measure) {
+    private final double widest;
+
+    /** @param widest a run is on the sheet, in of paper */
+    private PlanDrawing(Job job, TextMeasure measure, double widest) {
         this.job = job;
         this.measure = measure;
+        this.widest = widest;
         this.places = PlanPlaces.of(job);
     }
 
@@ -59,7 +69,24 @@ public final class PlanDrawing {
      * @param job with at least one run
      */
     public static Scene of(Job job, TextMeasure measure) {
-        return new PlanDrawing(job, measure).scene();
+        return new PlanDrawing(job, measure, WIDEST).scene();
+    }
+
+    /** The same on pages. */
+    public static List<PaperPage> pages(Job job, PageFrame frame) {
+        PlanDrawing drawing =
+                new PlanDrawing(job, frame.measure(), Math.min(WIDEST, Paper.width(frame) - NAMES_BESIDE));
+        return Paper.flowing(frame, "Plan", "as told", flow -> {
+            flow.blocks(List.of(Block.of(drawing.legend())), GAP);
+            for (int run = 0; run < job.plan().runs().size(); run++) {
+                flow.blocks(List.of(Paper.fitted(frame, Block.of(drawing.whole(run)))), GAP);
+            }
+            flow.blocks(
+                    drawing.details().stream()
+                            .map(block -> Paper.fitted(frame, block))
+                            .toList(),
+                    GAP);
+        });
     }
 
     private Scene scene() {
@@ -119,7 +146,7 @@ public final class PlanDrawing {
         double turn = Math.toDegrees(longest(number).along().angle());
         Motion level = Motion.turn(-turn);
         Box extent = extent(number, level);
-        double scale = Math.min(1, Math.min(WIDEST / extent.width(), HIGHEST / extent.height()));
+        double scale = Math.min(1, Math.min(widest / extent.width(), HIGHEST / extent.height()));
         UnaryOperator<Point> onto = p -> level.apply(p).times(scale);
         PlanShape shape = new PlanShape(job, onto, Scale.of(extent, scale).grown(1));
         List<SceneItem> items = new ArrayList<>(shape.walls(number, WALL / scale));

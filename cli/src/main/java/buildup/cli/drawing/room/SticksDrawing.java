@@ -1,6 +1,10 @@
 package buildup.cli.drawing.room;
 
 import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.paper.PageFrame;
+import buildup.cli.drawing.paper.Paper;
+import buildup.cli.drawing.paper.PaperPage;
+import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
@@ -41,6 +45,9 @@ public final class SticksDrawing {
     private static final double MARGIN = 0.3;
     private static final double INSET = 0.03;
 
+    /** Left of the sticks: how wide their strips are. */
+    private static final double WIDTHS = 0.75;
+
     private static final Pattern WASTE = new Pattern(45, 0.07, true, 0.005, List.of());
 
     private final CutList list;
@@ -50,33 +57,50 @@ public final class SticksDrawing {
     private final List<SceneItem> items = new ArrayList<>();
     private double y;
 
-    private SticksDrawing(Job job, CutList list, TextMeasure measure) {
+    /** @param widest the longest stick is on the sheet, in */
+    private SticksDrawing(Job job, CutList list, TextMeasure measure, double widest) {
         this.list = list;
         this.job = job;
         this.measure = measure;
         int longest = list.sticks().stream().mapToInt(Stick::length).max().orElse(1);
-        this.scale = Math.min(WIDEST / LengthSteps.inches(longest), 1);
+        this.scale = Math.min(widest / LengthSteps.inches(longest), 1);
     }
 
     /** The sticks of a job. */
     public static Scene of(Job job, CutList list, TextMeasure measure) {
-        return new SticksDrawing(job, list, measure).scene();
+        return new SticksDrawing(job, list, measure, WIDEST).scene();
+    }
+
+    /** The same on pages, a stick and a label never across two of them. */
+    public static List<PaperPage> pages(Job job, CutList list, PageFrame frame) {
+        SticksDrawing drawing =
+                new SticksDrawing(job, list, frame.measure(), Math.min(WIDEST, Paper.width(frame) - WIDTHS));
+        List<Block> sticks = new ArrayList<>();
+        for (int i = 0; i < list.sticks().size(); i++) {
+            List<SceneItem> drawn = drawing.stick(i + 1, list.sticks().get(i));
+            Block block = Block.of(new Group("stick-" + (i + 1), drawn));
+            // all in one line on the left, where widths of strips stand beside some of them
+            Box box = new Box(
+                    -WIDTHS,
+                    block.box().bottom(),
+                    block.box().face(),
+                    block.box().top());
+            sticks.add(new Block(block.group(), box));
+        }
+        return Paper.flowing(frame, "Sticks and labels", drawing.scaleWords() + " in length", flow -> {
+            flow.blocks(List.of(Block.of(drawing.legend())), GAP);
+            sticks.forEach(stick -> flow.blocks(List.of(Paper.fitted(frame, stick)), GAP));
+            flow.labels(new PieceCards(job, list, frame.measure()).blocks());
+        });
+    }
+
+    private String scaleWords() {
+        return "1 : " + Math.max(1, Math.round(1 / scale));
     }
 
     private Scene scene() {
         String title = job.section().stack().title();
-        Group legend = new Legend(measure, Drafting.TEXT)
-                .title(title)
-                .text("Sticks, drawn 1 : " + Math.max(1, Math.round(1 / scale))
-                        + " in their length; widths are not to scale. Lengths lie with their wall side up, and"
-                        + " are told from long point to long point, in "
-                        + Drafting.units(job.section().stack())
-                        + ". On the labels: M miter and B bevel with the stick flat on the"
-                        + " table.")
-                .sample(
-                        "cut away",
-                        at -> waste(new Box(at.x(), at.y(), at.x() + 3 * Drafting.TEXT, at.y() + Drafting.TEXT)))
-                .group();
+        Group legend = legend();
         items.add(legend);
         y = legend.box().bottom() - GAP;
         for (int i = 0; i < list.sticks().size(); i++) {
@@ -89,6 +113,21 @@ public final class SticksDrawing {
                 list.sticks().size() + " sticks with the pieces that each is cut into, and a label for each piece.",
                 items,
                 MARGIN);
+    }
+
+    private Group legend() {
+        return new Legend(measure, Drafting.TEXT)
+                .title(job.section().stack().title())
+                .text("Sticks, drawn " + scaleWords()
+                        + " in their length; widths are not to scale. Lengths lie with their wall side up, and"
+                        + " are told from long point to long point, in "
+                        + Drafting.units(job.section().stack())
+                        + ". On the labels: M miter and B bevel with the stick flat on the"
+                        + " table.")
+                .sample(
+                        "cut away",
+                        at -> waste(new Box(at.x(), at.y(), at.x() + 3 * Drafting.TEXT, at.y() + Drafting.TEXT)))
+                .group();
     }
 
     private List<SceneItem> stick(int number, Stick stick) {

@@ -7,9 +7,12 @@ import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Clearances;
 import buildup.cli.drawing.label.Dimensioner;
 import buildup.cli.drawing.label.Tags;
+import buildup.cli.drawing.paper.PageFrame;
+import buildup.cli.drawing.paper.Paper;
+import buildup.cli.drawing.paper.PaperPage;
+import buildup.cli.drawing.paper.TitleStrip;
 import buildup.cli.drawing.sheet.Arrangement;
 import buildup.cli.drawing.sheet.Block;
-import buildup.cli.drawing.sheet.DrawingNotices;
 import buildup.cli.drawing.sheet.FullSize;
 import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.drawing.sheet.PaperSize;
@@ -32,10 +35,7 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
-import buildup.shared.figure.Figure;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -44,6 +44,8 @@ import java.util.TreeMap;
 
 /** The section, full size, dimensioned, with the list of its pieces: a sheet for the bench. */
 public final class SectionDrawing {
+    private static final double FRONT_GAP = 0.2;
+
     private final Section section;
     private final TextMeasure measure;
     private final PictureView view;
@@ -57,43 +59,55 @@ public final class SectionDrawing {
     }
 
     /**
-     * The drawing on the page asked for, else on the smallest that holds it.
+     * The drawing on one sheet: the page asked for, else the smallest that holds it, else one cut to it.
      *
-     * @param page a name from {@link Pages}
-     * @param notices told when there is no such page or the drawing is larger
+     * @param notices told when it is far too large
+     * @return absent when it is far too large, or larger than the page asked for
      */
-    public static Optional<Scene> of(Section section, TextMeasure measure, Optional<String> page, Notices notices) {
-        Optional<PaperSize> wanted = page.flatMap(Pages::named);
-        if (page.isPresent() && wanted.isEmpty()) {
-            notices.add(DrawingNotices.UNKNOWN_PAGE
-                    .with("name", page.get())
-                    .cure(Suggestion.phrase(page.get(), Pages.names())));
-            return Optional.empty();
-        }
-        return new SectionDrawing(section, measure).scene(wanted, notices);
+    public static Optional<Scene> of(Section section, TextMeasure measure, Optional<PaperSize> page, Notices notices) {
+        return new SectionDrawing(section, measure).scene(page, notices);
+    }
+
+    /**
+     * The drawing on pages: its title, its notes and the list of its pieces before the picture where it takes several.
+     *
+     * @param notices told when it takes far too many
+     * @return none then
+     */
+    public static List<PaperPage> pages(Section section, PageFrame frame, Notices notices) {
+        SectionDrawing drawing = new SectionDrawing(section, frame.measure());
+        return Paper.tooMany(frame, drawing.view.window(), notices) ? List.of() : drawing.pages(frame);
+    }
+
+    private List<PaperPage> pages(PageFrame frame) {
+        Parts parts = parts(false);
+        Block title = TitleBlock.of(measure, section.stack(), looks(), parts.notes(), false);
+        return Paper.fullSize(frame, "Section", parts.picture(), flow -> {
+            flow.blocks(List.of(title), FRONT_GAP);
+            flow.table(PieceTable.table(section));
+        });
     }
 
     private Optional<Scene> scene(Optional<PaperSize> wanted, Notices notices) {
-        List<PaperSize> pages = wanted.map(List::of).orElse(Pages.usual());
-        List<PaperSize> family = Pages.like(pages.get(0));
-        Box window = view.window();
-        if (Pages.holding(family, window.width(), window.height()).isEmpty()) {
-            // far too large: laying it out would only take time
-            notices.add(tooSmall(wanted, window.width(), window.height(), Optional.empty()));
+        PageFrame least =
+                new PageFrame(Pages.ofPrinter(metric()), new TitleStrip(List.of(List.of())), measure, metric());
+        if (Paper.tooMany(least, view.window(), notices)) {
+            // laying it out would only take time
             return Optional.empty();
         }
         List<Arrangement> arrangements = arrangements();
-        Optional<PaperSize> page = smallest(pages, arrangements);
-        if (page.isEmpty()) {
-            Arrangement least = Arrangement.least(arrangements);
-            notices.add(tooSmall(wanted, least.sheetWidth(), least.sheetHeight(), smallest(family, arrangements)));
-        }
-        return page.map(sheet -> new Scene(
-                title(),
-                description(),
-                sheet.width(),
-                sheet.height(),
-                List.copyOf(Arrangement.best(sheet, arrangements).on(sheet))));
+        List<PaperSize> pages = wanted.map(List::of).orElse(Pages.usual());
+        Arrangement own = Arrangement.least(arrangements);
+        return smallest(pages, arrangements)
+                .or(() -> wanted.isPresent()
+                        ? Optional.empty()
+                        : Optional.of(new PaperSize("as large as it is", own.sheetWidth(), own.sheetHeight())))
+                .map(sheet -> new Scene(
+                        title(),
+                        description(),
+                        sheet.width(),
+                        sheet.height(),
+                        List.copyOf(Arrangement.best(sheet, arrangements).on(sheet))));
     }
 
     private String description() {
@@ -118,16 +132,27 @@ public final class SectionDrawing {
                 .findFirst();
     }
 
-    private static Notice tooSmall(
-            Optional<PaperSize> wanted, double width, double height, Optional<PaperSize> enough) {
-        return enough.map(page -> DrawingNotices.LARGE_SECTION.with("enough", page.name()))
-                .orElseGet(DrawingNotices.LARGEST_SECTION::notice)
-                .with("width", Figure.atLeast(width))
-                .with("height", Figure.atLeast(height))
-                .with("page", DrawingNotices.page(wanted));
-    }
+    /**
+     * The picture without its texts beside it.
+     *
+     * @param check the line by which full size is checked, where there was room for it within
+     */
+    private record Parts(List<SceneItem> picture, boolean check, List<String> notes) {}
 
     private List<Arrangement> arrangements() {
+        Parts parts = parts(true);
+        Optional<Block> beside = parts.check()
+                ? Optional.empty()
+                : Optional.of(Block.of(FullSize.of(metric()).upright(measure)));
+        return Arrangement.all(
+                Block.of(new Group("section", parts.picture())),
+                PieceTable.of(section, measure),
+                TitleBlock.of(measure, section.stack(), looks(), parts.notes(), true),
+                beside);
+    }
+
+    /** @param checked whether the upright check line is to lie within the picture where there is room */
+    private Parts parts(boolean checked) {
         WoodDrawing wood = WoodDrawing.of(section, view);
         wood.breaks().forEach(clearances::addBreak);
         voids().forEach(clearances::addHollow);
@@ -144,20 +169,13 @@ public final class SectionDrawing {
         drawn.add(new Group("dimensions", dimensioner.items()));
         drawn.add(new Group("letters", letters));
         Box whole = drawn.stream().map(SceneItem::box).reduce(view.window(), Box::with);
-        Optional<Group> check = FullSize.of(metric()).within(whole, clearances, measure);
+        Optional<Group> check = checked ? FullSize.of(metric()).within(whole, clearances, measure) : Optional.empty();
         check.ifPresent(drawn::add);
         List<SceneItem> items = new ArrayList<>();
         items.add(new Group("grid", Grid.of(metric()).over(view.window(), clearances.texts())));
         plane(clearances.texts()).ifPresent(items::add);
         items.addAll(drawn);
-        Optional<Block> beside = check.isPresent()
-                ? Optional.empty()
-                : Optional.of(Block.of(FullSize.of(metric()).upright(measure)));
-        return Arrangement.all(
-                Block.of(new Group("section", items)),
-                PieceTable.of(section, measure),
-                TitleBlock.of(measure, section.stack(), looks(), notes(measures, dimensioner)),
-                beside);
+        return new Parts(items, check.isPresent(), notes(measures, dimensioner));
     }
 
     private Tags tags() {

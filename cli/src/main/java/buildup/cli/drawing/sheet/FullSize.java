@@ -7,6 +7,7 @@ import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
@@ -19,13 +20,17 @@ import java.util.Optional;
 /** Lines of a known length, one each way: a printer that scales does not always scale both alike. */
 public enum FullSize {
     /** 4 in, with a tick at each inch. */
-    INCHES(4, 4, "Full size only if this line is 4 in"),
+    INCHES(4, 4, "This line is 4 in"),
     /** 100 mm, with a tick at each centimeter. */
-    MILLIMETERS(100 / 25.4, 10, "Full size only if this line is 100 mm");
+    MILLIMETERS(100 / 25.4, 10, "This line is 100 mm");
 
     private static final double END = 0.09;
     private static final double TICK = 0.045;
     private static final double STEP = 0.05;
+    private static final double MARGIN = 0.2;
+
+    /** What the level line with its words takes above it. */
+    private static final double HALF = 0.28;
 
     private final double length;
     private final int ticks;
@@ -70,6 +75,22 @@ public enum FullSize {
      */
     public List<SceneItem> level(TextMeasure measure, Point start) {
         return items(measure, DimensionAxis.LEVEL, start.x(), start.y());
+    }
+
+    /** A sheet that is cut to its picture, grown by both lines. */
+    public Scene on(Scene scene, TextMeasure measure) {
+        double low = MARGIN + HALF + MARGIN;
+        Group upright = upright(measure);
+        double wide = scene.width() + upright.box().width() + MARGIN;
+        double high = Math.max(scene.height(), length + 2 * MARGIN);
+        List<SceneItem> items = new ArrayList<>();
+        double up = low + high - scene.height();
+        scene.items().forEach(item -> items.add(item.moved(0, up)));
+        items.add(new Group("full-size-level", level(measure, new Point(2 * MARGIN, MARGIN))));
+        items.add(upright.moved(
+                wide - MARGIN - upright.box().face(),
+                low + MARGIN - upright.box().bottom()));
+        return new Scene(scene.title(), scene.description(), Math.max(wide, length + 4 * MARGIN), low + high, items);
     }
 
     private List<SceneItem> items(TextMeasure measure, DimensionAxis run, double along, double across) {

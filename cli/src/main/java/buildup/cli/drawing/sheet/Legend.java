@@ -15,6 +15,9 @@ import java.util.function.Function;
 
 /** Title, lines of text and samples with their meanings, from the top down, all in one size of letter. */
 public final class Legend {
+    /** The name of the group that holds it. */
+    public static final String GROUP = "legend";
+
     /** Widest line, in letters' sizes. */
     private static final double WIDTH = 46;
 
@@ -71,6 +74,6 @@ public final class Legend {
 
     /** What it holds, from the top down. */
     public Group group() {
-        return new Group("legend", items);
+        return new Group(GROUP, items);
     }
 }

@@ -95,13 +95,26 @@ public final class PageFlow {
         row(row, gap);
     }
 
+    /** Blocks of one size edge to edge, as sheets of labels are printed that are cut apart. */
+    public void labels(List<Block> blocks) {
+        int across = Math.max(1, (int) Math.floor(
+                width / blocks.stream().mapToDouble(Block::width).max().orElse(width)));
+        for (int first = 0; first < blocks.size(); first += across) {
+            row(blocks.subList(first, Math.min(blocks.size(), first + across)), 0, 0);
+        }
+    }
+
     private void row(List<Block> row, double gap) {
+        row(row, gap, BESIDE);
+    }
+
+    private void row(List<Block> row, double gap, double beside) {
         double high = row.stream().mapToDouble(Block::height).max().orElse(0);
         room(high);
         double left = 0;
         for (Block block : row) {
             add(block.at(left, y));
-            left += block.width() + BESIDE;
+            left += block.width() + beside;
         }
         y -= high + gap;
     }

@@ -1,5 +1,7 @@
 package buildup.cli.drawing.sheet;
 
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -35,6 +37,24 @@ public final class Pages {
         return Stream.concat(INCHES.stream(), METRIC.stream())
                 .filter(page -> page.name().equals(wanted))
                 .findFirst();
+    }
+
+    /**
+     * The paper that was asked for.
+     *
+     * @param notices told when there is none of that name
+     */
+    public static Optional<PaperSize> asked(String name, Notices notices) {
+        Optional<PaperSize> found = named(name);
+        if (found.isEmpty()) {
+            notices.add(DrawingNotices.UNKNOWN_PAGE.with("name", name).cure(Suggestion.phrase(name, names())));
+        }
+        return found;
+    }
+
+    /** What a printer in a shop or at home holds. */
+    public static PaperSize ofPrinter(boolean metric) {
+        return metric ? METRIC.get(0) : INCHES.get(0);
     }
 
     /** The names of all papers, those in inches first. */

@@ -9,6 +9,8 @@ import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
+import buildup.cli.table.Table;
+import buildup.cli.table.TableCell;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
@@ -51,18 +53,48 @@ public final class PieceTable {
         return table.rows.isEmpty() ? Optional.empty() : Optional.of(Block.of(new Group("pieces-list", table.items())));
     }
 
-    private List<List<String>> row(String letter, Placed placed, Stack stack) {
+    /** The same as a table that is broken to a page. */
+    public static Table table(Section section) {
+        List<List<TableCell>> rows = new ArrayList<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            String letter = Section.letter(i);
+            section.body(i)
+                    .placed()
+                    .ifPresent(placed -> rows.add(whole(letter, placed, section.stack()).stream()
+                            .map(TableCell::of)
+                            .toList()));
+        }
+        return new Table(
+                "Pieces, the one put up first on top",
+                Table.columns("", "piece", "profile", "kind", ">blank", ">height", ">projection"),
+                rows);
+    }
+
+    private static List<String> whole(String letter, Placed placed, Stack stack) {
+        List<String> cells = new ArrayList<>(List.of(
+                letter,
+                placed.name(),
+                placed.piece().stock().name(),
+                placed.piece().kind().word()));
+        cells.addAll(sizes(placed, stack));
+        return cells;
+    }
+
+    private static List<String> sizes(Placed placed, Stack stack) {
         Box box = placed.outline().box();
-        List<String> sizes = List.of(
+        return List.of(
                 Drafting.size(stack, placed.blankThickness()) + " x " + Drafting.size(stack, placed.blankWidth()),
                 Drafting.size(stack, box.height()),
                 Drafting.size(stack, box.face()));
+    }
+
+    private List<List<String>> row(String letter, Placed placed, Stack stack) {
         List<List<String>> cells = new ArrayList<>(List.of(
                 List.of(letter),
                 cell(placed.name()),
                 cell(placed.piece().stock().name()),
                 List.of(placed.piece().kind().word())));
-        sizes.forEach(size -> cells.add(List.of(size)));
+        sizes(placed, stack).forEach(size -> cells.add(List.of(size)));
         return cells;
     }
 

@@ -32,14 +32,21 @@ public final class TitleBlock {
         this.measure = measure;
     }
 
-    /** The title block of a stack, with what each look stands for and the notes. */
-    public static Block of(TextMeasure measure, Stack stack, Map<WoodDrawing.Look, String> looks, List<String> notes) {
+    /**
+     * The title block of a stack, with what each look stands for and the notes.
+     *
+     * @param check whether it holds the level line by which full size is checked
+     */
+    public static Block of(
+            TextMeasure measure, Stack stack, Map<WoodDrawing.Look, String> looks, List<String> notes, boolean check) {
         TitleBlock block = new TitleBlock(measure);
         block.lines(stack.title().isBlank() ? "Untitled stack" : stack.title(), Drafting.TITLE, 0.3, 3);
         block.lines("Section, full size. Sizes in " + Drafting.units(stack) + ".", Drafting.TEXT, LINE, 2);
-        block.y -= 0.38;
-        block.items.addAll(FullSize.of(Drafting.printer(stack).metric()).level(measure, new Point(0.02, block.y)));
-        block.y -= 0.14;
+        if (check) {
+            block.y -= 0.38;
+            block.items.addAll(FullSize.of(Drafting.printer(stack).metric()).level(measure, new Point(0.02, block.y)));
+            block.y -= 0.14;
+        }
         block.key(looks);
         notes.forEach(note -> block.lines(note, Drafting.TEXT, LINE, 3));
         return Block.of(new Group("title", block.items));

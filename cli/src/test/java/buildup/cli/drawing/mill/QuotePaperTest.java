@@ -122,7 +122,7 @@ class QuotePaperTest {
             assertThat(labels(pages.get(i)))
                     .extracting(Label::text)
                     .contains("Page " + (i + 1) + " of " + pages.size())
-                    .filteredOn("Full size only if this line is 4 in"::equals)
+                    .filteredOn("This line is 4 in"::equals)
                     .hasSize(2);
             isClear(pages.get(i));
         }

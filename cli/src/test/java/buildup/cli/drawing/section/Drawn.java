@@ -3,6 +3,7 @@ package buildup.cli.drawing.section;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.catalog.Catalog;
+import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.section.compose.Composer;
@@ -89,7 +90,7 @@ public record Drawn(Section section, Optional<Scene> drawing, List<Notice> notic
         assertThat(notices.refused()).as(notices.sorted().toString()).isFalse();
         Section section = Composer.compose(stack, placed, notices);
         Notices own = new Notices();
-        return new Drawn(section, SectionDrawing.of(section, FONT, page, own), own.sorted());
+        return new Drawn(section, SectionDrawing.of(section, FONT, page.flatMap(Pages::named), own), own.sorted());
     }
 
     public Scene scene() {

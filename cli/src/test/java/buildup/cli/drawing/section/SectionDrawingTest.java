@@ -120,7 +120,7 @@ class SectionDrawingTest {
                 .anyMatch(line -> line.box().width() > 3)
                 .anyMatch(line -> line.box().height() > 3);
         assertThat(texts(CORNICE.scene()))
-                .filteredOn("Full size only if this line is 4 in"::equals)
+                .filteredOn("This line is 4 in"::equals)
                 .hasSize(2);
     }
 

@@ -3,9 +3,13 @@ package buildup.cli.drawing.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.cli.drawing.paper.PageFrame;
+import buildup.cli.drawing.paper.TitleStrip;
 import buildup.cli.drawing.section.Drawn;
-import buildup.shared.notice.Level;
+import buildup.cli.drawing.section.SectionDrawing;
 import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.Notices;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -38,36 +42,45 @@ class PagesTest {
     }
 
     @Test
-    void a_page_that_is_too_small_is_refused_with_the_one_that_would_do() {
+    void no_page_is_too_small_since_what_is_larger_is_parted() {
         Drawn drawn = Drawn.of(Drawn.CORNICE, Optional.of("letter"));
-        assertThat(drawn.drawing()).isEmpty();
-        assertThat(drawn.notices()).singleElement().satisfies(notice -> {
-            assertThat(notice.level()).isEqualTo(Level.REFUSAL);
-            assertThat(notice.code()).isEqualTo("page-too-small");
-            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Take tabloid.");
-        });
-        assertThat(NoticeWords.INCHES.cure(
-                        Drawn.of(Drawn.CORNICE, Optional.of("a4")).notices().get(0)))
-                .isEqualTo("Take a2.");
+        assertThat(drawn.drawing()).as("on one letter page").isEmpty();
+        assertThat(drawn.notices()).isEmpty();
+        assertThat(SectionDrawing.pages(drawn.section(), frame("letter"), new Notices()))
+                .hasSizeGreaterThan(1);
     }
 
     @Test
-    void a_stack_larger_than_every_page_is_refused() {
+    void without_a_page_a_stack_larger_than_every_page_gets_a_sheet_of_its_own() {
         String tall = "title: Tall\nwood: red-oak\npieces:\n"
                 + "  - { name: pilaster, profile: board 3/4 x 120, back: wall, bottom: datum }\n";
         Drawn drawn = Drawn.of(tall);
-        assertThat(drawn.drawing()).isEmpty();
-        assertThat(drawn.notices()).singleElement().satisfies(notice -> {
+        assertThat(drawn.notices()).isEmpty();
+        assertThat(drawn.scene().height()).isGreaterThan(120);
+    }
+
+    @Test
+    void what_takes_more_pages_than_anybody_puts_together_is_refused_with_their_number() {
+        String absurd = "title: Tall\nwood: red-oak\npieces:\n"
+                + "  - { name: pilaster, profile: board 600 x 2400, back: wall, bottom: datum }\n";
+        Notices notices = new Notices();
+        assertThat(SectionDrawing.pages(Drawn.of(absurd).section(), frame("letter"), notices))
+                .isEmpty();
+        assertThat(notices.sorted()).singleElement().satisfies(notice -> {
             assertThat(notice.code()).isEqualTo("page-too-small");
-            assertThat(NoticeWords.INCHES.cure(notice)).contains("No page is large enough");
+            assertThat(NoticeWords.INCHES.message(notice)).contains("pages of letter: more than 1000");
         });
+    }
+
+    private static PageFrame frame(String page) {
+        return new PageFrame(Pages.named(page).orElseThrow(), new TitleStrip(List.of(List.of())), Drawn.FONT, false);
     }
 
     @Test
     void a_page_that_nobody_knows_is_refused_with_the_nearest_name() {
-        Drawn drawn = Drawn.of(Drawn.ONE, Optional.of("tabliod"));
-        assertThat(drawn.drawing()).isEmpty();
-        assertThat(drawn.notices()).singleElement().satisfies(notice -> {
+        Notices notices = new Notices();
+        assertThat(Pages.asked("tabliod", notices)).isEmpty();
+        assertThat(notices.sorted()).singleElement().satisfies(notice -> {
             assertThat(notice.code()).isEqualTo("unknown-name");
             assertThat(NoticeWords.INCHES.cure(notice)).contains("tabloid");
         });

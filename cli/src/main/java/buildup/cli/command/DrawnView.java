@@ -1,0 +1,169 @@
+package buildup.cli.command;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.hold.HoldsDrawing;
+import buildup.cli.drawing.hold.SeasonDrawing;
+import buildup.cli.drawing.hold.StepsDrawing;
+import buildup.cli.drawing.look.ElevationDrawing;
+import buildup.cli.drawing.look.RaysDrawing;
+import buildup.cli.drawing.paper.PageFrame;
+import buildup.cli.drawing.paper.Paper;
+import buildup.cli.drawing.paper.PaperPage;
+import buildup.cli.drawing.paper.TitleCell;
+import buildup.cli.drawing.paper.TitleStrip;
+import buildup.cli.drawing.room.PlanDrawing;
+import buildup.cli.drawing.room.SticksDrawing;
+import buildup.cli.drawing.room.WallsDrawing;
+import buildup.cli.drawing.section.SectionDrawing;
+import buildup.cli.drawing.sheet.FullSize;
+import buildup.cli.drawing.sheet.PaperSize;
+import buildup.cli.scene.Scene;
+import buildup.cli.write.ShippedFont;
+import buildup.engine.Answer;
+import buildup.engine.Answers;
+import buildup.engine.Cuts;
+import buildup.engine.look.light.Lighting;
+import buildup.engine.room.sticks.CutList;
+import buildup.engine.room.sticks.Limit;
+import buildup.engine.section.compose.Section;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A stack as one view shows it, on the paper that was asked for.
+ *
+ * @param paper absent for one sheet as large as the picture
+ * @param onPaper whether a picture that is larger is to be parted; else it stays on one sheet
+ * @param notices told what cannot be drawn
+ */
+record DrawnView(
+        Answer answer, Answers known, Optional<PaperSize> paper, boolean onPaper, ShippedFont font, Notices notices) {
+    /** Larger, and pieces leave the sheet. */
+    private static final int MOST_TIMES = 100;
+
+    /** The sheets of a view; none when the stack holds nothing to show in it. */
+    List<Scene> scenes(DrawCommand.View view, int times) {
+        return switch (view) {
+            case section -> section();
+            case holds ->
+                fullSize(
+                        "What holds it",
+                        HoldsDrawing.of(stack(), known.support(), known.fixed(), known.proposals(), font));
+            case elevation, rays -> lit(view);
+            case season -> season(times);
+            case steps ->
+                frame().map(frame -> numbered(StepsDrawing.pages(stack(), known.order(), frame)))
+                        .orElseGet(() -> List.of(StepsDrawing.of(stack(), known.order(), font)));
+            case plan -> plan();
+            case walls -> walls();
+            case sticks -> sticks();
+        };
+    }
+
+    private Section stack() {
+        return known.section();
+    }
+
+    private List<Scene> section() {
+        Optional<Scene> whole = SectionDrawing.of(stack(), font, paper, notices);
+        if (whole.isPresent() || notices.refused()) {
+            return whole.stream().toList();
+        }
+        return onPaper
+                ? numbered(SectionDrawing.pages(stack(), frame(paper.orElseThrow()), notices))
+                : SectionDrawing.of(stack(), font, Optional.empty(), notices).stream()
+                        .toList();
+    }
+
+    private List<Scene> lit(DrawCommand.View view) {
+        if (known.lights().isEmpty()) {
+            notices.add(CommandNotices.NO_LIGHT.notice());
+            return List.of();
+        }
+        Lighting first = known.lights().get(0);
+        return view == DrawCommand.View.elevation
+                ? fullSize(
+                        "Front",
+                        paper.isPresent() && onPaper
+                                ? ElevationDrawing.onPaper(stack(), first, font)
+                                : ElevationDrawing.of(stack(), first, font))
+                : fullSize("Light and sight", RaysDrawing.of(stack(), first, known.sights(), font));
+    }
+
+    private List<Scene> season(int times) {
+        if (times < 1 || times > MOST_TIMES) {
+            notices.add(CommandNotices.NOT_SO_MANY_TIMES
+                    .with("times", Figure.count(times))
+                    .with("most", Figure.count(MOST_TIMES)));
+            return List.of();
+        }
+        if (!known.year().asked()) {
+            notices.add(CommandNotices.NO_SEASONS.notice());
+            return List.of();
+        }
+        return fullSize("Through the year", SeasonDrawing.of(stack(), known.year(), times, font));
+    }
+
+    private List<Scene> plan() {
+        if (known.job().isEmpty()) {
+            notices.add(CommandNotices.NO_CORNER.notice());
+        }
+        return known.job()
+                .map(job -> frame().map(frame -> numbered(PlanDrawing.pages(job, frame)))
+                        .orElseGet(() -> List.of(PlanDrawing.of(job, font))))
+                .orElse(List.of());
+    }
+
+    private List<Scene> walls() {
+        Optional<Scene> walls = WallsDrawing.of(stack().stack(), known.surfaces(), font);
+        if (walls.isEmpty()) {
+            notices.add(CommandNotices.NOTHING_MEASURED.notice());
+        }
+        return walls.map(scene -> frame().map(frame -> numbered(Paper.asDrawn(frame, "Room as measured", scene)))
+                        .orElse(List.of(scene)))
+                .orElse(List.of());
+    }
+
+    private List<Scene> sticks() {
+        Cuts cuts = Cuts.of(answer, Limit.usual());
+        notices.addAll(cuts.notices());
+        return cuts.known()
+                .flatMap(one ->
+                        one.list().filter(list -> !list.pieces().isEmpty()).map(list -> sticks(one, list)))
+                .orElse(List.of());
+    }
+
+    private List<Scene> sticks(Cuts.Known cuts, CutList list) {
+        return frame().map(frame -> numbered(SticksDrawing.pages(cuts.job(), list, frame)))
+                .orElseGet(() -> List.of(SticksDrawing.of(cuts.job(), list, font)));
+    }
+
+    private List<Scene> fullSize(String view, Scene scene) {
+        Optional<PageFrame> frame = frame();
+        if (frame.isEmpty()) {
+            return List.of(FullSize.of(metric()).on(scene, font));
+        }
+        return Paper.tooMany(frame.get(), scene.box(), notices)
+                ? List.of()
+                : numbered(Paper.fullSize(frame.get(), view, scene));
+    }
+
+    private List<Scene> numbered(List<PaperPage> pages) {
+        return PaperPage.scenes(answer.title(), pages);
+    }
+
+    private Optional<PageFrame> frame() {
+        return paper.filter(page -> onPaper).map(this::frame);
+    }
+
+    private PageFrame frame(PaperSize page) {
+        TitleCell title = new TitleCell("stack", answer.title(), 3);
+        return new PageFrame(page, new TitleStrip(List.of(List.of(title))), font, metric());
+    }
+
+    private boolean metric() {
+        return Drafting.printer(stack().stack()).metric();
+    }
+}

@@ -1,0 +1,158 @@
+package buildup.cli.drawing.paper;
+
+import buildup.cli.drawing.sheet.Block;
+import buildup.cli.drawing.sheet.DrawingNotices;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.PageFlow;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
+import buildup.profiles.outline.Box;
+import buildup.shared.figure.Figure;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+
+/** Puts pictures and text on pages of one size, however large the picture and long the text. */
+public final class Paper {
+    private static final String NOT_TO_MEASURE = "not to scale";
+
+    /** A wall of 20 ft by 20 ft on letter, and more. */
+    private static final int MOST_PAGES = 1_000;
+
+    private static final double LEGEND_GAP = 0.2;
+
+    private Paper() {}
+
+    /** A picture at full size with its legend: on one page where both fit, else in parts, the legend before them. */
+    public static List<PaperPage> fullSize(PageFrame frame, String view, Scene scene) {
+        return pages(frame, PaperSet.atFullSize(view), scene);
+    }
+
+    /** A picture that is not at full size, or not all of it, as it is drawn: on one page, or in parts. */
+    public static List<PaperPage> asDrawn(PageFrame frame, String view, Scene scene) {
+        return pages(frame, PaperSet.asDrawn(view), scene);
+    }
+
+    private static List<PaperPage> pages(PageFrame frame, PaperSet set, Scene scene) {
+        List<Block> legends = scene.items().stream()
+                .filter(Paper::isLegend)
+                .map(item -> Block.of((Group) item))
+                .toList();
+        List<SceneItem> picture =
+                scene.items().stream().filter(item -> !isLegend(item)).toList();
+        return whole(frame, set, scene.items())
+                .orElseGet(() -> TiledPicture.pages(frame, set, picture, flow -> flow.blocks(legends, LEGEND_GAP)));
+    }
+
+    private static boolean isLegend(SceneItem item) {
+        return item instanceof Group group && group.id().equals(Legend.GROUP);
+    }
+
+    /**
+     * A picture at full size: on one page where it fits, else in parts.
+     *
+     * @param front what stands before the plan of the parts where there are any
+     */
+    public static List<PaperPage> fullSize(
+            PageFrame frame, String view, List<SceneItem> items, Consumer<PageFlow> front) {
+        PaperSet set = PaperSet.atFullSize(view);
+        return whole(frame, set, items).orElseGet(() -> TiledPicture.pages(frame, set, items, front));
+    }
+
+    private static Optional<List<PaperPage>> whole(PageFrame frame, PaperSet set, List<SceneItem> items) {
+        Block block = Block.of(new Group("picture", items));
+        return whole(frame, set.whole(), block)
+                .map(page -> List.of(new PaperPage(
+                        page,
+                        set.whole(),
+                        set.view(),
+                        Optional.empty(),
+                        set.scale(),
+                        centered(page.window(set.whole()), block))));
+    }
+
+    /**
+     * Whether a picture of that size takes more pages than anybody puts together.
+     *
+     * @param notices told then
+     */
+    public static boolean tooMany(PageFrame frame, Box box, Notices notices) {
+        double pages = pages(frame, box);
+        if (pages > MOST_PAGES) {
+            notices.add(DrawingNotices.MANY_PAGES
+                    .with("pages", Figure.count((long) pages))
+                    .with("page", frame.paper().name())
+                    .with("most", Figure.count(MOST_PAGES)));
+        }
+        return pages > MOST_PAGES;
+    }
+
+    /** How many pages a picture of that size takes at full size. */
+    private static double pages(PageFrame frame, Box box) {
+        return whole(frame, PageFrame.Use.CHECKED, new Block(new Group("picture", List.of()), box))
+                        .isPresent()
+                ? 1
+                : Stream.of(frame, frame.turned())
+                        .mapToDouble(way -> TiledPicture.tiling(way, PageFrame.Use.PART, box)
+                                .count())
+                        .min()
+                        .orElse(1);
+    }
+
+    /** The page as it is to lie for a block to fit whole. */
+    private static Optional<PageFrame> whole(PageFrame frame, PageFrame.Use use, Block block) {
+        return Stream.of(frame, frame.turned())
+                .filter(way -> way.window(use).width() >= block.width()
+                        && way.window(use).height() >= block.height())
+                .findFirst();
+    }
+
+    private static List<SceneItem> centered(Box window, Block block) {
+        return List.of(block.at(
+                window.middle().x() - block.width() / 2, window.middle().y() + block.height() / 2));
+    }
+
+    /** Text, tables and blocks from the top down, on as many pages as they take. */
+    public static List<PaperPage> flowing(PageFrame frame, String view, Consumer<PageFlow> written) {
+        return flowing(frame, view, NOT_TO_MEASURE, written);
+    }
+
+    /**
+     * The same.
+     *
+     * @param scale of the pictures among it, in words
+     */
+    public static List<PaperPage> flowing(PageFrame frame, String view, String scale, Consumer<PageFlow> written) {
+        Box window = frame.window(PageFrame.Use.PLAIN);
+        PageFlow flow = new PageFlow(frame.measure(), window.width(), window.height());
+        written.accept(flow);
+        List<PaperPage> pages = new ArrayList<>();
+        for (List<SceneItem> items : flow.pages()) {
+            pages.add(new PaperPage(
+                    frame,
+                    PageFrame.Use.PLAIN,
+                    view,
+                    Optional.empty(),
+                    scale,
+                    items.stream()
+                            .map(item -> item.moved(window.back(), window.top()))
+                            .toList()));
+        }
+        return pages;
+    }
+
+    /** How wide text and blocks may be. */
+    public static double width(PageFrame frame) {
+        return frame.window(PageFrame.Use.PLAIN).width();
+    }
+
+    /** A block that is made smaller where it would not fit on a page. */
+    public static Block fitted(PageFrame frame, Block block) {
+        Box window = frame.window(PageFrame.Use.PLAIN);
+        return Shrunk.toFit(block, window.width(), window.height());
+    }
+}

@@ -1,0 +1,209 @@
+package buildup.cli.drawing.paper;
+
+import buildup.cli.drawing.draft.DimensionAxis;
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Scale;
+import buildup.cli.drawing.label.Caption;
+import buildup.cli.drawing.sheet.Block;
+import buildup.cli.drawing.sheet.PageFlow;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Clip;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.Hatch;
+import buildup.cli.scene.Label;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Tone;
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** A picture at full size on several pages, and before them a page that tells how they are put together. */
+final class TiledPicture {
+    /** The key plan. */
+    private static final double PLAN_WIDE = 6.8;
+
+    private static final double PLAN_HIGH = 4.2;
+
+    /** Half the arms of a cross, and the radius of its ring. */
+    private static final double ARM = 0.16;
+
+    private static final double RING = 0.07;
+
+    private static final String MEASURE =
+            "Print at 100 %, not fitted to the page, and measure the lines on every page. ";
+
+    private static final String LAY =
+            "Lay each part over its neighbor so that cross lies on cross, and tape them; or cut through the crosses and butt"
+                    + " the parts.";
+
+    private final PageFrame frame;
+    private final PaperSet set;
+    private final List<SceneItem> leaves;
+    private final Tiling tiling;
+    /** By column and row: the number of a part that holds something. */
+    private final Map<List<Integer>, Integer> parts = new LinkedHashMap<>();
+
+    private TiledPicture(PageFrame frame, PaperSet set, List<SceneItem> leaves, Tiling tiling) {
+        this.frame = frame;
+        this.set = set;
+        this.leaves = leaves;
+        this.tiling = tiling;
+        for (int row = 0; row < tiling.rows(); row++) {
+            for (int column = 0; column < tiling.columns(); column++) {
+                if (holds(tiling.window(column, row))) {
+                    parts.put(List.of(column, row), parts.size() + 1);
+                }
+            }
+        }
+    }
+
+    /** The way of the page with which the picture takes fewer parts. */
+    static Tiling tiling(PageFrame frame, PageFrame.Use part, Box whole) {
+        Box window = frame.window(part);
+        return Tiling.of(whole, window.width(), window.height());
+    }
+
+    /**
+     * The pages.
+     *
+     * @param front what else stands on the first page, before the plan of the parts
+     */
+    static List<PaperPage> pages(PageFrame upright, PaperSet set, List<SceneItem> items, Consumer<PageFlow> front) {
+        List<SceneItem> leaves = Unnamed.of(items);
+        Box whole = Box.around(leaves.stream().map(SceneItem::box).toList());
+        Tiling standing = tiling(upright, set.part(), whole);
+        Tiling lying = tiling(upright.turned(), set.part(), whole);
+        TiledPicture picture = standing.count() <= lying.count()
+                ? new TiledPicture(upright, set, leaves, standing)
+                : new TiledPicture(upright.turned(), set, leaves, lying);
+        List<PaperPage> pages = new ArrayList<>(Paper.flowing(upright, set.view(), flow -> {
+            front.accept(flow);
+            flow.gap(0.15);
+            flow.lines(
+                    picture.parts.size() + " parts, numbered as on this plan. " + (set.checked() ? MEASURE : "") + LAY,
+                    Drafting.TEXT);
+            flow.gap(0.15);
+            flow.blocks(List.of(picture.keyPlan()), 0.2);
+        }));
+        picture.parts.forEach((place, number) -> pages.add(picture.page(place.get(0), place.get(1), number)));
+        return pages;
+    }
+
+    private boolean holds(Box window) {
+        return leaves.stream().anyMatch(item -> item.box().near(window, 0) && shows(item, window));
+    }
+
+    /** Lines are in a window only where one of their stretches is. */
+    private static boolean shows(SceneItem item, Box window) {
+        if (item instanceof Path path) {
+            return path.segments().stream().anyMatch(segment -> passes(segment, window));
+        }
+        return !(item instanceof Hatch);
+    }
+
+    private static boolean passes(Segment segment, Box window) {
+        return segment.box().near(window, 0)
+                && (segment instanceof Arc
+                        || Boxes.crosses(window.grown(Tolerance.TOUCHING), segment.from(), segment.to()));
+    }
+
+    private PaperPage page(int column, int row, int number) {
+        Box window = tiling.window(column, row);
+        Box place = frame.window(set.part());
+        double right = place.back() - window.back();
+        double up = place.bottom() - window.bottom();
+        List<SceneItem> content = new ArrayList<>();
+        content.add(new Clip(
+                place,
+                leaves.stream()
+                        .filter(item -> item.box().near(window, 0))
+                        .map(item -> item.moved(right, up))
+                        .toList()));
+        Tiling.crosses(place).forEach(cross -> {
+            content.add(cross(cross, LineStyle.CASING));
+            content.add(cross(cross, LineStyle.DIMENSION));
+        });
+        neighbor(column - 1, row)
+                .ifPresent(other -> content.add(beside(
+                        other,
+                        new Point(
+                                place.back() - PageFrame.beside(),
+                                place.middle().y()),
+                        true)));
+        neighbor(column + 1, row)
+                .ifPresent(other -> content.add(beside(
+                        other,
+                        new Point(
+                                place.face() + PageFrame.beside(),
+                                place.middle().y()),
+                        true)));
+        neighbor(column, row - 1)
+                .ifPresent(other -> content.add(
+                        beside(other, new Point(place.middle().x(), place.top() + PageFrame.beside()), false)));
+        neighbor(column, row + 1)
+                .ifPresent(other -> content.add(
+                        beside(other, new Point(place.middle().x(), place.bottom() - PageFrame.beside()), false)));
+        return new PaperPage(
+                frame,
+                set.part(),
+                set.view(),
+                Optional.of("part " + number + " of " + parts.size()),
+                set.scale(),
+                content);
+    }
+
+    private Optional<Integer> neighbor(int column, int row) {
+        return Optional.ofNullable(parts.get(List.of(column, row)));
+    }
+
+    private Label beside(int number, Point middle, boolean upright) {
+        return Label.centered(frame.measure(), "part " + number + " joins here", middle, Drafting.TEXT, upright);
+    }
+
+    private static SceneItem cross(Point at, LineStyle style) {
+        List<Segment> lines = new ArrayList<>();
+        for (DimensionAxis axis : DimensionAxis.values()) {
+            double along = axis == DimensionAxis.LEVEL ? at.x() : at.y();
+            double across = axis == DimensionAxis.LEVEL ? at.y() : at.x();
+            lines.add(axis.line(along - ARM, along + ARM, across));
+        }
+        lines.addAll(Caption.circle(at, RING));
+        return new Path(lines, false, style);
+    }
+
+    /** The picture small, with the parts on it. */
+    private Block keyPlan() {
+        List<Box> windows = parts.keySet().stream()
+                .map(place -> tiling.window(place.get(0), place.get(1)))
+                .toList();
+        Box whole = Box.around(windows);
+        double by = Math.min(1, Math.min(PLAN_WIDE / whole.width(), PLAN_HIGH / whole.height()));
+        List<SceneItem> items = new ArrayList<>(Shrunk.edges(leaves, whole, by));
+        int number = 0;
+        for (Box window : windows) {
+            number++;
+            Box box = Scale.of(window, by);
+            items.add(new Path(Outline.rectangle(box).segments(), true, LineStyle.DIMENSION));
+            Label label = Label.centered(frame.measure(), String.valueOf(number), box.middle(), Drafting.TITLE, false);
+            items.add(new Area(
+                    Optional.empty(),
+                    Optional.empty(),
+                    Outline.rectangle(label.box().grown(Drafting.AIR)).segments(),
+                    Tone.PAPER));
+            items.add(label);
+        }
+        return Block.of(new Group("key-plan", items));
+    }
+}

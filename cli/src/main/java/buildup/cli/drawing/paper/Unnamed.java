@@ -1,0 +1,30 @@
+package buildup.cli.drawing.paper;
+
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Clip;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.SceneItem;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Takes names off what is drawn more than once, since a name stands for one thing. */
+final class Unnamed {
+    private Unnamed() {}
+
+    /** The same items without groups and names. */
+    static List<SceneItem> of(List<SceneItem> items) {
+        return items.stream().flatMap(Unnamed::of).toList();
+    }
+
+    private static Stream<SceneItem> of(SceneItem item) {
+        if (item instanceof Group group) {
+            return of(group.items()).stream();
+        }
+        if (item instanceof Clip clip) {
+            return Stream.of(new Clip(clip.window(), of(clip.items())));
+        }
+        return Stream.of(
+                item instanceof Area area ? new Area(Optional.empty(), area.title(), area.ring(), area.tone()) : item);
+    }
+}

@@ -1,0 +1,211 @@
+package buildup.cli.drawing.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.cli.drawing.section.Drawn;
+import buildup.cli.drawing.section.SectionDrawing;
+import buildup.cli.drawing.sheet.Pages;
+import buildup.cli.scene.Area;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Tone;
+import buildup.cli.write.PdfWriter;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Parts of a picture are printed, laid together by their crosses, and give the picture. */
+class PutTogetherTest {
+    private static final int DPI = 300;
+
+    /** Half the length of a cross's arm and a little more, in. */
+    private static final double CROSS = 0.2;
+
+    @TempDir
+    private java.nio.file.Path folder;
+
+    private static PageFrame letter() {
+        return new PageFrame(
+                Pages.named("letter").orElseThrow(),
+                new TitleStrip(List.of(List.of(new TitleCell("stack", "A stack", 2)))),
+                Drawn.FONT,
+                false);
+    }
+
+    /** Where each part lies, its upper left corner in dots from that of the first part, by the crosses that they share. */
+    private static List<Point> laid(List<Printed> parts, int columns) {
+        List<List<Point>> crosses = parts.stream().map(Printed::crosses).toList();
+        assertThat(crosses).allSatisfy(four -> assertThat(four).hasSize(4));
+        List<Point> corners = new ArrayList<>(List.of(Point.ORIGIN));
+        for (int i = 1; i < parts.size(); i++) {
+            boolean below = i % columns == 0;
+            int other = below ? i - columns : i - 1;
+            // upper left, upper right, lower left, lower right
+            int[] theirs = below ? new int[] {2, 3} : new int[] {1, 3};
+            int[] own = below ? new int[] {0, 1} : new int[] {0, 2};
+            Point first = crosses.get(other).get(theirs[0]).minus(crosses.get(i).get(own[0]));
+            Point second =
+                    crosses.get(other).get(theirs[1]).minus(crosses.get(i).get(own[1]));
+            assertThat(first.near(second, 1))
+                    .as("both crosses of part %d", i + 1)
+                    .isTrue();
+            corners.add(corners.get(other).plus(first));
+        }
+        return corners;
+    }
+
+    @Test
+    void parts_laid_together_by_their_crosses_give_the_picture_dot_by_dot_within_one() throws Exception {
+        Scene whole = Drawn.of(Drawn.CORNICE).scene();
+        List<SceneItem> picture = whole.items().stream()
+                .filter(item -> item instanceof Group group && group.id().equals("section"))
+                .toList();
+        assertThat(picture).hasSize(1);
+        List<PaperPage> pages = Paper.fullSize(letter(), "Section", picture, flow -> {});
+        List<Printed> parts = Printed.of(
+                folder, PdfWriter.write(PaperPage.scenes("A stack", pages.subList(1, pages.size())), Drawn.FONT), DPI);
+        assertThat(parts).hasSize(4);
+        List<Point> laid = laid(parts, 2);
+        // the whole picture on one page, as far from its corner as on the first part and 4 in more, so that dots fall
+        // alike
+        Tiling tiling =
+                TiledPicture.tiling(letter(), PageFrame.Use.PART, picture.get(0).box());
+        Box window = letter().window(PageFrame.Use.PART);
+        SceneItem moved = picture.get(0)
+                .moved(
+                        window.back() - tiling.window(0, 0).back() + 4,
+                        window.top() - tiling.window(0, 0).top() + 4 + 9);
+        Scene large = new Scene("Whole", "", 24, 24, List.of(moved));
+        Printed one =
+                Printed.of(folder, PdfWriter.write(large, Drawn.FONT), DPI).get(0);
+        for (int i = 0; i < parts.size(); i++) {
+            assertAlike(parts.get(i), one, window, laid.get(i).plus(new Point(4 * DPI, 0)));
+        }
+    }
+
+    /** Every dot of one within the window has one of the other beside it, but where a cross lies. */
+    private static void assertAlike(Printed part, Printed one, Box window, Point corner) {
+        int right = (int) Math.round(corner.x());
+        int down = (int) Math.round(corner.y());
+        List<Point> crosses = part.crosses();
+        int looked = 0;
+        List<String> faults = new ArrayList<>();
+        for (int y = (int) ((11 - window.top()) * DPI) + 2; y < (11 - window.bottom()) * DPI - 2; y++) {
+            for (int x = (int) (window.back() * DPI) + 2; x < window.face() * DPI - 2; x++) {
+                Point at = new Point(x, y);
+                if (crosses.stream().anyMatch(cross -> cross.near(at, CROSS * DPI))) {
+                    continue;
+                }
+                if (part.ink(x, y)) {
+                    looked++;
+                    if (!one.near(x + right, y + down)) {
+                        faults.add("only on the part: " + at);
+                    }
+                } else if (one.ink(x + right, y + down) && !part.near(x, y)) {
+                    faults.add("only on the whole: " + at);
+                }
+            }
+        }
+        assertThat(looked).as("dots with ink").isGreaterThan(10_000);
+        assertThat(faults).isEmpty();
+    }
+
+    /** Bars of wood 1/16 thick at known places: their middles are measured on the parts laid together. */
+    @Test
+    void distances_across_the_borders_of_parts_are_true_within_two_in_a_thousand() throws Exception {
+        List<SceneItem> bars = new ArrayList<>();
+        double[] places = {0, 2.5, 5, 6, 6.75, 7.5, 9, 10.25, 11.5, 13, 14};
+        for (double place : places) {
+            bars.add(bar(new Box(place - 1.0 / 32, -3, place + 1.0 / 32, 16)));
+            bars.add(bar(new Box(-3, place - 1.0 / 32, 16, place + 1.0 / 32)));
+        }
+        List<PaperPage> pages = Paper.fullSize(letter(), "Bars", bars, flow -> {});
+        List<Printed> parts = Printed.of(
+                folder, PdfWriter.write(PaperPage.scenes("Bars", pages.subList(1, pages.size())), Drawn.FONT), DPI);
+        Tiling tiling = TiledPicture.tiling(letter(), PageFrame.Use.PART, new Box(-3, -3, 16, 16));
+        int columns = tiling.columns();
+        List<Point> laid = laid(parts, columns);
+        Box window = letter().window(PageFrame.Use.PART);
+        // scans through the air beyond the last bar and before the first one
+        int beyond = (int) ((11 - window.top() + tiling.window(0, 0).top() - 15) * DPI);
+        int before = (int) ((window.back() - 1.5 - tiling.window(0, 0).back()) * DPI);
+        for (boolean level : new boolean[] {true, false}) {
+            List<Double> middles = new ArrayList<>();
+            for (int i = 0; i < parts.size(); i++) {
+                if (level ? i < columns : i % columns == 0) {
+                    middles.addAll(middles(parts.get(i), window, laid.get(i), level, level ? beyond : before));
+                }
+            }
+            middles.sort(null);
+            List<Double> one = new ArrayList<>();
+            for (double middle : middles) {
+                if (one.isEmpty() || middle - one.get(one.size() - 1) > DPI / 8.0) {
+                    one.add(middle);
+                }
+            }
+            assertThat(one).hasSize(places.length);
+            for (int i = 1; i < places.length; i++) {
+                double known = places[i] - places[0];
+                double measured = level
+                        ? (one.get(i) - one.get(0)) / DPI
+                        : (one.get(places.length - 1) - one.get(places.length - 1 - i)) / DPI;
+                assertThat(measured).as("%s to %s", places[0], places[i]).isCloseTo(known, within(0.002 * known));
+            }
+        }
+    }
+
+    private static SceneItem bar(Box box) {
+        return new Area(
+                Optional.empty(), Optional.empty(), Outline.rectangle(box).segments(), Tone.INK);
+    }
+
+    /** Where a scan through the air between bars meets them, in dots from the corner of the first part. */
+    private static List<Double> middles(Printed part, Box window, Point corner, boolean level, int across) {
+        int from = (int) ((level ? window.back() : 11 - window.top()) * DPI) + 2;
+        int to = (int) ((level ? window.face() : 11 - window.bottom()) * DPI) - 2;
+        List<Double> middles = new ArrayList<>();
+        int start = -1;
+        for (int i = from; i <= to; i++) {
+            boolean ink = level ? part.ink(i, across) : part.ink(across, i);
+            if (ink && start < 0) {
+                start = i;
+            } else if (!ink && start >= 0) {
+                if (start > from && i - start > 10) {
+                    middles.add((start + i - 1) / 2.0 + (level ? corner.x() : corner.y()));
+                }
+                start = -1;
+            }
+        }
+        return middles;
+    }
+
+    @Test
+    void every_part_has_check_lines_both_ways_and_the_page_that_tells_how_has_none() throws Exception {
+        List<PaperPage> pages = SectionDrawing.pages(Drawn.of(Drawn.CORNICE).section(), letter(), new Notices());
+        List<Scene> scenes = PaperPage.scenes("A stack", pages);
+        assertThat(checks(scenes.get(0))).isEmpty();
+        for (Scene scene : scenes.subList(1, scenes.size())) {
+            assertThat(checks(scene))
+                    .hasSize(2)
+                    .allSatisfy(line ->
+                            assertThat(Math.max(line.width(), line.height())).isCloseTo(4, within(1e-9)));
+        }
+    }
+
+    private static List<Box> checks(Scene scene) {
+        return scene.leaves().stream()
+                .filter(item -> item instanceof Path path && path.style() == LineStyle.CHECK)
+                .map(SceneItem::box)
+                .toList();
+    }
+}
