@@ -150,15 +150,6 @@ class ArchitectureTest {
     }
 
     @Test
-    void only_the_solve_package_knows_a_solver() {
-        outside("buildup.engine.solve..")
-                .dependOnClassesThat()
-                .resideInAPackage("org.ojalgo..")
-                .because("a question says what it wants solved, not by whom")
-                .check(HOUSE);
-    }
-
-    @Test
     void only_the_writers_know_the_picture_and_page_libraries() {
         outside("buildup.cli.write..")
                 .dependOnClassesThat()

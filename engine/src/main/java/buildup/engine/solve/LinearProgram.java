@@ -1,12 +1,9 @@
 package buildup.engine.solve;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.ojalgo.optimisation.Expression;
-import org.ojalgo.optimisation.ExpressionsBasedModel;
-import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.Variable;
 
 /**
  * Find the values of some variables, each within its bounds, that keep every equation and make one of them, or a sum of
@@ -69,32 +66,23 @@ public final class LinearProgram {
      * The caller sees to it that something bounds the sum.
      */
     public Optional<Solution> greatest(List<Term> sum) {
-        ExpressionsBasedModel model = new ExpressionsBasedModel();
-        List<Variable> variables = new ArrayList<>();
-        for (int i = 0; i < unknowns.size(); i++) {
-            Variable made = model.newVariable("v" + i).lower(0);
-            if (Double.isFinite(unknowns.get(i).most)) {
-                made.upper(unknowns.get(i).most);
-            }
-            variables.add(made);
+        double[] most = new double[unknowns.size()];
+        double[] aim = new double[unknowns.size()];
+        for (int i = 0; i < most.length; i++) {
+            most[i] = unknowns.get(i).most;
         }
-        Expression aim = model.newExpression("aim").weight(1);
-        sum.forEach(term -> aim.add(variables.get(term.variable), term.factor));
-        for (int i = 0; i < equations.size(); i++) {
-            Equation equation = equations.get(i);
-            Expression row = model.newExpression("e" + i).level(equation.sum);
-            for (Term term : equation.terms) {
-                row.add(variables.get(term.variable), term.factor);
+        sum.forEach(term -> aim[term.variable] += term.factor);
+        double[][] factors = new double[equations.size()][most.length];
+        double[] sums = new double[equations.size()];
+        for (int i = 0; i < sums.length; i++) {
+            sums[i] = equations.get(i).sum;
+            for (Term term : equations.get(i).terms) {
+                factors[i][term.variable] += term.factor;
             }
         }
-        Optimisation.Result result = model.maximise();
-        if (!result.getState().isFeasible()) {
-            return Optional.empty();
-        }
-        List<Double> values = new ArrayList<>();
-        for (int i = 0; i < unknowns.size(); i++) {
-            values.add(result.doubleValue(i));
-        }
-        return Optional.of(new Solution(values));
+        double[] values = new Simplex(most, factors, sums).greatest(aim);
+        return values.length < most.length
+                ? Optional.empty()
+                : Optional.of(new Solution(Arrays.stream(values).boxed().toList()));
     }
 }

@@ -1,4 +1,4 @@
-/** Solvers, behind plain records: nothing else knows which library works. */
+/** Solvers, behind plain records: nothing else knows how they work. */
 @NullMarked
 package buildup.engine.solve;
 
