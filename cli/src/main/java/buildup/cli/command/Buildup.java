@@ -2,14 +2,11 @@ package buildup.cli.command;
 
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.Streams;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntSupplier;
-import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -18,10 +15,15 @@ import picocli.CommandLine.Help.Ansi;
 @Command(
         name = "buildup",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Works out sections of built-up trim before wood is milled.",
         synopsisSubcommandLabel = "COMMAND")
 public final class Buildup {
     private static final Set<String> VERSION = Set.of("--version", "-V");
+
+    /** In the order of the help. */
+    private static final List<String> COMMANDS = List.of(
+            "report", "check", "draw", "watch", "new", "cuts", "profile", "quote", "trace", "schema", "set", "fmt");
 
     private Buildup() {}
 
@@ -39,7 +41,10 @@ public final class Buildup {
                 return ExitCode.CLEAN;
             });
         }
-        return run(commandLine(streams, List.of(words)), streams, words);
+        List<String> all = List.of(words);
+        CommandLine line = commandLine(streams, all);
+        String[] rest = isCommand(all) ? Arrays.copyOfRange(words, 1, words.length) : words;
+        return run(streams, all, () -> line.execute(rest));
     }
 
     static int run(CommandLine line, Streams streams, String... words) {
@@ -60,41 +65,44 @@ public final class Buildup {
         return code;
     }
 
-    /** All commands, in the order of the help. */
-    private static Map<String, Supplier<Object>> commands(Streams streams) {
-        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
-        commands.put("report", () -> new ReportCommand(streams));
-        commands.put("check", () -> new CheckCommand(streams));
-        commands.put("draw", () -> new DrawCommand(streams));
-        commands.put("watch", () -> new WatchCommand(streams));
-        commands.put("new", () -> new NewCommand(streams));
-        commands.put("cuts", () -> new CutsCommand(streams));
-        commands.put("profile", () -> new ProfileCommand(streams));
-        commands.put("quote", () -> new QuoteCommand(streams));
-        commands.put("trace", () -> new TraceCommand(streams));
-        commands.put("schema", () -> new SchemaCommand(streams));
-        commands.put("set", () -> set(streams));
-        commands.put("fmt", () -> new FmtCommand(streams));
-        return commands;
+    private static boolean isCommand(List<String> words) {
+        return !words.isEmpty() && COMMANDS.contains(words.get(0));
+    }
+
+    private static CommandLine command(String name, Streams streams) {
+        return switch (name) {
+            case "report" -> new CommandLine(new ReportCommand(streams));
+            case "check" -> new CommandLine(new CheckCommand(streams));
+            case "draw" -> new CommandLine(new DrawCommand(streams));
+            case "watch" -> new CommandLine(new WatchCommand(streams));
+            case "new" -> new CommandLine(new NewCommand(streams));
+            case "cuts" -> new CommandLine(new CutsCommand(streams));
+            case "profile" -> new CommandLine(new ProfileCommand(streams));
+            case "quote" -> new CommandLine(new QuoteCommand(streams));
+            case "trace" -> new CommandLine(new TraceCommand(streams));
+            case "schema" -> new CommandLine(new SchemaCommand(streams));
+            case "set" -> set(streams);
+            case "fmt" -> new CommandLine(new FmtCommand(streams));
+            default -> throw new IllegalArgumentException("no command " + name);
+        };
     }
 
     /**
      * The command line.
      *
-     * @param words where the first names a command, only that is built, since looking into the options of a dozen takes
-     *     longer than most answers
+     * @param words where the first names a command, that command alone, to be asked with the words behind it, since looking
+     *     into the options of a dozen takes longer than most answers
      */
     static CommandLine commandLine(Streams streams, List<String> words) {
-        Optional<String> only = words.stream().findFirst();
-        CommandLine line = new CommandLine(new Buildup());
-        Map<String, Supplier<Object>> commands = commands(streams);
-        commands.forEach((name, command) -> {
-            if (only.filter(word -> commands.containsKey(word) || VERSION.contains(word))
-                    .map(name::equals)
-                    .orElse(true)) {
-                line.addSubcommand(command.get());
+        CommandLine line;
+        if (isCommand(words)) {
+            line = command(words.get(0), streams).setCommandName("buildup " + words.get(0));
+        } else {
+            line = new CommandLine(new Buildup());
+            for (String name : COMMANDS) {
+                line.addSubcommand(command(name, streams));
             }
-        });
+        }
         line.getCommandSpec().version(version());
         for (CommandLine command : line.getSubcommands().values()) {
             command.getCommandSpec().version(version());

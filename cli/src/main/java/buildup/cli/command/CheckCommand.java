@@ -30,6 +30,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "check",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Reports the verdict on each stack alone: a line a file, then what is wrong or to look at.")
 final class CheckCommand implements Callable<Integer> {
     /** The forms in which verdicts are written. */

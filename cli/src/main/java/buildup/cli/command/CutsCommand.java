@@ -33,6 +33,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "cuts",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Lists lengths round the corners, saw settings, sticks to buy and their cost.")
 final class CutsCommand implements Callable<Integer> {
     private final Streams streams;

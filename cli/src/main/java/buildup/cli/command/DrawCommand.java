@@ -36,7 +36,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code draw}: a picture of a stack. */
-@Command(name = "draw", mixinStandardHelpOptions = true, description = "Draws a stack.")
+@Command(name = "draw", mixinStandardHelpOptions = true, addMethodSubcommands = false, description = "Draws a stack.")
 final class DrawCommand implements Callable<Integer> {
     /** What the picture shows. */
     enum View {

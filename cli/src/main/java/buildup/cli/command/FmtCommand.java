@@ -19,6 +19,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "fmt",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description =
                 "Lays a stack, an order or a catalog out in its file: blanks, indentation, blank lines. What it says"
                         + " and its comments stay.")

@@ -21,7 +21,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code new}: a stack to start from. */
-@Command(name = "new", mixinStandardHelpOptions = true, description = "Writes a commented stack to start from.")
+@Command(
+        name = "new",
+        mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
+        description = "Writes a commented stack to start from.")
 final class NewCommand implements Callable<Integer> {
     private static final List<String> STARTERS = List.of("cornice", "door-head", "cap", "mantel");
 

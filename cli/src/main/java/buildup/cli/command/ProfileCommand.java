@@ -41,6 +41,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "profile",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Lists what the catalog holds, or describes one profile.")
 final class ProfileCommand implements Callable<Integer> {
     /** The forms in which profiles are written. */

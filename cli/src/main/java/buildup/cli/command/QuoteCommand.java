@@ -31,6 +31,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "quote",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Reports what an order of moldings takes and costs.")
 final class QuoteCommand implements Callable<Integer> {
     /** The forms in which a quote is written. */

@@ -27,6 +27,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "report",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Reports everything known of one stack, or of two beside each other.")
 final class ReportCommand implements Callable<Integer> {
     private final Streams streams;

@@ -27,6 +27,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "schema",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Prints the JSON Schema (draft 2020-12) of what a command writes as JSON.")
 final class SchemaCommand implements Callable<Integer> {
     /** All there are, each under the name by which it is asked for. */

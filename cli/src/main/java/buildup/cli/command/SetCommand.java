@@ -28,6 +28,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "set",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Changes one value of a stack in its file and leaves the rest of the text as it is.",
         footer = {
             "",

@@ -47,6 +47,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "trace",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Turns a tracing (CSV, SVG, DXF) into a profile of lines and arcs.")
 final class TraceCommand implements Callable<Integer> {
     /** The forms in which a traced profile is written. */

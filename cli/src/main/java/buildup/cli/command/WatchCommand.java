@@ -32,6 +32,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "watch",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         description = "Shows a stack, or two beside each other, in a browser of this machine, and follows every save.")
 final class WatchCommand implements Callable<Integer> {
     private static final int LAST_PORT = 65535;
