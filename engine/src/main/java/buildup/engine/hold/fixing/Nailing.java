@@ -13,6 +13,7 @@ import buildup.engine.hold.nail.Hiding;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,6 +64,17 @@ final class Nailing {
     Drive drive(Spot spot, Fastening fastening, int step) {
         return shots.follow(
                 spot.at(), spot.way(fastening.angle()), fastening.use().length().toInches(), step);
+    }
+
+    /** Whether there is wood enough beside it; what most places fail by, and the quickest to be asked. */
+    boolean clearsEdges(Spot spot, Fastening fastening, int step) {
+        double least = leastEdge(fastening);
+        OptionalDouble edge = shots.edge(drive(spot, fastening, step), least - Tolerance.SAME_SIZE);
+        return edge.isEmpty() || new Check(Rule.EDGE, edge.getAsDouble(), least).met();
+    }
+
+    private static double leastEdge(Fastening fastening) {
+        return EDGE * fastening.use().fastener().diameter().toInches();
     }
 
     Fixed fixed(Spot spot, Fastening fastening, int step) {
@@ -126,7 +138,7 @@ final class Nailing {
             double ahead = shots.ahead(drive, Rule.POINT.size(), step);
             checks.add(new Check(Rule.POINT, ahead, Rule.POINT.size()));
         }
-        edge.ifPresent(wood -> checks.add(new Check(Rule.EDGE, wood, EDGE * diameter)));
+        edge.ifPresent(wood -> checks.add(new Check(Rule.EDGE, wood, leastEdge(fastening))));
         return checks;
     }
 }

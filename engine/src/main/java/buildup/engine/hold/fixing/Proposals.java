@@ -64,20 +64,27 @@ final class Proposals {
 
     static final double BEFORE_POINT = 1.0 / 8;
 
+    /**
+     * One length of a fastener of the list, with what is asked of it time and again, in.
+     *
+     * @param order of the fastener in the list
+     */
+    private record Choice(Fastener.Cut cut, int order, double length, double bite) {}
+
     private final Nailing nailing;
     private final Timber timber;
-    private final List<List<Fastener.Cut>> fasteners;
+    private final List<Choice> choices = new ArrayList<>();
     private final double longest;
 
     Proposals(Nailing nailing, List<Fastener> fasteners) {
         this.nailing = nailing;
         this.timber = nailing.timber();
-        this.fasteners = fasteners.stream().map(Fastener::cuts).toList();
-        this.longest = fasteners.stream()
-                .flatMap(fastener -> fastener.lengths().stream())
-                .mapToDouble(length -> length.toInches())
-                .max()
-                .orElse(0);
+        for (int i = 0; i < fasteners.size(); i++) {
+            for (Fastener.Cut cut : fasteners.get(i).cuts()) {
+                choices.add(new Choice(cut, i, cut.length().toInches(), Nailing.needed(cut.fastener())));
+            }
+        }
+        this.longest = choices.stream().mapToDouble(Choice::length).max().orElse(0);
     }
 
     /** @param order of the fastener in the list */
@@ -170,23 +177,33 @@ final class Proposals {
 
     private Optional<Candidate> candidate(Spot spot, Hiding hiding, double angle) {
         Drive far = nailing.shots().follow(spot.at(), spot.way(angle), longest, spot.body());
+        double thickness = far.in(spot.body());
+        double solid = solidTo(far);
+        List<Choice> able = new ArrayList<>();
+        for (Choice choice : choices) {
+            if (solid >= choice.length + BEFORE_POINT
+                    && !splits(choice.cut.fastener(), thickness)
+                    && couldHold(far, choice, spot.body())) {
+                able.add(choice);
+            }
+        }
+        double thrice = 3 * thickness - Tolerance.SNAP;
         Set<String> blocked = new HashSet<>();
-        double thrice = 3 * far.in(spot.body());
-        return first(spot, hiding, angle, far, blocked, cut -> cut.length().toInches() >= thrice - Tolerance.SNAP)
-                .or(() -> first(
-                        spot, hiding, angle, far, blocked, cut -> cut.length().toInches() < thrice - Tolerance.SNAP));
+        return first(spot, hiding, angle, able, blocked, choice -> choice.length >= thrice)
+                .or(() -> first(spot, hiding, angle, able, blocked, choice -> choice.length < thrice));
     }
 
     /** The first of some fasteners that does; the tools that do not get in are noted in {@code blocked}. */
     private Optional<Candidate> first(
-            Spot spot, Hiding hiding, double angle, Drive far, Set<String> blocked, Predicate<Fastener.Cut> which) {
-        for (int i = 0; i < fasteners.size(); i++) {
-            for (Fastener.Cut cut : fasteners.get(i)) {
-                String tool = cut.fastener().tool();
-                if (!blocked.contains(tool) && which.test(cut) && couldHold(far, cut, spot.body())) {
-                    Fixed next = nailing.fixed(spot, hiding, fastening(spot, cut, angle), spot.body());
+            Spot spot, Hiding hiding, double angle, List<Choice> able, Set<String> blocked, Predicate<Choice> which) {
+        for (Choice choice : able) {
+            String tool = choice.cut.fastener().tool();
+            if (which.test(choice) && !blocked.contains(tool)) {
+                Fastening fastening = fastening(spot, choice.cut, angle);
+                if (nailing.clearsEdges(spot, fastening, spot.body())) {
+                    Fixed next = nailing.fixed(spot, hiding, fastening, spot.body());
                     if (next.sound()) {
-                        return Optional.of(new Candidate(next, i));
+                        return Optional.of(new Candidate(next, choice.order));
                     }
                     // a longer nail only asks for more room
                     if (!next.reach().free()) {
@@ -203,26 +220,21 @@ final class Proposals {
         return fastener.diameter().toInches() > thickness * share;
     }
 
-    /** Cheap and strict: ends in wood beyond the piece with some before its point, deep enough, little air. */
-    private boolean couldHold(Drive far, Fastener.Cut cut, int piece) {
-        double length = cut.length().toInches();
+    /** Cheap and strict: ends in wood beyond the piece, deep enough, with little air on its way. */
+    private static boolean couldHold(Drive far, Choice choice, int piece) {
         double bite = 0;
         double air = 0;
         boolean inside = false;
         for (Crossing crossing : far.crossings()) {
-            double to = Math.min(length, crossing.to());
+            double to = Math.min(choice.length, crossing.to());
             if (to > crossing.from()) {
                 boolean beyond = crossing.holds() && crossing.body().orElseThrow() != piece;
                 bite += beyond ? to - crossing.from() : 0;
                 air += crossing.stuff() == Crossing.Stuff.AIR ? to - crossing.from() : 0;
-                inside = beyond && crossing.to() >= length;
+                inside = beyond && crossing.to() >= choice.length;
             }
         }
-        return inside
-                && !splits(cut.fastener(), far.in(piece))
-                && air <= MOST_AIR
-                && bite >= Nailing.needed(cut.fastener())
-                && solidTo(far) >= length + BEFORE_POINT;
+        return inside && air <= MOST_AIR && bite >= choice.bite;
     }
 
     /** How far a line goes before it leaves all wood for good, or meets more air than a nail may cross. */

@@ -168,51 +168,61 @@ final class Shots {
      * each face that lies beside it.
      */
     OptionalDouble edge(Drive drive) {
+        return edge(drive, 0);
+    }
+
+    /** The same; where it is less than {@code enough}, something less than that. */
+    OptionalDouble edge(Drive drive, double enough) {
         double least = ACROSS;
-        for (Crossing crossing : drive.crossings()) {
-            if (crossing.holds()) {
-                least = Math.min(least, edge(drive, crossing));
+        List<Crossing> crossings = drive.crossings();
+        for (int i = 0; i < crossings.size() && least >= enough; i++) {
+            if (crossings.get(i).holds()) {
+                boolean last = i == crossings.size() - 1 && drive.last().isPresent();
+                least = Math.min(least, edge(drive, crossings.get(i), last, enough));
             }
         }
         return least < ACROSS ? OptionalDouble.of(least) : OptionalDouble.empty();
     }
 
-    private double edge(Drive drive, Crossing crossing) {
-        Outline outline = timber.wood(crossing.body().orElseThrow()).outline();
+    private double edge(Drive drive, Crossing crossing, boolean last, double enough) {
+        List<Stroke> strokes =
+                timber.wood(crossing.body().orElseThrow()).outline().strokes();
         // the face that the point looks at lies ahead, not beside
-        double ahead =
-                drive.last().filter(crossing::equals).isPresent() ? left(drive).orElse(0) : 0;
-        List<Point> ends = List.of(drive.at(crossing.from()), drive.at(crossing.to() + ahead));
-        List<Stroke> beside = outline.strokes().stream()
-                .filter(stroke ->
-                        ends.stream().noneMatch(end -> stroke.segment().distance(end) <= Tolerance.TOUCHING))
-                .toList();
+        double ahead = last ? left(drive).orElse(0) : 0;
+        Point in = drive.at(crossing.from());
+        Point out = drive.at(crossing.to() + ahead);
         double least = ACROSS;
         for (double share : STATIONS) {
             Point station = drive.at(crossing.from() + share * crossing.length());
             for (Point way : List.of(drive.way().left(), drive.way().right())) {
                 Line across = new Line(station, station.plus(way.times(ACROSS)));
-                least = Math.min(least, nearestBeside(across, outline, beside));
+                least = Math.min(least, nearestBeside(across, strokes, in, out));
+            }
+            if (least < enough) {
+                break;
             }
         }
         return least;
     }
 
-    /** Distance to the face that a line across the nail meets first, when that is one beside it. */
-    private static double nearestBeside(Line across, Outline outline, List<Stroke> beside) {
-        Optional<Stroke> first = Optional.empty();
+    /**
+     * Distance to the face that a line across the nail meets first, when that is one beside it: neither that by which the
+     * nail comes in nor that by which it goes out.
+     */
+    private static double nearestBeside(Line across, List<Stroke> strokes, Point in, Point out) {
+        Segment first = across;
         double met = ACROSS;
-        for (Stroke stroke : outline.strokes()) {
+        for (Stroke stroke : strokes) {
             for (Point p : met(across, stroke.segment())) {
                 if (p.distance(across.from()) < met) {
                     met = p.distance(across.from());
-                    first = Optional.of(stroke);
+                    first = stroke.segment();
                 }
             }
         }
-        return first.filter(beside::contains)
-                .map(stroke -> stroke.segment().distance(across.from()))
-                .orElse(ACROSS);
+        boolean beside =
+                met < ACROSS && first.distance(in) > Tolerance.TOUCHING && first.distance(out) > Tolerance.TOUCHING;
+        return beside ? first.distance(across.from()) : ACROSS;
     }
 
     /** How far the point could go on before it meets air, at most so far: bodies that follow each other count together. */
