@@ -52,13 +52,14 @@ class ReadmeTest {
               - { name: sun, latitude: 42, longitude: -71, day: 21 June, hour: 15, utc-offset: -5, faces: 180, window: 180 }
             plan:
               - name: case
-                left: { end: die, corner: 90, plumb: { out: 1/8, over: 96 } }
+                around: room
+                left: { end: die, corner: 90, plumb: { out: 1/8, over: 96 }, pieces: [] }
                 right: { end: die, plumb: { out: 1/8, over: 96 } }
                 inside: miter
                 grain: a
                 stretches:
-                  - { name: front, length: 96, corner: inside 90, plumb: { out: 1/8, over: 96 }, ceiling: [[0, 12]], floor: [[0, -84]], wall: [[0, 0]] }
-                  - { name: side, length: 40, openings: [{ name: door, from: 10, to: 30, ends: butt, casing: 3/4 }] }
+                  - { name: front, length: 96, corner: inside 90, plumb: { out: 1/8, over: 96 }, ceiling: [[0, 12]], floor: [[0, -84]], wall: [[0, 0]], pieces: [a, b, c] }
+                  - { name: side, length: 40, openings: [{ name: door, from: 10, to: 30, bottom: 0, top: 9, pieces: [a], ends: butt, casing: 3/4 }] }
             stock:
               kerf: 1/8
               rip-kerf: 1/8

@@ -50,6 +50,10 @@ public final class PlanPlaces {
         for (int r = 0; r < job.plan().runs().size(); r++) {
             int number = r;
             WallRun run = job.plan().runs().get(r);
+            if (run.opening()) {
+                // no wall stands behind its corners, and each is a flat miter
+                continue;
+            }
             List<Frame> frames = job.frames().get(r);
             int last = frames.size() - 1;
             List<Place> own = new ArrayList<>();

@@ -124,7 +124,10 @@ public final class PlanDrawing {
                 .title(job.section().stack().title())
                 .text("Plan from above: the wall hatched, the room on the other side of the pieces. Lengths are those"
                         + " of the wall, in " + Drafting.units(job.section().stack())
-                        + "; names of pieces stand with their projections. Thin lines: nailers.")
+                        + "; names of pieces stand with their projections. Thin lines: nailers."
+                        + (job.plan().runs().stream().anyMatch(WallRun::opening)
+                                ? " What runs round an opening is seen from the room."
+                                : ""))
                 .group();
     }
 
@@ -143,13 +146,15 @@ public final class PlanDrawing {
     /** A run, its longest stretch level. */
     private Group whole(int number) {
         WallRun run = job.plan().runs().get(number);
-        double turn = Math.toDegrees(longest(number).along().angle());
-        Motion level = Motion.turn(-turn);
+        // round an opening the first stretch is a leg, its foot down, and what projects from it lies outward
+        Motion level = run.opening()
+                ? Motion.SWAP
+                : Motion.turn(-Math.toDegrees(longest(number).along().angle()));
         Box extent = extent(number, level);
         double scale = Math.min(1, Math.min(widest / extent.width(), HIGHEST / extent.height()));
         UnaryOperator<Point> onto = p -> level.apply(p).times(scale);
         PlanShape shape = new PlanShape(job, onto, Scale.of(extent, scale).grown(1));
-        List<SceneItem> items = new ArrayList<>(shape.walls(number, WALL / scale));
+        List<SceneItem> items = new ArrayList<>(run.opening() ? List.of() : shape.walls(number, WALL / scale));
         items.addAll(shape.courses(number, false));
         BesideWalls free = new BesideWalls(items);
         double aside = (WALL + 1.6 * Drafting.SMALL_RING) / scale;

@@ -2,14 +2,18 @@ package buildup.engine.room.plan;
 
 import buildup.shared.document.Fields;
 import buildup.shared.document.Mapping;
+import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
+import buildup.shared.document.Sequence;
 import buildup.shared.figure.Figure;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,9 +25,11 @@ final class EndReader {
 
     private static final List<String> SIDES = List.of("butt", "return", "square");
 
+    private final PieceNames pieces;
     private final Notices notices;
 
-    EndReader(Notices notices) {
+    EndReader(PieceNames pieces, Notices notices) {
+        this.pieces = pieces;
         this.notices = notices;
     }
 
@@ -57,16 +63,39 @@ final class EndReader {
         return Optional.empty();
     }
 
-    /** A word, or a mapping with more to say. */
-    Optional<Ending> end(Fields fields, String key) {
-        if (fields.node(key).orElse(fields.mapping()) instanceof Scalar word) {
+    /** A word, a mapping with more to say, or a list of them for different pieces; the one for all others is last. */
+    List<Ending> ends(Fields fields, String key) {
+        Optional<Node> node = fields.node(key);
+        if (node.isEmpty()) {
+            return List.of();
+        }
+        if (!(node.get() instanceof Sequence list)) {
+            return one(fields, key, node.get())
+                    .map(end -> List.of(end.of(List.of())))
+                    .orElse(List.of());
+        }
+        List<Ending> all = new ArrayList<>();
+        list.items().forEach(item -> one(fields, key, item).ifPresent(all::add));
+        long others = all.stream().filter(end -> end.pieces().isEmpty()).count();
+        if (all.size() == list.items().size() && others != 1) {
+            refuse(
+                    (others == 0 ? PlanNotices.NO_END_FOR_OTHERS : PlanNotices.ENDS_FOR_OTHERS).with("side", key),
+                    list.mark());
+            return List.of();
+        }
+        all.sort(Comparator.comparing((Ending end) -> end.pieces().isEmpty()));
+        return all.size() == list.items().size() ? List.copyOf(all) : List.of();
+    }
+
+    private Optional<Ending> one(Fields fields, String key, Node node) {
+        if (node instanceof Scalar word) {
             return kind(word).map(kind -> plain(kind, word.mark()));
         }
-        return fields.has(key) ? fields.fields(key).flatMap(this::end) : Optional.empty();
+        return node instanceof Mapping mapping ? end(fields.fields(mapping, key)) : Optional.empty();
     }
 
     private static Ending plain(Ending.Kind kind, Mark mark) {
-        return new Ending(kind, 90, 0, OptionalDouble.empty(), OptionalDouble.empty(), mark);
+        return Ending.plain(kind, mark);
     }
 
     private Optional<Ending> end(Fields fields) {
@@ -81,6 +110,8 @@ final class EndReader {
         Optional<Double> lean = lean(fields);
         OptionalDouble casing = size(fields, "casing");
         OptionalDouble room = size(fields, "room");
+        OptionalDouble block = size(fields, "block");
+        List<String> named = pieces.of(fields, "pieces");
         if (kind.isEmpty() || corner.isEmpty() || lean.isEmpty()) {
             return Optional.empty();
         }
@@ -89,10 +120,12 @@ final class EndReader {
                         belongs(fields, "corner", kind.get(), Ending.Kind.DIE),
                         belongs(fields, "plumb", kind.get(), Ending.Kind.DIE),
                         belongs(fields, "casing", kind.get(), Ending.Kind.BUTT),
+                        belongs(fields, "block", kind.get(), Ending.Kind.BLOCK),
                         belongs(fields, "room", kind.get(), Ending.Kind.RETURN))
                 .contains(false);
         return agree
-                ? Optional.of(new Ending(kind.get(), corner.get(), lean.get(), casing, room, fields.mark()))
+                ? Optional.of(
+                        new Ending(kind.get(), corner.get(), lean.get(), casing, room, block, named, fields.mark()))
                 : Optional.empty();
     }
 
@@ -133,10 +166,13 @@ final class EndReader {
         if (!belongs(fields, "casing", kind, Ending.Kind.BUTT)) {
             return Optional.empty();
         }
-        return Optional.of(new Ending(kind, 90, 0, casing, OptionalDouble.empty(), fields.mark()));
+        Ending plain = Ending.plain(kind, fields.mark());
+        return Optional.of(new Ending(
+                kind, plain.corner(), plain.lean(), casing, plain.room(), plain.block(), List.of(), fields.mark()));
     }
 
-    private OptionalDouble size(Fields fields, String key) {
+    /** A length of no less than nothing; absent when it is not said or is refused. */
+    OptionalDouble size(Fields fields, String key) {
         Optional<Double> size = fields.length(key).map(Length::toInches);
         if (size.filter(inches -> inches < 0).isPresent()) {
             refuse(

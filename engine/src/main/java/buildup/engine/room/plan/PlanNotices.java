@@ -71,20 +71,31 @@ final class PlanNotices {
     static final Kind OF_ANOTHER_END = ENDS_CONTRADICT.refusal(
             "An end that is '{kind}' has no '{key}': that is of '{owner}'.",
             "Take '{key}:' out, or write 'end: {owner}'.");
+    static final Kind ENDS_FOR_OTHERS = ENDS_CONTRADICT.refusal(
+            "On the {side} several ends name no piece.", "Name the pieces of all but one, as 'pieces: [shelf]'.");
+    static final Kind OPENING_UPSIDE_DOWN = OPENING_MISPLACED.refusal(
+            "The top of opening '{opening}' is not over its bottom.", "Give both as heights over the datum.");
     private static final Code END_MISSING = Code.of("end-missing", "A run does not say how it ends.");
     static final Kind NO_RIGHT_END = END_MISSING.refusal("Run '{run}' has no right end.", Words.GIVE_AN_END);
     static final Kind NO_LEFT_END = END_MISSING.refusal("Run '{run}' has no left end.", Words.GIVE_AN_END);
     static final Kind NO_ENDS = END_MISSING.refusal("Run '{run}' has no left and no right end.", Words.GIVE_AN_END);
+    static final Kind NO_END_FOR_OTHERS = END_MISSING.refusal(
+            "On the {side} nothing is said of the pieces that are not named.",
+            "Add the end of all others to the list, as 'butt'.");
     static final Kind END_WITHOUT_KIND =
             DocumentCodes.MISSING_KEY.refusal("This end does not say what it is.", "Add 'end: return'.");
-    static final Kind UNKNOWN_END =
-            DocumentCodes.UNKNOWN_NAME.refusal("No end is called '{word}'.", "Write return, die, butt or square.");
+    static final Kind UNKNOWN_END = DocumentCodes.UNKNOWN_NAME.refusal(
+            "No end is called '{word}'.", "Write return, die, butt, block or square.");
     static final Kind UNKNOWN_SIDE = DocumentCodes.UNKNOWN_NAME.refusal(
             "A run does not end by '{word}' beside an opening.", "Write butt, return or square.");
     static final Kind UNKNOWN_INSIDE =
             DocumentCodes.UNKNOWN_NAME.refusal("Inside corners are not cut by '{word}'.", "Write miter or cope.");
     static final Kind UNKNOWN_GRAIN =
             DocumentCodes.UNKNOWN_NAME.refusal("No piece called '{word}' whose grain could run round.", "");
+    static final Kind UNKNOWN_PIECE =
+            DocumentCodes.UNKNOWN_NAME.refusal("No piece called '{word}' that could run here.", "");
+    static final Kind UNKNOWN_AROUND =
+            DocumentCodes.UNKNOWN_NAME.refusal("No run goes around '{word}'.", "Write room or opening.");
     static final Kind TWICE =
             DocumentCodes.SAME_NAME_TWICE.refusal("'{name}' twice in the plan.", "Call one '{name} 2'.");
     static final Kind LESS_THAN_NOTHING =
@@ -120,7 +131,7 @@ final class PlanNotices {
         private static final String MEASURE_THROUGH =
                 "Measure through the room at an inside corner, through the wall or case at an outside one.";
         private static final String OPEN_IT = "Take the last 'corner:' out, or 'left:' and 'right:'.";
-        private static final String GIVE_AN_END = "Write return, die, butt or square, as 'left: return'.";
+        private static final String GIVE_AN_END = "Write return, die, butt, block or square, as 'left: return'.";
     }
 
     private PlanNotices() {}

@@ -1,23 +1,21 @@
 package buildup.engine.room.plan;
 
-import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
-import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
-import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Reads {@code plan:}. */
@@ -32,13 +30,15 @@ final class PlanReader {
 
     private final Stack stack;
     private final Notices notices;
+    private final PieceNames pieces;
     private final EndReader ends;
     private final SurfaceReader surfaces;
 
     PlanReader(Stack stack, Notices notices) {
         this.stack = stack;
         this.notices = notices;
-        this.ends = new EndReader(notices);
+        this.pieces = new PieceNames(stack, notices);
+        this.ends = new EndReader(pieces, notices);
         this.surfaces = new SurfaceReader(notices);
     }
 
@@ -64,10 +64,11 @@ final class PlanReader {
 
     private Optional<WallRun> run(String name, Fields fields) {
         List<Fields> entries = fields.list("stretches");
-        Optional<Ending> left = ends.end(fields, "left");
-        Optional<Ending> right = ends.end(fields, "right");
+        List<Ending> left = ends.ends(fields, "left");
+        List<Ending> right = ends.ends(fields, "right");
         boolean coped = coped(fields);
-        List<String> grain = grain(fields);
+        List<String> grain = pieces.of(fields, "grain", PlanNotices.UNKNOWN_GRAIN);
+        boolean opening = aroundOpening(fields);
         if (entries.isEmpty()) {
             say(PlanNotices.NO_STRETCH.with("run", name).with("example", Figure.atLeast(96)), fields.mark("stretches"));
             return Optional.empty();
@@ -87,10 +88,35 @@ final class PlanReader {
         if (stretches.size() < entries.size() || !endsAgree(name, fields, entries, stretches)) {
             return Optional.empty();
         }
-        if (fields.has("left") != left.isPresent() || fields.has("right") != right.isPresent()) {
+        if (fields.has("left") == left.isEmpty() || fields.has("right") == right.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new WallRun(name, stretches, left, right, coped, grain, fields.mark()));
+        return Optional.of(new WallRun(
+                name,
+                stretches,
+                last(left),
+                last(right),
+                new WallRun.Others(butLast(left), butLast(right)),
+                opening,
+                coped,
+                grain,
+                fields.mark()));
+    }
+
+    private static Optional<Ending> last(List<Ending> ends) {
+        return ends.isEmpty() ? Optional.empty() : Optional.of(ends.get(ends.size() - 1));
+    }
+
+    private static List<Ending> butLast(List<Ending> ends) {
+        return ends.subList(0, Math.max(0, ends.size() - 1));
+    }
+
+    /** {@code around: opening}; {@code room} when nothing is said. */
+    private boolean aroundOpening(Fields fields) {
+        Optional<Scalar> word = fields.scalar("around");
+        word.filter(text -> !List.of("room", "opening").contains(text.text()))
+                .ifPresent(text -> say(PlanNotices.UNKNOWN_AROUND.with("word", text.text()), text.mark()));
+        return word.filter(text -> text.text().equals("opening")).isPresent();
     }
 
     private List<Stretch> stretches(String run, List<Fields> entries) {
@@ -143,6 +169,8 @@ final class PlanReader {
                         name,
                         length.orElseThrow(),
                         corner,
+                        ends.size(fields, "block"),
+                        pieces.of(fields, "pieces"),
                         openings.orElseThrow(),
                         surfaces.orElseThrow(),
                         lean.orElseThrow(),
@@ -180,7 +208,13 @@ final class PlanReader {
                 say(PlanNotices.NO_WALL_LEFT.with("opening", name).with("stretch", stretch), entry.mark());
             }
             taken = to.get();
-            openings.add(new Opening(name, from.get(), to.get(), own.get(), entry.mark()));
+            OptionalDouble bottom = stack.level(entry, "bottom", notices);
+            OptionalDouble top = stack.level(entry, "top", notices);
+            if (bottom.isPresent() && top.isPresent() && bottom.getAsDouble() >= top.getAsDouble()) {
+                say(PlanNotices.OPENING_UPSIDE_DOWN.with("opening", name), entry.mark());
+            }
+            openings.add(new Opening(
+                    name, from.get(), to.get(), bottom, top, pieces.of(entry, "pieces"), own.get(), entry.mark()));
         }
         return openings.size() == entries.size() ? Optional.of(openings) : Optional.empty();
     }
@@ -231,23 +265,6 @@ final class PlanReader {
                     word.get().mark());
         }
         return word.filter(text -> text.text().equals("cope")).isPresent();
-    }
-
-    private List<String> grain(Fields fields) {
-        List<String> known = stack.pieces().stream().map(Piece::name).toList();
-        List<String> names = new ArrayList<>();
-        for (Scalar name : fields.scalars("grain")) {
-            if (known.contains(name.text())) {
-                names.add(name.text());
-            } else {
-                say(
-                        PlanNotices.UNKNOWN_GRAIN
-                                .with("word", name.text())
-                                .cure(Phrase.plain(Suggestion.cure(name.text(), known))),
-                        name.mark());
-            }
-        }
-        return names;
     }
 
     private void once(String name, Set<String> names, Fields entry) {

@@ -8,6 +8,9 @@ import java.util.Optional;
  * Stretches of wall that follow one another, from left to right as seen from the room.
  *
  * @param left, right its ends; both absent when the last stretch meets the first at a corner
+ * @param others ends of single pieces that end otherwise
+ * @param opening whether it runs round an opening, in the plane of the wall, as a casing does: its stretches are the
+ *     opening's edges, its corners turn in the wall's face
  * @param coped whether inside corners are coped: the left-hand course runs in square, the right-hand one is cut over it
  * @param grain names of the pieces whose grain runs on round the corners
  */
@@ -16,12 +19,39 @@ public record WallRun(
         List<Stretch> stretches,
         Optional<Ending> left,
         Optional<Ending> right,
+        Others others,
+        boolean opening,
         boolean coped,
         List<String> grain,
         Mark mark) {
     public WallRun {
         stretches = List.copyOf(stretches);
         grain = List.copyOf(grain);
+    }
+
+    /** Ends of single pieces on either side. */
+    public record Others(List<Ending> left, List<Ending> right) {
+        /** No piece ends otherwise. */
+        public static final Others NONE = new Others(List.of(), List.of());
+
+        public Others {
+            left = List.copyOf(left);
+            right = List.copyOf(right);
+        }
+
+        private static Optional<Ending> of(List<Ending> own, String piece) {
+            return own.stream().filter(end -> end.pieces().contains(piece)).findFirst();
+        }
+    }
+
+    /** How a piece of that name ends on the left; absent when the run closes. */
+    public Optional<Ending> left(String piece) {
+        return Others.of(others.left(), piece).or(() -> left);
+    }
+
+    /** How a piece of that name ends on the right; absent when the run closes. */
+    public Optional<Ending> right(String piece) {
+        return Others.of(others.right(), piece).or(() -> right);
     }
 
     /** Whether it comes back to where it starts, so that it has no ends. */

@@ -82,34 +82,44 @@ final class Clashes {
     /** What is wrong with the returns of the run's ends and of its openings, and with ends that show. */
     void ofReturns(List<Course> courses) {
         List<Course> trim = courses.stream().filter(Course::trim).toList();
-        ends().filter(end -> end.kind() == Ending.Kind.RETURN)
-                .forEach(end -> trim.forEach(course -> longerThanWall(course, end)));
-        allEnds().forEach(end -> end.casing().ifPresent(casing -> trim.forEach(course -> proud(course, casing, end))));
+        for (Course course : trim) {
+            ends(course).filter(end -> end.kind() == Ending.Kind.RETURN).forEach(end -> longerThanWall(course, end));
+        }
+        for (Course course : trim) {
+            allEnds(course).forEach(end -> end.casing().ifPresent(casing -> proud(course, casing, end)));
+        }
         for (Stretch stretch : run.stretches()) {
             for (Opening opening : stretch.openings()) {
                 if (opening.ends().kind() == Ending.Kind.RETURN) {
-                    trim.forEach(course -> collide(course, opening));
+                    trim.stream()
+                            .filter(course -> opening.interrupts(course.name(), course.asDrawn()))
+                            .forEach(course -> collide(course, opening));
                 }
             }
         }
-        if (allEnds().anyMatch(end -> end.kind() == Ending.Kind.RETURN)) {
-            trim.stream().filter(RunFitting::planted).forEach(this::plant);
-            glue(trim.stream()
+        List<Course> returned = trim.stream()
+                .filter(course -> allEnds(course).anyMatch(end -> end.kind() == Ending.Kind.RETURN))
+                .toList();
+        if (!returned.isEmpty()) {
+            returned.stream().filter(RunFitting::planted).forEach(this::plant);
+            glue(returned.stream()
                     .filter(course -> !RunFitting.planted(course) && course.face() < SHORTEST_NAILED)
                     .map(course -> RunNotices.QUOTED.with("piece", course.name()))
                     .toList());
         }
     }
 
-    private Stream<Ending> ends() {
-        return Stream.of(run.left(), run.right()).flatMap(Optional::stream);
+    private Stream<Ending> ends(Course course) {
+        return Stream.of(run.left(course.name()), run.right(course.name())).flatMap(Optional::stream);
     }
 
-    private Stream<Ending> allEnds() {
+    private Stream<Ending> allEnds(Course course) {
         return Stream.concat(
-                ends(),
+                ends(course),
                 run.stretches().stream()
+                        .filter(stretch -> stretch.carries(course.name()))
                         .flatMap(stretch -> stretch.openings().stream())
+                        .filter(opening -> opening.interrupts(course.name(), course.asDrawn()))
                         .map(Opening::ends));
     }
 

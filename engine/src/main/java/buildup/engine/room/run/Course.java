@@ -27,6 +27,7 @@ import java.util.stream.IntStream;
  * @param plain whether its section is a plain rectangle: nothing to cope
  * @param stock what it is cut from, in words: a profile, or a board by thickness x width
  * @param profile as the document calls it
+ * @param turned whether it runs round an opening, in the plane of the wall: out and up have then changed places
  */
 public record Course(
         String name,
@@ -38,7 +39,8 @@ public record Course(
         Phrase stock,
         String profile,
         double thickness,
-        double width) {
+        double width,
+        boolean turned) {
     private static final Phrase BOARD = Phrase.of("board {thickness} x {width}");
     private static final Phrase ONE_OFF = Phrase.of("section of {name}");
 
@@ -75,7 +77,30 @@ public record Course(
                 stock,
                 profile,
                 thickness,
-                width);
+                width,
+                false);
+    }
+
+    /** The same as it runs round an opening: its height counts from the opening's edge, and the wall is its base. */
+    Course roundAnOpening() {
+        Box across = new Box(box.bottom(), box.back(), box.top(), box.face());
+        return new Course(
+                name,
+                body,
+                trim,
+                across,
+                spring < 0 ? -90 - spring : 90 - spring,
+                plain,
+                stock,
+                profile,
+                thickness,
+                width,
+                true);
+    }
+
+    /** Its box as it stands in the section. */
+    Box asDrawn() {
+        return turned ? new Box(box.bottom(), box.back(), box.top(), box.face()) : box;
     }
 
     /** The lean of the stick's flat: its back when it is sprung, the wider side of a board, upright for the rest. */

@@ -27,6 +27,7 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
     static final Phrase WALL_BEHIND_A_COPE = Phrase.of("the wall, behind the coped stick");
     static final Phrase FACE_BEFORE_IT = Phrase.of("the face of the stick before it");
     static final Phrase CASING = Phrase.of("the casing");
+    static final Phrase BLOCK = Phrase.of("the block");
     static final Phrase PLANTED = Phrase.of("the piece, planted");
 
     private static final Phrase AT_A_CORNER = Phrase.of("{corner} corner");
@@ -113,6 +114,12 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
     Optional<Saw.Setting> setting(Course course, Hand hand) {
         if (isSquare()) {
             return Optional.empty();
+        }
+        if (course.turned()) {
+            // seen from the outer edge with the face up, left and right change places
+            Hand other = hand == Hand.LEFT ? Hand.RIGHT : Hand.LEFT;
+            Saw.Setting setting = Saw.flat(plane, course.spring(), other);
+            return Optional.of(course.sprung() ? setting : setting.inner());
         }
         return Optional.of(
                 course.sprung() ? Saw.flat(plane, course.spring(), hand) : Saw.nested(plane, course.spring(), hand));

@@ -10,6 +10,7 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Fits courses to one run. */
 final class RunFitting {
@@ -33,7 +34,8 @@ final class RunFitting {
         List<Fit> fits = new ArrayList<>();
         Grain grain = new Grain(run, course);
         for (int i = 0; i < run.stretches().size(); i++) {
-            for (Part part : parts(run.stretches().get(i))) {
+            Stretch stretch = run.stretches().get(i);
+            for (Part part : stretch.carries(course.name()) ? parts(stretch, course) : List.<Part>of()) {
                 fits.addAll(fits(course, i, part, grain.next(part.before().isPresent())));
             }
         }
@@ -41,8 +43,8 @@ final class RunFitting {
     }
 
     private List<Fit> fits(Course course, int stretch, Part part, Optional<String> group) {
-        Optional<Ending> left = endLeft(stretch, part);
-        Optional<Ending> right = endRight(stretch, part);
+        Optional<Ending> left = endLeft(course, stretch, part);
+        Optional<Ending> right = endRight(course, stretch, part);
         Fit fit = new Fit(
                 number,
                 part.name(),
@@ -82,11 +84,14 @@ final class RunFitting {
         }
     }
 
-    private static List<Part> parts(Stretch stretch) {
+    private static List<Part> parts(Stretch stretch, Course course) {
         List<Part> parts = new ArrayList<>();
         double from = 0;
         Optional<Opening> before = Optional.empty();
         for (Opening opening : stretch.openings()) {
+            if (!opening.interrupts(course.name(), course.asDrawn())) {
+                continue;
+            }
             String name = stretch.name() + ", left of " + opening.name();
             parts.add(new Part(name, from, opening.from(), before, Optional.of(opening)));
             from = opening.to();
@@ -101,13 +106,13 @@ final class RunFitting {
                 .toList();
     }
 
-    private Optional<Ending> endLeft(int stretch, Part part) {
-        return part.before().map(Opening::ends).or(() -> stretch == 0 ? run.left() : Optional.empty());
+    private Optional<Ending> endLeft(Course course, int stretch, Part part) {
+        return part.before().map(Opening::ends).or(() -> stretch == 0 ? run.left(course.name()) : Optional.empty());
     }
 
-    private Optional<Ending> endRight(int stretch, Part part) {
+    private Optional<Ending> endRight(Course course, int stretch, Part part) {
         boolean last = stretch == run.stretches().size() - 1;
-        return part.behind().map(Opening::ends).or(() -> last ? run.right() : Optional.empty());
+        return part.behind().map(Opening::ends).or(() -> last ? run.right(course.name()) : Optional.empty());
     }
 
     /** What a course meets at a corner of the run. */
@@ -119,6 +124,15 @@ final class RunFitting {
         double own = run.stretches().get(stretch).lean() * course.middle();
         Stretch other = hand == Hand.LEFT ? run.before(stretch) : run.after(stretch);
         double shift = shift(corner, own, other.lean() * course.middle());
+        OptionalDouble block = (hand == Hand.LEFT ? other : run.stretches().get(stretch)).block();
+        if (block.isPresent()) {
+            return Meeting.square(EndCut.Kind.BUTT, -block.getAsDouble(), Meeting.BLOCK);
+        }
+        if (!other.carries(course.name())) {
+            return corner.inside()
+                    ? Meeting.wall(corner, 0, shift, Meeting.WALL)
+                    : Meeting.square(EndCut.Kind.SQUARE, 0, Meeting.NOTHING);
+        }
         if (!run.coped() || !corner.inside() || !course.trim()) {
             return Meeting.miter(EndCut.Kind.MITER, corner, shift);
         }
@@ -146,6 +160,7 @@ final class RunFitting {
                 yield Meeting.wall(corner, 0, shift(corner, own, end.lean() * course.middle()), Meeting.WALL);
             }
             case BUTT -> Meeting.square(EndCut.Kind.BUTT, 0, Meeting.CASING);
+            case BLOCK -> Meeting.square(EndCut.Kind.BUTT, -end.block().orElse(0), Meeting.BLOCK);
             case SQUARE -> Meeting.square(EndCut.Kind.SQUARE, 0, Meeting.NOTHING);
         };
     }

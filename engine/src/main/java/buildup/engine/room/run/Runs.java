@@ -32,12 +32,14 @@ public final class Runs {
         List<RevealShift> shifts = new ArrayList<>();
         for (int i = 0; i < plan.runs().size(); i++) {
             WallRun run = plan.runs().get(i);
-            List<Frame> own = frames(run, notices);
-            frames.add(own);
+            List<Frame> walls = frames(run, notices);
+            frames.add(walls);
             Clashes clashes = new Clashes(run, notices);
-            RunFitting fitting = new RunFitting(i, run, own, clashes);
+            RunFitting fitting = new RunFitting(i, run, walls, clashes);
             List<Fit> ofRun = new ArrayList<>();
-            for (Course course : courses) {
+            List<Course> own =
+                    run.opening() ? courses.stream().map(Course::roundAnOpening).toList() : courses;
+            for (Course course : own) {
                 List<Fit> along = fitting.along(course);
                 clashes.crossing(
                         course, along.stream().filter(fit -> !fit.selfReturn()).toList(), run.closed());
@@ -45,7 +47,7 @@ public final class Runs {
             }
             clashes.tooShortToHold(ofRun);
             fits.addAll(ofRun);
-            clashes.ofReturns(courses);
+            clashes.ofReturns(own);
             for (Stretch stretch : run.stretches()) {
                 if (Math.abs(stretch.lean()) > 0) {
                     courses.forEach(course -> leans.add(lean(run, stretch, course)));

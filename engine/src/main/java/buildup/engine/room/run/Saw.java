@@ -76,7 +76,12 @@ public final class Saw {
      * @param keep the side of the blade on which the piece lies that is kept
      * @param words all of it in one line
      */
-    public record Setting(double miter, double bevel, Swing swing, String edge, Hand keep, Phrase words) {}
+    public record Setting(double miter, double bevel, Swing swing, String edge, Hand keep, Phrase words) {
+        /** The same for what lies flat with its face up and its inner edge at the fence: casings. */
+        Setting inner() {
+            return setting(new Flat(miter, bevel), swing, "inner", keep, FACE_UP.with("edge", "inner"));
+        }
+    }
 
     /**
      * Settings with the stick flat on the table.

@@ -55,7 +55,8 @@ public final class Surveying {
     private void look() {
         for (int i = 0; i < job.plan().runs().size(); i++) {
             WallRun run = job.plan().runs().get(i);
-            for (int j = 0; j < run.stretches().size(); j++) {
+            // the edges of an opening are no stretches of wall
+            for (int j = 0; j < (run.opening() ? 0 : run.stretches().size()); j++) {
                 Stretch stretch = run.stretches().get(j);
                 List<Fit> fits = fits(i, job.frames().get(i).get(j));
                 MeasuredRoom measured = stretch.surfaces();

@@ -125,17 +125,17 @@ class BadPlanTest {
                 ONE,
                 "end-missing",
                 "Run 'r' has no left and no right end.",
-                "Write return, die, butt or square, as 'left: return'.");
+                "Write return, die, butt, block or square, as 'left: return'.");
         refused(
                 "left: die, " + ONE,
                 "end-missing",
                 "Run 'r' has no right end.",
-                "Write return, die, butt or square, as 'left: return'.");
+                "Write return, die, butt, block or square, as 'left: return'.");
         refused(
                 "right: die, " + ONE,
                 "end-missing",
                 "Run 'r' has no left end.",
-                "Write return, die, butt or square, as 'left: return'.");
+                "Write return, die, butt, block or square, as 'left: return'.");
         refused(
                 "left: { room: 3 }, right: die, " + ONE,
                 "missing-key",
@@ -149,7 +149,7 @@ class BadPlanTest {
                 "left: stop, right: die, " + ONE,
                 "unknown-name",
                 "No end is called 'stop'.",
-                "Write return, die, butt or square.");
+                "Write return, die, butt, block or square.");
         refused(
                 ENDS + "inside: glue, " + ONE,
                 "unknown-name",
