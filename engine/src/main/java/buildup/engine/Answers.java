@@ -42,6 +42,7 @@ import buildup.engine.room.surface.Surveying;
 import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.SectionSheets;
+import buildup.engine.section.heading.JobSheet;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.Light;
@@ -287,6 +288,11 @@ public final class Answers {
     /** The wood and the saws to cut with; absent when the document holds no stock. */
     public Optional<Shop> shop() {
         return blocks.shop();
+    }
+
+    /** What the title block of its drawings says. */
+    public JobSheet heading() {
+        return blocks.heading();
     }
 
     /** The lists from which it was read. */

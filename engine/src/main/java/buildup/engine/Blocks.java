@@ -15,6 +15,7 @@ import buildup.engine.look.sight.Approaches;
 import buildup.engine.room.plan.Plan;
 import buildup.engine.room.run.Coving;
 import buildup.engine.room.stock.Shop;
+import buildup.engine.section.heading.JobSheet;
 import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
@@ -47,6 +48,7 @@ record Blocks(
         List<Season> seasons,
         ErrorSettings errors,
         List<Scalar> must,
+        JobSheet heading,
         Set<String> keys) {
     Blocks {
         ways = List.copyOf(ways);
@@ -82,6 +84,7 @@ record Blocks(
                 Seasons.read(stack, root, notices),
                 Tolerances.read(stack, root, notices),
                 Musts.lines(root),
+                JobSheet.read(root),
                 keys(root));
     }
 }

@@ -2,6 +2,7 @@ package buildup.cli.command;
 
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.Streams;
+import buildup.cli.command.sheets.SheetsCommand;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -23,7 +24,8 @@ public final class Buildup {
 
     /** In the order of the help. */
     private static final List<String> COMMANDS = List.of(
-            "report", "check", "draw", "watch", "new", "cuts", "profile", "quote", "trace", "schema", "set", "fmt");
+            "report", "check", "draw", "sheets", "watch", "new", "cuts", "profile", "quote", "trace", "schema", "set",
+            "fmt");
 
     private Buildup() {}
 
@@ -74,6 +76,7 @@ public final class Buildup {
             case "report" -> new CommandLine(new ReportCommand(streams));
             case "check" -> new CommandLine(new CheckCommand(streams));
             case "draw" -> new CommandLine(new DrawCommand(streams));
+            case "sheets" -> new CommandLine(new SheetsCommand(streams));
             case "watch" -> new CommandLine(new WatchCommand(streams));
             case "new" -> new CommandLine(new NewCommand(streams));
             case "cuts" -> new CommandLine(new CutsCommand(streams));

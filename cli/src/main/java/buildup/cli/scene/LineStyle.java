@@ -52,6 +52,8 @@ public enum LineStyle {
     /** An outline in the driest season, and in the dampest. */
     DRY(0.016, Tone.INK, 0.09, 0.05),
     DAMP(0.02, Tone.INK, 0.02, 0.045),
+    /** Round what a revision changed. */
+    CLOUD(0.014, Tone.INK),
     /** Where one member of a front view ends and the next begins. */
     ARRIS(0.012, Tone.INK);
 

@@ -51,7 +51,7 @@ enum DxfLayer {
             case STANDING, BREAK, PLANE -> Optional.of(FRAMING);
             case DIMENSION, TICK, EXTENSION -> Optional.of(DIMENSIONS);
             case LEADER -> Optional.of(BALLOONS);
-            case RULE, CHECK -> Optional.of(SHEET);
+            case RULE, CHECK, CLOUD -> Optional.of(SHEET);
             case LIT, SHADE, CAST, RAY -> Optional.of(LIGHT);
             case SIGHT -> Optional.of(SIGHT);
             case BEARING -> Optional.of(BEARING);

@@ -31,6 +31,13 @@ final class Markup {
         out.append("</").append(node.getNodeName()).append('>');
     }
 
+    /** A text as it may stand between tags. */
+    static String escaped(String text) {
+        StringBuilder out = new StringBuilder();
+        escape(text, out);
+        return out.toString();
+    }
+
     private static void escape(String text, StringBuilder out) {
         text.codePoints().forEach(letter -> {
             switch (letter) {

@@ -21,10 +21,14 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.PageMode;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 
@@ -34,6 +38,11 @@ public final class PdfWriter {
 
     /** Any fixed number will do; without one the file would carry the time of day. */
     private static final long DOCUMENT_ID = 1;
+
+    /** That of ISO 32000-1, on which PDF/A-2 stands. */
+    private static final float VERSION = 1.7f;
+
+    private static final String LANGUAGE = "en-US";
 
     private final PDPageContentStream page;
     private final PDType0Font embedded;
@@ -61,29 +70,63 @@ public final class PdfWriter {
      * @throws UncheckedIOException when the file of the font cannot be read
      */
     public static byte[] write(List<Scene> scenes, ShippedFont font) {
+        Scene first = scenes.get(0);
+        return write(new PdfBook(first.title(), first.description(), List.of(new PdfBook.Chapter("", scenes))), font);
+    }
+
+    /**
+     * A page for each scene, with a bookmark for each chapter that has a name.
+     *
+     * @param font that is put into the file
+     * @throws UncheckedIOException when the file of the font cannot be read
+     */
+    public static byte[] write(PdfBook book, ShippedFont font) {
         try (PDDocument document = new PDDocument();
                 InputStream file = ShippedFont.open()) {
+            document.setVersion(VERSION);
             document.setDocumentId(DOCUMENT_ID);
-            document.getDocumentInformation().setTitle(scenes.get(0).title());
-            document.getDocumentInformation().setSubject(scenes.get(0).description());
-            PDViewerPreferences preferences =
-                    new PDViewerPreferences(document.getDocumentCatalog().getCOSObject());
+            document.getDocumentInformation().setTitle(book.title());
+            document.getDocumentInformation().setSubject(book.subject());
+            PDDocumentCatalog catalog = document.getDocumentCatalog();
+            catalog.setLanguage(LANGUAGE);
+            PDViewerPreferences preferences = new PDViewerPreferences(catalog.getCOSObject());
             preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
-            document.getDocumentCatalog().setViewerPreferences(preferences);
+            preferences.setDisplayDocTitle(true);
+            catalog.setViewerPreferences(preferences);
+            PdfArchive.mark(document, book.title(), book.subject());
             PDType0Font embedded = PDType0Font.load(document, file, true);
-            for (Scene scene : scenes) {
-                PDPage sheet = new PDPage(new PDRectangle(
-                        (float) (scene.width() * POINTS_PER_INCH), (float) (scene.height() * POINTS_PER_INCH)));
-                document.addPage(sheet);
-                try (PDPageContentStream page = new PDPageContentStream(document, sheet)) {
-                    new PdfWriter(page, embedded, font).draw(scene);
+            PDDocumentOutline outline = new PDDocumentOutline();
+            for (PdfBook.Chapter chapter : book.chapters()) {
+                int first = document.getNumberOfPages();
+                for (Scene scene : chapter.pages()) {
+                    page(document, scene, embedded, font);
                 }
+                if (!chapter.name().isEmpty()) {
+                    PDOutlineItem item = new PDOutlineItem();
+                    item.setTitle(chapter.name());
+                    item.setDestination(document.getPage(first));
+                    outline.addLast(item);
+                }
+            }
+            if (outline.hasChildren()) {
+                catalog.setDocumentOutline(outline);
+                catalog.setPageMode(PageMode.USE_OUTLINES);
             }
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out, CompressParameters.NO_COMPRESSION);
             return out.toByteArray();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void page(PDDocument document, Scene scene, PDType0Font embedded, ShippedFont font)
+            throws IOException {
+        PDPage sheet = new PDPage(
+                new PDRectangle((float) (scene.width() * POINTS_PER_INCH), (float) (scene.height() * POINTS_PER_INCH)));
+        document.addPage(sheet);
+        try (PDPageContentStream page = new PDPageContentStream(document, sheet)) {
+            new PdfWriter(page, embedded, font).draw(scene);
         }
     }
 

@@ -37,6 +37,8 @@ class ReadmeTest {
     /** Every key of the language, in as many entries as it takes. */
     private static final String EVERY_KEY = """
             title: All keys
+            job: { name: a, client: b, address: c, number: 1, drawn-by: d, checked-by: e, date: f, scale-note: g, revision: B }
+            revisions: [{ letter: A, date: then, change: what }]
             units: in
             wood: yellow-poplar
             boards: softwood

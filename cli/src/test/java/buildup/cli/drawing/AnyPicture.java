@@ -5,8 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import buildup.cli.drawing.hold.HoldsDrawing;
 import buildup.cli.drawing.hold.SeasonDrawing;
 import buildup.cli.drawing.hold.StepsDrawing;
+import buildup.cli.drawing.job.ShopDrawings;
+import buildup.cli.drawing.job.ShopSheet;
+import buildup.cli.drawing.job.Since;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
+import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.room.PlanDrawing;
 import buildup.cli.drawing.room.SticksDrawing;
 import buildup.cli.drawing.room.WallsDrawing;
@@ -23,6 +27,7 @@ import buildup.engine.Answers;
 import buildup.engine.Cuts;
 import buildup.engine.room.sticks.Limit;
 import buildup.shared.notice.Notices;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -66,7 +71,24 @@ public final class AnyPicture {
                 .ifPresent(cuts -> cuts.list()
                         .filter(list -> !list.pieces().isEmpty())
                         .ifPresent(list -> views.put("sticks", SticksDrawing.of(cuts.job(), list, FONT))));
+        sheets(answer, known).forEach(page -> views.put("sheet " + views.size() + ", " + page.title(), page));
         return views;
+    }
+
+    private static List<Scene> sheets(Answer answer, Answers known) {
+        List<PaperPage> pages = ShopDrawings.of(
+                        answer,
+                        known,
+                        Cuts.of(answer, Limit.usual()),
+                        Since.NOTHING,
+                        Pages.named("letter").orElseThrow(),
+                        FONT,
+                        EnumSet.allOf(ShopSheet.class),
+                        new Notices())
+                .stream()
+                .flatMap(drawn -> drawn.pages().stream())
+                .toList();
+        return PaperPage.scenes(answer.title(), pages);
     }
 
     /** The screen shows the sizes of one unit at a time. */

@@ -51,6 +51,11 @@ public final class Drafting {
         return size(stack, inches) + " " + Quantity.LENGTH.unit(printer(stack).metric());
     }
 
+    /** How large a picture is drawn, in words; {@code smaller} is 1 at full size. */
+    public static String scale(int smaller) {
+        return smaller == 1 ? "full size" : "1 : " + smaller;
+    }
+
     /** The unit of its sizes, in full. */
     public static String units(Stack stack) {
         return printer(stack).metric() ? "millimeters" : "inches";

@@ -59,16 +59,23 @@ public final class HoldsDrawing {
     private final TextMeasure measure;
     private final PictureView view;
     private final double size;
+    private final int smaller;
 
     private HoldsDrawing(
-            Section section, Support support, List<Fixed> fixed, List<Proposal> proposals, TextMeasure measure) {
+            Section section,
+            Support support,
+            List<Fixed> fixed,
+            List<Proposal> proposals,
+            int smaller,
+            TextMeasure measure) {
+        this.smaller = smaller;
         this.section = section;
         this.support = support;
         this.given = !fixed.isEmpty();
         this.nails = given ? fixed : firstOfEach(proposals);
         this.measure = measure;
         this.view = PictureView.of(section);
-        this.size = view.letters();
+        this.size = smaller == 1 ? view.letters() : smaller * Drafting.TEXT;
     }
 
     private static List<Fixed> firstOfEach(List<Proposal> proposals) {
@@ -82,7 +89,18 @@ public final class HoldsDrawing {
     /** The picture of what supports and backs each piece, with its fastenings, full size. */
     public static Scene of(
             Section section, Support support, List<Fixed> fixed, List<Proposal> proposals, TextMeasure measure) {
-        return new HoldsDrawing(section, support, fixed, proposals, measure).scene();
+        return new HoldsDrawing(section, support, fixed, proposals, 1, measure).scene();
+    }
+
+    /** The same with letters that are read when it is made so many times smaller. */
+    public static Scene forScale(
+            Section section,
+            Support support,
+            List<Fixed> fixed,
+            List<Proposal> proposals,
+            int smaller,
+            TextMeasure measure) {
+        return new HoldsDrawing(section, support, fixed, proposals, smaller, measure).scene();
     }
 
     private Scene scene() {
@@ -217,7 +235,8 @@ public final class HoldsDrawing {
     private Group legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
-                .text("What holds it, full size. Bearings, and weights along the run; loads counted.")
+                .text("What holds it, " + Drafting.scale(smaller)
+                        + ". Bearings, and weights along the run; loads counted.")
                 .text(Strength.CAUTION)
                 .line("bearing", LineStyle.BEARING)
                 .line("resultant of the weight above it", LineStyle.FALL)

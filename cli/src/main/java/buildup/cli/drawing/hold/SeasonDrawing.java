@@ -1,5 +1,6 @@
 package buildup.cli.drawing.hold;
 
+import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Spread;
@@ -38,15 +39,17 @@ public final class SeasonDrawing {
     private final PictureView view;
     private final FigurePrinter printer;
     private final double size;
+    private final int smaller;
 
-    private SeasonDrawing(Section section, Year year, int times, TextMeasure measure) {
+    private SeasonDrawing(Section section, Year year, int times, int smaller, TextMeasure measure) {
+        this.smaller = smaller;
         this.section = section;
         this.year = year;
         this.times = times;
         this.measure = measure;
         this.view = PictureView.of(section);
         this.printer = new FigurePrinter(section.stack().unit());
-        this.size = view.letters();
+        this.size = smaller == 1 ? view.letters() : smaller * Drafting.TEXT;
     }
 
     /**
@@ -56,7 +59,12 @@ public final class SeasonDrawing {
      * @param times so many times as far as the wood moves
      */
     public static Scene of(Section section, Year year, int times, TextMeasure measure) {
-        return new SeasonDrawing(section, year, times, measure).scene();
+        return new SeasonDrawing(section, year, times, 1, measure).scene();
+    }
+
+    /** The same with letters that are read when it is made so many times smaller. */
+    public static Scene forScale(Section section, Year year, int times, int smaller, TextMeasure measure) {
+        return new SeasonDrawing(section, year, times, smaller, measure).scene();
     }
 
     private Scene scene() {
@@ -128,7 +136,7 @@ public final class SeasonDrawing {
     private Group legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
-                .text("Through the year, full size; as built: " + said(0) + ". " + scale())
+                .text("Through the year, " + Drafting.scale(smaller) + "; as built: " + said(0) + ". " + scale())
                 .line("as built", LineStyle.OUTLINE)
                 .line("driest: " + said(year.driest()), LineStyle.DRY)
                 .line("dampest: " + said(year.dampest()), LineStyle.DAMP)

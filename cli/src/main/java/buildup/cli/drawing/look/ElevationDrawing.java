@@ -60,18 +60,20 @@ public final class ElevationDrawing {
     private final TextMeasure measure;
     private final List<Strip> strips;
     private final double size;
+    private final int smaller;
     private final double run;
     private final Pattern cast;
     private final Pattern shade;
 
     /** @param letters their size, as a share of the picture's height; never less than on a drawing for the bench */
-    private ElevationDrawing(Section section, Lighting lighting, TextMeasure measure, double letters) {
+    private ElevationDrawing(Section section, Lighting lighting, TextMeasure measure, double letters, int smaller) {
+        this.smaller = smaller;
         this.section = section;
         this.lighting = lighting;
         this.measure = measure;
         this.strips = FrontView.of(section, lighting);
         double height = section.totals().height();
-        this.size = Math.max(Drafting.TEXT, letters * height);
+        this.size = Math.max(smaller * Drafting.TEXT, letters * height);
         this.run = Math.max(4, RUN * height);
         // as large as the letters, so that hatch and letters are read from the same distance
         this.cast = new Pattern(45, 0.5 * size, false, 0.08 * size, List.of());
@@ -80,12 +82,17 @@ public final class ElevationDrawing {
 
     /** The front of the trim with its shadows, full size. */
     public static Scene of(Section section, Lighting lighting, TextMeasure measure) {
-        return new ElevationDrawing(section, lighting, measure, LETTERS).scene();
+        return new ElevationDrawing(section, lighting, measure, LETTERS, 1).scene();
     }
 
     /** The same with letters as they are read on paper, however high the stack. */
     public static Scene onPaper(Section section, Lighting lighting, TextMeasure measure) {
-        return new ElevationDrawing(section, lighting, measure, 0).scene();
+        return new ElevationDrawing(section, lighting, measure, 0, 1).scene();
+    }
+
+    /** The same with letters that are read when it is made so many times smaller. */
+    public static Scene forScale(Section section, Lighting lighting, int smaller, TextMeasure measure) {
+        return new ElevationDrawing(section, lighting, measure, 0, smaller).scene();
     }
 
     private Scene scene() {
@@ -265,8 +272,8 @@ public final class ElevationDrawing {
         }
         return new Legend(measure, size)
                 .title(section.stack().title())
-                .text("Front of " + Drafting.spelled(section.stack(), run)
-                        + " of run, both ends returned; full size. Sizes in " + Drafting.units(section.stack()) + ".")
+                .text("Front of " + Drafting.spelled(section.stack(), run) + " of run, both ends returned; "
+                        + Drafting.scale(smaller) + ". Sizes in " + Drafting.units(section.stack()) + ".")
                 .text(Lamps.words(lighting, Drafting.printer(section.stack())))
                 .sample("in cast shadow", at -> swatch(at, cast))
                 .sample("turned away from the light", at -> swatch(at, shade))

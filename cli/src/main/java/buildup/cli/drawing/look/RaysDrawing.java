@@ -44,8 +44,10 @@ public final class RaysDrawing {
     private final PictureView view;
     private final Box frame;
     private final double size;
+    private final int smaller;
 
-    private RaysDrawing(Section section, Lighting lighting, List<Sighting> sights, TextMeasure measure) {
+    private RaysDrawing(Section section, Lighting lighting, List<Sighting> sights, int smaller, TextMeasure measure) {
+        this.smaller = smaller;
         this.section = section;
         this.lighting = lighting;
         this.sights = sights;
@@ -54,12 +56,18 @@ public final class RaysDrawing {
         Box window = view.window();
         double room = Math.max(1, Math.min(ROOM, section.totals().height() / 3));
         this.frame = new Box(window.back(), window.bottom(), window.face() + room, window.top());
-        this.size = view.letters();
+        this.size = smaller == 1 ? view.letters() : smaller * Drafting.TEXT;
     }
 
     /** The section with the rays of its lights and the sight lines of its eyes, full size. */
     public static Scene of(Section section, Lighting lighting, List<Sighting> sights, TextMeasure measure) {
-        return new RaysDrawing(section, lighting, sights, measure).scene();
+        return new RaysDrawing(section, lighting, sights, 1, measure).scene();
+    }
+
+    /** The same with letters that are read when it is made so many times smaller. */
+    public static Scene forScale(
+            Section section, Lighting lighting, List<Sighting> sights, int smaller, TextMeasure measure) {
+        return new RaysDrawing(section, lighting, sights, smaller, measure).scene();
     }
 
     private Scene scene() {
@@ -192,7 +200,7 @@ public final class RaysDrawing {
     private Group legend() {
         return new Legend(measure, size)
                 .title(section.stack().title())
-                .text("Section with light and sight, full size.")
+                .text("Section with light and sight, " + Drafting.scale(smaller) + ".")
                 .text(Lamps.words(lighting, Drafting.printer(section.stack())))
                 .line("lit", LineStyle.LIT)
                 .line("turned away from the light (shade)", LineStyle.SHADE)

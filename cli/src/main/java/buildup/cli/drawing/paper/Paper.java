@@ -1,5 +1,6 @@
 package buildup.cli.drawing.paper;
 
+import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.DrawingNotices;
 import buildup.cli.drawing.sheet.Legend;
@@ -14,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 
 /** Puts pictures and text on pages of one size, however large the picture and long the text. */
@@ -22,6 +24,9 @@ public final class Paper {
 
     /** A wall of 20 ft by 20 ft on letter, and more. */
     private static final int MOST_PAGES = 1_000;
+
+    /** Scales of shop drawings that an inch rule reads, and smaller ones for what is very large. */
+    private static final List<Integer> SCALES = List.of(1, 2, 3, 4, 6, 8, 12, 16, 24, 48, 96);
 
     private static final double LEGEND_GAP = 0.2;
 
@@ -143,6 +148,31 @@ public final class Paper {
                             .toList()));
         }
         return pages;
+    }
+
+    /**
+     * A picture made so many times smaller that it fits on a page, on a page of its own.
+     *
+     * @param drawn the picture with letters that are read when it is made so many times smaller
+     */
+    public static PaperPage scaled(PageFrame frame, String view, IntFunction<Scene> drawn) {
+        Block smallest = new Block(new Group("picture", List.of()), new Box(0, 0, 0, 0));
+        PageFrame.Use use = PageFrame.Use.PLAIN;
+        for (int smaller : SCALES) {
+            Block block = Block.of(new Group("picture", drawn.apply(smaller).items()));
+            smallest = Shrunk.by(block, 1.0 / smaller);
+            Optional<PageFrame> page = whole(frame, smaller == 1 ? PageFrame.Use.CHECKED : use, smallest);
+            if (page.isPresent()) {
+                return smaller == 1
+                        ? page(page.get(), PageFrame.Use.CHECKED, view, PaperPage.FULL_SIZE, smallest)
+                        : page(page.get(), use, view, Drafting.scale(smaller), smallest);
+            }
+        }
+        return page(frame, use, view, NOT_TO_MEASURE, fitted(frame, smallest));
+    }
+
+    private static PaperPage page(PageFrame frame, PageFrame.Use use, String view, String scale, Block block) {
+        return new PaperPage(frame, use, view, Optional.empty(), scale, centered(frame.window(use), block));
     }
 
     /** How wide text and blocks may be. */

@@ -36,6 +36,11 @@ final class Shrunk {
         return by >= 1 ? block : Block.of(group(block.group(), by));
     }
 
+    /** A block drawn so much smaller. */
+    static Block by(Block block, double by) {
+        return Block.of(group(block.group(), by));
+    }
+
     private static Group group(Group group, double by) {
         return new Group(
                 group.id(), group.items().stream().map(item -> item(item, by)).toList());

@@ -34,7 +34,7 @@ final class TiledPicture {
     /** The key plan. */
     private static final double PLAN_WIDE = 6.8;
 
-    private static final double PLAN_HIGH = 4.2;
+    private static final double PLAN_HIGH = 3;
 
     /** Half the arms of a cross, and the radius of its ring. */
     private static final double ARM = 0.16;

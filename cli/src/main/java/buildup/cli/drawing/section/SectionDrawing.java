@@ -75,14 +75,25 @@ public final class SectionDrawing {
      * @return none then
      */
     public static List<PaperPage> pages(Section section, PageFrame frame, Notices notices) {
-        SectionDrawing drawing = new SectionDrawing(section, frame.measure());
-        return Paper.tooMany(frame, drawing.view.window(), notices) ? List.of() : drawing.pages(frame);
+        return pages(section, frame, List.of(), notices);
     }
 
-    private List<PaperPage> pages(PageFrame frame) {
+    /**
+     * The same.
+     *
+     * @param marks laid over the picture, in the frame of the section
+     */
+    public static List<PaperPage> pages(Section section, PageFrame frame, List<SceneItem> marks, Notices notices) {
+        SectionDrawing drawing = new SectionDrawing(section, frame.measure());
+        return Paper.tooMany(frame, drawing.view.window(), notices) ? List.of() : drawing.pages(frame, marks);
+    }
+
+    private List<PaperPage> pages(PageFrame frame, List<SceneItem> marks) {
         Parts parts = parts(false);
+        List<SceneItem> picture = new ArrayList<>(parts.picture());
+        picture.addAll(marks);
         Block title = TitleBlock.of(measure, section.stack(), looks(), parts.notes(), false);
-        return Paper.fullSize(frame, "Section", parts.picture(), flow -> {
+        return Paper.fullSize(frame, "Section", picture, flow -> {
             flow.blocks(List.of(title), FRONT_GAP);
             flow.table(PieceTable.table(section));
         });

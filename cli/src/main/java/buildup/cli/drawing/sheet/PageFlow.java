@@ -27,6 +27,9 @@ public final class PageFlow {
     private static final double BESIDE = 0.4;
     private static final int MOST_LINES = 30;
 
+    /** The narrowest that a column is made, in. */
+    private static final double LEAST = 0.5;
+
     private final TextMeasure measure;
     private final double width;
     private final double height;
@@ -177,21 +180,35 @@ public final class PageFlow {
         return cells;
     }
 
-    /** As wide as the longest text of each column; what is too much is taken from the widest. */
+    /** As wide as the longest text of each column; what is too much is taken from the widest ones, made alike. */
     private double[] widths(Table table) {
         double[] widths = new double[table.columns().size()];
-        int widest = 0;
-        double all = BETWEEN * (widths.length - 1);
         for (int i = 0; i < widths.length; i++) {
             widths[i] = measure.width(table.columns().get(i).heading(), TABLE_TEXT);
             for (List<TableCell> row : table.rows()) {
                 widths[i] = Math.max(widths[i], measure.width(row.get(i).text(), TABLE_TEXT));
             }
-            widest = widths[i] > widths[widest] ? i : widest;
-            all += widths[i];
         }
-        widths[widest] = Math.max(10 * TABLE_TEXT, widths[widest] - Math.max(0, all - width));
+        double most = most(widths, width - BETWEEN * (widths.length - 1));
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = Math.min(widths[i], Math.max(LEAST, most));
+        }
         return widths;
+    }
+
+    /** What no column may exceed for all of them to fit. */
+    private static double most(double[] widths, double room) {
+        double[] sorted = widths.clone();
+        Arrays.sort(sorted);
+        double left = room;
+        for (int i = 0; i < sorted.length; i++) {
+            double each = left / (sorted.length - i);
+            if (sorted[i] > each) {
+                return each;
+            }
+            left -= sorted[i];
+        }
+        return Double.POSITIVE_INFINITY;
     }
 
     /** A line to be written on, behind its words; the words and the line stay together. */

@@ -1,0 +1,181 @@
+package buildup.cli.command.sheets;
+
+import buildup.cli.command.files.Delivery;
+import buildup.cli.command.files.ExitCode;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.StackLoader;
+import buildup.cli.command.files.Streams;
+import buildup.cli.compare.ChangeWords;
+import buildup.cli.compare.Comparison;
+import buildup.cli.drawing.job.ShopDrawings;
+import buildup.cli.drawing.job.ShopSheet;
+import buildup.cli.drawing.job.Since;
+import buildup.cli.drawing.paper.PaperPage;
+import buildup.cli.drawing.sheet.Pages;
+import buildup.cli.drawing.sheet.PaperSize;
+import buildup.cli.report.NoticeText;
+import buildup.cli.scene.Scene;
+import buildup.cli.write.PdfBook;
+import buildup.cli.write.PdfWriter;
+import buildup.cli.write.ShippedFont;
+import buildup.engine.Answer;
+import buildup.engine.Answers;
+import buildup.engine.Cuts;
+import buildup.engine.room.sticks.Limit;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code sheets}: the shop drawings of a stack as one PDF. */
+@Command(
+        name = "sheets",
+        mixinStandardHelpOptions = true,
+        description = "Draws the sheets of a stack for the shop: one PDF, full size where it is to be measured.")
+public final class SheetsCommand implements Callable<Integer> {
+    private static final Path STANDARD_OUTPUT = Path.of("-");
+
+    private final Streams streams;
+    private final Notices notices = new Notices();
+
+    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
+    private String stack = "";
+
+    @Option(
+            names = "--only",
+            split = ",",
+            paramLabel = "NAME",
+            description =
+                    "Only these sheets: cover, section, pieces, sequence, lengths, sticks, light, season, material,"
+                            + " profiles, warnings (default: all that the stack has data for).")
+    private List<String> only = new ArrayList<>();
+
+    @Option(
+            names = "--page",
+            paramLabel = "NAME",
+            description = "The paper: letter, legal, tabloid, arch-b to arch-e, a4 to a0 (default: letter, or a4).")
+    private Optional<String> page = Optional.empty();
+
+    @Option(
+            names = "--since",
+            paramLabel = "OLD",
+            description = "An earlier document of the stack: what changed is listed, and clouded on the section.")
+    private Optional<String> since = Optional.empty();
+
+    @Option(names = "-o", required = true, paramLabel = "FILE", description = "The PDF to write; - is standard output.")
+    private Path output = Path.of("");
+
+    @Option(
+            names = "--catalog",
+            paramLabel = "FILE",
+            description = "The shop's own lists of profiles, boards and woods; may be repeated.")
+    private List<Path> catalogs = new ArrayList<>();
+
+    public SheetsCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        Set<ShopSheet> wanted = wanted();
+        Optional<PaperSize> paper = page.flatMap(name -> Pages.asked(name, notices));
+        InputFiles files = new InputFiles(streams, notices);
+        Answer answer = new StackLoader(files, notices).load(stack, catalogs);
+        Optional<Answer> old = since.map(word -> earlier(files, word));
+        if (!notices.refused()) {
+            Delivery delivery = new Delivery(
+                    streams, Optional.of(output).filter(file -> !file.equals(STANDARD_OUTPUT)), files.read());
+            answer.known().ifPresent(known -> {
+                PaperSize on =
+                        paper.orElseGet(() -> Pages.ofPrinter(answer.unit().isMetric()));
+                draw(answer, known, old, on, wanted).ifPresent(bytes -> delivery.put(bytes, notices));
+            });
+        }
+        notices.addAll(answer.notices());
+        streams.err().print(NoticeText.write(notices.sorted(), answer.file(), answer.unit()));
+        return ExitCode.of(notices);
+    }
+
+    /** What is wrong with the earlier document is said; what is doubtful in it is of yesterday. */
+    private Answer earlier(InputFiles files, String word) {
+        Notices own = new Notices();
+        Answer old = new StackLoader(files, own).load(word, catalogs);
+        if (old.known().isEmpty()) {
+            old.notices().forEach(notices::add);
+        }
+        return old;
+    }
+
+    private Set<ShopSheet> wanted() {
+        Set<ShopSheet> wanted = EnumSet.noneOf(ShopSheet.class);
+        for (String name : only) {
+            Optional<ShopSheet> sheet = ShopSheet.named(name);
+            sheet.ifPresent(wanted::add);
+            if (sheet.isEmpty()) {
+                notices.add(
+                        SheetsNotices.UNKNOWN_SHEET.with("name", name).cure(Suggestion.phrase(name, ShopSheet.keys())));
+            }
+        }
+        return only.isEmpty() ? EnumSet.copyOf(ShopSheet.usual()) : wanted;
+    }
+
+    private Optional<byte[]> draw(
+            Answer answer, Answers known, Optional<Answer> old, PaperSize paper, Set<ShopSheet> wanted) {
+        ShippedFont font = ShippedFont.load();
+        Cuts cuts = Cuts.of(answer, Limit.usual());
+        List<ShopDrawings.Drawn> drawn = ShopDrawings.of(
+                answer,
+                known,
+                cuts,
+                old.map(one -> since(one, answer, known)).orElse(Since.NOTHING),
+                paper,
+                font,
+                wanted,
+                notices);
+        if (!only.isEmpty()) {
+            Set<ShopSheet> there = drawn.stream().map(ShopDrawings.Drawn::sheet).collect(Collectors.toSet());
+            wanted.stream()
+                    .filter(sheet -> !there.contains(sheet))
+                    .forEach(sheet -> notices.add(SheetsNotices.EMPTY_SHEET.with("name", sheet.key())));
+        }
+        if (drawn.isEmpty()) {
+            notices.add(SheetsNotices.NO_SHEET.notice());
+        }
+        return notices.refused() ? Optional.empty() : Optional.of(PdfWriter.write(book(answer, drawn), font));
+    }
+
+    private static PdfBook book(Answer answer, List<ShopDrawings.Drawn> drawn) {
+        List<PaperPage> pages =
+                drawn.stream().flatMap(one -> one.pages().stream()).toList();
+        List<Scene> scenes = PaperPage.scenes(answer.title(), pages);
+        List<PdfBook.Chapter> chapters = new ArrayList<>();
+        int at = 0;
+        for (ShopDrawings.Drawn one : drawn) {
+            int end = at + one.pages().size();
+            chapters.add(new PdfBook.Chapter(one.sheet().title(), scenes.subList(at, end)));
+            at = end;
+        }
+        return new PdfBook(answer.title(), "Shop drawings: " + scenes.size() + " sheets.", chapters);
+    }
+
+    private Since since(Answer old, Answer now, Answers known) {
+        List<String> changes = Comparison.of(old, now)
+                .map(comparison -> ChangeWords.of(comparison, new FigurePrinter(now.unit())))
+                .orElse(List.of());
+        return new Since(
+                old.file(),
+                old.known().map(Answers::section),
+                changes.isEmpty() ? List.of("Nothing.") : changes,
+                known.heading().inForce().orElse("?"));
+    }
+}

@@ -1,0 +1,53 @@
+package buildup.cli.drawing.job;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The shop drawings by name, in their order. */
+public enum ShopSheet {
+    COVER("Cover"),
+    SECTION("Section"),
+    PIECES("Pieces"),
+    SEQUENCE("Sequence and nails"),
+    LENGTHS("Lengths and saw settings"),
+    STICKS("Sticks and labels"),
+    LIGHT("Light and eyes"),
+    SEASON("Through the year"),
+    MATERIAL("Material and cost"),
+    PROFILES("Profiles to be milled"),
+    WARNINGS("Warnings");
+
+    private final String title;
+
+    ShopSheet(String title) {
+        this.title = title;
+    }
+
+    /** What stands in its title block and as its bookmark. */
+    public String title() {
+        return title;
+    }
+
+    /** The name by which it is asked for. */
+    public String key() {
+        return name().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /** Those that are drawn when none is asked for. */
+    public static List<ShopSheet> usual() {
+        return List.of(values());
+    }
+
+    /** The one of a name, in whatever case. */
+    public static Optional<ShopSheet> named(String name) {
+        return Arrays.stream(values())
+                .filter(one -> one.key().equalsIgnoreCase(name.strip()))
+                .findFirst();
+    }
+
+    /** All names. */
+    public static List<String> keys() {
+        return Arrays.stream(values()).map(ShopSheet::key).toList();
+    }
+}

@@ -1,0 +1,202 @@
+package buildup.cli.command.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.cli.OutsideTool;
+import buildup.cli.Ran;
+import buildup.cli.command.files.ExitCode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SheetsCommandTest {
+    private static final String JOB = """
+            job: { name: Reading room, client: "A. \\"Reader\\" & S\u00f8nner", number: 2217, drawn-by: JB, date: 3 May 2027 }
+            revisions: [{ letter: A, date: 1 April 2027, change: first issue }, { letter: B, change: "cap wider" }]
+            """;
+
+    private static final String CASE = Ran.read(Ran.demo("reading-room-case.yaml")) + JOB;
+
+    @TempDir
+    private Path folder;
+
+    private Path drawn(String yaml, String... options) {
+        Path out = folder.resolve("job.pdf");
+        List<String> words = new ArrayList<>(List.of("sheets", "-", "-o", out.toString()));
+        words.addAll(List.of(options));
+        Ran ran = Ran.with(yaml.getBytes(StandardCharsets.UTF_8), words.toArray(String[]::new));
+        assertThat(ran.code()).as(ran.err()).isLessThan(ExitCode.REFUSED);
+        return out;
+    }
+
+    private static List<String> bookmarks(PDDocument document) {
+        List<String> names = new ArrayList<>();
+        for (PDOutlineItem item =
+                        document.getDocumentCatalog().getDocumentOutline().getFirstChild();
+                item != null;
+                item = item.getNextSibling()) {
+            names.add(item.getTitle());
+        }
+        return names;
+    }
+
+    private String text(Path pdf) throws IOException, InterruptedException {
+        OutsideTool.Run run = OutsideTool.run(folder, "pdftotext", "-layout", pdf.toString(), "-");
+        assertThat(run.code()).isZero();
+        return run.output();
+    }
+
+    @Test
+    void all_that_the_stack_has_data_for_is_drawn_in_its_order_a_bookmark_a_sheet() throws IOException {
+        try (PDDocument document = Loader.loadPDF(drawn(CASE).toFile())) {
+            assertThat(bookmarks(document))
+                    .containsExactly(
+                            "Cover",
+                            "Section",
+                            "Pieces",
+                            "Sequence and nails",
+                            "Lengths and saw settings",
+                            "Sticks and labels",
+                            "Light and eyes",
+                            "Through the year",
+                            "Material and cost",
+                            "Profiles to be milled",
+                            "Warnings");
+            for (PDPage page : document.getPages()) {
+                assertThat(List.of(
+                                page.getMediaBox().getWidth(),
+                                page.getMediaBox().getHeight()))
+                        .containsExactlyInAnyOrder(612f, 792f);
+            }
+        }
+        try (PDDocument document = Loader.loadPDF(
+                drawn(Ran.read(Ran.demo("reading-room-cornice.yaml"))).toFile())) {
+            assertThat(bookmarks(document))
+                    .as("no plan, no seasons")
+                    .doesNotContain("Lengths and saw settings", "Sticks and labels", "Through the year");
+        }
+    }
+
+    @Test
+    void only_what_is_asked_for_is_drawn_on_the_page_asked_for() throws IOException {
+        try (PDDocument document = Loader.loadPDF(
+                drawn(CASE, "--only", "sticks,section", "--page", "arch-d").toFile())) {
+            assertThat(bookmarks(document)).containsExactly("Section", "Sticks and labels");
+            assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(24 * 72f);
+            assertThat(document.getNumberOfPages())
+                    .as("nothing has to be parted")
+                    .isEqualTo(2);
+        }
+    }
+
+    @Test
+    void what_nobody_knows_is_refused_with_the_nearest_name() {
+        String out = folder.resolve("x.pdf").toString();
+        Ran ran = Ran.of("sheets", Ran.demo("reading-room-cornice.yaml").toString(), "--only", "stiks", "-o", out);
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).contains("No sheet is called 'stiks'. Did you mean sticks?");
+        Ran none = Ran.of("sheets", Ran.demo("reading-room-cornice.yaml").toString(), "--only", "sticks", "-o", out);
+        assertThat(none.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(none.err()).contains("holds nothing for the sheet 'sticks'");
+        assertThat(Path.of(out)).doesNotExist();
+    }
+
+    @Test
+    void the_title_block_says_what_the_document_says_and_every_page_which_it_is() throws Exception {
+        Path pdf = drawn(CASE);
+        String text = text(pdf);
+        assertThat(text).contains("Reading room", "A. \"Reader\" & S\u00f8nner", "2217", "3 May 2027", "first issue");
+        int pages;
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            pages = document.getNumberOfPages();
+        }
+        assertThat(text)
+                .contains(IntStream.rangeClosed(1, pages)
+                        .mapToObj(page -> page + " of " + pages)
+                        .toArray(String[]::new));
+        assertThat(text).contains("Will it be right? yes", "cap", "3/4 x 6-13/16+", "case", "frieze nails");
+    }
+
+    /** ISO 19005-2: XMP that says so, an output intent for the colors, fonts in the file, no encryption. */
+    @Test
+    void the_file_says_that_it_can_be_kept_and_holds_what_that_takes() throws Exception {
+        Path pdf = drawn(CASE, "--only", "section,pieces");
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en-US");
+            assertThat(document.getDocumentInformation().getTitle())
+                    .isEqualTo("Reading-room bookcase cornice, round the case");
+            String xmp = new String(document.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8);
+            assertThat(xmp)
+                    .contains(
+                            "<pdfaid:part>2</pdfaid:part>", "<pdfaid:conformance>B<", "Reading-room bookcase cornice");
+            assertThat(document.getDocumentCatalog().getOutputIntents()).hasSize(1);
+            assertThat(document.getVersion()).isEqualTo(1.7f);
+            assertThat(document.isEncrypted()).isFalse();
+        }
+        assertThat(OutsideTool.run(folder, "qpdf", "--check", pdf.toString()).code())
+                .isZero();
+        assertThat(OutsideTool.run(folder, "pdffonts", pdf.toString())
+                        .output()
+                        .lines()
+                        .skip(2))
+                .isNotEmpty()
+                .allMatch(line -> line.contains("yes yes yes"));
+    }
+
+    @Test
+    void the_same_stack_gives_the_same_bytes() throws IOException {
+        byte[] first = Files.readAllBytes(drawn(CASE, "--only", "cover,section,light"));
+        assertThat(Files.readAllBytes(drawn(CASE, "--only", "cover,section,light")))
+                .isEqualTo(first);
+    }
+
+    @Test
+    void what_changed_since_an_earlier_document_is_listed_with_the_letter() throws Exception {
+        Path old = Files.writeString(
+                folder.resolve("old.yaml"), CASE.replace("cove-bed 1-1/4 x 1-3/8", "cove-bed 1-1/8 x 1-1/4"));
+        String text = text(drawn(CASE, "--since", old.toString(), "--only", "cover,section"));
+        assertThat(text)
+                .contains("What differs from old.yaml", "bed: cove-bed 1-1/8 x 1-1/4 -> cove-bed 1-1/4 x 1-3/8");
+        assertThat(text(drawn(
+                        CASE,
+                        "--since",
+                        Files.writeString(folder.resolve("same.yaml"), CASE).toString(),
+                        "--only",
+                        "cover")))
+                .contains("What differs from same.yaml", "Nothing.");
+    }
+
+    @Test
+    void without_warnings_the_sheet_says_what_was_not_checked() throws Exception {
+        String quiet = "title: Quiet\nwood: red-oak\nspace: { floor: 0, wall: { solid: yes } }\npieces:\n"
+                + "  - { name: base, profile: board 3/4 x 5-1/2, back: wall, bottom: floor, fixed: wall }\n";
+        assertThat(text(drawn(quiet, "--only", "warnings")))
+                .contains("No warnings.", "Not checked, since the stack does not ask for it:");
+    }
+
+    @Test
+    void forty_pieces_with_blanks_quotes_and_other_scripts_in_their_names_are_drawn() throws Exception {
+        StringBuilder yaml = new StringBuilder("title: \"Forty \\\"pieces\\\"\"\nwood: red-oak\npieces:\n");
+        for (int i = 0; i < 40; i++) {
+            yaml.append("  - { name: \"\u043a\u0430\u0440\u043d\u0438\u0437 '")
+                    .append(i)
+                    .append("' \u03b1 b\"");
+            yaml.append(", profile: board 3/4 x 2, lay: flat, back: wall, bottom: ")
+                    .append(i)
+                    .append(" }\n");
+        }
+        String escaped = yaml.toString();
+        String text = text(drawn(escaped, "--only", "section,pieces"));
+        assertThat(text).contains("\u043a\u0430\u0440\u043d\u0438\u0437 '39' \u03b1 b", "Forty \"pieces\"");
+    }
+}
