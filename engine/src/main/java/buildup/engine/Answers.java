@@ -13,6 +13,7 @@ import buildup.engine.hold.season.Seasons;
 import buildup.engine.hold.season.Year;
 import buildup.engine.hold.support.Pull;
 import buildup.engine.hold.support.Pulls;
+import buildup.engine.hold.support.RowCures;
 import buildup.engine.hold.support.Support;
 import buildup.engine.hold.support.Supports;
 import buildup.engine.hold.support.Ties;
@@ -114,19 +115,18 @@ public final class Answers {
         this.section = new Asked<>(notices ->
                 shape.answer().heldBy(Ties.fastened(shape.answer(), blocks.fastenings(), fixed.answer()), notices));
         this.backings = new Asked<>(notices -> Backings.of(
-                section.answer(), fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()), notices));
+                section.answer(),
+                fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()),
+                piece -> places().stream()
+                        .flatMap(search -> RowCures.pins(section.answer(), fixed.answer(), search, piece)),
+                notices));
         this.approaches = new Asked<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
         // a search: run for whoever has come to the nails, also with an empty list of them
         this.proposals = new Asked<>(notices -> blocks.nailing() && trial.isPresent()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
                 : List.of());
-        this.support = new Asked<>(notices -> Supports.of(
-                section.answer(),
-                blocks.loads(),
-                fixed.answer(),
-                blocks.friction(),
-                trial.map(tells -> new Places(section.answer(), this.lights.answer(), sights.answer(), catalog)),
-                notices));
+        this.support = new Asked<>(notices ->
+                Supports.of(section.answer(), blocks.loads(), fixed.answer(), blocks.friction(), places(), notices));
         this.pulls = new Asked<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
         this.order =
                 new Asked<>(notices -> Orders.of(section.answer(), blocks.bench(), fixed.answer(), catalog, notices));
@@ -310,12 +310,17 @@ public final class Answers {
         return tried(read);
     }
 
+    /** Where fastenings could go; nowhere in the trial of a cure. */
+    private Optional<Places> places() {
+        return trial.map(tells -> new Places(section(), lights(), sights(), blocks.catalog()));
+    }
+
     private List<Notice> tried(List<Notice> some) {
         return trial.map(cures -> cures.tried(some, this::everything)).orElse(some);
     }
 
-    private List<Notice> everything() {
-        return Stream.concat(read.stream(), untried(CureTrial.ASKED).stream()).toList();
+    private List<Notice> everything(Set<Question> questions) {
+        return Stream.concat(read.stream(), untried(questions).stream()).toList();
     }
 
     private List<Notice> untried(Set<Question> questions) {

@@ -11,6 +11,7 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Level;
+import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.EnumSet;
@@ -20,7 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -29,11 +30,14 @@ import java.util.stream.Collectors;
  * is tried; else it is said that no single change cures this, and what stands against the one that would.
  *
  * <p>Nothing is asked where nothing is wrong; where much is, only the worst is tried. Whether the pieces can still be put
- * up in their order is not asked here: that search costs more than all other questions together.
+ * up in their order is asked last, of what passes all else: that search costs more than all other questions together.
  */
 final class CureTrial {
-    /** What is asked again. */
+    /** What is asked again of each cure. */
     static final Set<Question> ASKED = EnumSet.complementOf(EnumSet.of(Question.ORDER));
+
+    /** What is asked again of a cure that passes those. */
+    static final Set<Question> ASKED_LAST = EnumSet.of(Question.ORDER);
 
     /** So many cures are tried of one stack, and fewer where it has many pieces: a run is to end while one looks on. */
     private static final int MOST_TRIALS = 40;
@@ -63,54 +67,74 @@ final class CureTrial {
      * The same notices, with cures that were tried as far as there are any that change the document.
      *
      * @param some of the document
-     * @param all of the document; asked only if there is something to try
+     * @param all of the document, for these questions; asked only if there is something to try
      */
-    List<Notice> tried(List<Notice> some, Supplier<List<Notice>> all) {
+    List<Notice> tried(List<Notice> some, Function<Set<Question>, List<Notice>> all) {
         Notices sorted = new Notices();
         sorted.addAll(some);
         for (Notice notice : sorted.sorted()) {
             boolean open = notice.level() == Level.PROBLEM && !notice.changes().isEmpty() && !told.containsKey(notice);
             if (open && left > 0) {
-                told.put(notice, tried(notice, keys(all.get())));
+                told.put(notice, tried(notice, questions -> keys(all.apply(questions))));
             }
         }
         return some.stream().map(notice -> told.getOrDefault(notice, notice)).toList();
     }
 
-    private Notice tried(Notice notice, Set<Key> before) {
+    private Notice tried(Notice notice, Function<Set<Question>, Set<Key>> before) {
         Optional<Notice> against = Optional.empty();
+        boolean tried = false;
         for (Cure cure : notice.cures()) {
             if (left-- <= 0) {
                 break;
             }
-            List<Notice> after = after(cure).orElse(List.of());
-            if (keys(after).contains(Key.of(notice))) {
+            Optional<Answer> after = after(cure);
+            if (after.isEmpty()) {
                 continue;
             }
-            Optional<Notice> worse = after.stream()
-                    .filter(CureTrial::wrong)
-                    .filter(one -> !before.contains(Key.of(one)))
-                    .filter(one -> !notice.code().equals("overlap") || !HIDDEN_BY_OVERLAP.contains(one.code()))
-                    .findFirst();
+            tried = true;
+            List<Notice> said = after.get().notices(ASKED);
+            if (keys(said).contains(Key.of(notice))) {
+                continue;
+            }
+            Optional<Notice> worse = worse(notice, said, before.apply(ASKED))
+                    .or(() -> worse(notice, after.get().notices(ASKED_LAST), before.apply(ASKED_LAST)));
             if (worse.isEmpty()) {
                 return notice.cure(cure);
             }
             against = against.or(() -> worse);
         }
+        if (!tried) {
+            return notice;
+        }
         return notice.cure(against.map(worse -> FrontNotices.CURE_BRINGS
                         .with("cure", notice.cure().orElseThrow())
                         .with("worse", worse.sentence()))
-                .orElse(FrontNotices.NO_CURE));
+                .orElse(Cure.NONE));
     }
 
-    /** All that is said once the cure stands in the document; nothing when it cannot be put there. */
-    private Optional<List<Notice>> after(Cure cure) {
+    private static Optional<Notice> worse(Notice notice, List<Notice> after, Set<Key> before) {
+        return after.stream()
+                .filter(CureTrial::wrong)
+                .filter(one -> !before.contains(Key.of(one)))
+                .filter(one -> !notice.code().equals("overlap") || !HIDDEN_BY_OVERLAP.contains(one.code()))
+                .findFirst();
+    }
+
+    /** The answer once the cure stands in the document; nothing when it cannot be put there. */
+    private Optional<Answer> after(Cure cure) {
         Optional<Document> changed = Optional.of(document);
         for (Change change : cure.changes()) {
-            changed = changed.flatMap(one -> one.with(change.place(), change.typed(unit)));
+            changed = changed.flatMap(one -> made(one, change));
         }
-        return changed.map(one -> Answer.untried(one, catalog, new Claims(), new Notices(), lights))
-                .map(answer -> answer.notices(ASKED));
+        return changed.map(one -> Answer.untried(one, catalog, new Claims(), new Notices(), lights));
+    }
+
+    private Optional<Document> made(Document before, Change change) {
+        String typed = change.typed(unit);
+        return change.position().isPresent()
+                ? before.withEntry(change.place(), change.position().getAsInt(), typed)
+                : before.with(change.place(), typed);
     }
 
     private static boolean wrong(Notice notice) {
@@ -121,8 +145,9 @@ final class CureTrial {
         return notices.stream().filter(CureTrial::wrong).map(Key::of).collect(Collectors.toCollection(HashSet::new));
     }
 
-    /** What a problem is about, whatever its figures. */
-    private record Key(String code, Optional<String> piece, Map<String, Value> names, Optional<String> asks) {
+    /** What a problem is about, whatever its figures, and where: a row of nails has its own place in the document. */
+    private record Key(
+            String code, Optional<String> piece, Optional<Mark> mark, Map<String, Value> names, Optional<String> asks) {
         static Key of(Notice notice) {
             Map<String, Value> names = new HashMap<>();
             notice.values().stream()
@@ -133,7 +158,7 @@ final class CureTrial {
             Optional<String> asks = notice.cure()
                     .map(Phrase::template)
                     .filter(words -> notice.code().equals("board-too-small"));
-            return new Key(notice.code(), notice.piece(), names, asks);
+            return new Key(notice.code(), notice.piece(), notice.mark(), names, asks);
         }
     }
 }

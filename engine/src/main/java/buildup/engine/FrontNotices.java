@@ -22,9 +22,6 @@ public final class FrontNotices {
             "No stock is given: lengths are known, sticks are not.",
             "Add it, as 'stock: {{ sticks: [{{ of: 1x6, buy: [8', 12'] }] }'.");
 
-    /** In place of a cure, where none was found that helps. */
-    static final Phrase NO_CURE = Phrase.of("No single change cures this.");
-
     /** In place of a cure that brings something else. {@code cure}: it; {@code worse}: what it brings. */
     static final Phrase CURE_BRINGS = Phrase.of("No single change cures this. {cure} But then: {worse}");
 

@@ -12,7 +12,11 @@ import java.util.Random;
 final class FaultyStack {
     private static final List<String> MOLDINGS = List.of("quarter-round", "cove", "ogee-bed", "cove-bed");
 
+    private static final List<String> NAILS = List.of(
+            "15 ga x 2-1/2 in", "16 ga x 2 in", "18 ga x 1-1/2 in", "23 ga x 1 in", "screw 8 x 2 in", "8d finish");
+
     private final Random random;
+    private int pieces;
     private final boolean metric;
     private final List<String> lines = new ArrayList<>();
 
@@ -29,6 +33,41 @@ final class FaultyStack {
         return new FaultyStack(seed).text();
     }
 
+    /** The same with rows of nails and screws driven as carelessly, and now and then a load. */
+    static String nailed(long seed) {
+        FaultyStack stack = new FaultyStack(seed);
+        return stack.text() + stack.fastenings();
+    }
+
+    private String fastenings() {
+        int rows = random.nextInt(5);
+        StringBuilder text = new StringBuilder(rows == 0 ? "" : "fastenings:\n");
+        for (int i = 0; i < rows; i++) {
+            text.append("  - { ")
+                    .append(random.nextInt(3) == 0 ? "" : "name: row " + i + ", ")
+                    .append("piece: p")
+                    .append(random.nextInt(pieces))
+                    .append(", use: ")
+                    .append(NAILS.get(random.nextInt(NAILS.size())))
+                    .append(", at: { ")
+                    .append(random.nextBoolean() ? "up: " + size(0, 6) : "out: " + size(0, 5))
+                    .append(" }")
+                    .append(random.nextInt(3) == 0 ? ", angle: " + (15 * (random.nextInt(5) - 2)) : "")
+                    .append(random.nextInt(3) == 0 ? ", spacing: " + size(4, 16) : "")
+                    .append(" }\n");
+        }
+        if (random.nextInt(3) == 0) {
+            text.append("loads: [{ name: hand, on: p")
+                    .append(random.nextInt(pieces))
+                    .append(", out: ")
+                    .append(size(0, 4))
+                    .append(", load: ")
+                    .append(1 + random.nextInt(20))
+                    .append(" lb/ft }]\n");
+        }
+        return text.toString();
+    }
+
     private String text() {
         lines.add("units: " + (metric ? "mm" : "in"));
         lines.add("wood: check-wood");
@@ -38,8 +77,8 @@ final class FaultyStack {
         lines.add("pieces:");
         lines.add("  - { name: case, kind: framing, section: [out " + size(6, 8) + ", up " + size(8, 10)
                 + "], face: wall, top: " + size(-1, 0) + " }");
-        int count = 2 + random.nextInt(4);
-        for (int i = 0; i < count; i++) {
+        pieces = 2 + random.nextInt(4);
+        for (int i = 0; i < pieces; i++) {
             lines.add("  - { name: p" + i + ", " + what() + ", " + out(i) + ", " + up(i) + " }");
         }
         return String.join("\n", lines) + "\n";

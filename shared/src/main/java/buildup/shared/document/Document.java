@@ -5,6 +5,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 
 /**
  * A file that was read.
@@ -21,11 +22,39 @@ public record Document(String file, Mapping root) {
     /**
      * The same with another text at one place; the keys are put in that are not there yet.
      *
-     * @param place keys, and names of the items of lists, from the top down with dots between them
-     * @return nothing when no item of a list has that name, or when something with parts stands there
+     * @param place keys, and names of the items of lists or their numbers from 1, from the top down with dots
+     *     between them
+     * @return nothing when no item of a list has that name or number, or when something with parts stands there
      */
     public Optional<Document> with(String place, String text) {
         return with(root, List.of(place.split("\\.")), text).map(changed -> new Document(file, (Mapping) changed));
+    }
+
+    /**
+     * The same with one entry more in a list at the top, which is made if it is not there yet; the entry has its name alone.
+     *
+     * @param position that it has then, counted from 1; beyond the end it comes last
+     * @return nothing when something else than a list stands there, or when an entry has that name
+     */
+    public Optional<Document> withEntry(String list, int position, String name) {
+        Node found = root.get(list).orElseGet(() -> new Sequence(List.of(), root.mark()));
+        if (!(found instanceof Sequence old) || old.items().stream().anyMatch(item -> isCalled(item, name))) {
+            return Optional.empty();
+        }
+        Scalar key = new Scalar("name", old.mark());
+        Mapping entry = new Mapping(List.of(new Entry(key, new Scalar(name, old.mark()))), old.mark());
+        List<Node> items = new ArrayList<>(old.items());
+        items.add(Math.min(position - 1, items.size()), entry);
+        List<Entry> entries = new ArrayList<>(root.entries());
+        entries.removeIf(one -> one.key().text().equals(list));
+        entries.add(new Entry(new Scalar(list, root.mark()), new Sequence(items, old.mark())));
+        return Optional.of(new Document(file, new Mapping(entries, root.mark())));
+    }
+
+    private static boolean isCalled(Node item, String name) {
+        return item instanceof Mapping keys
+                && keys.get("name").filter(Scalar.class::isInstance).isPresent()
+                && ((Scalar) keys.get("name").orElseThrow()).text().equals(name);
     }
 
     private static Optional<Node> with(Node node, List<String> way, String text) {
@@ -42,18 +71,22 @@ public record Document(String file, Mapping root) {
 
     private static Optional<Node> inList(Sequence list, String name, List<String> rest, String text) {
         List<Node> items = new ArrayList<>(list.items());
-        for (int i = 0; i < items.size(); i++) {
-            if (items.get(i) instanceof Mapping item
-                    && item.get("name").orElse(list) instanceof Scalar own
-                    && own.text().equals(name)) {
-                int at = i;
-                return with(item, rest, text).map(changed -> {
-                    items.set(at, changed);
-                    return new Sequence(items, list.mark());
-                });
-            }
+        int at = IntStream.range(0, items.size())
+                .filter(i -> isCalled(items.get(i), name))
+                .findFirst()
+                .orElseGet(() -> number(name) - 1);
+        if (at < 0 || at >= items.size()) {
+            return Optional.empty();
         }
-        return Optional.empty();
+        return with(items.get(at), rest, text).map(changed -> {
+            items.set(at, changed);
+            return new Sequence(items, list.mark());
+        });
+    }
+
+    /** The number that a name is, 0 for none. */
+    private static int number(String name) {
+        return name.matches("[1-9]\\d{0,5}") ? Integer.parseInt(name) : 0;
     }
 
     private static Optional<Node> inKeys(Mapping keys, String key, List<String> rest, String text) {

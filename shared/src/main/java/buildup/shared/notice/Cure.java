@@ -2,6 +2,8 @@ package buildup.shared.notice;
 
 import buildup.shared.figure.Phrase;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One way out of what a notice is about.
@@ -11,6 +13,11 @@ import java.util.List;
  * @param others ways out to be told if this one turns out to bring worse
  */
 public record Cure(Phrase words, List<Change> changes, List<Cure> others) {
+    private static final int MOST_OTHERS = 2;
+
+    /** Said where ways out were looked for and none helps. */
+    public static final Phrase NONE = Phrase.of("No single change cures this.");
+
     /** Copies the lists. */
     public Cure {
         changes = List.copyOf(changes);
@@ -25,6 +32,12 @@ public record Cure(Phrase words, List<Change> changes, List<Cure> others) {
     /** The same, with others behind it. */
     public Cure or(List<Cure> more) {
         return new Cure(words, changes, more);
+    }
+
+    /** The first of some ways out, the next behind it to be told if that turns out to bring worse. */
+    public static Optional<Cure> firstOf(Stream<Cure> ways) {
+        List<Cure> all = ways.limit(1 + MOST_OTHERS).toList();
+        return all.stream().findFirst().map(first -> first.or(all.subList(1, all.size())));
     }
 
     /** A way out that only a person can go. */

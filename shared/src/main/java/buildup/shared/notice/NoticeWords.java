@@ -1,6 +1,5 @@
 package buildup.shared.notice;
 
-import buildup.shared.edit.Content;
 import buildup.shared.edit.Edit;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
@@ -32,8 +31,6 @@ public record NoticeWords(FigurePrinter printer) {
 
     /** The way out as edits of the document, sizes as they are told; none where a person has to decide. */
     public List<Edit> edits(Notice notice) {
-        return notice.changes().stream()
-                .<Edit>map(change -> new Edit.Set(change.place(), new Content.Text(printer.print(change.value()))))
-                .toList();
+        return notice.changes().stream().map(change -> change.edit(printer)).toList();
     }
 }

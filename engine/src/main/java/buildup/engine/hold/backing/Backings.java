@@ -15,11 +15,14 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Finds what stands behind each piece of trim along nails square to its straight room-side faces (a lying board: to its
@@ -53,8 +56,10 @@ public final class Backings {
      * a bead pinned to a cap that is held is held.
      *
      * @param held numbers of the pieces that have fastenings of their own, which are judged by themselves
+     * @param pins ways to pin a piece, by its number, to trim that is held
      */
-    public static List<Backing> of(Section section, Set<Integer> held, Notices notices) {
+    public static List<Backing> of(
+            Section section, Set<Integer> held, Function<Integer, Stream<Cure>> pins, Notices notices) {
         Backings backings = new Backings(section);
         List<Backing> all = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
@@ -62,7 +67,9 @@ public final class Backings {
                 Backing backing = backings.behind(i);
                 all.add(backing);
                 if (backing.stretches().isEmpty() && !held.contains(i)) {
-                    notices.add(nothingBehind(section.body(i).placed().orElseThrow()));
+                    notices.add(nothingBehind(section.body(i).placed().orElseThrow())
+                            .cure(Cure.firstOf(Stream.concat(pins.apply(i), Packing.behind(section, i)))
+                                    .orElse(Cure.of(BackingNotices.NOTHING_NEAR))));
                 }
             }
         }

@@ -6,7 +6,7 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
-import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
@@ -38,6 +38,11 @@ final class Collisions {
         }
     }
 
+    /** Whether a nail would meet none of some rows, wherever along the run they stand. */
+    static boolean free(Fixed nail, List<Fixed> rows) {
+        return rows.stream().noneMatch(row -> near(nail, row) < apart(nail, row));
+    }
+
     private static Notice notice(Fixed one, Fixed other, double along, List<Fixed> all) {
         boolean heads = one.head().distance(other.head()) < headRadius(one) + headRadius(other);
         Point at = heads ? one.head() : meeting(one, other);
@@ -51,10 +56,8 @@ final class Collisions {
                 .of(other.fastening().piece());
         OptionalDouble first = elsewhere(other, all);
         return first.isPresent()
-                ? notice.cure(Phrase.of("Give {row} 'first: {first}'.")
-                        .with("row", "'" + other.fastening().name() + "'")
-                        .with("first", Figure.length(first.getAsDouble())))
-                : notice;
+                ? notice.cure(new RowEdits(other.fastening()).started(first.getAsDouble()))
+                : notice.cure(Cure.NONE);
     }
 
     /** Where else along the run a row could start, so that it meets none of the others; tried. */

@@ -7,13 +7,8 @@ import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Joint;
-import buildup.engine.section.compose.ClosedVoid;
-import buildup.profiles.outline.Line;
-import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
-import buildup.profiles.region.Bound;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -33,12 +28,6 @@ final class Cures {
     private static final double APART = 1.0 / 4;
 
     private static final int MOST_SPOTS = 48;
-
-    /** A wedge is set this far off the back of the piece, in: common practice, no source. */
-    private static final double CLEAR = 1.0 / 8;
-
-    /** A wedge smaller than this splits, in: common practice, no source. */
-    private static final double LEAST_LEG = 1.0 / 4;
 
     private final Nailing nailing;
     private final Catalog catalog;
@@ -117,7 +106,7 @@ final class Cures {
                 .sorted(Comparator.comparingDouble(cut -> Math.abs(cut.length().toInches() - now)))
                 .toList();
         return IntStream.range(0, spots)
-                .mapToObj(i -> Spot.on(spot.body(), stroke, (i + 0.5) * APART / length))
+                .mapToObj(i -> nailing.timber().onTheTape(spot.body(), stroke, (i + 0.5) * APART / length))
                 .filter(other -> other.at().distance(spot.at()) > Tolerance.TOUCHING)
                 .sorted(Comparator.comparingDouble(
                         other -> Math.rint(other.at().distance(spot.at()) / Tolerance.TOUCHING)))
@@ -152,48 +141,5 @@ final class Cures {
 
     private Fixed fixed(Spot spot, Fastening fastening, int step) {
         return nailing.fixed(spot, fastening, step);
-    }
-
-    /** Height and width of the wedge that fills a square corner of a hollow, {@link #CLEAR} off the back of a piece. */
-    Optional<List<Double>> wedge(ClosedVoid hollow, int piece) {
-        List<Bound> ring = hollow.ring().bounds();
-        List<Line> backs = ring.stream()
-                .filter(bound -> bound.outline() == piece)
-                .map(Bound::segment)
-                .filter(Line.class::isInstance)
-                .map(Line.class::cast)
-                .toList();
-        List<List<Double>> wedges = new ArrayList<>();
-        for (int i = 0; i < ring.size(); i++) {
-            Bound first = ring.get(i);
-            Bound second = ring.get((i + 1) % ring.size());
-            if (first.outline() != piece && second.outline() != piece) {
-                backs.forEach(back -> legs(first, second, back).ifPresent(wedges::add));
-            }
-        }
-        return wedges.stream()
-                .filter(legs -> legs.stream().allMatch(leg -> leg >= LEAST_LEG))
-                .max(Comparator.comparingDouble(legs -> legs.get(0) * legs.get(1)));
-    }
-
-    private static Optional<List<Double>> legs(Bound first, Bound second, Line back) {
-        if (!(first.segment() instanceof Line a) || !(second.segment() instanceof Line b)) {
-            return Optional.empty();
-        }
-        Line upright = Math.abs(a.direction(0).x()) < Tolerance.SAME_DIRECTION ? a.reversed() : b;
-        Line level = upright.equals(b) ? a.reversed() : b;
-        boolean square = Math.abs(upright.direction(0).x()) < Tolerance.SAME_DIRECTION
-                && Math.abs(level.direction(0).y()) < Tolerance.SAME_DIRECTION;
-        return square ? Optional.of(List.of(leg(upright, back), leg(level, back))) : Optional.empty();
-    }
-
-    /** How far a wedge runs from the corner along one side: to the back less the clearance, at most to the side's end. */
-    private static double leg(Line side, Line back) {
-        Point normal = back.direction(0).left();
-        double toward = side.direction(0).dot(normal);
-        double away = back.from().minus(side.from()).dot(normal);
-        boolean meets = Math.abs(toward) > Tolerance.SAME_DIRECTION && away / toward > 0;
-        double free = meets ? (Math.abs(away) - CLEAR) / Math.abs(toward) : side.length();
-        return Math.min(side.length(), free);
     }
 }

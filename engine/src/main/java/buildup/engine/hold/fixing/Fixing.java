@@ -57,7 +57,7 @@ public final class Fixing {
             }
         }
         Collisions.say(all, notices);
-        UpperEdges.say(nailing, catalog, all, notices);
+        UpperEdges.say(nailing, all, notices);
         return List.copyOf(all);
     }
 

@@ -8,6 +8,7 @@ import buildup.engine.hold.nail.Drive.BreakOut;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Grip;
 import buildup.engine.section.compose.ClosedVoid;
+import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
@@ -16,12 +17,15 @@ import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Text;
 import buildup.shared.figure.Value;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Says what is wrong with a nail, how much, and one cure. */
 final class FixingFaults {
@@ -31,12 +35,14 @@ final class FixingFaults {
     private final Nailing nailing;
     private final Timber timber;
     private final Cures cures;
+    private final BlockEdits blocks;
     private final Notices notices;
 
     FixingFaults(Nailing nailing, Catalog catalog, Notices notices) {
         this.nailing = nailing;
         this.timber = nailing.timber();
         this.cures = new Cures(nailing, catalog);
+        this.blocks = new BlockEdits(nailing);
         this.notices = notices;
     }
 
@@ -100,24 +106,21 @@ final class FixingFaults {
                 fixed);
     }
 
-    private Phrase airCure(Spot spot, Fixed fixed, Optional<ClosedVoid> hollow) {
-        return later(spot, fixed)
-                .or(() -> length(spot, fixed))
-                .or(() -> hollow.flatMap(found -> cures.wedge(found, fixed.piece()))
-                        .map(legs -> Phrase.of("Longer will not help: add a wedge about {height} x {width}.")
-                                .with("height", Figure.atMost(legs.get(0)))
-                                .with("width", Figure.atMost(legs.get(1)))))
-                .or(() -> place(spot, fixed))
-                .orElse(Phrase.of("Longer will not help: add a block behind it."));
+    private Cure airCure(Spot spot, Fixed fixed, Optional<ClosedVoid> hollow) {
+        Supplier<Stream<Cure>> wedge = () -> hollow.stream()
+                .flatMap(found -> blocks.wedge(found, fixed.piece(), FixingNotices.LONGER_WILL_NOT_HELP).stream());
+        return Cure.firstOf(ways(() -> later(spot, fixed), () -> length(spot, fixed), wedge, () -> place(spot, fixed)))
+                .orElse(Cure.of(FixingNotices.NO_WOOD_IN_REACH));
     }
 
     private void breaksOut(Spot spot, Fixed fixed, BreakOut out) {
         boolean harmless = out.hidden() && fixed.biteCheck().met();
-        Phrase cure = later(spot, fixed)
-                .or(() -> length(spot, fixed))
-                .or(() -> tilt(spot, fixed))
-                .or(() -> place(spot, fixed))
-                .orElse(Phrase.of("Move it, or put a block behind it."));
+        Cure cure = Cure.firstOf(ways(
+                        () -> later(spot, fixed),
+                        () -> length(spot, fixed),
+                        () -> tilt(spot, fixed),
+                        () -> place(spot, fixed)))
+                .orElse(Cure.of(FixingNotices.NOT_INSIDE));
         add(
                 (harmless ? FixingNotices.BREAKS_OUT_HIDDEN : FixingNotices.BREAKS_OUT)
                         .with("body", timber.quoted(out.body()))
@@ -129,13 +132,13 @@ final class FixingFaults {
     }
 
     private void tooShort(Spot spot, Fixed fixed, Check bite) {
-        Phrase cure = later(spot, fixed)
-                .or(() -> length(spot, fixed))
-                .or(() -> place(spot, fixed))
-                .or(() -> cures.other(spot, fixed)
-                        .map(cut -> Phrase.of("Use {use}.").with("use", cut.phrase())))
-                .or(() -> tilt(spot, fixed))
-                .orElse(Phrase.of("Put a block nearer the piece."));
+        Cure cure = Cure.firstOf(ways(
+                        () -> later(spot, fixed),
+                        () -> length(spot, fixed),
+                        () -> place(spot, fixed),
+                        () -> cures.other(spot, fixed).map(edits(fixed)::other).stream(),
+                        () -> tilt(spot, fixed)))
+                .orElse(Cure.of(FixingNotices.NO_BITE));
         add(
                 FixingNotices.SHORT
                         .with("left", left(fixed, bite))
@@ -189,10 +192,9 @@ final class FixingFaults {
         add(
                 hidden
                         ? notice
-                        : notice.cure(length(spot, fixed)
-                                .or(() -> place(spot, fixed))
-                                .or(() -> tilt(spot, fixed))
-                                .orElse(Phrase.of("Put a block behind it."))),
+                        : notice.cure(Cure.firstOf(ways(
+                                        () -> length(spot, fixed), () -> place(spot, fixed), () -> tilt(spot, fixed)))
+                                .orElse(Cure.of(FixingNotices.NOT_SHORT_OF_THE_FACE))),
                 fixed);
     }
 
@@ -216,7 +218,7 @@ final class FixingFaults {
                     .with("has", Figure.atMost(check.has()))
                     .with("needs", Figure.atLeast(check.needs()))
                     .amount(Figure.length(check.needs() - check.has()));
-            add(place(spot, fixed).map(notice::cure).orElse(notice), fixed);
+            add(notice.cure(Cure.firstOf(place(spot, fixed)).orElse(Cure.of(FixingNotices.ALL_NEAR_AN_EDGE))), fixed);
         });
     }
 
@@ -227,51 +229,67 @@ final class FixingFaults {
         int body = fixed.reach().inTheWay().orElseThrow();
         boolean over = timber.solid(body).holds(spot.outside(Reaching.OVER));
         boolean laterPiece = timber.body(body).inStack() && body > fixed.piece();
-        Phrase cure = laterPiece
-                ? Phrase.of("Drive it before {body} goes up.")
-                : cures.tilt(spot, fixed, Fixed::sound)
-                        .map(degrees -> Phrase.of("Tilt {tilt}.").with("tilt", Wording.tilt(spot, degrees)))
-                        .or(() -> place(spot, fixed))
-                        .orElse(Phrase.of(over ? "Move it." : "Move it, or take a smaller tool."));
+        Stream<Cure> ways = laterPiece
+                ? Stream.of(edits(fixed).before(timber.quoted(body)))
+                : ways(() -> tilted(spot, fixed, cures.tilt(spot, fixed, Fixed::sound)), () -> place(spot, fixed));
         notices.add((over ? FixingNotices.COVERED : FixingNotices.RUNS_INTO)
                 .with("nail", Wording.within(fixed.fastening()))
                 .with("tool", fixed.reach().tool().map(found -> found.name()).orElse("tool"))
                 .with("body", over ? Wording.begin(timber.quoted(body)) : timber.quoted(body))
                 .at(fixed.fastening().mark())
                 .of(timber.body(fixed.piece()).name())
-                .cure(laterPiece ? cure.with("body", timber.quoted(body)) : cure));
+                .cure(Cure.firstOf(ways).orElse(Cure.of(FixingNotices.NO_ROOM_FOR_THE_TOOL))));
     }
 
-    private Optional<Phrase> later(Spot spot, Fixed fixed) {
-        return cures.later(spot, fixed)
-                .map(body -> Phrase.of("Drive it after {later} is up.").with("later", timber.quoted(body)));
+    /** Some ways out after one another; each is looked for only when it is its turn. */
+    @SafeVarargs
+    private static Stream<Cure> ways(Supplier<Stream<Cure>>... ways) {
+        return Stream.of(ways).flatMap(Supplier::get);
     }
 
-    private Optional<Phrase> length(Spot spot, Fixed fixed) {
-        return cures.length(spot, fixed)
-                .map(cut -> Phrase.of("Use {length}.")
-                        .with("length", Figure.length(cut.length().toInches())));
+    private static RowEdits edits(Fixed fixed) {
+        return new RowEdits(fixed.fastening());
     }
 
-    private Optional<Phrase> tilt(Spot spot, Fixed fixed) {
-        return cures.tilt(spot, fixed, Fixed::holds)
-                .map(degrees -> Phrase.of("Tilt {tilt}.").with("tilt", Wording.tilt(spot, degrees)));
+    private Stream<Cure> later(Spot spot, Fixed fixed) {
+        return cures
+                .later(spot, fixed)
+                .map(body -> edits(fixed).later(timber.body(body).name(), timber.quoted(body)))
+                .stream();
+    }
+
+    private Stream<Cure> length(Spot spot, Fixed fixed) {
+        return cures.length(spot, fixed).map(edits(fixed)::length).stream();
+    }
+
+    private Stream<Cure> tilt(Spot spot, Fixed fixed) {
+        return tilted(spot, fixed, cures.tilt(spot, fixed, Fixed::holds));
+    }
+
+    private static Stream<Cure> tilted(Spot spot, Fixed fixed, Optional<Double> by) {
+        return by.map(degrees -> edits(fixed).tilted(degrees, Wording.tilt(spot, degrees))).stream();
     }
 
     /** Where else on its face it would be sound, and in which length. */
-    private Optional<Phrase> place(Spot spot, Fixed fixed) {
+    private Stream<Cure> place(Spot spot, Fixed fixed) {
         Stroke stroke = timber.body(spot.body()).outline().strokes().stream()
                 .filter(one -> one.member().equals(spot.member()))
                 .min(Comparator.comparingDouble(one -> Math.rint(one.segment().distance(spot.at()) / Tolerance.SNAP)))
                 .orElseThrow();
-        return cures.place(spot, fixed, stroke).map(other -> {
-            boolean level = Math.abs(spot.inward().y()) > Math.abs(spot.inward().x());
-            boolean same = Math.abs(other.drive().length() - fixed.drive().length()) <= Tolerance.SNAP;
-            double to = level ? other.head().x() : other.head().y();
-            return Phrase.of("Move it to {to} " + (level ? "out" : "up") + (same ? "." : ", and use {length}."))
-                    .with("to", Figure.length(to))
-                    .with("length", Figure.length(other.drive().length()));
-        });
+        boolean level = Math.abs(spot.inward().y()) > Math.abs(spot.inward().x());
+        boolean straight =
+                Math.min(Math.abs(spot.inward().y()), Math.abs(spot.inward().x())) < Tolerance.SAME_DIRECTION
+                        && stroke.segment() instanceof Line;
+        return cures
+                .place(spot, fixed, stroke)
+                .map(other -> edits(fixed)
+                        .moved(
+                                other.head(),
+                                level,
+                                straight,
+                                Math.abs(other.drive().length() - fixed.drive().length()) > Tolerance.SNAP,
+                                other.fastening().use()))
+                .stream();
     }
 
     private void add(Notice notice, Fixed fixed) {

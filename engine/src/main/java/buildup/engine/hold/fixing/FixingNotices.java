@@ -69,6 +69,9 @@ final class FixingNotices {
     static final Kind IN_AIR = Code.of("nail-in-air", "A fastening leaves its piece and meets nothing.")
             .problem("{nail} {ends} {where} {body}{out}.", "");
 
+    /** {@code height}, {@code width}: of what a hollow takes. */
+    static final Phrase LONGER_WILL_NOT_HELP = Phrase.of("Longer will not help: add a wedge about {height} x {width}.");
+
     private static final Code OUT = Code.of("nail-breaks-out", "The point of a fastening comes out of the wood.");
 
     static final Kind BREAKS_OUT = OUT.problem("{nail} comes out of {body} by {by}, at its {side}.", "");
@@ -143,8 +146,7 @@ final class FixingNotices {
     private static final Code UPPER =
             Code.of("upper-edge-not-held", "A sprung molding has nothing behind its upper edge to be held to.");
 
-    /** {@code block}: a phrase with the size of one that would do. */
-    static final Kind UPPER_EDGE = UPPER.problem("Nothing is behind the upper edge of '{piece}'.", "{block}");
+    static final Kind UPPER_EDGE = UPPER.problem("Nothing is behind the upper edge of '{piece}'.", "");
 
     static final Kind UPPER_EDGE_LOOSE = UPPER.problem(
             "The upper edge of '{piece}' is not fastened: no row is driven in its upper half.",
@@ -154,6 +156,25 @@ final class FixingNotices {
             "Add a block behind it, {height} high x {width} wide at the top, its face beveled {bevel} off plumb.");
 
     static final Phrase BLOCK = Phrase.of("Add a block behind it, its face beveled {bevel} off plumb.");
+
+    /** In place of cures, where ways out were looked for. */
+    static final Phrase NO_WOOD_IN_REACH = Phrase.of(
+            "No single change cures this: longer will not help, and no place on its face has wood behind it.");
+
+    static final Phrase NOT_INSIDE =
+            Phrase.of("No single change cures this: no length, tilt or place on its face stays inside.");
+
+    static final Phrase NO_BITE =
+            Phrase.of("No single change cures this: no length, place or other fastener on the list bites enough.");
+
+    static final Phrase NOT_SHORT_OF_THE_FACE =
+            Phrase.of("No single change cures this: no length, place or tilt ends short of it and bites enough.");
+
+    static final Phrase ALL_NEAR_AN_EDGE =
+            Phrase.of("No single change cures this: no place on its face is far enough from all edges. Bore for it.");
+
+    static final Phrase NO_ROOM_FOR_THE_TOOL =
+            Phrase.of("No single change cures this: no tilt or place on its face gives the tool room.");
 
     private FixingNotices() {}
 }

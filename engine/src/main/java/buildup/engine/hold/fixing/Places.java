@@ -1,6 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
+import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
@@ -12,18 +13,30 @@ import java.util.stream.Stream;
 public final class Places {
     private final Nailing nailing;
     private final Proposals proposals;
+    private final Proposals screws;
     private final Catalog catalog;
 
     /** @param lights, sights answers about the same section; without any, nothing counts as dark or unseen */
     public Places(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
         this.nailing = new Nailing(section, lights, sights, catalog);
         this.proposals = new Proposals(nailing, catalog.fasteners());
+        this.screws = new Proposals(
+                nailing,
+                catalog.fasteners().stream()
+                        .filter(fastener -> fastener.kind() == Fastener.Kind.SCREW)
+                        .toList());
         this.catalog = catalog;
     }
 
-    /** Places of one piece where a fastener of the catalog is sound, best first. */
+    /** Places of one piece where a fastener of the catalog is sound, best first; then those where a screw is. */
     public List<Fixed> of(int piece) {
-        return proposals.all(piece);
+        return Stream.concat(proposals.all(piece).stream(), screws.all(piece).stream())
+                .toList();
+    }
+
+    /** Whether a nail would meet none of some other rows. */
+    public boolean free(Fixed nail, List<Fixed> rows) {
+        return Collisions.free(nail, rows);
     }
 
     /** What could be driven in place of a row, at the same spot: fasteners of the catalog that are sound there. */

@@ -158,7 +158,7 @@ final class Proposals {
             int spots = (int)
                     Math.max(1, Math.min(MOST_SPOTS, Math.rint(stroke.segment().length() / APART)));
             for (int i = 0; i < spots; i++) {
-                Spot spot = Spot.on(piece, stroke, (i + 0.5) / spots);
+                Spot spot = timber.onTheTape(piece, stroke, (i + 0.5) / spots);
                 if (nailing.reaching().covering(spot, piece).isEmpty()) {
                     seats.add(new Seat(spot, nailing.hidings().of(spot, piece)));
                 }

@@ -9,6 +9,7 @@ import buildup.engine.section.stack.FiberDirection;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +31,9 @@ final class Timber {
     /** A nail nearer than this to the way of the fibers is in end grain, degrees: common practice, no source. */
     private static final double ALONG = 45;
 
+    /** Between two marks of a tape, in. */
+    private static final double TAPE = 1.0 / 16;
+
     private final Section section;
     private final double covering;
     private final List<Solid> bodies;
@@ -49,6 +53,16 @@ final class Timber {
 
     Section section() {
         return section;
+    }
+
+    /**
+     * The place on a face of a body nearest to one whose height and projection stand on a tape: whoever is told them finds
+     * it again. The same in a document that counts in millimeters, so that the job does not change with its unit.
+     */
+    Spot onTheTape(int number, Stroke stroke, double t) {
+        Point at = stroke.segment().at(t);
+        Point shown = new Point(Math.rint(at.x() / TAPE) * TAPE, Math.rint(at.y() / TAPE) * TAPE);
+        return Spot.on(number, stroke, stroke.segment().nearest(shown));
     }
 
     int count() {

@@ -1,6 +1,5 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Catalog;
 import buildup.engine.hold.nail.Drive;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Body;
@@ -8,8 +7,8 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.shared.figure.Figure;
-import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.Comparator;
@@ -31,20 +30,20 @@ final class UpperEdges {
 
     private final Nailing nailing;
     private final Timber timber;
-    private final Cures cures;
+    private final BlockEdits blocks;
     private final List<Fixed> fixed;
     private final Notices notices;
 
-    private UpperEdges(Nailing nailing, Catalog catalog, List<Fixed> fixed, Notices notices) {
+    private UpperEdges(Nailing nailing, List<Fixed> fixed, Notices notices) {
         this.nailing = nailing;
         this.timber = nailing.timber();
-        this.cures = new Cures(nailing, catalog);
+        this.blocks = new BlockEdits(nailing);
         this.fixed = fixed;
         this.notices = notices;
     }
 
-    static void say(Nailing nailing, Catalog catalog, List<Fixed> fixed, Notices notices) {
-        UpperEdges edges = new UpperEdges(nailing, catalog, fixed, notices);
+    static void say(Nailing nailing, List<Fixed> fixed, Notices notices) {
+        UpperEdges edges = new UpperEdges(nailing, fixed, notices);
         for (int piece = 0; piece < nailing.timber().count(); piece++) {
             int number = piece;
             sprungBack(nailing.timber().body(piece)).ifPresent(back -> edges.say(number, back));
@@ -80,7 +79,7 @@ final class UpperEdges {
         Optional<Integer> behind = behind(piece, back);
         boolean given = fixed.stream().anyMatch(nail -> nail.piece() == piece);
         if (behind.isEmpty()) {
-            add(FixingNotices.UPPER_EDGE.with("block", block(piece, back)), piece);
+            add(FixingNotices.UPPER_EDGE.notice().cure(block(piece, back)), piece);
         } else if (given) {
             add(FixingNotices.UPPER_EDGE_LOOSE.with("body", timber.quoted(behind.get())), piece);
         }
@@ -124,14 +123,13 @@ final class UpperEdges {
     private static final double FRONT = 4;
 
     /** The block that would serve: in the corner of the hollow behind, its face as steep as the back. */
-    private Phrase block(int piece, Line back) {
+    private Cure block(int piece, Line back) {
+        Figure bevel = Figure.angle(spring(back)).rounded(Rounding.decimals(1));
         Point inside = back.at(0.75).plus(back.direction(0).left().times(MOST_AIR));
-        Optional<List<Double>> legs = nailing.shots().hollow(inside).flatMap(hollow -> cures.wedge(hollow, piece));
-        Phrase phrase = legs.map(sizes -> FixingNotices.BLOCK_WITH_SIZE
-                        .with("height", Figure.atMost(sizes.get(0)))
-                        .with("width", Figure.atMost(sizes.get(1))))
-                .orElse(FixingNotices.BLOCK);
-        return phrase.with("bevel", Figure.angle(spring(back)).rounded(Rounding.decimals(1)));
+        return nailing.shots()
+                .hollow(inside)
+                .flatMap(hollow -> blocks.wedge(hollow, piece, FixingNotices.BLOCK_WITH_SIZE.with("bevel", bevel)))
+                .orElseGet(() -> Cure.of(FixingNotices.BLOCK.with("bevel", bevel)));
     }
 
     private void add(Notice notice, int piece) {

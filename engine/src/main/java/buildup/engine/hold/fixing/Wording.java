@@ -35,6 +35,12 @@ final class Wording {
         return name.matches(BY_NUMBER) ? name : "'" + name + "'";
     }
 
+    /** What it is called in the places of a document: its name, else its number. */
+    static String place(Fastening fastening) {
+        String name = fastening.name();
+        return name.matches(BY_NUMBER) ? name.substring(name.indexOf(' ') + 1) : name;
+    }
+
     static String begin(String words) {
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }

@@ -190,6 +190,19 @@ public final class Model {
                         .toList());
     }
 
+    /** The same without what holds a piece only as long as no fastenings are given for it. */
+    public Model decided(int piece) {
+        if (saidToBeFixed(section, piece)) {
+            return this;
+        }
+        return new Model(
+                section,
+                friction,
+                forces.stream()
+                        .filter(force -> force.kind() != Force.Kind.WELD || force.on() != piece)
+                        .toList());
+    }
+
     /** The same with the contacts that would come about once small gaps have closed. */
     public Model withGaps() {
         List<Force> more = new ArrayList<>(forces);

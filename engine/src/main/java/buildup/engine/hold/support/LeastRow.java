@@ -2,9 +2,7 @@ package buildup.engine.hold.support;
 
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Joint;
-import buildup.shared.figure.Figure;
-import buildup.shared.figure.Phrase;
-import buildup.shared.figure.Rounding;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -14,8 +12,26 @@ import java.util.Optional;
  * @param spacing along the run, in
  * @param needed how many in a foot of run would just do
  * @param instead the name of the row of the file that it takes the place of; absent when it is added
+ * @param fall number of the motion that it holds, among those of the stack
+ * @param others rows that would do as well, the next best first
  */
-public record LeastRow(Fixed nail, double spacing, double needed, Optional<String> instead) {
+public record LeastRow(
+        Fixed nail, double spacing, double needed, Optional<String> instead, int fall, List<LeastRow> others) {
+    /** Copies the list. */
+    public LeastRow {
+        others = List.copyOf(others);
+    }
+
+    /** The same for a motion of the stack. */
+    LeastRow against(int number) {
+        return new LeastRow(nail, spacing, needed, instead, number, others);
+    }
+
+    /** The same with others that would do. */
+    LeastRow or(List<LeastRow> more) {
+        return new LeastRow(nail, spacing, needed, instead, fall, more);
+    }
+
     /** How many stand in a foot of run. */
     public double perFoot() {
         return 12 / spacing;
@@ -24,15 +40,6 @@ public record LeastRow(Fixed nail, double spacing, double needed, Optional<Strin
     /** What the row may hold along its axis, pounds per foot. */
     public double pull() {
         return nail.joints().stream().findFirst().map(Joint::pull).orElse(0.0) * perFoot();
-    }
-
-    /** As {@code , angle 30 degrees}; nothing for what is driven square to its face. */
-    public Phrase tilt() {
-        double degrees = nail.fastening().angle();
-        return Math.abs(degrees) < 0.5
-                ? Phrase.of("")
-                : Phrase.of(", angle {angle}")
-                        .with("angle", Figure.angle(degrees).rounded(Rounding.decimals(0)));
     }
 
     /** What it may hold across, pounds per foot. */

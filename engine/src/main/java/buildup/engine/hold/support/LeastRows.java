@@ -76,7 +76,8 @@ final class LeastRows {
             if (!falls(rest)) {
                 continue;
             }
-            Optional<LeastRow> row = row(rest, falls.get(i));
+            int number = i;
+            Optional<LeastRow> row = row(rest, falls.get(i)).map(found -> found.against(number));
             row.ifPresent(rows::add);
             all &= row.isPresent();
             Model before = built;
@@ -91,8 +92,12 @@ final class LeastRows {
     }
 
     private static Model with(Model before, LeastRow row) {
-        Model without = row.instead().map(before::without).orElse(before);
-        return without.with(ties(row.nail(), row.perFoot()));
+        return room(before, row.nail(), row.instead()).with(ties(row.nail(), row.perFoot()));
+    }
+
+    /** The model as the row finds it: without the row in whose place it comes, or without trust in its piece. */
+    private static Model room(Model before, Fixed nail, Optional<String> instead) {
+        return instead.map(before::without).orElseGet(() -> before.decided(nail.piece()));
     }
 
     /** A place, and the row that it would take the place of. */
@@ -117,7 +122,8 @@ final class LeastRows {
                 .flatMap(row -> places.instead(row)
                         .map(nail ->
                                 new Candidate(nail, Optional.of(row.fastening().name()))));
-        return Stream.concat(instead, added)
+        List<LeastRow> held = Stream.concat(instead, added)
+                .filter(candidate -> places.free(candidate.nail(), others(candidate)))
                 .filter(candidate ->
                         spacing(all / resists(movement.get(), candidate.nail())).isPresent())
                 .sorted(Comparator.comparingDouble(
@@ -129,10 +135,22 @@ final class LeastRows {
                 .limit(TRIED)
                 .map(candidate -> tried(rest, candidate))
                 .flatMap(Optional::stream)
-                .min(Comparator.comparingDouble((LeastRow row) -> -row.spacing())
+                .sorted(Comparator.comparingDouble((LeastRow row) -> -row.spacing())
                         .thenComparing(row -> plainest(row.nail()))
                         .thenComparing(
-                                row -> row.nail().fastening().use().fastener().diameter()));
+                                row -> row.nail().fastening().use().fastener().diameter()))
+                .toList();
+        return held.stream().findFirst().map(best -> best.or(held.subList(1, held.size())));
+    }
+
+    /** The rows of the document beside which it would stand. */
+    private List<Fixed> others(Candidate candidate) {
+        return given.stream()
+                .filter(row -> candidate
+                        .instead()
+                        .filter(row.fastening().name()::equals)
+                        .isEmpty())
+                .toList();
     }
 
     /** Square to the face comes first. */
@@ -154,7 +172,7 @@ final class LeastRows {
     }
 
     private Optional<LeastRow> tried(Model rest, Candidate candidate) {
-        Model without = candidate.instead().map(rest::without).orElse(rest);
+        Model without = room(rest, candidate.nail(), candidate.instead());
         double needed = 0;
         for (List<Weight> set : weights) {
             OptionalDouble least = Equilibrium.least(without, set, ties(candidate.nail(), 1));
@@ -164,7 +182,8 @@ final class LeastRows {
             needed = Math.max(needed, least.getAsDouble());
         }
         double count = needed;
-        return spacing(count).map(spacing -> new LeastRow(candidate.nail(), spacing, count, candidate.instead()));
+        return spacing(count)
+                .map(spacing -> new LeastRow(candidate.nail(), spacing, count, candidate.instead(), 0, List.of()));
     }
 
     /** A row of so many in a foot of run. */

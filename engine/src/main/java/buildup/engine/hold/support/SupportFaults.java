@@ -1,5 +1,6 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.backing.Packing;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.statics.Governs;
 import buildup.engine.hold.support.Support.Answer;
@@ -10,6 +11,7 @@ import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -17,22 +19,23 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Says what falls: each group that leans and that nothing keeps, and what moves without leaning. */
 final class SupportFaults {
     private final Section section;
     private final Support support;
 
-    private final boolean searched;
+    private final Optional<List<Fixed>> searched;
 
-    private SupportFaults(Section section, Support support, boolean searched) {
+    private SupportFaults(Section section, Support support, Optional<List<Fixed>> searched) {
         this.section = section;
         this.support = support;
         this.searched = searched;
     }
 
-    /** @param searched whether rows of nails were looked for that hold it */
-    static void say(Section section, Support support, boolean searched, Notices notices) {
+    /** @param searched the rows of the document, if others were looked for beside them that hold it */
+    static void say(Section section, Support support, Optional<List<Fixed>> searched, Notices notices) {
         SupportFaults faults = new SupportFaults(section, support, searched);
         Whole whole = support.whole();
         if (whole.answer() == Answer.NO && support.whole().underLoad() && partly(whole)) {
@@ -58,7 +61,7 @@ final class SupportFaults {
 
     private Optional<LeastRow> row(Fall fall) {
         return support.proposed().stream()
-                .filter(row -> fall.first().pieces().contains(row.nail().piece()))
+                .filter(row -> support.whole().falls().get(row.fall()).equals(fall))
                 .findFirst();
     }
 
@@ -90,22 +93,27 @@ final class SupportFaults {
                 about(notice, balance.map(Balance::piece).orElse(first.pieces().get(0)));
         return row(motion)
                 .map(row -> told.cure(cure(row)))
-                .orElseGet(() -> searched ? told.cure(SupportNotices.NO_ROW) : told);
+                .orElseGet(() -> searched.isPresent() ? told.cure(block(first)) : told);
     }
 
-    /** A row that was tried in the whole stack. */
-    private Phrase cure(LeastRow row) {
-        Fixed nail = row.nail();
-        return Phrase.of((row.instead().isPresent() ? "In place of {instead} drive" : "Drive")
-                        + " {use} through {piece} at {out} out, {up} up{tilt}, every {spacing}: with that "
-                        + (support.cured() ? "it stands." : "it holds."))
-                .with("instead", row.instead().map(name -> "'" + name + "'").orElse(""))
-                .with("use", nail.fastening().use().phrase())
-                .with("piece", section.name(nail.piece()))
-                .with("out", Figure.length(nail.head().x()))
-                .with("up", Figure.length(nail.head().y()))
-                .with("tilt", row.tilt())
-                .with("spacing", Figure.length(row.spacing()));
+    /** Where no row holds what falls, a block behind it may. */
+    private Cure block(Fall.Part falling) {
+        return Cure.firstOf(falling.pieces().stream()
+                        .filter(piece -> section.body(piece).inStack())
+                        .flatMap(piece -> Packing.behind(section, piece)))
+                .orElse(Cure.of(SupportNotices.NO_ROW));
+    }
+
+    /** A row that holds what falls; where others fall too, first all rows together with which the stack stands. */
+    private Cure cure(LeastRow row) {
+        RowCures cures = new RowCures(section, searched.orElseThrow());
+        Cure alone = cures.one(row);
+        boolean several = support.cured() && support.proposed().size() > 1;
+        List<Cure> others =
+                Stream.concat(Stream.of(alone), alone.others().stream()).toList();
+        return several && row.equals(support.proposed().get(0))
+                ? cures.all(support.proposed()).or(others)
+                : alone;
     }
 
     private Notice leans(Balance balance) {

@@ -29,8 +29,8 @@ final class SupportNotices {
             "Fasten what moves, bring the load back, or take load off.");
 
     /** In place of the cure where rows of nails were looked for and none was found. */
-    static final Phrase NO_ROW = Phrase.of(
-            "No row of nails on the list holds it: carry it farther out, or put a block behind it to screw it to.");
+    static final Phrase NO_ROW =
+            Phrase.of("No single change cures this: no row of the fasteners listed holds it, and no block behind it.");
 
     /** {@code share}: of the loads; {@code first}: what gives, and how. */
     static final Kind LOAD_TOO_MUCH = Code.of(

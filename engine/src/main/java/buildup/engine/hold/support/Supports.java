@@ -80,7 +80,7 @@ public final class Supports {
         Support alone = asked.support(friction);
         Support support =
                 places.map(search -> asked.proposed(alone, given, search)).orElse(alone);
-        SupportFaults.say(section, support, places.isPresent(), notices);
+        SupportFaults.say(section, support, places.map(search -> given), notices);
         return support;
     }
 
@@ -88,7 +88,7 @@ public final class Supports {
     static Support of(
             Section section, List<Loads.Wanted> wanted, List<Tie> ties, OptionalDouble friction, Notices notices) {
         Support support = of(section, Loads.on(section, wanted, notices), ties, friction);
-        SupportFaults.say(section, support, false, notices);
+        SupportFaults.say(section, support, Optional.empty(), notices);
         return support;
     }
 

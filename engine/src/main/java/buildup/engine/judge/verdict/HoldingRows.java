@@ -2,13 +2,11 @@ package buildup.engine.judge.verdict;
 
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.support.FallWords;
-import buildup.engine.hold.support.LeastRow;
 import buildup.engine.hold.support.Support;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.hold.support.Trust;
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.shared.figure.Figure;
-import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
@@ -83,34 +81,6 @@ final class HoldingRows {
         return (whole.loadFactor().isPresent() ? VerdictWords.TAKES : VerdictWords.CARRIES)
                 .with("times", times(whole))
                 .with("first", first);
-    }
-
-    /** The least rows of fastenings with which it stands, if such were found: it was tried in being found. */
-    Optional<Phrase> proposed() {
-        if (!support.cured()) {
-            return Optional.empty();
-        }
-        List<Phrase> rows = support.proposed().stream().map(this::row).toList();
-        return Optional.of(VerdictWords.PROPOSED.with("rows", Listing.and(rows)));
-    }
-
-    private Phrase row(LeastRow row) {
-        return VerdictWords.ROW
-                .with("use", row.nail().fastening().use().phrase())
-                .with("piece", facts.section().name(row.nail().piece()))
-                .with("out", Figure.length(row.nail().head().x()))
-                .with("up", Figure.length(row.nail().head().y()))
-                .with("tilt", row.tilt())
-                .with(
-                        "instead",
-                        row.instead()
-                                .map(name -> VerdictWords.INSTEAD.with("name", name))
-                                .orElse(Phrase.of("")))
-                .with("every", Figure.length(row.spacing()))
-                .with(
-                        "holds",
-                        Figure.lineForce(row.pull())
-                                .rounded(Rounding.decimals(1).to(Rounding.Side.DOWN)));
     }
 
     private Ruling held() {

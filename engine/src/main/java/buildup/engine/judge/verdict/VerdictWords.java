@@ -9,6 +9,8 @@ import java.util.List;
 
 /** The sentences of the verdict. */
 final class VerdictWords {
+    static final Phrase THE_SAME = Phrase.of("The same.");
+
     static final Phrase SAID = Phrase.of("{what}");
 
     static final Phrase SAID_AND_MORE = Phrase.of("{what} And {more} more");
@@ -89,11 +91,6 @@ final class VerdictWords {
 
     static final Phrase HANG = Phrase.of("all but {pieces}, which hang on nails that are not given");
 
-    static final Phrase PROPOSED = Phrase.of("{rows} [tried: stands]");
-
-    static final Phrase ROW =
-            Phrase.of("{instead}{use} through {piece} at {out} out, {up} up{tilt}, every {every} (holds {holds})");
-
     static final Phrase SAID_FIXED_TO = Phrase.of("{pieces} fixed to {other}, as said");
 
     static final Phrase SAID_FIXED = Phrase.of("{pieces} fixed, as said");
@@ -112,8 +109,6 @@ final class VerdictWords {
     static final Phrase MOVES_UNKNOWN = Phrase.of("no list says how {pieces} move; {rest}");
 
     static final Phrase MOVES_FROM = Phrase.of("{pieces} held where they lie, for the seasons");
-
-    static final Phrase INSTEAD = Phrase.of("in place of {name}: ");
 
     private static final Phrase FEW = Phrase.of("{some} and {more} more");
 

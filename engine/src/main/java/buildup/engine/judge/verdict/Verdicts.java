@@ -7,6 +7,7 @@ import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -47,11 +48,20 @@ public final class Verdicts {
                 found.put(topic, wrong(topic, all));
             }
         });
-        Optional.ofNullable(found.get(Topic.STANDS))
-                .filter(ruling -> ruling.answer() == Reply.NO)
-                .flatMap(ruling -> new HoldingRows(facts).proposed().map(ruling::cure))
-                .ifPresent(ruling -> found.put(Topic.STANDS, ruling));
-        return List.copyOf(found.values());
+        return saidOnce(List.copyOf(found.values()));
+    }
+
+    /** A cure that an earlier row has told is not told again. */
+    private static List<Ruling> saidOnce(List<Ruling> rulings) {
+        Set<Phrase> told = new HashSet<>();
+        return rulings.stream()
+                .map(ruling -> ruling.cure()
+                                .filter(cure -> cure.template().equals(VerdictWords.TRIED.template()))
+                                .filter(cure -> !told.add(cure))
+                                .isPresent()
+                        ? ruling.cure(VerdictWords.THE_SAME)
+                        : ruling)
+                .toList();
     }
 
     /** The answers as far as nothing was said against them. */

@@ -9,7 +9,6 @@ import buildup.engine.section.stack.Axis;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
-import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
@@ -17,6 +16,7 @@ import buildup.shared.notice.Notices;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Says which raw nailer an eye sees, from the worst eye, with the smallest change that hides it from all of them. */
@@ -91,20 +91,31 @@ final class RawWood {
         boolean down = edge.to() < edge.from();
         String piece = section.body(edge.body()).name();
         Figure to = down ? Figure.atMost(edge.to()) : Figure.atLeast(edge.to());
-        Phrase words = (down ? SightNotices.DROP : SightNotices.RAISE)
-                .with("other", piece)
-                .with("to", to)
-                .with("needs", Figure.fine(edge.to()));
         Box box = section.body(edge.body()).outline().box();
-        boolean itsEdge = Tolerance.same(edge.from(), down ? box.bottom() : box.top());
-        Optional<Mending> tried = itsEdge
-                ? Mending.of(section.stack())
-                        .placed(piece, Axis.UP, !down, edge.to(), to)
-                        .filter(mending -> mending.section()
-                                .filter(after -> hidden(after, nailer))
-                                .isPresent())
-                : Optional.empty();
-        return new Cure(words, tried.map(Mending::changes).orElse(List.of()));
+        if (!Tolerance.same(edge.from(), down ? box.bottom() : box.top())) {
+            return Cure.of(SightNotices.COVER_IT);
+        }
+        double width = down ? box.top() - edge.to() : edge.to() - box.bottom();
+        Figure size = Figure.atLeast(width);
+        Mending drawn = Mending.of(section.stack());
+        Stream<Cure> moved = drawn.placed(piece, Axis.UP, !down, edge.to(), to).filter(hides(nailer)).stream()
+                .map(mending -> new Cure(down ? SightNotices.DROP : SightNotices.RAISE, mending.changes()));
+        Stream<Cure> wider = drawn.wide(piece, width, size).filter(hides(nailer)).stream()
+                .map(mending -> new Cure(down ? SightNotices.WIDER_DOWN : SightNotices.WIDER_UP, mending.changes()));
+        return Cure.firstOf(Stream.concat(moved, wider)
+                        .map(way -> new Cure(
+                                way.words()
+                                        .with("other", piece)
+                                        .with("to", to)
+                                        .with("size", size)
+                                        .with("needs", Figure.fine(edge.to())),
+                                way.changes())))
+                .orElse(Cure.of(SightNotices.COVER_IT));
+    }
+
+    private static Predicate<Mending> hides(int nailer) {
+        return mending ->
+                mending.section().filter(after -> hidden(after, nailer)).isPresent();
     }
 
     /** Whether no eye of the stack sees anything of a nailer. */

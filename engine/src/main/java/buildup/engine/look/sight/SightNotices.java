@@ -27,6 +27,11 @@ final class SightNotices {
     static final Phrase RAISE =
             Phrase.of("Finish it, or bring the upper edge of '{other}' up to {to} (needs {needs}).");
 
+    static final Phrase WIDER_DOWN = Phrase.of(
+            "Finish it, or make '{other}' {size} wide: its lower edge then comes down to {to} (needs {needs}).");
+    static final Phrase WIDER_UP = Phrase.of(
+            "Finish it, or make '{other}' {size} wide: its upper edge then comes up to {to} (needs {needs}).");
+
     private static final class Words {
         private static final String FINISH_IT = "Finish it, if someone may stand closer or lower.";
     }

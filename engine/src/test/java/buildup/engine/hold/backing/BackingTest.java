@@ -67,7 +67,8 @@ class BackingTest {
             assertThat(notice.level()).isEqualTo(Level.PROBLEM);
             assertThat(NoticeWords.INCHES.message(notice))
                     .isEqualTo("'frieze' has no nailer or framing within 3 of it to nail into.");
-            assertThat(NoticeWords.INCHES.cure(notice)).isEqualTo("Add a nailer behind, above or below it.");
+            assertThat(NoticeWords.INCHES.cure(notice))
+                    .isEqualTo("Add a nailer 3-1/8 x 1-1/2 between 'frieze' and 'stud', its top level with the piece.");
             assertThat(notice.piece()).contains("frieze");
         });
     }

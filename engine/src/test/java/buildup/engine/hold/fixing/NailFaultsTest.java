@@ -112,9 +112,9 @@ class NailFaultsTest {
                                 + " 2-1/2.");
         List<String> far = pieces(BLOCK, "name: face, profile: board 3/4 x 3, back: block.face + 1-3/4, bottom: 0");
         assertThat(Driven.in(OPEN, far, row("15 ga x 1-1/4", "")).said())
-                .containsExactly(
-                        "PROBLEM nail-in-air face 7 Nail 1 (15 ga x 1-1/4) ends in the air behind 'face'. | Longer"
-                                + " will not help: add a block behind it.");
+                .containsExactly("PROBLEM nail-in-air face 7 Nail 1 (15 ga x 1-1/4) ends in the air behind 'face'. | No"
+                        + " single change cures this: longer will not help, and no place on its face has wood"
+                        + " behind it.");
     }
 
     @Test
@@ -201,7 +201,8 @@ class NailFaultsTest {
         assertThat(driven.said())
                 .containsExactly(
                         "PROBLEM tool-cannot-reach cap 7 The brad nailer for nail 1 (18 ga x 1-1/2) runs into the"
-                                + " ceiling. | Move it, or take a smaller tool.");
+                                + " ceiling. | No single change cures this: no tilt or place on its face gives the tool"
+                                + " room.");
         assertThat(driven.nail(1).holds()).isTrue();
         assertThat(driven.nail(1).sound()).isFalse();
     }

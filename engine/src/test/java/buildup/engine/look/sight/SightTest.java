@@ -78,7 +78,8 @@ class SightTest {
         assertThat(tray.coverage("landing", "base").cures().get(0).to()).isCloseTo(needs, within(1e-6));
         assertThat(NoticeWords.INCHES.message(tray.said())).isEqualTo("From 'landing' you see 1-1/4+ of raw 'base'.");
         assertThat(NoticeWords.INCHES.cure(tray.said()))
-                .isEqualTo("Finish it, or bring the upper edge of 'fascia' up to 3-1/16 (needs 3.037).");
+                .isEqualTo(
+                        "Finish it, or make 'fascia' 3-1/16 wide: its upper edge then comes up to 3-1/16 (needs 3.037).");
     }
 
     @Test

@@ -1,0 +1,101 @@
+package buildup.engine.hold.fixing;
+
+import buildup.catalog.fastener.Fastener;
+import buildup.engine.hold.nail.Fastening;
+import buildup.profiles.outline.Point;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Change;
+import buildup.shared.notice.Cure;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Ways out for one row of fastenings, each in words and as what a person changes in the document. */
+final class RowEdits {
+    private final Fastening row;
+
+    RowEdits(Fastening row) {
+        this.row = row;
+    }
+
+    /** The same fastener in another length. */
+    Cure length(Fastener.Cut cut) {
+        return new Cure(
+                Phrase.of("Use {length}.")
+                        .with("length", Figure.length(cut.length().toInches())),
+                List.of(use(cut)));
+    }
+
+    /** Another fastener. */
+    Cure other(Fastener.Cut cut) {
+        return new Cure(Phrase.of("Use {use}.").with("use", cut.phrase()), List.of(use(cut)));
+    }
+
+    /** Tilted from where it is now, degrees; {@code told} says which way. */
+    Cure tilted(double by, Phrase told) {
+        String degrees = BigDecimal.valueOf(Math.round(10 * (row.angle() + by)), 1)
+                .stripTrailingZeros()
+                .toPlainString();
+        return new Cure(Phrase.of("Tilt {tilt}.").with("tilt", told), List.of(change("angle", Phrase.of(degrees))));
+    }
+
+    /** Driven once another piece is up. */
+    Cure later(String piece, String quoted) {
+        return new Cure(
+                Phrase.of("Drive it after {later} is up.").with("later", quoted),
+                List.of(change("after", Phrase.of("{later}").with("later", piece))));
+    }
+
+    /** Driven as its own piece goes up, before another. */
+    Cure before(String quoted) {
+        return new Cure(
+                Phrase.of("Drive it before {body} goes up.").with("body", quoted),
+                List.of(change("after", Phrase.of("{own}").with("own", row.piece()))));
+    }
+
+    /**
+     * At another place of its face, and in another length where it needs one.
+     *
+     * @param level whether the face lies, so that its projection tells the place
+     * @param straight whether the other coordinate stays what it is
+     */
+    Cure moved(Point to, boolean level, boolean straight, boolean otherLength, Fastener.Cut cut) {
+        Phrase words = Phrase.of(
+                        "Move it to {to} " + (level ? "out" : "up") + (otherLength ? ", and use {length}." : "."))
+                .with("to", Figure.length(level ? to.x() : to.y()))
+                .with("length", Figure.length(cut.length().toInches()));
+        List<Change> changes = new ArrayList<>();
+        if (level || !straight) {
+            changes.add(change("at.out", size(to.x())));
+        }
+        if (!level || !straight) {
+            changes.add(change("at.up", size(to.y())));
+        }
+        if (otherLength) {
+            changes.add(use(cut));
+        }
+        return new Cure(words, changes);
+    }
+
+    /** Begun elsewhere along the run. */
+    Cure started(double inches) {
+        return new Cure(
+                Phrase.of("Give {row} 'first: {first}'.")
+                        .with("row", "'" + row.name() + "'")
+                        .with("first", Figure.length(inches)),
+                List.of(change("first", size(inches))));
+    }
+
+    private static Phrase size(double inches) {
+        return Phrase.of("{size}").with("size", Figure.length(inches));
+    }
+
+    private Change use(Fastener.Cut cut) {
+        return change("use", cut.phrase());
+    }
+
+    private Change change(String key, Phrase value) {
+        return new Change("fastenings." + Wording.place(row) + "." + key, value);
+    }
+}

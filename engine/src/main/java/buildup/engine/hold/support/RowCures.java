@@ -1,0 +1,158 @@
+package buildup.engine.hold.support;
+
+import buildup.engine.hold.fixing.Places;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Rounding;
+import buildup.shared.figure.Value;
+import buildup.shared.notice.Change;
+import buildup.shared.notice.Cure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Rows of fastenings as ways out: in words, and as what a person adds to the document. */
+public final class RowCures {
+    /** As far apart as rows are given where nothing asks for more, in. */
+    private static final double USUAL = 16;
+
+    /** So many places of a piece are told of, in case the first brings something else. */
+    private static final int MOST = 3;
+
+    private static final String BLOCK = "fastenings";
+
+    private final Section section;
+    private final List<Fixed> given;
+
+    /** @param given the rows of the document, where they have a place */
+    RowCures(Section section, List<Fixed> given) {
+        this.section = section;
+        this.given = given;
+    }
+
+    /** Rows that pin a piece to what is held or stands, the best places first; places are looked for only when asked. */
+    public static Stream<Cure> pins(Section section, List<Fixed> given, Places places, int piece) {
+        RowCures cures = new RowCures(section, given);
+        return places.of(piece).stream()
+                .filter(nail -> places.free(nail, given))
+                .filter(nail -> nail.joints().stream()
+                        .anyMatch(joint -> joint.pull() > 0
+                                && (section.body(joint.far()).standing()
+                                        || section.fastened().pinned().contains(joint.far())
+                                        || section.standing(joint.far()).grounded())))
+                .limit(MOST)
+                .map(nail -> cures.one(new LeastRow(nail, USUAL, 0, Optional.empty(), 0, List.of())));
+    }
+
+    /** All of some rows together; each that has others beside it, as it is. */
+    Cure all(List<LeastRow> rows) {
+        List<Change> changes = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            changes.addAll(changes(rows.get(i), i));
+        }
+        List<Value> words = rows.stream().<Value>map(this::words).toList();
+        return new Cure(Phrase.of("Drive {rows}.").with("rows", Listing.and(words)), changes);
+    }
+
+    /** One row, and those that would do as well. */
+    Cure one(LeastRow row) {
+        return all(List.of(row))
+                .or(row.others().stream().map(other -> all(List.of(other))).toList());
+    }
+
+    private Phrase words(LeastRow row) {
+        Fixed nail = row.nail();
+        return Phrase.of(
+                        "{use} through {piece} at {out} out, {up} up{tilt}, every {spacing}{instead} (holds {holds}, {across} across)")
+                .with("use", nail.fastening().use().phrase())
+                .with("piece", section.name(nail.piece()))
+                .with("out", Figure.length(nail.head().x()))
+                .with("up", Figure.length(nail.head().y()))
+                .with("tilt", tilt(nail.fastening().angle()))
+                .with("spacing", Figure.length(row.spacing()))
+                .with(
+                        "instead",
+                        row.instead()
+                                .map(name -> Phrase.of(", in place of '{name}'").with("name", name))
+                                .orElse(Phrase.of("")))
+                .with("holds", held(row.pull()))
+                .with("across", held(row.across()));
+    }
+
+    private static Figure held(double pounds) {
+        return Figure.lineForce(pounds).rounded(Rounding.decimals(1).to(Rounding.Side.DOWN));
+    }
+
+    /** As {@code , angle 30 degrees}; nothing for what is driven square to its face. */
+    private static Phrase tilt(double degrees) {
+        return Math.abs(degrees) < 0.5
+                ? Phrase.of("")
+                : Phrase.of(", angle {angle}")
+                        .with("angle", Figure.angle(degrees).rounded(Rounding.decimals(0)));
+    }
+
+    /** @param number of the row among those that are put in together */
+    private List<Change> changes(LeastRow row, int number) {
+        Phrase use = row.nail().fastening().use().phrase();
+        Phrase every = Phrase.of("{every}").with("every", Figure.length(row.spacing()));
+        if (row.instead().isPresent()) {
+            String place = BLOCK + "." + row.instead().get() + ".";
+            return List.of(
+                    new Change(place + "use", use),
+                    new Change(place + "spacing", every),
+                    new Change(place + "per", Phrase.of("1")));
+        }
+        String name = name(section.name(row.nail().piece()), number);
+        String place = BLOCK + "." + name + ".";
+        List<Change> changes = new ArrayList<>(List.of(
+                Change.last(BLOCK, name),
+                new Change(
+                        place + "piece",
+                        Phrase.of("{piece}")
+                                .with("piece", section.name(row.nail().piece()))),
+                new Change(place + "use", use),
+                new Change(place + "spacing", every)));
+        changes.addAll(at(row.nail(), place + "at."));
+        long degrees = Math.round(row.nail().fastening().angle());
+        if (degrees != 0) {
+            changes.add(new Change(place + "angle", Phrase.of("" + degrees)));
+        }
+        return changes;
+    }
+
+    /** A name that no row has yet. */
+    private String name(String piece, int number) {
+        List<String> taken = given.stream().map(row -> row.fastening().name()).toList();
+        return IntStream.iterate(number + 1, i -> i + 1)
+                .mapToObj(i -> "added to " + piece + (i == 1 ? "" : " " + i))
+                .filter(name -> !taken.contains(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Where the head sits: its size as printed, or the side of the piece by its name where no tape shows that size. */
+    private List<Change> at(Fixed nail, String place) {
+        Box box = section.body(nail.piece()).outline().box();
+        String piece = section.name(nail.piece());
+        return List.of(
+                new Change(place + "out", side(nail.head().x(), Map.of("back", box.back(), "face", box.face()), piece)),
+                new Change(
+                        place + "up", side(nail.head().y(), Map.of("bottom", box.bottom(), "top", box.top()), piece)));
+    }
+
+    private Phrase side(double at, Map<String, Double> sides, String piece) {
+        return sides.entrySet().stream()
+                .filter(side -> Math.abs(side.getValue() - at) <= Tolerance.SNAP)
+                .findFirst()
+                .map(side -> Phrase.of("{piece}." + side.getKey()).with("piece", piece))
+                .orElseGet(() -> Phrase.of("{at}").with("at", Figure.length(at)));
+    }
+}
