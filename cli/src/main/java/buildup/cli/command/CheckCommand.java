@@ -2,10 +2,10 @@ package buildup.cli.command;
 
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
 import buildup.cli.report.JsonReport;
-import buildup.cli.report.NoticeText;
 import buildup.cli.report.VerdictText;
 import buildup.cli.table.Display;
 import buildup.cli.tell.Json;
@@ -48,6 +48,9 @@ final class CheckCommand implements Callable<Integer> {
     private Format format = Format.text;
 
     @Mixin
+    private final SayingOption saying = new SayingOption();
+
+    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     CheckCommand(Streams streams) {
@@ -62,6 +65,9 @@ final class CheckCommand implements Callable<Integer> {
                     .print(Json.list(answers.stream().map(CheckCommand::json).toList()) + "\n");
         } else {
             answers.forEach(this::say);
+            answers.stream()
+                    .filter(answer -> saying.wordy() || answer.known().isEmpty())
+                    .forEach(answer -> streams.err().print(saying.said(spoken(answer), answer.file(), answer.unit())));
         }
         return answers.stream()
                 .mapToInt(answer -> ExitCode.of(answer.notices()))
@@ -75,9 +81,11 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private void say(Answer answer) {
+        if (saying.quiet()) {
+            return;
+        }
         if (answer.known().isEmpty()) {
             streams.out().print(Display.plain(answer.file()) + ": refused\n");
-            streams.err().print(NoticeText.write(refusals(answer), answer.file(), answer.unit()));
             return;
         }
         Verdict verdict = answer.known().get().verdict();
@@ -88,9 +96,10 @@ final class CheckCommand implements Callable<Integer> {
         streams.out().print(VerdictText.doubts(answer, answer.known().get()));
     }
 
-    private static List<Notice> refusals(Answer answer) {
+    /** Of a stack that was refused why; of any other all, where that is asked. */
+    private List<Notice> spoken(Answer answer) {
         return answer.notices().stream()
-                .filter(notice -> notice.level() == Level.REFUSAL)
+                .filter(notice -> saying.wordy() || notice.level() == Level.REFUSAL)
                 .toList();
     }
 

@@ -4,11 +4,11 @@ import buildup.cli.command.ReportOptions.Format;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
 import buildup.cli.compare.CutsComparison;
 import buildup.cli.report.CutsTelling;
-import buildup.cli.report.NoticeText;
 import buildup.cli.tell.Json;
 import buildup.engine.Answer;
 import buildup.engine.Cuts;
@@ -64,6 +64,9 @@ final class CutsCommand implements Callable<Integer> {
             paramLabel = "COUNT",
             description = "End all searching after so many seconds; the answer may then differ from run to run.")
     private double seconds = Double.POSITIVE_INFINITY;
+
+    @Mixin
+    private final SayingOption saying = new SayingOption();
 
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
@@ -160,7 +163,7 @@ final class CutsCommand implements Callable<Integer> {
     private void say(List<Cuts> all) {
         for (int i = 0; i < all.size(); i++) {
             String which = all.size() == 1 ? "" : i == 0 ? "A  " : "B  ";
-            Stream<String> lines = NoticeText.write(
+            Stream<String> lines = saying.said(
                             all.get(i).notices(),
                             all.get(i).answer().file(),
                             all.get(i).answer().unit())

@@ -3,12 +3,12 @@ package buildup.cli.command;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.paper.PagesBelow;
 import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.drawing.sheet.PaperSize;
-import buildup.cli.report.NoticeText;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.DxfWriter;
 import buildup.cli.write.PdfWriter;
@@ -64,6 +64,10 @@ final class DrawCommand implements Callable<Integer> {
 
     private static final Path STANDARD_OUTPUT = Path.of("-");
 
+    /** Notes on what holds the pieces, which are found as the section is put together and concern one view alone. */
+    private static final Set<String> WHAT_HOLDS =
+            Set.of("counts-as-fixed", "hangs-on-its-fastenings", "support-that-only-hangs");
+
     private final Streams streams;
 
     @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
@@ -101,6 +105,9 @@ final class DrawCommand implements Callable<Integer> {
     private Path output = Path.of("");
 
     @Mixin
+    private final SayingOption saying = new SayingOption();
+
+    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     DrawCommand(Streams streams) {
@@ -120,8 +127,10 @@ final class DrawCommand implements Callable<Integer> {
                     streams, Optional.of(output).filter(file -> !file.equals(STANDARD_OUTPUT)), files.read());
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), delivery, notices));
         }
-        notices.addAll(answer.notices(concerns()));
-        streams.err().print(NoticeText.write(notices.sorted(), answer.file(), answer.unit()));
+        answer.notices(concerns()).stream()
+                .filter(notice -> view == View.holds || !WHAT_HOLDS.contains(notice.code()))
+                .forEach(notices::add);
+        streams.err().print(saying.said(notices.sorted(), answer.file(), answer.unit()));
         return ExitCode.of(notices);
     }
 

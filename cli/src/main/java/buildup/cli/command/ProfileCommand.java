@@ -6,6 +6,7 @@ import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.mill.NearestDrawing;
 import buildup.cli.report.ProfileTelling;
@@ -114,6 +115,9 @@ final class ProfileCommand implements Callable<Integer> {
     private Optional<String> head = Optional.empty();
 
     @Mixin
+    private final SayingOption saying = new SayingOption();
+
+    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     ProfileCommand(Streams streams) {
@@ -142,7 +146,7 @@ final class ProfileCommand implements Callable<Integer> {
                     .print(told(ProfileTelling.refused(place(), unit), notices).json());
         }
         if (format != Format.json) {
-            delivery.say(notices, place(), unit);
+            streams.err().print(saying.said(notices.sorted(), place(), unit));
         }
         return ExitCode.of(notices);
     }

@@ -5,6 +5,7 @@ import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.mill.QuotePaper;
 import buildup.cli.report.QuoteTelling;
@@ -77,6 +78,9 @@ final class QuoteCommand implements Callable<Integer> {
     private final OutputOption output = new OutputOption();
 
     @Mixin
+    private final SayingOption saying = new SayingOption();
+
+    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     QuoteCommand(Streams streams) {
@@ -102,7 +106,7 @@ final class QuoteCommand implements Callable<Integer> {
             streams.out().print(told(Telling.refused(file, unit), file, notices).json());
         }
         if (format != Format.json) {
-            delivery.say(notices, file, unit);
+            streams.err().print(saying.said(notices.sorted(), file, unit));
         }
         return ExitCode.of(notices);
     }

@@ -4,12 +4,12 @@ import buildup.cli.command.ReportOptions.Format;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.OutputFile;
+import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
 import buildup.cli.page.Page;
 import buildup.cli.report.CsvReport;
 import buildup.cli.report.JsonReport;
-import buildup.cli.report.NoticeText;
 import buildup.cli.report.TextReport;
 import buildup.engine.Answer;
 import buildup.shared.notice.Notices;
@@ -20,7 +20,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code report}: everything known of one stack, or of two beside each other. */
@@ -45,13 +44,8 @@ final class ReportCommand implements Callable<Integer> {
     @Mixin
     private final ReportOptions options = new ReportOptions();
 
-    @Option(names = "-q", description = "Say nothing beside the report; what is refused is said all the same.")
-    private boolean quiet;
-
-    @Option(
-            names = "-v",
-            description = "Say everything: each notice at its own place, however many there are and however alike.")
-    private boolean wordy;
+    @Mixin
+    private final SayingOption saying = new SayingOption();
 
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
@@ -63,7 +57,7 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (other.isPresent()) {
-            return new TwoStacks(streams, options, catalog.files).report(stack, other.get());
+            return new TwoStacks(streams, options, saying, catalog.files).report(stack, other.get());
         }
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
@@ -83,20 +77,21 @@ final class ReportCommand implements Callable<Integer> {
 
     /** What is said beside a text on the screen would be lost with the window: in a file it stands behind it. */
     private String kept(Answer answer) {
-        return report(answer) + (options.format == Format.text ? TextReport.notices(said(answer)) : "");
+        return report(answer)
+                + (options.format == Format.text
+                        ? TextReport.notices(saying.kept(answer.notices(), answer.file(), answer.unit()))
+                        : "");
     }
 
     private String said(Answer answer) {
-        return wordy
-                ? NoticeText.writeAll(answer.notices(), answer.file(), answer.unit())
-                : NoticeText.write(answer.notices(), answer.file(), answer.unit());
+        return saying.said(answer.notices(), answer.file(), answer.unit());
     }
 
     private int say(Answer answer) {
         if (options.output.file.isEmpty()) {
             streams.out().print(streams.outIsScreen() ? report(answer) : kept(answer));
         }
-        if (options.format != Format.json && !quiet) {
+        if (options.format != Format.json) {
             streams.err().print(said(answer));
         }
         return ExitCode.of(answer.notices());

@@ -8,6 +8,7 @@ import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.mill.TraceDrawing;
 import buildup.cli.report.TraceReport;
@@ -135,6 +136,9 @@ final class TraceCommand implements Callable<Integer> {
     private final OutputOption output = new OutputOption();
 
     @Mixin
+    private final SayingOption saying = new SayingOption();
+
+    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     TraceCommand(Streams streams) {
@@ -167,7 +171,7 @@ final class TraceCommand implements Callable<Integer> {
             streams.out().print(told(Telling.refused(name, unit)).json());
         }
         if (format != Format.json) {
-            delivery.say(notices, InputFiles.nameOf(file), unit);
+            streams.err().print(saying.said(notices.sorted(), InputFiles.nameOf(file), unit));
         }
         return ExitCode.of(notices);
     }

@@ -3,6 +3,7 @@ package buildup.cli.command;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.OutputFile;
+import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
 import buildup.cli.compare.Comparison;
@@ -12,7 +13,6 @@ import buildup.cli.compare.ComparisonJson;
 import buildup.cli.compare.ComparisonText;
 import buildup.cli.page.Page;
 import buildup.cli.page.PageParts;
-import buildup.cli.report.NoticeText;
 import buildup.cli.report.TextReport;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** {@code report} of two stacks beside each other. */
-record TwoStacks(Streams streams, ReportOptions options, List<Path> catalogs) {
+record TwoStacks(Streams streams, ReportOptions options, SayingOption saying, List<Path> catalogs) {
     /** One of the two, with what was said of it and where it came from. */
     private record Loaded(Answer answer, List<Path> files) {}
 
@@ -44,7 +44,7 @@ record TwoStacks(Streams streams, ReportOptions options, List<Path> catalogs) {
             List<Path> inputs =
                     Stream.of(a, b).flatMap(one -> one.files().stream()).toList();
             String kept = options.format == ReportOptions.Format.text
-                    ? report + TextReport.notices(said("A  ", a.answer()) + said("B  ", b.answer()))
+                    ? report + TextReport.notices(kept("A  ", a.answer()) + kept("B  ", b.answer()))
                     : report;
             if (!OutputFile.write(options.output.file.get(), kept.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
                 return refuse(a.answer().refused(notices.sorted()), b.answer());
@@ -100,11 +100,16 @@ record TwoStacks(Streams streams, ReportOptions options, List<Path> catalogs) {
         streams.err().print(said("A  ", a) + said("B  ", b));
     }
 
-    private static String said(String which, Answer answer) {
-        return NoticeText.write(answer.notices(), answer.file(), answer.unit())
-                .lines()
-                .map(line -> which + line + "\n")
-                .collect(Collectors.joining());
+    private String said(String which, Answer answer) {
+        return marked(which, saying.said(answer.notices(), answer.file(), answer.unit()));
+    }
+
+    private String kept(String which, Answer answer) {
+        return marked(which, saying.kept(answer.notices(), answer.file(), answer.unit()));
+    }
+
+    private static String marked(String which, String lines) {
+        return lines.lines().map(line -> which + line + "\n").collect(Collectors.joining());
     }
 
     private static int exitCode(Answer a, Answer b) {

@@ -34,7 +34,7 @@ public final class ComparisonHtml {
                 new StringBuilder("<p>A is " + Html.name(comparison.a().title()) + " ("
                         + Html.name(comparison.a().file()) + "), B is "
                         + Html.name(comparison.b().title()) + " ("
-                        + Html.name(comparison.b().file()) + "). "
+                        + Html.name(comparison.b().file()) + ").</p>\n" + verdicts(comparison) + "<p>"
                         + Html.text(ComparisonText.differing(comparison)) + " From A to B:</p>\n" + words(comparison)
                         + "<details class=\"tables\"><summary>Every figure side by side</summary>\n");
         for (int i = 0; i < inches.size(); i++) {
@@ -44,5 +44,17 @@ public final class ComparisonHtml {
                     + HtmlTable.write(inches.get(i), metric.get(i), id, Map.of()));
         }
         return html + "</details>\n";
+    }
+
+    private static String verdicts(Comparison comparison) {
+        List<Table> inches = VerdictsBeside.of(comparison, FigurePrinter.INCHES);
+        List<Table> metric = VerdictsBeside.of(comparison, FigurePrinter.MILLIMETERS);
+        StringBuilder html = new StringBuilder();
+        for (int i = 0; i < inches.size(); i++) {
+            String id = "verdicts-" + (i + 1);
+            html.append("<h3 id=\"" + id + "\">" + Html.text(inches.get(i).title()) + "</h3>\n"
+                    + HtmlTable.write(inches.get(i), metric.get(i), id, Map.of()));
+        }
+        return html.toString();
     }
 }

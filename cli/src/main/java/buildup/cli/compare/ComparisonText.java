@@ -1,20 +1,13 @@
 package buildup.cli.compare;
 
 import buildup.cli.report.TextReport;
-import buildup.cli.report.VerdictText;
 import buildup.cli.table.Display;
 import buildup.cli.table.TextTable;
 import buildup.cli.tell.BesideTables;
 import buildup.engine.Answer;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import java.util.Set;
 
 /** A comparison as text: which is which, what changes in words, then every figure side by side. */
 public final class ComparisonText {
@@ -29,8 +22,9 @@ public final class ComparisonText {
         stack(text, "A", comparison.a());
         stack(text, "B", comparison.b());
         text.append('\n');
-        verdicts(text, comparison);
-        text.append('\n');
+        VerdictsBeside.of(comparison, new FigurePrinter(comparison.a().unit()))
+                .forEach(
+                        table -> text.append(TextTable.write(table, HEAD_WIDTH)).append('\n'));
         lines(text, differing(comparison), HEAD_WIDTH, "");
         FigurePrinter printer = new FigurePrinter(comparison.a().unit());
         List<String> words = ChangeWords.of(comparison, printer);
@@ -46,44 +40,6 @@ public final class ComparisonText {
         text.append('\n');
         lines(text, TextReport.CAUTION, TextReport.WIDTH, "");
         return text.toString();
-    }
-
-    /** Both verdicts side by side, and the rows in which they differ. */
-    private static void verdicts(StringBuilder text, Comparison comparison) {
-        Map<String, String> a = answers(comparison.a());
-        Map<String, String> b = answers(comparison.b());
-        Set<String> questions = new LinkedHashSet<>(a.keySet());
-        questions.addAll(b.keySet());
-        text.append("WILL IT BE RIGHT?\n");
-        lines(text, "A: " + whole(comparison.a()), HEAD_WIDTH, "  ");
-        lines(text, "B: " + whole(comparison.b()), HEAD_WIDTH, "  ");
-        List<String> differing = new ArrayList<>();
-        for (String question : questions) {
-            String one = a.getOrDefault(question, "not asked");
-            String other = b.getOrDefault(question, "not asked");
-            if (!one.equals(other)) {
-                differing.add(question + ": " + one + ", then " + other);
-            }
-        }
-        lines(
-                text,
-                differing.isEmpty() ? "No row differs." : "Rows that differ: " + String.join("; ", differing) + ".",
-                HEAD_WIDTH,
-                "  ");
-    }
-
-    private static Map<String, String> answers(Answer answer) {
-        Map<String, String> answers = new LinkedHashMap<>();
-        answer.known()
-                .ifPresent(known -> known.verdict()
-                        .rulings()
-                        .forEach(ruling -> answers.put(
-                                ruling.topic().word(), ruling.answer().name().toLowerCase(Locale.ROOT))));
-        return answers;
-    }
-
-    private static String whole(Answer answer) {
-        return answer.known().map(known -> VerdictText.answer(known.verdict())).orElse("refused");
     }
 
     /** How many figures there are and how many of them differ. */

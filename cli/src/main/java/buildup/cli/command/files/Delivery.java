@@ -1,7 +1,5 @@
 package buildup.cli.command.files;
 
-import buildup.cli.report.NoticeText;
-import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -38,10 +36,5 @@ public record Delivery(Streams streams, Optional<Path> output, List<Path> inputs
         }
         streams.send(bytes);
         return true;
-    }
-
-    /** Says on the screen what there is to say. */
-    public void say(Notices notices, String file, LengthUnit unit) {
-        streams.err().print(NoticeText.write(notices.sorted(), file, unit));
     }
 }

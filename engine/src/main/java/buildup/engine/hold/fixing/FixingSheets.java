@@ -173,7 +173,19 @@ public final class FixingSheets {
                 .many("joints", "holds", joints(), FixingSheets::held)
                 .json()
                 .many("factors", "reduced by", factors(), this::reduced)
+                .json()
+                .many("checks", "rules", checks(), Fixed::checks)
                 .json();
+    }
+
+    /** Every rule for the length and the place of a nail, also those that it is not judged by. */
+    private static Columns<Check> checks() {
+        return Columns.<Check>inner()
+                .saying("rule", "rule", check -> check.rule().words())
+                .length("has", "has", Check::has)
+                .length("needs", "needs", Check::needs)
+                .flag("met", "met", Check::met)
+                .words("from", "from", check -> check.rule().source());
     }
 
     private Phrase bites(Fixed nail) {
@@ -202,10 +214,10 @@ public final class FixingSheets {
                 : nail.reach().tool().isPresent() ? "gets there" : "not looked at";
     }
 
-    /** All rules in one line a nail: a carpenter wants to know by how much it falls short of the most and the least. */
+    /** The rules that decide whether it holds, where they are not met; all of them stand as figures in JSON. */
     private static Optional<Phrase> wants(Fixed nail) {
         List<Value> wants = nail.checks().stream()
-                .filter(check -> !check.met() && check.rule() != Check.Rule.FAR_FACE)
+                .filter(check -> !check.met() && nail.decides(check))
                 .<Value>map(check -> Phrase.of("{rule}: {needs}, has {has}")
                         .with("rule", check.rule().words())
                         .with("needs", Figure.fine(check.needs()))

@@ -111,6 +111,13 @@ public record Fixed(
                 .orElseThrow();
     }
 
+    /** Whether it is by this rule that the nail holds or does not; the others are good practice. */
+    public boolean decides(Check check) {
+        return check.rule() == biteCheck().rule()
+                || check.rule() == Check.Rule.POINT
+                || check.rule() == Check.Rule.EDGE;
+    }
+
     /** Whether it bites enough, ends inside wood with some before its point, clears the edges and holds a pull. */
     public boolean holds() {
         return drive.last().filter(Crossing::holds).isPresent()

@@ -25,6 +25,9 @@ public final class LightSheets {
 
     private static final Phrase DARK_PART = Phrase.of("{caster} darkens the {where} {dark} of {length} of {on}{soft}");
 
+    /** An edge that is softer by no more than a line of a tape is told as a figure, not in words, in. */
+    private static final double LEAST_SOFT = 1.0 / 16;
+
     private static final Phrase SOFT = Phrase.of(", its edge soft over {width}");
 
     private static final Phrase LAMP = Phrase.of("a lamp {out} out, {up} up");
@@ -191,7 +194,7 @@ public final class LightSheets {
         Shadow shadow = dark.shadow();
         Member member = dark.member();
         boolean whole = member.length() - shadow.dark() <= Tolerance.TOUCHING;
-        Phrase soft = shadow.soft().isPresent()
+        Phrase soft = shadow.soft().orElse(0) >= LEAST_SOFT
                 ? SOFT.with("width", Figure.length(shadow.soft().getAsDouble()))
                 : Phrase.of("");
         return (whole ? DARK_ALL : DARK_PART)
