@@ -12,14 +12,23 @@ import java.util.stream.IntStream;
  */
 final class Greedy {
     private final Bins bins;
+    private final int[] counts;
+    private final int[] most;
 
-    private Greedy(Bins bins) {
+    private Greedy(Bins bins, int[] counts, int[] most) {
         this.bins = bins;
+        this.counts = counts;
+        this.most = most;
     }
 
     /** The cheapest of several such plans; nothing when the sticks that there are do not hold the pieces. */
     static Optional<List<StickLoad>> plan(Bins bins) {
-        return new Greedy(bins).cheapest();
+        return plan(bins, bins.counts, bins.most);
+    }
+
+    /** The same for so many pieces of each type and sticks of each kind. */
+    static Optional<List<StickLoad>> plan(Bins bins, int[] counts, int[] most) {
+        return new Greedy(bins, counts, most).cheapest();
     }
 
     static long cost(Bins bins, List<StickLoad> loads) {
@@ -48,9 +57,9 @@ final class Greedy {
     private Optional<List<StickLoad>> packed(List<Integer> order, boolean first) {
         List<StickLoad> loads = new ArrayList<>();
         List<Integer> left = new ArrayList<>();
-        int[] stock = bins.most.clone();
+        int[] stock = most.clone();
         for (int type = 0; type < bins.types(); type++) {
-            for (int piece = 0; piece < bins.counts[type]; piece++) {
+            for (int piece = 0; piece < counts[type]; piece++) {
                 int at = place(left, bins.widths[type], first);
                 if (at < 0) {
                     Optional<Integer> kind = opened(order, stock, bins.widths[type]);

@@ -15,6 +15,11 @@ final class Knapsack {
 
     /** Fills the table for these values of the types. */
     void fill(long[] values) {
+        fill(values, bins.counts);
+    }
+
+    /** Fills the table for these values of the types, of which there are so many. */
+    void fill(long[] values, int[] counts) {
         for (int type = bins.types() - 1; type >= 0; type--) {
             long[] row = best[type];
             System.arraycopy(best[type + 1], 0, row, 0, row.length);
@@ -23,7 +28,7 @@ final class Knapsack {
             if (value == 0) {
                 continue;
             }
-            for (int copy = Math.min(bins.counts[type], (row.length - 1) / width); copy > 0; copy--) {
+            for (int copy = Math.min(counts[type], (row.length - 1) / width); copy > 0; copy--) {
                 for (int room = row.length - 1; room >= width; room--) {
                     row[room] = Math.max(row[room], row[room - width] + value);
                 }

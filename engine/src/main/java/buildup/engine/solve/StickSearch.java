@@ -22,14 +22,11 @@ public final class StickSearch {
     /** Of all steps, the share spent on fewer sticks when the price is known to be the least. */
     private static final int SHARE_FOR_FEWER = 20;
 
+    /** Of the steps still to go, the share that is kept when plans are sought to which the linear program points. */
+    private static final int SHARE_KEPT = 4;
+
     /** Of what lies between bound and best plan, the part by which the search first goes beyond the bound. */
     private static final int FIRST_PART = 16;
-
-    /**
-     * What a round of the linear program counts, in steps, for each square of the number of its types: about as long as
-     * so many steps of the search take.
-     */
-    private static final long STEPS_OF_A_ROUND = 20;
 
     /** Told now and then how the search goes. */
     public interface SearchWatch {
@@ -81,14 +78,41 @@ public final class StickSearch {
         return Greedy.plan(bins).map(first -> new StickSearch(bins, first, mostSteps, watch).plan());
     }
 
-    private StickPlan plan() {
+    /**
+     * What is proved without a search.
+     *
+     * @param price no plan costs less
+     * @param steps that this took
+     */
+    public record Least(long price, long steps) {}
+
+    /** The bound alone: 0 when the sticks were not seen to hold the pieces. */
+    public static Least least(StickProblem problem, long mostSteps, SearchWatch watch) {
+        if (problem.pieces().isEmpty()) {
+            return new Least(0, 0);
+        }
+        Bins bins = Bins.of(problem);
+        return Greedy.plan(bins)
+                .map(first -> {
+                    StickSearch search = new StickSearch(bins, first, mostSteps, watch);
+                    search.bound();
+                    return new Least(bins.price(search.least), search.steps);
+                })
+                .orElse(new Least(0, 0));
+    }
+
+    private StickBound bound() {
         until = mostSteps;
-        long round = (long) bins.types() * bins.types() * STEPS_OF_A_ROUND;
-        StickBound bound = StickBound.of(bins, best, cost, () -> {
-            steps += round;
-            return goesOn(steps);
-        });
+        StickBound bound = StickBound.of(bins, best, cost, this::counted);
         least = Math.min(cost, bins.roundedUp(StickBound.cost(bound.total())));
+        return bound;
+    }
+
+    private StickPlan plan() {
+        StickBound bound = bound();
+        if (cost > least && !bins.large()) {
+            dive(bound);
+        }
         if (cost > least && !bins.large()) {
             search(bound);
         }
@@ -100,6 +124,18 @@ public final class StickSearch {
                 cheapest ? bins.sticks(least) : bins.fewest(),
                 cost == least,
                 steps);
+    }
+
+    /** Looks for ever cheaper plans where the linear relaxation points, for a share of the steps. */
+    private void dive(StickBound bound) {
+        until = mostSteps - (mostSteps - steps) / SHARE_KEPT;
+        StickDive dive = new StickDive(bins, bound.loads(), this::counted);
+        Optional<List<StickLoad>> found = dive.within(bins.roundedDown(cost));
+        while (found.isPresent()) {
+            best = found.get();
+            cost = Greedy.cost(bins, best);
+            found = cost > least ? dive.within(bins.roundedDown(cost)) : Optional.empty();
+        }
     }
 
     private void search(StickBound bound) {
@@ -131,6 +167,11 @@ public final class StickSearch {
             return Math.min(left, mostSteps / SHARE_FOR_FEWER);
         }
         return all ? left : left / SHARE;
+    }
+
+    private boolean counted(long more) {
+        steps += more;
+        return goesOn(steps);
     }
 
     private boolean goesOn(long taken) {
