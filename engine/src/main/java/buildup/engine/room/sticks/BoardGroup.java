@@ -5,26 +5,41 @@ import buildup.engine.room.stock.Shop.Aim;
 import buildup.engine.room.stock.Supply;
 import buildup.engine.room.stock.TapeStep;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Lots that share boards of one thickness and wood; a molding is a group by itself. */
-record BoardGroup(List<Lot> lots) {
-    BoardGroup {
-        lots = List.copyOf(lots);
+final class BoardGroup {
+    private final List<Lot> lots;
+    private final Map<Lot, StripLayout> layouts = new IdentityHashMap<>();
+
+    private BoardGroup(List<Lot> lots, Shop shop) {
+        this.lots = List.copyOf(lots);
+        lots.forEach(lot -> layouts.put(lot, new StripLayout(lot, shop)));
     }
 
-    static List<BoardGroup> of(List<Lot> lots) {
+    static List<BoardGroup> of(List<Lot> lots, Shop shop) {
         Map<Object, List<Lot>> groups = new LinkedHashMap<>();
         lots.forEach(lot ->
                 groups.computeIfAbsent(shared(lot), key -> new ArrayList<>()).add(lot));
-        return groups.values().stream().map(BoardGroup::new).toList();
+        return groups.values().stream().map(own -> new BoardGroup(own, shop)).toList();
     }
 
     private static Object shared(Lot lot) {
         Supply first = lot.source().supplies().get(0);
         return first.board() ? List.of(TapeStep.SIXTY_FOURTHS.offered(first.thickness()), first.wood()) : lot;
+    }
+
+    List<Lot> lots() {
+        return lots;
+    }
+
+    /** How the pieces of one of the lots lie on a stick. */
+    StripLayout layout(Lot lot) {
+        return Objects.requireNonNull(layouts.get(lot), "a lot of another group");
     }
 
     /** One of the boards, or the molding. */

@@ -49,7 +49,7 @@ public record CutList(
     public static CutList of(Job job, Shop shop, Limit limit, Notices notices) {
         Lots.Sorted sorted = Lots.of(job, shop, notices);
         LotSolver desk = new LotSolver(limit);
-        List<Ripping.Ripped> laid = BoardGroup.of(sorted.lots()).stream()
+        List<Ripping.Ripped> laid = BoardGroup.of(sorted.lots(), shop).stream()
                 .map(group -> Ripping.of(shop, desk, group, notices))
                 .toList();
         List<Stick> sticks = laid.stream()

@@ -4,17 +4,23 @@ import buildup.engine.solve.StickPlan;
 import buildup.engine.solve.StickProblem;
 import buildup.engine.solve.StickSearch;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Solves what the lots of one job ask, and the same only once. */
 final class LotSolver {
     /** Steps after which a way that is tried, or a bound, is as good as it must be to be told from another. */
     private static final long STEPS_FOR_A_TRY = 1_500_000;
 
+    /** Steps after which strips lie well enough on their boards. */
+    private static final long STEPS_FOR_BOARDS = 20_000;
+
     private final Limit limit;
     private final long budget;
     private final Map<StickProblem, Optional<StickPlan>> plans = new HashMap<>();
+    private final Map<Lot, Map<Object, Optional<StickPlan>>> asked = new IdentityHashMap<>();
     private long spent;
 
     LotSolver(Limit limit) {
@@ -37,6 +43,24 @@ final class LotSolver {
 
     Optional<StickPlan> plan(StickProblem problem) {
         return plans.computeIfAbsent(problem, this::solved);
+    }
+
+    /** Strips on boards: asked so often that each must be quick. */
+    Optional<StickPlan> boards(StickProblem problem) {
+        return plans.computeIfAbsent(
+                problem, key -> StickSearch.solve(key, Math.min(limit.steps(), STEPS_FOR_BOARDS), limit.watch()));
+    }
+
+    /** What was answered for a lot when the same was asked before. */
+    Optional<StickPlan> remembered(Lot lot, Object question, Supplier<Optional<StickPlan>> answer) {
+        return asked.computeIfAbsent(lot, key -> new HashMap<>()).computeIfAbsent(question, key -> answer.get());
+    }
+
+    /** What no plan costs less than; quicker than a plan. */
+    long least(StickProblem problem) {
+        StickSearch.Least least = StickSearch.least(problem, limit.steps(), limit.watch());
+        spent += least.steps();
+        return least.price();
     }
 
     private Optional<StickPlan> solved(StickProblem problem) {

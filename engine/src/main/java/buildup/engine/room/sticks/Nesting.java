@@ -1,12 +1,14 @@
 package buildup.engine.room.sticks;
 
-import buildup.engine.room.stock.End;
 import buildup.engine.room.stock.Shop;
+import buildup.engine.room.stock.StickPiece;
 import buildup.engine.solve.StickProblem;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.Objects;
 
 /**
  * How much of a stick lies between the long points of two pieces. Facing slanted ends of a molding cost the wider of the
@@ -15,41 +17,58 @@ import java.util.stream.Stream;
  * the shop, kerfs rounded up and slants down.
  */
 final class Nesting {
+    /**
+     * What the ends of a bundle take of a stick.
+     *
+     * @param length of the bundle itself
+     * @param mayTurn whether it may lie face for back: a molding has one face, and grain that runs round keeps its side
+     */
+    private record Ends(int length, int leftKerf, int rightKerf, int leftSlant, int rightSlant, boolean mayTurn) {
+        static Ends of(Bundle bundle, Shop shop) {
+            StickPiece first = bundle.pieces().get(0);
+            return new Ends(
+                    bundle.length(),
+                    shop.grid().needed(bundle.left().kerf(shop)),
+                    shop.grid().needed(bundle.right().kerf(shop)),
+                    shop.grid().offered(Math.abs(bundle.left().slant())),
+                    shop.grid().offered(Math.abs(bundle.right().slant())),
+                    bundle.pieces().size() == 1
+                            && first.plain()
+                            && first.group().isEmpty());
+        }
+
+        int kerf() {
+            return Math.max(leftKerf, rightKerf);
+        }
+
+        int slant() {
+            return mayTurn ? Math.min(leftSlant, rightSlant) : 0;
+        }
+    }
+
     private final Lot lot;
-    private final Shop shop;
+    private final Map<Bundle, Ends> ends = new IdentityHashMap<>();
     private final int least;
     private final int nested;
 
     /** @param lot its pieces may nest when all of them are plain and end aslant, and none is tied to another by its grain */
     Nesting(Lot lot, Shop shop) {
         this.lot = lot;
-        this.shop = shop;
+        lot.bundles().forEach(bundle -> ends.put(bundle, Ends.of(bundle, shop)));
         this.least = lot.bundles().stream().mapToInt(this::kerf).min().orElse(shop.kerf());
-        this.nested = lot.bundles().stream().mapToInt(this::slant).min().orElse(0);
+        this.nested = lot.bundles().stream()
+                .mapToInt(bundle -> of(bundle).slant())
+                .min()
+                .orElse(0);
+    }
+
+    private Ends of(Bundle bundle) {
+        return Objects.requireNonNull(ends.get(bundle), "a bundle of another lot");
     }
 
     /** The wider kerf of its two ends. */
     private int kerf(Bundle bundle) {
-        return Stream.of(bundle.left(), bundle.right())
-                .mapToInt(end -> shop.grid().needed(end.kerf(shop)))
-                .max()
-                .orElseThrow();
-    }
-
-    /** The shorter slant of its two ends; none for what may not be turned. */
-    private int slant(Bundle bundle) {
-        return mayTurn(bundle) ? Math.min(slant(bundle.left()), slant(bundle.right())) : 0;
-    }
-
-    /** A molding has one face, and grain that runs round keeps its side. */
-    private static boolean mayTurn(Bundle bundle) {
-        return bundle.pieces().size() == 1
-                && bundle.pieces().get(0).plain()
-                && bundle.pieces().get(0).group().isEmpty();
-    }
-
-    private int slant(End end) {
-        return shop.grid().offered(Math.abs(end.slant()));
+        return of(bundle).kerf();
     }
 
     /**
@@ -65,7 +84,7 @@ final class Nesting {
         int saved = nested > 0 ? nested - least : 0;
         List<Integer> lengths = new ArrayList<>();
         for (Bundle bundle : lot.bundles()) {
-            int length = bundle.length();
+            int length = of(bundle).length;
             int more = kerf(bundle) - least;
             int counted = sticks.stream()
                     .mapToInt(StickProblem.Stick::length)
@@ -90,8 +109,9 @@ final class Nesting {
      * they do not fit so, from the narrowest kerf to the widest.
      */
     List<Bundle> order(List<Bundle> bundles, int usable) {
-        List<Bundle> shortFirst =
-                bundles.stream().sorted(Comparator.comparingInt(Bundle::length)).toList();
+        List<Bundle> shortFirst = bundles.stream()
+                .sorted(Comparator.comparingInt(bundle -> of(bundle).length))
+                .toList();
         return taken(shortFirst) <= usable
                 ? shortFirst
                 : bundles.stream().sorted(Comparator.comparingInt(this::kerf)).toList();
@@ -99,22 +119,27 @@ final class Nesting {
 
     /** What bundles take of a stick in their order. */
     int taken(List<Bundle> bundles) {
-        int taken = bundles.get(0).length();
+        int taken = of(bundles.get(0)).length;
         for (int i = 1; i < bundles.size(); i++) {
-            taken += gap(bundles.get(i - 1), bundles.get(i)) + bundles.get(i).length();
+            taken += gap(bundles.get(i - 1), bundles.get(i)) + of(bundles.get(i)).length;
         }
         return taken;
     }
 
     /** From the long point of the one to that of the next; negative when they nest. */
     int gap(Bundle before, Bundle after) {
-        int kerf = shop.grid()
-                .needed(Math.max(before.right().kerf(shop), after.left().kerf(shop)));
-        return kerf - nest(before, after);
+        return Math.max(of(before).rightKerf, of(after).leftKerf) - nest(before, after);
+    }
+
+    /** What the last cut behind a bundle takes of the stick. */
+    int lastKerf(Bundle bundle) {
+        return of(bundle).rightKerf;
     }
 
     private int nest(Bundle before, Bundle after) {
-        return mayTurn(before) && mayTurn(after) ? Math.min(slant(before.right()), slant(after.left())) : 0;
+        Ends one = of(before);
+        Ends next = of(after);
+        return one.mayTurn && next.mayTurn ? Math.min(one.rightSlant, next.leftSlant) : 0;
     }
 
     /**

@@ -4,7 +4,6 @@ import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Shop.Aim;
 import buildup.engine.room.stock.Supply;
-import buildup.engine.solve.StickPlan;
 import buildup.engine.solve.StickProblem;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
@@ -107,9 +106,7 @@ final class RipBound {
      */
     private long byShares(Share.Dual share, double rate) {
         long parts = group.lots().stream()
-                .mapToLong(lot -> desk.plan(problem(lot, share, rate))
-                        .map(StickPlan::leastPrice)
-                        .orElse(0L))
+                .mapToLong(lot -> desk.least(problem(lot, share, rate)))
                 .sum();
         long given = group.supplies().stream()
                 .flatMap(supply -> supply.lying().entrySet().stream()
@@ -135,7 +132,7 @@ final class RipBound {
                         shop.usable(length), share.least(rip, PARTS * price(supply, length)), StickProblem.NO_END));
             }
         }
-        return new Nesting(lot, shop).problem(sticks, true);
+        return group.layout(lot).nesting().problem(sticks, true);
     }
 
     private long byArea() {

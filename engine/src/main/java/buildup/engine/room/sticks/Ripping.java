@@ -8,7 +8,7 @@ import buildup.engine.room.stock.Stick.Origin;
 import buildup.engine.room.stock.Supply;
 import buildup.shared.notice.Notices;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +31,7 @@ final class Ripping {
     private final BoardGroup group;
     private final Aim aim;
     private Share share = new Share.Equal();
-    private Map<Lot, Kind> only = Map.of();
+    private Map<Lot, Kind> only = new IdentityHashMap<>();
     private Laid best;
     private long least;
 
@@ -50,6 +50,7 @@ final class Ripping {
     static Ripped of(Shop shop, LotSolver desk, BoardGroup group, Notices notices) {
         Ripped ripped = new Ripping(shop, desk, group).ripped();
         notices.addAll(ripped.laid().notices());
+        Clamping.look(shop, ripped.laid().sticks(), notices);
         return ripped;
     }
 
@@ -74,7 +75,7 @@ final class Ripping {
     private void holdToOneKind(Lot lot) {
         for (Supply supply : lot.source().supplies()) {
             for (int length : supply.buy()) {
-                Map<Lot, Kind> other = new HashMap<>(only);
+                Map<Lot, Kind> other = new IdentityHashMap<>(only);
                 other.put(lot, new Kind(supply, length, Origin.BOUGHT));
                 attempt(share, other);
             }

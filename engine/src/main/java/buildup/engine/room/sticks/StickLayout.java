@@ -1,14 +1,12 @@
 package buildup.engine.room.sticks;
 
 import buildup.engine.room.sticks.Share.Rip;
-import buildup.engine.room.stock.EndJoint;
 import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Shop.Aim;
 import buildup.engine.room.stock.Stick;
 import buildup.engine.room.stock.Stick.Origin;
 import buildup.engine.room.stock.StickNotices;
-import buildup.engine.room.stock.StickPiece;
 import buildup.engine.room.stock.Supply;
 import buildup.engine.solve.StickPlan;
 import buildup.engine.solve.StickProblem;
@@ -41,7 +39,7 @@ final class StickLayout {
     private final Map<Lot, Kind> only;
     private final Notices notices = new Notices();
     private final Map<Kind, Integer> taken = new HashMap<>();
-    private final Map<Kind, List<Stick.Strip>> strips = new LinkedHashMap<>();
+    private final Map<Kind, List<Boards.Own>> strips = new LinkedHashMap<>();
     private final List<LotPlan> plans = new ArrayList<>();
 
     /**
@@ -49,7 +47,13 @@ final class StickLayout {
      *
      * @param length of the whole stick, {@link LengthSteps}
      */
-    record Kind(Supply supply, int length, Origin origin) {}
+    record Kind(Supply supply, int length, Origin origin) {
+        /** Asked thousands of times: of a supply the name is enough to tell most kinds apart. */
+        @Override
+        public int hashCode() {
+            return 31 * supply.name().hashCode() + length;
+        }
+    }
 
     /** A kind as a lot sees it: so many strips in all, at such a price each. */
     private record Offer(Kind kind, int most, long price) {}
@@ -63,7 +67,7 @@ final class StickLayout {
         this.desk = desk;
         this.group = group;
         this.share = share;
-        this.only = Map.copyOf(only);
+        this.only = only;
     }
 
     /**
@@ -96,6 +100,7 @@ final class StickLayout {
 
     private void lay(Lot lot) {
         Aim aim = aim(lot);
+        StripLayout layout = group.layout(lot);
         List<Offer> offers = new ArrayList<>(offers(lot, aim));
         Optional<StickPlan> found = plan(lot, offers);
         if (found.isEmpty() || found.get().price() >= MISSING) {
@@ -105,32 +110,31 @@ final class StickLayout {
         StickPlan plan = found.orElseThrow();
         Map<Kind, Integer> used = new LinkedHashMap<>();
         for (StickPlan.CutUp cutUp : plan.sticks()) {
-            List<Bundle> bundles =
-                    cutUp.pieces().stream().map(lot.bundles()::get).toList();
-            Kind kind = shortest(lot, offers.get(cutUp.kind()).kind(), bundles, aim);
+            Kind kind = layout.shortest(offers.get(cutUp.kind()).kind(), cutUp.pieces(), aim);
             used.merge(kind, 1, Integer::sum);
-            strips.computeIfAbsent(kind, key -> new ArrayList<>()).add(strip(lot, kind, bundles));
+            strips.computeIfAbsent(kind, key -> new ArrayList<>()).add(layout.own(kind, cutUp.pieces()));
         }
         used.forEach((kind, count) ->
                 taken.merge(kind, divided(count, rip(lot, kind.supply()).each()), Integer::sum));
         plans.add(plan(lot, aim, plan, used.containsKey(longest(lot))));
     }
 
-    /** The plan of what just fits, if it comes out of the saw; else that of what surely fits. */
     private Optional<StickPlan> plan(Lot lot, List<Offer> offers) {
-        Nesting nesting = new Nesting(lot, shop);
+        return desk.remembered(lot, List.copyOf(offers), () -> planned(lot, offers));
+    }
+
+    /** The plan of what just fits, if it comes out of the saw; else that of what surely fits. */
+    private Optional<StickPlan> planned(Lot lot, List<Offer> offers) {
+        StripLayout layout = group.layout(lot);
         return desk.plan(problem(lot, offers, true))
-                .filter(plan -> plan.sticks().stream().allMatch(cutUp -> {
-                    List<Bundle> bundles =
-                            cutUp.pieces().stream().map(lot.bundles()::get).toList();
-                    int usable = shop.usable(offers.get(cutUp.kind()).kind().length());
-                    return nesting.taken(nesting.order(bundles, usable)) <= usable;
-                }))
+                .filter(plan -> plan.sticks().stream()
+                        .allMatch(cutUp -> layout.fits(offers.get(cutUp.kind()).kind(), cutUp.pieces())))
                 .or(() -> desk.plan(problem(lot, offers, false)));
     }
 
     private StickProblem problem(Lot lot, List<Offer> offers, boolean exact) {
-        return new Nesting(lot, shop)
+        return group.layout(lot)
+                .nesting()
                 .problem(
                         offers.stream()
                                 .map(offer -> new StickProblem.Stick(
@@ -180,66 +184,6 @@ final class StickLayout {
         return (count + each - 1) / each;
     }
 
-    /** When sticks alone count, a longer one than needed serves nobody. */
-    private Kind shortest(Lot lot, Kind kind, List<Bundle> bundles, Aim aim) {
-        if (aim == Aim.CHEAPEST || kind.origin() != Origin.BOUGHT) {
-            return kind;
-        }
-        Nesting nesting = new Nesting(lot, shop);
-        int needed = nesting.taken(nesting.order(bundles, shop.usable(kind.length())));
-        return kind.supply().buy().stream()
-                .filter(length -> shop.usable(length) >= needed)
-                .findFirst()
-                .map(length -> new Kind(kind.supply(), length, Origin.BOUGHT))
-                .orElse(kind);
-    }
-
-    private Stick.Strip strip(Lot lot, Kind kind, List<Bundle> bundles) {
-        List<Stick.LaidPiece> lies = new ArrayList<>();
-        Nesting nesting = new Nesting(lot, shop);
-        Optional<Bundle> before = Optional.empty();
-        boolean turned = false;
-        int at = shop.trim();
-        for (Bundle bundle : nesting.order(bundles, shop.usable(kind.length()))) {
-            if (before.isPresent()) {
-                at += nesting.gap(before.get(), bundle);
-                turned = nesting.turns(before.get(), turned, bundle);
-            }
-            before = Optional.of(bundle);
-            for (int i = 0; i < bundle.pieces().size(); i++) {
-                at += i == 0 ? 0 : bundle.gaps().get(i - 1);
-                lies.add(new Stick.LaidPiece(bundle.pieces().get(i), at, turned));
-                at += bundle.pieces().get(i).length();
-            }
-        }
-        int end = kind.length() - shop.trim();
-        lies.forEach(lie -> clamped(lie, end - lie.to()));
-        // the last cut takes its kerf from what is left
-        at += before.map(last -> shop.grid().needed(last.right().kerf(shop))).orElse(0);
-        int width = shop.grid().offered(kind.supply().width());
-        int own = Math.min(width, lot.source().strip());
-        boolean ripped = kind.supply().board() && own < width - LengthSteps.SIXTY_FOURTH;
-        return new Stick.Strip(ripped ? own : width, ripped, lies, Math.max(0, kind.length() - shop.trim() - at));
-    }
-
-    /** Something must be long enough to clamp while a cut is made: the piece, or what is left of its stick. */
-    private void clamped(Stick.LaidPiece lie, int left) {
-        StickPiece piece = lie.piece();
-        boolean isReturn =
-                piece.left().joint() == EndJoint.RETURN || piece.right().joint() == EndJoint.RETURN;
-        int hold = isReturn ? shop.holdForReturn() : shop.hold();
-        // a piece that is the rest of its stick is not cut off
-        if (piece.length() < hold && left < hold && left > 0) {
-            notices.add(StickNotices.TOO_LITTLE_TO_CLAMP
-                    .with("label", piece.id())
-                    .with("length", LengthSteps.figure(piece.length()))
-                    .with("left", LengthSteps.figure(left))
-                    .with("hold", LengthSteps.figure(hold))
-                    .of(piece.course())
-                    .amount(LengthSteps.figure(hold - left)));
-        }
-    }
-
     private LotPlan plan(Lot lot, Aim aim, StickPlan plan, boolean missing) {
         // what is missing is counted by itself: it has no price
         long over = Math.min(plan.price() - plan.leastPrice(), Math.max(1, plan.price() % MISSING));
@@ -260,15 +204,14 @@ final class StickLayout {
     }
 
     private List<Stick> sticks() {
-        List<Stick> sticks = new ArrayList<>();
-        strips.forEach((kind, own) -> {
-            List<List<Stick.Strip>> boards = boards(kind, own);
-            long price = kind.origin() == Origin.BOUGHT ? kind.supply().price(kind.length()) : 0;
-            boards.forEach(side -> sticks.add(new Stick(kind.supply(), kind.length(), kind.origin(), price, side)));
-            if (kind.origin() == Origin.MISSING) {
-                missing(kind, boards.size());
-            }
-        });
+        List<Stick> sticks = new Boards(shop, desk, group).sticks(strips);
+        strips.keySet().stream()
+                .filter(kind -> kind.origin() == Origin.MISSING)
+                .forEach(kind -> missing(kind, (int) sticks.stream()
+                        .filter(stick -> stick.origin() == Origin.MISSING
+                                && stick.supply().equals(kind.supply())
+                                && stick.length() == kind.length())
+                        .count()));
         return sticks;
     }
 
@@ -279,14 +222,5 @@ final class StickLayout {
                 .with("length", LengthSteps.stick(kind.length()))
                 .at(kind.supply().mark())
                 .cure(kind.supply().buy().isEmpty() ? StickNotices.ADD_BUY : StickNotices.BUY_ONE));
-    }
-
-    private List<List<Stick.Strip>> boards(Kind kind, List<Stick.Strip> own) {
-        int width = shop.grid().offered(kind.supply().width());
-        List<Integer> widths = own.stream().map(Stick.Strip::width).toList();
-        StickProblem.Stick board = new StickProblem.Stick(width, 1, StickProblem.NO_END);
-        return desk.plan(new StickProblem(widths, List.of(board), shop.ripKerf())).orElseThrow().sticks().stream()
-                .map(side -> side.pieces().stream().map(own::get).toList())
-                .toList();
     }
 }
