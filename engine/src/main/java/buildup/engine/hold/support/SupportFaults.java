@@ -75,9 +75,14 @@ final class SupportFaults {
     private Notice tooMuch(Whole whole) {
         Figure share = Figure.of(Quantity.TIMES, whole.loadFactor().orElse(0))
                 .rounded(Rounding.decimals(2).to(Rounding.Side.DOWN));
-        return SupportNotices.LOAD_TOO_MUCH
+        Notice notice = SupportNotices.LOAD_TOO_MUCH
                 .with("share", share)
                 .with("first", whole.governs().map(Governs::first).orElse(Phrase.of("")));
+        if (searched.isEmpty()) {
+            return notice;
+        }
+        return notice.cure(
+                support.cured() ? cure(support.proposed().get(0)) : Cure.of(SupportNotices.NO_ROW_FOR_ITS_LOADS));
     }
 
     /** A group that leans is told with its balance, anything else with its motion. */

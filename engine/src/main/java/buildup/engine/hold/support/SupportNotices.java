@@ -32,6 +32,9 @@ final class SupportNotices {
     static final Phrase NO_ROW =
             Phrase.of("No single change cures this: no row of the fasteners listed holds it, and no block behind it.");
 
+    static final Phrase NO_ROW_FOR_ITS_LOADS =
+            Phrase.of("No single change cures this: no row of the fasteners listed takes the rest. Take load off.");
+
     /** {@code share}: of the loads; {@code first}: what gives, and how. */
     static final Kind LOAD_TOO_MUCH = Code.of(
                     "load-too-much", "The stack stands, and takes only a part of the loads given.")

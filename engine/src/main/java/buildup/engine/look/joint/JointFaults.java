@@ -41,7 +41,7 @@ public final class JointFaults {
                         "other",
                         (other.piece() ? JointNotices.QUOTED : JointNotices.OF_THE_ROOM).with("name", other.name()))
                 .with("eyes", Listing.names(joint.eyes()))
-                .amount(Figure.length(joint.width()));
+                .amount(Figure.contact(joint.width()));
     }
 
     private static void add(Section section, Notice notice, int piece, Notices notices) {

@@ -1,6 +1,8 @@
 package buildup.engine.look.joint;
 
 import buildup.engine.section.compose.Section;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
 
@@ -16,7 +18,7 @@ public final class JointSheet {
         return Sheet.of(KEY, "OPEN JOINTS", open)
                 .name("piece", "piece", joint -> section.name(joint.piece()))
                 .name("over", "over", joint -> section.name(joint.other()))
-                .length("gap", "gap", OpenJoint::width)
+                .measure("gap", "gap", Quantity.LENGTH, Rounding.CONTACT, OpenJoint::width)
                 .sums()
                 .place("at", "", joint -> joint.at().x(), joint -> joint.at().y())
                 .json()
