@@ -180,6 +180,8 @@ class CuresTest {
                 String cure = words(metric).cure(notice);
                 none += cure.equals("No single change cures this.") ? 1 : 0;
                 bring += cure.startsWith("No single change cures this. ") ? 1 : 0;
+                // what is typed can be read
+                assertThat(cure).as("seed " + seed + ": " + text).doesNotContain("is not a length");
                 if (notice.level() == Level.PROBLEM && !notice.changes().isEmpty()) {
                     cured.merge(notice.code(), 1, Integer::sum);
                     String after = edited(text, notice, words(metric));

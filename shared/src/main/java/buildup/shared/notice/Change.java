@@ -6,6 +6,7 @@ import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.LengthUnit;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /**
  * One value of a document and what is to stand in its place, or an entry that a list gets.
@@ -17,6 +18,9 @@ import java.util.OptionalInt;
  * @param position of an entry in its list, counted from 1, beyond the end for the last; absent for a value
  */
 public record Change(String place, Phrase value, OptionalInt position) {
+    /** Behind a size: truly a little more or less. Nobody types it. */
+    private static final Pattern MARK = Pattern.compile("(?<=[0-9])[+-](?=\\s|$)");
+
     /** A value at a place. */
     public Change(String place, Phrase value) {
         this(place, value, OptionalInt.empty());
@@ -45,6 +49,6 @@ public record Change(String place, Phrase value, OptionalInt position) {
     }
 
     private String typed(FigurePrinter printer) {
-        return printer.print(value);
+        return MARK.matcher(printer.print(value)).replaceAll("");
     }
 }

@@ -1,6 +1,7 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.hold.fixing.Places;
+import buildup.engine.hold.nail.Check;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
@@ -13,6 +14,7 @@ import buildup.shared.figure.Value;
 import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,6 +50,10 @@ public final class RowCures {
                                 && (section.body(joint.far()).standing()
                                         || section.fastened().pinned().contains(joint.far())
                                         || section.standing(joint.far()).grounded())))
+                // a short pin out of sight is no match for a nail as long as it should be
+                .sorted(Comparator.comparing(nail -> !nail.check(Check.Rule.THRICE_THE_PIECE)
+                        .filter(Check::met)
+                        .isPresent()))
                 .limit(MOST)
                 .map(nail -> cures.one(new LeastRow(nail, USUAL, 0, Optional.empty(), 0, List.of())));
     }
