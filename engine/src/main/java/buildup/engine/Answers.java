@@ -5,6 +5,7 @@ import buildup.engine.hold.backing.Backing;
 import buildup.engine.hold.backing.Backings;
 import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.hold.fixing.Places;
+import buildup.engine.hold.framing.Framed;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Proposal;
 import buildup.engine.hold.order.Orders;
@@ -80,6 +81,7 @@ public final class Answers {
     private final Asked<PuttingUp> order;
     private final Asked<Optional<Job>> job;
     private final Asked<Surfaced> surfaces;
+    private final Asked<Framed> framing;
     private final Asked<Year> year;
     private final Asked<ErrorStudy> errors;
     private final Asked<List<MustResult>> must;
@@ -134,6 +136,8 @@ public final class Answers {
                 ? Optional.empty()
                 : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
         this.surfaces = new Asked<>(notices -> Surveying.of(section.answer(), job.answer(), notices));
+        this.framing = new Asked<>(
+                notices -> Framed.of(section.answer(), fixed.answer(), proposals.answer(), job.answer(), notices));
         this.year = new Asked<>(notices -> Seasons.of(
                 section.answer(),
                 blocks.seasons(),
@@ -254,6 +258,11 @@ public final class Answers {
         return surfaces.answer();
     }
 
+    /** What there is to nail to along the plan. */
+    public Framed framing() {
+        return framing.answer();
+    }
+
     /** The stack through its seasons. */
     public Year year() {
         return year.answer();
@@ -334,7 +343,7 @@ public final class Answers {
         asked.put(Question.FIXING, List.of(fixed, proposals));
         asked.put(Question.SUPPORT, List.of(support, pulls));
         asked.put(Question.ORDER, List.of(order));
-        asked.put(Question.RUN, List.of(job, surfaces));
+        asked.put(Question.RUN, List.of(job, surfaces, framing));
         asked.put(Question.SEASON, List.of(year));
         asked.put(Question.TOLERANCE, List.of(errors));
         asked.put(Question.MUST, List.of(must));

@@ -1,5 +1,6 @@
 package buildup.engine;
 
+import buildup.engine.hold.framing.BackingBlock;
 import buildup.engine.room.run.Coving;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.sticks.CutList;
@@ -22,12 +23,14 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
     /**
      * The job and what it takes.
      *
+     * @param blocks behind sprung moldings
      * @param list the sticks; absent when the stack names no stock
      */
-    public record Known(Job job, List<Coving> covings, Optional<CutList> list) {
-        /** Copies the list. */
+    public record Known(Job job, List<Coving> covings, List<BackingBlock> blocks, Optional<CutList> list) {
+        /** Copies the lists. */
         public Known {
             covings = List.copyOf(covings);
+            blocks = List.copyOf(blocks);
         }
     }
 
@@ -53,7 +56,11 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
             notices.add(FrontNotices.STICKS_UNKNOWN.notice());
         }
         Optional<CutList> list = shop.map(known -> CutList.of(job.get(), known, limit, notices));
-        return new Cuts(answer, Optional.of(new Known(job.get(), stack.covings(), list)), notices.sorted());
+        return new Cuts(
+                answer,
+                Optional.of(
+                        new Known(job.get(), stack.covings(), stack.framing().blocks(), list)),
+                notices.sorted());
     }
 
     /** The cuts of a stack that could not be read. */

@@ -1,6 +1,7 @@
 package buildup.engine;
 
 import buildup.engine.hold.fixing.FixingSheets;
+import buildup.engine.hold.framing.FramingSheets;
 import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.season.SeasonSheets;
 import buildup.engine.hold.support.SupportSheets;
@@ -41,6 +42,7 @@ public final class Sheets {
         sheets.addAll(LightSheets.of(answers.section(), answers.lights()));
         sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
         sheets.add(JointSheet.of(answers.section(), answers.joints().open()));
+        sheets.addAll(FramingSheets.of(answers.section(), answers.framing()));
         sheets.addAll(SurfaceSheets.of(answers.surfaces()));
         sheets.addAll(SeasonSheets.of(answers.section(), answers.year()));
         sheets.addAll(ToleranceSheets.of(answers.section(), answers.errors()));

@@ -4,6 +4,7 @@ import buildup.cli.tell.FileSchema;
 import buildup.cli.tell.Schema;
 import buildup.cli.tell.Telling;
 import buildup.engine.Cuts;
+import buildup.engine.hold.framing.FramingSheets;
 import buildup.engine.room.run.CutSheets;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.LengthSheets;
@@ -47,6 +48,9 @@ public final class CutsTelling {
     private static List<Sheet> sheets(Optional<Cuts.Known> known) {
         List<Sheet> sheets = new ArrayList<>(CutSheets.of(
                 known.map(Cuts.Known::job), known.map(Cuts.Known::covings).orElse(List.of())));
+        sheets.add(FramingSheets.cuts(
+                known.map(one -> one.job().section()),
+                known.map(Cuts.Known::blocks).orElse(List.of())));
         sheets.addAll(StickSheets.of(known.flatMap(Cuts.Known::list)));
         return List.copyOf(sheets);
     }

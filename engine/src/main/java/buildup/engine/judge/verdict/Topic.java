@@ -21,6 +21,7 @@ public enum Topic {
     /** Is every piece held by something that bites? */
     HELD(
             "no-backing",
+            "misses-the-framing",
             "nail-in-air",
             "nail-too-short",
             "nail-breaks-out",

@@ -108,6 +108,21 @@ final class PlanNotices {
             "A wall does not lean {out} over {over}.",
             "Give the lean, at most a tenth, and the height over which it was measured.");
 
+    private static final Code FRAMING_WRONG =
+            Code.of("framing-wrong", "Studs or joists are said in words that are none, or cannot stand so.");
+    static final Kind NO_FRAMING = FRAMING_WRONG.refusal(
+            "'{key}' does not say where they stand.",
+            "Write '{key}: {{ every: {example}, first: .. }', or a list of places; for a wall of stone, 'studs: masonry'.");
+    static final Kind FRAMING_WITHOUT = DocumentCodes.MISSING_KEY.refusal(
+            "Studs or joists say no '{key}'.", "Add '{key}: {example}', to the middle.");
+    static final Kind NO_SUCH_FRAMING = FRAMING_WRONG.refusal(
+            "Studs or joists {width} wide do not stand every {every}, the first at {first}.",
+            "Measure from middle to middle, and the first from the left end of the stretch.");
+    static final Kind FRAMING_OUT_OF_ORDER = FRAMING_WRONG.refusal(
+            "The places of '{key}' do not go up: {place}.", "List them from left to right, each once, none under 0.");
+    static final Kind UNKNOWN_WAY =
+            DocumentCodes.UNKNOWN_NAME.refusal("Joists do not run '{word}'.", "Write out or along.");
+
     private static final Code MEASURES_WRONG = Code.of(
             "measures-wrong",
             "What was measured along a stretch is no list of places, is out of order, or cannot be so.");

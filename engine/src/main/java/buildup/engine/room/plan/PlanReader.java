@@ -33,6 +33,7 @@ final class PlanReader {
     private final PieceNames pieces;
     private final EndReader ends;
     private final SurfaceReader surfaces;
+    private final FramingReader framings;
 
     PlanReader(Stack stack, Notices notices) {
         this.stack = stack;
@@ -40,6 +41,7 @@ final class PlanReader {
         this.pieces = new PieceNames(stack, notices);
         this.ends = new EndReader(pieces, notices);
         this.surfaces = new SurfaceReader(notices);
+        this.framings = new FramingReader(notices);
     }
 
     List<WallRun> read(Fields root) {
@@ -69,6 +71,7 @@ final class PlanReader {
         boolean coped = coped(fields);
         List<String> grain = pieces.of(fields, "grain", PlanNotices.UNKNOWN_GRAIN);
         boolean opening = aroundOpening(fields);
+        Framing framing = framings.read(fields);
         if (entries.isEmpty()) {
             say(PlanNotices.NO_STRETCH.with("run", name).with("example", Figure.atLeast(96)), fields.mark("stretches"));
             return Optional.empty();
@@ -81,10 +84,10 @@ final class PlanReader {
                             .with("most", Figure.count(MOST_STRETCHES)),
                     fields.mark("stretches"));
             // read all the same, so that none of their keys is taken for a stranger
-            stretches(name, entries);
+            stretches(name, entries, framing);
             return Optional.empty();
         }
-        List<Stretch> stretches = stretches(name, entries);
+        List<Stretch> stretches = stretches(name, entries, framing);
         if (stretches.size() < entries.size() || !endsAgree(name, fields, entries, stretches)) {
             return Optional.empty();
         }
@@ -119,18 +122,18 @@ final class PlanReader {
         return word.filter(text -> text.text().equals("opening")).isPresent();
     }
 
-    private List<Stretch> stretches(String run, List<Fields> entries) {
+    private List<Stretch> stretches(String run, List<Fields> entries, Framing framing) {
         List<Stretch> stretches = new ArrayList<>();
         Set<String> names = new HashSet<>();
         for (Fields entry : entries) {
             String name = entry.text("name").orElse("stretch " + (stretches.size() + 1));
             once(name, names, entry);
-            stretch(run, name, entry).ifPresent(stretches::add);
+            stretch(run, name, entry, framing).ifPresent(stretches::add);
         }
         return stretches;
     }
 
-    private Optional<Stretch> stretch(String run, String name, Fields fields) {
+    private Optional<Stretch> stretch(String run, String name, Fields fields, Framing framing) {
         Optional<Double> length = fields.length("length").map(Length::toInches);
         if (!fields.has("length")) {
             say(PlanNotices.NO_LENGTH.with("stretch", name).with("run", run), fields.mark());
@@ -161,6 +164,7 @@ final class PlanReader {
         Optional<WallCorner> corner = ends.corner(fields);
         Optional<Double> lean = ends.lean(fields);
         Optional<List<Opening>> openings = openings(name, length.orElse(0.0), fields.list("openings"), sound);
+        Framing own = framings.read(fields);
         Optional<MeasuredRoom> surfaces = this.surfaces.read(name, length.orElse(LONGEST_WALL), fields);
         sound &= corner.isPresent() == fields.has("corner") && lean.isPresent() && openings.isPresent();
         sound &= surfaces.isPresent();
@@ -173,6 +177,7 @@ final class PlanReader {
                         pieces.of(fields, "pieces"),
                         openings.orElseThrow(),
                         surfaces.orElseThrow(),
+                        own.or(framing),
                         lean.orElseThrow(),
                         fields.mark()))
                 : Optional.empty();

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param pieces names of those that run along it; empty: all
  * @param openings from left to right, none over another
  * @param surfaces ceiling, floor and wall along it, as measured
+ * @param framing what stands behind its wall and over its ceiling
  * @param lean how far the wall comes forward into the room for every inch of height; 0 is plumb
  */
 public record Stretch(
@@ -25,6 +26,7 @@ public record Stretch(
         List<String> pieces,
         List<Opening> openings,
         MeasuredRoom surfaces,
+        Framing framing,
         double lean,
         Mark mark) {
     public Stretch {

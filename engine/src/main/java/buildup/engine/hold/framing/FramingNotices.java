@@ -1,0 +1,20 @@
+package buildup.engine.hold.framing;
+
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Code;
+import buildup.shared.notice.Kind;
+
+/** What studs and joists give cause to say. */
+final class FramingNotices {
+    private static final Code MISSES_CODE =
+            Code.of("misses-the-framing", "Nails or screws of a row go between the studs or joists.");
+    static final Kind MISSES = MISSES_CODE.problem(
+            "'{piece}' on '{stretch}': {misses} of the {of} of row '{row}' miss the {framing}, at {places}{more}.", "");
+    static final Phrase SET_OUT = Phrase.of("Set it out with 'first: {first}' and 'spacing: {spacing}'.");
+    static final Phrase BLOCK_BETWEEN = Phrase.of("Add blocking between them, or nail where they are.");
+    static final Kind BETWEEN_JOISTS = MISSES_CODE.problem(
+            "'{piece}' on '{stretch}': row '{row}' goes in {amount} beside the joists, which run along the wall.",
+            "Nail {by} farther out or in, add blocking between the joists, or nail into the wall.");
+
+    private FramingNotices() {}
+}

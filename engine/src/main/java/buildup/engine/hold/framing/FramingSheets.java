@@ -1,0 +1,100 @@
+package buildup.engine.hold.framing;
+
+import buildup.engine.section.compose.Section;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.sheet.Columns;
+import buildup.shared.sheet.Sheet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.IntFunction;
+
+/** What there is to nail to, as sheets. */
+public final class FramingSheets {
+    private FramingSheets() {}
+
+    /** All of them; those of which nothing is known are not written. */
+    public static List<Sheet> of(Section section, Framed framed) {
+        return List.of(
+                landings(section, "landings", "ROWS ON STUDS AND JOISTS", framed.landings()),
+                landings(section, "proposedLandings", "PROPOSED ROWS ON STUDS AND JOISTS", framed.proposed()),
+                blocks(section::name, framed.blocks()));
+    }
+
+    private static Sheet landings(Section section, String key, String title, List<Landing> landings) {
+        Columns<Landing> columns = Sheet.of(key, title, landings)
+                .name("run", "run", Landing::run)
+                .name("stretch", "stretch", Landing::stretch)
+                .name("name", "row", landing -> landing.fixed().fastening().name())
+                .words("piece", "piece", landing -> section.name(landing.fixed().piece()))
+                .words("into", "into", landing -> landing.into().word())
+                .count("nails", "nails at", landing -> landing.places().size())
+                .count("lands", "landing", Landing::landed)
+                .lengths("misses", "misses at", Rounding.NEAREST, Landing::misses)
+                .length("off", "misses by", Landing::off)
+                .length("between", "longest way without", Landing::between)
+                .lengthIf("first", "first at", landing -> where(landing.best().first()))
+                .length("spacing", "then every", landing -> landing.best().spacing())
+                .count("missesThen", "then missing", landing -> landing.best().misses());
+        return columns.table(
+                        title + "; first, every: how to set the row out so that most of it lands",
+                        "stretch",
+                        "name",
+                        "into",
+                        "nails",
+                        "lands",
+                        "off",
+                        "between",
+                        "first",
+                        "spacing",
+                        "missesThen")
+                .sheet()
+                .askedIf(!landings.isEmpty());
+    }
+
+    /** Where anywhere will do, nothing is said. */
+    private static OptionalDouble where(double first) {
+        return first > 0 ? OptionalDouble.of(first) : OptionalDouble.empty();
+    }
+
+    /**
+     * The blocks alone, as what is cut.
+     *
+     * @param section absent when nothing is known; the columns are known all the same
+     */
+    public static Sheet cuts(Optional<Section> section, List<BackingBlock> blocks) {
+        return blocks(body -> section.map(known -> known.name(body)).orElse(""), blocks);
+    }
+
+    private static Sheet blocks(IntFunction<String> name, List<BackingBlock> blocks) {
+        return Sheet.of(
+                        "blocks",
+                        "BACKING BLOCKS behind sprung moldings: triangles, their long face along the back",
+                        blocks)
+                .name("run", "run", BackingBlock::run)
+                .name("stretch", "stretch", BackingBlock::stretch)
+                .name("piece", "behind", block -> name.apply(block.piece()))
+                .count("count", "blocks", BackingBlock::count)
+                .length("spacing", "block spacing", BackingBlock::spacing)
+                .length("length", "each long", BackingBlock::length)
+                .measure("height", "leg up", Quantity.LENGTH, Rounding.DOWN, BackingBlock::height)
+                .measure("width", "leg out", Quantity.LENGTH, Rounding.DOWN, BackingBlock::width)
+                .length("slope", "long face", BackingBlock::slope)
+                .measure("bevel", "rip bevel", Quantity.ANGLE, BackingBlock::bevel)
+                .length("rip", "ripped from stock as thick as", BackingBlock::rip)
+                .table(
+                        "BACKING BLOCKS behind sprung moldings: triangles, ripped at the bevel, long face to the back",
+                        "stretch",
+                        "piece",
+                        "count",
+                        "spacing",
+                        "length",
+                        "height",
+                        "width",
+                        "slope",
+                        "bevel")
+                .sheet()
+                .askedIf(!blocks.isEmpty());
+    }
+}

@@ -1,0 +1,277 @@
+package buildup.engine.hold.framing;
+
+import buildup.engine.hold.framing.Landing.Into;
+import buildup.engine.hold.framing.Landing.Layout;
+import buildup.engine.hold.nail.Crossing;
+import buildup.engine.hold.nail.Fixed;
+import buildup.engine.room.plan.Framing;
+import buildup.engine.room.plan.FramingRow;
+import buildup.engine.room.plan.Stretch;
+import buildup.engine.room.plan.WallRun;
+import buildup.engine.room.run.Fit;
+import buildup.engine.room.run.Frame;
+import buildup.engine.room.run.Job;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Space;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Asks whether rows of nails and screws land on what stands behind wall and ceiling. */
+public final class Landings {
+    /** A nail nearer to the edge of a stud than this, in, is taken to miss it: common practice, no source. */
+    static final double FROM_EDGE = 0.25;
+
+    /** Nearer to the end of a stick than this, in, no row is begun: common practice, no source. */
+    static final double FROM_END = 1;
+
+    /** So many places are named where a row misses; the count tells of the others. */
+    private static final int MOST_NAMED = 4;
+
+    private final Section section;
+    private final Notices notices;
+
+    private Landings(Section section, Notices notices) {
+        this.section = section;
+        this.notices = notices;
+    }
+
+    /** One answer for each row that needs framing, on each stick of its piece where the framing is known. */
+    public static List<Landing> of(Section section, List<Fixed> fixed, Optional<Job> job, Notices notices) {
+        Landings landings = new Landings(section, notices);
+        List<Landing> all = new ArrayList<>();
+        job.ifPresent(known -> fixed.forEach(row -> all.addAll(landings.along(known, row))));
+        return List.copyOf(all);
+    }
+
+    private List<Landing> along(Job job, Fixed fixed) {
+        List<Landing> all = new ArrayList<>();
+        for (Fit fit : job.fits()) {
+            List<Frame> frames = job.frames().get(fit.run());
+            int number = frames.indexOf(fit.frame());
+            WallRun run = job.plan().runs().get(fit.run());
+            if (fit.course().body() == fixed.piece() && !fit.selfReturn() && number >= 0 && !run.opening()) {
+                landing(run, run.stretches().get(number), fit, fixed).ifPresent(all::add);
+            }
+        }
+        return all;
+    }
+
+    private Optional<Landing> landing(WallRun run, Stretch stretch, Fit fit, Fixed fixed) {
+        Optional<Point> wall = entry(fixed, "wall");
+        Optional<Framing.Studs> studs = stretch.framing().studs();
+        if (wall.isPresent() && studs.isPresent()) {
+            Framing.Studs known = studs.get();
+            if (known.row().isEmpty()) {
+                return Optional.of(anywhere(run, fit, fixed, Into.MASONRY));
+            }
+            return Optional.of(
+                    inPlate(known, wall.get().y())
+                            ? anywhere(run, fit, fixed, Into.PLATE)
+                            : on(
+                                    run,
+                                    stretch,
+                                    fit,
+                                    fixed,
+                                    Into.STUDS,
+                                    known.row().get()));
+        }
+        Optional<Point> ceiling = entry(fixed, "ceiling");
+        Optional<Framing.Joists> joists = stretch.framing().joists();
+        if (ceiling.isEmpty() || joists.isEmpty()) {
+            return Optional.empty();
+        }
+        FramingRow row = joists.get().row();
+        if (!joists.get().along()) {
+            return Optional.of(on(run, stretch, fit, fixed, Into.JOISTS, row));
+        }
+        double out = ceiling.get().x();
+        double off = Math.abs(row.nearest(out, out + row.every() + row.width()) - out) - reach(row);
+        return Optional.of(
+                off <= Tolerance.COINCIDENT ? anywhere(run, fit, fixed, Into.JOISTS) : nowhere(run, fit, fixed, off));
+    }
+
+    /** Where the nail enters wall or ceiling, in the middle of what it spends there; absent when it never does. */
+    private Optional<Point> entry(Fixed fixed, String name) {
+        for (Crossing crossing : fixed.drive().crossings()) {
+            if (crossing.body().isPresent()) {
+                int body = crossing.body().getAsInt();
+                boolean room = !section.body(body).piece() && section.name(body).equals(name);
+                boolean bites = name.equals("ceiling") || crossing.holds();
+                if (room && bites) {
+                    return Optional.of(fixed.drive().at((crossing.from() + crossing.to()) / 2));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean inPlate(Framing.Studs studs, double height) {
+        Space space = section.stack().space();
+        boolean top =
+                space.ceiling().isPresent() && height >= space.ceiling().getAsDouble() - studs.topPlate() + FROM_EDGE;
+        boolean bottom =
+                space.floor().isPresent() && height <= space.floor().getAsDouble() + studs.bottomPlate() - FROM_EDGE;
+        return top || bottom;
+    }
+
+    private static double reach(FramingRow row) {
+        return Math.max(0, row.width() / 2 - FROM_EDGE);
+    }
+
+    private static List<Double> places(Fit fit, double first, double spacing) {
+        double from = fit.start() + FROM_END;
+        double to = fit.start() + fit.wall() - FROM_END;
+        List<Double> places = new ArrayList<>();
+        double begin = first + Math.ceil((from - first) / spacing - Tolerance.COINCIDENT) * spacing;
+        for (int i = 0; begin + i * spacing <= to + Tolerance.COINCIDENT; i++) {
+            places.add(begin + i * spacing);
+        }
+        return places;
+    }
+
+    private Landing anywhere(WallRun run, Fit fit, Fixed fixed, Into into) {
+        double spacing = fixed.fastening().spacing();
+        double first = fixed.fastening().first();
+        List<Double> places = places(fit, first, spacing);
+        Layout as = new Layout(first, spacing, 0);
+        return new Landing(
+                run.name(),
+                fit.stretch(),
+                fixed,
+                into,
+                first > 0,
+                first,
+                places,
+                List.of(),
+                0,
+                between(fit, places),
+                as);
+    }
+
+    /** Along joists that run along the wall, and none of them where the nail goes. */
+    private Landing nowhere(WallRun run, Fit fit, Fixed fixed, double off) {
+        double spacing = fixed.fastening().spacing();
+        double first = fixed.fastening().first();
+        List<Double> places = places(fit, first, spacing);
+        notices.add(FramingNotices.BETWEEN_JOISTS
+                .with("row", fixed.fastening().name())
+                .with("stretch", fit.stretch())
+                .with("by", Figure.atLeast(off))
+                .at(fixed.fastening().mark())
+                .of(section.name(fixed.piece()))
+                .amount(Figure.length(off)));
+        return new Landing(
+                run.name(),
+                fit.stretch(),
+                fixed,
+                Into.JOISTS,
+                first > 0,
+                first,
+                places,
+                places,
+                off,
+                fit.wall(),
+                new Layout(first, spacing, places.size()));
+    }
+
+    private Landing on(WallRun run, Stretch stretch, Fit fit, Fixed fixed, Into into, FramingRow row) {
+        double spacing = fixed.fastening().spacing();
+        boolean set = fixed.fastening().first() > 0;
+        Layout best = best(stretch, fit, row, spacing);
+        double first = set
+                ? fixed.fastening().first()
+                : best.spacing() > spacing ? fixed.fastening().first() : best.first();
+        List<Double> places = places(fit, first, spacing);
+        List<Double> misses = misses(places, row, stretch);
+        double off = misses.stream()
+                .mapToDouble(place -> Math.abs(row.nearest(place, stretch.length()) - place) - reach(row))
+                .max()
+                .orElse(0);
+        List<Double> landed =
+                places.stream().filter(place -> !misses.contains(place)).toList();
+        Landing landing = new Landing(
+                run.name(), fit.stretch(), fixed, into, set, first, places, misses, off, between(fit, landed), best);
+        if (!misses.isEmpty()) {
+            say(landing);
+        }
+        return landing;
+    }
+
+    private static List<Double> misses(List<Double> places, FramingRow row, Stretch stretch) {
+        return places.stream()
+                .filter(place ->
+                        Math.abs(row.nearest(place, stretch.length()) - place) > reach(row) + Tolerance.COINCIDENT)
+                .toList();
+    }
+
+    /** The longest stretch of the stick without one that lands, in. */
+    private static double between(Fit fit, List<Double> landed) {
+        double before = fit.start();
+        double most = 0;
+        for (double place : landed) {
+            most = Math.max(most, place - before);
+            before = place;
+        }
+        return Math.max(most, fit.start() + fit.wall() - before);
+    }
+
+    /**
+     * The row begun where most of it lands; where not all does at its own spacing, at that of the framing, or at twice
+     * that of it where that is no wider than its own.
+     */
+    private static Layout best(Stretch stretch, Fit fit, FramingRow row, double spacing) {
+        List<Layout> layouts = new ArrayList<>();
+        Set<Double> spacings = new LinkedHashSet<>(List.of(spacing));
+        if (row.every() > 0) {
+            spacings.add(row.every());
+        }
+        for (double every : spacings) {
+            row.upTo(stretch.length()).stream()
+                    .map(middle -> middle - Math.floor(middle / every + Tolerance.COINCIDENT) * every)
+                    .map(first -> first > Tolerance.COINCIDENT ? first : every)
+                    .map(first -> new Layout(
+                            first,
+                            every,
+                            misses(places(fit, first, every), row, stretch).size()))
+                    .min(Comparator.comparingInt(Layout::misses).thenComparingDouble(Layout::first))
+                    .ifPresent(layouts::add);
+        }
+        return layouts.stream().min(Comparator.comparingInt(Layout::misses)).orElse(new Layout(spacing, spacing, 0));
+    }
+
+    private void say(Landing landing) {
+        List<Figure> named =
+                landing.misses().stream().limit(MOST_NAMED).map(Figure::length).toList();
+        boolean all = landing.best().misses() == 0;
+        notices.add(FramingNotices.MISSES
+                .with("row", landing.fixed().fastening().name())
+                .with("stretch", landing.stretch())
+                .with("misses", Figure.count(landing.misses().size()))
+                .with("of", Figure.count(landing.places().size()))
+                .with("framing", landing.into().word())
+                .with("places", Listing.and(named))
+                .with("more", landing.misses().size() > named.size() ? ", .." : "")
+                .at(landing.fixed().fastening().mark())
+                .of(section.name(landing.fixed().piece()))
+                .amount(Figure.length(landing.off()))
+                .cure(
+                        all
+                                ? FramingNotices.SET_OUT
+                                        .with(
+                                                "first",
+                                                Figure.length(landing.best().first()))
+                                        .with(
+                                                "spacing",
+                                                Figure.length(landing.best().spacing()))
+                                : FramingNotices.BLOCK_BETWEEN));
+    }
+}
