@@ -35,6 +35,8 @@ import buildup.engine.look.sight.Approach;
 import buildup.engine.look.sight.Approaches;
 import buildup.engine.look.sight.Eyes;
 import buildup.engine.look.sight.Sighting;
+import buildup.engine.room.cope.Cope;
+import buildup.engine.room.cope.Copes;
 import buildup.engine.room.run.Coving;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Runs;
@@ -82,6 +84,7 @@ public final class Answers {
     private final Asked<Optional<Job>> job;
     private final Asked<Surfaced> surfaces;
     private final Asked<Framed> framing;
+    private final Asked<List<Cope>> copes;
     private final Asked<Year> year;
     private final Asked<ErrorStudy> errors;
     private final Asked<List<MustResult>> must;
@@ -136,6 +139,7 @@ public final class Answers {
                 ? Optional.empty()
                 : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
         this.surfaces = new Asked<>(notices -> Surveying.of(section.answer(), job.answer(), notices));
+        this.copes = new Asked<>(notices -> Copes.of(section.answer(), job.answer(), notices));
         this.framing = new Asked<>(
                 notices -> Framed.of(section.answer(), fixed.answer(), proposals.answer(), job.answer(), notices));
         this.year = new Asked<>(notices -> Seasons.of(
@@ -258,6 +262,11 @@ public final class Answers {
         return surfaces.answer();
     }
 
+    /** The coped ends of the plan. */
+    public List<Cope> copes() {
+        return copes.answer();
+    }
+
     /** What there is to nail to along the plan. */
     public Framed framing() {
         return framing.answer();
@@ -343,7 +352,7 @@ public final class Answers {
         asked.put(Question.FIXING, List.of(fixed, proposals));
         asked.put(Question.SUPPORT, List.of(support, pulls));
         asked.put(Question.ORDER, List.of(order));
-        asked.put(Question.RUN, List.of(job, surfaces, framing));
+        asked.put(Question.RUN, List.of(job, surfaces, framing, copes));
         asked.put(Question.SEASON, List.of(year));
         asked.put(Question.TOLERANCE, List.of(errors));
         asked.put(Question.MUST, List.of(must));

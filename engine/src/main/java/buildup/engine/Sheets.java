@@ -11,6 +11,7 @@ import buildup.engine.judge.verdict.VerdictSheet;
 import buildup.engine.look.joint.JointSheet;
 import buildup.engine.look.light.LightSheets;
 import buildup.engine.look.sight.SightSheets;
+import buildup.engine.room.cope.CopeSheet;
 import buildup.engine.room.surface.SurfaceSheets;
 import buildup.engine.section.compose.SectionSheets;
 import buildup.shared.sheet.Sheet;
@@ -43,6 +44,7 @@ public final class Sheets {
         sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
         sheets.add(JointSheet.of(answers.section(), answers.joints().open()));
         sheets.addAll(FramingSheets.of(answers.section(), answers.framing()));
+        sheets.add(CopeSheet.of(answers.copes()));
         sheets.addAll(SurfaceSheets.of(answers.surfaces()));
         sheets.addAll(SeasonSheets.of(answers.section(), answers.year()));
         sheets.addAll(ToleranceSheets.of(answers.section(), answers.errors()));

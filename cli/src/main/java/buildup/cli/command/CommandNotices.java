@@ -65,6 +65,11 @@ final class CommandNotices {
     static final Kind NO_CORNER = FrontNotices.NO_PLAN.refusal(
             "The stack holds no plan: there is no corner to draw.",
             "Add one, as 'plan: [{{ left: return, right: return, stretches: [{{ length: 96 }] }]'.");
+    private static final Code COPED_NOWHERE =
+            Code.of("nothing-coped", "The templates of copes were asked for, and no molding is coped.");
+    static final Kind NOTHING_COPED = COPED_NOWHERE.refusal(
+            "No molding of this stack is coped at a corner of the plan: there is no template to draw.",
+            "Write 'inside: cope' on a run with an inside corner; plain boards are cut square there.");
     private static final Code MEASURED_NOWHERE =
             Code.of("nothing-measured", "The picture along the walls was asked for, and nothing was measured there.");
     static final Kind NOTHING_MEASURED = MEASURED_NOWHERE.refusal(

@@ -48,6 +48,7 @@ final class DrawCommand implements Callable<Integer> {
         season,
         plan,
         walls,
+        copes,
         sticks
     }
 
@@ -143,7 +144,7 @@ final class DrawCommand implements Callable<Integer> {
             case holds -> EnumSet.of(Question.SECTION, Question.FIXING, Question.SUPPORT);
             case steps -> EnumSet.of(Question.ORDER);
             case season -> EnumSet.of(Question.SECTION, Question.SEASON);
-            case plan, walls, sticks -> EnumSet.of(Question.RUN);
+            case plan, walls, copes, sticks -> EnumSet.of(Question.RUN);
         };
     }
 

@@ -11,6 +11,7 @@ import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.paper.TitleCell;
 import buildup.cli.drawing.paper.TitleStrip;
+import buildup.cli.drawing.room.CopeDrawing;
 import buildup.cli.drawing.room.PlanDrawing;
 import buildup.cli.drawing.room.SticksDrawing;
 import buildup.cli.drawing.room.WallsDrawing;
@@ -58,6 +59,7 @@ record DrawnView(
                         .orElseGet(() -> List.of(StepsDrawing.of(stack(), known.order(), font)));
             case plan -> plan();
             case walls -> walls();
+            case copes -> copes();
             case sticks -> sticks();
         };
     }
@@ -114,6 +116,14 @@ record DrawnView(
                 .map(job -> frame().map(frame -> numbered(PlanDrawing.pages(job, frame)))
                         .orElseGet(() -> List.of(PlanDrawing.of(job, font))))
                 .orElse(List.of());
+    }
+
+    private List<Scene> copes() {
+        Optional<Scene> copes = CopeDrawing.of(stack(), known.copes(), font);
+        if (copes.isEmpty()) {
+            notices.add(CommandNotices.NOTHING_COPED.notice());
+        }
+        return copes.map(scene -> fullSize("Copes", scene)).orElse(List.of());
     }
 
     private List<Scene> walls() {

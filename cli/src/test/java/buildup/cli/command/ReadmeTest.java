@@ -60,9 +60,10 @@ class ReadmeTest {
                 left: { end: die, corner: 90, plumb: { out: 1/8, over: 96 }, pieces: [] }
                 right: { end: die, plumb: { out: 1/8, over: 96 } }
                 inside: miter
+                entry: { stretch: front, at: 20 }
                 grain: a
                 stretches:
-                  - { name: front, length: 96, corner: inside 90, plumb: { out: 1/8, over: 96 }, ceiling: [[0, 12]], floor: [[0, -84]], wall: [[0, 0]], pieces: [a, b, c], block: 0, studs: [12], joists: [12] }
+                  - { name: front, length: 96, corner: inside 90, cope: no, plumb: { out: 1/8, over: 96 }, ceiling: [[0, 12]], floor: [[0, -84]], wall: [[0, 0]], pieces: [a, b, c], block: 0, studs: [12], joists: [12] }
                   - { name: side, length: 40, openings: [{ name: door, from: 10, to: 30, bottom: 0, top: 9, pieces: [a], ends: butt, casing: 3/4 }] }
             stock:
               kerf: 1/8

@@ -11,6 +11,7 @@ import buildup.cli.drawing.job.Since;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
 import buildup.cli.drawing.paper.PaperPage;
+import buildup.cli.drawing.room.CopeDrawing;
 import buildup.cli.drawing.room.PlanDrawing;
 import buildup.cli.drawing.room.SticksDrawing;
 import buildup.cli.drawing.room.WallsDrawing;
@@ -65,6 +66,7 @@ public final class AnyPicture {
             views.put("season", SeasonDrawing.of(known.section(), known.year(), 1, FONT));
         }
         known.job().ifPresent(job -> views.put("plan", PlanDrawing.of(job, FONT)));
+        CopeDrawing.of(known.section(), known.copes(), FONT).ifPresent(scene -> views.put("copes", scene));
         WallsDrawing.of(known.section().stack(), known.surfaces(), FONT).ifPresent(scene -> views.put("walls", scene));
         Cuts.of(answer, Limit.usual())
                 .known()

@@ -64,8 +64,7 @@ public final class PlanPlaces {
                         frames.get(i).at(stretch.length(), 0), frames.get(i).along());
                 Optional<WallCorner> corner = stretch.corner();
                 if (corner.isPresent()) {
-                    String words = printer.print(corner.get().words()) + " corner"
-                            + (run.coped() && corner.get().inside() ? ", coped" : "");
+                    String words = printer.print(corner.get().words()) + " corner" + (run.copesAt(i) ? ", coped" : "");
                     own.add(new Place(number, 0, words, end, corner, Optional.empty(), false));
                 } else {
                     own.add(end(end, run.right().orElseThrow(), number, false, printer));

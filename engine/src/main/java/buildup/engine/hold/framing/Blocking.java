@@ -32,6 +32,9 @@ final class Blocking {
     /** Each is so long along the run, in, room for two nails into framing and one through the molding: shop practice. */
     private static final double LONG = 3;
 
+    /** A ceiling so near over the molding, in, still covers the block: a reveal is left open there. */
+    private static final double NEAR = 0.5;
+
     /** A leg shorter than this, in, is no block. */
     private static final double LEAST = 0.375;
 
@@ -69,7 +72,8 @@ final class Blocking {
         boolean set = height >= LEAST
                 && width >= LEAST
                 && stands(corner.plus(new Point(-Tolerance.TOUCHING, -height / 2)), course.body())
-                && stands(corner.plus(new Point(width / 2, Tolerance.TOUCHING)), course.body())
+                && (stands(corner.plus(new Point(width / 2, Tolerance.TOUCHING)), course.body())
+                        || stands(corner.plus(new Point(width / 2, NEAR)), course.body()))
                 && !stands(middle, course.body());
         if (!set) {
             return Optional.empty();

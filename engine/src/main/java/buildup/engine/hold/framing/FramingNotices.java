@@ -11,6 +11,8 @@ final class FramingNotices {
     static final Kind MISSES = MISSES_CODE.problem(
             "'{piece}' on '{stretch}': {misses} of the {of} of row '{row}' miss the {framing}, at {places}{more}.", "");
     static final Phrase SET_OUT = Phrase.of("Set it out with 'first: {first}' and 'spacing: {spacing}'.");
+    static final Phrase LEAVE_OUT = Phrase.of("Set it out with 'first: {first}' and 'spacing: {spacing}'; or leave"
+            + " 'first:' out, and each stretch is set out by itself.");
     static final Phrase BLOCK_BETWEEN = Phrase.of("Add blocking between them, or nail where they are.");
     static final Kind BETWEEN_JOISTS = MISSES_CODE.problem(
             "'{piece}' on '{stretch}': row '{row}' goes in {amount} beside the joists, which run along the wall.",

@@ -265,7 +265,7 @@ public final class Landings {
                 .amount(Figure.length(landing.off()))
                 .cure(
                         all
-                                ? FramingNotices.SET_OUT
+                                ? (landing.set() ? FramingNotices.LEAVE_OUT : FramingNotices.SET_OUT)
                                         .with(
                                                 "first",
                                                 Figure.length(landing.best().first()))

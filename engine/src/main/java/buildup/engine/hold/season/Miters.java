@@ -50,8 +50,9 @@ final class Miters {
             run.left()
                     .filter(Miters::returns)
                     .ifPresent(end -> corner(in + "left end", RETURN, season, moved, effects));
-            for (Stretch stretch : run.stretches()) {
-                Optional<WallCorner> corner = stretch.corner().filter(found -> !(run.coped() && found.inside()));
+            for (int i = 0; i < run.stretches().size(); i++) {
+                Stretch stretch = run.stretches().get(i);
+                Optional<WallCorner> corner = run.copesAt(i) ? Optional.empty() : stretch.corner();
                 corner.ifPresent(found -> corner(in + "right of " + stretch.name(), found, season, moved, effects));
             }
             run.right()

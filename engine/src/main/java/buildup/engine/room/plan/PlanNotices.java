@@ -62,6 +62,13 @@ final class PlanNotices {
     static final Kind NO_ANGLE =
             DocumentCodes.NOT_AN_ANGLE.refusal("'{word}' is not an angle.", "Write degrees, as 38 or 22.5.");
 
+    static final Kind NOTHING_TO_COPE = NOT_A_CORNER.refusal(
+            "At the right end of '{stretch}' there is no inside corner to cope.",
+            "Write 'cope:' on the stretch to the left of an inside corner.");
+    private static final Code ENTRY_CODE = Code.of("entry-misplaced", "An entry lies beyond its stretch of wall.");
+    static final Kind ENTRY_BEYOND = ENTRY_CODE.refusal(
+            "The entry at {along} is not on '{stretch}', which is {length} long.",
+            "Measure from the left end of the stretch.");
     private static final Code ENDS_CONTRADICT =
             Code.of("ends-contradict", "What is said of the ends of a run does not agree.");
     static final Kind CLOSES_WITH_AN_END = ENDS_CONTRADICT.refusal(
@@ -90,6 +97,11 @@ final class PlanNotices {
             "A run does not end by '{word}' beside an opening.", "Write butt, return or square.");
     static final Kind UNKNOWN_INSIDE =
             DocumentCodes.UNKNOWN_NAME.refusal("Inside corners are not cut by '{word}'.", "Write miter or cope.");
+    static final Kind UNKNOWN_COPE =
+            DocumentCodes.UNKNOWN_NAME.refusal("No stick is coped '{word}'.", "Write left, right or no.");
+    static final Kind NO_SUCH_ENTRY = DocumentCodes.UNKNOWN_NAME.refusal(
+            "No stretch called '{word}' to come in by.",
+            "Name the stretch with the door, as 'entry: {{ stretch: south }'.");
     static final Kind UNKNOWN_GRAIN =
             DocumentCodes.UNKNOWN_NAME.refusal("No piece called '{word}' whose grain could run round.", "");
     static final Kind UNKNOWN_PIECE =

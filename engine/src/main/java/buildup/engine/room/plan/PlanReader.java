@@ -32,6 +32,7 @@ final class PlanReader {
     private final Notices notices;
     private final PieceNames pieces;
     private final EndReader ends;
+    private final CopeReader copes;
     private final SurfaceReader surfaces;
     private final FramingReader framings;
 
@@ -40,6 +41,7 @@ final class PlanReader {
         this.notices = notices;
         this.pieces = new PieceNames(stack, notices);
         this.ends = new EndReader(pieces, notices);
+        this.copes = new CopeReader(notices);
         this.surfaces = new SurfaceReader(notices);
         this.framings = new FramingReader(notices);
     }
@@ -68,7 +70,7 @@ final class PlanReader {
         List<Fields> entries = fields.list("stretches");
         List<Ending> left = ends.ends(fields, "left");
         List<Ending> right = ends.ends(fields, "right");
-        boolean coped = coped(fields);
+        boolean coped = copes.inside(fields);
         List<String> grain = pieces.of(fields, "grain", PlanNotices.UNKNOWN_GRAIN);
         boolean opening = aroundOpening(fields);
         Framing framing = framings.read(fields);
@@ -88,6 +90,7 @@ final class PlanReader {
             return Optional.empty();
         }
         List<Stretch> stretches = stretches(name, entries, framing);
+        Optional<WallRun.Entry> entry = copes.entry(fields, stretches);
         if (stretches.size() < entries.size() || !endsAgree(name, fields, entries, stretches)) {
             return Optional.empty();
         }
@@ -102,6 +105,7 @@ final class PlanReader {
                 new WallRun.Others(butLast(left), butLast(right)),
                 opening,
                 coped,
+                entry,
                 grain,
                 fields.mark()));
     }
@@ -173,6 +177,7 @@ final class PlanReader {
                         name,
                         length.orElseThrow(),
                         corner,
+                        copes.cope(name, fields, corner),
                         ends.size(fields, "block"),
                         pieces.of(fields, "pieces"),
                         openings.orElseThrow(),
@@ -259,17 +264,6 @@ final class PlanReader {
             agree = false;
         }
         return agree;
-    }
-
-    private boolean coped(Fields fields) {
-        Optional<Scalar> word = fields.scalar("inside");
-        if (word.filter(text -> !text.text().equals("cope") && !text.text().equals("miter"))
-                .isPresent()) {
-            say(
-                    PlanNotices.UNKNOWN_INSIDE.with("word", word.get().text()),
-                    word.get().mark());
-        }
-        return word.filter(text -> text.text().equals("cope")).isPresent();
     }
 
     private void once(String name, Set<String> names, Fields entry) {

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param others ends of single pieces that end otherwise
  * @param opening whether it runs round an opening, in the plane of the wall, as a casing does: its stretches are the
  *     opening's edges, its corners turn in the wall's face
- * @param coped whether inside corners are coped: the left-hand course runs in square, the right-hand one is cut over it
+ * @param coped whether inside corners are coped, where they do not say otherwise
+ * @param entry where one comes in, from where the joints are looked at first
  * @param grain names of the pieces whose grain runs on round the corners
  */
 public record WallRun(
@@ -22,12 +23,21 @@ public record WallRun(
         Others others,
         boolean opening,
         boolean coped,
+        Optional<Entry> entry,
         List<String> grain,
         Mark mark) {
     public WallRun {
         stretches = List.copyOf(stretches);
         grain = List.copyOf(grain);
     }
+
+    /**
+     * Where one comes into the room.
+     *
+     * @param stretch its number in the run
+     * @param along from the stretch's left end, in
+     */
+    public record Entry(int stretch, double along) {}
 
     /** Ends of single pieces on either side. */
     public record Others(List<Ending> left, List<Ending> right) {
@@ -52,6 +62,15 @@ public record WallRun(
     /** How a piece of that name ends on the right; absent when the run closes. */
     public Optional<Ending> right(String piece) {
         return Others.of(others.right(), piece).or(() -> right);
+    }
+
+    /** Whether the sticks at the right end of a stretch are coped. */
+    public boolean copesAt(int stretch) {
+        Stretch before = stretches.get(stretch);
+        boolean said = before.cope() == Stretch.Cope.LEFT || before.cope() == Stretch.Cope.RIGHT;
+        return !opening
+                && before.corner().filter(WallCorner::inside).isPresent()
+                && (said || (coped && before.cope() == Stretch.Cope.UNSAID));
     }
 
     /** Whether it comes back to where it starts, so that it has no ends. */

@@ -26,6 +26,7 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
     static final Phrase WALL = Phrase.of("the wall");
     static final Phrase WALL_BEHIND_A_COPE = Phrase.of("the wall, behind the coped stick");
     static final Phrase FACE_BEFORE_IT = Phrase.of("the face of the stick before it");
+    static final Phrase FACE_BEHIND_IT = Phrase.of("the face of the stick after it");
     static final Phrase CASING = Phrase.of("the casing");
     static final Phrase BLOCK = Phrase.of("the block");
     static final Phrase PLANTED = Phrase.of("the piece, planted");

@@ -133,14 +133,20 @@ final class RunFitting {
                     ? Meeting.wall(corner, 0, shift, Meeting.WALL)
                     : Meeting.square(EndCut.Kind.SQUARE, 0, Meeting.NOTHING);
         }
-        if (!run.coped() || !corner.inside() || !course.trim()) {
+        int before = hand == Hand.LEFT ? Math.floorMod(stretch - 1, frames.size()) : stretch;
+        Optional<CopeSide> side = course.trim() ? CopeSides.at(run, frames, before) : Optional.empty();
+        if (side.isEmpty()) {
             return Meeting.miter(EndCut.Kind.MITER, corner, shift);
         }
-        if (hand == Hand.RIGHT) {
+        if (side.get().left() != (hand == Hand.RIGHT)) {
             return Meeting.wall(corner, 0, shift, Meeting.WALL_BEHIND_A_COPE);
         }
         return course.plain()
-                ? Meeting.wall(corner, course.face(), shift, Meeting.FACE_BEFORE_IT)
+                ? Meeting.wall(
+                        corner,
+                        course.face(),
+                        shift,
+                        hand == Hand.LEFT ? Meeting.FACE_BEFORE_IT : Meeting.FACE_BEHIND_IT)
                 : Meeting.miter(EndCut.Kind.COPE, corner, shift);
     }
 

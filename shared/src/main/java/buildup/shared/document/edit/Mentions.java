@@ -74,6 +74,7 @@ record Mentions(String path, Form form) {
                             "plan.left.block",
                             "plan.right.block",
                             "plan.stretches.block",
+                            "plan.entry.at",
                             "plan.studs",
                             "plan.joists",
                             "plan.stretches.studs",

@@ -1,0 +1,121 @@
+package buildup.cli.drawing.room;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.WoodDrawing;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.room.cope.Cope;
+import buildup.engine.room.cope.CopeLine;
+import buildup.engine.room.run.Saw;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The templates of the copes at full size, one for each piece and corner, one under the other. */
+public final class CopeDrawing {
+    /** How much of the stick is drawn behind the line, in. */
+    private static final double STICK = 1.5;
+
+    private static final Phrase HOW = Phrase.of(
+            "Cope at an inside corner of {corner}, full size: the end of the stick as it stands on its wall, seen from the"
+                    + " room, the other wall at the broken line. Cut along the heavy line and undercut it {back}. For a right"
+                    + " end turn the sheet over.");
+    private static final Phrase WHERE =
+            Phrase.of("Coped: {where}. Edge at its sharpest {edge}, before it is undercut.");
+    private static final Phrase BACK = Phrase.of("Thin line: where the cut comes out at the back, on the wall.");
+
+    private final Section section;
+    private final List<Cope> copes;
+    private final TextMeasure measure;
+    private final FigurePrinter printer;
+
+    private CopeDrawing(Section section, List<Cope> copes, TextMeasure measure) {
+        this.section = section;
+        this.copes = copes;
+        this.measure = measure;
+        this.printer = Drafting.printer(section.stack());
+    }
+
+    /** The templates; absent when nothing is coped. */
+    public static Optional<Scene> of(Section section, List<Cope> copes, TextMeasure measure) {
+        return copes.isEmpty() ? Optional.empty() : Optional.of(new CopeDrawing(section, copes, measure).scene());
+    }
+
+    private Scene scene() {
+        Map<String, List<Cope>> kinds = new LinkedHashMap<>();
+        copes.forEach(cope -> kinds.computeIfAbsent(
+                        cope.fit().course().name() + " " + cope.corner(), unseen -> new ArrayList<>())
+                .add(cope));
+        List<SceneItem> items = new ArrayList<>();
+        for (List<Cope> kind : kinds.values()) {
+            Group one = new Group("cope-" + (items.size() + 1), template(kind));
+            items.add(items.isEmpty() ? one : PictureSheet.below(items, one, 4 * Drafting.TEXT));
+        }
+        return PictureSheet.around(
+                section.stack().title() + ", copes",
+                "Templates of " + kinds.size() + " copes, full size.",
+                items,
+                2 * Drafting.TEXT);
+    }
+
+    private List<SceneItem> template(List<Cope> kind) {
+        Cope first = kind.get(0);
+        Outline outline = section.body(first.fit().course().body()).outline();
+        List<Segment> face = CopeLine.onFace(outline, first.corner());
+        List<Segment> back = CopeLine.onBack(outline, first.corner());
+        Box line = Box.around(face.stream().map(Segment::box).toList());
+        double end = line.face() + STICK;
+        Point low = face.get(0).from();
+        Point high = face.get(face.size() - 1).to();
+        List<Segment> ring = new ArrayList<>();
+        ring.add(new Line(high, new Point(end, high.y())));
+        ring.add(new Line(new Point(end, high.y()), new Point(end, low.y())));
+        ring.add(new Line(new Point(end, low.y()), low));
+        ring.addAll(face);
+        List<SceneItem> items = new ArrayList<>(WoodDrawing.Look.TRIM.fill(
+                Optional.of("stick"), Optional.of(first.fit().course().name()), ring, Point.ORIGIN));
+        items.add(new Path(ring, true, LineStyle.NAILER));
+        items.add(new Path(face, false, LineStyle.OUTLINE));
+        if (Math.abs(first.corner() - 90) > Tolerance.SAME_DIRECTION) {
+            items.add(new Path(back, false, LineStyle.ARRIS));
+        }
+        items.add(new Path(
+                List.of(new Line(new Point(0, low.y() - 0.3), new Point(0, high.y() + 0.3))), false, LineStyle.PLANE));
+        items.add(PictureSheet.below(items, legend(kind), 2 * Drafting.TEXT));
+        return items;
+    }
+
+    private Group legend(List<Cope> kind) {
+        Cope first = kind.get(0);
+        String where = kind.stream()
+                .map(cope -> (cope.right() ? "right" : "left") + " end on " + cope.stretch())
+                .distinct()
+                .collect(Collectors.joining("; "));
+        Legend legend = new Legend(measure, Drafting.TEXT)
+                .title(first.fit().course().name())
+                .text(printer.print(
+                        HOW.with("corner", Figure.angle(first.corner())).with("back", Figure.angle(Saw.BACK_CUT))))
+                .text(printer.print(WHERE.with("where", where).with("edge", Figure.angle(first.edge()))));
+        return (Math.abs(first.corner() - 90) > Tolerance.SAME_DIRECTION ? legend.text(printer.print(BACK)) : legend)
+                .group();
+    }
+}

@@ -1,0 +1,176 @@
+package buildup.engine.room.cope;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.engine.Bench;
+import buildup.engine.room.plan.Plan;
+import buildup.engine.room.run.CopeSide;
+import buildup.engine.room.run.Job;
+import buildup.engine.room.run.Runs;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.shared.document.Claims;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.document.Fields;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Which stick is coped, how sharp its edge becomes, and the line that it is cut to. */
+class CopesTest {
+    private static final String CROWN = Bench.head("space: { floor: -90, ceiling: 6, wall: { solid: yes } }")
+            + Bench.list("name: crown, profile: check-crown 9/16 x 3-5/8, back: wall, top: ceiling");
+
+    private record Asked(Bench bench, List<Cope> copes, List<Notice> plan, List<Notice> said) {
+        List<String> where() {
+            return copes.stream()
+                    .map(cope -> cope.stretch() + (cope.right() ? " right" : " left"))
+                    .toList();
+        }
+    }
+
+    private static Asked of(String stack, String keys) {
+        Bench bench = Bench.sound(stack);
+        Notices notices = new Notices();
+        String text = stack + "plan:\n  - { name: room, " + keys + " }\n";
+        Fields root = Fields.of(
+                DocumentReader.read("stack.yaml", text.getBytes(StandardCharsets.UTF_8), notices)
+                        .orElseThrow(),
+                new Claims(),
+                notices,
+                bench.stack().lengths());
+        Plan plan = Plan.read(bench.stack(), root, notices);
+        List<Notice> read = notices.sorted();
+        Job job = Runs.of(bench.section(), plan, new Notices());
+        Notices said = new Notices();
+        return new Asked(bench, Copes.of(bench.section(), Optional.of(job), said), read, said.sorted());
+    }
+
+    private static String room(String keys, String... corners) {
+        return "inside: cope, " + keys + "stretches: [{ name: north, length: 144, corner: " + corners[0]
+                + " }, { name: east, length: 120, corner: " + corners[1] + " }, { name: south, length: 144, corner: "
+                + corners[2] + " }, { name: west, length: 120, corner: " + corners[3] + " }]";
+    }
+
+    private static final String[] SQUARE = {"inside 90", "inside 90", "inside 90", "inside 90"};
+
+    @Test
+    void without_a_word_each_left_end_is_coped_over_the_stick_before_it() {
+        Asked usual = of(CROWN, room("", SQUARE));
+        assertThat(usual.where()).containsExactly("north left", "east left", "south left", "west left");
+        assertThat(usual.copes())
+                .allSatisfy(cope -> assertThat(cope.side().why()).isEqualTo(CopeSide.Why.USUAL));
+    }
+
+    /**
+     * A door in the middle of the south wall of a square-cornered room: one faces the north wall, whose stick runs from
+     * corner to corner, and both walls beside one are coped over it. At the corners of the south wall itself one looks
+     * along that wall: it is coped over east and west.
+     */
+    @Test
+    void the_wall_that_faces_the_entry_runs_through() {
+        Asked seen = of(CROWN, room("entry: { stretch: south, at: 72 }, ", SQUARE));
+        assertThat(seen.where()).containsExactlyInAnyOrder("east left", "west right", "south left", "south right");
+        assertThat(seen.copes())
+                .allSatisfy(cope -> assertThat(cope.side().why()).isEqualTo(CopeSide.Why.ENTRY));
+    }
+
+    @Test
+    void a_corner_may_say_itself_which_is_coped_or_that_none_is() {
+        Asked given = of(
+                CROWN, room("", "inside 90, cope: left", "inside 90, cope: no", "inside 90, cope: right", "inside 90"));
+        assertThat(given.where()).containsExactlyInAnyOrder("north right", "west left", "north left");
+        assertThat(given.copes().stream().map(cope -> cope.side().why()))
+                .contains(CopeSide.Why.GIVEN, CopeSide.Why.USUAL);
+    }
+
+    /** Closed forms: acos(sin^2 S) at a square corner, 180 - C for an upright face, and both together. */
+    @Test
+    void the_edge_of_a_cope_follows_from_spring_and_corner() {
+        double s = Math.sin(Math.toRadians(38));
+        assertThat(of(CROWN, room("", SQUARE)).copes().get(0).edge())
+                .isCloseTo(Math.toDegrees(Math.acos(s * s)), within(1e-6));
+        Asked bay = of(
+                CROWN,
+                "left: square, right: square, inside: cope, stretches: [{ name: a, length: 60, corner: inside 135 }, {"
+                        + " name: b, length: 60 }]");
+        double open = s * s + (1 - s * s) * Math.sqrt(0.5);
+        assertThat(bay.copes().get(0).edge()).isCloseTo(Math.toDegrees(Math.acos(open)), within(1e-6));
+        assertThat(bay.said()).extracting(Notice::code).containsExactly("cope-too-thin");
+        assertThat(NoticeWords.INCHES.message(bay.said().get(0)))
+                .isEqualTo("'crown' on 'b', coped at 135\u00B0: its edge is 35.1\u00B0 thick at the sharpest, under"
+                        + " 40\u00B0, and breaks.");
+        assertThat(of(CROWN, room("", SQUARE)).said()).isEmpty();
+    }
+
+    /** Independent of the formula: the angle between two planes in space, as their normals give it. */
+    @Test
+    void the_edge_is_the_angle_between_the_two_faces_in_space() {
+        for (double corner : new double[] {60, 80, 90, 92, 120, 135}) {
+            double s = Math.toRadians(38);
+            double turn = Math.toRadians(180 - corner);
+            // the face's normal on one wall, and the same turned in plan onto the other
+            double[] own = {0, Math.cos(s), -Math.sin(s)};
+            double[] other = {Math.sin(turn) * Math.cos(s), Math.cos(turn) * Math.cos(s), -Math.sin(s)};
+            double dot = own[0] * other[0] + own[1] * other[1] + own[2] * other[2];
+            double wood = 180 - Math.toDegrees(Math.acos(-dot));
+            Asked asked = of(
+                    CROWN,
+                    "left: square, right: square, inside: cope, stretches: [{ name: a, length: 60, corner: inside "
+                            + corner + " }, { name: b, length: 60 }]");
+            assertThat(asked.copes().get(0).edge())
+                    .as("%s", corner)
+                    .isCloseTo(Math.min(wood, 180 - corner), within(1e-6));
+        }
+    }
+
+    @Test
+    void the_line_of_a_square_corner_is_the_profile_itself_and_another_is_stretched() {
+        Asked square = of(CROWN, room("", SQUARE));
+        var outline = square.bench().section().body(0).outline();
+        List<Segment> line = CopeLine.onFace(outline, 90);
+        Point low = line.get(0).from();
+        Point high = line.get(line.size() - 1).to();
+        assertThat(low.y()).isCloseTo(outline.box().bottom(), within(1e-9));
+        assertThat(high.y()).isCloseTo(outline.box().top(), within(1e-9));
+        assertThat(line.stream().mapToDouble(one -> one.box().face()).max().orElseThrow())
+                .isCloseTo(outline.box().face(), within(1e-9));
+        List<Segment> wide = CopeLine.onFace(outline, 135);
+        assertThat(wide.stream().mapToDouble(one -> one.box().face()).max().orElseThrow())
+                .isCloseTo(outline.box().face() / Math.tan(Math.toRadians(67.5)), within(1e-6));
+        List<Segment> back = CopeLine.onBack(outline, 120);
+        assertThat(back.stream().mapToDouble(one -> one.box().face()).max().orElseThrow())
+                .isCloseTo(outline.box().face() / Math.sin(Math.toRadians(120)), within(1e-6));
+    }
+
+    @Test
+    void words_about_copes_that_cannot_be_are_refused() {
+        assertThat(refusal(
+                        "left: square, right: square, stretches: [{ name: a, length: 60, cope: up, corner: inside 90 }, {"
+                                + " name: b, length: 60 }]"))
+                .isEqualTo("No stick is coped 'up'.");
+        assertThat(refusal(
+                        "left: square, right: square, stretches: [{ name: a, length: 60, cope: left, corner: outside 90"
+                                + " }, { name: b, length: 60 }]"))
+                .isEqualTo("At the right end of 'a' there is no inside corner to cope.");
+        assertThat(refusal(
+                        "left: square, right: square, inside: cope, entry: { stretch: attic }, stretches: [{ name: a,"
+                                + " length: 60 }]"))
+                .isEqualTo("No stretch called 'attic' to come in by.");
+        assertThat(refusal(
+                        "left: square, right: square, inside: cope, entry: { stretch: a, at: 70 }, stretches: [{ name:"
+                                + " a, length: 60 }]"))
+                .isEqualTo("The entry at 70 is not on 'a', which is 60 long.");
+    }
+
+    private static String refusal(String keys) {
+        Asked asked = of(CROWN, keys);
+        assertThat(asked.plan()).hasSize(1);
+        return NoticeWords.INCHES.message(asked.plan().get(0));
+    }
+}
