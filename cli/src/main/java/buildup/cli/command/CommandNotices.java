@@ -52,6 +52,8 @@ final class CommandNotices {
     static final Kind OUT_OF_TIME = ENDED_BY_TIME.note(
             "The search was ended after {seconds} s: another run may give other sticks.",
             "Limit it with --steps for the same answer every time.");
+    static final Kind INTERRUPTED = ENDED_BY_TIME.note(
+            "The search was interrupted: this is the best that it had.", "Let it run for a better answer or a proof.");
     static final Kind NO_STEPS =
             DocumentCodes.NOT_A_NUMBER.refusal("A search of {steps} steps finds nothing.", Words.LIMITS);
     static final Kind NO_SECONDS =

@@ -77,7 +77,7 @@ final class CutsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        ProgressBar bar = ProgressBar.atTerminal(seconds);
+        ProgressBar bar = new ProgressBar(streams.waiting(), System::nanoTime, seconds);
         List<Cuts> all = steps < 1 || !(seconds >= 0) ? List.of(unlimited()) : all(bar);
         bar.end();
         boolean known = all.stream().allMatch(one -> one.known().isPresent());
@@ -110,7 +110,7 @@ final class CutsCommand implements Callable<Integer> {
         if (bar.cut()) {
             return cuts.saying(CommandNotices.OUT_OF_TIME.with("seconds", limit()));
         }
-        return cuts;
+        return streams.waiting().interrupted() ? cuts.saying(CommandNotices.INTERRUPTED.notice()) : cuts;
     }
 
     private List<Cuts> all(ProgressBar bar) {

@@ -231,7 +231,7 @@ final class ProfileCommand implements Callable<Integer> {
         List<Profile> others = Neighbors.usual(lists, unit).stream()
                 .filter(other -> !isItself(other, profile))
                 .toList();
-        ProgressBar bar = ProgressBar.atTerminal(Double.MAX_VALUE);
+        ProgressBar bar = new ProgressBar(streams.waiting(), System::nanoTime, Double.MAX_VALUE);
         Neighbors found = Neighbors.of(profile, others, new Freedom(rotate, scale), MOST_NEIGHBORS, bar::goOn);
         bar.end();
         return found;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Ran;
 import buildup.cli.command.files.Streams;
+import buildup.cli.command.files.Waiting;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -18,7 +19,13 @@ class RedirectedReportTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Buildup.run(
-                Streams.of(new ByteArrayInputStream(HUNG.getBytes(StandardCharsets.UTF_8)), out, err, screen), words);
+                Streams.of(
+                        new ByteArrayInputStream(HUNG.getBytes(StandardCharsets.UTF_8)),
+                        out,
+                        err,
+                        Waiting.unseen(),
+                        screen),
+                words);
         return new String[] {out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8)};
     }
 

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param err notices
  * @param outlet where the answer leaves, also one that is not text; {@code out} leads there too
  * @param given what has been read in this run
+ * @param waiting who sees that a run takes long
  * @param outIsScreen whether a person sees {@code out} and {@code err} together; else what stands in one may be lost
  */
 public record Streams(
@@ -26,16 +27,18 @@ public record Streams(
         PrintWriter err,
         UnfailingStream outlet,
         DocumentsRead given,
+        Waiting waiting,
         boolean outIsScreen) {
     /** Text writers over the given streams. */
     public static Streams of(InputStream in, OutputStream out, OutputStream err) {
-        return of(in, out, err, true);
+        return of(in, out, err, Waiting.unseen(), true);
     }
 
-    /** The same, saying whether a person sees both at once. */
-    public static Streams of(InputStream in, OutputStream out, OutputStream err, boolean outIsScreen) {
-        UnfailingStream outlet = new UnfailingStream(out);
-        return new Streams(in, utf8(outlet), utf8(err), outlet, new DocumentsRead(), outIsScreen);
+    /** The same, saying who waits and whether a person sees both at once. */
+    public static Streams of(InputStream in, OutputStream out, OutputStream err, Waiting waiting, boolean outIsScreen) {
+        UnfailingStream outlet = new UnfailingStream(waiting.before(out));
+        return new Streams(
+                in, utf8(outlet), utf8(waiting.before(err)), outlet, new DocumentsRead(), waiting, outIsScreen);
     }
 
     /** Sends an answer that is not text. */

@@ -22,6 +22,7 @@ final class LotSolver {
     private final Map<StickProblem, Optional<StickPlan>> plans = new HashMap<>();
     private final Map<Lot, Map<Object, Optional<StickPlan>>> asked = new IdentityHashMap<>();
     private long spent;
+    private boolean stopped;
 
     LotSolver(Limit limit) {
         this(limit, Long.MAX_VALUE);
@@ -37,8 +38,13 @@ final class LotSolver {
         return new LotSolver(new Limit(Math.min(limit.steps(), STEPS_FOR_A_TRY), limit.watch()), limit.steps());
     }
 
+    private boolean goesOn(long steps, long most) {
+        stopped = stopped || !limit.watch().goOn(steps, most);
+        return !stopped;
+    }
+
     boolean mayTry() {
-        return spent < budget;
+        return spent < budget && !stopped;
     }
 
     Optional<StickPlan> plan(StickProblem problem) {
@@ -48,7 +54,7 @@ final class LotSolver {
     /** Strips on boards: asked so often that each must be quick. */
     Optional<StickPlan> boards(StickProblem problem) {
         return plans.computeIfAbsent(
-                problem, key -> StickSearch.solve(key, Math.min(limit.steps(), STEPS_FOR_BOARDS), limit.watch()));
+                problem, key -> StickSearch.solve(key, Math.min(limit.steps(), STEPS_FOR_BOARDS), this::goesOn));
     }
 
     /** What was answered for a lot when the same was asked before. */
@@ -58,13 +64,13 @@ final class LotSolver {
 
     /** What no plan costs less than; quicker than a plan. */
     long least(StickProblem problem) {
-        StickSearch.Least least = StickSearch.least(problem, limit.steps(), limit.watch());
+        StickSearch.Least least = StickSearch.least(problem, limit.steps(), this::goesOn);
         spent += least.steps();
         return least.price();
     }
 
     private Optional<StickPlan> solved(StickProblem problem) {
-        Optional<StickPlan> plan = StickSearch.solve(problem, limit.steps(), limit.watch());
+        Optional<StickPlan> plan = StickSearch.solve(problem, limit.steps(), this::goesOn);
         spent += plan.map(StickPlan::steps).orElse(0L);
         return plan;
     }
