@@ -13,7 +13,6 @@ import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.stock.End;
-import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Stick;
 import buildup.engine.room.stock.StickPiece;
 import buildup.profiles.outline.Box;
@@ -102,7 +101,7 @@ final class PieceCards {
         double right = box.face() - PAD;
         double y = box.top() - PAD - ID * Label.CAPITALS;
         items.add(Label.of(measure, piece.id(), new Point(left, y), ID, Label.Anchor.START));
-        String length = Drafting.size(job.section().stack(), LengthSteps.inches(piece.length()));
+        String length = Drafting.size(job.section().stack(), piece.inches());
         items.add(Label.of(measure, length, new Point(right, y), ID, Label.Anchor.END));
         y -= 0.17;
         String where = piece.course() + ", " + piece.stretch() + (piece.part().isEmpty() ? "" : ", " + piece.part());

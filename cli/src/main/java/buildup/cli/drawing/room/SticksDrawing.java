@@ -226,7 +226,7 @@ public final class SticksDrawing {
         double to = box.face() - Math.abs(slant(piece.right()));
         double room = to - from;
         Point middle = new Point((from + to) / 2, box.middle().y());
-        String length = Drafting.size(job.section().stack(), LengthSteps.inches(piece.length()));
+        String length = Drafting.size(job.section().stack(), piece.inches());
         for (String words : List.of(piece.id() + "   " + length, piece.id())) {
             if (measure.width(words, Drafting.TEXT) + 2 * Drafting.AIR < room) {
                 return List.of(Label.centered(measure, words, middle, Drafting.TEXT, false));

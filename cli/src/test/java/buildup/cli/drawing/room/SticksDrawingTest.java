@@ -14,7 +14,6 @@ import buildup.cli.scene.SceneItem;
 import buildup.engine.Cuts;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.Limit;
-import buildup.engine.room.stock.LengthSteps;
 import buildup.profiles.outline.Box;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
@@ -65,8 +64,16 @@ class SticksDrawingTest {
             List<String> texts = texts(groups("label-").get(i));
             assertThat(texts).contains(LIST.pieces().get(i).id());
             assertThat(texts)
-                    .contains(shop(LengthSteps.inches(LIST.pieces().get(i).length())))
+                    .contains(shop(LIST.pieces().get(i).inches()))
                     .contains(LIST.pieces().get(i).left().joint().word());
+        }
+    }
+
+    @Test
+    void a_length_stands_on_its_label_as_it_stands_in_the_table() {
+        for (int i = 0; i < LIST.pieces().size(); i++) {
+            assertThat(texts(groups("label-").get(i)))
+                    .contains(shop(CUTS.job().fits().get(i).longPoint()));
         }
     }
 

@@ -6,6 +6,7 @@ import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Stick;
 import buildup.engine.room.stock.StickNotices;
 import buildup.engine.room.stock.StickPiece;
+import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
 
 /** Something must be long enough to clamp while a cut is made: the piece, or what is left of its stick. */
@@ -35,7 +36,7 @@ final class Clamping {
         if (piece.length() < hold && left < hold && left > 0) {
             notices.add(StickNotices.TOO_LITTLE_TO_CLAMP
                     .with("label", piece.id())
-                    .with("length", LengthSteps.figure(piece.length()))
+                    .with("length", Figure.length(piece.inches()))
                     .with("left", LengthSteps.figure(left))
                     .with("hold", LengthSteps.figure(hold))
                     .of(piece.course())

@@ -45,10 +45,7 @@ public final class LengthSheets {
                 .name("id", "label", row -> row.piece().id())
                 .words("course", "piece", row -> row.piece().course())
                 .words("stretch", "stretch", row -> row.piece().stretch())
-                .length(
-                        "length",
-                        "length",
-                        row -> LengthSteps.inches(row.piece().length()))
+                .length("length", "length", row -> row.piece().inches())
                 .words("left", "left end", row -> row.piece().left().joint().word())
                 .words("right", "right end", row -> row.piece().right().joint().word())
                 .flag("hasStick", "has a stick", Wanted::hasStick)
@@ -78,10 +75,7 @@ public final class LengthSheets {
                 .words("course", "piece", row -> row.piece().course())
                 .words("stretch", "stretch", row -> row.piece().stretch())
                 .wordsIf("part", "part", row -> Optional.of(row.piece().part()))
-                .length(
-                        "length",
-                        "length",
-                        row -> LengthSteps.inches(row.piece().length()))
+                .length("length", "length", row -> row.piece().inches())
                 .one(
                         "left",
                         "left",

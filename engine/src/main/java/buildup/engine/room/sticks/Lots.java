@@ -92,6 +92,7 @@ final class Lots {
                     "",
                     course.body(),
                     Math.max(shop.grid().step(), shop.grid().needed(Math.min(fit.longPoint(), LONGEST))),
+                    Math.min(fit.longPoint(), LONGEST),
                     End.of(fit, Hand.LEFT),
                     End.of(fit, Hand.RIGHT),
                     course.plain(),

@@ -233,10 +233,7 @@ public final class StickSheets {
                 .text()
                 .length("from", "begins at", lie -> LengthSteps.inches(lie.from()))
                 .json()
-                .length(
-                        "length",
-                        "length",
-                        lie -> LengthSteps.inches(lie.piece().length()));
+                .length("length", "length", lie -> lie.piece().inches());
     }
 
     private static Sheet wood(Optional<CutList> list) {

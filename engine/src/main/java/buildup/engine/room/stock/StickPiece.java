@@ -9,7 +9,8 @@ import java.util.Optional;
  * @param stretch where it goes, with the run before it when there are several
  * @param part which part it is of a piece that is spliced or glued up; empty when it is whole
  * @param body number of its course in the section
- * @param length long point to long point, {@link LengthSteps}
+ * @param length long point to long point, {@link LengthSteps}: the next mark of the tape, so that it surely fits
+ * @param inches the same as it is told, not brought onto a tape
  * @param plain whether its section is a rectangle, so that it may be turned face for back
  * @param group names the pieces that come from one stick, in order
  */
@@ -20,6 +21,7 @@ public record StickPiece(
         String part,
         int body,
         int length,
+        double inches,
         End left,
         End right,
         boolean plain,
@@ -36,6 +38,7 @@ public record StickPiece(
                 part.isEmpty() ? words : part + ", " + words,
                 body,
                 length,
+                inches,
                 left,
                 right,
                 plain,
@@ -61,6 +64,17 @@ public record StickPiece(
     /** A part of it between two other ends, in a group of its own. */
     public StickPiece cut(
             String ownId, String ownPart, int ownLength, End ownLeft, End ownRight, Optional<String> ownGroup) {
-        return new StickPiece(ownId, course, stretch, ownPart, body, ownLength, ownLeft, ownRight, plain, ownGroup);
+        return new StickPiece(
+                ownId,
+                course,
+                stretch,
+                ownPart,
+                body,
+                ownLength,
+                LengthSteps.inches(ownLength),
+                ownLeft,
+                ownRight,
+                plain,
+                ownGroup);
     }
 }
