@@ -16,11 +16,14 @@ import java.util.stream.IntStream;
  * One entity of a DXF file with its numbers.
  *
  * @param name what stands under group code 2
- * @param layer what stands under group code 8
+ * @param layer what stands under group code 8; where nothing does, layer 0
  * @param pairs in the order of the file
  * @param fault what is wrong with its numbers, in a sentence
  */
 record DxfEntity(String type, int line, String name, String layer, List<Pair> pairs, Optional<Phrase> fault) {
+    /** The layer that every drawing has. */
+    private static final String UNSAID_LAYER = "0";
+
     /** A number under its group code; a class, for a record's numbers would be open to everyone. */
     static final class Pair {
         private final int code;
@@ -67,7 +70,7 @@ record DxfEntity(String type, int line, String name, String layer, List<Pair> pa
         List<Pair> pairs = new ArrayList<>();
         Optional<Phrase> fault = Optional.empty();
         String name = "";
-        String layer = "";
+        String layer = UNSAID_LAYER;
         for (Optional<Tag> tag = tags.peek(); tag.isPresent() && tag.get().code() != 0; tag = tags.peek()) {
             Tag one = tags.take().orElseThrow();
             if (kept && one.code() == 2) {

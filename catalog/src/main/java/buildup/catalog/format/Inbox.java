@@ -63,7 +63,8 @@ public final class Inbox {
                     .toList();
             Phrase cure = layers.isEmpty()
                     ? InboxNotices.NO_LAYERS
-                    : InboxNotices.LAYERS.with("layers", Listing.names(layers));
+                    : (layers.size() == 1 ? InboxNotices.ONE_LAYER : InboxNotices.LAYERS)
+                            .with("layers", Listing.names(layers));
             throw source.refused(
                     source.named(InboxNotices.NO_SUCH_LAYER)
                             .with("layer", Numerals.shown(layer))

@@ -100,6 +100,7 @@ final class InboxNotices {
             "'{name}' is used and is not in the file; it is left out.", "Take the groups apart, and save again.");
     static final Kind NO_SUCH_LAYER = DocumentCodes.UNKNOWN_NAME.refusal("{file} has no layer '{layer}'.", "");
     static final Phrase LAYERS = Phrase.of("Its layers are {layers}.");
+    static final Phrase ONE_LAYER = Phrase.of("Its only layer is {layers}.");
     static final Phrase NO_LAYERS = Phrase.of("It has no layers: leave the option out.");
 
     static final Kind BROKEN_OFF =

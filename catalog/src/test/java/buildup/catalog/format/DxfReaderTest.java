@@ -7,6 +7,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.trace.ring.Trail;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -195,6 +196,8 @@ class DxfReaderTest {
         assertThat(Inboxed.of(file, "a.dxf", "crown").points()).containsExactly(p(0, 0), p(1, 0));
         assertThat(Inboxed.of(file, "a.dxf", "0").points()).containsExactly(p(0, 0), p(4, 0));
         assertThat(Inboxed.of(file, "a.dxf", "walls").codes()).containsExactly("unknown-name");
+        Inboxed unsaid = Inboxed.of(pairs("0 SECTION 2 ENTITIES 0 LINE 11 4 0 ENDSEC 0 EOF"), "a.dxf", "trim");
+        assertThat(NoticeWords.INCHES.cure(unsaid.notices().get(0))).isEqualTo("Its only layer is 0.");
         Inboxed photo = dxf("0 IMAGE 8 0 10 0 20 0 0 LINE 11 1");
         assertThat(photo.said()).contains("photo");
     }

@@ -21,6 +21,9 @@ final class Campaign {
 
     private static final int MOST_CALLS = 20;
 
+    /** A long run tells how far it is, so that it can go on from there another day. */
+    private static final int TOLD_EVERY = 10_000;
+
     private final Thread asking = Thread.currentThread();
     private final Questions questions;
     private final Runner runner;
@@ -61,6 +64,9 @@ final class Campaign {
             Asked asked = questions.question(number);
             now = Optional.of(new Begun(number, asked, Runner.nanos(asking)));
             one(number, asked);
+            if (runs % TOLD_EVERY == 0) {
+                System.out.println("asked up to question " + number + "; " + faults.size() + " kinds of fault");
+            }
         }
         now = Optional.empty();
         watcher.interrupt();

@@ -93,6 +93,11 @@ final class Chance {
         this.oddness = kind < 0.5 ? 0 : kind < 0.85 ? 0.02 : 0.2;
     }
 
+    /** Whether every value is as somebody would mean it. */
+    boolean sound() {
+        return oddness == 0;
+    }
+
     boolean of(double share) {
         return random.nextDouble() < share;
     }
@@ -125,9 +130,10 @@ final class Chance {
                         random.nextInt(4) == 0
                                 ? number(inches * 25.4, 1) + " mm"
                                 : fraction(Math.round(inches * 8) * 2);
-                    case 2 -> number(Math.rint(inches), 0);
-                    case 3 -> number(Math.rint(inches * 4) / 4, 2);
-                    default -> fraction(Math.round(inches * 16));
+                    // a size of something stays more than nothing
+                    case 2 -> number(least > 0 ? Math.ceil(inches) : Math.rint(inches), 0);
+                    case 3 -> number((least > 0 ? Math.ceil(inches * 4) : Math.rint(inches * 4)) / 4, 2);
+                    default -> fraction(least > 0 ? (long) Math.ceil(inches * 16) : Math.round(inches * 16));
                 });
     }
 

@@ -82,7 +82,9 @@ final class Oracle {
         if (outcome.code() == 0 && (refused || problem) || outcome.code() == 1 && refused) {
             return Optional.of("exit code " + outcome.code() + " beside what is said, " + command(asked));
         }
-        boolean silent = outcome.err().isBlank() && outcome.out().length == 0;
+        // what is written holds what there is to say
+        boolean written = !asked.files().keySet().containsAll(outcome.files().keySet());
+        boolean silent = outcome.err().isBlank() && outcome.out().length == 0 && !written;
         return outcome.code() != 0 && silent
                 ? Optional.of("exit code " + outcome.code() + " and not a word, " + command(asked))
                 : Optional.empty();

@@ -1,12 +1,32 @@
 package buildup.cli.fuzz;
 
+import buildup.cli.Ran;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** The documents other than stacks: orders, catalogs, tracings, each by its grammar. */
 final class Papers {
+    /** The entries of the lists that come with the program, by list; as text, since a shop begins with a copy. */
+    private static final SortedMap<String, List<String>> LISTS = lists();
+
     private Papers() {}
+
+    private static SortedMap<String, List<String>> lists() {
+        SortedMap<String, List<String>> lists = new TreeMap<>();
+        for (String file : List.of("boards", "woods", "spreads", "fasteners", "cutters", "rates")) {
+            Pattern.compile("(?m)^([a-z]+):.*\n((?:(?: .*)?\n)+)")
+                    .matcher(Ran.read(Path.of("../catalog/src/main/resources/buildup/catalog", file + ".yaml")))
+                    .results()
+                    .forEach(list ->
+                            lists.put(list.group(1), List.of(list.group(2).split("(?m)^(?=  - )"))));
+        }
+        return lists;
+    }
 
     /** What a mill is asked to run. */
     static String order(Chance chance) {
@@ -45,35 +65,20 @@ final class Papers {
                     + (chance.of(0.5) ? ", usual: [" + chance.size(0.3, 2) + " x " + chance.size(0.3, 4) + "]" : "")
                     + (chance.of(0.2) ? ", let: { d: " + chance.odd("1/3 of width") + " }" : "") + " }");
         }
-        if (chance.of(0.3)) {
-            lines.add("woods: [{ name: " + chance.odd("check-wood") + ", specific-gravity: "
-                    + chance.number(0.3, 0.9, 2) + ", tangential: " + chance.number(0.001, 0.004, 5) + " }]");
-        }
-        if (chance.of(0.2)) {
-            lines.add("boards: [{ name: " + chance.odd("mine") + ", thickness: { 1: " + chance.size(0.5, 1)
-                    + " }, width: { 4: " + chance.size(3, 4) + " } }]");
-        }
-        if (chance.of(0.2)) {
-            lines.add("fasteners: [{ name: " + chance.odd("18 ga") + ", kind: nail, diameter: "
-                    + chance.number(0.02, 0.2, 3) + ", lengths: [1, " + chance.size(1, 3) + "] }]");
-        }
-        if (chance.of(0.2)) {
-            lines.add("cutters: [{ name: mine, kind: "
-                    + chance.odd(chance.any("round-over", "cove", "core-box", "ogee", "straight", "saw", "chamfer"))
-                    + ", sizes: [" + chance.size(0.1, 1) + "], depth: " + chance.size(0.2, 2) + " }]");
-        }
-        if (chance.of(0.15)) {
-            lines.add("rates: [{ name: example, currency: USD, wood: { white-oak: " + chance.number(1, 9, 2)
-                    + " }, knife: " + chance.number(1, 90, 0) + ", set-up: " + chance.number(0, 90, 0) + " }]");
+        for (String list : LISTS.keySet()) {
+            if (chance.of(0.15)) {
+                lines.add(list + ":");
+                lines.add(chance.any(LISTS.get(list)));
+            }
         }
         return lines.isEmpty() ? "units: mm\n" : String.join("\n", lines) + "\n";
     }
 
     /** Points round a section, as a hand or an instrument gives them. */
     static String csv(Chance chance) {
-        List<double[]> points = points(chance);
+        List<double[]> points = between(points(chance));
         String between = chance.any(",", ";", "\t", ", ");
-        StringBuilder text = new StringBuilder(chance.of(0.3) ? "# units: mm\n" : "");
+        StringBuilder text = new StringBuilder(chance.of(0.7) ? "# units: mm\n" : "");
         text.append(chance.of(0.5) ? "x" + between + "y\n" : "");
         for (double[] point : points) {
             text.append(coordinate(chance, point[0]))
@@ -106,7 +111,7 @@ final class Papers {
             for (double[] p : points) {
                 String to = coordinate(chance, p[0]) + " " + coordinate(chance, p[1]);
                 text.append(
-                        switch (chance.below(6)) {
+                        switch (chance.below(24)) {
                             case 0 ->
                                 " A 5 " + chance.number(0, 9, 1) + " 0 " + chance.below(2) + " " + chance.below(2) + " "
                                         + to;
@@ -135,7 +140,7 @@ final class Papers {
                     "9",
                     "$INSUNITS",
                     "70",
-                    chance.any("1", "4", "0", "5"),
+                    chance.any("4", "4", "1", "0", "5"),
                     "0",
                     "ENDSEC");
         }
@@ -206,15 +211,43 @@ final class Papers {
         }
     }
 
-    /** Round a body with a hand that shakes; few points, so that fitting is soon done. */
+    /** Corners of a body with a step in it, or points round one by a hand that shakes; few, so that fitting is soon done. */
     private static List<double[]> points(Chance chance) {
-        int count = 3 + chance.below(30);
-        double shake = chance.of(0.5) ? 0.02 : 2;
         List<double[]> points = new ArrayList<>();
+        if (chance.of(0.6)) {
+            double[] out = {20 + chance.below(20), 5 + chance.below(14)};
+            double[] up = {5 + chance.below(20), 30 + chance.below(40)};
+            points.add(new double[] {0, 0});
+            points.add(new double[] {out[0], 0});
+            points.add(new double[] {out[0], up[0]});
+            points.add(new double[] {out[1], up[0]});
+            points.add(new double[] {out[1], up[1]});
+            points.add(new double[] {0, up[1]});
+            return points;
+        }
+        int count = 3 + chance.below(30);
+        double shake = chance.of(0.7) ? 0.02 : 2;
+        int tall = 1 + chance.below(3);
         for (int i = 0; i < count; i++) {
             double way = 2 * Math.PI * i / count;
             double far = 8 + shake * chance.below(100) / 100;
-            points.add(new double[] {10 + far * Math.cos(way), 10 + far * Math.sin(way) * (1 + chance.below(3))});
+            points.add(
+                    new double[] {10 + far * Math.cos(way), 10 + far * Math.sin(way) * (chance.of(0.02) ? 2 : tall)});
+        }
+        return points;
+    }
+
+    /** As an instrument gives them: also between the corners. */
+    private static List<double[]> between(List<double[]> corners) {
+        List<double[]> points = new ArrayList<>();
+        for (int i = 0; i < corners.size(); i++) {
+            double[] from = corners.get(i);
+            double[] to = corners.get((i + 1) % corners.size());
+            int parts = corners.size() > 6 ? 1 : 8;
+            for (int part = 0; part < parts; part++) {
+                double share = (double) part / parts;
+                points.add(new double[] {from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])});
+            }
         }
         return points;
     }
