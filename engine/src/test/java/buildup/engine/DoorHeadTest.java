@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class DoorHeadTest {
     private static final Offset<Double> NEAR = within(0.002);
 
-    private static final Bench HEAD = Bench.in(
+    private final Bench head = Bench.in(
             "{ wall: { from: -4-5/8, covering: 1/2 } }",
             "name: casing, profile: board 3/4 x 3-1/2, back: wall, top: datum - 1-1/8",
             "name: backband, profile: check-backband 1-5/8 x 1-1/2, back: wall, at: { shoulder: casing.top }",
@@ -29,24 +29,24 @@ class DoorHeadTest {
             "name: soffit, profile: board 3/4 x 5-1/2, lay: flat, back: 1/16, face: 5-1/16, bottom: frieze.top",
             "name: cap, profile: board 3/4 x 7-1/4, lay: flat, back: 1/16, face: 6-1/16, bottom: soffit.top");
 
-    private static Outline outline(String name) {
-        return HEAD.piece(name).outline();
+    private Outline outline(String name) {
+        return head.piece(name).outline();
     }
 
     @Test
     void the_frieze_bears_on_the_flat_of_the_backband_alone() {
-        List<Bearing> back = HEAD.standing("frieze back").bearing();
-        List<Bearing> front = HEAD.standing("frieze").bearing();
+        List<Bearing> back = head.standing("frieze back").bearing();
+        List<Bearing> front = head.standing("frieze").bearing();
         double width = back.get(0).width() + front.get(0).width();
         assertThat(width).isCloseTo(1.4375, NEAR);
         assertThat(back.get(0).from().x()).isCloseTo(0.0625, NEAR);
         assertThat(front.get(0).to().x()).as("where the arris begins to ease").isCloseTo(1.5, NEAR);
-        assertThat(front).extracting(bearing -> HEAD.name(bearing.on())).containsExactly("backband");
+        assertThat(front).extracting(bearing -> head.name(bearing.on())).containsExactly("backband");
     }
 
     @Test
     void the_frieze_stands_a_sixteenth_inside_the_face_of_the_backband() {
-        assertThat(HEAD.box("backband").face() - HEAD.box("frieze").face()).isCloseTo(0.0625, NEAR);
+        assertThat(head.box("backband").face() - head.box("frieze").face()).isCloseTo(0.0625, NEAR);
     }
 
     @Test
@@ -76,7 +76,7 @@ class DoorHeadTest {
         assertThat(area).isCloseTo(22.902, NEAR);
         assertThat(moment).isCloseTo(36.206, NEAR);
         assertThat(moment / area).isCloseTo(1.5809, NEAR);
-        Section section = HEAD.section();
+        Section section = head.section();
         double weight = section.bodies().stream()
                 .filter(body -> above.contains(body.name()))
                 .mapToDouble(Composer::weightPerFoot)
@@ -86,15 +86,15 @@ class DoorHeadTest {
 
     @Test
     void casing_and_backband_are_fixed_to_the_wall_and_the_frieze_stands_on_them() {
-        assertThat(HEAD.standing("casing").fixed()).isTrue();
-        assertThat(HEAD.standing("backband").fixed()).isTrue();
-        assertThat(HEAD.standing("frieze").grounded()).isTrue();
-        assertThat(HEAD.standing("frieze").fixed()).as("1/16 clear of the wall").isFalse();
+        assertThat(head.standing("casing").fixed()).isTrue();
+        assertThat(head.standing("backband").fixed()).isTrue();
+        assertThat(head.standing("frieze").grounded()).isTrue();
+        assertThat(head.standing("frieze").fixed()).as("1/16 clear of the wall").isFalse();
     }
 
     @Test
     void the_air_behind_the_frieze_is_open_at_the_top_and_no_void() {
-        assertThat(HEAD.section().voids()).isEmpty();
+        assertThat(head.section().voids()).isEmpty();
     }
 
     @Test

@@ -27,7 +27,7 @@ class ReferenceCorniceTest {
     private static final double T = 10.0610;
 
     private static final String TEXT = Bench.resource("/reference-cornice.yaml");
-    private static final Bench CORNICE = Bench.sound(TEXT);
+    private final Bench cornice = Bench.sound(TEXT);
 
     private static Bench against(String wall) {
         return Bench.sound(TEXT.replace("wall: { solid: no }", wall));
@@ -48,8 +48,8 @@ class ReferenceCorniceTest {
         sits("cap", 0, T, 6.6259, T + 0.75);
     }
 
-    private static void sits(String name, double back, double bottom, double face, double top) {
-        Box box = CORNICE.box(name);
+    private void sits(String name, double back, double bottom, double face, double top) {
+        Box box = cornice.box(name);
         assertThat(List.of(box.back(), box.bottom(), box.face(), box.top()))
                 .as(name)
                 .usingElementComparator((a, b) -> Math.abs(a - b) <= 0.002 ? 0 : Double.compare(a, b))
@@ -58,9 +58,9 @@ class ReferenceCorniceTest {
 
     @Test
     void the_totals_leave_the_case_out_and_the_area_is_the_sum_of_the_parts() {
-        Totals totals = CORNICE.section().totals();
+        Totals totals = cornice.section().totals();
         assertThat(totals.area()).isCloseTo(21.5613, NEAR);
-        double sum = CORNICE.placed().stream()
+        double sum = cornice.placed().stream()
                 .filter(one -> !one.name().equals("case"))
                 .mapToDouble(one -> one.outline().area())
                 .sum();
@@ -73,28 +73,28 @@ class ReferenceCorniceTest {
         assertThat(totals.trimProjection()).isCloseTo(6.6259, NEAR);
         // 21.5613 sq in of wood at 29.35 lb a cubic foot, over 144
         assertThat(totals.weightPerFoot()).isCloseTo(21.5613 * 29.35 / 144, NEAR);
-        assertThat(CORNICE.section().ceilingLeft()).hasValueCloseTo(12 - 10.8110, NEAR);
-        assertThat(CORNICE.section().projectionLeft()).hasValueCloseTo(8 - 6.6259, NEAR);
-        assertThat(CORNICE.section().parts()).isEqualTo(1);
-        assertThat(CORNICE.section().overlaps()).isEmpty();
+        assertThat(cornice.section().ceilingLeft()).hasValueCloseTo(12 - 10.8110, NEAR);
+        assertThat(cornice.section().projectionLeft()).hasValueCloseTo(8 - 6.6259, NEAR);
+        assertThat(cornice.section().parts()).isEqualTo(1);
+        assertThat(cornice.section().overlaps()).isEmpty();
     }
 
     @Test
     void the_union_is_one_polygon_with_the_case() {
-        assertThat(CORNICE.section().skin())
+        assertThat(cornice.section().skin())
                 .extracting(part -> part.outer().touches(0))
                 .contains(true);
-        assertThat(CORNICE.section().skin().stream().filter(part -> part.outer().touches(1)))
+        assertThat(cornice.section().skin().stream().filter(part -> part.outer().touches(1)))
                 .hasSize(1);
     }
 
     @Test
     void one_void_lies_behind_the_crown_closed_by_wood_alone() {
-        List<ClosedVoid> voids = CORNICE.section().voids();
+        List<ClosedVoid> voids = cornice.section().voids();
         assertThat(voids).hasSize(1);
         assertThat(voids.get(0).area()).isCloseTo(0.2452, NEAR);
         assertThat(voids.get(0).closedBy()).isEmpty();
-        assertThat(CORNICE.placed())
+        assertThat(cornice.placed())
                 .noneMatch(one -> one.outline().holds(voids.get(0).at()));
     }
 
@@ -111,8 +111,8 @@ class ReferenceCorniceTest {
     @Test
     void a_solid_wall_takes_the_cap_s_back_and_leaves_the_walk_as_it_is() {
         Bench solid = against("wall: { solid: yes }");
-        assertThat(solid.walk()).isEqualTo(CORNICE.walk());
-        assertThat(solid.reveals()).isEqualTo(CORNICE.reveals());
+        assertThat(solid.walk()).isEqualTo(cornice.walk());
+        assertThat(solid.reveals()).isEqualTo(cornice.reveals());
         assertThat(solid.contacts()).contains("wall backs cap 0.750", "wall backs soffit 0.750");
         assertThat(solid.section().overlaps())
                 .as("case and wall stood there before")
@@ -122,8 +122,8 @@ class ReferenceCorniceTest {
     @Test
     void the_running_boxes_grow_as_the_example_lists_them() {
         List<String> rows = new ArrayList<>();
-        for (Step step : CORNICE.section().steps()) {
-            rows.add(CORNICE.name(step.body()) + " " + Bench.three(step.height()) + " " + Bench.three(step.projection())
+        for (Step step : cornice.section().steps()) {
+            rows.add(cornice.name(step.body()) + " " + Bench.three(step.height()) + " " + Bench.three(step.projection())
                     + " " + Bench.three(step.top()));
         }
         assertThat(rows)
@@ -142,7 +142,7 @@ class ReferenceCorniceTest {
 
     @Test
     void the_pieces_touch_in_just_the_eighteen_places_of_the_example() {
-        assertThat(CORNICE.contacts())
+        assertThat(cornice.contacts())
                 .containsExactlyInAnyOrder(
                         "bead carries frieze 0.750",
                         "frieze backs bed 1.375",
@@ -166,7 +166,7 @@ class ReferenceCorniceTest {
 
     @Test
     void the_walk_goes_over_fifteen_members() {
-        assertThat(CORNICE.walk())
+        assertThat(cornice.walk())
                 .containsExactly(
                         "bead bottom 1.000",
                         "bead face 0.750",
@@ -188,7 +188,7 @@ class ReferenceCorniceTest {
     @Test
     void steps_along_the_walk_stand_on_the_first_row_of_each_piece() {
         Map<Integer, Double> steps = new TreeMap<>();
-        List<Member> members = CORNICE.section().members();
+        List<Member> members = cornice.section().members();
         for (int i = 0; i < members.size(); i++) {
             if (members.get(i).step().isPresent()) {
                 steps.put(i, members.get(i).step().getAsDouble());
@@ -196,7 +196,7 @@ class ReferenceCorniceTest {
         }
         assertThat(steps.keySet()).containsExactly(3, 4, 7, 8, 11, 12);
         near(List.copyOf(steps.values()), -0.25, 1.25, 1.5, 0.75, 2.0009, 0.375);
-        near(CORNICE.section().reveals().stream().map(Reveal::step).toList(), -0.25, 1.25, 1.5, 0.75, 2.0009, 0.375);
+        near(cornice.section().reveals().stream().map(Reveal::step).toList(), -0.25, 1.25, 1.5, 0.75, 2.0009, 0.375);
     }
 
     private static void near(List<Double> actual, double... expected) {
@@ -205,7 +205,7 @@ class ReferenceCorniceTest {
 
     @Test
     void six_reveals_stand_at_the_six_joints() {
-        assertThat(CORNICE.reveals())
+        assertThat(cornice.reveals())
                 .containsExactly(
                         "bead over frieze 0.250 level",
                         "frieze over bed 4.125 upright",
@@ -213,24 +213,24 @@ class ReferenceCorniceTest {
                         "fascia over soffit 0.250 upright",
                         "fascia over crown 1.500 upright",
                         "cap over crown 0.375 level");
-        assertThat(CORNICE.section().reveals().get(0).at()).isEqualTo(new Point(0.75, 0.75));
-        assertThat(CORNICE.section().reveals().get(0).to()).isEqualTo(new Point(1, 0.75));
+        assertThat(cornice.section().reveals().get(0).at()).isEqualTo(new Point(0.75, 0.75));
+        assertThat(cornice.section().reveals().get(0).to()).isEqualTo(new Point(1, 0.75));
     }
 
     @Test
     void a_member_projects_as_far_as_its_greatest_x() {
-        assertThat(CORNICE.section().members().get(5).projection()).as("cove").isCloseTo(2, NEAR);
-        assertThat(CORNICE.section().members().get(11).projection()).as("crown").isCloseTo(6.2509, NEAR);
+        assertThat(cornice.section().members().get(5).projection()).as("cove").isCloseTo(2, NEAR);
+        assertThat(cornice.section().members().get(11).projection()).as("crown").isCloseTo(6.2509, NEAR);
     }
 
     @Test
     void every_piece_of_trim_has_something_behind_it_to_nail_into() {
         Map<String, List<String>> behind = new TreeMap<>();
-        for (Backing backing : CORNICE.backings()) {
+        for (Backing backing : cornice.backings()) {
             behind.put(
-                    CORNICE.name(backing.body()),
+                    cornice.name(backing.body()),
                     backing.stretches().stream()
-                            .map(stretch -> CORNICE.name(stretch.by()))
+                            .map(stretch -> cornice.name(stretch.by()))
                             .distinct()
                             .sorted()
                             .toList());
@@ -243,28 +243,28 @@ class ReferenceCorniceTest {
                 .containsEntry("crown", List.of("block B", "wedge"))
                 .containsEntry("cap", List.of("block A", "block B", "wedge"));
         assertThat(behind.get("bed")).contains("case", "soffit");
-        assertThat(CORNICE.notices("no-backing")).isEmpty();
+        assertThat(cornice.notices("no-backing")).isEmpty();
     }
 
     @Test
     void the_bed_only_hangs_so_the_soffit_counts_on_the_frieze_alone() {
-        assertThat(CORNICE.standing("bead").fixed()).isTrue();
-        assertThat(CORNICE.standing("frieze").fixed()).isTrue();
-        assertThat(CORNICE.standing("bed").grounded()).isFalse();
-        assertThat(CORNICE.standing("soffit").bearing()).singleElement().satisfies(bearing -> {
-            assertThat(CORNICE.name(bearing.on())).isEqualTo("frieze");
+        assertThat(cornice.standing("bead").fixed()).isTrue();
+        assertThat(cornice.standing("frieze").fixed()).isTrue();
+        assertThat(cornice.standing("bed").grounded()).isFalse();
+        assertThat(cornice.standing("soffit").bearing()).singleElement().satisfies(bearing -> {
+            assertThat(cornice.name(bearing.on())).isEqualTo("frieze");
             assertThat(bearing.width()).isCloseTo(0.75, NEAR);
             assertThat(bearing.to()).isEqualTo(new Point(0.75, 6.25));
         });
-        assertThat(CORNICE.standing("cap").bearing())
-                .extracting(bearing -> CORNICE.name(bearing.on()))
+        assertThat(cornice.standing("cap").bearing())
+                .extracting(bearing -> cornice.name(bearing.on()))
                 .containsExactly("block B");
     }
 
     @Test
     void nothing_about_it_is_worse_than_a_note() {
-        assertThat(CORNICE.notices()).allMatch(notice -> notice.level() == Level.NOTE);
-        assertThat(CORNICE.codes())
+        assertThat(cornice.notices()).allMatch(notice -> notice.level() == Level.NOTE);
+        assertThat(cornice.codes())
                 .containsOnly("counts-as-fixed", "hangs-on-its-fastenings", "support-that-only-hangs");
     }
 

@@ -78,6 +78,25 @@ class DifferenceTest {
     }
 
     @Test
+    void what_is_shifted_differs_as_the_moved_outline_does() {
+        Outline a = UnionTest.readingRoom().get(2);
+        Difference still = Difference.from(a);
+        for (Point by : List.of(new Point(0.3, 0), new Point(0, -0.2), new Point(-0.7, 0.4))) {
+            Difference moved = Difference.from(a.moved(Motion.shift(by.x(), by.y())));
+            Difference shifted = still.shifted(by.x(), by.y());
+            assertThat(shifted.area()).isCloseTo(moved.area(), within(EXACT));
+            assertThat(shifted.to(moved)).isCloseTo(0, within(EXACT));
+            assertThat(shifted.to(still))
+                    .isCloseTo(moved.to(still), within(EXACT))
+                    .isGreaterThan(0.1);
+            assertThat(shifted.box().near(moved.box(), EXACT)).isTrue();
+            assertThat(shifted.box().middle().distance(moved.box().middle())).isLessThan(EXACT);
+            assertThat(shifted.box().width()).isCloseTo(moved.box().width(), within(EXACT));
+            assertThat(shifted.box().height()).isCloseTo(moved.box().height(), within(EXACT));
+        }
+    }
+
+    @Test
     void outlines_that_do_not_meet_differ_by_all_they_have() {
         assertThat(apart(quarterRound(1), board(5, 5, 6, 6))).isCloseTo(1 + Math.PI / 4, within(EXACT));
     }

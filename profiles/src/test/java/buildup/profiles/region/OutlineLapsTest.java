@@ -50,4 +50,26 @@ class OutlineLapsTest {
         assertThat(lap.area()).isCloseTo(0.125 * (sweep - Math.sin(sweep)), within(EXACT));
         assertThat(lap.depth()).isCloseTo(0.25, within(EXACT));
     }
+
+    @Test
+    void two_laps_that_pass_each_other_on_a_slant_stay_two() {
+        // a hook comes into the board from the left and, higher and farther out, from the right
+        Outline hook =
+                lines(-1, -1, 3, -1, 3, 2, 1.25, 2, 1.25, 1, 2.5, 1, 2.5, -0.5, -0.5, -0.5, -0.5, 0, 1, 0, 1, 1, -1, 1);
+        assertThat(OutlineLaps.of(List.of(board(0, 0, 2, 2), hook)))
+                .satisfiesExactly(
+                        lap -> assertThat(lap.area()).isCloseTo(1, within(EXACT)),
+                        lap -> assertThat(lap.area()).isCloseTo(0.75, within(EXACT)));
+    }
+
+    @Test
+    void a_lap_of_two_equal_halves_is_shown_in_the_lower() {
+        Outline stepped = lines(-1, -1, 2, -1, 2, 1, 3, 1, 3, 3, -1, 3);
+        assertThat(OutlineLaps.of(List.of(board(0, 0, 1, 2), stepped)))
+                .singleElement()
+                .satisfies(lap -> {
+                    assertThat(lap.area()).isCloseTo(2, within(EXACT));
+                    assertThat(lap.at().y()).isCloseTo(0.5, within(EXACT));
+                });
+    }
 }

@@ -10,9 +10,13 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.profiles.member.Walk;
 import buildup.profiles.member.Way;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -109,6 +113,74 @@ class WeldTest {
             Part part = UnionTest.only(joined);
             assertThat(part.perimeter()).isCloseTo(12 + 2 + 2, within(4 * Tolerance.TOUCHING));
             assertThat(part.area()).isCloseTo(5 + 1.25 + 1, within(0.001));
+        }
+    }
+
+    @Test
+    void feet_that_nearly_rest_on_a_later_board_are_welded_along_it_whatever_their_order() {
+        Outline near = lines(0.5, 1, 0.9, 0.002, 1.1, 0.002, 1.5, 1);
+        Outline far = lines(2.5, 1, 2.9, 0.002, 3.1, 0.002, 3.5, 1);
+        for (List<Outline> feet : List.of(List.of(near, far), List.of(far, near))) {
+            List<Outline> all = new ArrayList<>(feet);
+            all.add(board(0, -1, 4, 0));
+            Part part = UnionTest.only(WeldedOutlines.of(all).union());
+            assertThat(part.area()).isCloseTo(4 + 2 * 0.6 * 0.998, within(4 * 0.002));
+            // round the board but for what they stand on, and up and down each
+            assertThat(part.perimeter())
+                    .isCloseTo(10 + 2 * (1 - 0.2 + 2 * Math.hypot(0.4, 0.998)), within(8 * Tolerance.TOUCHING));
+        }
+    }
+
+    @Test
+    void corners_come_back_as_they_were_given_to_the_last_digit() {
+        double hair = 3e-7;
+        List<Outline> given = new ArrayList<>(UnionTest.readingRoom());
+        given.add(board(-3, 0, hair, 2));
+        given.add(board(-3, 2 + hair, -1, 3));
+        List<Point> corners = given.stream()
+                .flatMap(outline -> outline.strokes().stream())
+                .map(stroke -> stroke.segment().from())
+                .toList();
+        for (Part part : WeldedOutlines.of(given).union().parts()) {
+            for (Bound bound : part.outer().bounds()) {
+                Point from = bound.segment().from();
+                Point nearest = corners.stream()
+                        .min(Comparator.comparingDouble(from::distance))
+                        .orElseThrow();
+                // either a corner as given, or where two outlines meet away from all corners
+                assertThat(from.distance(nearest))
+                        .satisfiesAnyOf(
+                                off -> assertThat(off).isLessThan(1e-14),
+                                off -> assertThat(off).isGreaterThan(Tolerance.SNAP));
+            }
+        }
+    }
+
+    @Test
+    void of_two_alike_in_one_place_the_first_bounds_the_union() {
+        Part part = UnionTest.only(UnionTest.union(board(0, 0, 1, 2), board(0, 0, 1, 2)));
+        assertThat(part.outer().bounds()).hasSize(4).allMatch(bound -> bound.outline() == 0);
+    }
+
+    @Test
+    void a_ring_whose_neighbors_were_drawn_apart_is_closed_straight() {
+        // a unit square with one corner cut off: 1 less 0.1 x 0.1 / 2
+        List<Bound> bounds = new ArrayList<>();
+        double[][] ends = {{3, 5, 4, 5}, {4, 5, 4, 5.9}, {3.9, 6, 3, 6}, {3, 6, 3, 5}};
+        for (double[] e : ends) {
+            bounds.add(new Bound(0, bounds.size(), new Line(new Point(e[0], e[1]), new Point(e[2], e[3]))));
+        }
+        assertThat(new Ring(bounds, new Point(3.5, 5.5)).area()).isCloseTo(0.995, within(EXACT));
+    }
+
+    @Test
+    void no_stretch_of_a_ring_is_a_sliver_where_pieces_nearly_meet() {
+        for (Stacks.Stack stack : new Stacks(7).many(Stacks.Kind.NEARLY, 40)) {
+            for (Part part : WeldedOutlines.of(stack.pieces()).union().parts()) {
+                assertThat(part.outer().bounds())
+                        .allSatisfy(
+                                bound -> assertThat(bound.segment().length()).isGreaterThan(Tolerance.TOUCHING / 2));
+            }
         }
     }
 }

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 class CorniceSupportTest {
     private static final Offset<Double> NEAR = within(0.001);
     private static final String TEXT = Bench.resource("/reference-cornice.yaml");
-    private static final Held CORNICE = Held.of(Bench.sound(TEXT));
+    private final Held cornice = Held.of(Bench.sound(TEXT));
     private static final List<String> ABOVE_THE_BED =
             List.of("soffit", "fascia", "block A", "block B", "wedge", "crown", "cap");
 
@@ -27,8 +27,8 @@ class CorniceSupportTest {
 
     @Test
     void all_above_the_bed_stands_on_the_frieze_alone_for_the_bed_only_hangs() {
-        Balance balance = CORNICE.balanceOn("frieze");
-        assertThat(CORNICE.names(balance.group())).containsExactlyElementsOf(ABOVE_THE_BED);
+        Balance balance = cornice.balanceOn("frieze");
+        assertThat(cornice.names(balance.group())).containsExactlyElementsOf(ABOVE_THE_BED);
         assertThat(balance.weight() * 144 / 29.35).as("sq in").isCloseTo(15.753, NEAR);
         assertThat(balance.resultant()).isCloseTo(3.345, NEAR);
         assertThat(balance.weight()).isCloseTo(3.211, NEAR);
@@ -39,7 +39,7 @@ class CorniceSupportTest {
 
     @Test
     void held_back_on_an_arm_of_three_eighths_it_pulls_22_2_pounds() {
-        Balance balance = CORNICE.balanceOn("frieze");
+        Balance balance = cornice.balanceOn("frieze");
         assertThat(balance.holdAt().y() - 6.25).isCloseTo(0.375, NEAR);
         assertThat(balance.holdBack()).hasValueCloseTo(22.2, within(0.05));
     }
@@ -143,20 +143,20 @@ class CorniceSupportTest {
 
     @Test
     void the_way_of_the_weight_is_the_frieze_and_the_bead_and_the_case() {
-        LoadPath path = CORNICE.path();
-        assertThat(CORNICE.names(path.restsOn(CORNICE.number("cap")))).containsExactly("block B");
-        assertThat(CORNICE.names(path.restsOn(CORNICE.number("block B")))).containsExactly("block A");
-        assertThat(CORNICE.names(path.restsOn(CORNICE.number("soffit")))).containsExactly("frieze");
-        assertThat(CORNICE.names(path.restsOn(CORNICE.number("bed")))).containsExactly("frieze");
-        assertThat(CORNICE.names(path.restsOn(CORNICE.number("fascia")))).containsExactly("soffit", "block A");
-        assertThat(CORNICE.names(path.restsOn(CORNICE.number("frieze")))).containsExactly("bead");
-        assertThat(CORNICE.names(path.restsOn(CORNICE.number("bead")))).containsExactly("case");
-        assertThat(path.restsOn(CORNICE.number("case"))).isEmpty();
-        assertThat(CORNICE.names(path.through(CORNICE.number("soffit")))).containsExactlyElementsOf(ABOVE_THE_BED);
-        assertThat(CORNICE.names(path.through(CORNICE.number("case")))).hasSize(10);
-        assertThat(CORNICE.names(path.through(CORNICE.number("crown")))).containsExactly("crown");
-        for (int i = 0; i < CORNICE.section().pieces().size(); i++) {
-            assertThat(path.reachesGround(i)).as(CORNICE.section().name(i)).isTrue();
+        LoadPath path = cornice.path();
+        assertThat(cornice.names(path.restsOn(cornice.number("cap")))).containsExactly("block B");
+        assertThat(cornice.names(path.restsOn(cornice.number("block B")))).containsExactly("block A");
+        assertThat(cornice.names(path.restsOn(cornice.number("soffit")))).containsExactly("frieze");
+        assertThat(cornice.names(path.restsOn(cornice.number("bed")))).containsExactly("frieze");
+        assertThat(cornice.names(path.restsOn(cornice.number("fascia")))).containsExactly("soffit", "block A");
+        assertThat(cornice.names(path.restsOn(cornice.number("frieze")))).containsExactly("bead");
+        assertThat(cornice.names(path.restsOn(cornice.number("bead")))).containsExactly("case");
+        assertThat(path.restsOn(cornice.number("case"))).isEmpty();
+        assertThat(cornice.names(path.through(cornice.number("soffit")))).containsExactlyElementsOf(ABOVE_THE_BED);
+        assertThat(cornice.names(path.through(cornice.number("case")))).hasSize(10);
+        assertThat(cornice.names(path.through(cornice.number("crown")))).containsExactly("crown");
+        for (int i = 0; i < cornice.section().pieces().size(); i++) {
+            assertThat(path.reachesGround(i)).as(cornice.section().name(i)).isTrue();
         }
     }
 }

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 /** The loads of a document, read and set on their pieces. */
 class LoadsTest {
-    private static final Bench BENCH = Bench.loose(
+    private final Bench bench = Bench.loose(
             "name: case, kind: framing, section: [out 4, up 4], face: 0, top: 0",
             "name: shelf, section: [out 10, up 1], back: -4, bottom: 0");
 
@@ -30,8 +30,8 @@ class LoadsTest {
         String text = "loads:\n  - " + String.join("\n  - ", entries) + "\n";
         Document document = DocumentReader.read("stack.yaml", text.getBytes(StandardCharsets.UTF_8), notices)
                 .orElseThrow();
-        Fields root = Fields.of(document, new Claims(), notices, BENCH.stack().lengths());
-        return Loads.read(BENCH.stack(), root, notices);
+        Fields root = Fields.of(document, new Claims(), notices, bench.stack().lengths());
+        return Loads.read(bench.stack(), root, notices);
     }
 
     private Notice only() {
@@ -83,8 +83,8 @@ class LoadsTest {
     void a_document_without_loads_has_none() {
         Document document = DocumentReader.read("stack.yaml", "title: none\n".getBytes(StandardCharsets.UTF_8), notices)
                 .orElseThrow();
-        Fields root = Fields.of(document, new Claims(), notices, BENCH.stack().lengths());
-        assertThat(Loads.read(BENCH.stack(), root, notices)).isEmpty();
+        Fields root = Fields.of(document, new Claims(), notices, bench.stack().lengths());
+        assertThat(Loads.read(bench.stack(), root, notices)).isEmpty();
     }
 
     @Test
@@ -144,7 +144,7 @@ class LoadsTest {
     @Test
     void a_load_beside_its_piece_is_said_and_not_counted() {
         List<Load> loads = Loads.on(
-                BENCH.section(),
+                bench.section(),
                 read(
                         "{ name: lean, on: shelf, out: 6-1/2, load: 20 lb/ft }",
                         "{ name: books, on: shelf, out: 6, load: 1 }"),
@@ -164,7 +164,7 @@ class LoadsTest {
     @Test
     void a_load_on_framing_is_said_and_moves_nothing() {
         List<Load> loads = Loads.on(
-                BENCH.section(),
+                bench.section(),
                 read("{ name: safe, on: case, out: -1, load: 500 }", "{ name: books, on: shelf, out: 2, load: 1 }"),
                 notices);
         assertThat(loads).extracting(Load::name).containsExactly("books");
@@ -177,7 +177,7 @@ class LoadsTest {
     @Test
     void a_load_behind_its_piece_is_in_the_air_as_well() {
         Notices said = new Notices();
-        assertThat(Loads.on(BENCH.section(), read("{ name: lean, on: shelf, out: -5, load: 1 }"), said))
+        assertThat(Loads.on(bench.section(), read("{ name: lean, on: shelf, out: -5, load: 1 }"), said))
                 .isEmpty();
         assertThat(NoticeWords.INCHES.message(said.sorted().get(0)))
                 .isEqualTo("Load 'lean' stands 1 beside 'shelf', in the air: it is not counted.");
@@ -186,7 +186,7 @@ class LoadsTest {
     @Test
     void a_load_on_the_very_edge_counts() {
         assertThat(Loads.on(
-                        BENCH.section(),
+                        bench.section(),
                         read("{ on: shelf, out: -4, load: 1 }", "{ on: shelf, out: 6, load: 1 }"),
                         notices))
                 .hasSize(2);

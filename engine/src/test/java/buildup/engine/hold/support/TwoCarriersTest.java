@@ -25,16 +25,16 @@ class TwoCarriersTest {
     private static final String SOFFIT =
             "name: soffit, profile: board 3/4 x 9-1/4, lay: flat, back: wall, bottom: frieze.top";
 
-    private static final Held BOTH = Held.of(Bench.loose(CASE, FRIEZE, BED, SOFFIT));
+    private final Held both = Held.of(Bench.loose(CASE, FRIEZE, BED, SOFFIT));
 
     @Test
     void a_board_on_two_carriers_is_judged_over_both() {
-        Support support = BOTH.support();
+        Support support = both.support();
         assertThat(support.whole().answer()).isEqualTo(Answer.NO);
         Balance balance = support.balances().get(0);
         assertThat(support.balances()).hasSize(1);
-        assertThat(BOTH.names(balance.group())).containsExactly("soffit");
-        assertThat(BOTH.names(balance.carriers())).containsExactly("frieze", "bed");
+        assertThat(both.names(balance.group())).containsExactly("soffit");
+        assertThat(both.names(balance.carriers())).containsExactly("frieze", "bed");
         assertThat(balance.bearingBack()).isCloseTo(0, NEAR);
         assertThat(balance.bearingFace()).isCloseTo(1.75, NEAR);
         assertThat(balance.weight()).isCloseTo(1.414, NEAR);
@@ -57,18 +57,18 @@ class TwoCarriersTest {
 
     @Test
     void the_motion_names_the_board_and_the_edge_of_the_bed() {
-        Fall.Part part = BOTH.support().whole().falls().get(0).first();
-        assertThat(BOTH.names(part.pieces())).containsExactly("soffit");
+        Fall.Part part = both.support().whole().falls().get(0).first();
+        assertThat(both.names(part.pieces())).containsExactly("soffit");
         assertThat(part.way()).isEqualTo(Fall.Way.TIPS_OUT);
-        assertThat(BOTH.section().name(part.on().orElseThrow())).isEqualTo("bed");
+        assertThat(both.section().name(part.on().orElseThrow())).isEqualTo("bed");
         assertThat(part.about().orElseThrow().distance(new Point(1.75, 6))).isLessThan(1e-9);
     }
 
     @Test
     void what_the_verdict_rests_on_is_listed() {
-        assertThat(BOTH.support().trust())
-                .extracting(trust -> BOTH.section().name(trust.piece()) + " to "
-                        + BOTH.section().name(trust.on().orElseThrow()) + ", " + trust.why())
+        assertThat(both.support().trust())
+                .extracting(trust -> both.section().name(trust.piece()) + " to "
+                        + both.section().name(trust.on().orElseThrow()) + ", " + trust.why())
                 .containsExactly("frieze to case, COUNTS_AS_FIXED", "bed to frieze, SAID");
     }
 
@@ -81,11 +81,11 @@ class TwoCarriersTest {
 
     @Test
     void the_pulls_that_are_told_are_those_with_which_the_whole_stands() {
-        Balance balance = BOTH.support().balances().get(0);
+        Balance balance = both.support().balances().get(0);
         double down = balance.holdDown().orElseThrow();
-        assertThat(nailed(BOTH, down * 1.001, 0).whole().answer()).isEqualTo(Answer.STANDS);
-        assertThat(nailed(BOTH, down * 0.999, 0).whole().answer()).isEqualTo(Answer.NO);
-        Balance held = nailed(BOTH, down * 2, 0).balances().get(0);
+        assertThat(nailed(both, down * 1.001, 0).whole().answer()).isEqualTo(Answer.STANDS);
+        assertThat(nailed(both, down * 0.999, 0).whole().answer()).isEqualTo(Answer.NO);
+        Balance held = nailed(both, down * 2, 0).balances().get(0);
         assertThat(held.leans()).isTrue();
         assertThat(held.kept().by()).isEqualTo(Keeper.FASTENINGS);
         assertThat(held.kept().times()).hasValueCloseTo(2.0, within(1e-6));

@@ -13,15 +13,15 @@ class CorniceLightTest {
     private static final Offset<Double> NEAR = within(0.001);
 
     private static final String TEXT = Bench.resource("/reference-cornice.yaml");
-    private static final Bench CORNICE = Bench.sound(TEXT);
+    private final Bench cornice = Bench.sound(TEXT);
 
-    private static Shone at(double angle) {
-        return Shone.at(CORNICE.section(), angle);
+    private Shone at(double angle) {
+        return Shone.at(cornice.section(), angle);
     }
 
     @Test
     void the_drafting_light_stands_at_45_degrees_in_section() {
-        Shone light = Shone.distant(CORNICE.section(), 35.264, 45);
+        Shone light = Shone.distant(cornice.section(), 35.264, 45);
         assertThat(light.lighting().sectionAngle()).hasValueCloseTo(45.0, NEAR);
         assertThat(Lights.sectionAngle(40, 60)).isCloseTo(59.21, within(0.005));
         assertThat(Lights.sectionAngle(40, -60)).isCloseTo(59.21, within(0.005));
@@ -76,7 +76,7 @@ class CorniceLightTest {
 
     @Test
     void at_59_21_degrees_the_lip_still_governs_and_reaches_the_bead() {
-        Shone light = Shone.distant(CORNICE.section(), 40, 60);
+        Shone light = Shone.distant(cornice.section(), 40, 60);
         Shadow frieze = light.shadow("frieze", "face");
         assertThat(frieze.share()).isCloseTo(1, within(1e-9));
         assertThat(light.caster("frieze", "face"))
@@ -120,12 +120,12 @@ class CorniceLightTest {
 
     @Test
     void the_light_of_a_stack_that_gives_none_is_the_drafting_light() {
-        assertThat(CORNICE.stack().lights()).singleElement().satisfies(light -> {
+        assertThat(cornice.stack().lights()).singleElement().satisfies(light -> {
             assertThat(light.name()).isEqualTo("drafting");
             assertThat(light.mark()).isEmpty();
         });
         // Radford's Cyclopedia of Construction, vol. 1, "Shades and Shadows": 45 degrees in plan and elevation
-        assertThat(Lights.of(CORNICE.section(), new Notices()).get(0).sectionAngle())
+        assertThat(Lights.of(cornice.section(), new Notices()).get(0).sectionAngle())
                 .hasValueCloseTo(45.0, within(1e-9));
     }
 }

@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 /** A section as it looks straight from the front. */
 class FrontViewTest {
     /** Without floor and ceiling: lamps hang where they please. */
-    private static final Section CORNICE = Bench.sound(
+    private final Section cornice = Bench.sound(
                     Bench.resource("/reference-cornice.yaml").replace("floor: -84, ceiling: 12, projection: 8, ", ""))
             .section();
 
@@ -41,7 +41,7 @@ class FrontViewTest {
     @Test
     void the_strips_cover_the_front_of_the_cornice_without_gap_or_overlap() {
         for (Light light : List.of(distant(35.264, 45), distant(0, 0), LAMP)) {
-            List<Strip> strips = strips(CORNICE, light);
+            List<Strip> strips = strips(cornice, light);
             assertThat(strips.get(0).low().y()).isCloseTo(0, within(1e-6));
             for (int i = 0; i + 1 < strips.size(); i++) {
                 assertThat(strips.get(i + 1).low().y())
@@ -57,7 +57,7 @@ class FrontViewTest {
     @Test
     void every_tone_lies_between_black_and_white() {
         for (Light light : List.of(distant(35.264, 45), distant(0, 0), distant(80, -60), LAMP)) {
-            assertThat(strips(CORNICE, light)).allMatch(strip -> strip.tone() >= 0 && strip.tone() <= 1);
+            assertThat(strips(cornice, light)).allMatch(strip -> strip.tone() >= 0 && strip.tone() <= 1);
         }
     }
 
@@ -97,9 +97,9 @@ class FrontViewTest {
 
     @Test
     void what_lies_in_shadow_is_darker_than_the_same_face_in_the_light() {
-        List<Strip> frieze = strips(CORNICE, distant(35.264, 45)).stream()
-                .filter(strip -> CORNICE.name(
-                                CORNICE.members().get(strip.member()).body())
+        List<Strip> frieze = strips(cornice, distant(35.264, 45)).stream()
+                .filter(strip -> cornice.name(
+                                cornice.members().get(strip.member()).body())
                         .equals("frieze"))
                 .toList();
         double lit = frieze.stream()
@@ -119,9 +119,9 @@ class FrontViewTest {
     void the_sun_tones_as_the_distant_light_that_it_is_at_its_hour() {
         SunHour hour = new SunHour(40, OptionalDouble.empty(), LocalDate.of(2025, 12, 21), 14, OptionalDouble.empty());
         Light.Sun sun = new Light.Sun("sun", hour, 180, OptionalDouble.empty(), Optional.empty());
-        List<Double> bySun = strips(CORNICE, sun).stream().map(Strip::tone).toList();
+        List<Double> bySun = strips(cornice, sun).stream().map(Strip::tone).toList();
         List<Double> byLight =
-                strips(CORNICE, Sunlight.distant(sun)).stream().map(Strip::tone).toList();
+                strips(cornice, Sunlight.distant(sun)).stream().map(Strip::tone).toList();
         assertThat(bySun).isEqualTo(byLight);
     }
 

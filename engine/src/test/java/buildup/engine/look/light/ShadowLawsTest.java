@@ -16,14 +16,14 @@ import org.junit.jupiter.api.Test;
 /** What holds for every light on every section. */
 class ShadowLawsTest {
     /** Without floor and ceiling: lamps hang where they please. */
-    private static final Section CORNICE = Bench.sound(
+    private final Section cornice = Bench.sound(
                     Bench.resource("/reference-cornice.yaml").replace("floor: -84, ceiling: 12, projection: 8, ", ""))
             .section();
 
     @Test
     void lit_shade_and_cast_together_are_each_member_s_length() {
         for (int angle = 1; angle < 90; angle += 4) {
-            coversEveryMember(CORNICE, Shone.at(CORNICE, angle), "reference cornice, angle " + angle);
+            coversEveryMember(cornice, Shone.at(cornice, angle), "reference cornice, angle " + angle);
         }
     }
 
@@ -63,7 +63,7 @@ class ShadowLawsTest {
     @Test
     void a_cast_shadow_names_a_caster_that_stands_on_the_ray_by_its_edge() {
         for (int angle = 2; angle < 90; angle += 3) {
-            castersStandOnTheRay(CORNICE, angle, "reference cornice");
+            castersStandOnTheRay(cornice, angle, "reference cornice");
         }
     }
 
@@ -113,8 +113,8 @@ class ShadowLawsTest {
     void more_azimuth_off_square_makes_the_shadow_deeper_from_either_hand_alike() {
         double before = 0;
         for (int azimuth = 0; azimuth < 85; azimuth += 7) {
-            double left = Shone.distant(CORNICE, 30, azimuth).dark("frieze", "face");
-            double right = Shone.distant(CORNICE, 30, -azimuth).dark("frieze", "face");
+            double left = Shone.distant(cornice, 30, azimuth).dark("frieze", "face");
+            double right = Shone.distant(cornice, 30, -azimuth).dark("frieze", "face");
             assertThat(left).isEqualTo(right).isGreaterThanOrEqualTo(before);
             before = left;
         }
@@ -123,7 +123,7 @@ class ShadowLawsTest {
     @Test
     void a_lamp_carried_off_along_a_direction_comes_to_light_as_parallel_rays_do() {
         for (int angle : new int[] {10, 30, 45, 60, 80}) {
-            Shone parallel = Shone.at(CORNICE, angle);
+            Shone parallel = Shone.at(cornice, angle);
             double before = worst(parallel, lamp(angle, 1e2));
             for (double far : new double[] {1e3, 1e4, 1e5}) {
                 double worst = worst(parallel, lamp(angle, far));
@@ -136,14 +136,14 @@ class ShadowLawsTest {
         }
     }
 
-    private static Shone lamp(int angle, double far) {
-        return Shone.lamp(CORNICE, far * Math.cos(Math.toRadians(angle)), far * Math.sin(Math.toRadians(angle)), 0);
+    private Shone lamp(int angle, double far) {
+        return Shone.lamp(cornice, far * Math.cos(Math.toRadians(angle)), far * Math.sin(Math.toRadians(angle)), 0);
     }
 
-    private static double worst(Shone a, Shone b) {
+    private double worst(Shone a, Shone b) {
         double worst = 0;
-        for (Member member : CORNICE.members()) {
-            String piece = CORNICE.name(member.body());
+        for (Member member : cornice.members()) {
+            String piece = cornice.name(member.body());
             worst = Math.max(worst, Math.abs(a.dark(piece, member.member()) - b.dark(piece, member.member())));
         }
         return worst;

@@ -17,10 +17,10 @@ import org.junit.jupiter.api.Test;
 /** Worked example C of reference/light-and-sight.md: this project's own arithmetic. */
 class CorniceSightTest {
     private static final Offset<Double> NEAR = within(0.0005);
-    private static final Sights CORNICE = Sights.of(Bench.resource("/reference-cornice.yaml") + Sights.EYES);
+    private final Sights cornice = Sights.of(Bench.resource("/reference-cornice.yaml") + Sights.EYES);
 
     /** A nailer behind a gap that is open below, between the bed's top and the fascia's lip. */
-    private static final Sights OPEN_BELOW = Sights.of(Bench.head("space: { floor: -84, wall: { solid: yes } }")
+    private final Sights openBelow = Sights.of(Bench.head("space: { floor: -84, wall: { solid: yes } }")
             + Sights.EYES
             + Bench.list(
                     "name: bed, profile: board 2-1/2 x 1-3/8, back: wall, top: 6-1/4",
@@ -30,7 +30,7 @@ class CorniceSightTest {
 
     @Test
     void the_lip_hides_part_of_the_soffit_s_underside_from_a_standing_eye() {
-        Coverage soffit = CORNICE.coverage("standing", "soffit");
+        Coverage soffit = cornice.coverage("standing", "soffit");
         assertThat(soffit.exposed()).isCloseTo(1.5, within(1e-9));
         assertThat(soffit.seen()).isCloseTo(0.929, NEAR);
         assertThat(soffit.hiddenShare()).isCloseTo(0.381, NEAR);
@@ -42,16 +42,16 @@ class CorniceSightTest {
 
     @Test
     void a_seated_eye_sees_more_of_it() {
-        Coverage soffit = CORNICE.coverage("seated", "soffit");
+        Coverage soffit = cornice.coverage("seated", "soffit");
         assertThat(soffit.seen()).isCloseTo(1.111, NEAR);
         assertThat(soffit.hiddenShare()).isCloseTo(0.259, NEAR);
     }
 
     @Test
     void the_lip_would_have_to_come_down_to_5_602_for_a_standing_and_5_302_for_a_seated_eye() {
-        Edge standing = CORNICE.coverage("standing", "soffit").cures().get(0);
-        Edge seated = CORNICE.coverage("seated", "soffit").cures().get(0);
-        assertThat(CORNICE.bench().name(standing.body())).isEqualTo("fascia");
+        Edge standing = cornice.coverage("standing", "soffit").cures().get(0);
+        Edge seated = cornice.coverage("seated", "soffit").cures().get(0);
+        assertThat(cornice.bench().name(standing.body())).isEqualTo("fascia");
         assertThat(standing.from()).isCloseTo(6, NEAR);
         assertThat(standing.to()).isCloseTo(5.602, NEAR);
         assertThat(standing.move()).isCloseTo(0.398, NEAR);
@@ -60,7 +60,7 @@ class CorniceSightTest {
 
     @Test
     void the_notice_names_the_worst_eye_and_the_cure_that_serves_every_eye() {
-        Notice said = CORNICE.said();
+        Notice said = cornice.said();
         assertThat(said.level()).isEqualTo(Level.PROBLEM);
         assertThat(said.code()).isEqualTo("nailer-shows");
         assertThat(NoticeWords.INCHES.message(said)).isEqualTo("From 'seated' you see 1-1/8- of raw 'soffit'.");
@@ -94,7 +94,7 @@ class CorniceSightTest {
     @Test
     void blocks_and_wedge_lie_inside_and_count_as_hidden() {
         for (String nailer : new String[] {"block A", "block B", "wedge"}) {
-            Coverage row = CORNICE.coverage("standing", nailer);
+            Coverage row = cornice.coverage("standing", nailer);
             assertThat(row.exposed()).as(nailer).isZero();
             assertThat(row.hiddenShare()).as(nailer).isEqualTo(1);
         }
@@ -102,7 +102,7 @@ class CorniceSightTest {
 
     @Test
     void open_below_the_gap_shows_0_189_of_the_nailer_over_the_bed_and_under_the_lip_s_back_arris() {
-        Coverage rail = OPEN_BELOW.coverage("standing", "rail");
+        Coverage rail = openBelow.coverage("standing", "rail");
         assertThat(rail.exposed()).isCloseTo(1.5, within(1e-9));
         assertThat(rail.seen()).isCloseTo(0.1893, NEAR);
         assertThat(rail.visible()).singleElement().satisfies(part -> {
@@ -119,10 +119,10 @@ class CorniceSightTest {
         // the sight line over one edge passes the other at the height that closes the gap
         double lip = 6.25 - (3.5 - 2.5) * (6.25 + 24) / (72 - 2.5);
         double bed = 6 + (3.5 - 2.5) * (6 + 24) / (72 - 3.5);
-        assertThat(OPEN_BELOW.coverage("standing", "rail").cures())
-                .extracting(cure -> OPEN_BELOW.bench().name(cure.body()))
+        assertThat(openBelow.coverage("standing", "rail").cures())
+                .extracting(cure -> openBelow.bench().name(cure.body()))
                 .containsExactly("fascia", "bed");
-        assertThat(OPEN_BELOW.coverage("standing", "rail").cures().get(0).to()).isCloseTo(lip, within(1e-6));
-        assertThat(OPEN_BELOW.coverage("standing", "rail").cures().get(1).to()).isCloseTo(bed, within(1e-6));
+        assertThat(openBelow.coverage("standing", "rail").cures().get(0).to()).isCloseTo(lip, within(1e-6));
+        assertThat(openBelow.coverage("standing", "rail").cures().get(1).to()).isCloseTo(bed, within(1e-6));
     }
 }
