@@ -123,7 +123,8 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         found.sorted().stream()
                 .filter(notice -> !refused || !follows(notice, suspect))
                 .forEach(notices::add);
-        if (!notices.refused() && placed.stream().allMatch(one -> one.piece().kind() == PieceKind.FRAMING)) {
+        boolean framing = placed.stream().allMatch(one -> one.piece().kind() == PieceKind.FRAMING);
+        if (!notices.refused() && !placed.isEmpty() && framing) {
             notices.add(FrontNotices.FRAMING_ALONE.notice());
         }
         return placed;

@@ -65,6 +65,13 @@ class ReportCommandTest {
     }
 
     @Test
+    void of_pieces_under_a_mistyped_key_only_the_key_is_said() {
+        Ran ran = Ran.report("wood: yellow-poplar\npeices:\n  - { name: a, profile: board 1 x 4 }\n");
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).isEqualTo("refusal  stdin:2:1  No key is called 'peices' here. Did you mean pieces?\n");
+    }
+
+    @Test
     void framing_alone_is_no_stack() {
         Ran ran = Ran.report("""
                 wood: yellow-poplar

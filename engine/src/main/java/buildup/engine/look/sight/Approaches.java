@@ -37,8 +37,10 @@ public final class Approaches {
      */
     public static List<Route> read(Stack stack, Fields root, Notices notices) {
         List<Route> ways = new ArrayList<>();
+        int number = 0;
         for (Fields entry : root.list("approach")) {
-            String name = entry.text("name").orElse("approach " + (ways.size() + 1));
+            number++;
+            String name = entry.text("name").orElse("approach " + number);
             Optional<Eye> from = entry.fields("from").flatMap(fields -> eye(name, fields, stack, notices));
             Optional<Eye> to = entry.fields("to").flatMap(fields -> eye(name, fields, stack, notices));
             if (from.isPresent() && to.isPresent()) {

@@ -58,8 +58,9 @@ final class PlanReader {
         }
         List<WallRun> runs = new ArrayList<>();
         Set<String> names = new HashSet<>();
-        for (Fields entry : entries) {
-            String name = entry.text("name").orElse("run " + (runs.size() + 1));
+        for (int i = 0; i < entries.size(); i++) {
+            Fields entry = entries.get(i);
+            String name = entry.text("name").orElse("run " + (i + 1));
             once(name, names, entry);
             run(name, entry).ifPresent(runs::add);
         }
@@ -129,8 +130,9 @@ final class PlanReader {
     private List<Stretch> stretches(String run, List<Fields> entries, Framing framing) {
         List<Stretch> stretches = new ArrayList<>();
         Set<String> names = new HashSet<>();
-        for (Fields entry : entries) {
-            String name = entry.text("name").orElse("stretch " + (stretches.size() + 1));
+        for (int i = 0; i < entries.size(); i++) {
+            Fields entry = entries.get(i);
+            String name = entry.text("name").orElse("stretch " + (i + 1));
             once(name, names, entry);
             stretch(run, name, entry, framing).ifPresent(stretches::add);
         }
@@ -191,8 +193,9 @@ final class PlanReader {
     private Optional<List<Opening>> openings(String stretch, double length, List<Fields> entries, boolean measured) {
         List<Opening> openings = new ArrayList<>();
         double taken = 0;
-        for (Fields entry : entries) {
-            String name = entry.text("name").orElse("opening " + (openings.size() + 1));
+        for (int i = 0; i < entries.size(); i++) {
+            Fields entry = entries.get(i);
+            String name = entry.text("name").orElse("opening " + (i + 1));
             Optional<Double> from = entry.length("from").map(Length::toInches);
             Optional<Double> to = entry.length("to").map(Length::toInches);
             Optional<Ending> own = ends.ofOpening(entry);

@@ -100,9 +100,11 @@ public record Coving(String name, double width, double depth, double diameter, d
     /** The entries under {@code table-saw-cove:}; one that no blade cuts is refused and left out. */
     public static List<Coving> read(Stack stack, Fields root, Notices notices) {
         List<Coving> covings = new ArrayList<>();
+        int number = 0;
         for (Fields entry :
                 root.withReader(stack.lengths()).renamed("coving", OWN_KEY).list(OWN_KEY)) {
-            String name = entry.text("name").orElse("cove " + (covings.size() + 1));
+            number++;
+            String name = entry.text("name").orElse("cove " + number);
             Optional<Double> width = size(entry, "width", notices);
             Optional<Double> depth = size(entry, "depth", notices);
             Optional<Double> blade = entry.has("blade") ? size(entry, "blade", notices) : Optional.of(USUAL_BLADE);

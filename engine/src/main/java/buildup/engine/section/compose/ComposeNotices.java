@@ -45,10 +45,11 @@ final class ComposeNotices {
             CORNER_CODE.problem("'{piece}' rests on {other} by a point.", "It needs a flat: lap it at least {flat}.");
 
     static final Code FLOATING_CODE = Code.of("floating-piece", "A piece touches nothing.");
-    static final Kind FLOATING = FLOATING_CODE.problem("'{piece}' touches nothing: {amount} of air below it.", "");
+    static final Kind FLOATING = FLOATING_CODE.problem("'{piece}' touches nothing: {amount} of air {side} it.", "");
     static final Phrase MOVE_TO_CONTACT = Phrase.of("Move it {way} {by}, or add a block.");
     static final Phrase PLACE_IT = Phrase.of("Place it on a piece, or add a block.");
-    static final Kind FLOATING_FREE = FLOATING_CODE.problem("'{piece}' touches nothing, and nothing is below it.", "");
+    static final Kind FLOATING_FREE =
+            FLOATING_CODE.problem("'{piece}' touches nothing, and nothing is below, behind or above it.", "");
 
     static final Code TOO_TALL_CODE = Code.of("too-tall", "The stack is higher than the room up to the ceiling.");
     static final Kind TOO_TALL =

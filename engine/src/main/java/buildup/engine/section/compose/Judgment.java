@@ -20,6 +20,7 @@ import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Says what is wrong with a section as it stands: overlaps, pieces that nothing carries, a stack that does not fit. */
 final class Judgment {
@@ -174,10 +175,22 @@ final class Judgment {
                 .filter(other -> !other.equals(body))
                 .map(Body::outline)
                 .toList();
-        Notice notice = SectionCures.fall(body.outline(), others, Direction.DOWN)
-                .map(fall -> ComposeNotices.FLOATING.notice().amount(Figure.length(-fall)))
+        Notice notice = Stream.of(
+                        air("below", body, others, Direction.DOWN),
+                        air("behind", body, others, Direction.BACK),
+                        air("above", body, others, Direction.UP))
+                .flatMap(Optional::stream)
+                .min(Comparator.comparingDouble(Air::amount))
+                .map(air -> ComposeNotices.FLOATING.with("side", air.side()).amount(Figure.length(air.amount())))
                 .orElseGet(ComposeNotices.FLOATING_FREE::notice);
         add(notice.cure(cures.ofFloating(number).orElse(Cure.of(ComposeNotices.PLACE_IT))), body);
+    }
+
+    /** How much of it lies on a side of a piece, up to what is next there. */
+    private record Air(String side, double amount) {}
+
+    private static Optional<Air> air(String side, Body body, List<Outline> others, Direction way) {
+        return SectionCures.fall(body.outline(), others, way).map(by -> new Air(side, Math.abs(by)));
     }
 
     private void voids() {

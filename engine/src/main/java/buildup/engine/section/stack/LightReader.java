@@ -38,8 +38,10 @@ final class LightReader {
             return List.of(DRAFTING);
         }
         List<Light> lights = new ArrayList<>();
+        int number = 0;
         for (Fields light : root.list("lights")) {
-            String name = light.text("name").orElse("light " + (lights.size() + 1));
+            number++;
+            String name = light.text("name").orElse("light " + number);
             Optional<Fields> at = light.fields("at");
             Optional<Light> read;
             if (at.isPresent()) {

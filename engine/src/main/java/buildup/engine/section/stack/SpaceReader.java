@@ -109,8 +109,10 @@ final class SpaceReader {
 
     static List<Eye> eyes(Fields root, RuleReader levels, Notices notices) {
         List<Eye> eyes = new ArrayList<>();
+        int number = 0;
         for (Fields eye : root.list("eyes")) {
-            String name = eye.text("name").orElse("eye " + (eyes.size() + 1));
+            number++;
+            String name = eye.text("name").orElse("eye " + number);
             OptionalDouble distance = inches(eye.length("distance"));
             OptionalDouble height = levels.level(eye, "height", Axis.UP);
             if (distance.isPresent() && height.isPresent()) {

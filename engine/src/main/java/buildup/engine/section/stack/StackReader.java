@@ -110,6 +110,14 @@ public final class StackReader {
                                 && kind.text().equals(PieceKind.FRAMING.word())));
     }
 
+    /** Whether another key is nearly that of the pieces: it is refused by itself, and that there are none follows from it. */
+    private static boolean isMistyped(Fields root) {
+        return !root.has("pieces")
+                && root.mapping().entries().stream()
+                        .anyMatch(entry -> Suggestion.nearest(entry.key().text(), List.of("pieces"))
+                                .isPresent());
+    }
+
     private static List<Piece> pieces(Fields root, PieceReader reader, Notices notices) {
         int count = root.node("pieces").orElse(null) instanceof Sequence list
                 ? list.items().size()
@@ -122,7 +130,7 @@ public final class StackReader {
             return List.of();
         }
         List<Fields> entries = root.list("pieces");
-        if (entries.isEmpty()) {
+        if (entries.isEmpty() && !isMistyped(root)) {
             notices.add(StackNotices.NO_PIECES.notice().at(root.mark("pieces")));
         }
         List<Piece> pieces = new ArrayList<>();

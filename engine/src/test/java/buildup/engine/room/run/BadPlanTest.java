@@ -36,6 +36,21 @@ class BadPlanTest {
     }
 
     @Test
+    void what_has_no_name_is_called_by_its_place_also_behind_one_that_is_refused() {
+        refused(
+                ENDS
+                        + "stretches: [{ length: 48, corner: outside 0 }, { length: 48, corner: outside 90 }, { length: 4 }]",
+                "not-a-corner",
+                "A corner of 0° is none: the walls would lie on one another.",
+                "Measure through the room at an inside corner, through the wall or case at an outside one.");
+        assertThat(said(ENDS + "stretches: [{ length: 0, corner: outside 90 }, { length: 0 }]").stream()
+                        .map(NoticeWords.INCHES::message))
+                .satisfiesExactly(
+                        first -> assertThat(first).contains("'stretch 1'"),
+                        second -> assertThat(second).contains("'stretch 2'"));
+    }
+
+    @Test
     void a_corner_of_nothing_or_of_a_straight_wall_is_none() {
         refused(
                 corner("outside 0"),

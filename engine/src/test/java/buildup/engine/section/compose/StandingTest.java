@@ -157,6 +157,21 @@ class StandingTest {
     }
 
     @Test
+    void the_nearest_air_is_said_below_behind_or_above() {
+        String shelf = "name: bed, profile: board 1 x 1, ";
+        assertThat(NoticeWords.INCHES.message(about(
+                        Bench.in("{ floor: -84, wall: { solid: yes } }", shelf + "back: 3/16, bottom: 0"),
+                        "bed",
+                        "floating-piece")))
+                .isEqualTo("'bed' touches nothing: 3/16 of air behind it.");
+        assertThat(NoticeWords.INCHES.message(about(
+                        Bench.in("{ floor: -84, ceiling: 2, wall: { solid: yes } }", shelf + "back: 4, top: 1-3/4"),
+                        "bed",
+                        "floating-piece")))
+                .isEqualTo("'bed' touches nothing: 1/4 of air above it.");
+    }
+
+    @Test
     void what_hangs_over_a_piece_does_not_hide_the_air_below_it() {
         Bench bench = Bench.loose(
                 CASE,
@@ -167,10 +182,11 @@ class StandingTest {
     }
 
     @Test
-    void a_piece_with_nothing_below_floats_without_an_amount() {
+    void a_piece_with_nothing_round_it_floats_without_an_amount() {
         Notice problem =
                 about(Bench.loose("name: bed, profile: board 1 x 1, back: 40, bottom: 2"), "bed", "floating-piece");
-        assertThat(NoticeWords.INCHES.message(problem)).isEqualTo("'bed' touches nothing, and nothing is below it.");
+        assertThat(NoticeWords.INCHES.message(problem))
+                .isEqualTo("'bed' touches nothing, and nothing is below, behind or above it.");
         assertThat(NoticeWords.INCHES.cure(problem)).isEqualTo("Place it on a piece, or add a block.");
         assertThat(problem.amount()).isEmpty();
     }

@@ -45,6 +45,13 @@ class BadInputTest {
     }
 
     @Test
+    void pieces_under_a_mistyped_key_are_asked_about_by_that_key_alone() {
+        assertThat(Bench.of("wood: check-wood\npeices:\n  - { " + FRIEZE + " }\n")
+                        .codes())
+                .containsExactly("unknown-key");
+    }
+
+    @Test
     void ten_thousand_pieces_are_refused_in_one_sentence() {
         StringBuilder text = new StringBuilder("wood: check-wood\npieces:\n");
         for (int i = 0; i < 10_000; i++) {
