@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -60,6 +61,30 @@ class OutlineLapsTest {
                 .satisfiesExactly(
                         lap -> assertThat(lap.area()).isCloseTo(1, within(EXACT)),
                         lap -> assertThat(lap.area()).isCloseTo(0.75, within(EXACT)));
+    }
+
+    @Test
+    void laps_come_by_the_height_at_which_they_are_shown() {
+        // two teeth let into a board: the left is widest at its foot, the right, over it, at its head
+        Outline teeth =
+                lines(0, 0, 8, 0, 8, 1, 5.5, 1, 5.5, 3, 7, 3, 7, 4, 5, 4, 5, 1, 3, 1, 3, 3, 1, 3, 1, 4.5, 0, 4.5);
+        Outline board = board(-1, 2, 9, 10);
+        assertThat(OutlineLaps.of(List.of(teeth, board)))
+                .satisfiesExactly(
+                        left -> {
+                            assertThat(left.area()).isCloseTo(3 + 1.5, within(EXACT));
+                            assertThat(left.at().y()).isCloseTo(2.5, within(EXACT));
+                        },
+                        right -> {
+                            assertThat(right.area()).isCloseTo(0.5 + 2, within(EXACT));
+                            assertThat(right.at().y()).isCloseTo(3.5, within(EXACT));
+                        });
+        // the same from its other end: what is shown lower then lies farther out
+        assertThat(OutlineLaps.of(List.of(teeth.moved(Motion.ENDS), board.moved(Motion.ENDS))))
+                .extracting(Lap::area)
+                .satisfiesExactly(
+                        left -> assertThat(left).isCloseTo(4.5, within(EXACT)),
+                        right -> assertThat(right).isCloseTo(2.5, within(EXACT)));
     }
 
     @Test

@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -80,12 +82,18 @@ class ReadingOrderTest {
             outlines.add(board(8, 2, 12, 4));
             outlines.add(board(-1, 5, 8, 6));
             outlines.add(board(10, -1, 11, 2));
-            List<Part> parts = WeldedOutlines.of(outlines).union().parts();
-            assertThat(parts).hasSize(1);
-            assertThat(parts.get(0).holes().stream()
-                            .map(hole -> low(hole.box()))
-                            .filter(PLACES::contains))
-                    .containsExactlyElementsOf(PLACES);
+            for (double degrees : new double[] {0, 90, 180, 270, 33}) {
+                List<Part> parts = WeldedOutlines.of(outlines.stream()
+                                .map(one -> one.moved(Motion.turn(degrees)))
+                                .toList())
+                        .union()
+                        .parts();
+                assertThat(parts).hasSize(1);
+                assertThat(parts.get(0).holes()).hasSizeGreaterThan(3);
+                assertThat(parts.get(0).holes().stream().map(Ring::inside))
+                        .isSortedAccordingTo(
+                                Comparator.comparingDouble(Point::y).thenComparingDouble(Point::x));
+            }
         }
     }
 

@@ -9,11 +9,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.profiles.member.Walk;
 import buildup.profiles.member.Way;
+import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -133,10 +135,24 @@ class WeldTest {
 
     @Test
     void corners_come_back_as_they_were_given_to_the_last_digit() {
-        double hair = 3e-7;
+        Walk cyma = new Walk();
+        cyma.straight(Way.OUT, 0.5, "bottom");
+        cyma.cymaReversa(Way.UP, 1, Way.OUT, 1, "cyma");
+        cyma.cymaRecta(Way.UP, 1, Way.IN, 0.5, "recta");
+        cyma.levelToBack();
         List<Outline> given = new ArrayList<>(UnionTest.readingRoom());
-        given.add(board(-3, 0, hair, 2));
-        given.add(board(-3, 2 + hair, -1, 3));
+        given.add(Outline.closed(cyma.close()).moved(Motion.shift(-20, 0)));
+        double hair = 3e-7;
+        for (int i = 0; i < 9; i++) {
+            double out = (i % 3 - 1) * hair;
+            double up = (i / 3 - 1) * hair;
+            given.add(board(-3, 4 * i, -1, 4 * i + 1));
+            given.add(board(-3 + out, 4 * i + 1 + up, -1 + out, 4 * i + 2));
+        }
+        assertCornersComeBack(given);
+    }
+
+    private static void assertCornersComeBack(List<Outline> given) {
         List<Point> corners = given.stream()
                 .flatMap(outline -> outline.strokes().stream())
                 .map(stroke -> stroke.segment().from())
@@ -153,6 +169,40 @@ class WeldTest {
                                 off -> assertThat(off).isLessThan(1e-14),
                                 off -> assertThat(off).isGreaterThan(Tolerance.SNAP));
             }
+        }
+    }
+
+    @Test
+    void a_curve_that_begins_a_hair_over_an_edge_meets_it_there_and_not_where_it_crosses_it_far_off() {
+        // from (3, 1/300) over to (1, -0.2); its foot stands on the board from 2.5 to 3
+        Point center = new Point(2, (1.0 / 300 - 0.2) / 2);
+        Arc over = new Arc(new Point(3, 1.0 / 300), new Point(1, -0.2), center, true);
+        List<Point> rest = List.of(over.to(), new Point(2.5, -0.2), new Point(2.5, 1.0 / 300), over.from());
+        List<Stroke> strokes = new ArrayList<>(List.of(new Stroke(over, "bow")));
+        for (int i = 0; i + 1 < rest.size(); i++) {
+            strokes.add(new Stroke(new Line(rest.get(i), rest.get(i + 1)), "s" + i));
+        }
+        Part part = UnionTest.only(WeldedOutlines.of(List.of(board(0, -1, 4, 0), Outline.closed(strokes)))
+                .union());
+        double r = center.distance(over.from());
+        double half = Math.acos(-center.y() / r);
+        double bow = r * r * (half - Math.sin(half) * Math.cos(half));
+        assertThat(part.area()).isCloseTo(4 + bow, within(0.01));
+        assertThat(part.perimeter()).isCloseTo(10 - 2 * r * Math.sin(half) + 2 * r * half, within(0.02));
+    }
+
+    @Test
+    void a_lip_thinner_than_touching_comes_down_on_the_board_below_it() {
+        // over the lip a slot as thin, from the face to (1, ..): all of it goes down on the board
+        Outline lipped = lines(0, 0, 4, 0, 4, 0.001, 1, 0.001, 1, 0.002, 4, 0.002, 4, 2, 0, 2);
+        for (double degrees : new double[] {0, 30, 90, 211}) {
+            Part part = UnionTest.only(WeldedOutlines.of(List.of(
+                            board(-1, -1, 5, 0).moved(Motion.turn(degrees)), lipped.moved(Motion.turn(degrees))))
+                    .union());
+            assertThat(part.holes()).isEmpty();
+            assertThat(part.area()).isCloseTo(6 + 8, within(0.01));
+            assertThat(part.perimeter()).isCloseTo(14 + 4, within(0.02));
+            assertThat(part.outer().bounds()).hasSizeBetween(8, 10);
         }
     }
 
