@@ -118,6 +118,17 @@ class ApproachTest {
     }
 
     @Test
+    void a_way_that_ends_in_the_wood_is_said_and_not_followed() {
+        Notices notices = new Notices();
+        String block = "approach:\n  - { from: { distance: 72, height: 0 }, to: { distance: 1, height: 1/2 } }\n";
+        assertThat(Sights.approaches(TRAY, block, notices)).isEmpty();
+        assertThat(notices.sorted())
+                .singleElement()
+                .satisfies(said -> assertThat(NoticeWords.INCHES.message(said))
+                        .isEqualTo("Eye 'approach 1' (1 out, 1/2 up) is inside the shelf."));
+    }
+
+    @Test
     void a_way_without_distance_or_height_is_not_followed() {
         Notices notices = new Notices();
         String block = "approach:\n  - { from: { distance: 72 }, to: { distance: 72, height: 0 } }\n";

@@ -41,6 +41,9 @@ class SightTest {
         SeenMember bottom = eye("name: e, distance: 72, height: -40", SHELF).seen("e", "shelf", "bottom");
         assertThat(bottom.trueHeight()).isZero();
         assertThat(bottom.seenHeight()).hasValueCloseTo(-eye * 72 / (72 - 5.5) + eye, within(1e-9));
+        SeenMember higher = eye("name: e, distance: 72, height: -40", SHELF.replace("datum", "5"))
+                .seen("e", "shelf", "bottom");
+        assertThat(higher.seenHeight()).hasValueCloseTo(45.0 * 72 / (72 - 5.5) - 45, within(1e-9));
     }
 
     @Test
@@ -87,6 +90,67 @@ class SightTest {
         Sights bare =
                 eye("name: e, distance: 72, height: -40", SHELF.replace("name: shelf", "name: shelf, kind: nailer"));
         assertThat(NoticeWords.INCHES.cure(bare.said())).isEqualTo("Finish it, or cover it.");
+    }
+
+    @Test
+    void the_way_out_hides_raw_wood_also_from_the_eye_that_sees_less_and_needs_more() {
+        // a sight line over the lip's back arris (3.5, y) meets the soffit's inner end (2, 6.25): y = 6.25 - 1.5 k,
+        // with k
+        // its slope from the eye; the near eye sees more past the lip as it is, the far one needs the lower lip
+        double near = 6.25 - 1.5 * (6.25 - 3) / (10 - 2);
+        double far = 6.25 - 1.5 * (6.25 + 36) / (100 - 2);
+        assertThat(far).isLessThan(near - 0.01);
+        Sights cornice = Sights.of(Bench.resource("/reference-cornice.yaml")
+                + "eyes: [{ name: near, distance: 10, height: 3 }, { name: far, distance: 100, height: -36 }]\n");
+        assertThat(cornice.coverage("near", "soffit").seen())
+                .isGreaterThan(cornice.coverage("far", "soffit").seen());
+        assertThat(NoticeWords.INCHES.message(cornice.said())).startsWith("From 'near' you see");
+        assertThat(NoticeWords.INCHES.cure(cornice.said()))
+                .endsWith(String.format(java.util.Locale.ROOT, "down to 5-9/16 (needs %.3f).", far));
+    }
+
+    @Test
+    void a_lower_lip_is_no_edit_while_another_eye_sees_the_wood_from_above() {
+        String[] open = {
+            "name: base, kind: nailer, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: datum",
+            "name: back, profile: board 3/4 x 5-1/2, back: wall, bottom: base.top",
+            "name: fascia, profile: board 3/4 x 5-1/2, back: base.face, bottom: -1/4, top: 1"
+        };
+        String low = "{ name: low, distance: 72, height: -40 }";
+        String high = "{ name: high, distance: 72, height: 20 }";
+        Sights below = Sights.of(ROOM + "eyes: [" + low + "]\n" + Bench.list(open));
+        assertThat(NoticeWords.INCHES.edits(below.said())).isNotEmpty();
+        Sights both = Sights.of(ROOM + "eyes: [" + low + ", " + high + "]\n" + Bench.list(open));
+        assertThat(both.coverage("high", "base").seen()).isPositive();
+        assertThat(NoticeWords.INCHES.cure(both.said())).startsWith("Finish it, or bring");
+        assertThat(NoticeWords.INCHES.edits(both.said())).isEmpty();
+    }
+
+    @Test
+    void raw_wood_that_shows_and_raw_wood_that_lies_out_of_sight_are_two_things_to_say() {
+        Sights both = eye(
+                "name: low, distance: 72, height: -40",
+                "name: rail, kind: nailer, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: datum",
+                "name: cap, profile: board 3/4 x 5-1/2, lay: flat, back: wall, bottom: rail.top",
+                "name: cleat, kind: nailer, profile: board 3/4 x 1-1/2, lay: flat, back: wall, bottom: cap.top");
+        assertThat(both.notices())
+                .extracting(NoticeWords.INCHES::message)
+                .satisfiesExactly(
+                        rail -> assertThat(rail)
+                                .startsWith("From 'low' you see")
+                                .endsWith("of raw 'rail'."),
+                        cleat -> assertThat(cleat).contains("of raw 'cleat'").endsWith("no eye of the stack sees it."));
+    }
+
+    @Test
+    void framing_that_hides_some_of_the_wood_is_not_told_to_move() {
+        Sights behind = eye(
+                "name: low, distance: 72, height: -40",
+                "name: rail, kind: nailer, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: datum",
+                "name: beam, kind: framing, section: [out 1, up 3/4], back: rail.face, bottom: datum - 1/4");
+        assertThat(behind.coverage("low", "rail").hiddenShare()).isBetween(0.01, 0.99);
+        assertThat(behind.coverage("low", "rail").cures()).isEmpty();
+        assertThat(NoticeWords.INCHES.cure(behind.said())).isEqualTo("Finish it, or cover it.");
     }
 
     @Test
