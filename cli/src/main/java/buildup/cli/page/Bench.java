@@ -72,14 +72,17 @@ record Bench(Answers known, String key, TextMeasure measure) {
     }
 
     private String steps() {
-        List<Step> steps = known.section().steps();
+        List<Step> all = known.section().steps();
+        List<Step> steps = StackData.stages(known.section());
         StringBuilder html = new StringBuilder("<div class=\"steps scripted\" role=\"group\" aria-labelledby=\"" + key
                 + "-steps\">\n<h3 id=\"" + key + "-steps\">Step by step</h3>\n<ol>\n");
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
+            int number = all.indexOf(step);
             html.append("<li><button type=\"button\" class=\"step\" id=\"" + key + "-step-" + (i + 1)
-                    + "\" aria-pressed=\"" + (i == steps.size() - 1) + "\" data-in=\"" + says(i, step, LengthUnit.INCH)
-                    + "\" data-mm=\"" + says(i, step, LengthUnit.MILLIMETER) + "\"><b>" + (i + 1) + "</b> "
+                    + "\" aria-pressed=\"" + (i == steps.size() - 1) + "\" data-in=\""
+                    + says(number, step, LengthUnit.INCH)
+                    + "\" data-mm=\"" + says(number, step, LengthUnit.MILLIMETER) + "\"><b>" + (number + 1) + "</b> "
                     + Html.name(known.section().name(step.body())) + "</button></li>\n");
         }
         return html + "</ol>\n<p class=\"stepsays\"></p>\n</div>\n";

@@ -34,7 +34,7 @@ import java.util.stream.IntStream;
  *   <li>{@code box}: of the whole stack
  *   <li>{@code names}: of all bodies by number; {@code letters}: of the pieces, which come first; {@code framing}: the
  *       numbers of those that are there from the beginning
- *   <li>{@code stages}: one for each step, the last of them the whole: {@code piece}, the last put up; {@code members},
+ *   <li>{@code stages}: one for each step of {@link #stages}, the last of them the whole: {@code piece}, the last put up; {@code members},
  *       the walk as {@code [body, name, segments]}; {@code surfaces}, all that can stand in the way of light, as
  *       {@code [body, segment]}; {@code front}, what shows straight from the front whatever the light, as {@code [member,
  *       segment of it, start, end, shares...]}: start and end are shares of the segment, and of as many strips of it as
@@ -49,6 +49,9 @@ final class StackData {
     private static final int DECIMALS = 9;
 
     private static final int SHARE_DECIMALS = 3;
+
+    /** Pieces of all stages together. */
+    private static final int MOST_PIECES_SHOWN = 5000;
 
     private final Section whole;
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
@@ -89,7 +92,21 @@ final class StackData {
                 + "},\n\"roomShare\":" + number(FrontView.ROOM_SHARE) + ",\n\"names\":"
                 + list(whole.bodies(), body -> text(body.name())) + ",\n\"letters\":"
                 + list(pieces().boxed().toList(), number -> text(Section.letter(number))) + ",\n\"framing\":"
-                + list(framing, String::valueOf) + ",\n\"stages\":" + list(whole.steps(), this::stage) + "}";
+                + list(framing, String::valueOf) + ",\n\"stages\":" + list(stages(whole), this::stage) + "}";
+    }
+
+    /**
+     * The steps at which the page shows the stack half built: all of them, or of a stack of many pieces every few, since
+     * each takes as long as the stack has pieces. The last is always the whole.
+     */
+    static List<Step> stages(Section section) {
+        List<Step> steps = section.steps();
+        int most = Math.max(1, MOST_PIECES_SHOWN / Math.max(1, steps.size()));
+        int each = (steps.size() + most - 1) / most;
+        return IntStream.range(0, steps.size())
+                .filter(step -> (steps.size() - 1 - step) % Math.max(1, each) == 0)
+                .mapToObj(steps::get)
+                .toList();
     }
 
     private IntStream pieces() {

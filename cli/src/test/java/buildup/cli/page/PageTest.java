@@ -7,6 +7,7 @@ import buildup.cli.Ran;
 import buildup.cli.command.Typed;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
+import buildup.engine.section.compose.Step;
 import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.List;
@@ -115,6 +116,24 @@ class PageTest {
                 Typed.of("units: mm\npieces:\n  - { name: frieze, profile: board 19 x 89, back: wall, bottom: 0 }\n");
         assertThat(Page.of(metric)).contains("<html lang=\"en\" data-unit=\"mm\">");
         assertThat(PAGE).contains("<html lang=\"en\" data-unit=\"in\">");
+    }
+
+    /** Each stage is composed and lit anew: one for every piece of 500 would take half a minute. */
+    @Test
+    void a_stack_of_many_pieces_is_built_a_few_pieces_at_a_time() {
+        assertThat(stages(9)).isEqualTo(List.of(0, 1, 2, 3, 4, 5, 6, 7, 8));
+        List<Integer> many = stages(120);
+        assertThat(many).hasSize(40).endsWith(116, 119);
+    }
+
+    private static List<Integer> stages(int pieces) {
+        StringBuilder yaml = new StringBuilder("wood: yellow-poplar\nspace: { wall: { solid: yes } }\npieces:\n");
+        for (int i = 0; i < pieces; i++) {
+            yaml.append("  - { name: p" + i + ", profile: board 3/4 x 1, back: wall, bottom: " + i + " }\n");
+        }
+        return StackData.stages(Typed.of(yaml.toString()).known().orElseThrow().section()).stream()
+                .map(Step::body)
+                .toList();
     }
 
     @Test

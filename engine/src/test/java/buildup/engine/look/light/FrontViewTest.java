@@ -9,9 +9,12 @@ import buildup.engine.look.view.Drawn;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Light;
 import buildup.engine.section.sun.SunHour;
+import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Stroke;
 import buildup.shared.notice.Notices;
 import java.time.LocalDate;
 import java.util.List;
@@ -77,6 +80,58 @@ class FrontViewTest {
         double cosine = Math.cos(Math.toRadians(40)) * Math.cos(Math.toRadians(60));
         double least = Math.cos(Math.toRadians(89.9));
         assertThat((off - dark) / (square - dark)).isCloseTo((cosine - least) / (1 - least), within(1e-9));
+    }
+
+    @Test
+    void each_strip_of_a_round_has_the_tone_of_its_middle() {
+        // Lambert's cosine law at the middle of the strip; what the room gives is the same under both lights
+        Point foot = new Point(1, 0);
+        Point head = new Point(1, 2);
+        Section nosing = Drawn.section(
+                false,
+                Outline.closed(List.of(
+                        new Stroke(new Arc(foot, head, new Point(1, 1), true), "round"),
+                        new Stroke(new Line(head, new Point(0, 2)), "top"),
+                        new Stroke(new Line(new Point(0, 2), new Point(0, 0)), "back"),
+                        new Stroke(new Line(new Point(0, 0), foot), "bottom"))));
+        List<Strip> level = strips(nosing, distant(0, 0));
+        List<Strip> higher = strips(nosing, distant(30, 0));
+        int compared = 0;
+        for (Strip strip : level) {
+            assertThat(strip.low().distance(strip.high())).isLessThan(1.0 / 31);
+            Optional<Strip> other = higher.stream()
+                    .filter(one -> one.lit() == Band.Lit.LIT)
+                    .filter(one -> one.low().equals(strip.low()) && one.high().equals(strip.high()))
+                    .findFirst();
+            if (other.isPresent()) {
+                compared++;
+                double low = Math.atan2(strip.low().y() - 1, strip.low().x() - 1);
+                double high = Math.atan2(strip.high().y() - 1, strip.high().x() - 1);
+                double middle = (low + high) / 2;
+                double drop = Math.cos(middle) - Math.cos(middle - Math.toRadians(30));
+                assertThat(strip.tone() - other.get().tone())
+                        .as("at %s", strip.low())
+                        .isCloseTo((1 - FrontView.ROOM_SHARE) * drop, within(1e-9));
+            }
+        }
+        assertThat(compared).isGreaterThan(60);
+    }
+
+    @Test
+    void a_face_under_a_soffit_grows_lighter_strip_by_strip_away_from_it() {
+        Bench eaves = Bench.loose(
+                "name: frieze, profile: board 3/4 x 4, back: wall, bottom: datum",
+                "name: soffit, profile: board 3/4 x 5-1/2, lay: flat, back: wall, bottom: frieze.top");
+        List<Strip> frieze = strips(eaves.section(), distant(0, 0)).stream()
+                .filter(strip -> strip.high().y() < 4 + 1e-9)
+                .toList();
+        assertThat(frieze).as("an eighth of an inch each").hasSize(32);
+        assertThat(frieze.stream().map(Strip::tone).distinct().count()).isGreaterThan(10);
+        for (int i = 0; i + 1 < frieze.size(); i++) {
+            assertThat(frieze.get(i).tone())
+                    .isGreaterThanOrEqualTo(frieze.get(i + 1).tone());
+            assertThat(frieze.get(i).high().y() - frieze.get(i).low().y()).isCloseTo(0.125, within(1e-9));
+        }
     }
 
     @Test
