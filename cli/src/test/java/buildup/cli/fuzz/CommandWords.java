@@ -34,6 +34,7 @@ final class CommandWords {
             Map.entry("trace", 80),
             Map.entry("profile", 60),
             Map.entry("watch", 10),
+            Map.entry("sheets", 6),
             Map.entry("schema", 5),
             Map.entry("new", 5));
 
@@ -141,6 +142,9 @@ final class CommandWords {
         } else if (name.equals("--catalog")) {
             files.put("own.yaml", Papers.catalog(chance).getBytes(UTF_8));
             options.add(Asked.FOLDER + "own.yaml");
+        } else if (values.isDocument(name)) {
+            files.put("old.yaml", values.document(name, false).getBytes(UTF_8));
+            options.add(Asked.FOLDER + "old.yaml");
         } else if (option.arity().max() > 0) {
             options.add(values.of(name));
         }
@@ -169,6 +173,9 @@ final class CommandWords {
             if (at >= 0) {
                 return options.get(at + 1).matches("[a-z]+") ? options.get(at + 1) : "out";
             }
+        }
+        if (command.equals("sheets")) {
+            return "pdf";
         }
         return command.equals("draw") ? chance.any("svg", "dxf", "svg", "dxf", "pdf") : "out";
     }

@@ -84,7 +84,8 @@ final class Oracle {
         }
         // what is written holds what there is to say
         boolean written = !asked.files().keySet().containsAll(outcome.files().keySet());
-        boolean silent = outcome.err().isBlank() && outcome.out().length == 0 && !written;
+        boolean asWished = outcome.code() == 1 && asked.words().contains("-q");
+        boolean silent = outcome.err().isBlank() && outcome.out().length == 0 && !written && !asWished;
         return outcome.code() != 0 && silent
                 ? Optional.of("exit code " + outcome.code() + " and not a word, " + command(asked))
                 : Optional.empty();

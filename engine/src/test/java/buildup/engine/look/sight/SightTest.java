@@ -110,7 +110,7 @@ class SightTest {
     }
 
     @Test
-    void a_lower_lip_is_no_edit_while_another_eye_sees_the_wood_from_above() {
+    void a_lower_lip_is_no_way_out_while_another_eye_sees_the_wood_from_above() {
         String[] open = {
             "name: base, kind: nailer, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: datum",
             "name: back, profile: board 3/4 x 5-1/2, back: wall, bottom: base.top",
@@ -122,7 +122,7 @@ class SightTest {
         assertThat(NoticeWords.INCHES.edits(below.said())).isNotEmpty();
         Sights both = Sights.of(ROOM + "eyes: [" + low + ", " + high + "]\n" + Bench.list(open));
         assertThat(both.coverage("high", "base").seen()).isPositive();
-        assertThat(NoticeWords.INCHES.cure(both.said())).startsWith("Finish it, or bring");
+        assertThat(NoticeWords.INCHES.cure(both.said())).isEqualTo("Finish it, or cover it.");
         assertThat(NoticeWords.INCHES.edits(both.said())).isEmpty();
     }
 
