@@ -116,7 +116,8 @@ final class Oracle {
         boolean json = at > 0
                 && List.of("--format", "--to").contains(asked.words().get(at - 1))
                 && !asked.words().contains("-o");
-        return json && outcome.out().length > 0 && !whole("out.json", outcome.out())
+        boolean help = new String(outcome.out(), UTF_8).startsWith("Usage: ");
+        return json && !help && outcome.out().length > 0 && !whole("out.json", outcome.out())
                 ? Optional.of("half of json, " + command(asked))
                 : Optional.empty();
     }

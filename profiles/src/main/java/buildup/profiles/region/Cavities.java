@@ -105,7 +105,10 @@ final class Cavities {
         List<Ring> islands = new ArrayList<>();
         for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
             LinearRing ring = polygon.getInteriorRingN(i);
-            islands.add(trace.ring(ring, true, WeldedOutlines.inside(Chords.FACTORY.createPolygon(ring))));
+            Ring island = trace.ring(ring, true, WeldedOutlines.inside(Chords.FACTORY.createPolygon(ring)));
+            if (!island.bounds().isEmpty()) {
+                islands.add(island);
+            }
         }
         return islands;
     }

@@ -16,6 +16,7 @@ import org.locationtech.jts.geom.GeometryCollection;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.Polygonal;
 import org.locationtech.jts.geom.TopologyException;
+import org.locationtech.jts.geom.util.GeometryFixer;
 import org.locationtech.jts.noding.snap.SnappingNoder;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
@@ -92,7 +93,11 @@ public final class WeldedOutlines {
         List<Part> parts = new ArrayList<>();
         for (int k = 0; k < union.getNumGeometries(); k++) {
             if (union.getGeometryN(k) instanceof Polygon polygon && !polygon.isEmpty()) {
-                parts.add(part(polygon, trace));
+                Part part = part(polygon, trace);
+                // what was taken apart may leave a speck that the outlines as given do not have
+                if (!part.outer().bounds().isEmpty()) {
+                    parts.add(part);
+                }
             }
         }
         parts.sort(Comparator.comparingDouble((Part part) -> part.outer().box().bottom())
@@ -147,12 +152,19 @@ public final class WeldedOutlines {
         }
     }
 
-    /** Snapped; where the snapped edges contradict each other, by the library's own ladder, which may leave slits. */
+    /**
+     * Snapped; where the snapped edges contradict each other, by the library's own ladder, which may leave slits; where
+     * that cannot tell inside from outside either, once more with what welding left crossed taken apart.
+     */
     static Geometry overlay(Geometry a, Geometry b, int operation) {
         try {
             return snapped(a, b, operation);
         } catch (TopologyException first) {
-            return OverlayNGRobust.overlay(a, b, operation);
+            try {
+                return OverlayNGRobust.overlay(a, b, operation);
+            } catch (TopologyException second) {
+                return OverlayNGRobust.overlay(GeometryFixer.fix(a), GeometryFixer.fix(b), operation);
+            }
         }
     }
 
