@@ -1,8 +1,6 @@
 package buildup.engine.look.joint;
 
 import buildup.engine.section.compose.Section;
-import buildup.shared.figure.Quantity;
-import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
 
@@ -18,7 +16,7 @@ public final class JointSheet {
         return Sheet.of(KEY, "OPEN JOINTS", open)
                 .name("piece", "piece", joint -> section.name(joint.piece()))
                 .name("over", "over", joint -> section.name(joint.other()))
-                .measure("gap", "gap", Quantity.LENGTH, Rounding.CONTACT, OpenJoint::width)
+                .fine("gap", "gap", OpenJoint::width)
                 .sums()
                 .place("at", "", joint -> joint.at().x(), joint -> joint.at().y())
                 .json()
