@@ -24,6 +24,9 @@ final class Squaring {
     /** Lines are voted with that stand no farther from each other than this, degrees. */
     private static final double VOTED = 0.5;
 
+    /** Means taken one after another, each of the lines that agree with the one before. */
+    private static final int MEANS = 2;
+
     private Squaring() {}
 
     /**
@@ -41,45 +44,56 @@ final class Squaring {
         return new Turn(flat.degrees() + spring.degrees(), Math.min(flat.unsure(), spring.unsure()));
     }
 
-    /** By the lines that agree best: each votes with its length for its own turn. */
+    /**
+     * By the lines that agree best: each votes with its length for every turn that it does not contradict. A short line
+     * contradicts little, so it may vote for many turns; but it is asked as a voter only, or it would elect a turn that
+     * lies between two that exclude each other.
+     */
     private static Turn flatTurn(Fitting fitting, double most) {
-        List<Integer> lines = lines(fitting);
         double votes = 0;
         double elected = 0;
-        double slackest = 0;
-        for (int i : lines) {
+        for (int i : lines(fitting)) {
             double off = off(fitting, i);
-            if (Math.abs(off) <= most) {
-                double own = Flats.slack(fitting, i);
-                double mine = lines.stream()
-                        .filter(other -> agree(off(fitting, other), off, Flats.slack(fitting, other), own))
-                        .mapToDouble(fitting::span)
-                        .sum();
-                if (mine > votes) {
-                    votes = mine;
-                    elected = off;
-                    slackest = own;
-                }
+            double mine = Math.abs(off) <= most ? votes(fitting, off) : 0;
+            if (mine > votes) {
+                votes = mine;
+                elected = off;
             }
         }
+        Turn turn = new Turn(0, Double.POSITIVE_INFINITY);
+        for (int round = 0; votes > 0 && round < MEANS; round++) {
+            turn = mean(fitting, elected);
+            elected = -Math.toRadians(turn.degrees());
+        }
+        return turn;
+    }
+
+    private static double votes(Fitting fitting, double turn) {
+        return lines(fitting).stream()
+                .filter(line -> agrees(fitting, line, turn))
+                .mapToDouble(fitting::span)
+                .sum();
+    }
+
+    /** The mean of all lines that agree with a turn, each weighed by how well it knows its own. */
+    private static Turn mean(Fitting fitting, double about) {
         double sum = 0;
         double weight = 0;
-        for (int i : lines) {
-            double off = off(fitting, i);
+        for (int i : lines(fitting)) {
             double slack = Flats.slack(fitting, i);
-            if (votes > 0 && agree(off, elected, slack, slackest)) {
-                sum += off / (slack * slack);
+            if (agrees(fitting, i, about)) {
+                sum += off(fitting, i) / (slack * slack);
                 weight += 1 / (slack * slack);
             }
         }
         return weight > 0
                 ? new Turn(-Math.toDegrees(sum / weight), Math.toDegrees(1 / Math.sqrt(weight)))
-                : new Turn(0, Double.POSITIVE_INFINITY);
+                : new Turn(-Math.toDegrees(about), Double.POSITIVE_INFINITY);
     }
 
-    private static boolean agree(double one, double other, double slack, double otherSlack) {
-        double within = WITHIN * Math.hypot(slack, otherSlack) + Math.toRadians(VOTED) / 2;
-        return Math.abs(one - other) < Math.min(NEARLY, within);
+    private static boolean agrees(Fitting fitting, int line, double turn) {
+        double within = WITHIN * Flats.slack(fitting, line) + Math.toRadians(VOTED) / 2;
+        return Math.abs(off(fitting, line) - turn) < Math.min(NEARLY, within);
     }
 
     private static List<Integer> lines(Fitting fitting) {
