@@ -93,7 +93,7 @@ class TracedFamiliesTest {
 
     @Test
     void every_profile_is_told_from_a_tracing_that_scatters_by_five_thousandths() {
-        assertThat(tally(0.005).excused()).isEqualTo(45);
+        assertThat(tally(0.005).excused()).isEqualTo(42);
     }
 
     private static Tally tally(double noise) {

@@ -9,6 +9,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
+import buildup.profiles.trace.fit.Corners;
 import buildup.profiles.trace.fit.Curve;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.profiles.trace.fit.Noise;
@@ -16,6 +17,7 @@ import buildup.profiles.trace.ring.Joining;
 import buildup.profiles.trace.ring.Loops;
 import buildup.profiles.trace.ring.Stepping;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
@@ -42,11 +44,25 @@ final class Doubts {
     /** A member must bring so many (distance / noise)^2 for each logarithm of the number of points to be told. */
     private static final double TOLD = 7.5;
 
-    /** Fillets and quirks of 1/16 are common, and half of one is not seen well: where less cannot be told, some may be missing, in. */
-    private static final double COMMON_MEMBER = 0.04;
+    /** Fillets and quirks of 1/16 are common, and a little under half of one is told by chance: then some may be missing, in. */
+    private static final double COMMON_MEMBER = 0.028;
 
     /** The second round lies no farther from the outline than so many times the noise of the first. */
     private static final double SAME_AGAIN = 2.5;
+
+    /** The last point before a corner may lie so many steps of the tracing, and so many standard deviations, short of it. */
+    private static final double STEPS_SHORT = 1.5;
+
+    private static final double SCATTER_SHORT = 3;
+
+    /** Sizes are not drawn to the rule farther than so many standard deviations of a point without a word. */
+    private static final double DRAWN = 1.5;
+
+    /** Fewer points do not tell a member that is shorter than what can be told. */
+    private static final int FEW = 3;
+
+    /** So many points in a row that stray as one may step aside as one. */
+    private static final double ALIKE = 2;
 
     private static final int LOOKED_AT = 200;
 
@@ -55,6 +71,12 @@ final class Doubts {
 
     /** A radius is told when its standard deviation is no more than this share of it. */
     private static final double RADIUS_TOLD = 1.0 / 16;
+
+    /** Two arcs that go over into each other pass for one when their curvatures differ by less than so many standard deviations. */
+    private static final double HIDDEN = 3;
+
+    /** An arc in which two may hide whose radii differ by more than this share is not told. */
+    private static final double TWO_ARCS = 0.2;
 
     /** A cutting that is so much less likely, as twice the logarithm of how many times, may be meant as well. */
     private static final double RIVAL = 10;
@@ -71,8 +93,12 @@ final class Doubts {
     private final Noise noise;
     private final Notices notices;
 
-    private Doubts(Traced traced, Notices notices) {
+    /** From point to point of the tracing, in. */
+    private final double spacing;
+
+    private Doubts(Traced traced, double spacing, Notices notices) {
         this.traced = traced;
+        this.spacing = spacing;
         this.noise = traced.noise();
         this.notices = notices;
     }
@@ -80,21 +106,20 @@ final class Doubts {
     /** The same outline, every doubt said; nothing when the points contradict it. */
     static Optional<Traced> told(
             Traced traced, Fitting home, Joining.Ring ring, Otherwise otherwise, Wish wish, Notices notices) {
-        Doubts doubts = new Doubts(traced, notices);
+        double spacing = Loops.way(ring.dots()) / ring.dots().size();
+        Doubts doubts = new Doubts(traced, spacing, notices);
         if (!doubts.followed()) {
             return Optional.empty();
         }
-        double step = Math.max(
-                Stepping.longest(ring.dots()),
-                Loops.way(ring.dots()) / ring.dots().size());
-        doubts.unseen(step);
+        doubts.unseen(Math.max(Stepping.longest(ring.dots()), spacing));
+        doubts.tips();
         doubts.again(ring);
         doubts.sizes(home, wish);
         doubts.radii(home);
         if (wish.deviation().isEmpty()) {
             doubts.otherwise(otherwise);
         }
-        doubts.grain(wish, Loops.way(ring.dots()) / ring.dots().size());
+        doubts.grain(wish);
         return Optional.of(traced);
     }
 
@@ -103,10 +128,12 @@ final class Doubts {
      *
      * @param rival how much less likely another number of members is, as twice the logarithm of how many times
      * @param places numbers of points at which there may be one member more
+     * @param spare numbers of points at which there may be one member less
      */
-    record Otherwise(double rival, List<Integer> places) {
+    record Otherwise(double rival, List<Integer> places, List<Integer> spare) {
         Otherwise {
             places = List.copyOf(places);
+            spare = List.copyOf(spare);
         }
     }
 
@@ -118,10 +145,17 @@ final class Doubts {
                     .with("deviation", Figure.fine(1.5 * Tracer.DEVIATION * noise.weighed())));
         }
         for (int point : other.places()) {
-            Point at = traced.points().get(Math.min(point, traced.points().size() - 1));
-            notices.add(
-                    TraceNotices.ONE_MORE.with("place", OutlineCodes.place(at)).with("deviation", finer));
+            notices.add(TraceNotices.ONE_MORE.with("place", place(point)).with("deviation", finer));
         }
+        Figure coarser = Figure.fine(1.5 * Tracer.DEVIATION * noise.weighed());
+        for (int point : other.spare()) {
+            notices.add(TraceNotices.ONE_LESS.with("place", place(point)).with("deviation", coarser));
+        }
+    }
+
+    private Phrase place(int point) {
+        return OutlineCodes.place(
+                traced.points().get(Math.min(point, traced.points().size() - 1)));
     }
 
     private boolean followed() {
@@ -153,6 +187,13 @@ final class Doubts {
                         .with("member", fit.member())
                         .with("place", OutlineCodes.place(fit.unseenAt()))
                         .amount(Figure.fine(fit.unseen())));
+            } else if (slipped(fit, length)) {
+                notices.add(TraceNotices.HARDLY_ANY_ON
+                        .with("member", fit.member())
+                        .with(
+                                "place",
+                                OutlineCodes.place(strokes.get(i).segment().at(0.5)))
+                        .amount(Figure.fine(length)));
             } else if (fit.points() == 0 && length > 2 * step + 2 * noise.scatter()) {
                 notices.add(TraceNotices.NO_POINTS_ON
                         .with("member", fit.member())
@@ -162,6 +203,34 @@ final class Doubts {
                         .amount(Figure.fine(length)));
             }
         }
+    }
+
+    /**
+     * Corners that stand out beyond all points: where two curves meet at a narrow angle, a little in a radius moves their
+     * corner far.
+     */
+    private void tips() {
+        double reach = STEPS_SHORT * spacing + SCATTER_SHORT * noise.scatter();
+        List<Stroke> strokes = traced.outline().strokes();
+        for (int i = 0; i < strokes.size(); i++) {
+            Stroke before = strokes.get((i + strokes.size() - 1) % strokes.size());
+            Point tip = strokes.get(i).segment().from();
+            boolean smooth =
+                    before.segment().direction(1).near(strokes.get(i).segment().direction(0), Tolerance.SAME_DIRECTION);
+            double off =
+                    traced.points().stream().mapToDouble(tip::distance).min().orElse(0);
+            if (!smooth && off > reach) {
+                notices.add(TraceNotices.BEYOND_POINTS
+                        .with("place", OutlineCodes.place(tip))
+                        .with("member", strokes.get(i).member())
+                        .amount(Figure.fine(off)));
+            }
+        }
+    }
+
+    /** Whether a short member may be a slip: a hand that strays anew at every point makes no step. */
+    private boolean slipped(Traced.Fit fit, double length) {
+        return noise.alike() > ALIKE && fit.points() < FEW && length < told() && length > noise.scatter();
     }
 
     private static boolean goesOn(Segment segment, Traced.Fit fit) {
@@ -221,8 +290,17 @@ final class Doubts {
         if (scaled || noise.weighed() <= Tolerance.LEAST_SCATTER * (1 + Tolerance.COINCIDENT)) {
             return;
         }
-        size("width", box.width(), home.unsure(segments -> around(segments).width()));
-        size("height", box.height(), home.unsure(segments -> around(segments).height()));
+        Box own = Placing.box(home).orElse(box);
+        size(
+                "width",
+                box.width(),
+                own.width(),
+                home.unsure(segments -> around(segments).width()));
+        size(
+                "height",
+                box.height(),
+                own.height(),
+                home.unsure(segments -> around(segments).height()));
     }
 
     /** Radii of long arcs that the points do not tell: a knife is ground by them. */
@@ -232,38 +310,57 @@ final class Doubts {
             List<Point> on = home.points().get(i);
             if (home.curves().get(i) instanceof Curve.Round round && home.span(i) > LONG_ARC) {
                 double unsure = home.unsureOf(curves -> ((Curve.Round) curves.get(curve)).radius());
-                if (unsure > RADIUS_TOLD * round.radius()) {
+                double hidden = goesOver(home, i) ? HIDDEN * ofHalf(home, i) * round.radius() : 0;
+                if (unsure > RADIUS_TOLD * round.radius() || hidden > TWO_ARCS) {
                     notices.add(TraceNotices.RADIUS_UNSURE
                             .with("place", OutlineCodes.place(on.get(on.size() / 2)))
                             .with("radius", Figure.fine(round.radius()))
-                            .amount(Figure.fine(2 * unsure)));
+                            .amount(Figure.fine(Math.max(2 * unsure, hidden * round.radius()))));
                 }
             }
         }
+    }
+
+    /** Whether a curve goes over into a neighbor without a corner, as the parts of a cyma do: where it ends is not seen. */
+    private static boolean goesOver(Fitting home, int i) {
+        int after = (i + 1) % home.curves().size();
+        return home.kinds().get(i) == Corners.Kind.SMOOTH || home.kinds().get(after) == Corners.Kind.SMOOTH;
+    }
+
+    /** Standard deviation of the curvature of half of an arc: sqrt(720) s / (sqrt(n) length^2), 1/in. */
+    private static double ofHalf(Fitting home, int i) {
+        double half = home.span(i) / 2;
+        double points = home.points().get(i).size() / 2.0;
+        return Math.sqrt(720) * home.noise().weighed() / Math.sqrt(points) / (half * half);
     }
 
     private static Box around(List<Segment> segments) {
         return Box.around(segments.stream().map(Segment::box).toList());
     }
 
-    private void size(String across, double size, double unsure) {
+    private void size(String across, double size, double own, double unsure) {
         boolean onRule = false;
         for (int steps : List.of(16, 32, 64)) {
             boolean there = Math.abs(Math.rint(size * steps) / steps - size) < Tolerance.COINCIDENT;
             onRule |= there && APART * unsure < 1.0 / steps;
         }
-        if (SURE * unsure > AS_GOOD * noise.scatter() && !onRule) {
+        double drawn = Math.abs(size - own);
+        if ((SURE * unsure > AS_GOOD * noise.scatter() && !onRule) || drawn > DRAWN * noise.scatter()) {
             notices.add(TraceNotices.SIZE_UNSURE
                     .with("across", across)
                     .with("size", Figure.fine(size))
-                    .amount(Figure.fine(2 * unsure)));
+                    .amount(Figure.fine(Math.max(2 * unsure, drawn))));
         }
     }
 
+    /** The least member that the points tell, in. */
+    private double told() {
+        return Math.cbrt(TOLD * Math.log(traced.points().size()) * noise.weighed() * noise.weighed() * spacing);
+    }
+
     /** What the scatter hides, and the option that changes what was made of it. */
-    private void grain(Wish wish, double step) {
-        int points = traced.points().size();
-        double told = Math.cbrt(TOLD * Math.log(points) * noise.weighed() * noise.weighed() * step);
+    private void grain(Wish wish) {
+        double told = told();
         if (wish.deviation().isPresent() || noise.scatter() <= Tolerance.SEEN_SCATTER) {
             return;
         }

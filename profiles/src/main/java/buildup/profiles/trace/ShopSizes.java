@@ -28,7 +28,7 @@ final class ShopSizes {
      */
     private static final double FARTHEST = 3;
 
-    private static final double FARTHEST_RADIUS = 2.5;
+    private static final double FARTHEST_RADIUS = 2;
 
     /** Half a step: smaller radii would be drawn to nothing, in. */
     private static final double LEAST_RADIUS = 1.0 / 32;

@@ -138,6 +138,8 @@ final class Siding {
         double longest = Math.max(flats.length(TracedSide.UP.outward()), flats.length(TracedSide.DOWN.outward()));
         if (right > MIRRORED * left && strength(flats, TracedSide.RIGHT) > strength(flats, lying) - NEARLY * size) {
             notices.add(TraceNotices.MIRRORED.notice());
+        } else if (left <= 0 && right <= 0 && sloped(square, flats) && lying == TracedSide.UP) {
+            secondBest(lying, left, flat);
         } else if (left <= 0 && right <= 0) {
             notices.add(TraceNotices.LIES.with("side", word(lying)).with("flat", Figure.fine(flat)));
             return square.moved(turned(lying));
@@ -184,17 +186,21 @@ final class Siding {
 
     /** A sprung molding bears on the wall and on the ceiling; one that bears on the wall and on a floor is seldom. */
     private static boolean hangsUpsideDown(Fitting square, Flats flats) {
-        boolean sloped = false;
+        return sloped(square, flats)
+                && flats.length(TracedSide.DOWN.outward()) > 0
+                && !(flats.length(TracedSide.UP.outward()) > flats.length(TracedSide.DOWN.outward()) / 2);
+    }
+
+    /** Whether a long face stands neither level nor upright, as that of a sprung molding does. */
+    private static boolean sloped(Fitting square, Flats flats) {
         for (int i = 0; i < square.curves().size(); i++) {
             if (square.curves().get(i) instanceof Curve.Straight line
                     && Math.abs(Math.sin(2 * line.angle())) > SLOPED
                     && square.span(i) > flats.size() / 2) {
-                sloped = true;
+                return true;
             }
         }
-        return sloped
-                && flats.length(TracedSide.DOWN.outward()) > 0
-                && !(flats.length(TracedSide.UP.outward()) > flats.length(TracedSide.DOWN.outward()) / 2);
+        return false;
     }
 
     private static String word(TracedSide side) {

@@ -67,6 +67,14 @@ public final class TraceNotices {
             "No point lies on the {member} near {place}, {amount} long.",
             "Look at that place in the drawing, and trace it again.");
 
+    static final Kind HARDLY_ANY_ON = TRACE_DEVIATES.problem(
+            "Hardly a point lies on the {member} near {place}, {amount} long: it may be a slip of the hand.",
+            "Look at that place of the piece.");
+
+    static final Kind BEYOND_POINTS = TRACE_DEVIATES.problem(
+            "The corner of the {member} near {place} stands {amount} beyond every point.",
+            "Look at that corner of the piece, or trace closer to it.");
+
     static final Kind TOO_LARGE = MISSING_UNIT.problem(Words.TOO_LARGE, Words.STATE_THE_UNIT);
     static final Kind WHICH_UNIT = MISSING_UNIT.refusal(Words.TOO_LARGE, Words.STATE_THE_UNIT);
 
@@ -118,6 +126,10 @@ public final class TraceNotices {
     static final Kind ONE_MORE = TRACE_GRAIN.problem(
             "Near {place} the points are nearly as likely with one member more.",
             "Look at the piece there; --deviation {deviation} takes smaller members.");
+
+    static final Kind ONE_LESS = TRACE_GRAIN.problem(
+            "Near {place} the points are nearly as likely with one member less.",
+            "Look at the piece there; --deviation {deviation} leaves smaller members out.");
 
     private static final class Words {
         private static final String TOO_LARGE =

@@ -113,7 +113,10 @@ public final class Tracer {
                         fitting,
                         ring,
                         unit,
-                        new Doubts.Otherwise(weighed.rival(), found.get().doubtful(Tolerance.TRACED_CUT)),
+                        new Doubts.Otherwise(
+                                weighed.rival(),
+                                found.get().doubtful(Tolerance.TRACED_CUT),
+                                found.get().spare()),
                         wish,
                         notices);
     }

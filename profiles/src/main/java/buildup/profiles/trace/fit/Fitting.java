@@ -48,6 +48,9 @@ public record Fitting(
 
     private static final double ONE_OF_TWO = 13.5;
 
+    /** A member that earns no more than this beyond its price may be none: twice the logarithm of a hundred and fifty. */
+    private static final double SPARE = 10;
+
     /** Other prices of a member to try. */
     private static final List<Double> OTHER_PRICES = List.of(0.85, 1.2, 1.5, 0.7, 2.0, 3.0);
 
@@ -379,6 +382,15 @@ public record Fitting(
         double second = curves.size() > 1 ? gains.get(byGain.get(1)) * share * share : 0;
         int suspect = first + second > ONE_OF_TWO ? 2 : first > ONE ? 1 : 0;
         return byGain.stream().limit(suspect).map(this::middleOfAll).toList();
+    }
+
+    /** Where the points may as well show one member less: numbers of points, of all in their order. */
+    public List<Integer> spare() {
+        List<Double> losses = Improving.losses(this);
+        return IntStream.range(0, curves.size())
+                .filter(i -> losses.get(i) < SPARE)
+                .mapToObj(this::middleOfAll)
+                .toList();
     }
 
     private int middleOfAll(int curve) {

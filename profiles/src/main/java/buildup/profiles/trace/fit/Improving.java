@@ -98,6 +98,23 @@ final class Improving {
         return gains;
     }
 
+    /** The least that a ring without one of its members costs more than with it; for the member at every curve. */
+    static List<Double> losses(Fitting fitting) {
+        double own = score(fitting);
+        List<Double> losses = new ArrayList<>();
+        for (int i = 0; i < fitting.curves().size(); i++) {
+            Draft draft = new Draft(fitting, i);
+            losses.add(Stream.of(draft.dropped(), draft.merged(false), draft.merged(true))
+                    .flatMap(Optional::stream)
+                    .map(Fitting::reassigned)
+                    .filter(Fitting::sound)
+                    .mapToDouble(other -> score(other) - own)
+                    .min()
+                    .orElse(Double.POSITIVE_INFINITY));
+        }
+        return losses;
+    }
+
     private static int rounds(Fitting fitting) {
         double more = Math.max(1, fitting.curves().size() / (double) ALL_ROUNDS);
         return (int) (MOST_ROUNDS / Math.pow(more, 5));

@@ -35,7 +35,7 @@ public final class Weighing {
     private static final int ARC_NUMBERS = 4;
 
     /** When so many cuttings in a row are so much worse than the best, coarser ones are no better. */
-    private static final int GIVEN_UP = 3;
+    private static final int GIVEN_UP = 8;
 
     private static final double HOPELESS = 100;
 
@@ -146,9 +146,9 @@ public final class Weighing {
                 .mapToInt(stretch -> stretch.curved() ? ARC_NUMBERS : LINE_NUMBERS)
                 .sum();
         double variance = Math.max(lagged(rests, 0), least * least);
-        double alike = lagged(rests, 1) / variance;
-        double innovation = variance * (1 - alike * alike);
-        double cost = ring.size() * Math.log(innovation) + NUMBER_PRICE * numbers * Math.log(ring.size());
+        double cost = ring.size() * Math.log(variance)
+                + Walking.gain(rests, least, ring.size())
+                + NUMBER_PRICE * numbers * Math.log(ring.size());
         return new Trial(cutFor, noise(rests, variance, numbers), stretches.size(), cost);
     }
 

@@ -1,0 +1,51 @@
+package buildup.catalog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.catalog.TracingMatrix.Judged;
+import buildup.catalog.TracingMatrix.Outcome;
+import buildup.profiles.outline.Outline;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Moldings of chance, which nothing was measured on, traced by hands, scanners and pens. The build tries a few; {@code
+ * -Dbuildup.unseen=120} tries so many with each fault, from {@code -Dbuildup.unseen.seed=1} on.
+ */
+@Tag("long")
+class UnseenTracingsTest {
+    private static final int MOLDINGS = Integer.getInteger("buildup.unseen", 3);
+
+    private static final int FIRST = Integer.getInteger("buildup.unseen.seed", 1);
+
+    @ParameterizedTest
+    @CsvSource({
+        "JITTER, 0.0005, 0",
+        "JITTER, 0.001, 1",
+        "JITTER, 0.002, 2",
+        "JITTER, 0.004, 3",
+        "JITTER, 0.008, 4",
+        "STAIRCASE, 0, 5",
+        "PEN, 0, 6",
+        "MISSING, 0.001, 7",
+        "DOUBLED, 0.002, 8"
+    })
+    void a_tracing_of_an_unseen_molding_is_right_or_doubted(Hand.Fault fault, double noise, int turn) {
+        List<String> wrong = new ArrayList<>();
+        int right = 0;
+        for (int seed = FIRST; seed < FIRST + MOLDINGS; seed++) {
+            Outline truth = ChanceMolding.of(seed);
+            Judged judged = TracingMatrix.judge(truth, Hand.trace(truth, fault, noise, seed * 31L + turn));
+            right += judged.outcome() != Outcome.REFUSED && judged.faults().isEmpty() ? 1 : 0;
+            if (judged.outcome() == Outcome.WRONG) {
+                wrong.add("molding " + seed + ": " + judged.faults());
+            }
+        }
+        System.getLogger(UnseenTracingsTest.class.getName())
+                .log(System.Logger.Level.INFO, "{0} {1}: right {2} of {3}", fault, noise, right, MOLDINGS);
+        assertThat(wrong).as("%s %s", fault, noise).isEmpty();
+    }
+}
