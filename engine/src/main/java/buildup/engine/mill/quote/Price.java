@@ -15,7 +15,7 @@ import java.math.RoundingMode;
  *
  * @param sticks that are delivered
  * @param run feet that go through the machine: waste and set-up in
- * @param boardFeet to buy
+ * @param boardFeet to buy, its part of boards that it shares with other items in
  * @param kept board feet of drops that are taken back
  * @param hours that the machine runs
  * @param wood, drops, labor, glue, machine, finish, specified cost; drops are taken off
@@ -49,15 +49,21 @@ public record Price(
 
     private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
 
-    static Price of(Order order, Item item, Milled milled, Blank blank, BigDecimal wanted) {
+    /**
+     * Of so many feet.
+     *
+     * @param shared what it has of other items' boards, and they of its own
+     */
+    static Price of(Order order, Item item, Milled milled, Blank blank, BigDecimal wanted, Shared shared) {
         Mill mill = order.mill();
         Rates rates = order.rates();
         Sticks sticks = Sticks.of(item.lengths(), wanted);
         BigDecimal feet = sticks.feet();
         BigDecimal run = run(item, mill, feet);
         double sound = mill.sound().doubleValue();
-        double boardFeet = blank.boardFeet(run.doubleValue(), sound);
-        double kept = boardFeet * sound * blank.kept();
+        double own = blank.boardFeet(run.doubleValue() - shared.strips() / blank.pieces(), sound);
+        double boardFeet = own + shared.taken() - shared.given();
+        double kept = own * sound * blank.kept() - shared.used();
         BigDecimal boardFoot = rates.wood().getOrDefault(item.wood().name(), BigDecimal.ZERO);
         BigDecimal wood = cents(clean(boardFeet).multiply(boardFoot));
         BigDecimal credit = mill.drops().map(Mill.Drops::credit).orElse(BigDecimal.ZERO);
@@ -109,7 +115,8 @@ public record Price(
         return sticks.feet();
     }
 
-    private static BigDecimal run(Item item, Mill mill, BigDecimal feet) {
+    /** Feet that go through the machine for so many that are delivered: waste and set-up in. */
+    static BigDecimal run(Item item, Mill mill, BigDecimal feet) {
         BigDecimal setUp =
                 BigDecimal.valueOf(mill.setUp().toInches()).divide(BigDecimal.valueOf(12), MathContext.DECIMAL64);
         return feet.multiply(BigDecimal.ONE.add(item.waste())).add(setUp);

@@ -8,6 +8,8 @@ import buildup.engine.mill.milling.MillingNotices;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,9 +35,10 @@ public record Quote(
      * @param notices told what cannot be run as it is drawn
      */
     public static Quote of(Order order, Catalog catalog, Notices notices) {
-        List<Quoted> items = order.items().stream()
-                .map(item -> quoted(order, item, milled(order, item, catalog, notices)))
+        List<Milled> milled = order.items().stream()
+                .map(item -> milled(order, item, catalog, notices))
                 .toList();
+        List<Quoted> items = quoted(order, milled);
         List<BigDecimal> totals = items.stream()
                 .flatMap(item -> item.price().stream())
                 .map(Price::total)
@@ -68,15 +71,31 @@ public record Quote(
         return milled;
     }
 
-    private static Quoted quoted(Order order, Item item, Milled milled) {
+    private static List<Quoted> quoted(Order order, List<Milled> milled) {
+        List<Item> cut = new ArrayList<>();
+        for (int i = 0; i < milled.size(); i++) {
+            if (milled.get(i).obstacles().isEmpty()) {
+                cut.add(order.items().get(i));
+            }
+        }
+        Iterator<Shared> shared = Sharing.of(order, cut).iterator();
+        List<Quoted> items = new ArrayList<>();
+        for (int i = 0; i < milled.size(); i++) {
+            Shared own = milled.get(i).obstacles().isEmpty() ? shared.next() : Shared.NONE;
+            items.add(quoted(order, order.items().get(i), milled.get(i), own));
+        }
+        return items;
+    }
+
+    private static Quoted quoted(Order order, Item item, Milled milled, Shared shared) {
         Blank blank = item.blank(order.mill());
         Optional<Price> price = milled.obstacles().isEmpty()
-                ? Optional.of(Price.of(order, item, milled, blank, item.feet()))
+                ? Optional.of(Price.of(order, item, milled, blank, item.feet(), shared))
                 : Optional.empty();
         List<Price> breaks = price.isEmpty()
                 ? List.of()
                 : order.breaks().stream()
-                        .map(feet -> Price.of(order, item, milled, blank, feet))
+                        .map(feet -> Price.of(order, item, milled, blank, feet, Shared.NONE))
                         .toList();
         return new Quoted(
                 item,
@@ -85,7 +104,7 @@ public record Quote(
                 price,
                 breaks,
                 new Assumptions(order).of(item, blank, price, milled),
-                price.map(one -> new Reckoning(order, item, blank, milled, one).steps())
+                price.map(one -> new Reckoning(order, item, blank, milled, one, shared).steps())
                         .orElse(List.of()));
     }
 

@@ -14,11 +14,15 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** How each figure of a price came about, a line each, in the order in which whoever checks it goes on. */
-record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price) {
+record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price, Shared shared) {
     private static final Phrase DELIVERED = Phrase.of("{each} of each length asked for");
     private static final Phrase RUN = Phrase.of("{feet}, {waste} more for waste, and {setUp} to set up");
     private static final Phrase WOOD_TO_BUY = Phrase.of(
             "{strips} in {pieces} x {run} of strip; {yield} of the boards' width is strip, and {sound} is sound");
+    private static final Phrase WITH_OTHERS =
+            Phrase.of("{strips} of strip are ripped from what is left beside {items}; their part of those boards");
+    private static final Phrase FOR_OTHERS =
+            Phrase.of("strips of {items} are ripped from what is left beside its own; their part is taken off");
     private static final Phrase LUMBER = Phrase.of("{boardFeet} at {rate}");
     private static final Phrase DROPS =
             Phrase.of("{kept} beside the strips, {least} and wider, at {credit} of {rate}; taken off");
@@ -60,15 +64,7 @@ record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price
                 RUN.with("feet", feet())
                         .with("waste", Amounts.percent(item.waste()))
                         .with("setUp", Amounts.run(mill.setUp()))));
-        steps.add(new PriceStep(
-                "wood to buy",
-                Amounts.boardFeet(price.boardFeet()),
-                WOOD_TO_BUY
-                        .with("strips", Amounts.boardFeet(price.run() * blank.boardFeetInAFoot()))
-                        .with("pieces", Figure.count(blank.pieces()))
-                        .with("run", Amounts.run(price.run()))
-                        .with("yield", Figure.share(blank.inStrips()).rounded(Rounding.decimals(1)))
-                        .with("sound", Amounts.percent(mill.sound()))));
+        steps.addAll(boards());
         steps.add(money(
                 "lumber",
                 price.wood(),
@@ -82,6 +78,36 @@ record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price
                                 .with("least", Amounts.size(drops.least()))
                                 .with("credit", Amounts.percent(drops.credit()))
                                 .with("rate", rate))));
+    }
+
+    /** Its own boards, and what it shares of them and of those of other items. */
+    private List<PriceStep> boards() {
+        double run = price.run() - shared.strips() / blank.pieces();
+        List<PriceStep> steps = new ArrayList<>();
+        steps.add(new PriceStep(
+                "wood to buy",
+                Amounts.boardFeet(blank.boardFeet(run, order.mill().sound().doubleValue())),
+                WOOD_TO_BUY
+                        .with("strips", Amounts.boardFeet(run * blank.boardFeetInAFoot()))
+                        .with("pieces", Figure.count(blank.pieces()))
+                        .with("run", Amounts.run(run))
+                        .with("yield", Figure.share(blank.inStrips()).rounded(Rounding.decimals(1)))
+                        .with("sound", Amounts.percent(order.mill().sound()))));
+        if (shared.taken() > 0) {
+            steps.add(new PriceStep(
+                    "from other boards",
+                    Amounts.boardFeet(shared.taken()),
+                    WITH_OTHERS
+                            .with("strips", Amounts.run(shared.strips()))
+                            .with("items", Listing.names(shared.from()))));
+        }
+        if (shared.given() > 0) {
+            steps.add(new PriceStep(
+                    "to other strips",
+                    Amounts.boardFeet(shared.given()),
+                    FOR_OTHERS.with("items", Listing.names(shared.to()))));
+        }
+        return steps;
     }
 
     private void work(List<PriceStep> steps) {
