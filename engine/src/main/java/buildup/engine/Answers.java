@@ -35,6 +35,7 @@ import buildup.engine.look.sight.Approach;
 import buildup.engine.look.sight.Approaches;
 import buildup.engine.look.sight.Eyes;
 import buildup.engine.look.sight.Sighting;
+import buildup.engine.mill.template.Templates;
 import buildup.engine.room.cope.Cope;
 import buildup.engine.room.cope.Copes;
 import buildup.engine.room.run.Coving;
@@ -311,6 +312,11 @@ public final class Answers {
     /** What the title block of its drawings says. */
     public JobSheet heading() {
         return blocks.heading();
+    }
+
+    /** What its templates are made for. */
+    public Templates templates() {
+        return blocks.templates();
     }
 
     /** The lists from which it was read. */

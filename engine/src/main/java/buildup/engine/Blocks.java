@@ -12,6 +12,7 @@ import buildup.engine.hold.tolerance.ErrorSettings;
 import buildup.engine.hold.tolerance.Tolerances;
 import buildup.engine.judge.must.Musts;
 import buildup.engine.look.sight.Approaches;
+import buildup.engine.mill.template.Templates;
 import buildup.engine.room.plan.Plan;
 import buildup.engine.room.run.Coving;
 import buildup.engine.room.stock.Shop;
@@ -49,6 +50,7 @@ record Blocks(
         ErrorSettings errors,
         List<Scalar> must,
         JobSheet heading,
+        Templates templates,
         Set<String> keys) {
     Blocks {
         ways = List.copyOf(ways);
@@ -85,6 +87,7 @@ record Blocks(
                 Tolerances.read(stack, root, notices),
                 Musts.lines(root),
                 JobSheet.read(root),
+                Templates.read(root, catalog, stack.lengths(), stack.boardList(), notices),
                 keys(root));
     }
 }

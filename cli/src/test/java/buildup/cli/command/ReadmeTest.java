@@ -38,6 +38,8 @@ class ReadmeTest {
     private static final String EVERY_KEY = """
             title: All keys
             job: { name: a, client: b, address: c, number: 1, drawn-by: d, checked-by: e, date: f, scale-note: g, revision: B }
+            templates: { bearing: 1/2, bushing: 5/8, bit: 1/4 }
+            ends: [{ name: scroll, section: [out 3, up 1] }, { name: s, profile: cove 3/4 x 3/4 }]
             revisions: [{ letter: A, date: then, change: what }]
             units: in
             wood: yellow-poplar

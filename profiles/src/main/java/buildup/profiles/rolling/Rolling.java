@@ -33,6 +33,7 @@ public final class Rolling {
     private final double radius;
     private final List<Touch> touches = new ArrayList<>();
     private final List<Pocket> pockets = new ArrayList<>();
+    private final List<Segment> centers = new ArrayList<>();
 
     private Rolling(Outline outline, double radius) {
         this.outline = outline;
@@ -54,6 +55,11 @@ public final class Rolling {
     /** What the disc leaves, in walking order. */
     public List<Pocket> pockets() {
         return List.copyOf(pockets);
+    }
+
+    /** Where the center of the disc runs while it touches, stretch by stretch, roughly in walking order. */
+    public List<Segment> centers() {
+        return List.copyOf(centers);
     }
 
     /** Area of what the disc leaves, sq in. */
@@ -97,6 +103,9 @@ public final class Rolling {
     private void touch(Locus locus, double a, double b) {
         Point from = locus.path().at(a);
         Point to = locus.path().at(b);
+        if (locus.path().length() * (b - a) > Tolerance.SNAP) {
+            centers.add(locus.path().part(a, b));
+        }
         int last = touches.size() - 1;
         if (locus.corner()) {
             touches.add(new Touch(locus.stroke() + 1.0, locus.stroke() + 1.0, from, to));

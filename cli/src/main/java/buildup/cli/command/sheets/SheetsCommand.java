@@ -57,7 +57,7 @@ public final class SheetsCommand implements Callable<Integer> {
             paramLabel = "NAME",
             description =
                     "Only these sheets: cover, section, pieces, sequence, lengths, sticks, light, season, material,"
-                            + " profiles, warnings (default: all that the stack has data for).")
+                            + " profiles, warnings (default: all that the stack has data for); and strip, story-pole, templates.")
     private List<String> only = new ArrayList<>();
 
     @Option(

@@ -137,6 +137,9 @@ public final class ShopDrawings {
             case MATERIAL -> material(sheet);
             case PROFILES -> new ProfilePages(known, printer).pages(frame);
             case WARNINGS -> warnings(sheet);
+            case STRIP -> new TapeStrip(section(), frame.measure(), printer).pages(known.lights(), frame, notices);
+            case STORY_POLE -> new StoryPole(section(), frame.measure(), printer).pages(frame, notices);
+            case TEMPLATES -> new TemplatePages(known, cuts.map(Cuts.Known::job), printer).pages(frame);
         };
     }
 

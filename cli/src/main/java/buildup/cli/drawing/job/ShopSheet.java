@@ -2,6 +2,7 @@ package buildup.cli.drawing.job;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The shop drawings by name, in their order. */
@@ -16,12 +17,21 @@ public enum ShopSheet {
     SEASON("Through the year"),
     MATERIAL("Material and cost"),
     PROFILES("Profiles to be milled"),
-    WARNINGS("Warnings");
+    WARNINGS("Warnings"),
+    STRIP("Strip to tape up", false),
+    STORY_POLE("Story pole", false),
+    TEMPLATES("Templates", false);
 
     private final String title;
+    private final boolean usual;
 
     ShopSheet(String title) {
+        this(title, true);
+    }
+
+    ShopSheet(String title, boolean usual) {
         this.title = title;
+        this.usual = usual;
     }
 
     /** What stands in its title block and as its bookmark. */
@@ -31,12 +41,12 @@ public enum ShopSheet {
 
     /** The name by which it is asked for. */
     public String key() {
-        return name().toLowerCase(java.util.Locale.ROOT);
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
-    /** Those that are drawn when none is asked for. */
+    /** Those that are drawn when none is asked for: what takes much paper is drawn when it is named. */
     public static List<ShopSheet> usual() {
-        return List.of(values());
+        return Arrays.stream(values()).filter(one -> one.usual).toList();
     }
 
     /** The one of a name, in whatever case. */

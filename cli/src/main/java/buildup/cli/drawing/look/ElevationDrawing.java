@@ -90,6 +90,36 @@ public final class ElevationDrawing {
         return new ElevationDrawing(section, lighting, measure, 0, 1).scene();
     }
 
+    /**
+     * A stretch of the front without its ends, from 0 to so far to the right, at the heights of the section.
+     *
+     * @param wide of the stretch, in
+     */
+    public static List<SceneItem> stretch(Section section, Lighting lighting, TextMeasure measure, double wide) {
+        ElevationDrawing drawing = new ElevationDrawing(section, lighting, measure, 0, 1);
+        return drawing.strips.isEmpty() ? List.of() : new ElevationDrawing(drawing, wide).painted();
+    }
+
+    /** The same front, square at both ends. */
+    private ElevationDrawing(ElevationDrawing other, double wide) {
+        this.section = other.section;
+        this.lighting = other.lighting;
+        this.measure = other.measure;
+        this.strips = other.strips.stream()
+                .map(strip -> new Strip(
+                        strip.member(),
+                        new Point(0, strip.low().y()),
+                        new Point(0, strip.high().y()),
+                        strip.lit(),
+                        strip.tone()))
+                .toList();
+        this.size = other.size;
+        this.smaller = 1;
+        this.run = wide;
+        this.cast = other.cast;
+        this.shade = other.shade;
+    }
+
     /** The same with letters that are read when it is made so many times smaller. */
     public static Scene forScale(Section section, Lighting lighting, int smaller, TextMeasure measure) {
         return new ElevationDrawing(section, lighting, measure, 0, smaller).scene();
@@ -108,6 +138,14 @@ public final class ElevationDrawing {
     }
 
     private List<SceneItem> front() {
+        List<SceneItem> items = painted();
+        items.addAll(names());
+        items.addAll(shadowNames());
+        return items;
+    }
+
+    /** Faces, shadows and edges without a word. */
+    private List<SceneItem> painted() {
         List<SceneItem> items = new ArrayList<>();
         List<SceneItem> faces = new ArrayList<>();
         for (int i = 0; i < strips.size(); i++) {
@@ -126,8 +164,6 @@ public final class ElevationDrawing {
             items.add(new Group("shadows", bands));
         }
         items.add(new Group("edges", edges()));
-        items.addAll(names());
-        items.addAll(shadowNames());
         return items;
     }
 

@@ -36,6 +36,9 @@ final class TiledPicture {
 
     private static final double PLAN_HIGH = 3;
 
+    private static final double PLAN_HIGHEST = 7;
+    private static final double PLAN_ROW = 0.16;
+
     /** Half the arms of a cross, and the radius of its ring. */
     private static final double ARM = 0.16;
 
@@ -183,20 +186,27 @@ final class TiledPicture {
         return new Path(lines, false, style);
     }
 
+    /** Higher where there are so many rows that their numbers would lie on one another. */
+    private double planHigh() {
+        return Math.max(PLAN_HIGH, Math.min(PLAN_HIGHEST, PLAN_ROW * tiling.rows()));
+    }
+
     /** The picture small, with the parts on it. */
     private Block keyPlan() {
         List<Box> windows = parts.keySet().stream()
                 .map(place -> tiling.window(place.get(0), place.get(1)))
                 .toList();
         Box whole = Box.around(windows);
-        double by = Math.min(1, Math.min(PLAN_WIDE / whole.width(), PLAN_HIGH / whole.height()));
+        double by = Math.min(1, Math.min(PLAN_WIDE / whole.width(), planHigh() / whole.height()));
         List<SceneItem> items = new ArrayList<>(Shrunk.edges(leaves, whole, by));
         int number = 0;
         for (Box window : windows) {
             number++;
             Box box = Scale.of(window, by);
             items.add(new Path(Outline.rectangle(box).segments(), true, LineStyle.DIMENSION));
-            Label label = Label.centered(frame.measure(), String.valueOf(number), box.middle(), Drafting.TITLE, false);
+            double size =
+                    Math.max(Drafting.SMALLEST, Math.min(Drafting.TITLE, 0.5 * Math.min(box.width(), box.height())));
+            Label label = Label.centered(frame.measure(), String.valueOf(number), box.middle(), size, false);
             items.add(new Area(
                     Optional.empty(),
                     Optional.empty(),

@@ -177,6 +177,41 @@ class SheetsCommandTest {
     }
 
     @Test
+    void a_story_pole_of_thirty_feet_is_parted_and_every_piece_is_on_it() throws Exception {
+        String tall = "title: Tall\nwood: red-oak\nspace: { floor: -360 }\npieces:\n"
+                + "  - { name: band, profile: board 3/4 x 5-1/2, back: wall, bottom: -5-1/2 }\n"
+                + "  - { name: \"low 'rail'\", profile: board 3/4 x 3-1/2, back: wall, bottom: floor + 36 }\n";
+        Path pdf = drawn(tall, "--only", "story-pole");
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            // 8.7 in of every page hold 360 in but for what laps: 44 pages and the plan of them
+            assertThat(document.getNumberOfPages()).isBetween(44, 48);
+        }
+        assertThat(text(pdf))
+                .contains("Heights over the floor.", "360 band top", "354-1/2 band bottom", "36 low 'rail' bottom");
+    }
+
+    @Test
+    void the_strip_to_tape_up_is_one_page_wide_and_bears_heights_over_the_floor() throws Exception {
+        String text = text(drawn(CASE, "--only", "strip"));
+        assertThat(text).contains("94-15/16+ cap top", "84 bead bottom", "part 2 joins here");
+        assertThat(text).doesNotContain("block A");
+    }
+
+    /** A cove of 1 in just takes a bearing of 2 in, and no larger one. */
+    @Test
+    void a_template_says_where_an_inside_curve_is_tighter_than_the_bearing() throws Exception {
+        String cove = "title: Cove\nwood: red-oak\ntemplates: { bearing: SIZE, bushing: 5/8, bit: 1/4 }\npieces:\n"
+                + "  - { name: bed, section: [out 1/4, cove 1, up 1/4], back: wall, bottom: 0 }\n"
+                + "ends: [{ name: scroll, section: [out 3, up 1] }]\n";
+        String fits = text(drawn(cove.replace("SIZE", "2"), "--only", "templates"));
+        assertThat(fits).doesNotContain("Tighter inside").contains("bed, other hand", "scroll, other hand");
+        // half of 5/8 less 1/4
+        assertThat(fits).contains("make the template 0.188");
+        assertThat(text(drawn(cove.replace("SIZE", "2-1/4"), "--only", "templates")))
+                .contains("Tighter inside than the bearing, radius 1.125");
+    }
+
+    @Test
     void without_warnings_the_sheet_says_what_was_not_checked() throws Exception {
         String quiet = "title: Quiet\nwood: red-oak\nspace: { floor: 0, wall: { solid: yes } }\npieces:\n"
                 + "  - { name: base, profile: board 3/4 x 5-1/2, back: wall, bottom: floor, fixed: wall }\n";
