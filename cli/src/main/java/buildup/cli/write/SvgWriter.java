@@ -35,9 +35,12 @@ public final class SvgWriter {
     private final Scene scene;
     private final Document document;
     private final Optional<ShippedFont> outlines;
+    private final String prefix;
     private int clips;
 
-    private SvgWriter(Scene scene, Optional<ShippedFont> outlines) {
+    /** @param prefix before every name, where pictures share a page */
+    private SvgWriter(Scene scene, Optional<ShippedFont> outlines, String prefix) {
+        this.prefix = prefix;
         this.scene = scene;
         this.outlines = outlines;
         this.document = GenericDOMImplementation.getDOMImplementation().createDocument(NAMESPACE, "svg", null);
@@ -49,15 +52,28 @@ public final class SvgWriter {
      * @param unit in which the sheet's size is stated
      */
     public static byte[] write(Scene scene, LengthUnit unit) {
-        return new SvgWriter(scene, Optional.empty()).text(unit).getBytes(StandardCharsets.UTF_8);
+        return new SvgWriter(scene, Optional.empty(), "").text(unit).getBytes(StandardCharsets.UTF_8);
     }
 
     /** The same with letters as outlines, so that it looks alike where no font is installed. */
     static String withoutFonts(Scene scene, ShippedFont font) {
-        return new SvgWriter(scene, Optional.of(font)).text(LengthUnit.INCH);
+        return new SvgWriter(scene, Optional.of(font), "").text(LengthUnit.INCH);
+    }
+
+    /**
+     * The scene as an element of a page.
+     *
+     * @param prefix before every name in it
+     */
+    static String element(Scene scene, String prefix) {
+        return new SvgWriter(scene, Optional.empty(), prefix).root(LengthUnit.INCH);
     }
 
     private String text(LengthUnit unit) {
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + root(unit) + "\n";
+    }
+
+    private String root(LengthUnit unit) {
         Element root = document.getDocumentElement();
         root.setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, XMLConstants.XMLNS_ATTRIBUTE, NAMESPACE);
         root.setAttribute("version", "1.1");
@@ -73,7 +89,7 @@ public final class SvgWriter {
         root.appendChild(document.createTextNode("\n"));
         StringBuilder out = new StringBuilder();
         Markup.write(root, out);
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + out + "\n";
+        return out.toString();
     }
 
     private static String size(double inches, LengthUnit unit) {
@@ -89,7 +105,7 @@ public final class SvgWriter {
         for (SceneItem item : items) {
             if (item instanceof Group group) {
                 Element element = element("g");
-                element.setAttribute("id", group.id());
+                element.setAttribute("id", prefix + group.id());
                 addAll(element, group.items());
                 element.appendChild(document.createTextNode("\n"));
                 add(parent, element);
@@ -103,7 +119,7 @@ public final class SvgWriter {
 
     private Element clipped(Clip clip) {
         clips++;
-        String name = "window-" + clips;
+        String name = prefix + "window-" + clips;
         Element path = element("clipPath");
         path.setAttribute("id", name);
         Element window = path(PathData.of(Outline.rectangle(clip.window()).segments(), true, scene.height()));
@@ -139,7 +155,7 @@ public final class SvgWriter {
 
     private Element area(Area area) {
         Element element = path(PathData.of(area.ring(), true, scene.height()));
-        area.id().ifPresent(id -> element.setAttribute("id", id));
+        area.id().ifPresent(id -> element.setAttribute("id", prefix + id));
         element.setAttribute("fill", color(area.tone()));
         area.title().ifPresent(title -> element.appendChild(worded("title", title)));
         return element;

@@ -3,6 +3,7 @@ package buildup.cli.command.sheets;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
 import buildup.cli.compare.ChangeWords;
@@ -13,10 +14,10 @@ import buildup.cli.drawing.job.Since;
 import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.drawing.sheet.PaperSize;
-import buildup.cli.report.NoticeText;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.PdfBook;
 import buildup.cli.write.PdfWriter;
+import buildup.cli.write.PrintPage;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
@@ -29,11 +30,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -72,7 +75,11 @@ public final class SheetsCommand implements Callable<Integer> {
             description = "An earlier document of the stack: what changed is listed, and clouded on the section.")
     private Optional<String> since = Optional.empty();
 
-    @Option(names = "-o", required = true, paramLabel = "FILE", description = "The PDF to write; - is standard output.")
+    @Option(
+            names = "-o",
+            required = true,
+            paramLabel = "FILE",
+            description = "The PDF to write, or one HTML page to print (.html); - is standard output, as PDF.")
     private Path output = Path.of("");
 
     @Option(
@@ -80,6 +87,9 @@ public final class SheetsCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description = "The shop's own lists of profiles, boards and woods; may be repeated.")
     private List<Path> catalogs = new ArrayList<>();
+
+    @Mixin
+    private final SayingOption saying = new SayingOption();
 
     public SheetsCommand(Streams streams) {
         this.streams = streams;
@@ -102,7 +112,7 @@ public final class SheetsCommand implements Callable<Integer> {
             });
         }
         notices.addAll(answer.notices());
-        streams.err().print(NoticeText.write(notices.sorted(), answer.file(), answer.unit()));
+        streams.err().print(saying.said(notices.sorted(), answer.file(), answer.unit()));
         return ExitCode.of(notices);
     }
 
@@ -151,7 +161,13 @@ public final class SheetsCommand implements Callable<Integer> {
         if (drawn.isEmpty()) {
             notices.add(SheetsNotices.NO_SHEET.notice());
         }
-        return notices.refused() ? Optional.empty() : Optional.of(PdfWriter.write(book(answer, drawn), font));
+        return notices.refused() ? Optional.empty() : Optional.of(written(book(answer, drawn), font));
+    }
+
+    private byte[] written(PdfBook book, ShippedFont font) {
+        boolean html =
+                String.valueOf(output.getFileName()).toLowerCase(Locale.ROOT).endsWith(".html");
+        return html ? PrintPage.write(book) : PdfWriter.write(book, font);
     }
 
     private static PdfBook book(Answer answer, List<ShopDrawings.Drawn> drawn) {

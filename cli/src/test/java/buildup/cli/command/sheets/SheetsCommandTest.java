@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -151,6 +152,24 @@ class SheetsCommandTest {
                         .skip(2))
                 .isNotEmpty()
                 .allMatch(line -> line.contains("yes yes yes"));
+    }
+
+    @Test
+    void one_page_of_html_holds_every_sheet_at_its_size_and_a_name_once() {
+        Path out = folder.resolve("job.html");
+        Ran ran = Ran.of("sheets", Ran.demo("reading-room-case.yaml").toString(), "-q", "-o", out.toString());
+        assertThat(ran.code()).as(ran.err()).isLessThan(ExitCode.REFUSED);
+        String html = Ran.read(out);
+        assertThat(html).contains("@page sheet1 { size: 8.5in 11in; margin: 0; }", "This line is 4 in", "part 4 of 4");
+        List<String> names = Pattern.compile(" id=\"([^\"]+)\"")
+                .matcher(html)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+        assertThat(names).doesNotHaveDuplicates().hasSizeGreaterThan(40);
+        assertThat(Pattern.compile("url\\(#([^)]+)\\)").matcher(html).results().map(found -> found.group(1)))
+                .isNotEmpty()
+                .isSubsetOf(names);
     }
 
     @Test
