@@ -9,7 +9,107 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A stretch of a body's segment on which the key runs one way: between its ends, seams and grazing points. */
-record Sweep(Viewpoint view, Segment segment, int body, double start, double end, double low, double high) {
+final class Sweep {
+    /** How two stretches lie to each other over all keys that they share. */
+    enum Order {
+        NEARER,
+        FARTHER,
+        /** On one straight line. */
+        LEVEL,
+        /** They may pass each other, or are not straight. */
+        UNKNOWN
+    }
+
+    private static final List<Double> WHOLE = List.of(0.0, 1.0);
+
+    private final Viewpoint view;
+    private final Segment segment;
+    private final int body;
+    private final double start;
+    private final double end;
+    private final double low;
+    private final double high;
+
+    private Sweep(Viewpoint view, Segment segment, int body, double start, double end, double low, double high) {
+        this.view = view;
+        this.segment = segment;
+        this.body = body;
+        this.start = start;
+        this.end = end;
+        this.low = low;
+        this.high = high;
+    }
+
+    Viewpoint view() {
+        return view;
+    }
+
+    Segment segment() {
+        return segment;
+    }
+
+    int body() {
+        return body;
+    }
+
+    /** Its places on the segment, t. */
+    double start() {
+        return start;
+    }
+
+    double end() {
+        return end;
+    }
+
+    /** The keys between which it lies. */
+    double low() {
+        return low;
+    }
+
+    double high() {
+        return high;
+    }
+
+    /**
+     * How it lies to another. Of two straight segments that do not pass each other one lies wholly to one side of the
+     * other's line, and a segment that faces the viewpoint has it on its right.
+     */
+    Order against(Sweep other) {
+        if (!(segment instanceof Line mine) || !(other.segment instanceof Line its)) {
+            return Order.UNKNOWN;
+        }
+        Order here = sideOf(mine, its);
+        if (here != Order.UNKNOWN) {
+            return here;
+        }
+        return switch (sideOf(its, mine)) {
+            case NEARER -> Order.FARTHER;
+            case FARTHER -> Order.NEARER;
+            default -> Order.UNKNOWN;
+        };
+    }
+
+    /** Nearer where all of another line lies on the left of a line, farther where all of it lies on its right. */
+    private static Order sideOf(Line line, Line other) {
+        double x = line.to().x() - line.from().x();
+        double y = line.to().y() - line.from().y();
+        double length = Math.sqrt(x * x + y * y);
+        double from = left(line.from(), x, y, other.from());
+        double to = left(line.from(), x, y, other.to());
+        double least = Math.min(from, to);
+        double most = Math.max(from, to);
+        double rounding = Tolerance.COINCIDENT * length;
+        if (least >= -rounding) {
+            return most > Tolerance.SNAP * length ? Order.NEARER : most <= rounding ? Order.LEVEL : Order.UNKNOWN;
+        }
+        return most <= rounding && least < -Tolerance.SNAP * length ? Order.FARTHER : Order.UNKNOWN;
+    }
+
+    /** How far a place lies to the left of a way from a point, times the length of that way. */
+    private static double left(Point from, double x, double y, Point p) {
+        return x * (p.y() - from.y()) - y * (p.x() - from.x());
+    }
+
     /** The stretches of a segment that face the viewpoint (key falling along the walk), edge-on ones left out. */
     static List<Sweep> facing(Viewpoint view, Segment segment, int body) {
         List<Sweep> facing = new ArrayList<>();
@@ -20,8 +120,14 @@ record Sweep(Viewpoint view, Segment segment, int body, double start, double end
             if (end - start <= Tolerance.EDGE_ON) {
                 continue;
             }
-            double first = key(view, segment, start, (start + end) / 2);
-            double last = key(view, segment, end, (start + end) / 2);
+            double first = view.key(segment.at(start));
+            double last = view.key(segment.at(end));
+            if (Math.abs(first - last) > Math.PI) {
+                // one of them lies on the seam, and has two keys: its own is the one on the side of the stretch
+                double middle = view.key(segment.at((start + end) / 2));
+                first = beside(view, first, middle);
+                last = beside(view, last, middle);
+            }
             if (first - last > Tolerance.EDGE_ON) {
                 facing.add(new Sweep(view, segment, body, start, end, last, first));
             }
@@ -29,25 +135,21 @@ record Sweep(Viewpoint view, Segment segment, int body, double start, double end
         return facing;
     }
 
-    /** The key at an end; on the seam, the one of its two keys that is on the side of the stretch. */
-    private static double key(Viewpoint view, Segment segment, double t, double inside) {
-        double key = view.key(segment.at(t));
-        if (view instanceof Viewpoint.Near) {
-            double middle = view.key(segment.at(inside));
-            if (key - middle > Math.PI) {
-                return key - 2 * Math.PI;
-            }
-            if (middle - key > Math.PI) {
-                return key + 2 * Math.PI;
-            }
-        }
-        return key;
+    private static double beside(Viewpoint view, double key, double middle) {
+        boolean turns = view instanceof Viewpoint.Near;
+        return turns && key - middle > Math.PI
+                ? key - 2 * Math.PI
+                : turns && middle - key > Math.PI ? key + 2 * Math.PI : key;
     }
 
     /** Sorted t at which the run of the key may turn, 0 and 1 included. */
     private static List<Double> cuts(Viewpoint view, Segment segment) {
-        List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));
-        cuts.addAll(view.seams(segment));
+        List<Double> seams = view.seams(segment);
+        if (segment instanceof Line && seams.isEmpty()) {
+            return WHOLE;
+        }
+        List<Double> cuts = new ArrayList<>(WHOLE);
+        cuts.addAll(seams);
         if (segment instanceof Arc arc) {
             for (double angle : view.grazing(arc)) {
                 double t = arc.atAngle(angle);
@@ -56,7 +158,8 @@ record Sweep(Viewpoint view, Segment segment, int body, double start, double end
                 }
             }
         }
-        return cuts.stream().sorted().toList();
+        cuts.sort(null);
+        return cuts;
     }
 
     /** The t at which the ray of a key meets this stretch. */
