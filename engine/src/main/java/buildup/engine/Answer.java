@@ -89,7 +89,7 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         Optional<Answers> known = notices.refused()
                 ? Optional.empty()
                 : Optional.of(new Answers(blocks, placed, lights, notices.sorted(), trial));
-        if (known.isPresent() && !blocks.must().isEmpty()) {
+        if (known.isPresent() && !blocks.must().isEmpty() && !known.get().rulesAreOfLooks()) {
             known = understood(known.get(), notices);
         }
         return new Answer(document.file(), stack.title(), stack.unit(), known, notices.sorted());

@@ -88,6 +88,9 @@ public final class Answers {
     private final Asked<List<Cope>> copes;
     private final Asked<Year> year;
     private final Asked<ErrorStudy> errors;
+    private final Asked<List<Sheet>> ofSection;
+    private final Asked<List<Sheet>> ofLooks;
+    private final Asked<List<Sheet>> sheets;
     private final Asked<List<MustResult>> must;
     private final Asked<Verdict> verdict;
 
@@ -161,10 +164,12 @@ public final class Answers {
                 catalog,
                 trial.isPresent(),
                 notices));
+        this.ofSection = new Asked<>(notices -> Sheets.ofSection(this));
+        this.ofLooks = new Asked<>(notices -> Sheets.ofLooks(this));
+        this.sheets = new Asked<>(notices -> Sheets.ofQuestions(this, ofSection.answer(), ofLooks.answer()));
         this.must = new Asked<>(notices -> blocks.must().isEmpty()
                 ? List.of()
-                : Musts.of(
-                        blocks.must(), Sheets.ofQuestions(this), blocks.stack().lengths(), notices));
+                : Musts.of(blocks.must(), sheets.answer(), blocks.stack().lengths(), notices));
         this.verdict = new Asked<>(notices -> Verdicts.of(new Facts(
                 section(),
                 blocks.catalog(),
@@ -281,6 +286,23 @@ public final class Answers {
     /** What the errors of sizes do to it. */
     public ErrorStudy errors() {
         return errors.answer();
+    }
+
+    /** The sheets of all questions but the rules and the verdict. */
+    List<Sheet> sheets() {
+        return sheets.answer();
+    }
+
+    /**
+     * Whether the lines under {@code must:} ask for figures of outlines, light and sight alone, each understood: a picture
+     * of these then need not wait for the statics.
+     */
+    boolean rulesAreOfLooks() {
+        return Musts.understood(
+                blocks.must(),
+                Stream.concat(ofSection.answer().stream(), ofLooks.answer().stream())
+                        .toList(),
+                blocks.stack().lengths());
     }
 
     /** How the stack stands to each line under {@code must:}. */

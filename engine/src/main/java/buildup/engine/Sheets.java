@@ -24,25 +24,37 @@ public final class Sheets {
 
     /** All of them; what the document did not ask for says so itself. */
     public static List<Sheet> of(Answers answers) {
-        List<Sheet> sheets = new ArrayList<>();
-        sheets.addAll(ofQuestions(answers));
+        List<Sheet> sheets = new ArrayList<>(answers.sheets());
         sheets.add(MustSheet.of(answers.must()));
         sheets.add(VerdictSheet.of(answers.verdict()));
         return List.copyOf(sheets);
     }
 
-    /** Those that a line under {@code must:} may ask for a figure of. */
-    static List<Sheet> ofQuestions(Answers answers) {
+    /** What its outlines alone tell. */
+    static List<Sheet> ofSection(Answers answers) {
         List<Sheet> sheets = new ArrayList<>();
         sheets.add(SectionSheets.totals(answers.section()));
         sheets.add(PieceSheet.of(answers.section(), answers.backings(), answers.catalog()));
         sheets.addAll(SectionSheets.rows(answers.section()));
-        sheets.addAll(SupportSheets.of(answers.section(), answers.support(), answers.pulls()));
-        sheets.addAll(FixingSheets.of(answers.section(), answers.fixed(), answers.proposals()));
-        sheets.addAll(OrderSheets.of(answers.section(), answers.order(), answers.job()));
+        return List.copyOf(sheets);
+    }
+
+    /** What looking at it tells. */
+    static List<Sheet> ofLooks(Answers answers) {
+        List<Sheet> sheets = new ArrayList<>();
         sheets.addAll(LightSheets.of(answers.section(), answers.lights()));
         sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
         sheets.add(JointSheet.of(answers.section(), answers.joints().open()));
+        return List.copyOf(sheets);
+    }
+
+    /** Those that a line under {@code must:} may ask for a figure of. */
+    static List<Sheet> ofQuestions(Answers answers, List<Sheet> section, List<Sheet> looks) {
+        List<Sheet> sheets = new ArrayList<>(section);
+        sheets.addAll(SupportSheets.of(answers.section(), answers.support(), answers.pulls()));
+        sheets.addAll(FixingSheets.of(answers.section(), answers.fixed(), answers.proposals()));
+        sheets.addAll(OrderSheets.of(answers.section(), answers.order(), answers.job()));
+        sheets.addAll(looks);
         sheets.addAll(FramingSheets.of(answers.section(), answers.framing()));
         sheets.add(CopeSheet.of(answers.copes()));
         sheets.addAll(SurfaceSheets.of(answers.surfaces()));

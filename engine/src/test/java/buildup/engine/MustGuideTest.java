@@ -48,7 +48,7 @@ class MustGuideTest {
                 DocumentReader.read(demo.toString(), Files.readAllBytes(demo), new Notices())
                         .map(document -> Answer.of(document, Catalog.builtIn()))
                         .flatMap(Answer::known)
-                        .ifPresent(known -> all.addAll(Musts.askable(Sheets.ofQuestions(known))));
+                        .ifPresent(known -> all.addAll(Musts.askable(known.sheets())));
             }
         }
         return List.copyOf(all);

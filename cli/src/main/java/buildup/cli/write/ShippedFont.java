@@ -9,7 +9,7 @@ import java.text.Bidi;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
-import org.apache.fontbox.ttf.CmapLookup;
+import java.util.Optional;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -23,15 +23,15 @@ public final class ShippedFont implements TextMeasure {
     /** Drawn for a character that the font does not hold. */
     private static final int MISSING = '?';
 
-    private final TrueTypeFont font;
-    private final CmapLookup glyphs;
-    private final double unitsPerEm;
+    private final byte[] file;
+    private final FontWidths font;
     private final Map<Integer, Double> widths = new HashMap<>();
 
-    private ShippedFont(TrueTypeFont font) throws IOException {
-        this.font = font;
-        this.glyphs = font.getUnicodeCmapLookup();
-        this.unitsPerEm = font.getUnitsPerEm();
+    private Optional<TrueTypeFont> parsed = Optional.empty();
+
+    private ShippedFont(byte[] file) {
+        this.file = file;
+        this.font = new FontWidths(file);
     }
 
     /**
@@ -41,7 +41,7 @@ public final class ShippedFont implements TextMeasure {
      */
     public static ShippedFont load() {
         try (InputStream file = open()) {
-            return new ShippedFont(new TTFParser().parse(new RandomAccessReadBuffer(file)));
+            return new ShippedFont(file.readAllBytes());
         } catch (IOException e) {
             throw new UncheckedIOException("the font that comes with the program cannot be read", e);
         }
@@ -62,14 +62,10 @@ public final class ShippedFont implements TextMeasure {
     }
 
     private double measured(int character) {
-        int glyph = glyphs.getGlyphId(character);
-        try {
-            // another font will draw what is missing here: wide characters are as wide as the size
-            double own = font.getAdvanceWidth(glyph) / unitsPerEm;
-            return glyph == 0 ? Math.max(1, own) : own;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        int glyph = font.glyph(character);
+        // another font will draw what is missing here: wide characters are as wide as the size
+        double own = font.width(glyph);
+        return glyph == 0 ? Math.max(1, own) : own;
     }
 
     /** The text with a question mark for each character that the font lacks, left to right as it stands on paper. */
@@ -77,7 +73,7 @@ public final class ShippedFont implements TextMeasure {
         StringBuilder drawn = new StringBuilder();
         leftToRight(text)
                 .codePoints()
-                .map(character -> glyphs.getGlyphId(character) == 0 ? MISSING : character)
+                .map(character -> font.glyph(character) == 0 ? MISSING : character)
                 .forEach(drawn::appendCodePoint);
         return drawn.toString();
     }
@@ -101,19 +97,28 @@ public final class ShippedFont implements TextMeasure {
         return String.join("", runs);
     }
 
+    /** The font with its outlines, parsed when it is first asked for. */
+    private synchronized TrueTypeFont whole() throws IOException {
+        if (parsed.isEmpty()) {
+            parsed = Optional.of(new TTFParser().parse(new RandomAccessReadBuffer(file)));
+        }
+        return parsed.get();
+    }
+
     /** The outlines of a text set from the origin to the right, y up, at size 1. */
     GeneralPath outlines(String text) {
         GeneralPath path = new GeneralPath();
         java.awt.geom.AffineTransform place = new java.awt.geom.AffineTransform();
-        place.scale(1 / unitsPerEm, 1 / unitsPerEm);
         try {
+            TrueTypeFont whole = whole();
+            place.scale(1.0 / whole.getUnitsPerEm(), 1.0 / whole.getUnitsPerEm());
             for (int character : drawable(text).codePoints().toArray()) {
-                int glyph = glyphs.getGlyphId(character);
-                GlyphData data = font.getGlyph().getGlyph(glyph);
+                int glyph = font.glyph(character);
+                GlyphData data = whole.getGlyph().getGlyph(glyph);
                 if (data != null) {
                     path.append(place.createTransformedShape(data.getPath()), false);
                 }
-                place.translate(font.getAdvanceWidth(glyph), 0);
+                place.translate(whole.getAdvanceWidth(glyph), 0);
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -3,6 +3,12 @@ package buildup.cli.write;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.io.InputStream;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.junit.jupiter.api.Test;
 
 class ShippedFontTest {
@@ -15,6 +21,31 @@ class ShippedFontTest {
         assertThat(FONT.width("A", 1)).isCloseTo(0.667, within(0.001));
         assertThat(FONT.width("W", 1)).isCloseTo(0.944, within(0.001));
         assertThat(FONT.width("1/1", 0.5)).isCloseTo((0.556 + 0.278 + 0.556) / 2, within(0.001));
+    }
+
+    @Test
+    void every_character_has_the_glyph_and_the_width_that_the_library_of_the_font_reads() throws IOException {
+        byte[] file;
+        try (InputStream in = ShippedFont.open()) {
+            file = in.readAllBytes();
+        }
+        FontWidths ours = new FontWidths(file);
+        int held = 0;
+        try (TrueTypeFont theirs = new TTFParser().parse(new RandomAccessReadBuffer(file))) {
+            CmapLookup glyphs = theirs.getUnicodeCmapLookup();
+            for (int character = 0; character <= 0x10FFFF; character++) {
+                int glyph = glyphs.getGlyphId(character);
+                if (ours.glyph(character) != glyph) {
+                    assertThat(ours.glyph(character)).as("U+%04X", character).isEqualTo(glyph);
+                }
+                if (glyph > 0) {
+                    held++;
+                    assertThat(ours.width(glyph))
+                            .isCloseTo((double) theirs.getAdvanceWidth(glyph) / theirs.getUnitsPerEm(), within(1e-12));
+                }
+            }
+        }
+        assertThat(held).isGreaterThan(2_000);
     }
 
     @Test

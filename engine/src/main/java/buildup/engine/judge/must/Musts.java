@@ -78,6 +78,12 @@ public final class Musts {
         return List.copyOf(all);
     }
 
+    /** Whether each line asks for a figure of these sheets, and nothing is wrong with it. */
+    public static boolean understood(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths) {
+        MustReader reader = new MustReader(new KnownFigures(sheets), lengths, new Notices());
+        return lines.stream().allMatch(line -> reader.read(line).isPresent());
+    }
+
     /**
      * Between what the figures of some sheets have to lie, as the lines say; one for each row that a line speaks of.
      *
