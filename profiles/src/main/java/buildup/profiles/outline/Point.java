@@ -4,6 +4,17 @@ package buildup.profiles.outline;
 public record Point(double x, double y) {
     public static final Point ORIGIN = new Point(0, 0);
 
+    /** As a record has it; written out, since it is asked at every start, and the JVM would first have to spin it. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Point p && Double.compare(x, p.x) == 0 && Double.compare(y, p.y) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Double.hashCode(x) + Double.hashCode(y);
+    }
+
     /** The unit step in a direction given in radians counterclockwise from straight out. */
     public static Point towards(double angle) {
         return new Point(Math.cos(angle), Math.sin(angle));

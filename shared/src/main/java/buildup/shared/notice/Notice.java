@@ -36,6 +36,12 @@ public record Notice(
         values = List.copyOf(values);
     }
 
+    /** By code and piece: few notices share both, and the figures of all others need not be looked at. */
+    @Override
+    public int hashCode() {
+        return 31 * code().hashCode() + piece.hashCode();
+    }
+
     /** How grave. */
     public Level level() {
         return kind.level();

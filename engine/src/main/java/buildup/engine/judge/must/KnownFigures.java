@@ -55,7 +55,7 @@ final class KnownFigures {
         }
 
         OptionalDouble of(Row row) {
-            Cell cell = row.cells().get(sheet.columns().indexOf(column));
+            Cell cell = sheet.cell(row, column.key());
             if (cell instanceof Cell.Rows rows && inner.isPresent()) {
                 return OptionalDouble.of(rows.rows().stream()
                         .map(below -> below.cells().get(inner.get()))
@@ -87,7 +87,7 @@ final class KnownFigures {
                 .toList());
         sources().stream()
                 .filter(source -> source.column().key().toLowerCase(Locale.ROOT).equals(word))
-                .filter(source -> !found.contains(source))
+                .filter(source -> !word(source.column()).equals(word))
                 .forEach(found::add);
         return found;
     }
