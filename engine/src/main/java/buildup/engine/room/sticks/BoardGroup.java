@@ -14,7 +14,7 @@ import java.util.Objects;
 /** Lots that share boards of one thickness and wood; a molding is a group by itself. */
 final class BoardGroup {
     private final List<Lot> lots;
-    private final Map<Lot, StripLayout> layouts = new IdentityHashMap<>();
+    private final IdentityHashMap<Lot, StripLayout> layouts = new IdentityHashMap<>();
 
     private BoardGroup(List<Lot> lots, Shop shop) {
         this.lots = List.copyOf(lots);
