@@ -1,10 +1,13 @@
 package buildup.catalog;
 
+import buildup.catalog.book.BookOrder;
+import buildup.catalog.book.BookRule;
 import buildup.catalog.entry.CatalogNotices;
 import buildup.catalog.family.Family;
 import buildup.catalog.family.Shape;
 import buildup.catalog.fastener.Fastener;
 import buildup.catalog.fastener.Tool;
+import buildup.catalog.fire.FireRule;
 import buildup.catalog.mill.Cutter;
 import buildup.catalog.mill.Head;
 import buildup.catalog.mill.Mill;
@@ -221,6 +224,21 @@ public final class Catalog {
     /** The nailers and drivers, in the order of the catalog. */
     public List<Tool> tools() {
         return lists.all(Tool.class);
+    }
+
+    /** Clearances to the opening of a fireplace, in the order of the catalog. */
+    public List<FireRule> fireRules() {
+        return lists.all(FireRule.class);
+    }
+
+    /** The orders of the books, in the order of the catalog. */
+    public List<BookOrder> orders() {
+        return lists.all(BookOrder.class);
+    }
+
+    /** Rules of proportion of the books, in the order of the catalog. */
+    public List<BookRule> proportions() {
+        return lists.all(BookRule.class);
     }
 
     /** Bits and blades, in the order in which the shop reaches for them, own ones last. */

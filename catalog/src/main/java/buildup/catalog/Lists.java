@@ -1,11 +1,16 @@
 package buildup.catalog;
 
+import buildup.catalog.book.BookOrder;
+import buildup.catalog.book.BookReader;
+import buildup.catalog.book.BookRule;
 import buildup.catalog.entry.CatalogNotices;
 import buildup.catalog.family.FamilyReader;
 import buildup.catalog.family.Shape;
 import buildup.catalog.fastener.Fastener;
 import buildup.catalog.fastener.FastenerReader;
 import buildup.catalog.fastener.Tool;
+import buildup.catalog.fire.FireRule;
+import buildup.catalog.fire.FireRuleReader;
 import buildup.catalog.mill.Cutter;
 import buildup.catalog.mill.CutterReader;
 import buildup.catalog.mill.Head;
@@ -81,7 +86,10 @@ final class Lists {
                 new Chapter<>(Cutter.class, "cutters", "cutters.yaml", new CutterReader(notices)::cutter),
                 new Chapter<>(Head.class, "heads", "cutters.yaml", new CutterReader(notices)::head),
                 new Chapter<>(Mill.class, "mills", "rates.yaml", new RatesReader(notices)::mill),
-                new Chapter<>(Rates.class, "rates", "rates.yaml", new RatesReader(notices)::rates));
+                new Chapter<>(Rates.class, "rates", "rates.yaml", new RatesReader(notices)::rates),
+                new Chapter<>(FireRule.class, "clearances", "clearances.yaml", new FireRuleReader(notices)::read),
+                new Chapter<>(BookOrder.class, "orders", "proportions.yaml", new BookReader(notices)::order),
+                new Chapter<>(BookRule.class, "proportions", "proportions.yaml", new BookReader(notices)::rule));
     }
 
     /**

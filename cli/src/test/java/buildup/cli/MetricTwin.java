@@ -71,7 +71,10 @@ public final class MetricTwin {
             "ends",
             "joints",
             "on",
-            "solid");
+            "solid",
+            "rules",
+            "noncombustible",
+            "parts");
 
     /** A bare size: a mixed number, a fraction or a decimal. */
     private static final Pattern SIZE = Pattern.compile("(-?)(?:(\\d+)-)?(\\d+)(?:/(\\d+)|(\\.\\d+))?");
@@ -115,7 +118,10 @@ public final class MetricTwin {
             for (Entry entry : mapping.entries()) {
                 String inner = entry.key().text();
                 // what stands below a named size is a size, whatever its name
-                if (key.equals("sizes") || key.equals("at") || !OTHER.contains(inner)) {
+                if (key.equals("sizes")
+                        || key.equals("at")
+                        || key.equals("firebox") && isSide(inner)
+                        || !OTHER.contains(inner)) {
                     node(entry.value(), inner);
                 }
             }
@@ -130,6 +136,11 @@ public final class MetricTwin {
                 }
             }
         }
+    }
+
+    /** Of an opening these are places; of a plan they are its ends. */
+    private static boolean isSide(String key) {
+        return key.equals("left") || key.equals("right");
     }
 
     private static String told(String words, String key) {

@@ -20,8 +20,12 @@ import buildup.engine.hold.support.Supports;
 import buildup.engine.hold.support.Ties;
 import buildup.engine.hold.tolerance.ErrorStudy;
 import buildup.engine.hold.tolerance.Tolerances;
+import buildup.engine.judge.clearance.Clearance;
+import buildup.engine.judge.clearance.KeepingClear;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.Musts;
+import buildup.engine.judge.proportion.Proportion;
+import buildup.engine.judge.proportion.Proportions;
 import buildup.engine.judge.verdict.Facts;
 import buildup.engine.judge.verdict.Verdict;
 import buildup.engine.judge.verdict.Verdicts;
@@ -91,6 +95,8 @@ public final class Answers {
     private final Asked<List<Sheet>> ofSection;
     private final Asked<List<Sheet>> ofLooks;
     private final Asked<List<Sheet>> sheets;
+    private final Asked<Clearance> clearance;
+    private final Asked<Proportion> proportion;
     private final Asked<List<MustResult>> must;
     private final Asked<Verdict> verdict;
 
@@ -167,6 +173,9 @@ public final class Answers {
         this.ofSection = new Asked<>(notices -> Sheets.ofSection(this));
         this.ofLooks = new Asked<>(notices -> Sheets.ofLooks(this));
         this.sheets = new Asked<>(notices -> Sheets.ofQuestions(this, ofSection.answer(), ofLooks.answer()));
+        this.clearance = new Asked<>(notices -> KeepingClear.of(section.answer(), blocks.clear(), notices));
+        this.proportion =
+                new Asked<>(notices -> Proportions.of(section.answer(), blocks.proportion(), catalog, notices));
         this.must = new Asked<>(notices -> blocks.must().isEmpty()
                 ? List.of()
                 : Musts.of(blocks.must(), sheets.answer(), blocks.stack().lengths(), notices));
@@ -182,6 +191,8 @@ public final class Answers {
                 year(),
                 surfaces(),
                 errors(),
+                clearance(),
+                proportion(),
                 must(),
                 worstFirst(Stream.concat(read().stream(), notices().stream()).toList()),
                 blocks.keys())));
@@ -305,6 +316,16 @@ public final class Answers {
                 blocks.stack().lengths());
     }
 
+    /** What it keeps clear of. */
+    public Clearance clearance() {
+        return clearance.answer();
+    }
+
+    /** How it reads beside the books. */
+    public Proportion proportion() {
+        return proportion.answer();
+    }
+
     /** How the stack stands to each line under {@code must:}. */
     public List<MustResult> must() {
         return must.answer();
@@ -383,6 +404,8 @@ public final class Answers {
         asked.put(Question.RUN, List.of(job, surfaces, framing, copes));
         asked.put(Question.SEASON, List.of(year));
         asked.put(Question.TOLERANCE, List.of(errors));
+        asked.put(Question.CLEARANCE, List.of(clearance));
+        asked.put(Question.PROPORTION, List.of(proportion));
         asked.put(Question.MUST, List.of(must));
         return EnumSet.copyOf(questions).stream()
                 .flatMap(question -> asked.getOrDefault(question, List.of()).stream())

@@ -10,7 +10,10 @@ import buildup.engine.hold.support.Friction;
 import buildup.engine.hold.support.Loads;
 import buildup.engine.hold.tolerance.ErrorSettings;
 import buildup.engine.hold.tolerance.Tolerances;
+import buildup.engine.judge.clearance.KeepingClear;
 import buildup.engine.judge.must.Musts;
+import buildup.engine.judge.proportion.ProportionWish;
+import buildup.engine.judge.proportion.Proportions;
 import buildup.engine.look.sight.Approaches;
 import buildup.engine.mill.template.Templates;
 import buildup.engine.room.plan.Plan;
@@ -48,6 +51,8 @@ record Blocks(
         Optional<Shop> shop,
         List<Season> seasons,
         ErrorSettings errors,
+        KeepingClear.Wanted clear,
+        ProportionWish proportion,
         List<Scalar> must,
         JobSheet heading,
         Templates templates,
@@ -85,6 +90,8 @@ record Blocks(
                 Shop.read(stack, root, catalog, notices),
                 Seasons.read(stack, root, notices),
                 Tolerances.read(stack, root, notices),
+                KeepingClear.read(stack, root, catalog, notices),
+                Proportions.read(stack, root, catalog, notices),
                 Musts.lines(root),
                 JobSheet.read(root),
                 Templates.read(root, catalog, stack.lengths(), stack.boardList(), notices),

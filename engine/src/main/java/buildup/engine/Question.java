@@ -26,6 +26,10 @@ public enum Question {
     SEASON,
     /** What the errors of sizes do to it. */
     TOLERANCE,
+    /** What keeps clear of fire, doors and the like. */
+    CLEARANCE,
+    /** How it reads beside the books. */
+    PROPORTION,
     /** Whether the stack meets what the document says it must. */
     MUST
 }

@@ -6,7 +6,9 @@ import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.season.SeasonSheets;
 import buildup.engine.hold.support.SupportSheets;
 import buildup.engine.hold.tolerance.ToleranceSheets;
+import buildup.engine.judge.clearance.ClearanceSheets;
 import buildup.engine.judge.must.MustSheet;
+import buildup.engine.judge.proportion.ProportionSheets;
 import buildup.engine.judge.verdict.VerdictSheet;
 import buildup.engine.look.joint.JointSheet;
 import buildup.engine.look.light.LightSheets;
@@ -60,6 +62,8 @@ public final class Sheets {
         sheets.addAll(SurfaceSheets.of(answers.surfaces()));
         sheets.addAll(SeasonSheets.of(answers.section(), answers.year()));
         sheets.addAll(ToleranceSheets.of(answers.section(), answers.errors()));
+        sheets.addAll(ProportionSheets.of(answers.section(), answers.proportion()));
+        sheets.addAll(ClearanceSheets.of(answers.section(), answers.clearance()));
         return List.copyOf(sheets);
     }
 }

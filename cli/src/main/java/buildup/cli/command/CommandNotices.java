@@ -59,6 +59,14 @@ final class CommandNotices {
     static final Kind NO_SECONDS =
             DocumentCodes.NOT_A_NUMBER.refusal("A search cannot end after {seconds} s.", Words.LIMITS);
 
+    static final Kind NO_PROPORTION = DocumentCodes.MISSING_KEY.refusal(
+            "The stack does not ask for its proportions, or nothing of it is seen.",
+            "Ask for them, as 'proportion: {{}'.");
+
+    static final Kind NO_CLEARANCE = DocumentCodes.MISSING_KEY.refusal(
+            "The stack holds neither a firebox nor a place to keep clear.",
+            "Add one, as 'firebox: {{ top: -4, left: 12, right: 48 }'.");
+
     static final Kind NO_SEASONS = DocumentCodes.MISSING_KEY.refusal(
             "The stack holds no two seasons: nothing moves.",
             "Add them, as 'seasons: [{{ name: built, moisture: 8 % }, {{ name: winter, temperature: 68 F, humidity: 25 % }]'.");

@@ -46,6 +46,8 @@ final class DrawCommand implements Callable<Integer> {
         holds,
         steps,
         season,
+        proportion,
+        clearance,
         plan,
         walls,
         copes,
@@ -144,6 +146,8 @@ final class DrawCommand implements Callable<Integer> {
             case holds -> EnumSet.of(Question.SECTION, Question.FIXING, Question.SUPPORT);
             case steps -> EnumSet.of(Question.ORDER);
             case season -> EnumSet.of(Question.SECTION, Question.SEASON);
+            case proportion -> EnumSet.of(Question.PROPORTION);
+            case clearance -> EnumSet.of(Question.CLEARANCE);
             case plan, walls, copes, sticks -> EnumSet.of(Question.RUN);
         };
     }

@@ -4,6 +4,8 @@ import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.hold.HoldsDrawing;
 import buildup.cli.drawing.hold.SeasonDrawing;
 import buildup.cli.drawing.hold.StepsDrawing;
+import buildup.cli.drawing.judge.ClearanceDrawing;
+import buildup.cli.drawing.judge.ProportionDrawing;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
 import buildup.cli.drawing.paper.PageFrame;
@@ -57,6 +59,8 @@ record DrawnView(
             case steps ->
                 frame().map(frame -> numbered(StepsDrawing.pages(stack(), known.order(), frame)))
                         .orElseGet(() -> List.of(StepsDrawing.of(stack(), known.order(), font)));
+            case proportion -> proportion();
+            case clearance -> clearance();
             case plan -> plan();
             case walls -> walls();
             case copes -> copes();
@@ -106,6 +110,24 @@ record DrawnView(
             return List.of();
         }
         return fullSize("Through the year", SeasonDrawing.of(stack(), known.year(), times, font));
+    }
+
+    private List<Scene> proportion() {
+        Optional<Scene> beside = ProportionDrawing.of(stack(), known.proportion(), font);
+        if (beside.isEmpty()) {
+            notices.add(CommandNotices.NO_PROPORTION.notice());
+        }
+        return beside.map(scene -> frame().map(frame -> numbered(Paper.asDrawn(frame, "Beside the books", scene)))
+                        .orElse(List.of(scene)))
+                .orElse(List.of());
+    }
+
+    private List<Scene> clearance() {
+        Optional<Scene> clear = ClearanceDrawing.of(stack(), known.clearance(), font);
+        if (clear.isEmpty()) {
+            notices.add(CommandNotices.NO_CLEARANCE.notice());
+        }
+        return clear.map(scene -> fullSize("Clearances", scene)).orElse(List.of());
     }
 
     private List<Scene> plan() {

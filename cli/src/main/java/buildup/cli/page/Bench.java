@@ -2,13 +2,9 @@ package buildup.cli.page;
 
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.section.ScreenDrawing;
-import buildup.cli.scene.Area;
-import buildup.cli.scene.Group;
 import buildup.cli.scene.Scene;
-import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Html;
-import buildup.cli.write.SvgWriter;
 import buildup.engine.Answers;
 import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.order.PutUp;
@@ -17,9 +13,7 @@ import buildup.engine.section.compose.Step;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.length.LengthUnit;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -122,24 +116,7 @@ record Bench(Answers known, String key, TextMeasure measure) {
                 .orElse("");
     }
 
-    /** The picture as it stands within a page, its ids beginning with the key. */
     private String svg(Scene scene) {
-        Scene named = new Scene(
-                scene.title(),
-                scene.description(),
-                scene.width(),
-                scene.height(),
-                scene.items().stream().map(this::named).toList());
-        String file = new String(SvgWriter.write(named, LengthUnit.INCH), StandardCharsets.UTF_8);
-        return file.substring(file.indexOf("<svg")).strip();
-    }
-
-    private SceneItem named(SceneItem item) {
-        if (item instanceof Group group) {
-            return new Group(
-                    key + "-" + group.id(),
-                    group.items().stream().map(this::named).toList());
-        }
-        return item instanceof Area area ? new Area(Optional.empty(), area.title(), area.ring(), area.tone()) : item;
+        return new PagePicture(key).svg(scene);
     }
 }

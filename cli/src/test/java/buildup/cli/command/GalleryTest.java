@@ -22,6 +22,8 @@ class GalleryTest {
         "holds, reading-room-cornice.yaml, 1",
         "steps, reading-room-cornice.yaml, 1",
         "season, reading-room-case.yaml, 10",
+        "proportion, reading-room-mantel.yaml, 1",
+        "clearance, reading-room-mantel.yaml, 1",
         "plan, reading-room-case.yaml, 1",
         "sticks, reading-room-case.yaml, 1"
     })

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -272,6 +273,17 @@ class MetricTwinTest {
         }
     }
 
+    /** As above, of a stack that asks for both: here too lines break where they must. */
+    @ParameterizedTest
+    @ValueSource(strings = {"proportion", "clearance"})
+    void the_judgments_on_a_mantel_agree(String view) {
+        Path stack = Ran.demo("reading-room-mantel.yaml");
+        String one = spoken(String.join(" ", labels(Ran.read(stack), view)));
+        String other = spoken(String.join(" ", labels(metric(stack), view)));
+        assertThat(TwinTables.customary(other)).isEmpty();
+        assertThat(Agreement.fault(one, other)).isEmpty();
+    }
+
     /** Its lines break where they must, so they are read as one text. */
     @ParameterizedTest
     @MethodSource("stacks")
@@ -285,7 +297,7 @@ class MetricTwinTest {
     /** Without what names the unit of the sheet. */
     private static String spoken(String label) {
         return label.replaceAll("Sizes in (inches|millimeters)", "Sizes")
-                .replaceAll("this line is (4 in|100 mm)", "this line is so long")
+                .replaceAll("[Tt]his line is (4 in|100 mm)", "this line is so long")
                 .replaceAll("Grid (1/4 in|5 mm)", "Grid")
                 .replaceAll(" in (high|of run)", " $1")
                 .replaceAll(" in\\.$", ".");

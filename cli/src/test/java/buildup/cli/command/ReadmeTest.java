@@ -79,6 +79,15 @@ class ReadmeTest {
             table-saw-cove: [{ name: c, width: 3, depth: 3/4, blade: 10, kerf: 1/8 }]
             seasons: [{ name: built, moisture: 8 % }, { name: winter, temperature: 68 F, humidity: 25 % }]
             tolerance: { builds: 100, seed: 1, shape: normal, plumb: { out: 1/8, over: 96 }, ceiling: 1/8 }
+            parts: { architrave: [c], frieze: [a], cornice: [b] }
+            proportion: { beside: Doric, room: 96, opening: { width: 30, height: 80 } }
+            firebox: { top: -20, left: 12, right: 48, rules: [IRC 2018], noncombustible: [c], beside: [{ name: leg, from: 0, to: 3, out: 1 }] }
+            keep-clear:
+              - { name: track, kind: box, back: 9, face: 10, bottom: 2, top: 3, clear: 1/4 }
+              - { name: roller, kind: shade, roll: 2, back: 9, bottom: 2, top: 5 }
+              - { name: leaf, kind: door, width: 30, bottom: -80, top: -10 }
+              - { name: side, kind: side-wall, away: 20 }
+              - { name: head, kind: sprinkler, out: 30, up: 10, clear: 4 }
             loads: [{ name: hand, on: a, out: 1/2, load: 20 lb/ft }]
             bench: { top: [a, b] }
             fastenings:

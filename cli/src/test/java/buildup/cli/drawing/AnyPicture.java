@@ -8,6 +8,8 @@ import buildup.cli.drawing.hold.StepsDrawing;
 import buildup.cli.drawing.job.ShopDrawings;
 import buildup.cli.drawing.job.ShopSheet;
 import buildup.cli.drawing.job.Since;
+import buildup.cli.drawing.judge.ClearanceDrawing;
+import buildup.cli.drawing.judge.ProportionDrawing;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
 import buildup.cli.drawing.paper.PaperPage;
@@ -65,6 +67,9 @@ public final class AnyPicture {
         if (known.year().asked()) {
             views.put("season", SeasonDrawing.of(known.section(), known.year(), 1, FONT));
         }
+        ProportionDrawing.of(known.section(), known.proportion(), FONT)
+                .ifPresent(scene -> views.put("proportion", scene));
+        ClearanceDrawing.of(known.section(), known.clearance(), FONT).ifPresent(scene -> views.put("clearance", scene));
         known.job().ifPresent(job -> views.put("plan", PlanDrawing.of(job, FONT)));
         CopeDrawing.of(known.section(), known.copes(), FONT).ifPresent(scene -> views.put("copes", scene));
         WallsDrawing.of(known.section().stack(), known.surfaces(), FONT).ifPresent(scene -> views.put("walls", scene));
@@ -176,6 +181,31 @@ public final class AnyPicture {
                                         + (random.nextInt(3) == 0 ? 135 : 90) + " }\n");
             }
         }
-        return yaml.toString();
+        return yaml + judged(new Random(-seed), yaml.indexOf("floor:") >= 0);
+    }
+
+    /** What is asked of proportion, fire and what is kept clear; by chance of its own, so that the rest stays as it was. */
+    private static String judged(Random random, boolean floor) {
+        String rules = List.of(
+                        "", ", rules: [IRC, OBC, kit manual, factory manual, regional practice, NFPA 211 retold]")
+                .get(random.nextInt(2));
+        String sides = random.nextBoolean()
+                ? ", left: " + (3 + random.nextInt(20)) + ", right: " + (40 + random.nextInt(20))
+                        + ", beside: [{ name: leg, from: 0, to: 2-1/2, out: 2 }, { from: 70, to: 74, out: 1 }]"
+                : "";
+        String fire = random.nextInt(3) == 0
+                ? ""
+                : "firebox: { top: -" + (floor ? 0 : random.nextInt(16)) + ".25" + sides + rules + " }\n";
+        String clear = random.nextBoolean() ? "" : """
+                keep-clear:
+                  - { name: track of the curtain, back: 1, face: 4, bottom: 2, top: 5, clear: 1/4 }
+                  - { name: door, kind: door, width: 20, top: 1 }
+                  - { name: side wall, kind: side-wall, away: 5 }
+                  - { name: roller, kind: shade, roll: 2, top: 6, bottom: 3 }
+                  - { name: sprinkler, kind: sprinkler, out: 8, up: 4, clear: 3 }
+                """;
+        return fire
+                + clear
+                + (random.nextInt(4) == 0 ? "" : "proportion: { room: 96, opening: { width: 30, height: 80 } }\n");
     }
 }

@@ -18,7 +18,7 @@ public final class MarkNumbers {
     private static final int DIRECTIONS = 24;
 
     /** From a mark to the middle of its ring, in radii of the ring. */
-    private static final List<Double> DISTANCES = List.of(1.3, 1.7, 2.2, 3.0, 4.0, 5.5, 7.5, 10.0, 14.0);
+    private static final List<Double> DISTANCES = List.of(1.3, 1.7, 2.2, 3.0, 4.0, 5.5, 7.5, 10.0, 14.0, 20.0, 28.0);
 
     /** From here on a leader says which mark is meant, in radii. */
     private static final double LED = 2;

@@ -13,8 +13,8 @@ enum Role {
     MEMBER(".", List.of("member")),
     /** {@code over frieze}: the second piece. */
     OVER("over", List.of("over", "b", "stretch")),
-    /** {@code in raking}: a light or a season. */
-    IN("in", List.of("light", "season")),
+    /** {@code in raking}: a light, a season or a rule. */
+    IN("in", List.of("light", "season", "rule")),
     /** {@code from seated}: an eye. */
     FROM("from", List.of("eye"));
 

@@ -6,7 +6,9 @@ import buildup.engine.hold.order.PuttingUp;
 import buildup.engine.hold.season.Year;
 import buildup.engine.hold.support.Support;
 import buildup.engine.hold.tolerance.ErrorStudy;
+import buildup.engine.judge.clearance.Clearance;
 import buildup.engine.judge.must.MustResult;
+import buildup.engine.judge.proportion.Proportion;
 import buildup.engine.look.joint.Joints;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
@@ -34,6 +36,8 @@ public record Facts(
         Year year,
         Surfaced surfaces,
         ErrorStudy errors,
+        Clearance clearance,
+        Proportion proportion,
         List<MustResult> must,
         List<Notice> notices,
         Set<String> keys) {

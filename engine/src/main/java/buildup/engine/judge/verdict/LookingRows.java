@@ -1,6 +1,7 @@
 package buildup.engine.judge.verdict;
 
 import buildup.engine.hold.order.PutUp;
+import buildup.engine.judge.clearance.KeepClearRow;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.look.light.Lighting;
@@ -72,6 +73,14 @@ final class LookingRows {
                                                 Figure.length(
                                                         room + section.totals().projection())))
                         .figure(Figure.atMost(room))));
+        facts.clearance().kept().stream()
+                .min(Comparator.comparingDouble(KeepClearRow::margin))
+                .ifPresent(row -> left.add(Ruling.yes(
+                                Topic.FITS,
+                                VerdictWords.AIR_LEFT
+                                        .with("air", Figure.atMost(row.margin()))
+                                        .with("place", row.place().name()))
+                        .figure(Figure.atMost(row.margin()))));
         return left.stream().reduce(LookingRows::both).orElse(Ruling.yes(Topic.FITS, VerdictWords.NO_LIMIT));
     }
 

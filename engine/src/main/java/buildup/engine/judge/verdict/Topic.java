@@ -34,7 +34,14 @@ public enum Topic {
             "upper-edge-not-held",
             "unknown-length"),
     /** Does it fit under the ceiling and within its projection? */
-    FITS("too-tall", "projects-too-far", "outside-the-room", "ceiling-too-low", "floor-too-high", "heights-disagree"),
+    FITS(
+            "too-tall",
+            "projects-too-far",
+            "outside-the-room",
+            "ceiling-too-low",
+            "floor-too-high",
+            "heights-disagree",
+            "in-the-way"),
     /** Can the wood be had and joined? */
     WOOD("overlap", "upside-down", "mm-read-as-inches", "board-too-small", "reveal-larger-than-its-piece"),
     /** Is raw wood or an open joint seen? */
@@ -56,9 +63,9 @@ public enum Topic {
     /** Does the saw's error matter? */
     TOLERANCE("error-adds-up"),
     /** How does it compare with the books? */
-    PROPORTION(),
+    PROPORTION("parts-do-not-fit"),
     /** Is it clear of fire? */
-    FIRE(),
+    FIRE("too-near-fire", "opening-above-the-stack"),
     /** Does it fit the room along the walls? */
     ROOM(
             "no-plan",

@@ -119,6 +119,32 @@ final class VerdictWords {
 
     static final Phrase STRAYS = Phrase.of("{figure} strays by {by}, root-sum-square; nothing is wanted of it");
 
+    static final Phrase KEEPS =
+            Phrase.of("keeps {rules}; {piece} has the least to spare: {spare} nearer to the opening");
+
+    static final Phrase FIRE_DECIDES = Phrase.of(
+            "of fire nothing more than these rules say: the local authority and the appliance's label decide");
+
+    static final Phrase NOTHING_BURNS = Phrase.of("nothing that burns stands round the opening");
+
+    static final Phrase NONCOMBUSTIBLE = Phrase.of("{pieces} does not burn, as said");
+
+    static final Phrase NONCOMBUSTIBLES = Phrase.of("{pieces} do not burn, as said");
+
+    static final Phrase READS = Phrase.of("{shares}{nearest}{projects}{remarks}");
+
+    static final Phrase SHARE_OF = Phrase.of("{part} {share}");
+
+    static final Phrase NEAREST_ORDER = Phrase.of("; nearest in the books: {order} with {shares}");
+
+    static final Phrase PROJECTS = Phrase.of("; the cornice projects {ratio} of its height");
+
+    static final Phrase ONE_REMARK = Phrase.of("; 1 member or reveal to look at");
+
+    static final Phrase REMARKS = Phrase.of("; {count} members or reveals to look at");
+
+    static final Phrase AIR_LEFT = Phrase.of("{air} to spare beside {place}");
+
     static final Phrase PLUMB = Phrase.of("wall plumb within {out} in {over}");
 
     static final Phrase LEVEL = Phrase.of("ceiling level within {by}");

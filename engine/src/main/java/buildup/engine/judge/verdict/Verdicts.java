@@ -29,6 +29,7 @@ public final class Verdicts {
         Verdicts verdicts = new Verdicts(facts);
         List<Phrase> trusted = new ArrayList<>(new HoldingRows(facts).trusted());
         trusted.addAll(new LastingRows(facts).trusted());
+        trusted.addAll(new JudgingRows(facts).trusted());
         return new Verdict(verdicts.rulings(), trusted, verdicts.notAsked());
     }
 
@@ -70,6 +71,7 @@ public final class Verdicts {
         rulings.addAll(new HoldingRows(facts).rulings());
         rulings.addAll(new LookingRows(facts).rulings());
         rulings.addAll(new LastingRows(facts).rulings());
+        rulings.addAll(new JudgingRows(facts).rulings());
         return rulings;
     }
 

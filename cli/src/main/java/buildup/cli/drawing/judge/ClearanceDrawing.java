@@ -1,0 +1,389 @@
+package buildup.cli.drawing.judge;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.PictureView;
+import buildup.cli.drawing.draft.WoodDrawing;
+import buildup.cli.drawing.label.LineNames;
+import buildup.cli.drawing.label.MarkNumbers;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.judge.clearance.Clearance;
+import buildup.engine.judge.clearance.FireEnvelope;
+import buildup.engine.judge.clearance.FireRow;
+import buildup.engine.judge.clearance.Firebox;
+import buildup.engine.judge.clearance.KeepClear;
+import buildup.engine.judge.clearance.KeepClearRow;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
+import buildup.shared.figure.Figure;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * The section, full size, with the envelope that each rule of fire allows over the opening, each piece's margin, and the
+ * places that are kept clear; beside it the front with the opening, where its sides are given.
+ */
+public final class ClearanceDrawing {
+    /** How far the picture reaches past the stack into the room, and down past the opening, in. */
+    private static final double ROOM = 1;
+
+    /** A stretch of the opening that is seen in the section, in. */
+    private static final double BELOW = 0.6;
+
+    /** A place that begins farther from the stack than this is not shown, in. */
+    private static final double NEAR = 8;
+
+    /** Where a number may stand on a piece, as shares of its box. */
+    private static final List<Double> SHARES = List.of(0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9);
+
+    private final Section section;
+    private final Clearance clearance;
+    private final TextMeasure measure;
+    private final PictureView view;
+    private final Box frame;
+    private final double size;
+
+    private ClearanceDrawing(Section section, Clearance clearance, TextMeasure measure) {
+        this.section = section;
+        this.clearance = clearance;
+        this.measure = measure;
+        this.view = PictureView.of(section);
+        Box window = view.window();
+        double low = clearance
+                .firebox()
+                .map(firebox -> Math.min(window.bottom(), firebox.top() - BELOW))
+                .orElse(window.bottom());
+        double high = clearance
+                .firebox()
+                .map(firebox -> Math.max(window.top(), firebox.top() + BELOW))
+                .orElse(window.top());
+        this.frame = reaching(new Box(window.back(), low, window.face() + ROOM, high));
+        this.size = Math.max(view.letters(), 0.012 * frame.height());
+    }
+
+    /** As much more as it takes to show the near edge of what is kept clear, where that is not far. */
+    private Box reaching(Box stack) {
+        Box reach = stack;
+        for (KeepClearRow row : clearance.kept()) {
+            Box region = row.place().region().grown(row.place().clear());
+            Box near = new Box(
+                    stack.back(),
+                    region.top() < stack.bottom() ? region.top() - BELOW : stack.bottom(),
+                    region.back() > stack.face() ? region.back() + BELOW : stack.face(),
+                    region.bottom() > stack.top() ? region.bottom() + BELOW : stack.top());
+            reach = stack.near(near, 0) && near.height() < stack.height() + NEAR && near.width() < stack.width() + NEAR
+                    ? reach.with(near)
+                    : reach;
+        }
+        return reach;
+    }
+
+    /** The picture; nothing when the document asks nothing to be kept clear. */
+    public static Optional<Scene> of(Section section, Clearance clearance, TextMeasure measure) {
+        return clearance.firebox().isEmpty() && clearance.kept().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ClearanceDrawing(section, clearance, measure).scene());
+    }
+
+    private Scene scene() {
+        List<SceneItem> items = new ArrayList<>(wood());
+        LineNames names = new LineNames(measure, frame, size);
+        breaks().forEach(line -> names.keepClear(line.box()));
+        clearance.firebox().ifPresent(firebox -> {
+            items.add(new Group("opening", opening(firebox, names)));
+            items.addAll(envelopes(firebox, names));
+        });
+        items.addAll(places(names));
+        List<Mark> marks = marks();
+        MarkNumbers numbers = numbered(marks, items);
+        items.addAll(numbers.items());
+        items.addAll(names.items());
+        clearance
+                .firebox()
+                .flatMap(firebox -> FireFront.of(section, clearance, firebox, measure, size))
+                .ifPresent(front -> {
+                    double right = items.stream()
+                            .mapToDouble(item -> item.box().face())
+                            .max()
+                            .orElse(0);
+                    items.add(front.moved(
+                            (1 + PictureSheet.WIDER) * right
+                                    + 3 * size
+                                    - front.box().back(),
+                            frame.top() - front.box().top()));
+                });
+        items.add(PictureSheet.below(items, legend(marks, numbers), 2 * size));
+        return PictureSheet.around(
+                section.stack().title() + ", clearances",
+                "Section with what has to stay clear, and margins. " + caution(),
+                items,
+                2 * size);
+    }
+
+    /** The wood of the section; framing that the rules count is drawn to its ends where they lie in the picture. */
+    private List<SceneItem> wood() {
+        WoodDrawing wood = WoodDrawing.of(section, view);
+        List<SceneItem> areas = new ArrayList<>();
+        List<SceneItem> edges = new ArrayList<>();
+        for (WoodDrawing.Layer layer : wood.layers()) {
+            if (isWhole(layer.number())) {
+                WoodDrawing.Look look = WoodDrawing.Look.of(section.body(layer.number()));
+                List<Segment> ring = section.body(layer.number()).outline().segments();
+                areas.add(look.fill(Optional.empty(), Optional.of(section.name(layer.number())), ring, Point.ORIGIN)
+                        .get(0));
+                edges.add(look.edge(ring, true));
+            } else {
+                areas.addAll(layer.areas());
+                edges.addAll(layer.edges());
+            }
+        }
+        wood.covering().stream().filter(Path.class::isInstance).forEach(edges::add);
+        List<Segment> broken = List.copyOf(breaks());
+        if (!broken.isEmpty()) {
+            edges.add(new Path(broken, false, LineStyle.BREAK));
+        }
+        return List.of(new Group("pieces", areas), new Group("edges", edges));
+    }
+
+    private boolean isWhole(int number) {
+        Box box = section.body(number).outline().box();
+        return section.body(number).framing()
+                && clearance.fire().stream()
+                        .anyMatch(row -> row.ofStack() && row.piece().equals(section.name(number)))
+                && frame.holds(new Point(box.back(), box.bottom()), 0)
+                && frame.holds(new Point(box.face(), box.top()), 0);
+    }
+
+    /** Where bodies go on beyond the picture, without those that are drawn to their ends. */
+    private List<Line> breaks() {
+        List<Box> whole = IntStream.range(0, section.bodies().size())
+                .filter(this::isWhole)
+                .mapToObj(number -> section.body(number).outline().box())
+                .toList();
+        return WoodDrawing.of(section, view).breaks().stream()
+                .filter(line -> whole.stream()
+                        .noneMatch(box ->
+                                box.back() <= line.box().back() && line.box().face() <= box.face()))
+                .toList();
+    }
+
+    /** A piece with its number in a ring, and what decides on it. */
+    private record Mark(Point at, String words) {}
+
+    private List<Mark> marks() {
+        List<Mark> marks = new ArrayList<>();
+        section.pieces().stream()
+                .filter(body -> Boxes.overlap(body.outline().box(), frame))
+                .forEach(body ->
+                        said(body.name()).ifPresent(words -> marks.add(new Mark(place(body.outline(), marks), words))));
+        marks.sort(Comparator.comparingDouble((Mark mark) -> -mark.at().y()));
+        return marks;
+    }
+
+    /** A place on the wood as far in the middle as can be, and clear of the marks set before. */
+    private Point place(Outline outline, List<Mark> marks) {
+        Box box = outline.box();
+        List<Point> places = new ArrayList<>();
+        for (double across : SHARES) {
+            for (double up : SHARES) {
+                Point at = new Point(box.back() + across * box.width(), box.bottom() + up * box.height());
+                if (frame.holds(at, 0) && outline.holds(at)) {
+                    places.add(at);
+                }
+            }
+        }
+        Point middle = new Point(
+                Math.max(frame.back(), Math.min(frame.face(), box.middle().x())),
+                Math.max(frame.bottom(), Math.min(frame.top(), box.middle().y())));
+        return places.stream()
+                .filter(at -> marks.stream().allMatch(mark -> mark.at().distance(at) > 2 * size))
+                .min(Comparator.comparingDouble(middle::distance))
+                .orElse(middle);
+    }
+
+    private MarkNumbers numbered(List<Mark> marks, List<SceneItem> drawn) {
+        MarkNumbers numbers = new MarkNumbers(view, measure, size);
+        drawn.stream()
+                .filter(Group.class::isInstance)
+                .map(Group.class::cast)
+                .filter(group -> !group.id().equals("pieces") && !group.id().equals("edges"))
+                .flatMap(group -> group.items().stream())
+                .filter(Path.class::isInstance)
+                .forEach(path -> numbers.keepClear((Path) path));
+        for (int i = 0; i < marks.size(); i++) {
+            numbers.set(i + 1, marks.get(i).at());
+        }
+        return numbers;
+    }
+
+    private String caution() {
+        return clearance.firebox().isPresent() ? Clearance.CAUTION : "";
+    }
+
+    /** The upper edge of the opening, and the wall plane from there up to what is drawn of the wall. */
+    private List<SceneItem> opening(Firebox firebox, LineNames names) {
+        double top = firebox.top();
+        List<SceneItem> items = new ArrayList<>();
+        Line level = new Line(new Point(0, top), new Point(frame.face(), top));
+        items.add(new Path(List.of(level), false, LineStyle.EXTENSION));
+        names.add("top of the fire opening", List.of(level));
+        items.add(new Path(
+                List.of(
+                        new Line(new Point(frame.back(), top), new Point(0, top)),
+                        new Line(new Point(0, top), new Point(0, frame.bottom()))),
+                false,
+                LineStyle.OUTLINE));
+        if (top < view.window().bottom()) {
+            items.add(new Path(
+                    List.of(new Line(
+                            new Point(0, top), new Point(0, view.window().bottom()))),
+                    false,
+                    LineStyle.PLANE));
+        }
+        return items;
+    }
+
+    /** Rules that allow the same share one line. */
+    private List<SceneItem> envelopes(Firebox firebox, LineNames names) {
+        Map<List<Line>, List<String>> same = new LinkedHashMap<>();
+        firebox.rules().forEach(rule -> {
+            List<Point> edge = FireEnvelope.of(rule.above()).edge(frame.face(), frame.top() - firebox.top());
+            List<Line> lines = new ArrayList<>();
+            for (int i = 0; i + 1 < edge.size(); i++) {
+                Line line = new Line(up(edge.get(i), firebox), up(edge.get(i + 1), firebox));
+                if (line.length() > 0) {
+                    Boxes.within(line, frame.grown(size / 100)).ifPresent(lines::add);
+                }
+            }
+            same.computeIfAbsent(List.copyOf(lines), unseen -> new ArrayList<>())
+                    .add(rule.name());
+        });
+        List<LineStyle> styles = List.of(LineStyle.SHADE, LineStyle.CAST, LineStyle.COULD, LineStyle.PAST);
+        List<SceneItem> items = new ArrayList<>();
+        int number = 0;
+        for (Map.Entry<List<Line>, List<String>> entry : same.entrySet()) {
+            if (entry.getKey().isEmpty()) {
+                continue;
+            }
+            LineStyle style = styles.get(number % styles.size());
+            number++;
+            List<Segment> walk = List.copyOf(entry.getKey());
+            items.add(new Group("envelope-" + number, List.of(new Path(walk, false, style))));
+            names.add(String.join(", ", entry.getValue()), ends(entry.getKey()));
+        }
+        return items;
+    }
+
+    /** Where the edge leaves the picture, or its outermost end. */
+    private List<Line> ends(List<Line> lines) {
+        Line last = lines.get(lines.size() - 1);
+        return List.of(new Line(last.from(), new Point(frame.face(), last.to().y())));
+    }
+
+    private static Point up(Point edge, Firebox firebox) {
+        return new Point(edge.x(), firebox.top() + edge.y());
+    }
+
+    /** The places that are kept clear, cut to the picture. */
+    private List<SceneItem> places(LineNames names) {
+        List<SceneItem> items = new ArrayList<>();
+        List<KeepClear> places =
+                clearance.kept().stream().map(KeepClearRow::place).distinct().toList();
+        for (KeepClear place : places) {
+            Box region = place.region();
+            double air = place.clear();
+            List<Line> sides = new ArrayList<>();
+            Box round = new Box(
+                    Math.max(region.back() - air, frame.back() - ROOM),
+                    Math.max(region.bottom() - air, frame.bottom() - ROOM),
+                    Math.min(region.face() + air, frame.face() + ROOM),
+                    Math.min(region.top() + air, frame.top() + ROOM));
+            if (round.back() >= round.face() || round.bottom() >= round.top()) {
+                continue;
+            }
+            Outline.rectangle(round).segments().stream()
+                    .map(Line.class::cast)
+                    .flatMap(line -> Boxes.within(line, frame).stream())
+                    .forEach(sides::add);
+            if (!sides.isEmpty()) {
+                items.add(new Group(
+                        "place-" + (items.size() + 1), List.of(new Path(List.copyOf(sides), false, LineStyle.OTHER))));
+                Box drawn = Box.around(sides.stream().map(Line::box).toList());
+                double y = round.top() < frame.top() ? drawn.top() : drawn.bottom();
+                names.add(place.name(), List.of(new Line(new Point(drawn.back(), y), new Point(frame.face(), y))));
+            }
+        }
+        return items;
+    }
+
+    /** What decides on a piece, in words. */
+    private Optional<String> said(String piece) {
+        Optional<String> fire = clearance.fire().stream()
+                .filter(row -> row.ofStack() && row.piece().equals(piece))
+                .min(Comparator.comparingDouble(row -> row.spare().orElse(Double.NEGATIVE_INFINITY)))
+                .map(row -> words(section, row));
+        Optional<String> kept = clearance.kept().stream()
+                .filter(row -> section.name(row.body()).equals(piece))
+                .min(Comparator.comparingDouble(KeepClearRow::margin))
+                .map(row -> piece + ": "
+                        + (row.margin() < 0
+                                ? size(section, Figure.atLeast(-row.margin())) + " too near "
+                                : size(section, Figure.atMost(row.margin())) + " to spare beside ")
+                        + row.place().name());
+        return fire.isPresent() && kept.isPresent()
+                ? Optional.of(fire.get() + "; " + kept.get().substring(piece.length() + 2))
+                : fire.or(() -> kept);
+    }
+
+    /** A row in a few words, sizes in the unit of the sheet. */
+    static String words(Section section, FireRow row) {
+        String said = row.spare().isEmpty()
+                ? "too deep at any distance"
+                : row.clear()
+                        ? size(section, Figure.atMost(row.spare().getAsDouble())) + " to spare"
+                        : size(section, Figure.atLeast(-row.spare().getAsDouble())) + " too near";
+        return row.piece() + ": " + said + ", " + row.rule().name();
+    }
+
+    private static String size(Section section, Figure figure) {
+        return Drafting.printer(section.stack()).bare(figure);
+    }
+
+    private Group legend(List<Mark> marks, MarkNumbers numbers) {
+        Legend legend = new Legend(measure, size)
+                .title(section.stack().title())
+                .text("Clearances. Section full size. Sizes in " + Drafting.units(section.stack()) + ".");
+        if (clearance.firebox().isPresent()) {
+            legend.text(
+                    "Nothing that burns may be in front of a line or under it, by the rules at its end. To spare: how much"
+                            + " nearer to the opening a piece could be. " + caution());
+        }
+        if (clearance.firebox().filter(firebox -> firebox.left().isEmpty()).isPresent()) {
+            legend.text("The front is drawn where left and right of the firebox are given.");
+        }
+        for (int i = 0; i < marks.size(); i++) {
+            int number = i + 1;
+            legend.sample(marks.get(i).words(), at -> numbers.ringed(number, at.plus(new Point(size, size / 2))));
+        }
+        if (!clearance.kept().isEmpty()) {
+            legend.line("kept clear, with its air", LineStyle.OTHER);
+        }
+        return legend.group();
+    }
+}
