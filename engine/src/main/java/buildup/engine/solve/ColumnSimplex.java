@@ -18,6 +18,8 @@ final class ColumnSimplex {
      * @param rows in which it stands, each once
      * @param factors in those rows
      */
+    // arrays, as all sums run over them; nobody asks whether two columns are equal
+    @SuppressWarnings("ArrayRecordComponent")
     record Column(int[] rows, double[] factors, double cost) {}
 
     /** Pivots after which the inverse is made anew, so that rounding does not gather. */

@@ -43,6 +43,8 @@ final class StickMaster {
     /** Told of the values that a round gives; what they say is as exact as the linear program rounds. */
     interface Listener {
         /**
+         * Takes the values of a round.
+         *
          * @param values of the types, in {@link StickBound#SCALE} parts of a cost
          * @param premiums of the kinds, what one stick more of them would save
          * @param held the factor by which the values must be lowered for no load to be worth more than its stick

@@ -83,7 +83,7 @@ public record Course(
 
     /** The same as it runs round an opening: its height counts from the opening's edge, and the wall is its base. */
     Course roundAnOpening() {
-        Box across = new Box(box.bottom(), box.back(), box.top(), box.face());
+        Box across = across(box);
         return new Course(
                 name,
                 body,
@@ -100,7 +100,16 @@ public record Course(
 
     /** Its box as it stands in the section. */
     Box asDrawn() {
-        return turned ? new Box(box.bottom(), box.back(), box.top(), box.face()) : box;
+        return turned ? across(box) : box;
+    }
+
+    /** The box with out and up in each other's place. */
+    private static Box across(Box box) {
+        double out = box.back();
+        double up = box.bottom();
+        double farthest = box.face();
+        double highest = box.top();
+        return new Box(up, out, highest, farthest);
     }
 
     /** The lean of the stick's flat: its back when it is sprung, the wider side of a board, upright for the rest. */

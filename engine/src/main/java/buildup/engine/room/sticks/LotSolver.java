@@ -20,7 +20,7 @@ final class LotSolver {
     private final Limit limit;
     private final long budget;
     private final Map<StickProblem, Optional<StickPlan>> plans = new HashMap<>();
-    private final Map<Lot, Map<Object, Optional<StickPlan>>> asked = new IdentityHashMap<>();
+    private final IdentityHashMap<Lot, Map<Object, Optional<StickPlan>>> asked = new IdentityHashMap<>();
     private long spent;
     private boolean stopped;
 

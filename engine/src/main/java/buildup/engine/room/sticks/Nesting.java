@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -47,7 +46,7 @@ final class Nesting {
     }
 
     private final Lot lot;
-    private final Map<Bundle, Ends> ends = new IdentityHashMap<>();
+    private final IdentityHashMap<Bundle, Ends> ends = new IdentityHashMap<>();
     private final int least;
     private final int nested;
 

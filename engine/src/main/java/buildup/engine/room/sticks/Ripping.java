@@ -10,7 +10,6 @@ import buildup.shared.notice.Notices;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -31,7 +30,7 @@ final class Ripping {
     private final BoardGroup group;
     private final Aim aim;
     private Share share = new Share.Equal();
-    private Map<Lot, Kind> only = new IdentityHashMap<>();
+    private IdentityHashMap<Lot, Kind> only = new IdentityHashMap<>();
     private Laid best;
     private long least;
 
@@ -75,14 +74,14 @@ final class Ripping {
     private void holdToOneKind(Lot lot) {
         for (Supply supply : lot.source().supplies()) {
             for (int length : supply.buy()) {
-                Map<Lot, Kind> other = new IdentityHashMap<>(only);
+                IdentityHashMap<Lot, Kind> other = new IdentityHashMap<>(only);
                 other.put(lot, new Kind(supply, length, Origin.BOUGHT));
                 attempt(share, other);
             }
         }
     }
 
-    private void attempt(Share otherShare, Map<Lot, Kind> otherOnly) {
+    private void attempt(Share otherShare, IdentityHashMap<Lot, Kind> otherOnly) {
         if (aim.taken(best.sticks()) <= least || !tries.mayTry()) {
             return;
         }
