@@ -25,9 +25,6 @@ final class ColumnSimplex {
     /** Pivots after which the inverse is made anew, so that rounding does not gather. */
     private static final int BETWEEN_INVERSIONS = 150;
 
-    /** By so much sums are moved apart, so that rows of the same sum do not make it go round in circles. */
-    private static final double APART = 1e-7;
-
     private static final int SPREAD = 101;
 
     private final double[] sums;
@@ -52,7 +49,8 @@ final class ColumnSimplex {
         this.taken = new double[sums.length];
         this.prices = new double[sums.length];
         for (int row = 0; row < sums.length; row++) {
-            moved[row] = sums[row] + APART * (1 + (double) (row * (SPREAD / 2 + 1L) % SPREAD) / SPREAD);
+            moved[row] =
+                    sums[row] + Tolerance.SIMPLEX_APART * (1 + (double) (row * (SPREAD / 2 + 1L) % SPREAD) / SPREAD);
             columns.add(new Column(new int[] {row}, new double[] {1}, lack[row]));
             basis[row] = row;
             inverse[row][row] = 1;

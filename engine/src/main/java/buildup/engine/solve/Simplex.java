@@ -18,18 +18,6 @@ final class Simplex {
     /** Steps without gain after which no step is chosen for its promise any more. */
     private static final int PATIENCE = 200;
 
-    /** A factor that is smaller, where the greatest was about 1, is what subtracting left: no row is divided by it. */
-    private static final double DUST = 1e-9;
-
-    /** What is smaller in a row whose greatest factor is about 1, is rounding. */
-    private static final double NOTHING = 1e-11;
-
-    /** How much a bound gives where several are reached at about once. */
-    private static final double GIVES = 1e-12;
-
-    /** A factor that is smaller is divided by only where no other is there; a promise that is smaller may be dust. */
-    private static final double FIRM = 1e-7;
-
     private final int variables;
 
     /** How far each variable may go; what stands in for a missing start follows the variables. */
@@ -128,7 +116,7 @@ final class Simplex {
             best = Math.abs(rows[i][j]) > Math.abs(rows[i][best]) ? j : best;
         }
         rows[i][variables] = 0;
-        if (variables > 0 && Math.abs(rows[i][best]) > DUST) {
+        if (variables > 0 && Math.abs(rows[i][best]) > Tolerance.SIMPLEX_DUST) {
             enter(best, i);
         } else {
             Arrays.fill(rows[i], 0);
@@ -155,7 +143,7 @@ final class Simplex {
             steps++;
             int leaving = leaving(next);
             double way = leaving < 0 ? most[next] : room(leaving, next, 0);
-            if (Double.isInfinite(way) && gains[next] > FIRM) {
+            if (Double.isInfinite(way) && gains[next] > Tolerance.SIMPLEX_FIRM) {
                 return false;
             }
             if (Double.isInfinite(way)) {
@@ -169,7 +157,7 @@ final class Simplex {
                 }
                 enter(next, leaving);
             }
-            idle = way > NOTHING ? 0 : idle + 1;
+            idle = way > Tolerance.SIMPLEX_ROUNDING ? 0 : idle + 1;
         }
         return true;
     }
@@ -177,7 +165,7 @@ final class Simplex {
     /** The variable that promises most, or the first that promises anything; -1 when none does. */
     private int entering(boolean best) {
         int found = -1;
-        double most = NOTHING;
+        double most = Tolerance.SIMPLEX_ROUNDING;
         for (int j = 0; j < variables; j++) {
             if (gains[j] > most && this.most[j] > 0) {
                 found = j;
@@ -198,7 +186,7 @@ final class Simplex {
     private int leaving(int next) {
         double least = most[next];
         for (int i = 0; i < rows.length; i++) {
-            least = Math.min(least, room(i, next, GIVES));
+            least = Math.min(least, room(i, next, Tolerance.SIMPLEX_GIVES));
         }
         int found = -1;
         for (int i = 0; i < rows.length; i++) {
@@ -213,10 +201,10 @@ final class Simplex {
     /** How far a variable may grow until the one in the basis of a row reaches a bound that gives so much. */
     private double room(int i, int next, double gives) {
         double factor = rows[i][next];
-        if (factor > DUST) {
+        if (factor > Tolerance.SIMPLEX_DUST) {
             return (Math.max(0, rows[i][variables]) + gives) / factor;
         }
-        if (factor < -DUST) {
+        if (factor < -Tolerance.SIMPLEX_DUST) {
             return (Math.max(0, most[basis[i]] - rows[i][variables]) + gives) / -factor;
         }
         return Double.POSITIVE_INFINITY;

@@ -167,6 +167,27 @@ public final class Tolerance {
     /** A step smaller than this is the last one. In, or a share of the value that is sought. */
     public static final double LAST_STEP = 1e-10;
 
+    /** In the simplex method: a factor that is smaller, where the greatest was about 1, is what subtracting left: no row is divided by it. */
+    public static final double SIMPLEX_DUST = 1e-9;
+
+    /** In the simplex method: what is smaller in a row whose greatest factor is about 1, is rounding. */
+    public static final double SIMPLEX_ROUNDING = 1e-11;
+
+    /** In the simplex method: how much a bound gives where several are reached at about once. */
+    public static final double SIMPLEX_GIVES = 1e-12;
+
+    /** In the simplex method: a factor that is smaller is divided by only where no other is there; a promise that is smaller may be dust. */
+    public static final double SIMPLEX_FIRM = 1e-7;
+
+    /** By so much sums are moved apart, so that rows of the same sum do not make it go round in circles. */
+    public static final double SIMPLEX_APART = 1e-7;
+
+    /** No hand goes on as it went to within less than this from one point to the next, in. */
+    public static final double FRESH_STROKE = 1e-4;
+
+    /** A size at which a rule turns, found by halving, that is so near to a round one is that, if its figure agrees, in. */
+    public static final double TURNS_ROUND = 1e-5;
+
     private Tolerance() {}
 
     /** Whether two lengths agree within {@link #COINCIDENT}. In. */

@@ -1,5 +1,6 @@
 package buildup.profiles.trace.fit;
 
+import buildup.profiles.outline.Tolerance;
 import java.util.Arrays;
 import java.util.List;
 
@@ -14,9 +15,6 @@ final class Walking {
     private static final int LONGEST = 6;
 
     private static final int ENDS = 3;
-
-    /** No hand goes on as it went to within less than this from one point to the next, in. */
-    private static final double FRESH = 1e-4;
 
     /** An order that can be asked of fewer than this share of the points tells more of them than of the hand. */
     private static final double TOLD = 0.6;
@@ -36,7 +34,8 @@ final class Walking {
         List<double[]> ahead = inner.stream().map(double[]::clone).toList();
         List<double[]> back = inner.stream().map(double[]::clone).toList();
         double power = middle(inner, 0);
-        double floor = Math.min(1, Math.max(least, FRESH) * Math.max(least, FRESH) / power);
+        double floor =
+                Math.min(1, Math.max(least, Tolerance.FRESH_STROKE) * Math.max(least, Tolerance.FRESH_STROKE) / power);
         double best = 0;
         for (int order = 1; order <= LONGEST && told(inner, order) > TOLD * points; order++) {
             double reflection = reflection(ahead, back, order);
