@@ -26,6 +26,7 @@ import buildup.shared.figure.Text;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
+import buildup.shared.length.LengthWriter;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -43,6 +44,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The lists of the shop: profile families, boards, woods, fasteners and their tools, cutters and heads, mills and
@@ -194,6 +196,18 @@ public final class Catalog {
     /** All families, built-in ones first. */
     public List<Family> families() {
         return lists.all(Shape.class).stream().map(Shape::family).toList();
+    }
+
+    /** How a piece asks for each usual size of a family, in a document that counts in that unit; none for no family. */
+    public List<String> usualCalls(String family, LengthUnit unit) {
+        return families().stream()
+                .filter(known -> known.name().equalsIgnoreCase(family))
+                .flatMap(known -> known.usual().stream()
+                        .map(sizes -> known.name() + " "
+                                + sizes.stream()
+                                        .map(size -> LengthWriter.in(unit, size))
+                                        .collect(Collectors.joining(" x "))))
+                .toList();
     }
 
     /** The lists of nominal boards, in the order of the catalog. */

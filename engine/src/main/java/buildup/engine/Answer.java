@@ -1,6 +1,7 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
+import buildup.engine.section.free.FreeSizes;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.placing.StackPlacing;
 import buildup.engine.section.stack.Light;
@@ -68,12 +69,15 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
     }
 
     private static Answer of(
-            Document document,
+            Document written,
             Catalog catalog,
             Claims claims,
             Notices notices,
             Optional<List<Light>> lights,
             boolean trying) {
+        Document document =
+                FreeSizes.read(written, catalog::usualCalls, notices).now();
+        claims.carry(written, document);
         Stack stack = StackReader.read(document, catalog, claims, notices);
         List<Placed> placed = placed(stack, notices);
         Fields root = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
@@ -89,7 +93,10 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         Optional<Answers> known = notices.refused()
                 ? Optional.empty()
                 : Optional.of(new Answers(blocks, placed, lights, notices.sorted(), trial));
-        if (known.isPresent() && !blocks.must().isEmpty() && !known.get().rulesAreOfLooks()) {
+        if (trying
+                && known.isPresent()
+                && !blocks.must().isEmpty()
+                && !known.get().rulesAreOfLooks()) {
             known = understood(known.get(), notices);
         }
         return new Answer(document.file(), stack.title(), stack.unit(), known, notices.sorted());

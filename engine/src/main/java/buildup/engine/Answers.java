@@ -198,6 +198,11 @@ public final class Answers {
                 blocks.keys())));
     }
 
+    /** What its document holds for the questions. */
+    Blocks blocks() {
+        return blocks;
+    }
+
     /** The stack composed, as its fastenings hold it. */
     public Section section() {
         return section.answer();

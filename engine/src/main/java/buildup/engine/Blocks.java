@@ -54,6 +54,7 @@ record Blocks(
         KeepingClear.Wanted clear,
         ProportionWish proportion,
         List<Scalar> must,
+        List<Scalar> wish,
         JobSheet heading,
         Templates templates,
         Set<String> keys) {
@@ -65,6 +66,7 @@ record Blocks(
         covings = List.copyOf(covings);
         seasons = List.copyOf(seasons);
         must = List.copyOf(must);
+        wish = List.copyOf(wish);
         keys = Set.copyOf(keys);
     }
 
@@ -93,6 +95,7 @@ record Blocks(
                 KeepingClear.read(stack, root, catalog, notices),
                 Proportions.read(stack, root, catalog, notices),
                 Musts.lines(root),
+                Musts.wishLines(root),
                 JobSheet.read(root),
                 Templates.read(root, catalog, stack.lengths(), stack.boardList(), notices),
                 keys(root));

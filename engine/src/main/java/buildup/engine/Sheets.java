@@ -19,6 +19,8 @@ import buildup.engine.section.compose.SectionSheets;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The sheets of a stack, one a question, in the order of a report. */
 public final class Sheets {
@@ -41,29 +43,49 @@ public final class Sheets {
         return List.copyOf(sheets);
     }
 
+    private static final List<Function<Answers, List<Sheet>>> HOLDING = List.of(
+            answers -> SupportSheets.of(answers.section(), answers.support(), answers.pulls()),
+            answers -> FixingSheets.of(answers.section(), answers.fixed(), answers.proposals()),
+            answers -> OrderSheets.of(answers.section(), answers.order(), answers.job()));
+
+    private static final List<Function<Answers, List<Sheet>>> LOOKING = List.of(
+            answers -> LightSheets.of(answers.section(), answers.lights()),
+            answers -> SightSheets.of(answers.section(), answers.sights(), answers.approaches()),
+            answers -> List.of(JointSheet.of(answers.section(), answers.joints().open())));
+
+    private static final List<Function<Answers, List<Sheet>>> LATER = List.of(
+            answers -> FramingSheets.of(answers.section(), answers.framing()),
+            answers -> List.of(CopeSheet.of(answers.copes())),
+            answers -> SurfaceSheets.of(answers.surfaces()),
+            answers -> SeasonSheets.of(answers.section(), answers.year()),
+            answers -> ToleranceSheets.of(answers.section(), answers.errors()),
+            answers -> ProportionSheets.of(answers.section(), answers.proportion()),
+            answers -> ClearanceSheets.of(answers.section(), answers.clearance()));
+
+    /**
+     * What a line under {@code must:} may ask for, a question at a time, in the order of a report: whoever asks for one
+     * does not ask the others.
+     */
+    static final List<Function<Answers, List<Sheet>>> GROUPS = Stream.of(
+                    List.<Function<Answers, List<Sheet>>>of(Sheets::ofSection), HOLDING, LOOKING, LATER)
+            .flatMap(List::stream)
+            .toList();
+
     /** What looking at it tells. */
     static List<Sheet> ofLooks(Answers answers) {
-        List<Sheet> sheets = new ArrayList<>();
-        sheets.addAll(LightSheets.of(answers.section(), answers.lights()));
-        sheets.addAll(SightSheets.of(answers.section(), answers.sights(), answers.approaches()));
-        sheets.add(JointSheet.of(answers.section(), answers.joints().open()));
-        return List.copyOf(sheets);
+        return of(answers, LOOKING);
     }
 
     /** Those that a line under {@code must:} may ask for a figure of. */
     static List<Sheet> ofQuestions(Answers answers, List<Sheet> section, List<Sheet> looks) {
         List<Sheet> sheets = new ArrayList<>(section);
-        sheets.addAll(SupportSheets.of(answers.section(), answers.support(), answers.pulls()));
-        sheets.addAll(FixingSheets.of(answers.section(), answers.fixed(), answers.proposals()));
-        sheets.addAll(OrderSheets.of(answers.section(), answers.order(), answers.job()));
+        sheets.addAll(of(answers, HOLDING));
         sheets.addAll(looks);
-        sheets.addAll(FramingSheets.of(answers.section(), answers.framing()));
-        sheets.add(CopeSheet.of(answers.copes()));
-        sheets.addAll(SurfaceSheets.of(answers.surfaces()));
-        sheets.addAll(SeasonSheets.of(answers.section(), answers.year()));
-        sheets.addAll(ToleranceSheets.of(answers.section(), answers.errors()));
-        sheets.addAll(ProportionSheets.of(answers.section(), answers.proportion()));
-        sheets.addAll(ClearanceSheets.of(answers.section(), answers.clearance()));
+        sheets.addAll(of(answers, LATER));
         return List.copyOf(sheets);
+    }
+
+    private static List<Sheet> of(Answers answers, List<Function<Answers, List<Sheet>>> groups) {
+        return groups.stream().flatMap(group -> group.apply(answers).stream()).toList();
     }
 }

@@ -2,6 +2,7 @@ package buildup.cli.command;
 
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.Streams;
+import buildup.cli.command.search.SearchCommand;
 import buildup.cli.command.sheets.SheetsCommand;
 import java.util.Arrays;
 import java.util.List;
@@ -24,8 +25,8 @@ public final class Buildup {
 
     /** In the order of the help. */
     private static final List<String> COMMANDS = List.of(
-            "report", "check", "draw", "sheets", "watch", "new", "cuts", "profile", "quote", "trace", "schema", "set",
-            "fmt");
+            "report", "check", "draw", "sheets", "watch", "new", "cuts", "search", "profile", "quote", "trace",
+            "schema", "set", "fmt");
 
     private Buildup() {}
 
@@ -83,6 +84,7 @@ public final class Buildup {
             case "profile" -> new CommandLine(new ProfileCommand(streams));
             case "quote" -> new CommandLine(new QuoteCommand(streams));
             case "trace" -> new CommandLine(new TraceCommand(streams));
+            case "search" -> new CommandLine(new SearchCommand(streams));
             case "schema" -> new CommandLine(new SchemaCommand(streams));
             case "set" -> set(streams);
             case "fmt" -> new CommandLine(new FmtCommand(streams));

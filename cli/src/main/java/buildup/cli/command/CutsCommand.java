@@ -1,6 +1,8 @@
 package buildup.cli.command;
 
 import buildup.cli.command.ReportOptions.Format;
+import buildup.cli.command.files.CatalogOption;
+import buildup.cli.command.files.CommandAnswer;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;

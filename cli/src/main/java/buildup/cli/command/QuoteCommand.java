@@ -2,6 +2,8 @@ package buildup.cli.command;
 
 import buildup.catalog.Catalog;
 import buildup.cli.command.files.CatalogFiles;
+import buildup.cli.command.files.CatalogOption;
+import buildup.cli.command.files.CommandAnswer;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;

@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.cli.command.ReportOptions.Format;
+import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.OutputFile;

@@ -9,6 +9,7 @@ import buildup.cli.report.NoticeText;
 import buildup.cli.report.ProfileTelling;
 import buildup.cli.report.QuoteTelling;
 import buildup.cli.report.ReportSchema;
+import buildup.cli.report.SearchTelling;
 import buildup.cli.report.TraceTelling;
 import buildup.cli.tell.Schema;
 import buildup.shared.length.LengthUnit;
@@ -38,7 +39,8 @@ final class SchemaCommand implements Callable<Integer> {
             ProfileTelling.SCHEMA,
             QuoteTelling.SCHEMA,
             QuoteTelling.OFFER_SCHEMA,
-            TraceTelling.SCHEMA);
+            TraceTelling.SCHEMA,
+            SearchTelling.SCHEMA);
 
     /** Their names, for the help. */
     static final class Names implements Iterable<String> {

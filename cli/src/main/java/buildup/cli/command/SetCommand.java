@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.ChangedFile;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;

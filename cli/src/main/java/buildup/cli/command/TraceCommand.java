@@ -5,6 +5,8 @@ import buildup.catalog.family.Family;
 import buildup.catalog.format.Drawn;
 import buildup.catalog.format.Inbox;
 import buildup.cli.command.files.CatalogFiles;
+import buildup.cli.command.files.CatalogOption;
+import buildup.cli.command.files.CommandAnswer;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;

@@ -17,8 +17,9 @@ public final class TellPage {
      *
      * @param file its document, as messages call it
      * @param said what there is to say of it, worst first
+     * @param pictures markup that stands behind its first sentences; empty for none
      */
-    public record Part(Telling telling, String file, List<Said> said) {
+    public record Part(Telling telling, String file, List<Said> said, String pictures) {
         /** Copies the list. */
         public Part {
             said = List.copyOf(said);
@@ -65,11 +66,11 @@ public final class TellPage {
     private static String article(Part part, String key) {
         return "<article class=\"stack\" id=\"" + key + "\" aria-labelledby=\"" + key + "-title\">\n"
                 + new Heading(title(part), part.file(), "", part.said(), key).html()
-                + tables(part.telling(), key)
+                + tables(part.telling(), part.pictures(), key)
                 + "</article>\n";
     }
 
-    private static String tables(Telling telling, String key) {
+    private static String tables(Telling telling, String pictures, String key) {
         List<Table> tables = new SheetTables(telling.printer()).of(telling.sheets());
         if (tables.isEmpty()) {
             return "";
@@ -79,6 +80,7 @@ public final class TellPage {
                 .map(sentence -> "<p>" + Html.text(sentence) + "</p>\n")
                 .collect(Collectors.joining());
         return (before.isEmpty() ? "" : "<section class=\"before\">\n" + before + "</section>\n")
+                + pictures
                 + Tables.html(
                         key,
                         tables,

@@ -46,6 +46,7 @@ class ReadmeTest {
             boards: softwood
             catalog: none.yaml
             sizes: { lap: 1/2 }
+            wish: [least change]
             space: { floor: -84, ceiling: { height: 12, slope: 0 in 12 }, projection: 8, wall: { from: -84, to: 12, solid: yes, covering: 1/2 } }
             eyes: [{ name: standing, distance: 72, height: floor + 60 }]
             approach:
@@ -93,7 +94,7 @@ class ReadmeTest {
             fastenings:
               - { name: n, piece: a, use: 15 ga x 2, at: { out: 1/2, up: 1 }, angle: 0, spacing: 16, per: 2, after: a }
             pieces:
-              - { name: a, kind: trim, grain: run, cut: flat, spread: { width: 1/32, thickness: 1/64 }, profile: board 3/4 x 3, wood: red-oak, rip: { top: lap, bottom: 1/8, back: 1/16, face: 1/16 }, back: wall, bottom: 0, fixed: wall }
+              - { name: a, kind: trim, grain: run, cut: flat, spread: { width: 1/32, thickness: 1/64 }, profile: board 3/4 x 3, wood: red-oak, rip: { top: lap, bottom: 1/8, back: 1/16, face: 1/16 }, back: wall, bottom: 0, fixed: wall, leave-out: no }
               - { name: b, section: [out 1, up 1], lay: flat, turn: 90, spring: 38, flip: over, face: wall + 1, top: a.top }
               - { name: c, profile: board 1 x 1, at: { top: a.bottom }, back: wall }
             """;

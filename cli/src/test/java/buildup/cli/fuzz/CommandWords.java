@@ -35,6 +35,7 @@ final class CommandWords {
             Map.entry("profile", 60),
             Map.entry("watch", 10),
             Map.entry("sheets", 6),
+            Map.entry("search", 4),
             Map.entry("schema", 5),
             Map.entry("new", 5));
 
@@ -55,7 +56,7 @@ final class CommandWords {
     private static final int MOST_FILES = 3;
 
     /** The search behind it takes seconds unless it is told to be short. */
-    private static final List<String> ALWAYS = List.of("cuts --steps");
+    private static final List<String> ALWAYS = List.of("cuts --steps", "search --tries");
 
     /** Views of the run along the walls. */
     private static final List<String> PLANNED = List.of("plan", "walls", "sticks");

@@ -45,6 +45,18 @@ final class Values {
                 word("--times", () -> chance.odd(chance.any("1", "20", "100", "101"))),
                 word("--page", () -> chance.odd(chance.any("letter", "a4", "arch-d", "a0"))),
                 word("--only", () -> chance.odd(chance.any("cover", "section", "pieces,lengths", "sequence", "light"))),
+                word(
+                        "--free",
+                        () -> chance.odd(chance.any(
+                                "sizes.lip=between 1/8 and 1/2 by 1/8",
+                                "pieces.bed.profile=any cove-bed",
+                                "pieces.1.bottom=one of [0, 1/2], now 0",
+                                "space.ceiling=between 8 and 20 by 4, now 12"))),
+                word("--must", () -> chance.odd(chance.any("height <= 11", "projection = 6 within 1/8", "voids = 0"))),
+                word("--wish", () -> chance.odd(chance.any("least weight", "projection near 6 x 2", "least change"))),
+                word("--why", () -> chance.odd(chance.any("height <= 11", "projection >= 6"))),
+                word("--tries", () -> chance.odd(chance.any("1", "6", "12"))),
+                word("--answers", () -> chance.odd(chance.any("1", "2", "0"))),
                 word("--steps", () -> chance.odd(chance.any("100", "300", "1000"))),
                 word("--seconds", () -> chance.any("60", "1e9", "-1", "x")),
                 word("--head", () -> chance.odd("molder head")),

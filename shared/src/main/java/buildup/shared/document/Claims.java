@@ -38,6 +38,17 @@ public final class Claims {
         open(mapping, path).renamed().put(was, now);
     }
 
+    /**
+     * What was asked of a document so far, asked of another as well that has the same keys at its root: the same with
+     * other values, say.
+     */
+    public void carry(Document from, Document to) {
+        Opened before = opened.get(from.root());
+        if (before != null && from.root() != to.root()) {
+            opened.putIfAbsent(to.root(), before);
+        }
+    }
+
     static String below(String path, String key) {
         return path.isEmpty() ? key : path + "." + key;
     }

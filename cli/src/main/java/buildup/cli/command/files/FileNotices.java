@@ -68,7 +68,9 @@ public final class FileNotices {
             OUTPUT_NOT_WRITABLE.refusal("{file} cannot be written.", "Name a file where you may write.");
     static final Kind WRITE_FAILED =
             OUTPUT_NOT_WRITABLE.refusal("{file} cannot be written: {why}.", "Make room there, or name another file.");
-    static final Kind NO_FOLDER = OUTPUT_FOLDER_ABSENT.refusal("There is no folder {folder}.", "Make it first.");
+    /** The folder in which a file is to stand is not there. */
+    public static final Kind NO_FOLDER = OUTPUT_FOLDER_ABSENT.refusal("There is no folder {folder}.", "Make it first.");
+
     static final Kind THERE_ALREADY =
             OUTPUT_EXISTS.refusal("{file} is there already.", "Name a file that is not there yet.");
 

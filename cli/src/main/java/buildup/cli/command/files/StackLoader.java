@@ -2,10 +2,14 @@ package buildup.cli.command.files;
 
 import buildup.catalog.Catalog;
 import buildup.engine.Answer;
+import buildup.engine.Searched;
+import buildup.engine.judge.search.SearchLimits;
 import buildup.engine.section.stack.Light;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
+import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +52,23 @@ public final class StackLoader {
         Catalog catalog = new CatalogFiles(files, claims, notices).of(InputFiles.Kind.STACK, document, word, catalogs);
         return document.map(found -> Answer.of(found, catalog, claims, notices, lights))
                 .orElseGet(() -> Answer.unread(InputFiles.nameOf(word), notices.sorted()));
+    }
+
+    /**
+     * What a search through the free sizes of a stack finds.
+     *
+     * @param text of the stack, if it could be read
+     * @param word as on the command line: beside which its catalogs lie
+     * @param why the rule that is asked about, if one is
+     */
+    public Searched searched(
+            Optional<String> text, String word, List<Path> catalogs, SearchLimits limits, Optional<String> why) {
+        // what is wrong with it was said when its text was read
+        Optional<Document> document = text.flatMap(known ->
+                DocumentReader.read(InputFiles.nameOf(word), known.getBytes(StandardCharsets.UTF_8), new Notices()));
+        Catalog catalog = new CatalogFiles(files, claims, notices).of(InputFiles.Kind.STACK, document, word, catalogs);
+        return document.map(found -> Searched.of(found, catalog, claims, notices, limits, why))
+                .orElseGet(() -> Searched.unread(InputFiles.nameOf(word), notices.sorted()));
     }
 
     /** Every key that this run asked its documents for. */

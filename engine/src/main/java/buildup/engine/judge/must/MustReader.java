@@ -58,6 +58,11 @@ final class MustReader {
                 line.mark()));
     }
 
+    /** A figure by itself, as {@code reveal of bead over frieze}. */
+    Optional<AskedFigure> figure(String text, Mark mark) {
+        return asked(text, mark).map(found -> new AskedFigure(found.sources().get(0), found.names()));
+    }
+
     /** A figure and what narrows it down, as written. */
     private record Asked(String word, List<KnownFigures.Source> sources, Map<Role, String> names) {}
 
@@ -75,7 +80,7 @@ final class MustReader {
         return plain.toString();
     }
 
-    private static String shortened(String text) {
+    static String shortened(String text) {
         return text.length() <= 60 ? text : text.substring(0, 60) + "...";
     }
 
@@ -233,10 +238,8 @@ final class MustReader {
         return Optional.of(new MustRule(
                 text,
                 mark,
-                List.of(source),
-                asked.names(),
+                new AskedFigure(source, asked.names()),
                 comparison,
-                quantity,
                 amount.getAsDouble(),
                 off.getAsDouble()));
     }
@@ -259,7 +262,8 @@ final class MustReader {
         };
     }
 
-    private OptionalDouble amount(String text, Quantity quantity) {
+    /** A value as it is typed for a figure, in the unit in which the figure is held. */
+    OptionalDouble amount(String text, Quantity quantity) {
         if (quantity == Quantity.LENGTH || quantity == Quantity.RUN) {
             OptionalDouble inches = lengths.read(text) instanceof Reading.Good good
                     ? OptionalDouble.of(good.length().toInches())

@@ -1,35 +1,33 @@
 package buildup.engine.judge.must;
 
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Quantity;
 import buildup.shared.notice.Mark;
-import java.util.List;
-import java.util.Map;
+import buildup.shared.sheet.Sheet;
+import java.util.Collection;
+import java.util.OptionalDouble;
 
 /**
  * One line under {@code must:}, read.
  *
  * @param text as written
- * @param sources the columns that may be meant, the most likely first
- * @param names what narrows the figure down
- * @param comparison how the figure is held against the value
+ * @param figure that it asks for
+ * @param relation how the figure is held against the value
  * @param value in the unit of the quantity
  * @param within how far it may be off, for {@link Relation#EQUAL}
  */
-record MustRule(
-        String text,
-        Mark mark,
-        List<KnownFigures.Source> sources,
-        Map<Role, String> names,
-        Relation comparison,
-        Quantity quantity,
-        double value,
-        double within) {
+public record MustRule(String text, Mark mark, AskedFigure figure, Relation relation, double value, double within) {
     /** How a figure is held against a value. */
-    enum Relation {
+    public enum Relation {
+        /** No more than the value. */
         AT_MOST("<="),
+        /** No less than it. */
         AT_LEAST(">="),
+        /** Less than it. */
         LESS("<"),
+        /** More than it. */
         MORE(">"),
+        /** As much, within what is allowed. */
         EQUAL("=");
 
         private final String sign;
@@ -38,13 +36,83 @@ record MustRule(
             this.sign = sign;
         }
 
-        String sign() {
+        /** As a line writes it. */
+        public String sign() {
             return sign;
         }
     }
 
-    MustRule {
-        sources = List.copyOf(sources);
-        names = Map.copyOf(names);
+    Quantity quantity() {
+        return figure.quantity();
+    }
+
+    /**
+     * How a stack stands to it, by the worst of the figures that its words leave.
+     *
+     * @param sheet of the stack, the one of {@link AskedFigure#sheet}
+     */
+    public MustResult on(Sheet sheet) {
+        Collection<Double> figures = figure.of(sheet);
+        if (figures.isEmpty()) {
+            return new MustResult(
+                    text,
+                    mark,
+                    false,
+                    quantity(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty());
+        }
+        return figures.stream()
+                .map(this::held)
+                .reduce((one, other) -> worse(one) >= worse(other) ? one : other)
+                .orElseThrow();
+    }
+
+    /** How bad: what is missing, or less than nothing by what there is to spare. */
+    private static double worse(MustResult met) {
+        return met.met() ? -met.spare().orElse(0) : met.missing().orElse(0);
+    }
+
+    /** Whether no figure meets both. */
+    public boolean contradicts(MustRule other) {
+        return figure.asksTheSame(other.figure)
+                && (least() > other.most() + Tolerance.COINCIDENT || other.least() > most() + Tolerance.COINCIDENT);
+    }
+
+    private double least() {
+        return switch (relation) {
+            case AT_LEAST, MORE -> value;
+            case EQUAL -> value - within;
+            default -> Double.NEGATIVE_INFINITY;
+        };
+    }
+
+    private double most() {
+        return switch (relation) {
+            case AT_MOST, LESS -> value;
+            case EQUAL -> value + within;
+            default -> Double.POSITIVE_INFINITY;
+        };
+    }
+
+    private MustResult held(double figured) {
+        double room = switch (relation) {
+            case AT_MOST, LESS -> value - figured;
+            case AT_LEAST, MORE -> figured - value;
+            case EQUAL -> within - Math.abs(figured - value);
+        };
+        boolean met = switch (relation) {
+            case LESS, MORE -> room > Tolerance.COINCIDENT;
+            default -> room >= -Tolerance.COINCIDENT;
+        };
+        return new MustResult(
+                text,
+                mark,
+                met,
+                quantity(),
+                OptionalDouble.of(figured),
+                met ? OptionalDouble.empty() : OptionalDouble.of(Math.max(0, -room)),
+                met ? OptionalDouble.of(Math.max(0, room)) : OptionalDouble.empty());
     }
 }

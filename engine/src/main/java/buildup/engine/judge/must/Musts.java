@@ -1,7 +1,6 @@
 package buildup.engine.judge.must;
 
 import buildup.engine.hold.tolerance.Wanted;
-import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
@@ -11,11 +10,8 @@ import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -70,10 +66,12 @@ public final class Musts {
         MustReader reader = new MustReader(new KnownFigures(sheets), lengths, notices);
         List<MustResult> all = new ArrayList<>();
         for (Scalar line : lines) {
-            reader.read(line).map(Musts::met).ifPresent(met -> {
-                all.add(met);
-                say(met, notices);
-            });
+            reader.read(line)
+                    .map(rule -> rule.on(rule.figure().source().sheet()))
+                    .ifPresent(met -> {
+                        all.add(met);
+                        say(met, notices);
+                    });
         }
         return List.copyOf(all);
     }
@@ -82,6 +80,27 @@ public final class Musts {
     public static boolean understood(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths) {
         MustReader reader = new MustReader(new KnownFigures(sheets), lengths, new Notices());
         return lines.stream().allMatch(line -> reader.read(line).isPresent());
+    }
+
+    /** The wishes as written; claims the key. */
+    public static List<Scalar> wishLines(Fields root) {
+        return root.scalars("wish");
+    }
+
+    /**
+     * What the lines ask for; a line that cannot be read is refused and left out.
+     *
+     * @param sheets of a stack, in which figures and names are looked up
+     */
+    public static List<MustRule> rules(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths, Notices notices) {
+        MustReader reader = new MustReader(new KnownFigures(sheets), lengths, notices);
+        return lines.stream().flatMap(line -> reader.read(line).stream()).toList();
+    }
+
+    /** What the lines under {@code wish:} ask for; a line that cannot be read is refused and left out. */
+    public static List<WishRule> wishes(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths, Notices notices) {
+        WishReader reader = new WishReader(new MustReader(new KnownFigures(sheets), lengths, notices), notices);
+        return lines.stream().flatMap(line -> reader.read(line).stream()).toList();
     }
 
     /**
@@ -95,9 +114,9 @@ public final class Musts {
         List<Wanted> wanted = new ArrayList<>();
         for (Scalar line : lines) {
             reader.read(line).ifPresent(rule -> {
-                KnownFigures.Source source = rule.sources().get(0);
+                KnownFigures.Source source = rule.figure().source();
                 for (Row row : source.sheet().rows()) {
-                    if (source.goesBy(row, rule.names())) {
+                    if (rule.figure().speaksOf(row)) {
                         wanted.add(wanted(rule, source, source.sheet().names(row)));
                     }
                 }
@@ -107,9 +126,9 @@ public final class Musts {
     }
 
     private static Wanted wanted(MustRule rule, KnownFigures.Source source, List<String> names) {
-        boolean equal = rule.comparison() == MustRule.Relation.EQUAL;
+        boolean equal = rule.relation() == MustRule.Relation.EQUAL;
         boolean least =
-                equal || rule.comparison() == MustRule.Relation.AT_LEAST || rule.comparison() == MustRule.Relation.MORE;
+                equal || rule.relation() == MustRule.Relation.AT_LEAST || rule.relation() == MustRule.Relation.MORE;
         boolean most = equal || !least;
         return new Wanted(
                 source.sheet().key(),
@@ -127,7 +146,7 @@ public final class Musts {
         for (Scalar line : lines) {
             reader.read(line)
                     .ifPresent(rule -> sheet.rows().stream()
-                            .filter(row -> rule.sources().get(0).goesBy(row, rule.names()))
+                            .filter(row -> rule.figure().speaksOf(row))
                             .forEach(row -> named.add(sheet.names(row))));
         }
         return named;
@@ -147,63 +166,5 @@ public final class Musts {
                                         Figure.of(met.quantity(), met.figure().getAsDouble()))
                                 .amount(Figure.of(met.quantity(), met.missing().orElse(0)))
                                 .at(met.mark()));
-    }
-
-    private static MustResult met(MustRule rule) {
-        Collection<Double> figures = figures(rule);
-        if (figures.isEmpty()) {
-            return new MustResult(
-                    rule.text(),
-                    rule.mark(),
-                    false,
-                    rule.quantity(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty(),
-                    OptionalDouble.empty());
-        }
-        return figures.stream()
-                .map(figure -> held(rule, figure))
-                .reduce((one, other) -> worse(one) >= worse(other) ? one : other)
-                .orElseThrow();
-    }
-
-    /** How bad: what is missing, or less than nothing by what there is to spare. */
-    private static double worse(MustResult met) {
-        return met.met() ? -met.spare().orElse(0) : met.missing().orElse(0);
-    }
-
-    private static MustResult held(MustRule rule, double figure) {
-        double room = switch (rule.comparison()) {
-            case AT_MOST, LESS -> rule.value() - figure;
-            case AT_LEAST, MORE -> figure - rule.value();
-            case EQUAL -> rule.within() - Math.abs(figure - rule.value());
-        };
-        boolean met = switch (rule.comparison()) {
-            case LESS, MORE -> room > Tolerance.COINCIDENT;
-            default -> room >= -Tolerance.COINCIDENT;
-        };
-        return new MustResult(
-                rule.text(),
-                rule.mark(),
-                met,
-                rule.quantity(),
-                OptionalDouble.of(figure),
-                met ? OptionalDouble.empty() : OptionalDouble.of(Math.max(0, -room)),
-                met ? OptionalDouble.of(Math.max(0, room)) : OptionalDouble.empty());
-    }
-
-    /** The figures that the words of the line leave, those of one name added where they add up. */
-    private static Collection<Double> figures(MustRule rule) {
-        KnownFigures.Source source = rule.sources().get(0);
-        Map<List<String>, Double> found = new LinkedHashMap<>();
-        int number = 0;
-        for (Row row : source.sheet().rows()) {
-            OptionalDouble figure = source.of(row);
-            if (figure.isPresent() && source.goesBy(row, rule.names())) {
-                List<String> key = source.adds() ? source.sheet().names(row) : List.of(String.valueOf(number++));
-                found.merge(key, figure.getAsDouble(), Double::sum);
-            }
-        }
-        return found.isEmpty() && source.adds() && source.sheet().asked() ? List.of(0.0) : found.values();
     }
 }

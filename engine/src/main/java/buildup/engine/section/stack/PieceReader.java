@@ -4,6 +4,7 @@ import buildup.catalog.Catalog;
 import buildup.catalog.wood.Sawn;
 import buildup.catalog.wood.Wood;
 import buildup.catalog.words.WalkReader;
+import buildup.engine.section.free.FreeSizes;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
@@ -77,6 +78,8 @@ final class PieceReader {
         PieceShaping shaping = shaping(fields);
         Optional<PieceShaping.Shaped> shaped = drawn.flatMap(raw -> shaping.apply(raw, name, fields, notices));
         Rules placed = rules(fields, rules.about(name));
+        // a piece that is left out has been taken out of the document before it is read
+        fields.yesNo(FreeSizes.LEAVE_OUT);
         Optional<Scalar> fixed =
                 fields.scalar("fixed").filter(scalar -> !scalar.text().isBlank());
         if (!named || shaped.isEmpty() || wood.isEmpty()) {

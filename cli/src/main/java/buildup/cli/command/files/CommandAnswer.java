@@ -1,4 +1,4 @@
-package buildup.cli.command;
+package buildup.cli.command.files;
 
 import buildup.cli.page.TellPage;
 import buildup.cli.report.NoticeText;
@@ -18,42 +18,50 @@ import java.util.Optional;
  * @param place where people look for what has no place of its own: a file, or the words of the command line
  * @param file what programs are told for it; absent when it is none
  */
-record CommandAnswer(Telling telling, String place, Optional<String> file, List<Notice> notices) {
-    CommandAnswer {
+public record CommandAnswer(Telling telling, String place, Optional<String> file, List<Notice> notices) {
+    /** Copies the list. */
+    public CommandAnswer {
         notices = List.copyOf(notices);
     }
 
     /** What was told of a document. */
-    static CommandAnswer of(Telling telling, String file, List<Notice> notices) {
+    public static CommandAnswer of(Telling telling, String file, List<Notice> notices) {
         return new CommandAnswer(telling, file, Optional.of(file), notices);
     }
 
-    /** @param kept in a file: what is said beside a text on the screen stands behind it there */
-    String text(boolean kept) {
+    /**
+     * As text.
+     *
+     * @param kept in a file: what is said beside a text on the screen stands behind it there
+     */
+    public String text(boolean kept) {
         return TellText.write(telling)
                 + (kept ? TextReport.notices(NoticeText.write(notices, place, telling.unit())) : "");
     }
 
-    Json object() {
+    /** As an object. */
+    public Json object() {
         return telling.json(notices, file);
     }
 
-    String json() {
+    /** As an object, written out. */
+    public String json() {
         return object().written() + "\n";
     }
 
     /** Rows for a spreadsheet; nothing when the answer was refused. */
-    String csv() {
+    public String csv() {
         return csv(List.of(this));
     }
 
     /** The rows of several, one below the other, in the unit of the first. */
-    static String csv(List<CommandAnswer> all) {
+    public static String csv(List<CommandAnswer> all) {
         return new SheetCsv(all.get(0).telling.printer())
                 .rows(all.stream().flatMap(one -> one.telling.list().stream()).toList());
     }
 
-    String html() {
+    /** As a page. */
+    public String html() {
         return html(List.of(this), List.of());
     }
 
@@ -62,10 +70,10 @@ record CommandAnswer(Telling telling, String place, Optional<String> file, List<
      *
      * @param differences what stands above them
      */
-    static String html(List<CommandAnswer> all, List<Table> differences) {
+    public static String html(List<CommandAnswer> all, List<Table> differences) {
         List<TellPage.Part> parts = all.stream()
                 .map(one -> new TellPage.Part(
-                        one.telling, one.place, NoticeText.said(one.notices, one.place, one.telling.unit())))
+                        one.telling, one.place, NoticeText.said(one.notices, one.place, one.telling.unit()), ""))
                 .toList();
         return TellPage.of(parts, differences);
     }

@@ -1,0 +1,162 @@
+package buildup.cli.command.search;
+
+import buildup.cli.command.files.CatalogOption;
+import buildup.cli.command.files.CommandAnswer;
+import buildup.cli.command.files.Delivery;
+import buildup.cli.command.files.ExitCode;
+import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.SayingOption;
+import buildup.cli.command.files.StackLoader;
+import buildup.cli.command.files.Streams;
+import buildup.cli.command.files.Waiting;
+import buildup.cli.report.SearchTelling;
+import buildup.engine.Searched;
+import buildup.engine.judge.search.SearchLimits;
+import buildup.shared.document.edit.Editor;
+import buildup.shared.edit.Content;
+import buildup.shared.edit.Edit;
+import buildup.shared.notice.Notices;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicLong;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code search}: solves backwards for the sizes that a document leaves free. */
+@Command(
+        name = "search",
+        mixinStandardHelpOptions = true,
+        description = "Finds the free sizes that meet every line under 'must:' and come nearest to 'wish:'.")
+public final class SearchCommand implements Callable<Integer> {
+    /** The forms in which what was found is written. */
+    enum Format {
+        text,
+        json
+    }
+
+    private final Streams streams;
+
+    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
+    private String stack = "";
+
+    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
+    private Format format = Format.text;
+
+    @Option(
+            names = "-o",
+            paramLabel = "FOLDER",
+            description = "Where the answers are written, each as a stack, with a page that shows them.")
+    private Optional<Path> folder = Optional.empty();
+
+    @Option(
+            names = "--why",
+            paramLabel = "RULE",
+            description = "Tells what each free size does to one rule, as 'reveal of bead over frieze >= 1/4'.")
+    private Optional<String> why = Optional.empty();
+
+    @Option(
+            names = "--free",
+            paramLabel = "PLACE=CHOICES",
+            description = "Leaves a size free, as 'sizes.lip=between 1/8 and 1 by 1/16'; may stand several times.")
+    private List<String> free = List.of();
+
+    @Option(
+            names = "--must",
+            paramLabel = "RULE",
+            description = "One more line under 'must:'; may stand several times.")
+    private List<String> must = List.of();
+
+    @Option(
+            names = "--wish",
+            paramLabel = "WISH",
+            description = "One more line under 'wish:'; may stand several times.")
+    private List<String> wish = List.of();
+
+    @Option(names = "--tries", paramLabel = "COUNT", description = "How many stacks may be tried (default: 50000).")
+    private long tries = SearchLimits.USUAL_TRIES;
+
+    @Option(names = "--answers", paramLabel = "COUNT", description = "How many answers are wanted (default: 5).")
+    private int answers = SearchLimits.USUAL_ANSWERS;
+
+    @Mixin
+    private final SayingOption saying = new SayingOption();
+
+    @Mixin
+    private final CatalogOption catalog = new CatalogOption();
+
+    /** @param streams where it reads and writes */
+    public SearchCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() {
+        Notices notices = new Notices();
+        InputFiles files = new InputFiles(streams, notices);
+        Optional<String> text = files.text(InputFiles.Kind.STACK, stack)
+                .flatMap(read -> Editor.edit(InputFiles.nameOf(stack), read, edits(notices), notices));
+        long began = System.nanoTime();
+        Waiting waiting = streams.waiting();
+        AtomicLong done = new AtomicLong();
+        SearchLimits limits = new SearchLimits(
+                Math.max(1, tries),
+                Math.max(1, answers),
+                1,
+                waiting::interrupted,
+                judged -> waiting.searched(done.addAndGet(judged), tries));
+        Searched searched = new StackLoader(files, notices).searched(text, stack, catalog.files, limits, why);
+        waiting.searchEnded();
+        double seconds = (System.nanoTime() - began) / 1e9;
+        Map<List<Integer>, String> written = Map.of();
+        if (folder.isPresent() && searched.result().isPresent()) {
+            Notices failed = new Notices();
+            SearchFolder answers = new SearchFolder(folder.get(), text.orElse(""), InputFiles.nameOf(stack));
+            written = answers.write(searched, files.read(), failed);
+            answers.page(searched, SearchTelling.of(searched, written, seconds), written, files.read(), failed);
+            if (failed.refused()) {
+                searched = searched.refused(failed.sorted());
+            }
+        }
+        return told(searched, written, seconds);
+    }
+
+    /** What the command line adds to the document. */
+    private List<Edit> edits(Notices notices) {
+        List<Edit> edits = new ArrayList<>();
+        for (String one : free) {
+            int sign = one.indexOf('=');
+            if (sign <= 0) {
+                notices.add(FreedNotices.NOT_FREED.with("words", one));
+            } else {
+                edits.add(new Edit.Set(
+                        one.substring(0, sign).strip(),
+                        new Content.Text(one.substring(sign + 1).strip())));
+            }
+        }
+        must.forEach(rule -> edits.add(new Edit.Add("must", Integer.MAX_VALUE, new Content.Text(rule))));
+        wish.forEach(line -> edits.add(new Edit.Add("wish", Integer.MAX_VALUE, new Content.Text(line))));
+        return edits;
+    }
+
+    private int told(Searched searched, Map<List<Integer>, String> written, double seconds) {
+        CommandAnswer answer = CommandAnswer.of(
+                SearchTelling.of(searched, written, seconds), searched.answer().file(), searched.notices());
+        boolean known = searched.result().isPresent() || searched.why().isPresent();
+        if (format == Format.json) {
+            streams.out().print(answer.json());
+        } else {
+            if (known) {
+                new Delivery(streams, Optional.empty(), List.of()).put(answer.text(false), new Notices());
+            }
+            streams.err()
+                    .print(saying.said(searched.notices(), searched.answer().file(), searched.unit()));
+        }
+        return ExitCode.of(searched.notices());
+    }
+}

@@ -1,0 +1,232 @@
+package buildup.engine;
+
+import buildup.catalog.Catalog;
+import buildup.engine.judge.must.MustRule;
+import buildup.engine.judge.must.Musts;
+import buildup.engine.judge.must.WishRule;
+import buildup.engine.judge.search.SearchLimits;
+import buildup.engine.judge.search.SearchNotices;
+import buildup.engine.judge.search.SearchResult;
+import buildup.engine.judge.search.SearchSheets;
+import buildup.engine.judge.search.StackSearch;
+import buildup.engine.judge.search.WhyNot;
+import buildup.engine.section.free.FreeSize;
+import buildup.engine.section.free.FreeSizes;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
+import buildup.shared.sheet.Sheet;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * What a search through the free sizes of a document has found.
+ *
+ * @param answer of the stack as it is now
+ * @param unit of the document
+ * @param sizes that are free
+ * @param result absent when something was refused, or when it was asked why a rule is not met
+ * @param why what each size does to the rule that was asked about; absent unless one was
+ * @param stacks what is known of the stack with a text in the place of each free size
+ * @param notices worst first
+ */
+public record Searched(
+        Answer answer,
+        LengthUnit unit,
+        List<FreeSize> sizes,
+        Optional<SearchResult> result,
+        Optional<List<WhyNot>> why,
+        Function<List<String>, Answer> stacks,
+        List<Notice> notices) {
+    /** How many choices are looked at for one that can be built, where today's stack cannot. */
+    private static final int MOST_STARTS = 200;
+
+    /** Copies the lists. */
+    public Searched {
+        sizes = List.copyOf(sizes);
+        why = why.map(List::copyOf);
+        notices = List.copyOf(notices);
+    }
+
+    /**
+     * Searches.
+     *
+     * @param claims of what has been read of the document before
+     * @param why the rule that is asked about, as under {@code must:}; when it is there nothing is sought
+     */
+    public static Searched of(
+            Document document,
+            Catalog catalog,
+            Claims claims,
+            Notices notices,
+            SearchLimits limits,
+            Optional<String> why) {
+        Notices read = new Notices();
+        FreeSizes free = FreeSizes.read(document, catalog::usualCalls, read);
+        Answer today = Answer.of(document, catalog, claims, notices, Optional.empty());
+        Searched nothing = new Searched(
+                today,
+                today.unit(),
+                free.sizes(),
+                Optional.empty(),
+                Optional.empty(),
+                texts -> Answer.of(free.with(texts), catalog),
+                today.notices());
+        if (read.refused()) {
+            return nothing;
+        }
+        if (free.sizes().isEmpty()) {
+            return nothing.saying(List.of(SearchNotices.NOTHING_FREE.notice()));
+        }
+        Optional<Answers> start = start(today, free, catalog);
+        return start.isEmpty()
+                ? nothing
+                : new Seeking(nothing, start.get(), free, catalog, limits).found(why, document.file());
+    }
+
+    /** A stack whose sheets hold the figures: today's, or else the first that can be built. */
+    private static Optional<Answers> start(Answer today, FreeSizes free, Catalog catalog) {
+        if (today.known().isPresent()) {
+            return today.known();
+        }
+        BigInteger count = StackSearch.count(free.sizes());
+        long most = count.min(BigInteger.valueOf(MOST_STARTS)).longValue();
+        for (long i = 0; i < most; i++) {
+            BigInteger number = count.multiply(BigInteger.valueOf(i)).divide(BigInteger.valueOf(most));
+            Optional<Answers> known = Answer.untried(
+                            free.with(StackSearch.texts(free.sizes(), number)),
+                            catalog,
+                            new Claims(),
+                            new Notices(),
+                            Optional.empty())
+                    .known();
+            if (known.isPresent()) {
+                return known;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A search of a document that could not be read. */
+    public static Searched unread(String file, List<Notice> why) {
+        Answer answer = Answer.unread(file, why);
+        return new Searched(answer, answer.unit(), List.of(), Optional.empty(), Optional.empty(), texts -> answer, why);
+    }
+
+    private Searched saying(List<Notice> more) {
+        Notices all = new Notices();
+        all.addAll(notices);
+        all.addAll(more);
+        return new Searched(answer, unit, sizes, result, why, stacks, all.sorted());
+    }
+
+    /** The same without figures, since they could not be delivered. */
+    public Searched refused(List<Notice> because) {
+        return new Searched(answer, unit, sizes, Optional.empty(), Optional.empty(), stacks, notices).saying(because);
+    }
+
+    /** A search of one document that can be searched. */
+    private record Seeking(Searched nothing, Answers start, FreeSizes free, Catalog catalog, SearchLimits limits) {
+        Searched found(Optional<String> why, String file) {
+            Notices said = new Notices();
+            Blocks blocks = start.blocks();
+            List<Sheet> sheets = start.sheets();
+            var lengths = blocks.stack().lengths();
+            List<MustRule> rules = Musts.rules(blocks.must(), sheets, lengths, said);
+            List<WishRule> wishes = Musts.wishes(blocks.wish(), sheets, lengths, said);
+            List<MustRule> asked = why.map(text ->
+                            Musts.rules(List.of(new Scalar(text, new Mark(file, 1, 1))), sheets, lengths, said))
+                    .orElse(List.of());
+            contradictions(rules, said);
+            if (why.isEmpty() && rules.isEmpty() && wishes.isEmpty() && !said.refused()) {
+                said.add(SearchNotices.NOTHING_WANTED.notice());
+            }
+            if (said.refused()) {
+                return nothing.saying(said.sorted());
+            }
+            return why.isPresent() ? why(asked.get(0), rules) : sought(rules, wishes);
+        }
+
+        private SearchJudge judge(List<MustRule> rules, List<WishRule> wishes) {
+            return new SearchJudge(
+                    free,
+                    catalog,
+                    rules,
+                    wishes,
+                    SearchJudge.groups(start),
+                    nothing.answer.known().map(Answers::notices).orElse(List.of()));
+        }
+
+        private Searched why(MustRule asked, List<MustRule> rules) {
+            List<MustRule> others = rules.stream()
+                    .filter(rule -> !rule.text().equals(asked.text()))
+                    .toList();
+            List<MustRule> all =
+                    Stream.concat(Stream.of(asked), others.stream()).toList();
+            List<WhyNot> told = StackSearch.why(free.sizes(), asked, others, judge(all, List.of()), nothing.unit);
+            return new Searched(
+                    nothing.answer,
+                    nothing.unit,
+                    nothing.sizes,
+                    Optional.empty(),
+                    Optional.of(told),
+                    nothing.stacks,
+                    List.of());
+        }
+
+        private Searched sought(List<MustRule> rules, List<WishRule> wishes) {
+            SearchResult result =
+                    StackSearch.of(free.sizes(), rules, wishes, judge(rules, wishes), nothing.unit, limits);
+            Notices said = new Notices();
+            if (result.composed() == 0) {
+                said.add(SearchNotices.NONE_BUILT.with(
+                        "first",
+                        nothing.notices.isEmpty()
+                                ? Phrase.of("")
+                                : nothing.notices.get(0).sentence()));
+                return nothing.saying(said.sorted());
+            }
+            if (result.space().compareTo(BigInteger.valueOf(result.judged())) > 0) {
+                said.add(SearchNotices.LARGE
+                        .with("count", result.space().toString())
+                        .with("tries", Figure.count(result.judged())));
+            }
+            result.nearest()
+                    .ifPresent(near -> said.add(
+                            near.candidate().unmet() == 0
+                                    ? SearchNotices.FAULTY.notice()
+                                    : SearchNotices.NONE_MEETS.with("rules", SearchSheets.unmet(near))));
+            return new Searched(
+                    nothing.answer,
+                    nothing.unit,
+                    nothing.sizes,
+                    Optional.of(result),
+                    Optional.empty(),
+                    nothing.stacks,
+                    said.sorted());
+        }
+
+        /** Two lines that no figure meets are told before anything is sought. */
+        private static void contradictions(List<MustRule> rules, Notices said) {
+            for (int i = 0; i < rules.size(); i++) {
+                for (int j = i + 1; j < rules.size(); j++) {
+                    if (rules.get(i).contradicts(rules.get(j))) {
+                        said.add(SearchNotices.CONTRADICT
+                                .with("one", rules.get(i).text())
+                                .with("other", rules.get(j).text())
+                                .at(rules.get(j).mark()));
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,51 @@
+package buildup.engine.judge.must;
+
+import buildup.shared.notice.Mark;
+import buildup.shared.sheet.Sheet;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One line under {@code wish:}: what a search is to come near where several stacks meet what they must.
+ *
+ * @param text as written
+ * @param aim what is wished of the figure
+ * @param figure of the sheets; absent for {@link Aim#LEAST_CHANGE}
+ * @param target that it is to come near, in the unit of its quantity; zero for other aims
+ * @param weight beside other wishes
+ */
+public record WishRule(String text, Mark mark, Aim aim, Optional<AskedFigure> figure, double target, double weight) {
+    /** What is wished of a figure. */
+    public enum Aim {
+        /** As little as may be. */
+        LEAST,
+        /** As much as may be. */
+        MOST,
+        /** As near to the target as may be. */
+        NEAR,
+        /** As little changed from today's stack as may be. */
+        LEAST_CHANGE
+    }
+
+    /**
+     * How far a stack is from what is wished, the worst of the figures that its words leave; less is better. Nothing for a
+     * stack without such a figure, and for the wish of least change, which no sheet knows.
+     *
+     * @param sheet of the stack, the one of {@link AskedFigure#sheet}
+     */
+    public OptionalDouble far(Sheet sheet) {
+        Collection<Double> figures = figure.map(asked -> asked.of(sheet)).orElse(List.of());
+        return figures.stream().mapToDouble(this::far).max();
+    }
+
+    private double far(double figured) {
+        return switch (aim) {
+            case LEAST -> figured;
+            case MOST -> -figured;
+            case NEAR -> Math.abs(figured - target);
+            case LEAST_CHANGE -> 0;
+        };
+    }
+}

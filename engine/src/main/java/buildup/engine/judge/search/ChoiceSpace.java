@@ -1,0 +1,84 @@
+package buildup.engine.judge.search;
+
+import buildup.engine.section.free.FreeSize;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** All choices of some free sizes. */
+final class ChoiceSpace {
+    private final List<FreeSize> sizes;
+
+    ChoiceSpace(List<FreeSize> sizes) {
+        this.sizes = List.copyOf(sizes);
+    }
+
+    List<FreeSize> sizes() {
+        return sizes;
+    }
+
+    /** How many stacks it holds. */
+    BigInteger count() {
+        return sizes.stream()
+                .map(size -> BigInteger.valueOf(size.choices().size()))
+                .reduce(BigInteger.ONE, BigInteger::multiply);
+    }
+
+    /** The choices of today's stack. */
+    int[] now() {
+        return sizes.stream().mapToInt(FreeSize::now).toArray();
+    }
+
+    /** The choices by number, the last size turning fastest. */
+    int[] at(long number) {
+        return at(BigInteger.valueOf(number));
+    }
+
+    int[] at(BigInteger number) {
+        int[] choices = new int[sizes.size()];
+        BigInteger left = number;
+        for (int i = sizes.size() - 1; i >= 0; i--) {
+            BigInteger[] parts = left.divideAndRemainder(
+                    BigInteger.valueOf(sizes.get(i).choices().size()));
+            choices[i] = parts[1].intValue();
+            left = parts[0];
+        }
+        return choices;
+    }
+
+    List<String> texts(int[] choices) {
+        return IntStream.range(0, choices.length)
+                .mapToObj(i -> sizes.get(i).choices().get(choices[i]))
+                .toList();
+    }
+
+    int changed(int[] choices) {
+        int changed = 0;
+        for (int i = 0; i < choices.length; i++) {
+            changed += choices[i] == sizes.get(i).now() ? 0 : 1;
+        }
+        return changed;
+    }
+
+    /** The sum of the changes of sizes, in. */
+    double change(int[] choices) {
+        double change = 0;
+        for (int i = 0; i < choices.length; i++) {
+            change += sizes.get(i).change(choices[i]);
+        }
+        return change;
+    }
+
+    /**
+     * How much is changed as a share of all that could be: first of how many sizes there are, then, as less than one size
+     * more, of how far they could go.
+     */
+    double share(int[] choices) {
+        double most = sizes.stream()
+                .mapToDouble(size ->
+                        Math.max(size.change(0), size.change(size.choices().size() - 1)))
+                .sum();
+        double far = most > 0 ? change(choices) / most / 2 : 0;
+        return (changed(choices) + far) / (sizes.size() + 0.5);
+    }
+}

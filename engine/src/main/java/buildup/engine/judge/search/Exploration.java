@@ -1,0 +1,225 @@
+package buildup.engine.judge.search;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+
+/**
+ * Goes through the choices of a space: all of them where that can be afforded; else those with one change, with two, and
+ * so on, and after these from random starts downhill. The same choices are judged in every run, on any number of threads.
+ */
+final class Exploration {
+    private static final int CHUNK = 64;
+
+    /** Steps along a scale that are looked at from a place: fine ones to settle, coarse ones to get there. */
+    private static final List<Integer> STRIDES = List.of(1, 2, 5, 20, 100);
+
+    private final ChoiceSpace space;
+    private final Goal goal;
+    private final StackJudge judge;
+    private final SearchLimits limits;
+    private final Shortlist found = new Shortlist();
+    private final Set<List<Integer>> seen = new HashSet<>();
+    private boolean all;
+    private int rings = -1;
+
+    Exploration(ChoiceSpace space, Goal goal, StackJudge judge, SearchLimits limits) {
+        this.space = space;
+        this.goal = goal;
+        this.judge = judge;
+        this.limits = limits;
+    }
+
+    /** Whether every stack of the space was judged. */
+    boolean all() {
+        return all;
+    }
+
+    /** With how many changes every stack was judged; -1 if not even today's. */
+    int rings() {
+        return rings;
+    }
+
+    Shortlist explored() {
+        if (space.count().compareTo(BigInteger.valueOf(limits.tries())) <= 0) {
+            everything(space.count().longValueExact());
+        } else {
+            byChanges();
+            downhill();
+        }
+        return found;
+    }
+
+    private void everything(long count) {
+        long chunks = (count + CHUNK - 1) / CHUNK;
+        long batch = 4L * Runtime.getRuntime().availableProcessors();
+        for (long first = 0; first < chunks && !limits.stopped().getAsBoolean(); first += batch) {
+            long from = first;
+            IntStream.range(0, (int) Math.min(batch, chunks - first))
+                    .parallel()
+                    .mapToObj(chunk -> chunk(from + chunk, count))
+                    .toList()
+                    .forEach(found::with);
+            all = first + batch >= chunks;
+        }
+        rings = all ? space.sizes().size() : -1;
+    }
+
+    private Shortlist chunk(long chunk, long count) {
+        Shortlist some = new Shortlist();
+        long end = Math.min(count, (chunk + 1) * CHUNK);
+        for (long number = chunk * CHUNK; number < end; number++) {
+            some.add(candidate(space.at(number)));
+        }
+        limits.progress().accept(end - chunk * CHUNK);
+        return some;
+    }
+
+    Candidate candidate(int[] choices) {
+        List<String> texts = space.texts(choices);
+        StackJudgment judged = judge.judge(texts);
+        boolean built = judged.built();
+        return new Candidate(
+                IntStream.of(choices).boxed().toList(),
+                texts,
+                judged,
+                space.changed(choices),
+                space.change(choices),
+                built ? goal.missing(judged) : Double.POSITIVE_INFINITY,
+                built ? goal.score(judged, space.share(choices)) : Double.POSITIVE_INFINITY);
+    }
+
+    /** Today's stack, those with one change, with two, while half of what may be judged lasts. */
+    private void byChanges() {
+        for (int changes = 0; changes <= space.sizes().size(); changes++) {
+            BigInteger more = ring(changes);
+            boolean affordable = more.add(BigInteger.valueOf(found.judged()))
+                            .compareTo(BigInteger.valueOf(Math.max(1, limits.tries() / 2)))
+                    <= 0;
+            if (!affordable || limits.stopped().getAsBoolean()) {
+                return;
+            }
+            List<int[]> ring = new ArrayList<>();
+            ring(space.now(), 0, changes, ring);
+            judged(ring);
+            rings = limits.stopped().getAsBoolean() ? rings : changes;
+        }
+    }
+
+    /** How many stacks have so many changes. */
+    private BigInteger ring(int changes) {
+        BigInteger[] ways = new BigInteger[changes + 1];
+        Arrays.fill(ways, BigInteger.ZERO);
+        ways[0] = BigInteger.ONE;
+        space.sizes().forEach(size -> {
+            BigInteger others = BigInteger.valueOf(size.choices().size() - 1L);
+            for (int i = changes; i > 0; i--) {
+                ways[i] = ways[i].add(ways[i - 1].multiply(others));
+            }
+        });
+        return ways[changes];
+    }
+
+    private void ring(int[] from, int first, int changes, List<int[]> ring) {
+        if (changes == 0) {
+            ring.add(from.clone());
+            return;
+        }
+        for (int size = first; size <= from.length - changes; size++) {
+            for (int choice = 0; choice < space.sizes().get(size).choices().size(); choice++) {
+                if (choice != space.sizes().get(size).now()) {
+                    from[size] = choice;
+                    ring(from, size + 1, changes - 1, ring);
+                }
+            }
+            from[size] = space.sizes().get(size).now();
+        }
+    }
+
+    /** Judges those that were not judged before, as far as the tries last, and returns all that were judged now. */
+    private List<Candidate> judged(List<int[]> some) {
+        List<int[]> fresh = some.stream()
+                .filter(choices -> seen.add(IntStream.of(choices).boxed().toList()))
+                .limit(Math.max(0, limits.tries() - found.judged()))
+                .toList();
+        List<Candidate> candidates = new ArrayList<>();
+        for (int from = 0; from < fresh.size() && !limits.stopped().getAsBoolean(); from += 16 * CHUNK) {
+            List<int[]> part = fresh.subList(from, Math.min(fresh.size(), from + 16 * CHUNK));
+            candidates.addAll(part.parallelStream().map(this::told).toList());
+        }
+        candidates.forEach(found::add);
+        return candidates;
+    }
+
+    private Candidate told(int[] choices) {
+        Candidate candidate = candidate(choices);
+        limits.progress().accept(1);
+        return candidate;
+    }
+
+    /** From the best so far and from random starts to the best neighbor, until there is none better. */
+    private void downhill() {
+        SplittableRandom random = new SplittableRandom(limits.seed());
+        Optional<Candidate> start = found.meeting(Candidate.BY_SCORE).stream()
+                .findFirst()
+                .or(() -> found.nearest().stream().findFirst());
+        int[] from = start.map(Exploration::choices).orElseGet(space::now);
+        int idle = 0;
+        while (found.judged() < limits.tries() && !limits.stopped().getAsBoolean() && idle < 1000) {
+            long before = found.judged();
+            settle(from);
+            idle = found.judged() == before ? idle + 1 : 0;
+            from = space.sizes().stream()
+                    .mapToInt(size -> random.nextInt(size.choices().size()))
+                    .toArray();
+        }
+    }
+
+    private void settle(int[] start) {
+        Candidate at = candidate(start);
+        boolean better = true;
+        while (better && found.judged() < limits.tries() && !limits.stopped().getAsBoolean()) {
+            Candidate from = at;
+            Optional<Candidate> next = judged(around(choices(at))).stream()
+                    .filter(one -> one.judged().built())
+                    .min(Candidate.BY_UNMET)
+                    .filter(one -> !from.judged().built() || Candidate.BY_UNMET.compare(one, from) < 0);
+            better = next.isPresent();
+            at = next.orElse(at);
+        }
+    }
+
+    private static int[] choices(Candidate candidate) {
+        return candidate.choices().stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    /** The choices that differ from these in one size, and this one itself. */
+    private List<int[]> around(int[] center) {
+        List<int[]> around = new ArrayList<>(List.of(center.clone()));
+        for (int size = 0; size < center.length; size++) {
+            int count = space.sizes().get(size).choices().size();
+            Set<Integer> steps = new TreeSet<>();
+            if (space.sizes().get(size).scaled()) {
+                for (int stride : STRIDES) {
+                    steps.add(Math.max(0, center[size] - stride));
+                    steps.add(Math.min(count - 1, center[size] + stride));
+                }
+            } else {
+                IntStream.range(0, count).forEach(steps::add);
+            }
+            for (int step : steps) {
+                int[] other = center.clone();
+                other[size] = step;
+                around.add(other);
+            }
+        }
+        return around;
+    }
+}

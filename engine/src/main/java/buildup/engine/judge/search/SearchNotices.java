@@ -1,0 +1,57 @@
+package buildup.engine.judge.search;
+
+import buildup.shared.notice.Code;
+import buildup.shared.notice.Kind;
+
+/** What there is to say of a search. */
+public final class SearchNotices {
+    /** Nothing can be chosen. */
+    public static final Kind NOTHING_FREE = Code.of("nothing-free", "A search was asked for, and no size is free.")
+            .refusal(
+                    "No size of the stack is free: there is nothing to search.",
+                    "Write what may change where it stands, as 'lip: between 1/8 and 1/2 by 1/16, now 1/4'.");
+
+    /** Nothing is asked of an answer. */
+    public static final Kind NOTHING_WANTED = Code.of(
+                    "nothing-wanted",
+                    "A search was asked for, and the stack has to meet nothing and nothing is wished.")
+            .refusal(
+                    "The stack has to meet nothing: every choice would do.",
+                    "Add lines under 'must:', as 'height <= 11', or under 'wish:', as 'projection near 6'.");
+
+    /** Two lines that no stack meets together. */
+    public static final Kind CONTRADICT = Code.of(
+                    "rules-contradict", "Two lines under 'must:' ask one figure for what it cannot be at once.")
+            .refusal("'{one}' and '{other}' cannot both be met.", "Take one of them out.");
+
+    /** More stacks than can be judged. */
+    public static final Kind LARGE = Code.of("large-space", "There are more choices than a search may try.")
+            .note(
+                    "The free sizes make {count} stacks; {tries} of them are tried.",
+                    "For an answer that is proved, give larger steps, or raise '--tries'.");
+
+    /** Not one of many choices gives a stack. */
+    public static final Kind NONE_BUILT = Code.of("nothing-built", "With no choice of the free sizes there is a stack.")
+            .refusal("With none of the choices that were tried can the stack be put together.", "{first}");
+
+    /** A free size that changes nothing. */
+    public static final Kind IDLE = Code.of("idle-size", "A free size changes none of the figures that are asked for.")
+            .note("'{place}' changes nothing that is asked for: it stays as it is.", "");
+
+    /** What meets all brings something else. */
+    public static final Kind FAULTY = Code.of(
+                    "answers-bring-faults",
+                    "Every choice that meets the lines under 'must:' brings a fault that was not there.")
+            .problem(
+                    "Every choice that meets the lines brings a fault that today's stack has not.",
+                    "Leave what it hangs on free too, or mend it by hand in the file that '-o' writes.");
+
+    /** No stack meets all. */
+    public static final Kind NONE_MEETS = Code.of(
+                    "nothing-meets", "No choice of the free sizes meets every line under 'must:'.")
+            .problem(
+                    "No choice of the free sizes meets every line under 'must:'.",
+                    "Give up {rules}, or leave more sizes free.");
+
+    private SearchNotices() {}
+}

@@ -1,0 +1,46 @@
+package buildup.engine.judge.search;
+
+import buildup.shared.figure.Phrase;
+import java.math.BigInteger;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a search has found.
+ *
+ * @param goal what was sought
+ * @param today how today's stack stands to it
+ * @param best the answers that come nearest to what is wished, each unlike those before it
+ * @param smallest the answer that differs least from today's stack; absent when nothing meets every rule
+ * @param nearest where nothing meets every rule, the stack that gives up fewest; else absent
+ * @param turning where along each size, alone, a rule turns
+ * @param faulty how many stacks that meet every rule were passed over, since they bring a fault that today's has not
+ * @param fault one of these faults
+ * @param space how many stacks there are
+ * @param judged how many were judged
+ * @param composed of how many of these there is a stack
+ * @param meeting how many of these meet every rule
+ * @param proved whether no other stack of the space is a better answer
+ * @param smallestProved whether no other stack of the space is a smaller change
+ */
+public record SearchResult(
+        Goal goal,
+        Answered today,
+        List<Answered> best,
+        Optional<Answered> smallest,
+        Optional<Answered> nearest,
+        List<Turning> turning,
+        int faulty,
+        Optional<Phrase> fault,
+        BigInteger space,
+        long judged,
+        long composed,
+        long meeting,
+        boolean proved,
+        boolean smallestProved) {
+    /** Copies the lists. */
+    public SearchResult {
+        best = List.copyOf(best);
+        turning = List.copyOf(turning);
+    }
+}

@@ -1,0 +1,396 @@
+package buildup.engine.judge.search;
+
+import buildup.engine.judge.must.MustResult;
+import buildup.engine.judge.must.WishRule;
+import buildup.engine.section.free.FreeSize;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.sheet.Columns;
+import buildup.shared.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** What a search has found, as sheets. */
+public final class SearchSheets {
+    /** One stack of a table: an answer, or today's. */
+    private record Line(String name, Answered answered) {}
+
+    /** One line under {@code must:} or {@code wish:} and what it comes to in each stack. */
+    private record Held(String rule, String stack, Optional<MustResult> result) {}
+
+    private final SearchResult result;
+    private final List<FreeSize> sizes;
+    private final Map<List<Integer>, String> files;
+
+    private SearchSheets(SearchResult result, List<FreeSize> sizes, Map<List<Integer>, String> files) {
+        this.result = result;
+        this.sizes = sizes;
+        this.files = files;
+    }
+
+    /**
+     * All of them.
+     *
+     * @param result absent for the columns alone
+     * @param sizes that were free
+     * @param files by the choices of an answer, the file into which it was written
+     * @param seconds that the search took
+     */
+    public static List<Sheet> of(
+            Optional<SearchResult> result, List<FreeSize> sizes, Map<List<Integer>, String> files, double seconds) {
+        List<SearchSheets> all = result.map(found -> new SearchSheets(found, sizes, files)).stream()
+                .toList();
+        List<Sheet> sheets = new ArrayList<>();
+        sheets.add(found(all, seconds));
+        sheets.add(answers(all));
+        sheets.add(figures(all));
+        return List.copyOf(sheets);
+    }
+
+    private static Sheet found(List<SearchSheets> all, double seconds) {
+        return Sheet.single("search", "", all.stream().findFirst())
+                .many("best", "best", answer(), SearchSheets::best)
+                .json()
+                .one(
+                        "smallest",
+                        "smallest change",
+                        ", ",
+                        answer(),
+                        sheets -> sheets.result.smallest().map(one -> sheets.named("smallest", one)))
+                .json()
+                .one(
+                        "nearest",
+                        "gives up least",
+                        ", ",
+                        answer(),
+                        sheets -> sheets.result.nearest().map(one -> sheets.named("nearest", one)))
+                .json()
+                .many("turning", "turning", turning(), sheets -> sheets.result.turning())
+                .json()
+                .words("stacks", "stacks", sheets -> sheets.result.space().toString())
+                .json()
+                .count("judged", "tried", sheets -> sheets.result.judged())
+                .json()
+                .count("composed", "put together", sheets -> sheets.result.composed())
+                .json()
+                .count("meeting", "meet all", sheets -> sheets.result.meeting())
+                .json()
+                .flag("proved", "proved", sheets -> sheets.result.proved())
+                .json()
+                .measure("seconds", "seconds", Quantity.COUNT, sheets -> Math.floor(seconds))
+                .json()
+                .tableOfEach(
+                        "turning",
+                        "WHERE A RULE TURNS, each size alone, all others as they are",
+                        "turning.key",
+                        "turning.rule",
+                        "turning.at",
+                        "turning.shop",
+                        "turning.met")
+                .sheet();
+    }
+
+    private record Named(String name, Answered answered, SearchSheets in) {}
+
+    private Named named(String name, Answered answered) {
+        return new Named(name, answered, this);
+    }
+
+    private List<Named> best() {
+        return IntStream.range(0, result.best().size())
+                .mapToObj(i -> named(String.valueOf(i + 1), result.best().get(i)))
+                .toList();
+    }
+
+    private static Columns<Named> answer() {
+        return Columns.<Named>inner()
+                .many("changes", "changes", change(), one -> one.answered().changes())
+                .count("meets", "meets", one -> meets(one.answered()))
+                .measureIf("cost", "cost", Quantity.MONEY, Rounding.NEAREST, one -> one.in.cost(one.answered()))
+                .measure(
+                        "score",
+                        "far from what is wished",
+                        Quantity.TIMES,
+                        Rounding.decimals(3),
+                        one -> one.answered().candidate().score())
+                .flag("proved", "proved", one -> one.in.proved(one.name()))
+                .wordsIf("file", "file", one -> one.in.file(one.answered()));
+    }
+
+    private boolean proved(String name) {
+        return name.equals("smallest") ? result.smallestProved() : result.proved();
+    }
+
+    private Optional<String> file(Answered answered) {
+        return Optional.ofNullable(files.get(answered.candidate().choices()));
+    }
+
+    private static Columns<SizeChange> change() {
+        return Columns.<SizeChange>inner()
+                .words("key", "size", SizeChange::key)
+                .words("from", "from", SizeChange::from)
+                .words("to", "to", SizeChange::to);
+    }
+
+    private static long meets(Answered answered) {
+        return answered.candidate().judged().musts().stream()
+                .filter(MustResult::met)
+                .count();
+    }
+
+    /** What the stack costs, where a wish has asked for it. */
+    private OptionalDouble cost(Answered answered) {
+        List<WishRule> wishes = result.goal().wishes();
+        return IntStream.range(0, wishes.size())
+                .filter(i -> wishes.get(i).aim() == WishRule.Aim.LEAST)
+                .filter(i -> wishes.get(i)
+                        .figure()
+                        .filter(asked -> asked.quantity() == Quantity.MONEY)
+                        .isPresent())
+                .mapToObj(i -> answered.candidate().judged().wishes().get(i))
+                .findFirst()
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static Columns<Turning> turning() {
+        return Columns.<Turning>inner()
+                .words("key", "size", Turning::key)
+                .words("rule", "rule", Turning::rule)
+                .measure("value", "at", Quantity.LENGTH, Rounding.FINE, Turning::value)
+                .json()
+                .saying(
+                        "at",
+                        "turns at",
+                        turn -> Phrase.of("{at}")
+                                .with(
+                                        "at",
+                                        Figure.of(turn.quantity(), turn.value()).rounded(Rounding.FINE)))
+                .lengthIf("shop", "shop size", Turning::shop)
+                .saying("met", "it is met", SearchSheets::met);
+    }
+
+    private static Phrase met(Turning turn) {
+        if (turn.metAbove() == turn.metBelow()) {
+            return Phrase.of(turn.metAbove() ? "on both sides" : "only there");
+        }
+        return Phrase.of(turn.metAbove() ? "from there up" : "up to there");
+    }
+
+    /** The stacks of the tables: today's, the best, the smallest change, or what gives up least. */
+    private List<Line> lines() {
+        List<Line> lines = new ArrayList<>(List.of(new Line("today", result.today())));
+        for (int i = 0; i < result.best().size(); i++) {
+            lines.add(new Line("best " + (i + 1), result.best().get(i)));
+        }
+        result.smallest()
+                .filter(small -> result.best().stream()
+                        .noneMatch(one -> one.candidate()
+                                .choices()
+                                .equals(small.candidate().choices())))
+                .ifPresent(small -> lines.add(new Line("smallest change", small)));
+        result.nearest().ifPresent(near -> lines.add(new Line("gives up least", near)));
+        return lines;
+    }
+
+    private static Sheet answers(List<SearchSheets> all) {
+        List<Object[]> rows = new ArrayList<>();
+        all.forEach(sheets -> {
+            for (int i = 0; i < sheets.sizes.size(); i++) {
+                int size = i;
+                sheets.lines()
+                        .forEach(line -> rows.add(new Object[] {
+                            sheets.sizes.get(size).place(),
+                            line.name(),
+                            sheets.sizes
+                                    .get(size)
+                                    .choices()
+                                    .get(line.answered().candidate().choices().get(size))
+                        }));
+            }
+        });
+        return Sheet.of("search.sizes", "THE SIZES OF EACH", rows)
+                .name("size", "size", row -> (String) row[0])
+                .name("stack", "stack", row -> (String) row[1])
+                .words("typed", "typed", row -> (String) row[2])
+                .people()
+                .table("THE SIZES OF EACH", "size", "typed")
+                .across("stack")
+                .sheet();
+    }
+
+    private static Sheet figures(List<SearchSheets> all) {
+        List<Held> rows = all.stream().flatMap(sheets -> sheets.held().stream()).toList();
+        return Sheet.of("search.figures", "HOW EACH STANDS TO WHAT IT MUST MEET", rows)
+                .name("rule", "must", Held::rule)
+                .name("stack", "stack", Held::stack)
+                .saying("figure", "figure", SearchSheets::figure)
+                .people()
+                .table("HOW EACH STANDS TO WHAT IT MUST MEET", "rule", "figure")
+                .across("stack")
+                .sheet();
+    }
+
+    private List<Held> held() {
+        List<Held> rows = new ArrayList<>();
+        for (int i = 0; i < result.goal().rules().size(); i++) {
+            for (Line line : lines()) {
+                List<MustResult> musts = line.answered().candidate().judged().musts();
+                rows.add(new Held(
+                        result.goal().rules().get(i).text(),
+                        line.name(),
+                        musts.isEmpty() ? Optional.empty() : Optional.of(musts.get(i))));
+            }
+        }
+        return rows;
+    }
+
+    private static Phrase figure(Held held) {
+        if (held.result().isEmpty()) {
+            return Phrase.of("no stack");
+        }
+        MustResult must = held.result().get();
+        if (must.figure().isEmpty()) {
+            return Phrase.of("no such figure");
+        }
+        return Phrase.of(must.met() ? "{figure}" : "{figure}: no")
+                .with("figure", Figure.of(must.quantity(), must.figure().getAsDouble()));
+    }
+
+    /** What each size does to a rule. */
+    public static Sheet why(Optional<List<WhyNot>> why) {
+        return Sheet.of("why", "WHAT EACH SIZE DOES TO IT, alone", why.orElse(List.of()))
+                .name("key", "size", WhyNot::key)
+                .words("now", "now", WhyNot::now)
+                .amountIf("least", "least", one -> one.rule().figure().quantity(), WhyNot::least)
+                .amountIf("most", "most", one -> one.rule().figure().quantity(), WhyNot::most)
+                .flag("matters", "it matters", WhyNot::matters)
+                .json()
+                .wordsIf("meets", "meets it at", WhyNot::meets)
+                .amountIf(
+                        "turns",
+                        "turns at",
+                        WhyNot::quantity,
+                        one -> one.turning().stream()
+                                .mapToDouble(Turning::value)
+                                .findFirst())
+                .names("gives", "then gives", WhyNot::gives)
+                .sheet()
+                .askedIf(why.isPresent());
+    }
+
+    /** The answer in one or two sentences. */
+    public static List<Phrase> said(SearchResult result) {
+        List<Phrase> said = new ArrayList<>();
+        if (result.best().isEmpty()) {
+            result.nearest()
+                    .ifPresent(near -> said.add(near.candidate().unmet() == 0 ? faulty(near) : none(result, near)));
+        } else {
+            Answered first = result.best().get(0);
+            said.add(
+                    first.changes().isEmpty()
+                            ? Phrase.of("Today's stack is the best answer{proved}.")
+                                    .with("proved", proof(result.proved()))
+                            : Phrase.of("Best answer{proved}: {changes}.")
+                                    .with("proved", proof(result.proved()))
+                                    .with("changes", changes(first)));
+            result.smallest()
+                    .filter(small -> !small.changes().isEmpty()
+                            && !small.candidate()
+                                    .choices()
+                                    .equals(first.candidate().choices()))
+                    .ifPresent(small -> said.add(Phrase.of("Smallest change{proved}: {changes}.")
+                            .with("proved", proof(result.smallestProved()))
+                            .with("changes", changes(small))));
+        }
+        said.add(Phrase.of("{stacks} stacks, {judged} tried, {meeting} meet every line.")
+                .with("stacks", result.space().toString())
+                .with("judged", Figure.count(result.judged()))
+                .with("meeting", Figure.count(result.meeting())));
+        result.fault()
+                .filter(any -> !result.best().isEmpty())
+                .ifPresent(fault -> said.add(Phrase.of(
+                                "{count} of these were passed over: they bring a fault that today's stack has not, as: {fault}")
+                        .with("count", Figure.count(result.faulty()))
+                        .with("fault", fault)));
+        return said;
+    }
+
+    /** The answer to a question why, in one or two sentences. */
+    public static List<Phrase> said(List<WhyNot> why) {
+        boolean today = why.get(0).today();
+        List<String> helps = why.stream()
+                .filter(one -> one.meets().isPresent())
+                .map(one -> one.key() + " " + one.meets().get()
+                        + (one.gives().isEmpty() ? "" : " (but then not '" + String.join("', '", one.gives()) + "')"))
+                .toList();
+        List<Phrase> said = new ArrayList<>();
+        if (today) {
+            said.add(Phrase.of("'{rule}' is met today.")
+                    .with("rule", why.get(0).rule().text()));
+        } else {
+            said.add(Phrase.of("'{rule}' is not met today; {helps}.")
+                    .with("rule", why.get(0).rule().text())
+                    .with(
+                            "helps",
+                            helps.isEmpty()
+                                    ? "no size meets it alone"
+                                    : "it is met by " + String.join(", or by ", helps)));
+        }
+        for (WhyNot one : why) {
+            said.add(hangs(one));
+        }
+        return said;
+    }
+
+    private static Phrase hangs(WhyNot one) {
+        if (!one.matters()) {
+            return Phrase.of("It does not hang on {size}.").with("size", one.key());
+        }
+        return one.turning()
+                .map(turn -> Phrase.of("It turns at {size} {at}.")
+                        .with("size", one.key())
+                        .with("at", Figure.of(one.quantity(), turn.value()).rounded(Rounding.FINE)))
+                .orElseGet(() -> Phrase.of("It hangs on {size}.").with("size", one.key()));
+    }
+
+    /** The rules that a stack does not meet, in quotes. */
+    public static String unmet(Answered answered) {
+        return answered.candidate().judged().musts().stream()
+                .filter(must -> !must.met())
+                .map(must -> "'" + must.rule() + "'")
+                .collect(Collectors.joining(" and "));
+    }
+
+    private static Phrase none(SearchResult result, Answered near) {
+        return Phrase.of("No stack meets every line{proved}. Fewest given up: {rules}, with {changes}.")
+                .with("proved", proof(result.proved()))
+                .with("rules", unmet(near))
+                .with("changes", near.changes().isEmpty() ? "today's sizes" : changes(near));
+    }
+
+    private static Phrase faulty(Answered near) {
+        return Phrase.of(
+                        "Every stack that meets the lines brings a fault that today's has not. With {changes}: {fault}")
+                .with("changes", changes(near))
+                .with(
+                        "fault",
+                        near.faults().isEmpty() ? Phrase.of("") : near.faults().get(0));
+    }
+
+    private static String proof(boolean proved) {
+        return proved ? "" : " (not proved)";
+    }
+
+    private static String changes(Answered answered) {
+        return answered.changes().stream()
+                .map(change -> change.key() + " " + change.to() + " (now " + change.from() + ")")
+                .collect(Collectors.joining(", "));
+    }
+}

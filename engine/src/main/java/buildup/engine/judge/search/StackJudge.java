@@ -1,0 +1,20 @@
+package buildup.engine.judge.search;
+
+import buildup.shared.figure.Phrase;
+import java.util.List;
+
+/** Tells how a stack stands to what it must meet, for any text in the place of each free size. Many threads may ask. */
+public interface StackJudge {
+    /**
+     * How the stack with these sizes stands to the goal.
+     *
+     * @param texts what is typed for each free size, in their order
+     */
+    StackJudgment judge(List<String> texts);
+
+    /**
+     * What is wrong with the stack with these sizes and not with today's, whatever its document asks for; the lines under
+     * {@code must:} are left aside. One short sentence each.
+     */
+    List<Phrase> faults(List<String> texts);
+}

@@ -1,0 +1,29 @@
+package buildup.engine.judge.search;
+
+import buildup.engine.judge.must.MustResult;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * How one stack stands to the goal.
+ *
+ * @param built whether there is such a stack; if not, the lists are empty
+ * @param musts one for each rule
+ * @param wishes how far it is from each wish, in the unit of its figure; absent where it has no such figure, and for the
+ *     wish of least change
+ */
+public record StackJudgment(boolean built, List<MustResult> musts, List<OptionalDouble> wishes) {
+    /** Sizes of which no stack can be made. */
+    public static final StackJudgment NOT_BUILT = new StackJudgment(false, List.of(), List.of());
+
+    /** Copies the lists. */
+    public StackJudgment {
+        musts = List.copyOf(musts);
+        wishes = List.copyOf(wishes);
+    }
+
+    /** How many rules it does not meet. */
+    int unmet() {
+        return (int) musts.stream().filter(must -> !must.met()).count();
+    }
+}

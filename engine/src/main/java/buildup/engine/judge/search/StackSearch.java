@@ -1,0 +1,228 @@
+package buildup.engine.judge.search;
+
+import buildup.engine.judge.must.MustRule;
+import buildup.engine.judge.must.WishRule;
+import buildup.engine.section.free.FreeSize;
+import buildup.shared.figure.Phrase;
+import buildup.shared.length.LengthUnit;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
+/** Looks for the choices of free sizes that meet every rule and come nearest to what is wished. */
+public final class StackSearch {
+    /** Two answers are unlike when a size differs by more than this share of its range. */
+    private static final double UNLIKE = 0.2;
+
+    private final ChoiceSpace space;
+    private final Goal goal;
+    private final StackJudge judge;
+    private final LengthUnit unit;
+    private final SearchLimits limits;
+    private final Map<List<Integer>, List<Phrase>> faults = new HashMap<>();
+    private Optional<Phrase> fault = Optional.empty();
+    private int faulty;
+
+    private StackSearch(ChoiceSpace space, Goal goal, StackJudge judge, LengthUnit unit, SearchLimits limits) {
+        this.space = space;
+        this.goal = goal;
+        this.judge = judge;
+        this.unit = unit;
+        this.limits = limits;
+    }
+
+    /**
+     * Searches.
+     *
+     * @param sizes that are free
+     * @param wishes where there are none, as little change as may be is wished
+     * @param judge of a stack
+     * @param unit of the document, for sizes that a shop measures
+     */
+    public static SearchResult of(
+            List<FreeSize> sizes,
+            List<MustRule> rules,
+            List<WishRule> wishes,
+            StackJudge judge,
+            LengthUnit unit,
+            SearchLimits limits) {
+        ChoiceSpace space = new ChoiceSpace(sizes);
+        Goal goal = Goal.of(rules, wishes, judge.judge(space.texts(space.now())));
+        return new StackSearch(space, goal, judge, unit, limits).found();
+    }
+
+    /** How many stacks some free sizes make. */
+    public static BigInteger count(List<FreeSize> sizes) {
+        return new ChoiceSpace(sizes).count();
+    }
+
+    /** What is typed for each size in one of them, by number; the last size turns fastest. */
+    public static List<String> texts(List<FreeSize> sizes, BigInteger number) {
+        ChoiceSpace space = new ChoiceSpace(sizes);
+        return space.texts(space.at(number));
+    }
+
+    private SearchResult found() {
+        Exploration exploration = new Exploration(space, goal, judge, limits);
+        Candidate today = exploration.candidate(space.now());
+        Shortlist shortlist = exploration.explored();
+        List<Candidate> byScore = shortlist.meeting(goal.wishes().isEmpty() ? Candidate.BY_CHANGE : Candidate.BY_SCORE);
+        List<Answered> best = best(byScore);
+        List<Candidate> byChange = shortlist.meeting(Candidate.BY_CHANGE);
+        Optional<Answered> smallest = byChange.stream()
+                .filter(one -> faults(one).isEmpty())
+                .findFirst()
+                .map(this::answered);
+        Optional<Answered> nearest = smallest.isPresent()
+                ? Optional.empty()
+                : shortlist.nearest().stream().findFirst().map(this::answered);
+        boolean kept = shortlist.meeting() <= Shortlist.KEPT || smallest.isPresent();
+        boolean near = smallest.isPresent() && smallest.get().candidate().changed() <= exploration.rings();
+        return new SearchResult(
+                goal,
+                answered(today),
+                best,
+                smallest,
+                nearest,
+                new Turnings(space, goal.rules(), judge, unit).all(),
+                faulty,
+                fault,
+                space.count(),
+                shortlist.judged(),
+                shortlist.built(),
+                shortlist.meeting(),
+                exploration.all() && kept,
+                (exploration.all() && kept) || near);
+    }
+
+    private List<Answered> best(List<Candidate> inOrder) {
+        List<Answered> best = new ArrayList<>();
+        for (Candidate candidate : inOrder) {
+            if (best.size() == limits.answers()) {
+                break;
+            }
+            boolean unlike = best.stream().allMatch(one -> unlike(one.candidate(), candidate));
+            if (unlike && faults(candidate).isEmpty()) {
+                best.add(answered(candidate));
+            }
+        }
+        return best;
+    }
+
+    /** Whether some choice of two is another kind of choice, or a size so far from the other that they look different. */
+    private boolean unlike(Candidate one, Candidate other) {
+        return IntStream.range(0, space.sizes().size()).anyMatch(i -> {
+            FreeSize size = space.sizes().get(i);
+            int mine = one.choices().get(i);
+            int its = other.choices().get(i);
+            if (!size.scaled()) {
+                return mine != its;
+            }
+            double range = size.amounts().get(size.amounts().size() - 1)
+                    - size.amounts().get(0);
+            return Math.abs(size.amounts().get(mine) - size.amounts().get(its)) > UNLIKE * range;
+        });
+    }
+
+    private List<Phrase> faults(Candidate candidate) {
+        List<Phrase> known = faults.get(candidate.choices());
+        if (known != null) {
+            return known;
+        }
+        List<Phrase> found = judge.faults(candidate.texts());
+        faults.put(candidate.choices(), found);
+        if (!found.isEmpty()) {
+            faulty++;
+            fault = fault.or(() -> Optional.of(found.get(0)));
+        }
+        return found;
+    }
+
+    private Answered answered(Candidate candidate) {
+        List<SizeChange> changes = IntStream.range(0, space.sizes().size())
+                .filter(i -> candidate.choices().get(i) != space.sizes().get(i).now())
+                .mapToObj(i -> change(space.sizes().get(i), candidate.choices().get(i)))
+                .toList();
+        return new Answered(candidate, changes, candidate.judged().built() ? faults(candidate) : List.of());
+    }
+
+    private static SizeChange change(FreeSize size, int choice) {
+        return new SizeChange(
+                size.place(), size.choices().get(size.now()), size.choices().get(choice));
+    }
+
+    /**
+     * On which sizes a rule hangs, and what each can do for it alone, all others as they are today.
+     *
+     * @param rule the one that is asked about
+     * @param others that are to stay met
+     */
+    public static List<WhyNot> why(
+            List<FreeSize> sizes, MustRule rule, List<MustRule> others, StackJudge judge, LengthUnit unit) {
+        List<MustRule> all = new ArrayList<>(List.of(rule));
+        all.addAll(others);
+        ChoiceSpace space = new ChoiceSpace(sizes);
+        Turnings turnings = new Turnings(space, all, judge, unit);
+        StackJudgment today = judge.judge(space.texts(space.now()));
+        return IntStream.range(0, sizes.size())
+                .mapToObj(size -> why(space, size, all, today, judge, turnings))
+                .toList();
+    }
+
+    private static WhyNot why(
+            ChoiceSpace space,
+            int size,
+            List<MustRule> rules,
+            StackJudgment today,
+            StackJudge judge,
+            Turnings turnings) {
+        FreeSize free = space.sizes().get(size);
+        int[] choices = space.now();
+        List<StackJudgment> judged = new ArrayList<>();
+        for (int choice = 0; choice < free.choices().size(); choice++) {
+            choices[size] = choice;
+            judged.add(judge.judge(space.texts(choices)));
+        }
+        double[] figures = judged.stream()
+                .filter(StackJudgment::built)
+                .map(one -> one.musts().get(0).figure())
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .toArray();
+        OptionalDouble least = DoubleStream.of(figures).min();
+        OptionalDouble most = DoubleStream.of(figures).max();
+        Optional<Integer> meets = IntStream.range(0, judged.size())
+                .filter(i ->
+                        judged.get(i).built() && judged.get(i).musts().get(0).met())
+                .boxed()
+                .min(Comparator.<Integer>comparingDouble(free::change).thenComparing(i -> Math.abs(i - free.now())));
+        List<String> gives =
+                meets.map(choice -> given(rules, today, judged.get(choice))).orElse(List.of());
+        return new WhyNot(
+                free.place(),
+                free.choices().get(free.now()),
+                rules.get(0),
+                least,
+                most,
+                today.built() && today.musts().get(0).met(),
+                meets.map(free.choices()::get),
+                meets.isPresent() && free.scaled() ? turnings.nearest(size, 0) : Optional.empty(),
+                gives);
+    }
+
+    /** The rules that are met today and not by another stack. */
+    private static List<String> given(List<MustRule> rules, StackJudgment today, StackJudgment other) {
+        return IntStream.range(1, rules.size())
+                .filter(i -> !today.built() || today.musts().get(i).met())
+                .filter(i -> !other.musts().get(i).met())
+                .mapToObj(i -> rules.get(i).text())
+                .toList();
+    }
+}

@@ -1,0 +1,25 @@
+package buildup.engine.judge.search;
+
+import buildup.shared.figure.Quantity;
+import java.util.OptionalDouble;
+
+/**
+ * A place along one size, all others as they are today, where a rule turns.
+ *
+ * @param key the place of the size in the document
+ * @param rule as written
+ * @param quantity what the size counts: a length or an angle
+ * @param value where it turns, in, or in degrees
+ * @param shop the nearest 16th of an inch, or millimeter in a metric document, at which the rule is met;
+ *     absent where neither of the two beside it does
+ * @param metAbove whether the rule is met on the side of greater sizes
+ * @param metBelow whether it is met on the side of smaller ones
+ */
+public record Turning(
+        String key,
+        String rule,
+        Quantity quantity,
+        double value,
+        OptionalDouble shop,
+        boolean metAbove,
+        boolean metBelow) {}

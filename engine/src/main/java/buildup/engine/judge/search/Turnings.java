@@ -1,0 +1,178 @@
+package buildup.engine.judge.search;
+
+import buildup.engine.judge.must.MustRule;
+import buildup.engine.section.free.FreeSize;
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.figure.Quantity;
+import buildup.shared.length.LengthUnit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.DoubleStream;
+
+/**
+ * Finds where along each size, all others as they are today, a rule turns. The figure is taken at every choice, and
+ * between two choices on different sides of the value the place is halved down to what a double tells apart; so it is
+ * exact also where the figure leaps.
+ */
+final class Turnings {
+    /** Halvings; they bring an inch to what a size can be typed to, a billionth. */
+    private static final int HALVINGS = 36;
+
+    /** More choices than this are passed over in strides. */
+    private static final int MOST_LOOKS = 256;
+
+    private final ChoiceSpace space;
+    private final List<MustRule> rules;
+    private final StackJudge judge;
+    private final LengthUnit unit;
+
+    Turnings(ChoiceSpace space, List<MustRule> rules, StackJudge judge, LengthUnit unit) {
+        this.space = space;
+        this.rules = rules;
+        this.judge = judge;
+        this.unit = unit;
+    }
+
+    /** Every turn of every rule along every size that lies on a scale. */
+    List<Turning> all() {
+        List<Turning> all = new ArrayList<>();
+        for (int size = 0; size < space.sizes().size(); size++) {
+            if (space.sizes().get(size).scaled()) {
+                all.addAll(along(size));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private List<Turning> along(int size) {
+        FreeSize free = space.sizes().get(size);
+        int count = free.choices().size();
+        int stride = (count + MOST_LOOKS - 1) / MOST_LOOKS;
+        List<Double> at = new ArrayList<>();
+        for (int i = 0; i < count; i += stride) {
+            at.add(free.amounts().get(i));
+        }
+        List<StackJudgment> judged =
+                at.parallelStream().map(amount -> judged(size, amount)).toList();
+        List<Turning> found = new ArrayList<>();
+        for (int rule = 0; rule < rules.size(); rule++) {
+            found.addAll(along(size, rule, at, judged));
+        }
+        return found;
+    }
+
+    /** Where the figure passes the value; where it never does, as one that is nothing or more, where the rule is met. */
+    private List<Turning> along(int size, int rule, List<Double> at, List<StackJudgment> judged) {
+        List<Predicate<StackJudgment>> sides = List.of(
+                one -> beyond(one, rule) < 0, one -> one.musts().get(rule).met());
+        List<Turning> found = new ArrayList<>();
+        for (Predicate<StackJudgment> side : sides) {
+            if (!found.isEmpty()) {
+                break;
+            }
+            for (int i = 0; i + 1 < at.size(); i++) {
+                StackJudgment low = judged.get(i);
+                StackJudgment high = judged.get(i + 1);
+                boolean known = Double.isFinite(beyond(low, rule)) && Double.isFinite(beyond(high, rule));
+                if (known && side.test(low) != side.test(high)) {
+                    found.add(turning(size, rule, at.get(i), at.get(i + 1), side));
+                }
+            }
+        }
+        return found;
+    }
+
+    private StackJudgment judged(int size, double amount) {
+        List<String> texts = new ArrayList<>(space.texts(space.now()));
+        texts.set(size, space.sizes().get(size).typed(amount));
+        return judge.judge(texts);
+    }
+
+    /** By how much the figure is beyond the value of the rule; no number where there is no such figure. */
+    private double beyond(StackJudgment judged, int rule) {
+        if (!judged.built()) {
+            return Double.NaN;
+        }
+        OptionalDouble figure = judged.musts().get(rule).figure();
+        return figure.isPresent() ? figure.getAsDouble() - rules.get(rule).value() : Double.NaN;
+    }
+
+    private Turning turning(int size, int rule, double from, double to, Predicate<StackJudgment> side) {
+        boolean lowSide = side.test(judged(size, from));
+        double low = from;
+        double high = to;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            StackJudgment there = judged(size, middle);
+            if (Double.isNaN(beyond(there, rule))) {
+                break;
+            }
+            if (side.test(there) == lowSide) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double value = round(size, rule, (low + high) / 2);
+        boolean below = met(size, rule, from);
+        boolean above = met(size, rule, to);
+        FreeSize free = space.sizes().get(size);
+        return new Turning(
+                free.place(),
+                rules.get(rule).text(),
+                free.spelling().quantity(),
+                value,
+                shop(size, rule, value),
+                above,
+                below);
+    }
+
+    private boolean met(int size, int rule, double amount) {
+        StackJudgment judged = judged(size, amount);
+        return judged.built() && judged.musts().get(rule).met();
+    }
+
+    /** A round size that is meant: figures are sharp to a millionth of an inch, and halving finds the edge of that. */
+    private double round(int size, int rule, double value) {
+        double fraction = Math.rint(value * 64) / 64;
+        double decimal =
+                BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_EVEN).doubleValue();
+        return DoubleStream.of(fraction, decimal)
+                .filter(round -> Math.abs(round - value) < Tolerance.TURNS_ROUND)
+                .filter(round -> Math.abs(beyond(judged(size, round), rule)) < Tolerance.SAME_SHARE)
+                .findFirst()
+                .orElse(value);
+    }
+
+    /** The nearest size on a rule at which it is met. */
+    private OptionalDouble shop(int size, int rule, double value) {
+        if (space.sizes().get(size).spelling().quantity() != Quantity.LENGTH) {
+            return OptionalDouble.empty();
+        }
+        double step = unit.isMetric() ? 1 / 25.4 : 1.0 / 16;
+        List<UnaryOperator<Double>> ways = List.of(Math::floor, Math::ceil);
+        return ways.stream()
+                .mapToDouble(way -> way.apply(value / step + 0.0) * step)
+                .filter(amount -> met(size, rule, amount))
+                .boxed()
+                .min((one, other) -> Double.compare(Math.abs(one - value), Math.abs(other - value)))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** Where a rule turns nearest to today's size. */
+    Optional<Turning> nearest(int size, int rule) {
+        FreeSize free = space.sizes().get(size);
+        double today = free.amounts().get(free.now());
+        return along(size).stream()
+                .filter(turning -> turning.rule().equals(rules.get(rule).text()))
+                .min(Comparator.comparingDouble(turning -> Math.abs(turning.value() - today)));
+    }
+}

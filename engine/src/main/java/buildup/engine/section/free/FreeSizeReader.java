@@ -1,0 +1,221 @@
+package buildup.engine.section.free;
+
+import buildup.profiles.outline.Tolerance;
+import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Quantity;
+import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.length.Reading;
+import buildup.shared.notice.Kind;
+import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** Reads a value that is left free. */
+final class FreeSizeReader {
+    /** More steps than any size of trim has. */
+    private static final int MOST_STEPS = 10_000;
+
+    private static final Pattern FREE = Pattern.compile("(between|one of|any)\\b.*", Pattern.DOTALL);
+    private static final Pattern BETWEEN =
+            Pattern.compile("between +(\\S.*?) +and +(\\S.*?) +by +(\\S.*?)(?: *, *now +(\\S.*))?");
+    private static final Pattern ONE_OF = Pattern.compile("one of +\\[(.*)](?: *, *now +(\\S.*))?");
+    private static final Pattern ANY = Pattern.compile("any +([^,]*[^, ])(?: *, *now +(\\S.*))?");
+    private static final Pattern QUOTES = Pattern.compile("^[\"']|[\"']$");
+    private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,9})?");
+
+    /** Keys that hold degrees. */
+    private static final Set<String> ANGLES = Set.of("altitude", "azimuth", "turn", "spring");
+
+    private final LengthReader lengths;
+    private final BiFunction<String, LengthUnit, List<String>> families;
+    private final Notices notices;
+
+    FreeSizeReader(LengthUnit unit, BiFunction<String, LengthUnit, List<String>> families, Notices notices) {
+        this.lengths = new LengthReader(unit, Map.of());
+        this.families = families;
+        this.notices = notices;
+    }
+
+    /** Whether a text may be meant as a free size; titles, names and notes are not asked. */
+    static boolean isMeant(String text) {
+        return FREE.matcher(text.strip()).matches();
+    }
+
+    Optional<FreeSize> read(String place, Scalar scalar) {
+        String text = scalar.text().strip();
+        Matcher between = BETWEEN.matcher(text);
+        if (between.matches()) {
+            return range(place, scalar, between);
+        }
+        Matcher oneOf = ONE_OF.matcher(text);
+        if (oneOf.matches()) {
+            List<String> choices = Stream.of(oneOf.group(1).split(","))
+                    .map(choice -> QUOTES.matcher(choice.strip()).replaceAll(""))
+                    .filter(choice -> !choice.isEmpty())
+                    .distinct()
+                    .toList();
+            return choices.isEmpty()
+                    ? refused(FreeNotices.EMPTY, place, scalar)
+                    : chosen(place, scalar, choices, Optional.ofNullable(oneOf.group(2)));
+        }
+        Matcher any = ANY.matcher(text);
+        if (any.matches() && place.endsWith("profile")) {
+            List<String> choices = families.apply(any.group(1).strip(), lengths.bareUnit());
+            if (choices.isEmpty()) {
+                notices.add(
+                        FreeNotices.NO_FAMILY.with("name", any.group(1).strip()).at(scalar.mark()));
+                return Optional.empty();
+            }
+            Optional<String> now = Optional.ofNullable(any.group(2)).map(String::strip);
+            // what stands there today need not be a usual size
+            List<String> all =
+                    Stream.concat(now.stream(), choices.stream()).distinct().toList();
+            return chosen(place, scalar, all, now);
+        }
+        return refused(FreeNotices.NOT_UNDERSTOOD, place, scalar);
+    }
+
+    private Optional<FreeSize> refused(Kind kind, String place, Scalar scalar) {
+        notices.add(kind.with("text", shortened(scalar.text().strip()))
+                .with("place", place)
+                .at(scalar.mark()));
+        return Optional.empty();
+    }
+
+    private static String shortened(String text) {
+        return text.length() <= 60 ? text : text.substring(0, 60) + "...";
+    }
+
+    private Optional<FreeSize> chosen(String place, Scalar scalar, List<String> choices, Optional<String> now) {
+        List<String> all = new ArrayList<>(choices);
+        List<Double> amounts = new ArrayList<>();
+        choices.forEach(choice -> amount(place, choice).ifPresent(amounts::add));
+        String today = now.map(String::strip).orElse(choices.get(0));
+        int at = all.indexOf(today);
+        if (at < 0) {
+            notices.add(FreeNotices.NOW_OUTSIDE
+                    .with("place", place)
+                    .with("now", shortened(today))
+                    .at(scalar.mark()));
+            return Optional.empty();
+        }
+        return Optional.of(new FreeSize(
+                place,
+                scalar.mark(),
+                all,
+                amounts.size() == all.size() ? amounts : List.of(),
+                at,
+                new SizeSpelling(quantity(place), lengths.bareUnit(), false)));
+    }
+
+    private static Quantity quantity(String place) {
+        return ANGLES.contains(place.substring(place.lastIndexOf('.') + 1)) ? Quantity.ANGLE : Quantity.LENGTH;
+    }
+
+    private OptionalDouble amount(String place, String text) {
+        if (quantity(place) == Quantity.ANGLE) {
+            return NUMBER.matcher(text).matches()
+                    ? OptionalDouble.of(Double.parseDouble(text))
+                    : OptionalDouble.empty();
+        }
+        return lengths.read(text) instanceof Reading.Good good
+                ? OptionalDouble.of(good.length().toInches())
+                : OptionalDouble.empty();
+    }
+
+    private Optional<FreeSize> range(String place, Scalar scalar, Matcher words) {
+        double[] ends = new double[3];
+        for (int i = 0; i < 3; i++) {
+            OptionalDouble amount = amount(place, words.group(i + 1));
+            if (amount.isEmpty()) {
+                notices.add(FreeNotices.NO_VALUE
+                        .with("value", shortened(words.group(i + 1)))
+                        .with("text", shortened(scalar.text()))
+                        .at(scalar.mark()));
+                return Optional.empty();
+            }
+            ends[i] = amount.getAsDouble();
+        }
+        if (ends[1] <= ends[0] + Tolerance.COINCIDENT) {
+            return refused(FreeNotices.EMPTY, place, scalar);
+        }
+        if (ends[2] <= Tolerance.COINCIDENT) {
+            return refused(FreeNotices.NO_STEP, place, scalar);
+        }
+        double steps = (ends[1] - ends[0]) / ends[2];
+        if (steps > MOST_STEPS) {
+            notices.add(FreeNotices.TOO_FINE
+                    .with("text", shortened(scalar.text()))
+                    .with("most", Figure.count(MOST_STEPS))
+                    .at(scalar.mark()));
+            return Optional.empty();
+        }
+        boolean bare = NUMBER.matcher(words.group(1)).matches()
+                && NUMBER.matcher(words.group(2)).matches()
+                && NUMBER.matcher(words.group(3)).matches();
+        SizeSpelling spelling = new SizeSpelling(quantity(place), lengths.bareUnit(), bare);
+        return stepped(
+                place,
+                scalar,
+                ends,
+                (int) Math.floor(steps + Tolerance.COINCIDENT),
+                spelling,
+                Optional.ofNullable(words.group(4)));
+    }
+
+    private Optional<FreeSize> stepped(
+            String place, Scalar scalar, double[] ends, int steps, SizeSpelling spelling, Optional<String> now) {
+        List<Double> amounts = new ArrayList<>();
+        for (int i = 0; i <= steps; i++) {
+            amounts.add(ends[0] + i * ends[2]);
+        }
+        if (ends[1] - amounts.get(steps) > Tolerance.COINCIDENT) {
+            amounts.add(ends[1]);
+            notices.add(FreeNotices.STEP_MISSES_END
+                    .with("place", place)
+                    .with("last", Figure.of(spelling.quantity(), ends[1]))
+                    .at(scalar.mark()));
+        }
+        double today = amounts.get(0);
+        if (now.isPresent()) {
+            OptionalDouble given = amount(place, now.get());
+            if (given.isEmpty()
+                    || given.getAsDouble() < ends[0] - Tolerance.COINCIDENT
+                    || given.getAsDouble() > ends[1] + Tolerance.COINCIDENT) {
+                notices.add(FreeNotices.NOW_OUTSIDE
+                        .with("place", place)
+                        .with("now", shortened(now.get()))
+                        .at(scalar.mark()));
+                return Optional.empty();
+            }
+            today = given.getAsDouble();
+        }
+        int at = put(amounts, today);
+        List<String> choices =
+                new ArrayList<>(amounts.stream().map(spelling::typed).toList());
+        now.ifPresent(words -> choices.set(at, words.strip()));
+        return Optional.of(new FreeSize(place, scalar.mark(), choices, amounts, at, spelling));
+    }
+
+    /** Where today's size stands among the steps; it is put among them if it is none. */
+    private static int put(List<Double> amounts, double today) {
+        int at = 0;
+        while (at < amounts.size() && amounts.get(at) < today - Tolerance.COINCIDENT) {
+            at++;
+        }
+        if (at == amounts.size() || amounts.get(at) > today + Tolerance.COINCIDENT) {
+            amounts.add(at, today);
+        }
+        return at;
+    }
+}

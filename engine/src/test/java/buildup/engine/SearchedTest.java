@@ -1,0 +1,220 @@
+package buildup.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.catalog.Catalog;
+import buildup.engine.judge.search.Answered;
+import buildup.engine.judge.search.SearchLimits;
+import buildup.engine.judge.search.SearchResult;
+import buildup.engine.judge.search.SizeChange;
+import buildup.engine.judge.search.Turning;
+import buildup.engine.judge.search.WhyNot;
+import buildup.shared.document.Claims;
+import buildup.shared.document.Document;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.Notices;
+import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** Backward questions asked of the cornice of the worked examples, sections A and B. */
+class SearchedTest {
+    static Document document(String yaml) {
+        return DocumentReader.read("cornice.yaml", yaml.getBytes(StandardCharsets.UTF_8), new Notices())
+                .orElseThrow();
+    }
+
+    static Searched search(String yaml, SearchLimits limits, Optional<String> why) {
+        return Searched.of(document(yaml), Catalog.builtIn(), new Claims(), new Notices(), limits, why);
+    }
+
+    private static Searched search(String yaml) {
+        return search(yaml, SearchLimits.of(2000), Optional.empty());
+    }
+
+    /** The worked cornice up to its cap, these lines in the place of its sizes. */
+    private static String cornice(String lip, String width, String more) {
+        return """
+                title: Cornice
+                units: in
+                wood: yellow-poplar
+                sizes:
+                  lip: %s
+                  width: %s
+                space: { floor: -84, ceiling: 12, wall: { solid: no } }
+                eyes: [{ name: standing, distance: 72, height: floor + 60 }]
+                lights: [{ name: raking, altitude: 35.264389682754654, azimuth: 45 }]
+                pieces:
+                  - { name: case, kind: framing, section: [out 14, up 90-1/4], face: wall, top: 6-1/4 }
+                  - { name: bead, profile: board 1 x 3/4, back: wall, bottom: datum }
+                  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: bead.top }
+                  - { name: bed, profile: cove-bed 1-1/4 x 1-3/8, back: frieze.face, top: frieze.top }
+                  - { name: soffit, kind: nailer, profile: board 3/4 x width, lay: flat, back: wall, bottom: frieze.top }
+                  - { name: fascia, profile: board 3/4 x 2, back: soffit.face, bottom: soffit.bottom - lip }
+                  - { name: crown, profile: plain-crown 3-1/4, back: fascia.face, bottom: fascia.top - 1/2 }
+                  - { name: cap, profile: board 3/4 x 7-1/4, lay: flat, back: wall, face: crown.face + 3/8, bottom: crown.top }
+                """.formatted(lip, width) + more;
+    }
+
+    private static SearchResult found(String yaml) {
+        return search(yaml).result().orElseThrow();
+    }
+
+    private static String changes(Answered answered) {
+        return String.join(
+                ", ",
+                answered.changes().stream()
+                        .map((SizeChange change) -> change.key() + " " + change.to())
+                        .toList());
+    }
+
+    private static List<String> said(Searched searched) {
+        return searched.notices().stream()
+                .filter(notice -> !notice.code().equals("must-not-met"))
+                .map((Notice notice) -> notice.code() + ": " + NoticeWords.INCHES.message(notice))
+                .toList();
+    }
+
+    private static final String HALF = "must: [share of frieze.face in raking <= 50 %]\n";
+
+    /** Worked example B: half of the frieze's 4.125 is lit when the shadow's edge lies at 2.8125: soffit 3-3/16 wide. */
+    @Test
+    void half_the_frieze_is_lit_with_the_soffit_at_3_3_16_exactly() {
+        SearchResult found = found(cornice("1/4", "between 2-1/2 and 4 by 1/8, now 3-1/2", HALF));
+        Turning turning = found.turning().get(0);
+        assertThat(turning.key()).isEqualTo("sizes.width");
+        assertThat(turning.value()).isCloseTo(3.1875, within(1e-9));
+        assertThat(turning.shop()).hasValue(3.1875);
+        assertThat(turning.metBelow()).isTrue();
+        assertThat(turning.metAbove()).isFalse();
+        assertThat(changes(found.smallest().orElseThrow())).isEqualTo("sizes.width 3-1/8");
+        assertThat(found.proved()).isTrue();
+    }
+
+    /** Worked example B: by the lip alone the fascia's bottom would have to lie at 6.3125, above the soffit. */
+    @Test
+    void the_lip_alone_never_lights_half_the_frieze_and_the_answer_says_what_to_give_up() {
+        Searched searched = search(cornice("between 1/16 and 1/2 by 1/16, now 1/4", "3-1/2", HALF));
+        SearchResult found = searched.result().orElseThrow();
+        assertThat(found.best()).isEmpty();
+        assertThat(found.smallest()).isEmpty();
+        assertThat(changes(found.nearest().orElseThrow())).isEqualTo("sizes.lip 1/16");
+        assertThat(found.turning()).isEmpty();
+        assertThat(said(searched))
+                .contains("nothing-meets: No choice of the free sizes meets every line under 'must:'.");
+    }
+
+    @Test
+    void a_question_why_names_the_sizes_that_a_rule_hangs_on_and_what_gives_then() {
+        String yaml = cornice(
+                "between 1/8 and 1/2 by 1/8, now 1/4",
+                "between 2-1/2 and 4 by 1/8, now 3-1/2",
+                "must: [projection >= 6-1/4, height <= 11]\n");
+        List<WhyNot> why = search(yaml, SearchLimits.of(100), Optional.of("share of frieze.face in raking <= 50 %"))
+                .why()
+                .orElseThrow();
+        assertThat(why.get(0).matters()).isTrue();
+        assertThat(why.get(0).meets()).isEmpty();
+        assertThat(why.get(1).meets()).hasValue("3-1/8");
+        assertThat(why.get(1).turning().orElseThrow().value()).isCloseTo(3.1875, within(1e-9));
+        assertThat(why.get(1).gives()).isEmpty();
+        assertThat(search(yaml, SearchLimits.of(100), Optional.of("share of frieze.face in raking <= 40 %"))
+                        .why()
+                        .orElseThrow()
+                        .get(1)
+                        .gives())
+                .containsExactly("projection >= 6-1/4");
+    }
+
+    @Test
+    void the_stack_itself_is_what_its_free_sizes_are_now() {
+        Answer free = Answer.of(
+                document(cornice("between 1/8 and 1/2 by 1/8, now 1/4", "one of [3, 3-1/2], now 3-1/2", "")),
+                Catalog.builtIn());
+        Answer plain = Answer.of(document(cornice("1/4", "3-1/2", "")), Catalog.builtIn());
+        assertThat(Sheets.of(free.known().orElseThrow()))
+                .isEqualTo(Sheets.of(plain.known().orElseThrow()));
+    }
+
+    @Test
+    void a_piece_that_may_be_left_out_is_left_out_with_what_fastens_it() {
+        String yaml =
+                cornice("1/4", "3-1/2", """
+                        fastenings:
+                          - { name: bed brads, piece: bed, use: 18 ga x 1-3/4, at: { up: 5-1/4 } }
+                          - { name: frieze nails, piece: frieze, use: 15 ga x 2-1/2, at: { up: 4 } }
+                        wish: [least weight]
+                        """).replace("name: bed, ", "name: bed, leave-out: \"one of [no, yes]\", ");
+        SearchResult found = found(yaml);
+        assertThat(changes(found.best().get(0))).isEqualTo("pieces.bed.leave-out yes");
+    }
+
+    @Test
+    void any_shape_of_the_catalog_is_tried_in_its_usual_sizes() {
+        String yaml = cornice("1/4", "3-1/2", "wish: [most area]\n").replace("cove-bed 1-1/4 x 1-3/8", "any cove-bed");
+        SearchResult found = found(yaml);
+        assertThat(found.space())
+                .isEqualTo(BigInteger.valueOf(Catalog.builtIn()
+                        .usualCalls("cove-bed", buildup.shared.length.LengthUnit.INCH)
+                        .size()));
+        assertThat(found.proved()).isTrue();
+    }
+
+    @Test
+    void a_space_beyond_all_bounds_is_said_before_and_searched_as_far_as_the_tries_go() {
+        StringBuilder sizes = new StringBuilder("between 1/8 and 1/2 by 1/8, now 1/4\n");
+        for (int i = 0; i < 12; i++) {
+            sizes.append("  spare%d: between 1 and 9 by 1/32, now 2\n".formatted(i));
+        }
+        Searched searched = search(
+                cornice(sizes.toString(), "3-1/2", "must: [seen of soffit from standing = 0]\n"),
+                SearchLimits.of(40),
+                Optional.empty());
+        assertThat(said(searched)).anyMatch(line -> line.startsWith("large-space: The free sizes make "));
+        SearchResult found = searched.result().orElseThrow();
+        assertThat(found.judged()).isLessThanOrEqualTo(40);
+        assertThat(found.proved()).isFalse();
+    }
+
+    @Test
+    void what_cannot_be_searched_is_refused_before_searching() {
+        assertThat(said(search(cornice("1/4", "3-1/2", HALF))))
+                .containsOnlyOnce("nothing-free: No size of the stack is free: there is nothing to search.");
+        assertThat(said(search(cornice("between 1/2 and 1/4 by 1/8", "3-1/2", HALF))))
+                .containsOnlyOnce("not-a-free-size: 'between 1/2 and 1/4 by 1/8' leaves nothing to choose.");
+        assertThat(said(search(cornice("between 1/4 and 1/2 by 0", "3-1/2", HALF))))
+                .containsOnlyOnce("not-a-free-size: The step of 'between 1/4 and 1/2 by 0' never comes to its end.");
+        assertThat(said(search(cornice("between 1/4 and 1/2 by 1/8, now 3", "3-1/2", HALF))))
+                .containsOnlyOnce("not-a-free-size: What 'sizes.lip' is now, 3, is none of its choices.");
+        assertThat(said(search(cornice("between 1/4 and wide by 1/8", "3-1/2", HALF))))
+                .containsOnlyOnce("not-a-free-size: 'wide' in 'between 1/4 and wide by 1/8' is no size.");
+        assertThat(said(search(cornice("between 1/4 and 1/2", "3-1/2", HALF))))
+                .containsOnlyOnce(
+                        "not-a-free-size: 'between 1/4 and 1/2' leaves 'sizes.lip' free in no way that is known.");
+        assertThat(said(search(cornice("between 1/8 and 1/2 by 1/8", "3-1/2", "wish: [be beautiful]\n"))))
+                .containsOnlyOnce("not-a-wish: 'be beautiful' is no wish.");
+        assertThat(said(search(cornice("between 1/8 and 1/2 by 1/8", "3-1/2", ""))))
+                .containsOnlyOnce("nothing-wanted: The stack has to meet nothing: every choice would do.");
+        assertThat(said(search(cornice("between 1/8 and 1/2 by 1/8", "3-1/2", "must: [height <= 8, height >= 9]\n"))))
+                .containsOnlyOnce("rules-contradict: 'height <= 8' and 'height >= 9' cannot both be met.");
+    }
+
+    @Test
+    void the_same_is_found_every_time() {
+        String yaml = cornice(
+                "between 1/8 and 1/2 by 1/16, now 1/4",
+                "between 2-1/2 and 4 by 1/16, now 3-1/2",
+                HALF + "wish: [projection near 7 x 2, least change]\n");
+        SearchResult one = found(yaml);
+        SearchResult again = found(yaml);
+        assertThat(one.best().stream().map(SearchedTest::changes).toList())
+                .isEqualTo(again.best().stream().map(SearchedTest::changes).toList());
+        assertThat(one.turning()).isEqualTo(again.turning());
+        assertThat(one.judged()).isEqualTo(again.judged());
+    }
+}
