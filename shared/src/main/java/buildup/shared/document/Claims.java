@@ -44,7 +44,7 @@ public final class Claims {
      */
     public void carry(Document from, Document to) {
         Opened before = opened.get(from.root());
-        if (before != null && from.root() != to.root()) {
+        if (before != null) {
             opened.putIfAbsent(to.root(), before);
         }
     }
