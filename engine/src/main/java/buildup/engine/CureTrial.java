@@ -1,6 +1,7 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
+import buildup.engine.judge.verdict.Topic;
 import buildup.engine.section.stack.Light;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
@@ -34,10 +35,10 @@ import java.util.stream.Collectors;
  */
 final class CureTrial {
     /** What is asked again of each cure. */
-    static final Set<Question> ASKED = EnumSet.complementOf(EnumSet.of(Question.ORDER));
+    static final Set<Question> ASKED = EnumSet.complementOf(EnumSet.of(Question.ORDER, Question.TOLERANCE));
 
-    /** What is asked again of a cure that passes those. */
-    static final Set<Question> ASKED_LAST = EnumSet.of(Question.ORDER);
+    /** What is asked again of a cure that passes those: the questions that take longest. */
+    static final Set<Question> ASKED_LAST = EnumSet.of(Question.ORDER, Question.TOLERANCE);
 
     /** So many cures are tried of one stack, and fewer where it has many pieces: a run is to end while one looks on. */
     private static final int MOST_TRIALS = 40;
@@ -93,11 +94,11 @@ final class CureTrial {
                 continue;
             }
             tried = true;
-            List<Notice> said = after.get().notices(ASKED);
+            List<Notice> said = after.get().notices(first(notice));
             if (keys(said).contains(Key.of(notice))) {
                 continue;
             }
-            Optional<Notice> worse = worse(notice, said, before.apply(ASKED))
+            Optional<Notice> worse = worse(notice, said, before.apply(first(notice)))
                     .or(() -> worse(notice, after.get().notices(ASKED_LAST), before.apply(ASKED_LAST)));
             if (worse.isEmpty()) {
                 return notice.cure(cure);
@@ -135,6 +136,11 @@ final class CureTrial {
         return change.position().isPresent()
                 ? before.withEntry(change.place(), change.position().getAsInt(), typed)
                 : before.with(change.place(), typed);
+    }
+
+    /** What is asked first of a cure: all that may still say what it is to cure. */
+    private static Set<Question> first(Notice notice) {
+        return Topic.of(notice.code()) == Topic.TOLERANCE ? EnumSet.complementOf(EnumSet.of(Question.ORDER)) : ASKED;
     }
 
     private static boolean wrong(Notice notice) {

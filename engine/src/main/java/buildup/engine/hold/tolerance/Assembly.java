@@ -10,6 +10,7 @@ import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -208,7 +209,9 @@ final class Assembly {
     }
 
     private double shift(PlaceNode node, List<BuiltPiece> pieces, double rise) {
+        BuiltPiece moving = pieces.get(node.piece());
         List<Outline> before = IntStream.range(0, shapes.size())
+                .filter(i -> inTheWay(node.axis(), moving, pieces.get(i)))
                 .filter(i -> i < node.piece()
                         || (i > node.piece()
                                 && section.body(i)
@@ -226,6 +229,14 @@ final class Assembly {
                         risen(rise),
                         before)
                 .orElse(0.0);
+    }
+
+    /** Whether one piece can meet another that moves along an axis; what only comes near it may count as met. */
+    private static boolean inTheWay(Axis axis, BuiltPiece moving, BuiltPiece other) {
+        double room = 2 * Tolerance.TOUCHING;
+        return axis == Axis.UP
+                ? moving.back < other.face + room && other.back < moving.face + room
+                : moving.bottom < other.top + room && other.bottom < moving.top + room;
     }
 
     private Space risen(double rise) {
