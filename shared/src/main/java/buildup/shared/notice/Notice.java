@@ -36,10 +36,11 @@ public record Notice(
         values = List.copyOf(values);
     }
 
-    /** By code and piece: few notices share both, and the figures of all others need not be looked at. */
+    /** By code, piece and place: few notices share them, and the figures of all others need not be looked at. */
     @Override
     public int hashCode() {
-        return 31 * code().hashCode() + piece.hashCode();
+        int place = mark.isPresent() ? 31 * mark.get().line() + mark.get().column() : values.hashCode();
+        return 31 * (31 * code().hashCode() + piece.hashCode()) + place;
     }
 
     /** How grave. */
