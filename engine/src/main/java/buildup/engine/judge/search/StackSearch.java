@@ -91,7 +91,7 @@ public final class StackSearch {
                 best,
                 smallest,
                 nearest,
-                new Turnings(space, goal.rules(), judge, unit).all(),
+                new Turnings(space, goal.rules(), judge, unit, limits.tries()).all(),
                 faulty,
                 fault,
                 space.count(),
@@ -169,7 +169,7 @@ public final class StackSearch {
         List<MustRule> all = new ArrayList<>(List.of(rule));
         all.addAll(others);
         ChoiceSpace space = new ChoiceSpace(sizes);
-        Turnings turnings = new Turnings(space, all, judge, unit);
+        Turnings turnings = new Turnings(space, all, judge, unit, SearchLimits.USUAL_TRIES);
         StackJudgment today = judge.judge(space.texts(space.now()));
         return IntStream.range(0, sizes.size())
                 .mapToObj(size -> why(space, size, all, today, judge, turnings))

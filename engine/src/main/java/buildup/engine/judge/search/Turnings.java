@@ -25,19 +25,25 @@ final class Turnings {
     /** Halvings; they bring an inch to what a size can be typed to, a billionth. */
     private static final int HALVINGS = 36;
 
-    /** More choices than this are passed over in strides. */
+    /** So many places along a size are looked at, at most and at least; what lies between is passed over. */
     private static final int MOST_LOOKS = 256;
+
+    private static final int LEAST_LOOKS = 9;
 
     private final ChoiceSpace space;
     private final List<MustRule> rules;
     private final StackJudge judge;
     private final LengthUnit unit;
+    private final int looks;
 
-    Turnings(ChoiceSpace space, List<MustRule> rules, StackJudge judge, LengthUnit unit) {
+    /** @param tries how many stacks may be judged in all; a part of them is spent on each size */
+    Turnings(ChoiceSpace space, List<MustRule> rules, StackJudge judge, LengthUnit unit, long tries) {
         this.space = space;
         this.rules = rules;
         this.judge = judge;
         this.unit = unit;
+        long share = tries / Math.max(1, space.sizes().size());
+        this.looks = (int) Math.max(LEAST_LOOKS, Math.min(MOST_LOOKS, share));
     }
 
     /** Every turn of every rule along every size that lies on a scale. */
@@ -54,7 +60,7 @@ final class Turnings {
     private List<Turning> along(int size) {
         FreeSize free = space.sizes().get(size);
         int count = free.choices().size();
-        int stride = (count + MOST_LOOKS - 1) / MOST_LOOKS;
+        int stride = (count + looks - 1) / looks;
         List<Double> at = new ArrayList<>();
         for (int i = 0; i < count; i += stride) {
             at.add(free.amounts().get(i));
