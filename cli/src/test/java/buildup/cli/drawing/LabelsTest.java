@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -44,6 +45,7 @@ class LabelsTest {
         keepClear(yaml);
     }
 
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("seeds")
     void texts_keep_clear_in_every_view_of_a_stack_of_any_shape(long seed) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -111,6 +112,7 @@ class StickSearchTest {
         assertThat(proved).as("jobs proved").isEqualTo(100);
     }
 
+    @Tag("long")
     @Test
     void random_jobs_from_many_lengths_keep_their_pieces_and_their_bound() {
         for (int seed = 0; seed < 25; seed++) {

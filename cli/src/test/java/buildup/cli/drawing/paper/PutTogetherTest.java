@@ -21,6 +21,7 @@ import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -64,6 +65,7 @@ class PutTogetherTest {
         return corners;
     }
 
+    @Tag("long")
     @Test
     void parts_laid_together_by_their_crosses_give_the_picture_dot_by_dot_within_one() throws Exception {
         Scene whole = Drawn.of(Drawn.CORNICE).scene();
