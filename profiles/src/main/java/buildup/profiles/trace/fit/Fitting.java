@@ -384,8 +384,14 @@ public record Fitting(
         return byGain.stream().limit(suspect).map(this::middleOfAll).toList();
     }
 
-    /** Where the points may as well show one member less: numbers of points, of all in their order. */
+    /**
+     * Where the points may as well show one member less: numbers of points, of all in their order. Points that stray less
+     * than any hand are drawn, and were weighed as if they strayed more: a member that they show was meant.
+     */
     public List<Integer> spare() {
+        if (noise.scatter() <= Tolerance.LEAST_SCATTER + Tolerance.COINCIDENT) {
+            return List.of();
+        }
         List<Double> losses = Improving.losses(this);
         return IntStream.range(0, curves.size())
                 .filter(i -> losses.get(i) < SPARE)
