@@ -1,5 +1,6 @@
 package buildup.cli.command.sheets;
 
+import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
@@ -82,11 +83,8 @@ public final class SheetsCommand implements Callable<Integer> {
             description = "The PDF to write, or one HTML page to print (.html); - is standard output, as PDF.")
     private Path output = Path.of("");
 
-    @Option(
-            names = "--catalog",
-            paramLabel = "FILE",
-            description = "The shop's own lists of profiles, boards and woods; may be repeated.")
-    private List<Path> catalogs = new ArrayList<>();
+    @Mixin
+    private final CatalogOption catalog = new CatalogOption();
 
     @Mixin
     private final SayingOption saying = new SayingOption();
@@ -100,7 +98,7 @@ public final class SheetsCommand implements Callable<Integer> {
         Set<ShopSheet> wanted = wanted();
         Optional<PaperSize> paper = page.flatMap(name -> Pages.asked(name, notices));
         InputFiles files = new InputFiles(streams, notices);
-        Answer answer = new StackLoader(files, notices).load(stack, catalogs);
+        Answer answer = new StackLoader(files, notices).load(stack, catalog.files);
         Optional<Answer> old = since.map(word -> earlier(files, word));
         if (!notices.refused()) {
             Delivery delivery = new Delivery(
@@ -119,7 +117,7 @@ public final class SheetsCommand implements Callable<Integer> {
     /** What is wrong with the earlier document is said; what is doubtful in it is of yesterday. */
     private Answer earlier(InputFiles files, String word) {
         Notices own = new Notices();
-        Answer old = new StackLoader(files, own).load(word, catalogs);
+        Answer old = new StackLoader(files, own).load(word, catalog.files);
         if (old.known().isEmpty()) {
             old.notices().forEach(notices::add);
         }

@@ -34,10 +34,6 @@ public final class SearchNotices {
     public static final Kind NONE_BUILT = Code.of("nothing-built", "With no choice of the free sizes there is a stack.")
             .refusal("With none of the choices that were tried can the stack be put together.", "{first}");
 
-    /** A free size that changes nothing. */
-    public static final Kind IDLE = Code.of("idle-size", "A free size changes none of the figures that are asked for.")
-            .note("'{place}' changes nothing that is asked for: it stays as it is.", "");
-
     /** What meets all brings something else. */
     public static final Kind FAULTY = Code.of(
                     "answers-bring-faults",
