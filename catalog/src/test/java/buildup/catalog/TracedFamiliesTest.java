@@ -14,7 +14,7 @@ import buildup.profiles.outline.Stroke;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.TracedSide;
 import buildup.profiles.trace.Tracer;
-import buildup.profiles.trace.Wish;
+import buildup.profiles.trace.TracingOptions;
 import buildup.profiles.trace.ring.Trail;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
@@ -107,14 +107,14 @@ class TracedFamiliesTest {
 
     private static Tally traced(Profile profile, double noise, SoftAssertions softly) {
         Outline outline = profile.outline();
-        Traced traced = trace(sampled(outline, noise), Wish.PLAIN);
+        Traced traced = trace(sampled(outline, noise), TracingOptions.PLAIN);
         String name = profile.name() + " at " + noise;
         Members members = new Members(outline, noise);
         List<Segment> missing = members.missing(traced.outline());
         if (missing.isEmpty()) {
             softly.assertThat(TracedMembers.of(traced.outline())).as(name).hasSameSizeAs(members.all());
         } else {
-            Traced clean = trace(sampled(outline, 0), Wish.PLAIN.within(3 * REACH * noise));
+            Traced clean = trace(sampled(outline, 0), TracingOptions.PLAIN.within(3 * REACH * noise));
             List<Segment> beyond = members.withRuns(members.missing(clean.outline()));
             List<Segment> lost =
                     missing.stream().filter(member -> !beyond.contains(member)).toList();
@@ -208,17 +208,19 @@ class TracedFamiliesTest {
         }
     }
 
-    private static Traced trace(List<Point> points, Wish wish) {
+    private static Traced trace(List<Point> points, TracingOptions options) {
         Notices notices = new Notices();
         Motion askew = Motion.turn(1.7).then(Motion.shift(3, -2));
         List<Point> drawn =
                 points.stream().map(askew::apply).map(p -> p.times(25.4)).toList();
         Optional<Traced> traced = Tracer.trace(
-                List.of(new Trail(drawn, true)), wish.in(LengthUnit.MILLIMETER).back(TracedSide.LEFT), notices);
+                List.of(new Trail(drawn, true)),
+                options.in(LengthUnit.MILLIMETER).back(TracedSide.LEFT),
+                notices);
         assertThat(notices.sorted().stream()
                         .map(Notice::code)
                         .filter(code -> !NOT_DOUBTED.contains(code))
-                        .filter(code -> wish.deviation().isEmpty() || !code.equals(COARSE)))
+                        .filter(code -> options.deviation().isEmpty() || !code.equals(COARSE)))
                 .isEmpty();
         return traced.orElseThrow();
     }

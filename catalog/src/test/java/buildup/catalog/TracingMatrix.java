@@ -8,7 +8,7 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.Tracer;
-import buildup.profiles.trace.Wish;
+import buildup.profiles.trace.TracingOptions;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.NoticeWords;
@@ -41,7 +41,8 @@ final class TracingMatrix {
 
     static Judged judge(Outline truth, Hand.Tracing tracing) {
         Notices notices = new Notices();
-        Optional<Traced> traced = Tracer.trace(List.of(tracing.trail()), Wish.PLAIN.in(LengthUnit.INCH), notices);
+        Optional<Traced> traced =
+                Tracer.trace(List.of(tracing.trail()), TracingOptions.PLAIN.in(LengthUnit.INCH), notices);
         List<String> said = notices.sorted().stream()
                 .map(notice -> notice.level() + " " + notice.code() + ": " + NoticeWords.INCHES.message(notice))
                 .toList();

@@ -73,32 +73,32 @@ import java.util.stream.Stream;
  */
 public final class Answers {
     private final Blocks blocks;
-    private final Asked<Section> shape;
-    private final Asked<List<Lighting>> lights;
-    private final Asked<List<Sighting>> sights;
-    private final Asked<List<Approach>> approaches;
-    private final Asked<Joints> joints;
-    private final Asked<List<OpenJoint>> openJoints;
-    private final Asked<List<Fixed>> fixed;
-    private final Asked<Section> section;
-    private final Asked<List<Backing>> backings;
-    private final Asked<List<Proposal>> proposals;
-    private final Asked<Support> support;
-    private final Asked<List<Pull>> pulls;
-    private final Asked<PuttingUp> order;
-    private final Asked<Optional<Job>> job;
-    private final Asked<Surfaced> surfaces;
-    private final Asked<Framed> framing;
-    private final Asked<List<Cope>> copes;
-    private final Asked<Year> year;
-    private final Asked<ErrorStudy> errors;
-    private final Asked<List<Sheet>> ofSection;
-    private final Asked<List<Sheet>> ofLooks;
-    private final Asked<List<Sheet>> sheets;
-    private final Asked<Clearance> clearance;
-    private final Asked<Proportion> proportion;
-    private final Asked<List<MustResult>> must;
-    private final Asked<Verdict> verdict;
+    private final LazyAnswer<Section> shape;
+    private final LazyAnswer<List<Lighting>> lights;
+    private final LazyAnswer<List<Sighting>> sights;
+    private final LazyAnswer<List<Approach>> approaches;
+    private final LazyAnswer<Joints> joints;
+    private final LazyAnswer<List<OpenJoint>> openJoints;
+    private final LazyAnswer<List<Fixed>> fixed;
+    private final LazyAnswer<Section> section;
+    private final LazyAnswer<List<Backing>> backings;
+    private final LazyAnswer<List<Proposal>> proposals;
+    private final LazyAnswer<Support> support;
+    private final LazyAnswer<List<Pull>> pulls;
+    private final LazyAnswer<PuttingUp> order;
+    private final LazyAnswer<Optional<Job>> job;
+    private final LazyAnswer<Surfaced> surfaces;
+    private final LazyAnswer<Framed> framing;
+    private final LazyAnswer<List<Cope>> copes;
+    private final LazyAnswer<Year> year;
+    private final LazyAnswer<ErrorStudy> errors;
+    private final LazyAnswer<List<Sheet>> ofSection;
+    private final LazyAnswer<List<Sheet>> ofLooks;
+    private final LazyAnswer<List<Sheet>> sheets;
+    private final LazyAnswer<Clearance> clearance;
+    private final LazyAnswer<Proportion> proportion;
+    private final LazyAnswer<List<MustResult>> must;
+    private final LazyAnswer<Verdict> verdict;
 
     private final List<Notice> read;
     private final Optional<CureTrial> trial;
@@ -118,48 +118,48 @@ public final class Answers {
         this.read = List.copyOf(read);
         this.trial = trial;
         Catalog catalog = blocks.catalog();
-        this.shape = new Asked<>(notices -> Composer.composeFastened(blocks.stack(), placed, notices));
-        this.lights = new Asked<>(notices ->
+        this.shape = new LazyAnswer<>(notices -> Composer.composeFastened(blocks.stack(), placed, notices));
+        this.lights = new LazyAnswer<>(notices ->
                 Lights.of(shape.answer(), lights.orElse(blocks.stack().lights()), notices));
-        this.sights = new Asked<>(notices -> Eyes.of(shape.answer(), notices));
-        this.joints = new Asked<>(notices -> Joints.of(shape.answer(), sights.answer()));
-        this.openJoints =
-                new Asked<>(notices -> JointFaults.of(shape.answer(), joints.answer(), eyes(), gapsOfRules(), notices));
-        this.fixed = new Asked<>(notices -> Fixing.of(
+        this.sights = new LazyAnswer<>(notices -> Eyes.of(shape.answer(), notices));
+        this.joints = new LazyAnswer<>(notices -> Joints.of(shape.answer(), sights.answer()));
+        this.openJoints = new LazyAnswer<>(
+                notices -> JointFaults.of(shape.answer(), joints.answer(), eyes(), gapsOfRules(), notices));
+        this.fixed = new LazyAnswer<>(notices -> Fixing.of(
                 shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, notices));
-        this.section = new Asked<>(notices ->
+        this.section = new LazyAnswer<>(notices ->
                 shape.answer().heldBy(Ties.fastened(shape.answer(), blocks.fastenings(), fixed.answer()), notices));
-        this.backings = new Asked<>(notices -> Backings.of(
+        this.backings = new LazyAnswer<>(notices -> Backings.of(
                 section.answer(),
                 fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()),
                 piece -> places().stream()
                         .flatMap(search -> RowCures.pins(section.answer(), fixed.answer(), search, piece)),
                 notices));
-        this.approaches = new Asked<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
+        this.approaches = new LazyAnswer<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
         // a search: run for whoever has come to the nails, also with an empty list of them
-        this.proposals = new Asked<>(notices -> blocks.nailing() && trial.isPresent()
+        this.proposals = new LazyAnswer<>(notices -> blocks.nailing() && trial.isPresent()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
                 : List.of());
-        this.support = new Asked<>(notices ->
+        this.support = new LazyAnswer<>(notices ->
                 Supports.of(section.answer(), blocks.loads(), fixed.answer(), blocks.friction(), places(), notices));
-        this.pulls = new Asked<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
-        this.order =
-                new Asked<>(notices -> Orders.of(section.answer(), blocks.bench(), fixed.answer(), catalog, notices));
-        this.job = new Asked<>(notices -> blocks.plan().isEmpty()
+        this.pulls = new LazyAnswer<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
+        this.order = new LazyAnswer<>(
+                notices -> Orders.of(section.answer(), blocks.bench(), fixed.answer(), catalog, notices));
+        this.job = new LazyAnswer<>(notices -> blocks.plan().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
-        this.surfaces = new Asked<>(notices -> Surveying.of(section.answer(), job.answer(), notices));
-        this.copes = new Asked<>(notices -> Copes.of(section.answer(), job.answer(), notices));
-        this.framing = new Asked<>(
+        this.surfaces = new LazyAnswer<>(notices -> Surveying.of(section.answer(), job.answer(), notices));
+        this.copes = new LazyAnswer<>(notices -> Copes.of(section.answer(), job.answer(), notices));
+        this.framing = new LazyAnswer<>(
                 notices -> Framed.of(section.answer(), fixed.answer(), proposals.answer(), job.answer(), notices));
-        this.year = new Asked<>(notices -> Seasons.of(
+        this.year = new LazyAnswer<>(notices -> Seasons.of(
                 section.answer(),
                 blocks.seasons(),
                 fixed.answer(),
                 joints.answer().open(),
                 job.answer(),
                 notices));
-        this.errors = new Asked<>(notices -> Tolerances.of(
+        this.errors = new LazyAnswer<>(notices -> Tolerances.of(
                 section.answer(),
                 blocks.errors(),
                 Musts.wanted(
@@ -170,16 +170,16 @@ public final class Answers {
                 catalog,
                 trial.isPresent(),
                 notices));
-        this.ofSection = new Asked<>(notices -> Sheets.ofSection(this));
-        this.ofLooks = new Asked<>(notices -> Sheets.ofLooks(this));
-        this.sheets = new Asked<>(notices -> Sheets.ofQuestions(this, ofSection.answer(), ofLooks.answer()));
-        this.clearance = new Asked<>(notices -> KeepingClear.of(section.answer(), blocks.clear(), notices));
+        this.ofSection = new LazyAnswer<>(notices -> Sheets.ofSection(this));
+        this.ofLooks = new LazyAnswer<>(notices -> Sheets.ofLooks(this));
+        this.sheets = new LazyAnswer<>(notices -> Sheets.ofQuestions(this, ofSection.answer(), ofLooks.answer()));
+        this.clearance = new LazyAnswer<>(notices -> KeepingClear.of(section.answer(), blocks.clear(), notices));
         this.proportion =
-                new Asked<>(notices -> Proportions.of(section.answer(), blocks.proportion(), catalog, notices));
-        this.must = new Asked<>(notices -> blocks.must().isEmpty()
+                new LazyAnswer<>(notices -> Proportions.of(section.answer(), blocks.proportion(), catalog, notices));
+        this.must = new LazyAnswer<>(notices -> blocks.must().isEmpty()
                 ? List.of()
                 : Musts.of(blocks.must(), sheets.answer(), blocks.stack().lengths(), notices));
-        this.verdict = new Asked<>(notices -> Verdicts.of(new Facts(
+        this.verdict = new LazyAnswer<>(notices -> Verdicts.of(new Facts(
                 section(),
                 blocks.catalog(),
                 lights(),
@@ -396,7 +396,7 @@ public final class Answers {
     }
 
     private List<Notice> untried(Set<Question> questions) {
-        Map<Question, List<Asked<?>>> asked = new EnumMap<>(Question.class);
+        Map<Question, List<LazyAnswer<?>>> asked = new EnumMap<>(Question.class);
         asked.put(Question.SECTION, List.of(shape, section));
         asked.put(Question.BACKING, List.of(backings));
         asked.put(Question.LIGHT, List.of(lights));

@@ -43,7 +43,7 @@ final class CsvReader {
         this.source = source;
     }
 
-    Drawn drawn() throws Refused {
+    Drawn drawn() throws FileRefused {
         int line = 0;
         for (String text : (Iterable<String>) source.text().lines()::iterator) {
             line++;
@@ -67,7 +67,7 @@ final class CsvReader {
         return new Drawn(trails, unit);
     }
 
-    private void data(String text, int line) throws Refused {
+    private void data(String text, int line) throws FileRefused {
         boolean first = !begun;
         begun = true;
         Optional<Separator> parted = separator.or(() -> Separator.of(text));
@@ -102,7 +102,7 @@ final class CsvReader {
         return Numerals.number(parted.filter(Separator::commaIsDecimal).isPresent() ? field.replace(',', '.') : field);
     }
 
-    private void point(Point point, int line) throws Refused {
+    private void point(Point point, int line) throws FileRefused {
         points++;
         if (points > Limits.MOST_POINTS) {
             throw Plot.tooMany(source);
@@ -128,7 +128,7 @@ final class CsvReader {
                 .allMatch(field -> HEADING.matcher(field.strip()).matches());
     }
 
-    private void header(List<String> fields, int line) throws Refused {
+    private void header(List<String> fields, int line) throws FileRefused {
         List<String> names =
                 fields.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
         List<String> bare = names.stream()
@@ -150,7 +150,7 @@ final class CsvReader {
         }
     }
 
-    private void unit(String name, int line) throws Refused {
+    private void unit(String name, int line) throws FileRefused {
         Optional<LengthUnit> stated = LengthUnit.named(name);
         if (stated.isEmpty()) {
             source.tell(InboxNotices.NO_UNIT.with("text", Numerals.shown(name)), line);

@@ -25,7 +25,7 @@ final class DxfBlock {
         return plot;
     }
 
-    void insert(DxfEntity insert) throws Refused {
+    void insert(DxfEntity insert) throws FileRefused {
         inserts.add(insert);
         if (inserts.size() > Limits.MOST_INSERTS) {
             throw tooMany();
@@ -33,12 +33,12 @@ final class DxfBlock {
     }
 
     /** Draws all of it, blocks put in included; what they hold lies on the layer of the insert and in the block too. */
-    void unfold(Map<String, DxfBlock> blocks, Plot into) throws Refused {
+    void unfold(Map<String, DxfBlock> blocks, Plot into) throws FileRefused {
         unfold(blocks, Affine.NONE, List.of(), new int[1], into);
     }
 
     private void unfold(Map<String, DxfBlock> blocks, Affine map, List<String> holders, int[] count, Plot into)
-            throws Refused {
+            throws FileRefused {
         into.addAll(plot, map, holders);
         for (DxfEntity insert : inserts) {
             DxfBlock block = blocks.get(DxfReader.key(insert.name()));
@@ -84,7 +84,7 @@ final class DxfBlock {
         return insert.mirrored() ? map.then(DxfShape.MIRROR) : map;
     }
 
-    private Refused tooMany() {
+    private FileRefused tooMany() {
         return source.refused(InboxNotices.MANY_BLOCKS.with("most", Figure.count(Limits.MOST_INSERTS)), 1);
     }
 }

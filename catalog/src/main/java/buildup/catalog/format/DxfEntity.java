@@ -65,7 +65,7 @@ record DxfEntity(String type, int line, String name, String layer, List<Pair> pa
     }
 
     /** Reads on to the next entity; of a kind that is not drawn, nothing is kept. */
-    static DxfEntity read(Tag head, DxfTags tags, Source source) throws Refused {
+    static DxfEntity read(Tag head, DxfTags tags, Source source) throws FileRefused {
         boolean kept = DRAWN.contains(head.value());
         List<Pair> pairs = new ArrayList<>();
         Optional<Phrase> fault = Optional.empty();

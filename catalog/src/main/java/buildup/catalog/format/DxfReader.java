@@ -49,7 +49,7 @@ final class DxfReader {
         return name.toUpperCase(Locale.ROOT);
     }
 
-    Drawn drawn() throws Refused {
+    Drawn drawn() throws FileRefused {
         // what stands behind the end is not looked at
         while (!ended && tags.peek().isPresent()) {
             Tag tag = tags.take().orElseThrow();
@@ -75,7 +75,7 @@ final class DxfReader {
         return whole.drawn(scale.map(), scale.unit());
     }
 
-    private void section() throws Refused {
+    private void section() throws FileRefused {
         String name = tags.peek().filter(tag -> tag.code() == 2).map(Tag::value).orElse("");
         if (name.equals("HEADER")) {
             header();
@@ -93,7 +93,7 @@ final class DxfReader {
         }
     }
 
-    private boolean atEndOf(String... ends) throws Refused {
+    private boolean atEndOf(String... ends) throws FileRefused {
         Optional<Tag> tag = tags.peek();
         return tag.isEmpty()
                 || (tag.get().code() == 0
@@ -101,7 +101,7 @@ final class DxfReader {
                                 || tag.get().value().equals("EOF")));
     }
 
-    private void header() throws Refused {
+    private void header() throws FileRefused {
         String variable = "";
         while (!atEndOf("ENDSEC")) {
             Tag tag = tags.take().orElseThrow();
@@ -116,7 +116,7 @@ final class DxfReader {
     }
 
     /** Notes the layers that are frozen (bit 1) or switched off (a negative color). */
-    private void layers() throws Refused {
+    private void layers() throws FileRefused {
         while (!atEndOf("ENDSEC")) {
             Tag tag = tags.take().orElseThrow();
             if (tag.is(0, "LAYER")) {
@@ -128,7 +128,7 @@ final class DxfReader {
         }
     }
 
-    private void blocks() throws Refused {
+    private void blocks() throws FileRefused {
         while (!atEndOf("ENDSEC")) {
             Tag tag = tags.take().orElseThrow();
             if (tag.is(0, "BLOCK")) {
@@ -142,7 +142,7 @@ final class DxfReader {
         }
     }
 
-    private void entities(DxfBlock into) throws Refused {
+    private void entities(DxfBlock into) throws FileRefused {
         while (!atEndOf("ENDSEC", "ENDBLK")) {
             Tag tag = tags.take().orElseThrow();
             if (tag.code() == 0) {
@@ -151,7 +151,7 @@ final class DxfReader {
         }
     }
 
-    private void entity(DxfEntity entity, DxfBlock into) throws Refused {
+    private void entity(DxfEntity entity, DxfBlock into) throws FileRefused {
         List<DxfEntity> vertices = entity.type().equals("POLYLINE") ? vertices() : List.of();
         if (entity.type().equals("IMAGE")) {
             into.plot().picture(entity.line());
@@ -190,7 +190,7 @@ final class DxfReader {
         }
     }
 
-    private List<DxfEntity> vertices() throws Refused {
+    private List<DxfEntity> vertices() throws FileRefused {
         List<DxfEntity> vertices = new ArrayList<>();
         while (tags.peek().filter(tag -> tag.is(0, "VERTEX")).isPresent()) {
             vertices.add(DxfEntity.read(tags.take().orElseThrow(), tags, source));

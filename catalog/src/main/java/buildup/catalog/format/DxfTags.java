@@ -26,7 +26,7 @@ final class DxfTags {
     }
 
     /** The tag that {@link #take} will give; empty at the end of the file. */
-    Optional<Tag> peek() throws Refused {
+    Optional<Tag> peek() throws FileRefused {
         while (next.isEmpty() && at < text.length()) {
             String code = readLine();
             if (code.isEmpty() && text.substring(at).isBlank()) {
@@ -46,7 +46,7 @@ final class DxfTags {
         return next;
     }
 
-    Optional<Tag> take() throws Refused {
+    Optional<Tag> take() throws FileRefused {
         Optional<Tag> tag = peek();
         next = Optional.empty();
         return tag;

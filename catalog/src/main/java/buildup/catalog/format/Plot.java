@@ -30,7 +30,7 @@ final class Plot {
      */
     private record Laid(Strand strand, List<String> layers) {}
 
-    void add(Strand strand, List<String> layers) throws Refused {
+    void add(Strand strand, List<String> layers) throws FileRefused {
         curves += strand.curves().size();
         if (curves > Limits.MOST_POINTS) {
             throw tooMany();
@@ -39,7 +39,7 @@ final class Plot {
     }
 
     /** All of another plot, its own layers within those that are given. */
-    void addAll(Plot other, Affine map, List<String> layers) throws Refused {
+    void addAll(Plot other, Affine map, List<String> layers) throws FileRefused {
         for (Laid laid : other.strands) {
             List<String> all = new ArrayList<>(layers);
             all.addAll(laid.layers);
@@ -55,7 +55,7 @@ final class Plot {
     }
 
     /** The drawing as points, chords within a small share of its diagonal. */
-    Drawn drawn(Affine map, Optional<LengthUnit> unit) throws Refused {
+    Drawn drawn(Affine map, Optional<LengthUnit> unit) throws FileRefused {
         List<Strand> kept = strands.stream().map(laid -> laid.strand.moved(map)).toList();
         if (kept.isEmpty()) {
             throw pictures > 0
@@ -90,11 +90,11 @@ final class Plot {
         return new Drawn(trails, unit);
     }
 
-    private Refused tooMany() {
+    private FileRefused tooMany() {
         return tooMany(source);
     }
 
-    static Refused tooMany(Source source) {
+    static FileRefused tooMany(Source source) {
         return source.refused(source.named(InboxNotices.MANY_POINTS).with("most", Figure.count(Limits.MOST_POINTS)), 1);
     }
 }

@@ -41,12 +41,12 @@ final class Source {
         return kind.with("file", name);
     }
 
-    Refused refused(Kind kind, int line) {
+    FileRefused refused(Kind kind, int line) {
         return refused(kind.notice(), line);
     }
 
-    Refused refused(Notice notice, int line) {
-        return new Refused(notice.at(new Mark(name, line, 1)));
+    FileRefused refused(Notice notice, int line) {
+        return new FileRefused(notice.at(new Mark(name, line, 1)));
     }
 
     /** Says it, unless very many of its code have been said. */

@@ -62,7 +62,7 @@ final class SvgDrawing {
         }
     }
 
-    Drawn drawn() throws Refused {
+    Drawn drawn() throws FileRefused {
         name(root);
         SvgSheet sheet = SvgSheet.of(root.attributes());
         Place whole = new Place(Affine.NONE, List.of(), 1);
@@ -86,7 +86,7 @@ final class SvgDrawing {
         element.children().forEach(this::name);
     }
 
-    private void draw(Element element, Place place) throws Refused {
+    private void draw(Element element, Place place) throws FileRefused {
         if (place.depth() > Limits.DEEPEST) {
             throw source.refused(InboxNotices.DEEP_ELEMENT.with("most", Figure.count(Limits.DEEPEST)), element.line());
         }
@@ -126,7 +126,7 @@ final class SvgDrawing {
         return names;
     }
 
-    private void inside(Element element, Place place) throws Refused {
+    private void inside(Element element, Place place) throws FileRefused {
         if (!place.map().within(1e12)) {
             source.tell(InboxNotices.TRANSFORM.with("element", element.name()), element.line());
         } else if (element.name().equals("use")) {
@@ -146,14 +146,14 @@ final class SvgDrawing {
         }
     }
 
-    private void drawAll(List<Element> elements, Place place) throws Refused {
+    private void drawAll(List<Element> elements, Place place) throws FileRefused {
         for (Element element : elements) {
             draw(element, place);
         }
     }
 
     /** Draws what is used, moved by x and y (SVG 1.1, section 5.6). */
-    private void use(Element use, Place place) throws Refused {
+    private void use(Element use, Place place) throws FileRefused {
         String id = use.attribute("href").replaceFirst("^#", "");
         Element target = named.get(id);
         if (target == null) {

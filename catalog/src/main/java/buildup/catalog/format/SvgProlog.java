@@ -15,7 +15,7 @@ final class SvgProlog {
     private SvgProlog() {}
 
     /** The text with its document type blanked out, every line where it was. */
-    static String withoutDoctype(Source source) throws Refused {
+    static String withoutDoctype(Source source) throws FileRefused {
         String text = source.text();
         int start = start(text);
         if (!text.startsWith(DOCTYPE, start)) {
@@ -42,7 +42,7 @@ final class SvgProlog {
     }
 
     /** What is said of anything that would have to be fetched. */
-    static Refused outside(Source source, Phrase what, int line) {
+    static FileRefused outside(Source source, Phrase what, int line) {
         return source.refused(InboxNotices.OUTSIDE.with("what", what), line);
     }
 

@@ -49,7 +49,7 @@ final class SvgReader {
         }
     }
 
-    Drawn drawn() throws Refused {
+    Drawn drawn() throws FileRefused {
         String text = SvgProlog.withoutDoctype(source);
         try {
             walk(reader(text));
@@ -77,7 +77,7 @@ final class SvgReader {
         return factory.createXMLStreamReader(new StringReader(text));
     }
 
-    private void walk(XMLStreamReader reader) throws XMLStreamException, Refused {
+    private void walk(XMLStreamReader reader) throws XMLStreamException, FileRefused {
         while (reader.hasNext()) {
             int event = reader.next();
             int line = Math.max(1, reader.getLocation().getLineNumber());
@@ -110,13 +110,13 @@ final class SvgReader {
     }
 
     /** Refuses a style that would have something fetched. */
-    private void own(String text, int line) throws Refused {
+    private void own(String text, int line) throws FileRefused {
         if (styled > 0 && FETCHED.matcher(text).find()) {
             throw SvgProlog.outside(source, InboxNotices.A_STYLE, line);
         }
     }
 
-    private void start(XMLStreamReader reader, int line) throws Refused {
+    private void start(XMLStreamReader reader, int line) throws FileRefused {
         depth++;
         if (depth > Limits.DEEPEST) {
             throw source.refused(InboxNotices.DEEP_ELEMENT.with("most", Figure.count(Limits.DEEPEST)), line);
@@ -144,7 +144,7 @@ final class SvgReader {
         open.push(element);
     }
 
-    private Map<String, String> attributes(XMLStreamReader reader, int line) throws Refused {
+    private Map<String, String> attributes(XMLStreamReader reader, int line) throws FileRefused {
         Map<String, String> attributes = new HashMap<>();
         for (int i = 0; i < reader.getAttributeCount(); i++) {
             String name = reader.getAttributeLocalName(i);
@@ -168,7 +168,7 @@ final class SvgReader {
         return attributes;
     }
 
-    private Refused notSvg(int line) {
+    private FileRefused notSvg(int line) {
         return source.refused(source.named(InboxNotices.NOT_SVG), line);
     }
 }

@@ -13,14 +13,15 @@ import java.util.Optional;
 record Inboxed(Optional<Drawn> drawn, List<Notice> notices) {
     static Inboxed of(byte[] content, String name) {
         Notices notices = new Notices();
-        Optional<Drawn> drawn = Inbox.read(content, name, notices);
+        Optional<Drawn> drawn = TracingReader.read(content, name, notices);
         return new Inboxed(drawn, notices.sorted());
     }
 
     /** One layer of it alone. */
     static Inboxed of(String content, String name, String layer) {
         Notices notices = new Notices();
-        Optional<Drawn> drawn = Inbox.read(content.getBytes(StandardCharsets.UTF_8), name, Optional.of(layer), notices);
+        Optional<Drawn> drawn =
+                TracingReader.read(content.getBytes(StandardCharsets.UTF_8), name, Optional.of(layer), notices);
         return new Inboxed(drawn, notices.sorted());
     }
 

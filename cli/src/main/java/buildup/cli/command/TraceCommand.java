@@ -3,7 +3,7 @@ package buildup.cli.command;
 import buildup.catalog.Catalog;
 import buildup.catalog.family.Family;
 import buildup.catalog.format.Drawn;
-import buildup.catalog.format.Inbox;
+import buildup.catalog.format.TracingReader;
 import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.CommandAnswer;
@@ -22,7 +22,7 @@ import buildup.profiles.trace.Caliper;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.TracedSide;
 import buildup.profiles.trace.Tracer;
-import buildup.profiles.trace.Wish;
+import buildup.profiles.trace.TracingOptions;
 import buildup.shared.document.Claims;
 import buildup.shared.document.SizeNotices;
 import buildup.shared.figure.FigurePrinter;
@@ -155,16 +155,16 @@ final class TraceCommand implements Callable<Integer> {
         InputFiles files = new InputFiles(streams, notices);
         Claims claims = new Claims();
         Catalog lists = new CatalogFiles(files, claims, notices).of(catalog.files);
-        Wish wish = wish(lists);
-        Optional<Drawn> drawn =
-                files.tracing(file).flatMap(bytes -> Inbox.read(bytes, InputFiles.nameOf(file), layer, notices));
-        unit = told(wish.unit().or(() -> drawn.flatMap(Drawn::unit)).orElse(LengthUnit.INCH));
+        TracingOptions options = options(lists);
+        Optional<Drawn> drawn = files.tracing(file)
+                .flatMap(bytes -> TracingReader.read(bytes, InputFiles.nameOf(file), layer, notices));
+        unit = told(options.unit().or(() -> drawn.flatMap(Drawn::unit)).orElse(LengthUnit.INCH));
         Optional<Traced> traced = drawn.filter(any -> !notices.refused())
                 .flatMap(found -> Tracer.trace(
                         found.trails(),
-                        wish.unit().isEmpty() && found.unit().isPresent()
-                                ? wish.in(found.unit().get())
-                                : wish,
+                        options.unit().isEmpty() && found.unit().isPresent()
+                                ? options.in(found.unit().get())
+                                : options,
                         notices));
         Delivery delivery = new Delivery(streams, output.file, files.read());
         boolean delivered =
@@ -209,21 +209,21 @@ final class TraceCommand implements Callable<Integer> {
         };
     }
 
-    private Wish wish(Catalog lists) {
+    private TracingOptions options(Catalog lists) {
         List<Caliper> calipers = new ArrayList<>();
         size("--width", width).ifPresent(size -> calipers.add(new Caliper(Caliper.Across.WIDTH, size)));
         size("--height", height).ifPresent(size -> calipers.add(new Caliper(Caliper.Across.HEIGHT, size)));
         measures.forEach(text -> Measure.read(text, notices).ifPresent(calipers::add));
-        Wish wish = new Wish(
+        TracingOptions options = new TracingOptions(
                 units.flatMap(this::unit),
                 calipers,
                 size("--deviation", deviation),
                 Optional.empty(),
-                new Wish.Pose(rotate, flip, back.flatMap(this::side)),
-                new Wish.Wear(
+                new TracingOptions.Pose(rotate, flip, back.flatMap(this::side)),
+                new TracingOptions.Wear(
                         size("--restore-edges", edges).orElse(0.0),
                         size("--paint", paint).orElse(0.0)));
-        return usual(lists).map(wish::of).orElse(wish);
+        return usual(lists).map(options::of).orElse(options);
     }
 
     private Optional<LengthUnit> unit(String word) {
@@ -258,7 +258,7 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     /** The largest size in which a molding of the kind is usually run. */
-    private Optional<Wish.Usual> usual(Catalog lists) {
+    private Optional<TracingOptions.Usual> usual(Catalog lists) {
         List<Family> all = lists.families();
         List<Family> alike =
                 all.stream().filter(family -> family.kind().equals(kind)).toList();
@@ -271,6 +271,6 @@ final class TraceCommand implements Callable<Integer> {
                 .flatMap(family -> family.usual().stream())
                 .flatMap(List::stream)
                 .max(Length::compareTo)
-                .map(largest -> new Wish.Usual(kind, largest.toInches()));
+                .map(largest -> new TracingOptions.Usual(kind, largest.toInches()));
     }
 }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.format.Drawn;
-import buildup.catalog.format.Inbox;
+import buildup.catalog.format.TracingReader;
 import buildup.cli.OutsideTool;
 import buildup.cli.Ran;
 import buildup.cli.command.files.ExitCode;
@@ -17,7 +17,7 @@ import buildup.profiles.trace.Caliper;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.TracedSide;
 import buildup.profiles.trace.Tracer;
-import buildup.profiles.trace.Wish;
+import buildup.profiles.trace.TracingOptions;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
@@ -81,12 +81,12 @@ class DrawnElsewhereTest {
 
     /** What a drawing is traced to, and what was said of it. */
     private record Told(Optional<Traced> traced, Notices notices) {
-        static Told of(Path file, Optional<String> layer, Wish wish) throws Exception {
+        static Told of(Path file, Optional<String> layer, TracingOptions options) throws Exception {
             Notices notices = new Notices();
-            Optional<Drawn> drawn =
-                    Inbox.read(Files.readAllBytes(file), file.getFileName().toString(), layer, notices);
+            Optional<Drawn> drawn = TracingReader.read(
+                    Files.readAllBytes(file), file.getFileName().toString(), layer, notices);
             Optional<Traced> traced = drawn.flatMap(found ->
-                    Tracer.trace(found.trails(), found.unit().map(wish::in).orElse(wish), notices));
+                    Tracer.trace(found.trails(), found.unit().map(options::in).orElse(options), notices));
             return new Told(traced, notices);
         }
 
@@ -125,7 +125,7 @@ class DrawnElsewhereTest {
     void the_profile_on_a_sheet_of_ezdxf_is_found(String way) throws Exception {
         for (Outline outline : outlines) {
             // the curve through fit points is that of ezdxf's cubic only at those points
-            Told.of(byEzdxf(outline, way), Optional.empty(), Wish.PLAIN)
+            Told.of(byEzdxf(outline, way), Optional.empty(), TracingOptions.PLAIN)
                     .is(outline, way.equals("splines") ? 2e-3 : 5e-4);
         }
     }
@@ -134,9 +134,9 @@ class DrawnElsewhereTest {
     void of_two_profiles_on_one_sheet_both_are_listed_and_a_layer_says_which() throws Exception {
         Outline outline = outlines.get(0);
         Path file = byEzdxf(outline, "two");
-        Told open = Told.of(file, Optional.empty(), Wish.PLAIN);
+        Told open = Told.of(file, Optional.empty(), TracingOptions.PLAIN);
         assertThat(open.problems()).anySatisfy(said -> assertThat(said).contains("PROFILE", "OTHER"));
-        Told.of(file, Optional.of("PROFILE"), Wish.PLAIN).is(outline, 5e-4);
+        Told.of(file, Optional.of("PROFILE"), TracingOptions.PLAIN).is(outline, 5e-4);
         Ran ran = Ran.of("trace", file.toString(), "--layer", "profil");
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(ran.err()).contains("PROFILE", "OTHER", "FRAME");
@@ -160,7 +160,10 @@ class DrawnElsewhereTest {
             OutsideTool.Run run =
                     OutsideTool.run(folder, "node", SCRIPTS.resolve("sheet.mjs"), strokes(outline), file, way);
             assertThat(run.code()).as(run.output()).isZero();
-            Told.of(file, Optional.empty(), back == TracedSide.LEFT ? Wish.PLAIN : Wish.PLAIN.back(back))
+            Told.of(
+                            file,
+                            Optional.empty(),
+                            back == TracedSide.LEFT ? TracingOptions.PLAIN : TracingOptions.PLAIN.back(back))
                     .is(outline, 5e-4);
         }
     }
@@ -179,11 +182,11 @@ class DrawnElsewhereTest {
                 file = theirs;
             }
             // it writes no unit, so a size has to be told
-            Wish wish = rewritten
-                    ? Wish.PLAIN.measured(List.of(
+            TracingOptions options = rewritten
+                    ? TracingOptions.PLAIN.measured(List.of(
                             new Caliper(Caliper.Across.HEIGHT, outline.box().height())))
-                    : Wish.PLAIN;
-            Told.of(file, Optional.empty(), wish).is(outline, rewritten ? 2e-3 : 5e-4);
+                    : TracingOptions.PLAIN;
+            Told.of(file, Optional.empty(), options).is(outline, rewritten ? 2e-3 : 5e-4);
         }
     }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.format.Drawn;
-import buildup.catalog.format.Inbox;
+import buildup.catalog.format.TracingReader;
 import buildup.cli.OutsideTool;
 import buildup.cli.Ran;
 import buildup.profiles.Profile;
@@ -62,7 +62,8 @@ class ExchangeTest {
         Path file = folder.resolve("other.dxf");
         Told told = Told.of(OutsideTool.python(folder, "ezdxf", "dxf_write.py", file, release));
         Notices notices = new Notices();
-        Drawn drawn = Inbox.read(Files.readAllBytes(file), "other.dxf", notices).orElseThrow();
+        Drawn drawn = TracingReader.read(Files.readAllBytes(file), "other.dxf", notices)
+                .orElseThrow();
         assertThat(told.trails()).isEqualTo(trails);
         assertThat(told.places()).hasSizeGreaterThan(100);
         assertThat(drawn.trails()).hasSize(trails);
@@ -139,7 +140,7 @@ class ExchangeTest {
             OutsideTool.Run run = OutsideTool.run(folder, "rsvg-convert", "-f", "svg", "-o", theirs, ours);
             assertThat(run.code()).as(run.output()).isZero();
             Notices notices = new Notices();
-            Drawn drawn = Inbox.read(Files.readAllBytes(theirs), "theirs.svg", notices)
+            Drawn drawn = TracingReader.read(Files.readAllBytes(theirs), "theirs.svg", notices)
                     .orElseThrow(() -> new AssertionError(notices.sorted()));
             double scale = drawn.unit().map(unit -> unit.of(1).toInches()).orElse(1 / 96.0);
             Trail read = drawn.trails().get(0);

@@ -2,7 +2,7 @@ package buildup.cli.write;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.format.Drawn;
-import buildup.catalog.format.Inbox;
+import buildup.catalog.format.TracingReader;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
@@ -69,7 +69,7 @@ final class Outlines {
 
     static Drawn read(byte[] file, String name) {
         Notices notices = new Notices();
-        Drawn drawn = Inbox.read(file, name, notices).orElseThrow(() -> new AssertionError(notices.sorted()));
+        Drawn drawn = TracingReader.read(file, name, notices).orElseThrow(() -> new AssertionError(notices.sorted()));
         if (!notices.sorted().isEmpty()) {
             throw new AssertionError(notices.sorted());
         }

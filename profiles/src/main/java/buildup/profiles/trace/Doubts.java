@@ -14,7 +14,7 @@ import buildup.profiles.trace.fit.Curve;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.profiles.trace.fit.Noise;
 import buildup.profiles.trace.ring.Joining;
-import buildup.profiles.trace.ring.Loops;
+import buildup.profiles.trace.ring.RingSizes;
 import buildup.profiles.trace.ring.Stepping;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
@@ -105,8 +105,13 @@ final class Doubts {
 
     /** The same outline, every doubt said; nothing when the points contradict it. */
     static Optional<Traced> told(
-            Traced traced, Fitting home, Joining.Ring ring, Otherwise otherwise, Wish wish, Notices notices) {
-        double spacing = Loops.way(ring.dots()) / ring.dots().size();
+            Traced traced,
+            Fitting home,
+            Joining.Ring ring,
+            Otherwise otherwise,
+            TracingOptions options,
+            Notices notices) {
+        double spacing = RingSizes.way(ring.dots()) / ring.dots().size();
         Doubts doubts = new Doubts(traced, spacing, notices);
         if (!doubts.followed()) {
             return Optional.empty();
@@ -114,12 +119,12 @@ final class Doubts {
         doubts.unseen(Math.max(Stepping.longest(ring.dots()), spacing));
         doubts.tips();
         doubts.again(ring);
-        doubts.sizes(home, wish);
+        doubts.sizes(home, options);
         doubts.radii(home);
-        if (wish.deviation().isEmpty()) {
+        if (options.deviation().isEmpty()) {
             doubts.otherwise(otherwise);
         }
-        doubts.grain(wish);
+        doubts.grain(options);
         return Optional.of(traced);
     }
 
@@ -273,7 +278,7 @@ final class Doubts {
         double most = 0;
         int seen = 0;
         for (int i = 0; i < ring.again().size(); i += step) {
-            double off = Loops.distance(ring.again().get(i).at(), ring.dots());
+            double off = RingSizes.distance(ring.again().get(i).at(), ring.dots());
             sum += off * off;
             most = Math.max(most, off);
             seen++;
@@ -284,9 +289,9 @@ final class Doubts {
     }
 
     /** Width and height that the points do not tell as well as they should. */
-    private void sizes(Fitting home, Wish wish) {
+    private void sizes(Fitting home, TracingOptions options) {
         Box box = traced.outline().box();
-        boolean scaled = wish.calipers().stream().anyMatch(Caliper::isOverall);
+        boolean scaled = options.calipers().stream().anyMatch(Caliper::isOverall);
         if (scaled || noise.weighed() <= Tolerance.LEAST_SCATTER * (1 + Tolerance.COINCIDENT)) {
             return;
         }
@@ -359,9 +364,9 @@ final class Doubts {
     }
 
     /** What the scatter hides, and the option that changes what was made of it. */
-    private void grain(Wish wish) {
+    private void grain(TracingOptions options) {
         double told = told();
-        if (wish.deviation().isPresent() || noise.scatter() <= Tolerance.SEEN_SCATTER) {
+        if (options.deviation().isPresent() || noise.scatter() <= Tolerance.SEEN_SCATTER) {
             return;
         }
         notices.add((told > COMMON_MEMBER ? TraceNotices.GRAIN_HIDES : TraceNotices.GRAIN)

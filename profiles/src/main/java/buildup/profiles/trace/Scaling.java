@@ -42,11 +42,11 @@ final class Scaling {
     }
 
     /** Inches in one unit of the tracing, as far as is known before it is fitted. */
-    static double first(Box raw, Wish wish) {
-        if (wish.unit().isPresent()) {
-            return wish.unit().get().of(1).toInches();
+    static double first(Box raw, TracingOptions options) {
+        if (options.unit().isPresent()) {
+            return options.unit().get().of(1).toInches();
         }
-        return overall(wish)
+        return overall(options)
                 .map(caliper -> caliper.size() / caliper.across().of(raw))
                 .filter(Double::isFinite)
                 .orElse(1.0);
@@ -58,13 +58,13 @@ final class Scaling {
         return size > 0 ? USUAL / size : 1;
     }
 
-    private static Optional<Caliper> overall(Wish wish) {
-        return wish.calipers().stream().filter(Caliper::isOverall).findFirst();
+    private static Optional<Caliper> overall(TracingOptions options) {
+        return options.calipers().stream().filter(Caliper::isOverall).findFirst();
     }
 
     /** By how much a fitted outline is to be enlarged, so that it is as large as the first size of the whole says. */
-    static double second(Box fitted, Wish wish) {
-        return overall(wish)
+    static double second(Box fitted, TracingOptions options) {
+        return overall(options)
                 .map(caliper -> caliper.size() / caliper.across().of(fitted))
                 .orElse(1.0);
     }
@@ -86,23 +86,23 @@ final class Scaling {
     }
 
     /** Says by how much the tracing was enlarged, and where the other calipers disagree with the first. */
-    static void check(Outline outline, double scale, double enlarged, Wish wish, Notices notices) {
-        if (wish.calipers().isEmpty()) {
+    static void check(Outline outline, double scale, double enlarged, TracingOptions options, Notices notices) {
+        if (options.calipers().isEmpty()) {
             return;
         }
-        boolean byUnit = wish.unit().isPresent();
-        if (byUnit && overall(wish).isEmpty()) {
-            wish.calipers().forEach(caliper -> check(caliper, outline, TraceNotices.BY_UNIT, notices));
+        boolean byUnit = options.unit().isPresent();
+        if (byUnit && overall(options).isEmpty()) {
+            options.calipers().forEach(caliper -> check(caliper, outline, TraceNotices.BY_UNIT, notices));
             return;
         }
-        Caliper first = overall(wish).orElse(wish.calipers().get(0));
+        Caliper first = overall(options).orElse(options.calipers().get(0));
         notices.add((byUnit ? TraceNotices.SCALED_OF_UNIT : TraceNotices.SCALED)
                 .with("what", first.words())
                 .with("scale", factor(byUnit ? enlarged : scale * enlarged)));
         if (byUnit) {
             disagreement(first, first.size() * (1 - 1 / enlarged), TraceNotices.BY_UNIT, notices);
         }
-        for (Caliper caliper : wish.calipers()) {
+        for (Caliper caliper : options.calipers()) {
             if (!caliper.equals(first)) {
                 check(caliper, outline, TraceNotices.BY_FIRST_SIZE, notices);
             }
@@ -133,9 +133,10 @@ final class Scaling {
     }
 
     /** Whether the size is one that is run; says so when it is not. A stated unit or a caliper size is believed. */
-    static boolean plausible(Box inches, Wish wish, Notices notices) {
+    static boolean plausible(Box inches, TracingOptions options, Notices notices) {
         double size = Math.max(inches.width(), inches.height());
-        double largest = wish.usual().map(usual -> TOO_LARGE * usual.largest()).orElse(TOO_LARGE * LARGEST);
+        double largest =
+                options.usual().map(usual -> TOO_LARGE * usual.largest()).orElse(TOO_LARGE * LARGEST);
         if (size <= largest) {
             return true;
         }
@@ -145,12 +146,12 @@ final class Scaling {
                 .map(LengthUnit::symbol)
                 .reduce((first, last) -> first)
                 .orElse("what unit");
-        boolean stated = wish.unit().isPresent() || !wish.calipers().isEmpty();
+        boolean stated = options.unit().isPresent() || !options.calipers().isEmpty();
         notices.add((stated ? TraceNotices.TOO_LARGE : TraceNotices.WHICH_UNIT)
                 .with("size", bare(size))
                 .with("across", wide ? "wide" : "high")
                 .with("feet", Figure.of(Quantity.RUN, Math.min(size, MOST_SAID) / 12))
-                .with("kind", wish.usual().map(Wish.Usual::kind).orElse("molding"))
+                .with("kind", options.usual().map(TracingOptions.Usual::kind).orElse("molding"))
                 .with("unit", unit));
         return stated;
     }

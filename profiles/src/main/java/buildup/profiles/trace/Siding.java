@@ -41,22 +41,22 @@ final class Siding {
     /** Calipers and outline agree to this share. */
     private static final double FITS = 0.03;
 
-    private final Wish wish;
+    private final TracingOptions options;
     private final Notices notices;
 
-    private Siding(Wish wish, Notices notices) {
-        this.wish = wish;
+    private Siding(TracingOptions options, Notices notices) {
+        this.options = options;
         this.notices = notices;
     }
 
     /** The ring with its back upright on the left, as far as anything tells. */
-    static Fitting upright(Fitting fitting, Wish wish, Notices notices) {
-        return new Siding(wish, notices).upright(fitting);
+    static Fitting upright(Fitting fitting, TracingOptions options, Notices notices) {
+        return new Siding(options, notices).upright(fitting);
     }
 
     private Fitting upright(Fitting drawn) {
-        if (wish.back().isPresent()) {
-            return asked(drawn, wish.back().get());
+        if (options.back().isPresent()) {
+            return asked(drawn, options.back().get());
         }
         Squaring.Turn turn = Squaring.turn(drawn, ASKEW);
         Fitting square = drawn.moved(Motion.turn(turn.degrees()));
@@ -228,12 +228,12 @@ final class Siding {
 
     /** Whether the calipers' width and height go with those of an outline; true when they cannot tell. */
     private boolean fits(double width, double height) {
-        Optional<Double> across = Caliper.overall(wish.calipers(), Caliper.Across.WIDTH);
-        Optional<Double> up = Caliper.overall(wish.calipers(), Caliper.Across.HEIGHT);
+        Optional<Double> across = Caliper.overall(options.calipers(), Caliper.Across.WIDTH);
+        Optional<Double> up = Caliper.overall(options.calipers(), Caliper.Across.HEIGHT);
         if (across.isPresent() && up.isPresent()) {
             return Math.abs(across.get() / up.get() / (width / height) - 1) < FITS;
         }
-        return wish.unit().isEmpty()
+        return options.unit().isEmpty()
                 || ((across.isEmpty() || Math.abs(width / across.get() - 1) < FITS)
                         && (up.isEmpty() || Math.abs(height / up.get() - 1) < FITS));
     }

@@ -12,9 +12,9 @@ import buildup.profiles.trace.ring.Choosing;
 import buildup.profiles.trace.ring.Cleaning;
 import buildup.profiles.trace.ring.Dot;
 import buildup.profiles.trace.ring.Joining;
-import buildup.profiles.trace.ring.Loops;
 import buildup.profiles.trace.ring.Overlaps;
 import buildup.profiles.trace.ring.Pitch;
+import buildup.profiles.trace.ring.RingSizes;
 import buildup.profiles.trace.ring.Run;
 import buildup.profiles.trace.ring.Stepping;
 import buildup.profiles.trace.ring.Trail;
@@ -47,28 +47,29 @@ public final class Tracer {
      * @param trails in any order and direction, together one outline; a few hundred points or more make a good one
      * @param notices told what was mended, doubted and refused
      */
-    public static Optional<Traced> trace(List<Trail> trails, Wish wish, Notices notices) {
-        if (!wish.calipers().isEmpty()
-                && wish.unit().isEmpty()
-                && wish.calipers().stream().noneMatch(Caliper::isOverall)) {
-            return byMember(trails, wish, notices);
+    public static Optional<Traced> trace(List<Trail> trails, TracingOptions options, Notices notices) {
+        if (!options.calipers().isEmpty()
+                && options.unit().isEmpty()
+                && options.calipers().stream().noneMatch(Caliper::isOverall)) {
+            return byMember(trails, options, notices);
         }
         Optional<Box> raw = Scaling.box(trails);
-        return traced(trails, raw.map(box -> Scaling.first(box, wish)).orElse(1.0), wish, notices);
+        return traced(trails, raw.map(box -> Scaling.first(box, options)).orElse(1.0), options, notices);
     }
 
     /** When no size of the whole is known, it is traced as of a usual size first, and its members measured. */
-    private static Optional<Traced> byMember(List<Trail> trails, Wish wish, Notices notices) {
+    private static Optional<Traced> byMember(List<Trail> trails, TracingOptions options, Notices notices) {
         double unit = Scaling.box(trails).map(Scaling::usual).orElse(1.0);
-        Optional<Traced> first = traced(trails, unit, wish.measured(List.of()), new Notices());
-        Optional<Double> enlarged = first.flatMap(found -> Scaling.byFirst(found.outline(), wish.calipers(), notices));
-        return notices.refused() ? Optional.empty() : traced(trails, unit * enlarged.orElse(1.0), wish, notices);
+        Optional<Traced> first = traced(trails, unit, options.measured(List.of()), new Notices());
+        Optional<Double> enlarged =
+                first.flatMap(found -> Scaling.byFirst(found.outline(), options.calipers(), notices));
+        return notices.refused() ? Optional.empty() : traced(trails, unit * enlarged.orElse(1.0), options, notices);
     }
 
-    private static Optional<Traced> traced(List<Trail> trails, double unit, Wish wish, Notices notices) {
-        Motion pose = wish.pose().flip()
-                ? Motion.turn(wish.pose().turn()).then(Motion.ENDS)
-                : Motion.turn(wish.pose().turn());
+    private static Optional<Traced> traced(List<Trail> trails, double unit, TracingOptions options, Notices notices) {
+        Motion pose = options.pose().flip()
+                ? Motion.turn(options.pose().turn()).then(Motion.ENDS)
+                : Motion.turn(options.pose().turn());
         List<Trail> scaled = trails.stream()
                 .map(trail -> trail.through(trail.points().stream()
                         .map(p -> pose.apply(p.times(unit)))
@@ -77,23 +78,23 @@ public final class Tracer {
         return Joining.ring(Choosing.of(Run.of(scaled), notices), notices)
                 .map(ring -> new Joining.Ring(Cleaning.of(ring.dots(), notices), ring.again()))
                 .filter(ring -> encloses(ring.dots(), notices))
-                .filter(ring -> Scaling.plausible(Loops.box(ring.dots()), wish, notices))
-                .flatMap(ring -> fitted(ring, unit, wish, notices));
+                .filter(ring -> Scaling.plausible(RingSizes.box(ring.dots()), options, notices))
+                .flatMap(ring -> fitted(ring, unit, options, notices));
     }
 
     private static boolean encloses(List<Dot> ring, Notices notices) {
-        double size = Loops.size(ring);
-        if (ring.size() > 2 && size > 0 && Loops.area(ring) > Tolerance.FLAT_TRACING * size * size) {
+        double size = RingSizes.size(ring);
+        if (ring.size() > 2 && size > 0 && RingSizes.area(ring) > Tolerance.FLAT_TRACING * size * size) {
             return true;
         }
         notices.add(TraceNotices.NO_AREA.notice());
         return false;
     }
 
-    private static Optional<Traced> fitted(Joining.Ring ring, double unit, Wish wish, Notices notices) {
+    private static Optional<Traced> fitted(Joining.Ring ring, double unit, TracingOptions options, Notices notices) {
         List<Dot> few = Stepping.averaged(ring.dots());
         List<Point> steps = Stepping.divided(few);
-        double stated = wish.deviation().orElse(0.0) / DEVIATION;
+        double stated = options.deviation().orElse(0.0) / DEVIATION;
         Weighing.Weighed weighed = weighed(steps, Pitch.of(few), stated);
         Noise noise = weighed.noise().atLeast(Math.max(Tolerance.LEAST_SCATTER, stated));
         Optional<Overlaps.Crossing> crossing = Overlaps.first(few, SCATTERED * noise.weighed() * noise.weighed());
@@ -106,7 +107,7 @@ public final class Tracer {
             notices.add(TraceNotices.MANY_MEMBERS.with("most", Figure.count(Fitting.MOST_MEMBERS)));
             return Optional.empty();
         }
-        Fitting fitting = Siding.upright(found.get(), wish, notices);
+        Fitting fitting = Siding.upright(found.get(), options, notices);
         return notices.refused()
                 ? Optional.empty()
                 : finished(
@@ -117,7 +118,7 @@ public final class Tracer {
                                 weighed.rival(),
                                 found.get().doubtful(Tolerance.TRACED_CUT),
                                 found.get().spare()),
-                        wish,
+                        options,
                         notices);
     }
 
@@ -132,15 +133,20 @@ public final class Tracer {
     }
 
     private static Optional<Traced> finished(
-            Fitting upright, Joining.Ring ring, double unit, Doubts.Otherwise otherwise, Wish wish, Notices notices) {
-        Fitting squared = restored(Shaping.of(Squaring.squared(upright)), wish);
+            Fitting upright,
+            Joining.Ring ring,
+            double unit,
+            Doubts.Otherwise otherwise,
+            TracingOptions options,
+            Notices notices) {
+        Fitting squared = restored(Shaping.of(Squaring.squared(upright)), options);
         Optional<Box> box = Placing.box(squared);
         if (box.isEmpty()) {
             return unclear(notices);
         }
-        double enlarged = Scaling.second(box.get(), wish);
+        double enlarged = Scaling.second(box.get(), options);
         Fitting home = Placing.home(squared.scaled(enlarged));
-        double drawn = wish.deviation()
+        double drawn = options.deviation()
                 .orElse(Math.max(Tolerance.TRACED, DEVIATION * upright.noise().weighed()));
         // twice: sizes count from the back and the bottom, which the first round may move
         Fitting shop = Placing.home(ShopSizes.of(home, drawn));
@@ -148,13 +154,15 @@ public final class Tracer {
         if (traced.isEmpty()) {
             return unclear(notices);
         }
-        Scaling.check(traced.get().outline(), unit, enlarged, wish, notices);
-        return notices.refused() ? Optional.empty() : Doubts.told(traced.get(), home, ring, otherwise, wish, notices);
+        Scaling.check(traced.get().outline(), unit, enlarged, options, notices);
+        return notices.refused()
+                ? Optional.empty()
+                : Doubts.told(traced.get(), home, ring, otherwise, options, notices);
     }
 
-    private static Fitting restored(Fitting squared, Wish wish) {
-        double edge = wish.restoring().edge();
-        double paint = wish.restoring().paint();
+    private static Fitting restored(Fitting squared, TracingOptions options) {
+        double edge = options.restoring().edge();
+        double paint = options.restoring().paint();
         Fitting sharp = edge > 0 ? Restoring.arrises(squared, edge) : squared;
         return paint > 0
                 ? Placing.box(sharp)

@@ -68,12 +68,12 @@ class TracerTest {
         return new Trail(points, true);
     }
 
-    private Traced traced(Wish wish, Trail... trails) {
-        return Tracer.trace(List.of(trails), wish, notices).orElseThrow(() -> new AssertionError(said()));
+    private Traced traced(TracingOptions options, Trail... trails) {
+        return Tracer.trace(List.of(trails), options, notices).orElseThrow(() -> new AssertionError(said()));
     }
 
-    private void refused(Wish wish, Trail... trails) {
-        assertThat(Tracer.trace(List.of(trails), wish, notices)).isEmpty();
+    private void refused(TracingOptions options, Trail... trails) {
+        assertThat(Tracer.trace(List.of(trails), options, notices)).isEmpty();
     }
 
     private List<String> said() {
@@ -89,7 +89,7 @@ class TracerTest {
 
     @Test
     void a_tracing_becomes_the_outline_in_shop_sizes() {
-        Traced traced = traced(Wish.PLAIN, ring(sampled(bed(), 800, 0.002)));
+        Traced traced = traced(TracingOptions.PLAIN, ring(sampled(bed(), 800, 0.002)));
         assertThat(said())
                 .containsExactly("NOTE trace-grain: The points scatter 0.002: members under 0.011 cannot be told."
                         + " Taken: --deviation 0.006. | ");
@@ -116,7 +116,7 @@ class TracerTest {
     @Test
     void a_drawn_polygon_of_four_corners_is_a_board() {
         Traced traced = traced(
-                Wish.PLAIN,
+                TracingOptions.PLAIN,
                 ring(List.of(new Point(0, 0), new Point(0.75, 0), new Point(0.75, 3.5), new Point(0, 3.5))));
         assertThat(traced.outline().isRectangle()).isTrue();
         assertThat(traced.outline().box()).isEqualTo(new Box(0, 0, 0.75, 3.5));
@@ -127,9 +127,9 @@ class TracerTest {
         Trail drawn = ring(all(sampled(bed(), 600, 0.002), Motion.turn(2)).stream()
                 .map(p -> p.times(37.1))
                 .toList());
-        Wish wish = Wish.PLAIN.measured(
+        TracingOptions options = TracingOptions.PLAIN.measured(
                 List.of(new Caliper(Caliper.Across.WIDTH, 1.25), new Caliper(Caliper.Across.HEIGHT, 1.375)));
-        assertThat(traced(wish, drawn).outline().box().height()).isEqualTo(1.375, within(1e-3));
+        assertThat(traced(options, drawn).outline().box().height()).isEqualTo(1.375, within(1e-3));
         assertThat(said())
                 .containsExactly(
                         "NOTE scale-checked: Scaled by the width: one unit of the tracing is 0.02695 in. | ",
@@ -140,9 +140,9 @@ class TracerTest {
 
     @Test
     void calipers_that_disagree_are_told() {
-        Wish wish = Wish.PLAIN.measured(
+        TracingOptions options = TracingOptions.PLAIN.measured(
                 List.of(new Caliper(Caliper.Across.THICKNESS, 1.25), new Caliper(Caliper.Across.HEIGHT, 1.5)));
-        traced(wish, ring(sampled(bed(), 600, 0)));
+        traced(options, ring(sampled(bed(), 600, 0)));
         assertThat(said())
                 .containsExactly(
                         "PROBLEM scale-disagrees: By the first size the height comes out at 1.375;"
@@ -155,7 +155,7 @@ class TracerTest {
         Trail drawn = ring(sampled(eased(0.125), 500, 0).stream()
                 .map(p -> new Point(p.y(), p.x()).times(38.1))
                 .toList());
-        refused(Wish.PLAIN.of(new Wish.Usual("casing", 5.5)), drawn);
+        refused(TracingOptions.PLAIN.of(new TracingOptions.Usual("casing", 5.5)), drawn);
         assertThat(said())
                 .containsExactly(
                         "REFUSAL missing-unit: The outline is 114.3 wide. As inches that is 9.5 ft of casing: mm? |"
@@ -169,7 +169,7 @@ class TracerTest {
     void a_stated_unit_is_taken() {
         Trail drawn =
                 ring(sampled(bed(), 500, 0).stream().map(p -> p.times(25.4)).toList());
-        assertThat(traced(Wish.PLAIN.in(LengthUnit.MILLIMETER), drawn)
+        assertThat(traced(TracingOptions.PLAIN.in(LengthUnit.MILLIMETER), drawn)
                         .outline()
                         .box()
                         .width())
@@ -183,7 +183,7 @@ class TracerTest {
         List<Point> second = new ArrayList<>(points.subList(200, 400));
         Collections.reverse(second);
         Traced traced = traced(
-                Wish.PLAIN,
+                TracingOptions.PLAIN,
                 new Trail(points.subList(0, 200), false),
                 new Trail(points.subList(400, 600), false),
                 new Trail(second, false));
@@ -194,7 +194,7 @@ class TracerTest {
     @Test
     void a_small_gap_is_closed_and_told() {
         List<Point> points = sampled(bed(), 600, 0);
-        traced(Wish.PLAIN, new Trail(points.subList(0, points.size() - 4), false));
+        traced(TracingOptions.PLAIN, new Trail(points.subList(0, points.size() - 4), false));
         assertThat(said())
                 .singleElement()
                 .asString()
@@ -212,7 +212,10 @@ class TracerTest {
     void a_tracing_of_the_face_alone_is_closed_along_its_back() {
         List<Point> points = sampled(bed(), 600, 0);
         List<Point> face = points.stream().filter(p -> p.x() > 0).toList();
-        assertThat(traced(Wish.PLAIN, new Trail(face, false)).outline().area()).isEqualTo(bed().area(), within(0.02));
+        assertThat(traced(TracingOptions.PLAIN, new Trail(face, false))
+                        .outline()
+                        .area())
+                .isEqualTo(bed().area(), within(0.02));
         assertThat(said()).singleElement().asString().contains("Of the back, 1.375 were not traced");
     }
 
@@ -221,7 +224,7 @@ class TracerTest {
         List<Point> points = sampled(bed(), 600, 0);
         // without the middle of the cove
         Collections.rotate(points, -200);
-        refused(Wish.PLAIN, new Trail(points.subList(0, 460), false));
+        refused(TracingOptions.PLAIN, new Trail(points.subList(0, 460), false));
         assertThat(said()).singleElement().asString().startsWith("REFUSAL outline-open: Last point is");
     }
 
@@ -232,7 +235,7 @@ class TracerTest {
         points.add(100, points.get(100));
         points.set(50, points.get(50).plus(new Point(0.5, 0.5)));
         Collections.reverse(points);
-        assertThat(traced(Wish.PLAIN, ring(points)).largest()).isLessThan(0.01);
+        assertThat(traced(TracingOptions.PLAIN, ring(points)).largest()).isLessThan(0.01);
         assertThat(said())
                 .containsExactly(
                         "NOTE doubled-points: Dropped 2 doubled and 1 stray points. | ",
@@ -242,7 +245,7 @@ class TracerTest {
     @Test
     void an_outline_that_crosses_itself_is_refused_with_the_place() {
         List<Point> points = List.of(new Point(0, 0), new Point(2, 0), new Point(0.5, 2), new Point(2, 2));
-        refused(Wish.PLAIN, ring(points));
+        refused(TracingOptions.PLAIN, ring(points));
         assertThat(said())
                 .singleElement()
                 .asString()
@@ -254,11 +257,11 @@ class TracerTest {
     @Test
     void a_mirrored_profile_is_told_and_turned_when_asked() {
         List<Point> points = all(sampled(bed(), 600, 0.001), Motion.ENDS);
-        traced(Wish.PLAIN, ring(points));
+        traced(TracingOptions.PLAIN, ring(points));
         assertThat(said())
                 .contains("PROBLEM outline-mirrored: The back of this profile is on the room side. |"
                         + " Turn it end for end, or say where its back is as it is drawn: --back right.");
-        Traced turned = Tracer.trace(List.of(ring(points)), Wish.PLAIN.flipped(), new Notices())
+        Traced turned = Tracer.trace(List.of(ring(points)), TracingOptions.PLAIN.flipped(), new Notices())
                 .orElseThrow();
         assertThat(turned.outline().centroid().x()).isEqualTo(bed().centroid().x(), within(2e-3));
     }
@@ -266,20 +269,25 @@ class TracerTest {
     @Test
     void worn_arrises_are_made_sharp_and_paint_comes_off() {
         List<Point> points = sampled(eased(0.125), 1000, 0.001);
-        assertThat(traced(Wish.PLAIN.restored(0.15, 0), ring(points)).outline().isRectangle())
+        assertThat(traced(TracingOptions.PLAIN.restored(0.15, 0), ring(points))
+                        .outline()
+                        .isRectangle())
                 .isTrue();
-        assertThat(traced(Wish.PLAIN.restored(0.1, 0), ring(points)).outline().strokes())
+        assertThat(traced(TracingOptions.PLAIN.restored(0.1, 0), ring(points))
+                        .outline()
+                        .strokes())
                 .hasSize(6);
-        Box bare =
-                traced(Wish.PLAIN.restored(0, 1.0 / 64), ring(points)).outline().box();
+        Box bare = traced(TracingOptions.PLAIN.restored(0, 1.0 / 64), ring(points))
+                .outline()
+                .box();
         assertThat(bare.width()).isEqualTo(0.75 - 1.0 / 64, within(2e-3));
         assertThat(bare.height()).isEqualTo(3 - 2.0 / 64, within(2e-3));
     }
 
     @Test
     void nothing_and_a_line_are_no_outline() {
-        refused(Wish.PLAIN);
-        refused(Wish.PLAIN, ring(List.of(new Point(0, 0), new Point(1, 1), new Point(2, 2))));
+        refused(TracingOptions.PLAIN);
+        refused(TracingOptions.PLAIN, ring(List.of(new Point(0, 0), new Point(1, 1), new Point(2, 2))));
         assertThat(said())
                 .containsExactly(
                         "REFUSAL no-outline: The tracing holds no line. | Trace the outline once round.",
@@ -289,7 +297,7 @@ class TracerTest {
     @Test
     void the_largest_of_several_closed_lines_is_taken() {
         List<Point> mark = List.of(new Point(0.1, 0.1), new Point(0.2, 0.1), new Point(0.2, 0.2));
-        traced(Wish.PLAIN, ring(mark), ring(sampled(bed(), 600, 0)));
+        traced(TracingOptions.PLAIN, ring(mark), ring(sampled(bed(), 600, 0)));
         assertThat(said())
                 .containsExactly("NOTE outline-beside: Taken: the outline 1.250 x 1.375. Beside it the drawing holds"
                         + " other lines: 1. | ");
@@ -297,7 +305,7 @@ class TracerTest {
 
     @Test
     void a_hundred_thousand_points_are_averaged_and_fitted() {
-        Traced traced = traced(Wish.PLAIN, ring(sampled(bed(), 100_000, 0.005)));
+        Traced traced = traced(TracingOptions.PLAIN, ring(sampled(bed(), 100_000, 0.005)));
         assertThat(radius(traced)).isEqualTo(1, within(1e-9));
         assertThat(traced.points()).hasSizeLessThan(20_000);
         assertThat(said()).singleElement().asString().startsWith("NOTE trace-grain: The points scatter 0.002");
@@ -312,8 +320,8 @@ class TracerTest {
             circle.add(Point.towards(i * Math.PI / 200));
             scatter.add(new Point(random.nextDouble(), random.nextDouble()));
         }
-        Optional<Traced> round = Tracer.trace(List.of(ring(circle)), Wish.PLAIN, notices);
-        Optional<Traced> wild = Tracer.trace(List.of(ring(scatter)), Wish.PLAIN, notices);
+        Optional<Traced> round = Tracer.trace(List.of(ring(circle)), TracingOptions.PLAIN, notices);
+        Optional<Traced> wild = Tracer.trace(List.of(ring(scatter)), TracingOptions.PLAIN, notices);
         assertThat(round.isEmpty() || wild.isEmpty()).isEqualTo(notices.refused());
     }
 
@@ -329,7 +337,7 @@ class TracerTest {
                 saw.add(from.towards(to, k / 20.0));
             }
         }
-        refused(Wish.PLAIN, ring(saw));
+        refused(TracingOptions.PLAIN, ring(saw));
         assertThat(said())
                 .anyMatch(line -> line.contains("It would take more than 60 lines and arcs to follow this tracing."));
     }

@@ -1,6 +1,6 @@
 package buildup.cli.command.files;
 
-import buildup.catalog.format.Inbox;
+import buildup.catalog.format.TracingReader;
 import buildup.cli.command.files.FileNotices.Unread;
 import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
@@ -119,7 +119,7 @@ public final class InputFiles {
     /** One byte more than is allowed, if there are so many: the reader of tracings then refuses it. */
     private Optional<byte[]> bytes(Source source, String name) {
         try (InputStream in = source.open()) {
-            byte[] bytes = in.readNBytes(Inbox.GREATEST_BYTES + 1);
+            byte[] bytes = in.readNBytes(TracingReader.GREATEST_BYTES + 1);
             streams.given().add(name, bytes);
             return Optional.of(bytes);
         } catch (IOException unreadable) {

@@ -7,7 +7,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.trace.Traced;
 import buildup.profiles.trace.Tracer;
-import buildup.profiles.trace.Wish;
+import buildup.profiles.trace.TracingOptions;
 import buildup.profiles.trace.ring.Trail;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -72,6 +72,6 @@ public class TraceBench {
 
     @Benchmark
     public Traced trace() {
-        return Tracer.trace(List.of(trail), Wish.PLAIN, new Notices()).orElseThrow();
+        return Tracer.trace(List.of(trail), TracingOptions.PLAIN, new Notices()).orElseThrow();
     }
 }

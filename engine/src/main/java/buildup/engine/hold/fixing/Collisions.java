@@ -47,8 +47,8 @@ final class Collisions {
         boolean heads = one.head().distance(other.head()) < headRadius(one) + headRadius(other);
         Point at = heads ? one.head() : meeting(one, other);
         Notice notice = (heads ? FixingNotices.ONE_HEAD : FixingNotices.NAILS_CROSS)
-                .with("nail", Wording.label(one.fastening()))
-                .with("other", Wording.within(other.fastening()))
+                .with("nail", NailWords.label(one.fastening()))
+                .with("other", NailWords.within(other.fastening()))
                 .with("out", Figure.length(at.x()))
                 .with("up", Figure.length(at.y()))
                 .with("along", Figure.length(along))

@@ -92,7 +92,7 @@ final class FasteningReader {
             return Optional.empty();
         }
         return Optional.of(new Fastening(
-                own.orElse(Wording.kind(use.get()) + " " + number),
+                own.orElse(NailWords.kind(use.get()) + " " + number),
                 piece.get().text(),
                 use.get(),
                 out,
@@ -195,8 +195,8 @@ final class FasteningReader {
         Optional<Double> angle = fields.angle("angle").map(Angle::toDegrees);
         if (angle.filter(degrees -> Math.abs(degrees) > FLATTEST).isPresent()) {
             notices.add(FixingNotices.TOO_FLAT
-                    .with("angle", Wording.angle(angle.get()))
-                    .with("most", Wording.angle(FLATTEST))
+                    .with("angle", NailWords.angle(angle.get()))
+                    .with("most", NailWords.angle(FLATTEST))
                     .at(fields.mark("angle")));
             return Optional.empty();
         }

@@ -207,7 +207,7 @@ final class FixingFaults {
                 ? enough ? FixingNotices.END_GRAIN_NOTE : FixingNotices.END_GRAIN
                 : enough ? FixingNotices.NO_VALUE_NOTE : FixingNotices.NO_VALUE_PROBLEM;
         notices.add(kind.with("body", timber.quoted(grip.body()))
-                .with("nail", Wording.within(fixed.fastening()))
+                .with("nail", NailWords.within(fixed.fastening()))
                 .at(fixed.fastening().mark())
                 .of(timber.body(fixed.piece()).name()));
     }
@@ -233,9 +233,9 @@ final class FixingFaults {
                 ? Stream.of(edits(fixed).before(timber.quoted(body)))
                 : ways(() -> tilted(spot, fixed, cures.tilt(spot, fixed, Fixed::sound)), () -> place(spot, fixed));
         notices.add((over ? FixingNotices.COVERED : FixingNotices.RUNS_INTO)
-                .with("nail", Wording.within(fixed.fastening()))
+                .with("nail", NailWords.within(fixed.fastening()))
                 .with("tool", fixed.reach().tool().map(found -> found.name()).orElse("tool"))
-                .with("body", over ? Wording.begin(timber.quoted(body)) : timber.quoted(body))
+                .with("body", over ? NailWords.begin(timber.quoted(body)) : timber.quoted(body))
                 .at(fixed.fastening().mark())
                 .of(timber.body(fixed.piece()).name())
                 .cure(Cure.firstOf(ways).orElse(Cure.of(FixingNotices.NO_ROOM_FOR_THE_TOOL))));
@@ -267,7 +267,7 @@ final class FixingFaults {
     }
 
     private static Stream<Cure> tilted(Spot spot, Fixed fixed, Optional<Double> by) {
-        return by.map(degrees -> edits(fixed).tilted(degrees, Wording.tilt(spot, degrees))).stream();
+        return by.map(degrees -> edits(fixed).tilted(degrees, NailWords.tilt(spot, degrees))).stream();
     }
 
     /** Where else on its face it would be sound, and in which length. */
@@ -293,7 +293,7 @@ final class FixingFaults {
     }
 
     private void add(Notice notice, Fixed fixed) {
-        notices.add(notice.with("nail", Wording.label(fixed.fastening()))
+        notices.add(notice.with("nail", NailWords.label(fixed.fastening()))
                 .at(fixed.fastening().mark())
                 .of(timber.body(fixed.piece()).name()));
     }

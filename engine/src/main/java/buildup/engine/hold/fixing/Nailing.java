@@ -28,13 +28,13 @@ final class Nailing {
     private static final double EDGE = 2.5;
 
     private final Timber timber;
-    private final Shots shots;
+    private final NailPaths shots;
     private final Reaching reaching;
     private final Hidings hidings;
 
     Nailing(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
         this.timber = new Timber(section);
-        this.shots = new Shots(timber);
+        this.shots = new NailPaths(timber);
         this.reaching = new Reaching(timber, catalog);
         this.hidings = new Hidings(timber, lights, sights);
     }
@@ -43,7 +43,7 @@ final class Nailing {
         return timber;
     }
 
-    Shots shots() {
+    NailPaths shots() {
         return shots;
     }
 

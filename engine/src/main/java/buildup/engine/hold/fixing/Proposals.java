@@ -253,7 +253,7 @@ final class Proposals {
     private Fastening fastening(Spot spot, Fastener.Cut cut, double angle) {
         Mark mark = timber.body(spot.body()).placed().orElseThrow().piece().mark();
         return new Fastening(
-                Wording.kind(cut) + " 1",
+                NailWords.kind(cut) + " 1",
                 timber.body(spot.body()).name(),
                 cut,
                 Optional.of(new Rule.Level(spot.at().x(), Optional.of(Axis.OUT), mark)),
@@ -276,7 +276,7 @@ final class Proposals {
         return Phrase.of("bites {bite} into {held}; {hiding}{pin}{thrice}")
                 .with("bite", Figure.atMost(bite))
                 .with("held", Listing.names(held))
-                .with("hiding", Wording.hiding(fixed.hiding(), timber))
+                .with("hiding", NailWords.hiding(fixed.hiding(), timber))
                 .with("pin", fixed.fastening().use().fastener().headless() ? "; a headless pin, so glue it too" : "")
                 .with("thrice", thrice ? "" : "; under 3 times the piece, for no longer one fits");
     }

@@ -96,6 +96,6 @@ final class RowEdits {
     }
 
     private Change change(String key, Phrase value) {
-        return new Change("fastenings." + Wording.place(row) + "." + key, value);
+        return new Change("fastenings." + NailWords.place(row) + "." + key, value);
     }
 }

@@ -98,7 +98,7 @@ final class Spots {
 
     private void say(Fastening fastening, double off, Point asked, Phrase cure) {
         notices.add(FixingNotices.OFF_ITS_PIECE
-                .with("nail", Wording.label(fastening))
+                .with("nail", NailWords.label(fastening))
                 .with("out", Figure.length(asked.x()))
                 .with("up", Figure.length(asked.y()))
                 .at(fastening.mark())

@@ -1,6 +1,6 @@
 package buildup.engine.hold.statics;
 
-import buildup.engine.hold.statics.Governs.Mode;
+import buildup.engine.hold.statics.FirstToGive.Mode;
 import buildup.profiles.outline.Point;
 
 /**

@@ -28,7 +28,7 @@ public record Tie(
     }
 
     /** What gives first along its axis. */
-    public Governs.Mode pullMode() {
-        return head < withdrawal ? Governs.Mode.HEAD : Governs.Mode.PULL;
+    public FirstToGive.Mode pullMode() {
+        return head < withdrawal ? FirstToGive.Mode.HEAD : FirstToGive.Mode.PULL;
     }
 }

@@ -1,6 +1,6 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.FirstToGive;
 import buildup.profiles.outline.Point;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +80,7 @@ public record Balance(
      * @param times how many times its weight and loads the fastenings hold before one gives; absent where none matters
      * @param governs what would give first; absent as {@code times}
      */
-    public record Kept(Keeper by, OptionalDouble times, Optional<Governs> governs) {
+    public record Kept(Keeper by, OptionalDouble times, Optional<FirstToGive> governs) {
         static Kept by(Keeper keeper) {
             return new Kept(keeper, OptionalDouble.empty(), Optional.empty());
         }

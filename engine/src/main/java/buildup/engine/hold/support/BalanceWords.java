@@ -1,6 +1,6 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.FirstToGive;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
@@ -49,7 +49,7 @@ public final class BalanceWords {
                         "times",
                         Figure.of(Quantity.TIMES, balance.kept().times().getAsDouble())
                                 .rounded(Rounding.decimals(1).to(Rounding.Side.DOWN)))
-                .with("governs", balance.kept().governs().map(Governs::name).orElse("its contacts"));
+                .with("governs", balance.kept().governs().map(FirstToGive::name).orElse("its contacts"));
     }
 
     /** The pulls that would keep it. */

@@ -1,6 +1,6 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.statics.Load;
 import buildup.engine.hold.statics.LoadPath;
 import java.util.List;
@@ -65,7 +65,7 @@ public record Support(
             Answer answer,
             OptionalDouble loadFactor,
             OptionalDouble times,
-            Optional<Governs> governs,
+            Optional<FirstToGive> governs,
             boolean underLoad,
             List<Fall> falls,
             Optional<Fall> closing) {

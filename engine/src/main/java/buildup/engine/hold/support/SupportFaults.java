@@ -2,7 +2,7 @@ package buildup.engine.hold.support;
 
 import buildup.engine.hold.backing.Packing;
 import buildup.engine.hold.nail.Fixed;
-import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.section.compose.Section;
@@ -68,7 +68,7 @@ final class SupportFaults {
     /** Whether it takes a part of its loads by fastenings: what to say then is how much, and what gives. */
     private static boolean partly(Whole whole) {
         return whole.governs()
-                .filter(governs -> governs.mode() != Governs.Mode.CONTACT)
+                .filter(governs -> governs.mode() != FirstToGive.Mode.CONTACT)
                 .isPresent();
     }
 
@@ -77,7 +77,7 @@ final class SupportFaults {
                 .rounded(Rounding.decimals(2).to(Rounding.Side.DOWN));
         Notice notice = SupportNotices.LOAD_TOO_MUCH
                 .with("share", share)
-                .with("first", whole.governs().map(Governs::first).orElse(Phrase.of("")));
+                .with("first", whole.governs().map(FirstToGive::first).orElse(Phrase.of("")));
         if (searched.isEmpty()) {
             return notice;
         }

@@ -1,6 +1,6 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.statics.Load;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.section.compose.Section;
@@ -118,7 +118,7 @@ public final class SupportSheets {
                 .wordsIf(
                         "governs",
                         "governs",
-                        balance -> balance.kept().governs().map(Governs::name))
+                        balance -> balance.kept().governs().map(FirstToGive::name))
                 .json()
                 .wordsIf(
                         "mode",
@@ -238,7 +238,7 @@ public final class SupportSheets {
                 .measureIf("factor", "factor", Quantity.TIMES, Rounding.decimals(2), Whole::factor)
                 .measureIf("loadFactor", "load factor", Quantity.TIMES, Rounding.decimals(2), Whole::loadFactor)
                 .measureIf("times", "all may grow", Quantity.TIMES, Rounding.decimals(2), Whole::times)
-                .wordsIf("governs", "governs", whole -> whole.governs().map(Governs::name))
+                .wordsIf("governs", "governs", whole -> whole.governs().map(FirstToGive::name))
                 .wordsIf(
                         "mode",
                         "by",

@@ -3,8 +3,8 @@ package buildup.engine.hold.support;
 import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.statics.Equilibrium;
-import buildup.engine.hold.statics.Governs;
-import buildup.engine.hold.statics.Governs.Mode;
+import buildup.engine.hold.statics.FirstToGive;
+import buildup.engine.hold.statics.FirstToGive.Mode;
 import buildup.engine.hold.statics.Load;
 import buildup.engine.hold.statics.LoadPath;
 import buildup.engine.hold.statics.Mechanism;
@@ -145,12 +145,12 @@ public final class Supports {
         return with(plain, load.factor, weight.factor, load.governs.or(() -> weight.governs));
     }
 
-    private static Whole with(Whole plain, OptionalDouble load, OptionalDouble times, Optional<Governs> governs) {
+    private static Whole with(Whole plain, OptionalDouble load, OptionalDouble times, Optional<FirstToGive> governs) {
         return new Whole(plain.answer(), load, times, governs, plain.underLoad(), plain.falls(), plain.closing());
     }
 
     /** How far some weights may grow, and what gives then; absent when they do not matter. */
-    record Limit(OptionalDouble factor, Optional<Governs> governs) {
+    record Limit(OptionalDouble factor, Optional<FirstToGive> governs) {
         static final Limit NONE = new Limit(OptionalDouble.empty(), Optional.empty());
     }
 
@@ -161,9 +161,9 @@ public final class Supports {
             return Limit.NONE;
         }
         Optional<Movement> collapse = Mechanism.collapse(model, dead, live);
-        Optional<Governs> governs = collapse.flatMap(movement -> movement.gives()
-                .map(force -> new Governs(force.name(), force.mode()))
-                .or(() -> Falls.pivot(model, movement).map(force -> new Governs(force.name(), Mode.CONTACT))));
+        Optional<FirstToGive> governs = collapse.flatMap(movement -> movement.gives()
+                .map(force -> new FirstToGive(force.name(), force.mode()))
+                .or(() -> Falls.pivot(model, movement).map(force -> new FirstToGive(force.name(), Mode.CONTACT))));
         return new Limit(OptionalDouble.of(factor.get()), governs);
     }
 

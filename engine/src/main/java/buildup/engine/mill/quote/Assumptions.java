@@ -96,7 +96,7 @@ record Assumptions(Order order) {
                         .with("average", Figure.length(1 / lengths).rounded(Rounding.decimals(1)));
     }
 
-    List<Phrase> of(Item item, Blank blank, Optional<Price> price, Milled milled) {
+    List<Phrase> of(OrderItem item, Blank blank, Optional<Price> price, Milled milled) {
         List<Phrase> all = new ArrayList<>(wood(blank));
         price.ifPresent(found -> {
             all.add(WASTE.with("waste", Amounts.percent(item.waste()))
@@ -130,7 +130,7 @@ record Assumptions(Order order) {
         return List.copyOf(all);
     }
 
-    private List<Phrase> lengths(Item item, Price price) {
+    private List<Phrase> lengths(OrderItem item, Price price) {
         if (item.lengths().isEmpty()) {
             return List.of(RANDOM);
         }

@@ -47,7 +47,7 @@ final class ItemReader {
         this.notices = notices;
     }
 
-    Optional<Item> read(Fields plain, Optional<Scalar> usualWood, Optional<Mill> mill, Optional<Rates> rates) {
+    Optional<OrderItem> read(Fields plain, Optional<Scalar> usualWood, Optional<Mill> mill, Optional<Rates> rates) {
         Optional<Scalar> call = OrderReader.named(plain, "profile");
         String name = plain.text("name")
                 .map(String::strip)
@@ -82,7 +82,7 @@ final class ItemReader {
         if (profile.isEmpty() || wood.isEmpty() || feet.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Item(
+        return Optional.of(new OrderItem(
                 name,
                 profile.get(),
                 wood.get(),

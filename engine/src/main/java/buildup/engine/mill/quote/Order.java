@@ -32,7 +32,7 @@ public record Order(
         Rates rates,
         Head head,
         OrderSheet sheet,
-        List<Item> items,
+        List<OrderItem> items,
         List<BigDecimal> breaks) {
     public Order {
         items = List.copyOf(items);

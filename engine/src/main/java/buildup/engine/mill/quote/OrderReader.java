@@ -74,7 +74,7 @@ final class OrderReader {
                     fields.mark("items"));
             return Optional.empty();
         }
-        List<Item> items = new ArrayList<>();
+        List<OrderItem> items = new ArrayList<>();
         Set<String> names = new HashSet<>();
         ItemReader reader = new ItemReader(catalog, boards, lengths, notices);
         for (Fields entry : entries) {

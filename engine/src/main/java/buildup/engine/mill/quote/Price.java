@@ -54,7 +54,7 @@ public record Price(
      *
      * @param shared what it has of other items' boards, and they of its own
      */
-    static Price of(Order order, Item item, Milled milled, Blank blank, BigDecimal wanted, Shared shared) {
+    static Price of(Order order, OrderItem item, Milled milled, Blank blank, BigDecimal wanted, Shared shared) {
         Mill mill = order.mill();
         Rates rates = order.rates();
         Sticks sticks = Sticks.of(item.lengths(), wanted);
@@ -116,7 +116,7 @@ public record Price(
     }
 
     /** Feet that go through the machine for so many that are delivered: waste and set-up in. */
-    static BigDecimal run(Item item, Mill mill, BigDecimal feet) {
+    static BigDecimal run(OrderItem item, Mill mill, BigDecimal feet) {
         BigDecimal setUp =
                 BigDecimal.valueOf(mill.setUp().toInches()).divide(BigDecimal.valueOf(12), MathContext.DECIMAL64);
         return feet.multiply(BigDecimal.ONE.add(item.waste())).add(setUp);

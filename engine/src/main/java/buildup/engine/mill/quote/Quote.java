@@ -61,7 +61,7 @@ public record Quote(
         return items.stream().flatMap(item -> item.notPriced().stream()).toList();
     }
 
-    private static Milled milled(Order order, Item item, Catalog catalog, Notices notices) {
+    private static Milled milled(Order order, OrderItem item, Catalog catalog, Notices notices) {
         Notices said = new Notices();
         Milled milled = Milling.of(item.profile(), catalog, Optional.of(order.head()), List.of(), said);
         milled.obstacles().forEach(notice -> notices.add(notice.of(item.name())));
@@ -72,7 +72,7 @@ public record Quote(
     }
 
     private static List<Quoted> quoted(Order order, List<Milled> milled) {
-        List<Item> cut = new ArrayList<>();
+        List<OrderItem> cut = new ArrayList<>();
         for (int i = 0; i < milled.size(); i++) {
             if (milled.get(i).obstacles().isEmpty()) {
                 cut.add(order.items().get(i));
@@ -87,7 +87,7 @@ public record Quote(
         return items;
     }
 
-    private static Quoted quoted(Order order, Item item, Milled milled, Shared shared) {
+    private static Quoted quoted(Order order, OrderItem item, Milled milled, Shared shared) {
         Blank blank = item.blank(order.mill());
         Optional<Price> price = milled.obstacles().isEmpty()
                 ? Optional.of(Price.of(order, item, milled, blank, item.feet(), shared))

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param how each figure of its price came about
  */
 public record Quoted(
-        Item item,
+        OrderItem item,
         Blank blank,
         Milled milled,
         Optional<Price> price,

@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** How each figure of a price came about, a line each, in the order in which whoever checks it goes on. */
-record Reckoning(Order order, Item item, Blank blank, Milled milled, Price price, Shared shared) {
+record Reckoning(Order order, OrderItem item, Blank blank, Milled milled, Price price, Shared shared) {
     private static final Phrase DELIVERED = Phrase.of("{each} of each length asked for");
     private static final Phrase RUN = Phrase.of("{feet}, {waste} more for waste, and {setUp} to set up");
     private static final Phrase WOOD_TO_BUY = Phrase.of(

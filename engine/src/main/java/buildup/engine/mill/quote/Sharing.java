@@ -27,7 +27,7 @@ final class Sharing {
 
     /** An item that is cut: what it needs, and what it has of the others so far. */
     private static final class Cut {
-        private final Item item;
+        private final OrderItem item;
         private final Blank blank;
         private final double needs;
         private double strips;
@@ -37,7 +37,7 @@ final class Sharing {
         private final Set<String> from = new LinkedHashSet<>();
         private final Set<String> to = new LinkedHashSet<>();
 
-        Cut(Item item, Blank blank, double run) {
+        Cut(OrderItem item, Blank blank, double run) {
             this.item = item;
             this.blank = blank;
             this.needs = run * blank.pieces();
@@ -73,7 +73,7 @@ final class Sharing {
     private record Rest(double feet, double room) {}
 
     /** What each item shares with the others, in their order; {@code items} are those that are cut. */
-    static List<Shared> of(Order order, List<Item> items) {
+    static List<Shared> of(Order order, List<OrderItem> items) {
         List<Cut> cuts = items.stream()
                 .map(item -> new Cut(
                         item,

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.statics.LoadPath;
 import buildup.engine.hold.statics.Tie;
 import buildup.engine.hold.support.Support.Answer;
@@ -135,7 +135,7 @@ class DoorHeadSupportTest {
         assertThat(whole.answer()).isEqualTo(Answer.NO);
         assertThat(whole.underLoad()).as("it stands without its load").isTrue();
         assertThat(whole.loadFactor()).hasValueCloseTo(limit, NEAR);
-        assertThat(whole.governs()).contains(new Governs("two nails", Governs.Mode.PULL));
+        assertThat(whole.governs()).contains(new FirstToGive("two nails", FirstToGive.Mode.PULL));
         Notice problem = notices.sorted().get(0);
         assertThat(problem.level()).isEqualTo(Level.PROBLEM);
         assertThat(problem.code()).isEqualTo("load-too-much");

@@ -2,7 +2,7 @@ package buildup.engine.hold.support;
 
 import buildup.engine.Bench;
 import buildup.engine.hold.statics.Equilibrium;
-import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.statics.Load;
 import buildup.engine.hold.statics.LoadPath;
 import buildup.engine.hold.statics.Mechanism;
@@ -131,7 +131,7 @@ record Held(Section section, List<Load> loads, List<Tie> joints, double friction
     }
 
     String governs() {
-        return limit().orElseThrow().governs().map(Governs::name).orElse("");
+        return limit().orElseThrow().governs().map(FirstToGive::name).orElse("");
     }
 
     /** The factor; below nothing when the stack does not stand without loads either. */

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.hold.statics.Governs;
-import buildup.engine.hold.statics.Governs.Mode;
+import buildup.engine.hold.statics.FirstToGive;
+import buildup.engine.hold.statics.FirstToGive.Mode;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Model;
 import buildup.engine.hold.support.Balance.Keeper;
@@ -145,17 +145,17 @@ class StaticsByHandTest {
     void a_board_on_two_posts_turns_about_the_outer_end_of_the_far_one() {
         Held board = HandStacks.boardOnTwoPosts();
         assertThat(board.factor()).isCloseTo((3 * 6.5 + 12 * WOOD) / (2 * 4), SAME);
-        assertThat(board.limit().orElseThrow().governs()).contains(new Governs("hold-down", Mode.PULL));
+        assertThat(board.limit().orElseThrow().governs()).contains(new FirstToGive("hold-down", Mode.PULL));
         Held bare = new Held(board.section(), board.loads(), List.of());
         assertThat(bare.factor()).isCloseTo(12 * WOOD / (2 * 4), SAME);
-        assertThat(bare.limit().orElseThrow().governs()).contains(new Governs("far post on board", Mode.CONTACT));
+        assertThat(bare.limit().orElseThrow().governs()).contains(new FirstToGive("far post on board", Mode.CONTACT));
     }
 
     @Test
     void two_nails_across_carry_what_both_hold_and_no_more() {
         Held rail = HandStacks.railOnTwoNails(20, Double.POSITIVE_INFINITY, 5);
         assertThat(rail.factor()).isCloseTo((10 - 3 * WOOD) / 3, SAME);
-        assertThat(rail.limit().orElseThrow().governs()).contains(new Governs("rail nail", Mode.SHEAR));
+        assertThat(rail.limit().orElseThrow().governs()).contains(new FirstToGive("rail nail", Mode.SHEAR));
     }
 
     @Test
@@ -163,10 +163,10 @@ class StaticsByHandTest {
         double limit = (2 * 2.5 + 2 * 0.5 - 3 * WOOD * 0.5) / 3;
         Held drawn = HandStacks.railOnTwoNails(2, Double.POSITIVE_INFINITY, 20);
         assertThat(drawn.factor()).isCloseTo(limit, SAME);
-        assertThat(drawn.limit().orElseThrow().governs()).contains(new Governs("rail nail", Mode.PULL));
+        assertThat(drawn.limit().orElseThrow().governs()).contains(new FirstToGive("rail nail", Mode.PULL));
         Held heads = HandStacks.railOnTwoNails(20, 2, 20);
         assertThat(heads.factor()).isCloseTo(limit, SAME);
-        assertThat(heads.limit().orElseThrow().governs()).contains(new Governs("rail nail", Mode.HEAD));
+        assertThat(heads.limit().orElseThrow().governs()).contains(new FirstToGive("rail nail", Mode.HEAD));
     }
 
     @Test
@@ -177,7 +177,7 @@ class StaticsByHandTest {
         assertThat(whole.falls()).isEmpty();
         double limit = (6 * 10 + (16.5 * 1.5 - 11.5 * 0.78125 - 5 * 2.5625) * WOOD) / 3.5;
         assertThat(whole.loadFactor()).hasValueCloseTo(limit / 4, within(1e-6));
-        assertThat(whole.governs()).contains(new Governs("screw", Mode.PULL));
+        assertThat(whole.governs()).contains(new FirstToGive("screw", Mode.PULL));
         Fall.Part part = whole.closing().orElseThrow().first();
         assertThat(head.names(part.pieces())).containsExactly("board", "shelf");
         Fall.Stop stop = part.stop().orElseThrow();

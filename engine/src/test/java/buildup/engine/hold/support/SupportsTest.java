@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.hold.statics.Governs;
-import buildup.engine.hold.statics.Governs.Mode;
+import buildup.engine.hold.statics.FirstToGive;
+import buildup.engine.hold.statics.FirstToGive.Mode;
 import buildup.engine.hold.statics.Tie;
 import buildup.engine.hold.support.Balance.Keeper;
 import buildup.engine.hold.support.Support.Answer;
@@ -50,13 +50,13 @@ class SupportsTest {
         Support support = HandStacks.shelfOnLedge().decided().support(notices);
         assertThat(support.whole().answer()).isEqualTo(Answer.STANDS);
         assertThat(support.whole().loadFactor().orElseThrow()).isGreaterThan(1);
-        assertThat(support.whole().governs()).contains(new Governs("hold-down", Mode.PULL));
+        assertThat(support.whole().governs()).contains(new FirstToGive("hold-down", Mode.PULL));
         Balance balance = support.balances().get(0);
         assertThat(balance.leans()).isTrue();
         assertThat(balance.kept().by()).isEqualTo(Keeper.FASTENINGS);
         // weight and load together: 10 x 3.5 against 10w x 1 + 4 x 6
         assertThat(balance.kept().times()).hasValueCloseTo(35 / (10 * Held.WOOD + 24), within(1e-6));
-        assertThat(balance.kept().governs()).contains(new Governs("hold-down", Mode.PULL));
+        assertThat(balance.kept().governs()).contains(new FirstToGive("hold-down", Mode.PULL));
         assertThat(notices.sorted()).isEmpty();
     }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
-import buildup.engine.hold.statics.Governs;
+import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.support.Balance.Keeper;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.profiles.outline.Point;
@@ -89,7 +89,7 @@ class TwoCarriersTest {
         assertThat(held.leans()).isTrue();
         assertThat(held.kept().by()).isEqualTo(Keeper.FASTENINGS);
         assertThat(held.kept().times()).hasValueCloseTo(2.0, within(1e-6));
-        assertThat(held.kept().governs()).contains(new Governs("down", Governs.Mode.PULL));
+        assertThat(held.kept().governs()).contains(new FirstToGive("down", FirstToGive.Mode.PULL));
     }
 
     @Test

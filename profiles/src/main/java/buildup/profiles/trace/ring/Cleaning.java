@@ -27,7 +27,7 @@ public final class Cleaning {
             notices.add(
                     RingNotices.DROPPED.with("doubled", Figure.count(doubled)).with("stray", Figure.count(stray)));
         }
-        if (kept.size() > 2 && Loops.area(kept) < 0) {
+        if (kept.size() > 2 && RingSizes.area(kept) < 0) {
             notices.add(RingNotices.TURNED_ROUND.notice());
             return turned(kept);
         }
@@ -45,7 +45,7 @@ public final class Cleaning {
     }
 
     private static List<Dot> single(List<Dot> ring) {
-        double near = Tolerance.TRACED_TWICE * Loops.size(ring);
+        double near = Tolerance.TRACED_TWICE * RingSizes.size(ring);
         List<Dot> kept = new ArrayList<>();
         for (Dot dot : ring) {
             int last = kept.size() - 1;

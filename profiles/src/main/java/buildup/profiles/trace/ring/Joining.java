@@ -71,8 +71,9 @@ public final class Joining {
     private Run chain(List<Run> open) {
         List<Run> left = new ArrayList<>(open);
         Run chain = left.remove(0);
-        double step = open.stream().mapToDouble(run -> Loops.way(run.dots())).sum()
-                / open.stream().mapToInt(run -> run.dots().size()).sum();
+        double step =
+                open.stream().mapToDouble(run -> RingSizes.way(run.dots())).sum()
+                        / open.stream().mapToInt(run -> run.dots().size()).sum();
         double widest = 0;
         int joined = 1;
         while (!left.isEmpty()) {
@@ -120,12 +121,12 @@ public final class Joining {
         Point first = chain.get(0).at();
         Point last = chain.get(chain.size() - 1).at();
         double gap = first.distance(last);
-        double size = Loops.size(chain);
+        double size = RingSizes.size(chain);
         if (chain.size() > 2 && first.near(last, Tolerance.SNAP * size)) {
             // how files close a line: the first point again
             return Optional.of(chain.subList(0, chain.size() - 1));
         }
-        double way = Loops.way(chain);
+        double way = RingSizes.way(chain);
         double unseen = Math.min(SMALL_GAP * size, Math.max(UNSEEN_GAP, USUAL_STEPS * way / chain.size()));
         if (gap <= unseen) {
             return Optional.of(chain);

@@ -33,8 +33,8 @@ final class Laps {
 
     private Laps(List<Dot> dots) {
         this.dots = dots;
-        double size = Loops.size(dots);
-        double step = Loops.length(dots) / dots.size();
+        double size = RingSizes.size(dots);
+        double step = RingSizes.length(dots) / dots.size();
         this.near = Math.max(NEAR * size, Math.min(NEAR_STEPS * step, 2 * NEAR * size));
         this.away = AWAY * size;
     }

@@ -28,7 +28,7 @@ public final class Overlaps {
      * which mean nothing.
      */
     public static Optional<Crossing> first(List<Dot> ring, double least) {
-        double square = Loops.length(ring) / ring.size() * LONGEST;
+        double square = RingSizes.length(ring) / ring.size() * LONGEST;
         double[] twice = twiceAreas(ring);
         Map<Long, List<Piece>> squares = new HashMap<>();
         for (int i = 0; i < ring.size(); i++) {

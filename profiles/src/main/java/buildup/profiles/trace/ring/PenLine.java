@@ -30,12 +30,12 @@ final class PenLine {
         if (!outer.box().near(inner.box(), 0) || outer.dots().size() < LOOKED_AT / 8 || inner.area() > outer.area()) {
             return Optional.empty();
         }
-        double size = Loops.size(outer.dots());
+        double size = RingSizes.size(outer.dots());
         int step = Math.max(1, inner.dots().size() / LOOKED_AT);
         List<Double> widths = new ArrayList<>();
         for (int i = 0; i < inner.dots().size(); i += step) {
             Point p = inner.dots().get(i).at();
-            widths.add(p.distance(Loops.nearest(p, outer.dots())));
+            widths.add(p.distance(RingSizes.nearest(p, outer.dots())));
         }
         double[] sorted = widths.stream().mapToDouble(width -> width).sorted().toArray();
         double usual = sorted[sorted.length / 2];
@@ -46,8 +46,8 @@ final class PenLine {
             return Optional.empty();
         }
         List<Dot> middle = outer.dots().stream()
-                .map(dot ->
-                        new Dot(dot.at().towards(Loops.nearest(dot.at(), inner.dots()), 0.5), dot.number(), dot.open()))
+                .map(dot -> new Dot(
+                        dot.at().towards(RingSizes.nearest(dot.at(), inner.dots()), 0.5), dot.number(), dot.open()))
                 .toList();
         return Optional.of(new Middle(new Run(middle, true, outer.layers()), usual));
     }

@@ -32,7 +32,7 @@ public final class Pitch {
 
     /** From dot to dot, in the unit of the points; 0 when they lie anywhere. */
     public static double of(List<Dot> ring) {
-        double size = Loops.size(ring);
+        double size = RingSizes.size(ring);
         double[] steps = DoubleStream.concat(steps(ring, true), steps(ring, false))
                 .filter(step -> step > Tolerance.COINCIDENT * size)
                 .sorted()

@@ -48,12 +48,12 @@ public record Run(List<Dot> dots, boolean closed, List<String> layers) {
 
     /** The box round all points. */
     Box box() {
-        return Loops.box(dots);
+        return RingSizes.box(dots);
     }
 
     /** Enclosed area, positive. */
     double area() {
-        return Math.abs(Loops.area(dots));
+        return Math.abs(RingSizes.area(dots));
     }
 
     /** The other way. */

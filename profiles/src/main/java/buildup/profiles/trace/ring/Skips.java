@@ -67,7 +67,7 @@ final class Skips {
         for (int i = from; i < to; i++) {
             double off = ring.get(i % ring.size())
                     .at()
-                    .distance(Loops.foot(
+                    .distance(RingSizes.foot(
                             ring.get(i % ring.size()).at(),
                             ring.get(from).at(),
                             ring.get(to % ring.size()).at()));

@@ -47,6 +47,6 @@ public final class Stepping {
 
     /** The longest step that is left in a ring where something was drawn. */
     public static double longest(List<Dot> ring) {
-        return Loops.length(ring) * LONGEST_STEP;
+        return RingSizes.length(ring) * LONGEST_STEP;
     }
 }

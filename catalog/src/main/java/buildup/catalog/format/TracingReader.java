@@ -13,7 +13,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Reads a traced or drawn profile out of the bytes of a file. */
-public final class Inbox {
+public final class TracingReader {
     /** A larger file is refused unread. */
     public static final int GREATEST_BYTES = 16 << 20;
 
@@ -27,7 +27,7 @@ public final class Inbox {
     /** So many layers are listed. */
     private static final int MOST_LAYERS = 20;
 
-    private Inbox() {}
+    private TracingReader() {}
 
     /** All trails in a file, of whatever layer. */
     public static Optional<Drawn> read(byte[] content, String name, Notices notices) {
@@ -46,7 +46,7 @@ public final class Inbox {
             source = new Source(name, text(content, source), notices);
             Drawn all = drawn(source);
             return Optional.of(layer.isPresent() ? on(layer.get(), all, source) : all);
-        } catch (Refused refused) {
+        } catch (FileRefused refused) {
             notices.add(refused.notice());
             return Optional.empty();
         } finally {
@@ -54,7 +54,7 @@ public final class Inbox {
         }
     }
 
-    private static Drawn on(String layer, Drawn all, Source source) throws Refused {
+    private static Drawn on(String layer, Drawn all, Source source) throws FileRefused {
         List<Trail> trails = all.on(layer);
         if (trails.isEmpty()) {
             List<String> layers = all.layers().stream()
@@ -74,7 +74,7 @@ public final class Inbox {
         return new Drawn(trails, all.unit());
     }
 
-    private static Drawn drawn(Source source) throws Refused {
+    private static Drawn drawn(Source source) throws FileRefused {
         String start = source.text()
                 .substring(0, Math.min(source.text().length(), 4096))
                 .strip();
@@ -88,7 +88,7 @@ public final class Inbox {
         return new CsvReader(source).drawn();
     }
 
-    private static String text(byte[] content, Source source) throws Refused {
+    private static String text(byte[] content, Source source) throws FileRefused {
         if (content.length > GREATEST_BYTES) {
             throw source.refused(
                     source.named(InboxNotices.TOO_LARGE).with("most", Figure.count(GREATEST_BYTES >> 20)), 1);

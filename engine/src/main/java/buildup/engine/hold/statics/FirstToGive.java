@@ -7,7 +7,7 @@ import buildup.shared.figure.Phrase;
  *
  * @param name of the fastening, or of the contact as {@code frieze on soffit}
  */
-public record Governs(String name, Mode mode) {
+public record FirstToGive(String name, Mode mode) {
     /** How it gives. */
     public enum Mode {
         /** The fastener draws out of the piece that it bites in. */

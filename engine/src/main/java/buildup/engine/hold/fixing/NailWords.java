@@ -8,11 +8,11 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;
 
 /** Nails in words. */
-final class Wording {
+final class NailWords {
     /** The names that fastenings without one are given. */
     private static final String BY_NUMBER = "(?:nail|screw) \\d+";
 
-    private Wording() {}
+    private NailWords() {}
 
     /** At the beginning of a sentence: {@code Nail 4 (15 ga x 2)}, or {@code 'top row' (15 ga x 2)}. */
     static Phrase label(Fastening fastening) {

@@ -5,8 +5,8 @@ import buildup.profiles.outline.Point;
 import java.util.List;
 
 /** Sizes of rings of points. */
-public final class Loops {
-    private Loops() {}
+public final class RingSizes {
+    private RingSizes() {}
 
     /** Enclosed area, positive counterclockwise. */
     public static double area(List<Dot> ring) {

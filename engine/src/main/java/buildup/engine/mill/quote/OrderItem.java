@@ -17,7 +17,7 @@ import java.util.List;
  * @param waste that it adds, as a share
  * @param finishes kinds of finish, as the rates call them
  */
-public record Item(
+public record OrderItem(
         String name,
         Profile profile,
         Wood wood,
@@ -29,7 +29,7 @@ public record Item(
         BigDecimal waste,
         List<String> finishes) {
     /** Copies the lists. */
-    public Item {
+    public OrderItem {
         lengths = List.copyOf(lengths);
         widths = List.copyOf(widths);
         finishes = List.copyOf(finishes);

@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Follows nails through what stands in a step. */
-final class Shots {
+final class NailPaths {
     /** Shares of a crossing at which the wood beside the nail is measured; its ends lie in the faces themselves. */
     private static final List<Double> STATIONS = List.of(0.1, 0.3, 0.5, 0.7, 0.9);
 
@@ -30,7 +30,7 @@ final class Shots {
 
     private final Timber timber;
 
-    Shots(Timber timber) {
+    NailPaths(Timber timber) {
         this.timber = timber;
     }
 

@@ -11,12 +11,12 @@ import java.util.function.Function;
  *
  * @param <T> the answer
  */
-final class Asked<T> {
+final class LazyAnswer<T> {
     private final Function<Notices, T> question;
     private final Notices notices = new Notices();
     private Optional<T> answer = Optional.empty();
 
-    Asked(Function<Notices, T> question) {
+    LazyAnswer(Function<Notices, T> question) {
         this.question = question;
     }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class InboxTest {
+class TracingReaderTest {
     private static final String SVG = "<svg xmlns='http://www.w3.org/2000/svg'><line x2='3' y2='4'/></svg>";
     private static final String DXF = "0\nSECTION\n2\nENTITIES\n0\nLINE\n11\n3\n21\n4\n0\nENDSEC\n0\nEOF\n";
 
@@ -55,7 +55,7 @@ class InboxTest {
 
     @Test
     void a_file_over_the_bound_is_refused_unread() {
-        Inboxed read = Inboxed.of(new byte[Inbox.GREATEST_BYTES + 1], "a.csv");
+        Inboxed read = Inboxed.of(new byte[TracingReader.GREATEST_BYTES + 1], "a.csv");
         assertThat(read.codes()).containsExactly("file-too-large");
         assertThat(read.said()).contains("16 MiB");
     }

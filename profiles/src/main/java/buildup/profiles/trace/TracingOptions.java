@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param pose how the tracing lies
  * @param restoring what wear and paint are to be taken off
  */
-public record Wish(
+public record TracingOptions(
         Optional<LengthUnit> unit,
         List<Caliper> calipers,
         Optional<Double> deviation,
@@ -22,7 +22,7 @@ public record Wish(
         Pose pose,
         Wear restoring) {
     /** Read as inches and as drawn, nothing restored. */
-    public static final Wish PLAIN = new Wish(
+    public static final TracingOptions PLAIN = new TracingOptions(
             Optional.empty(),
             List.of(),
             Optional.empty(),
@@ -56,7 +56,7 @@ public record Wish(
     public record Wear(double edge, double paint) {}
 
     /** Copies the list. */
-    public Wish {
+    public TracingOptions {
         calipers = List.copyOf(calipers);
     }
 
@@ -66,42 +66,42 @@ public record Wish(
     }
 
     /** The same in a unit. */
-    public Wish in(LengthUnit stated) {
-        return new Wish(Optional.of(stated), calipers, deviation, usual, pose, restoring);
+    public TracingOptions in(LengthUnit stated) {
+        return new TracingOptions(Optional.of(stated), calipers, deviation, usual, pose, restoring);
     }
 
     /** The same with sizes measured on the piece. */
-    public Wish measured(List<Caliper> sizes) {
-        return new Wish(unit, sizes, deviation, usual, pose, restoring);
+    public TracingOptions measured(List<Caliper> sizes) {
+        return new TracingOptions(unit, sizes, deviation, usual, pose, restoring);
     }
 
     /** The same within a deviation. */
-    public Wish within(double inches) {
-        return new Wish(unit, calipers, Optional.of(inches), usual, pose, restoring);
+    public TracingOptions within(double inches) {
+        return new TracingOptions(unit, calipers, Optional.of(inches), usual, pose, restoring);
     }
 
     /** The same for a kind of molding. */
-    public Wish of(Usual kind) {
-        return new Wish(unit, calipers, deviation, Optional.of(kind), pose, restoring);
+    public TracingOptions of(Usual kind) {
+        return new TracingOptions(unit, calipers, deviation, Optional.of(kind), pose, restoring);
     }
 
     /** The same with edges up to a size made sharp and so much paint taken off. */
-    public Wish restored(double sharpened, double stripped) {
-        return new Wish(unit, calipers, deviation, usual, pose, new Wear(sharpened, stripped));
+    public TracingOptions restored(double sharpened, double stripped) {
+        return new TracingOptions(unit, calipers, deviation, usual, pose, new Wear(sharpened, stripped));
     }
 
     /** The same of a tracing that lies otherwise. */
-    public Wish lying(Pose other) {
-        return new Wish(unit, calipers, deviation, usual, other, restoring);
+    public TracingOptions lying(Pose other) {
+        return new TracingOptions(unit, calipers, deviation, usual, other, restoring);
     }
 
     /** The same of a tracing that is drawn end for end. */
-    public Wish flipped() {
+    public TracingOptions flipped() {
         return lying(new Pose(pose.turn(), true, pose.back()));
     }
 
     /** The same with the back on a side. */
-    public Wish back(TracedSide side) {
+    public TracingOptions back(TracedSide side) {
         return lying(new Pose(pose.turn(), pose.flip(), Optional.of(side)));
     }
 }
