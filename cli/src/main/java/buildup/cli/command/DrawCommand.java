@@ -102,6 +102,11 @@ final class DrawCommand implements Callable<Integer> {
     private Optional<Format> format = Optional.empty();
 
     @Option(
+            names = "--outline-text",
+            description = "In SVG, letters as outlines, alike in a viewer without the font. PDF and PNG bring theirs.")
+    private boolean outlineText;
+
+    @Option(
             names = "-o",
             required = true,
             paramLabel = "FILE",
@@ -182,7 +187,10 @@ final class DrawCommand implements Callable<Integer> {
         }
         delivery.put(
                 switch (wanted) {
-                    case svg -> SvgWriter.write(all, answer.unit());
+                    case svg ->
+                        outlineText
+                                ? SvgWriter.outlined(all, answer.unit(), font)
+                                : SvgWriter.write(all, answer.unit());
                     case dxf -> DxfWriter.write(all);
                     case png -> PngWriter.write(all, font, PNG_DOTS_PER_INCH);
                     case pdf -> PdfWriter.write(scenes, font);

@@ -1,6 +1,7 @@
 package buildup.cli.write;
 
 import buildup.cli.scene.Scene;
+import buildup.shared.length.LengthUnit;
 import java.awt.Color;
 import java.io.ByteArrayOutputStream;
 import java.io.StringReader;
@@ -33,7 +34,7 @@ public final class PngWriter {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             transcoder.transcode(
-                    new TranscoderInput(new StringReader(SvgWriter.withoutFonts(scene, font))),
+                    new TranscoderInput(new StringReader(SvgWriter.withoutFonts(scene, LengthUnit.INCH, font))),
                     new TranscoderOutput(out));
         } catch (TranscoderException e) {
             throw new IllegalStateException("a picture that was just drawn cannot be read", e);

@@ -3,13 +3,18 @@ package buildup.cli.write;
 import buildup.cli.scene.Scene;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 
 /** Writes sheets as one HTML file that prints them a page each, unscaled, and holds all that it needs. */
 public final class PrintPage {
     private PrintPage() {}
 
-    /** The file, UTF-8; a sheet on its side lies so on its page too. */
-    public static byte[] write(PdfBook book) {
+    /**
+     * The file, UTF-8; a sheet on its side lies so on its page too.
+     *
+     * @param outlines the font whose outlines stand for letters; absent for letters as text
+     */
+    public static byte[] write(PdfBook book, Optional<ShippedFont> outlines) {
         StringBuilder html = new StringBuilder();
         html.append("<!DOCTYPE html>\n<html lang=\"en-US\">\n<head>\n<meta charset=\"utf-8\">\n<title>")
                 .append(Markup.escaped(book.title()))
@@ -36,7 +41,7 @@ public final class PrintPage {
         for (int i = 0; i < scenes.size(); i++) {
             String name = "sheet-" + (i + 1);
             html.append("<section id=\"").append(name).append("\">\n");
-            html.append(SvgWriter.element(scenes.get(i), name + "-")).append("\n</section>\n");
+            html.append(SvgWriter.element(scenes.get(i), outlines, name + "-")).append("\n</section>\n");
         }
         return html.append("</body>\n</html>\n").toString().getBytes(StandardCharsets.UTF_8);
     }

@@ -55,18 +55,27 @@ public final class SvgWriter {
         return new SvgWriter(scene, Optional.empty(), "").text(unit).getBytes(StandardCharsets.UTF_8);
     }
 
-    /** The same with letters as outlines, so that it looks alike where no font is installed. */
-    static String withoutFonts(Scene scene, ShippedFont font) {
-        return new SvgWriter(scene, Optional.of(font), "").text(LengthUnit.INCH);
+    /**
+     * The same with letters as outlines of a font, so that it looks alike in a viewer that has no such font. What a text
+     * says stays with it as its title, for whoever points at it or has it read aloud.
+     */
+    public static byte[] outlined(Scene scene, LengthUnit unit, ShippedFont font) {
+        return withoutFonts(scene, unit, font).getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The same as text. */
+    static String withoutFonts(Scene scene, LengthUnit unit, ShippedFont font) {
+        return new SvgWriter(scene, Optional.of(font), "").text(unit);
     }
 
     /**
      * The scene as an element of a page.
      *
+     * @param outlines the font whose outlines stand for letters; absent for letters as text
      * @param prefix before every name in it
      */
-    static String element(Scene scene, String prefix) {
-        return new SvgWriter(scene, Optional.empty(), prefix).root(LengthUnit.INCH);
+    static String element(Scene scene, Optional<ShippedFont> outlines, String prefix) {
+        return new SvgWriter(scene, outlines, prefix).root(LengthUnit.INCH);
     }
 
     private String text(LengthUnit unit) {
@@ -173,6 +182,7 @@ public final class SvgWriter {
                     "translate(" + Numbers.pair(start.x(), scene.height() - start.y()) + ")" + turn + " scale(" + size
                             + " -" + size + ")");
             element.setAttribute("fill", color(Tone.INK));
+            element.appendChild(worded("title", label.text()));
             return element;
         }
         Element element = worded("text", label.text());

@@ -3,6 +3,7 @@ package buildup.cli.write;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.drawing.section.Drawn;
+import buildup.shared.length.LengthUnit;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -41,7 +42,7 @@ class PngWriterTest {
 
     @Test
     void letters_need_no_font_on_the_machine() {
-        assertThat(SvgWriter.withoutFonts(Drawn.of(Drawn.ONE).scene(), Drawn.FONT))
+        assertThat(SvgWriter.withoutFonts(Drawn.of(Drawn.ONE).scene(), LengthUnit.INCH, Drawn.FONT))
                 .doesNotContain("<text");
     }
 }

@@ -77,6 +77,11 @@ public final class SheetsCommand implements Callable<Integer> {
     private Optional<String> since = Optional.empty();
 
     @Option(
+            names = "--outline-text",
+            description = "In HTML, letters as outlines, alike in a browser without the font. A PDF brings its font.")
+    private boolean outlineText;
+
+    @Option(
             names = "-o",
             required = true,
             paramLabel = "FILE",
@@ -165,7 +170,9 @@ public final class SheetsCommand implements Callable<Integer> {
     private byte[] written(PdfBook book, ShippedFont font) {
         boolean html =
                 String.valueOf(output.getFileName()).toLowerCase(Locale.ROOT).endsWith(".html");
-        return html ? PrintPage.write(book) : PdfWriter.write(book, font);
+        return html
+                ? PrintPage.write(book, outlineText ? Optional.of(font) : Optional.empty())
+                : PdfWriter.write(book, font);
     }
 
     private static PdfBook book(Answer answer, List<ShopDrawings.Drawn> drawn) {
