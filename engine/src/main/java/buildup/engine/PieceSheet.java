@@ -74,7 +74,7 @@ final class PieceSheet {
                         "size",
                         "board")
                 .table(
-                        "WHERE THEY SIT: heights from the datum, out from the wall plane",
+                        "WHERE THE PIECES SIT: heights from the datum, out from the wall plane",
                         "letter",
                         "name",
                         "bottom",

@@ -20,7 +20,7 @@ class CsvReportTest {
         List<String> titles =
                 Sheeted.titles(Ran.of("report", CORNICE, "--format", "csv").out());
         assertThat(titles)
-                .startsWith("THE WHOLE STACK", "PIECES", "PIECES: bears on", "PIECES: backing to nail to")
+                .startsWith("SIZE AND WEIGHT", "PIECES", "PIECES: bears on", "PIECES: backing to nail to")
                 .anyMatch(title -> title.startsWith("MEMBERS"))
                 .anyMatch(title -> title.startsWith("UNFINISHED WOOD SEEN"))
                 .doesNotHaveDuplicates();
@@ -34,7 +34,7 @@ class CsvReportTest {
         JsonNode json = new JsonMapper()
                 .readTree(Ran.of("report", CORNICE, "--format", "json").out());
         Sheeted.Block totals =
-                Sheeted.block(Ran.of("report", CORNICE, "--format", "csv").out(), "THE WHOLE STACK");
+                Sheeted.block(Ran.of("report", CORNICE, "--format", "csv").out(), "SIZE AND WEIGHT");
         assertThat(Double.parseDouble(totals.cell(0, "height in")))
                 .isCloseTo(json.at("/totals/height").doubleValue(), within(1e-6));
         assertThat(Double.parseDouble(totals.cell(0, "weight, lb a foot")))
@@ -66,7 +66,7 @@ class CsvReportTest {
     void of_two_stacks_each_row_stands_as_a_and_as_b_and_what_differs_below() {
         String csv = Ran.of("report", CORNICE, CORNICE, "--format", "csv").out();
         assertThat(csv).doesNotContain("B - A");
-        Sheeted.Block whole = Sheeted.block(csv, "THE WHOLE STACK");
+        Sheeted.Block whole = Sheeted.block(csv, "SIZE AND WEIGHT");
         assertThat(whole.rows()).hasSize(2);
         assertThat(whole.cell(0, "height in")).isEqualTo(whole.cell(1, "height in"));
     }

@@ -35,6 +35,25 @@ class TextReportTest {
         fits(demo, ran.out());
     }
 
+    /** One heading, one table: who looks for a figure by its heading finds one place. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "report reading-room-cornice.yaml",
+                "report reading-room-door-head.yaml",
+                "report reading-room-mantel.yaml",
+                "cuts reading-room-case.yaml"
+            })
+    void no_heading_stands_over_two_tables(String line) {
+        String[] words = line.split(" ");
+        List<String> headings = Ran.of(words[0], Ran.demo(words[1]).toString()).out()
+                .lines()
+                .filter(text -> text.matches("[A-Z][A-Z' ]{3,}(?:[,:;?].*)?"))
+                .map(text -> text.replaceAll("[:;].*", ""))
+                .toList();
+        assertThat(headings).hasSizeGreaterThan(5).doesNotHaveDuplicates();
+    }
+
     @Test
     @Tag("long")
     void any_stack_fits_a_page_of_80_columns_and_its_verdict_25_lines() {

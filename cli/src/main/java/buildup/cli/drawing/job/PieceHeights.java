@@ -34,7 +34,7 @@ record PieceHeights(Section section, List<Fixed> fixed, FigurePrinter printer) {
     private Table places(List<Integer> upward) {
         OptionalDouble floor = section.stack().space().floor();
         return new Table(
-                "Where they sit, from below up; heights are of the lower and the upper edge, back and front from the wall"
+                "Where the pieces sit, from below up; heights are of the lower and the upper edge, back and front from the wall"
                         + " plane",
                 Table.columns(
                         "",

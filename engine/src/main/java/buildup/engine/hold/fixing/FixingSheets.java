@@ -73,7 +73,7 @@ public final class FixingSheets {
                         "joints.otherLateral")
                 .tableOfEach(
                         "factors",
-                        "WHAT THESE FIGURES WERE REDUCED BY, and the clause for it",
+                        "REDUCTIONS of these figures, and the clause for each",
                         "name",
                         "factors.in",
                         "factors.factor",

@@ -225,7 +225,7 @@ public final class OrderSheets {
     }
 
     private Sheet nails() {
-        return Sheet.of("order.nails", "NAILS AND SCREWS: when each row is driven", order.driving())
+        return Sheet.of("order.nails", "WHEN EACH ROW IS DRIVEN", order.driving())
                 .name("fastening", "row", row -> row.fixed().fastening().name())
                 .words("piece", "through", row -> section.name(row.fixed().piece()))
                 .count("step", "in step", row -> row.step() + 1)
@@ -286,7 +286,7 @@ public final class OrderSheets {
                                 + " piece that is not fastened. What two people lift at best is {weight} with the load"
                                 + " held close; overhead it is much less.")
                 .with("weight", Figure.of(Quantity.WEIGHT, TWO_LIFT).rounded(Rounding.decimals(0))));
-        return Sheet.of("order.cautions", "WITH THE SEQUENCE GOES", said)
+        return Sheet.of("order.cautions", "CAUTIONS FOR THE SEQUENCE", said)
                 .saying("caution", "caution", phrase -> phrase)
                 .people()
                 .sheet();

@@ -232,7 +232,7 @@ public final class SupportSheets {
     }
 
     private Sheet whole() {
-        return Sheet.single("support.whole", "STANDING OF THE WHOLE STACK", support.whole())
+        return Sheet.single("support.whole", "STABILITY OF THE WHOLE STACK", support.whole())
                 .words("answer", "it", whole -> whole.answer().word())
                 .flag("stands", "stands", Whole::stands)
                 .measureIf("factor", "factor", Quantity.TIMES, Rounding.decimals(2), Whole::factor)
@@ -270,7 +270,7 @@ public final class SupportSheets {
         said.add(Phrase.of(Support.LEFT_OUT));
         return Sheet.of(
                         "support.told",
-                        "THE WHOLE STACK: every piece rigid, contacts that only push, fastenings at their limits",
+                        "STABILITY: every piece rigid, contacts that only push, fastenings at their limits",
                         said)
                 .saying("verdict", "verdict", phrase -> phrase)
                 .people()

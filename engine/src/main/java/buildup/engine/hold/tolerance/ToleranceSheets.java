@@ -114,7 +114,7 @@ public final class ToleranceSheets {
     }
 
     private Sheet spreads() {
-        return Sheet.of("tolerance.sizes", "WHAT STRAYS, plus and minus", study.sources())
+        return Sheet.of("tolerance.sizes", "SIZES THAT STRAY, plus and minus", study.sources())
                 .name("size", "size", ErrorSource::name)
                 .measureIf(
                         "spread",
@@ -129,7 +129,7 @@ public final class ToleranceSheets {
                         Rounding.decimals(4),
                         source -> wall(source) ? OptionalDouble.of(source.spread()) : OptionalDouble.empty())
                 .saying("how", "how far", ToleranceSheets::how)
-                .table("WHAT STRAYS, plus and minus", "size", "how")
+                .table("SIZES THAT STRAY, plus and minus", "size", "how")
                 .sheet()
                 .askedIf(study.asked());
     }

@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 public final class ClearanceSheets {
     private static final String FIRE =
             "NEAR THE FIRE: how far each piece may project where it is. " + Clearance.CAUTION;
-    private static final String SOURCES = "RULES ASKED ABOUT FIRE, as data of the catalog. " + Clearance.CAUTION;
+    private static final String SOURCES = "FIRE RULES ASKED, as data of the catalog. " + Clearance.CAUTION;
 
     private final Section section;
     private final Clearance clearance;

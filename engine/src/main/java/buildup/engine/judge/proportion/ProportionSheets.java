@@ -63,7 +63,7 @@ public final class ProportionSheets {
     }
 
     private Sheet parts() {
-        return Sheet.of("proportion.parts", "PARTS of it, as seen", proportion.parts())
+        return Sheet.of("proportion.parts", "PARTS OF THE TRIM, as seen", proportion.parts())
                 .name("name", "part", part -> part.part().word())
                 .length("bottom", "from", PartShare::bottom)
                 .length("top", "to", PartShare::top)
@@ -99,7 +99,7 @@ public final class ProportionSheets {
                         "out",
                         "off",
                         "inRoom")
-                .table("WHERE THE ORDERS STAND", "order", "book")
+                .table("SOURCES OF THE ORDERS", "order", "book")
                 .sheet()
                 .askedIf(proportion.asked() && !proportion.orders().isEmpty());
     }
@@ -144,7 +144,7 @@ public final class ProportionSheets {
                         row -> row.rule().book() + ", " + row.rule().place()
                                 + (row.rule().memory() ? "; from memory" : ""))
                 .table("RULES OF THE BOOKS at this size", "rule", "of", "least", "most", "has", "side")
-                .table("WHERE THE RULES STAND", "rule", "book")
+                .table("SOURCES OF THE RULES", "rule", "book")
                 .sheet()
                 .askedIf(proportion.asked() && !proportion.sizes().isEmpty());
     }

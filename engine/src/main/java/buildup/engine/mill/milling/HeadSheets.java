@@ -79,7 +79,7 @@ final class HeadSheets {
                         Knife::edge)
                 .json()
                 .table("GROUND KNIVES", "head", "width", "steel", "noSteel", "woodDepth", "depth", "circle", "hook")
-                .table("HOW THEY RUN", "head", "knives", "speed", "rim", "feed", "marks", "scallop")
+                .table("SPEED AND FEED", "head", "knives", "speed", "rim", "feed", "marks", "scallop")
                 .sheet();
     }
 }

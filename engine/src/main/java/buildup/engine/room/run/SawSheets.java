@@ -87,7 +87,7 @@ final class SawSheets {
                                 .add(one, fit));
             }
         }));
-        return Sheet.of("fence", "OR AGAINST THE FENCE, as they stand on the wall", List.copyOf(places.entrySet()))
+        return Sheet.of("fence", "SAW, against the fence, as they stand on the wall", List.copyOf(places.entrySet()))
                 .words("course", "piece", entry -> entry.getKey().course())
                 .words("end", "end", entry -> entry.getKey().hand().word())
                 .words("on", "on", entry -> String.join("; ", entry.getValue().stretches()))

@@ -48,7 +48,7 @@ final class PlanSheets {
     static Sheet rips(Optional<CutList> list) {
         return Sheet.of(
                         "rips",
-                        "CUTTING PLAN CHECK: boards that are ripped, against any other way to rip them",
+                        "RIPPING CHECK: boards that are ripped, against any other way to rip them",
                         StickSheets.all(list, CutList::rips))
                 .length("thickness", "thickness", RipPlan::thickness)
                 .name("wood", "wood", RipPlan::wood)
@@ -56,7 +56,7 @@ final class PlanSheets {
                 .measure("over", OVER, Quantity.MONEY, rip -> over(rip.aim(), rip.over()))
                 .saying("known", "what is known", rip -> known(rip.aim(), rip.over()))
                 .table(
-                        "CUTTING PLAN CHECK: boards that are ripped, against any other way to rip them",
+                        "RIPPING CHECK: boards that are ripped, against any other way to rip them",
                         "thickness",
                         "wood",
                         "known")

@@ -74,7 +74,7 @@ public final class StickSheets {
 
     /** What it takes altogether. */
     private static Sheet totals(Optional<CutList> list) {
-        return Sheet.single("totals", "WHAT IT TAKES", list)
+        return Sheet.single("totals", "LENGTHS AND LUMBER IN ALL", list)
                 .count("pieces", "lengths to cut", one -> one.pieces().size())
                 .measure("feetOfPieces", "lengths, end to end", Quantity.RUN, CutList::feetWanted)
                 .count("sticks", "sticks", one -> one.sticks().size())
@@ -254,7 +254,7 @@ public final class StickSheets {
                         bill -> bill.priced() ? OptionalDouble.of(bill.price() / HUNDREDTHS) : OptionalDouble.empty())
                 .table("WOOD: lumber by nominal sizes", "of", "wood", "sticks", "feet", "boardFeet", "price")
                 .table(
-                        "WHERE IT GOES: used in lengths; kept in offcuts; wasted in kerfs, ends, edges, short offcuts",
+                        "WHERE THE WOOD GOES: used in lengths; kept in offcuts; wasted in kerfs, ends, edges, short offcuts",
                         "of",
                         "wood",
                         "used",

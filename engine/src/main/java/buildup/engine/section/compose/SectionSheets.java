@@ -20,7 +20,7 @@ public final class SectionSheets {
     /** The figures of the whole stack. */
     public static Sheet totals(Section section) {
         Totals whole = section.totals();
-        return Sheet.single("totals", "THE WHOLE STACK", whole)
+        return Sheet.single("totals", "SIZE AND WEIGHT", whole)
                 .length("height", "height", Totals::height)
                 .length("projection", "projection", Totals::projection)
                 .length("bottom", "bottom", Totals::bottom)
