@@ -129,7 +129,8 @@ class CutsCommandTest {
     void two_stacks_are_set_beside_each_other() {
         Ran ran = cuts(RAIL + STOCK, DEMO);
         assertThat(ran.out())
-                .contains("A: Rail", "B: Reading-room", "LENGTHS AND LUMBER IN ALL", "B - A", "JOINTS to make", "total");
+                .contains(
+                        "A: Rail", "B: Reading-room", "LENGTHS AND LUMBER IN ALL", "B - A", "JOINTS to make", "total");
         assertThat(ran.out().lines()).allMatch(line -> line.length() <= 80);
         assertThat(ran.err()).contains("A  problem", "A  note");
         assertThat(Ran.with((RAIL + STOCK).getBytes(UTF_8), "cuts", DEMO, "-").err())

@@ -46,7 +46,8 @@ class TextReportTest {
             })
     void no_heading_stands_over_two_tables(String line) {
         String[] words = line.split(" ");
-        List<String> headings = Ran.of(words[0], Ran.demo(words[1]).toString()).out()
+        List<String> headings = Ran.of(words[0], Ran.demo(words[1]).toString())
+                .out()
                 .lines()
                 .filter(text -> text.matches("[A-Z][A-Z' ]{3,}(?:[,:;?].*)?"))
                 .map(text -> text.replaceAll("[:;].*", ""))
