@@ -1,7 +1,9 @@
 package buildup.cli.page;
 
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
+import buildup.cli.scene.PiecePart;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.write.SvgWriter;
@@ -32,6 +34,14 @@ record PagePicture(String key) {
             return new Group(
                     key + "-" + group.id(),
                     group.items().stream().map(this::named).toList());
+        }
+        if (item instanceof About about) {
+            return new About(
+                    about.subject(), about.items().stream().map(this::named).toList());
+        }
+        if (item instanceof PiecePart part) {
+            return new About(
+                    part.subject(), part.items().stream().map(this::named).toList());
         }
         return item instanceof Area area ? new Area(Optional.empty(), area.title(), area.ring(), area.tone()) : item;
     }

@@ -33,6 +33,6 @@ public record Scene(String title, String description, double width, double heigh
     }
 
     private static Stream<SceneItem> opened(List<SceneItem> items) {
-        return items.stream().flatMap(item -> item instanceof Group group ? opened(group.items()) : Stream.of(item));
+        return items.stream().flatMap(item -> item.held().map(Scene::opened).orElseGet(() -> Stream.of(item)));
     }
 }

@@ -1,6 +1,8 @@
 package buildup.cli.write;
 
 import buildup.cli.scene.Scene;
+import buildup.cli.scene.Subject;
+import buildup.profiles.outline.Point;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,7 +27,8 @@ final class DxfTables {
         return dash.isEmpty() ? UNBROKEN : dashes.computeIfAbsent(dash, one -> "DASH" + (dashes.size() + 1));
     }
 
-    void write(Scene scene, DxfPairs out) {
+    /** @param zero what is written as (0, 0) */
+    void write(Scene scene, Point zero, DxfPairs out) {
         out.put(0, "SECTION").put(2, "HEADER");
         out.put(9, "$ACADVER").put(1, RELEASE);
         out.put(9, "$DWGCODEPAGE").put(3, DxfPairs.LETTERS_NAME);
@@ -33,11 +36,11 @@ final class DxfTables {
         out.put(9, "$MEASUREMENT").put(70, NOT_METRIC);
         for (String bounds : List.of("$EXT", "$LIM")) {
             boolean sheet = bounds.equals("$LIM");
-            out.put(9, bounds + "MIN").put(10, 0.0).put(20, 0.0);
+            out.put(9, bounds + "MIN").put(10, -zero.x()).put(20, -zero.y());
             if (!sheet) {
                 out.put(30, 0.0);
             }
-            out.put(9, bounds + "MAX").put(10, scene.width()).put(20, scene.height());
+            out.put(9, bounds + "MAX").put(10, scene.width() - zero.x()).put(20, scene.height() - zero.y());
             if (!sheet) {
                 out.put(30, 0.0);
             }
@@ -67,12 +70,31 @@ final class DxfTables {
     }
 
     private static void layers(DxfPairs out) {
-        out.put(0, "TABLE").put(2, "LAYER").put(70, DxfLayer.values().length + 1);
+        out.put(0, "TABLE").put(2, "LAYER").put(70, Subject.values().length + 1);
         layer("0", 7, out);
-        for (DxfLayer layer : DxfLayer.values()) {
-            layer(layer.name(), layer.color(), out);
+        for (Subject layer : Subject.values()) {
+            layer(layer.name(), color(layer), out);
         }
         out.put(0, "ENDTAB");
+    }
+
+    /** One of the format's numbered colors, negative where the layer is switched off. */
+    static int color(Subject layer) {
+        return switch (layer) {
+            case TRIM, NOTES -> 7;
+            case NAILER -> 30;
+            case FRAMING, HATCH, SHEET -> 8;
+            case WALL, BREAK -> 9;
+            case DIMENSIONS, LETTERS -> 3;
+            case LIGHTS -> 40;
+            case EYES -> 4;
+            case BEARING, CLEARANCE -> 1;
+            case WEIGHTS, SEQUENCE -> 2;
+            case FASTENINGS -> 6;
+            case SEASONS, PROPORTION -> 5;
+            // it lies under the wood, and nothing here covers it
+            case GRID -> -8;
+        };
     }
 
     private static void layer(String name, int color, DxfPairs out) {

@@ -120,6 +120,8 @@ public final class SvgWriter {
                 add(parent, element);
             } else if (item instanceof Clip clip) {
                 add(parent, clipped(clip));
+            } else if (item.held().isPresent()) {
+                addAll(parent, item.held().get());
             } else {
                 add(parent, drawn(item));
             }

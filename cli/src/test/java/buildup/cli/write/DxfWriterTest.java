@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.format.Drawn;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
@@ -11,8 +12,10 @@ import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
+import buildup.cli.scene.PiecePart;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.Tone;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Arc;
@@ -83,8 +86,8 @@ class DxfWriterTest {
         List<Segment> open = List.of(BASE, DOME.reversed().moved(buildup.profiles.outline.Motion.shift(5, 0)));
         assertThat(entities(new Path(open, false, LineStyle.RAY)))
                 .containsExactly(
-                        "LINE | 8 LIGHT | 6 DASH1 | 10 0.0 | 20 0.0 | 30 0.0 | 11 2.0 | 21 0.0 | 31 0.0",
-                        "ARC | 8 LIGHT | 6 DASH1 | 10 6.0 | 20 0.0 | 30 0.0 | 40 1.0 | 50 0.0 | 51 180.0");
+                        "LINE | 8 LIGHTS | 6 DASH1 | 10 0.0 | 20 0.0 | 30 0.0 | 11 2.0 | 21 0.0 | 31 0.0",
+                        "ARC | 8 LIGHTS | 6 DASH1 | 10 6.0 | 20 0.0 | 30 0.0 | 40 1.0 | 50 0.0 | 51 180.0");
     }
 
     @Test
@@ -132,13 +135,64 @@ class DxfWriterTest {
         Label figure = new Label("1-1/2", new Point(1, 1), 0.2, Label.Anchor.START, false, 0.5);
         Path ring = new Path(List.of(DOME, BASE), true, LineStyle.LEADER);
         Path tick = new Path(List.of(BASE), false, LineStyle.TICK);
-        assertThat(entities(new Group("dimensions", List.of(figure, ring, tick))))
+        assertThat(entities(new About(Subject.DIMENSIONS, List.of(figure, ring, tick))))
                 .isNotEmpty()
                 .allMatch(entity -> entity.contains("| 8 DIMENSIONS") || entity.startsWith("SEQEND | 8 DIMENSIONS"));
-        assertThat(entities(new Group("letters", List.of(figure, ring))))
+        assertThat(entities(new Group("letters", List.of(new About(Subject.LETTERS, List.of(figure, ring))))))
                 .isNotEmpty()
-                .allMatch(entity -> entity.contains("| 8 BALLOONS"));
+                .allMatch(entity -> entity.contains("| 8 LETTERS"));
         assertThat(entities(new Group("legend", List.of(figure)))).allMatch(entity -> entity.contains("| 8 NOTES"));
+    }
+
+    private static PiecePart piece(String name, Point home, double wide) {
+        Outline outline = Outline.rectangle(new Box(home.x(), home.y(), home.x() + wide, home.y() + 0.5));
+        return new PiecePart(
+                name,
+                Subject.TRIM,
+                home,
+                new Point(1, 0.25),
+                List.of(new Path(outline.segments(), true, LineStyle.OUTLINE)));
+    }
+
+    @Test
+    void one_piece_stands_as_it_is_with_its_datum_at_the_origin() {
+        assertThat(entities(piece("a-lip", new Point(1.5, 0.75), 2)))
+                .containsExactly(
+                        "POLYLINE | 8 TRIM | 6 CONTINUOUS | 66 1 | 70 1 | 10 0.0 | 20 0.0 | 30 0.0",
+                        "VERTEX | 8 TRIM | 10 0.5 | 20 0.5 | 30 0.0",
+                        "VERTEX | 8 TRIM | 10 2.5 | 20 0.5 | 30 0.0",
+                        "VERTEX | 8 TRIM | 10 2.5 | 20 1.0 | 30 0.0",
+                        "VERTEX | 8 TRIM | 10 0.5 | 20 1.0 | 30 0.0",
+                        "SEQEND | 8 TRIM");
+    }
+
+    @Test
+    void of_several_pieces_each_is_a_block_once_however_often_it_stands_there() {
+        String text = dxf(
+                piece("a-lip", new Point(1.5, 0.75), 2),
+                piece("b-cap", new Point(1, 1.25), 2),
+                piece("a-lip", new Point(5.5, 0.75), 2),
+                piece("a-lip", new Point(7.5, 0.75), 3));
+        assertThat(text)
+                .containsOnlyOnce("BLOCK\r\n  8\r\nTRIM\r\n  2\r\nA-LIP\r\n")
+                .containsOnlyOnce("BLOCK\r\n  8\r\nTRIM\r\n  2\r\nB-CAP\r\n")
+                .containsOnlyOnce("BLOCK\r\n  8\r\nTRIM\r\n  2\r\nA-LIP-2\r\n");
+        assertThat(text.substring(text.indexOf("ENTITIES")))
+                .contains("INSERT\r\n  8\r\nTRIM\r\n  2\r\nA-LIP\r\n 10\r\n0.5\r\n 20\r\n0.5\r\n")
+                .contains("INSERT\r\n  8\r\nTRIM\r\n  2\r\nB-CAP\r\n 10\r\n0.0\r\n 20\r\n1.0\r\n")
+                .contains("INSERT\r\n  8\r\nTRIM\r\n  2\r\nA-LIP\r\n 10\r\n4.5\r\n 20\r\n0.5\r\n")
+                .contains("INSERT\r\n  8\r\nTRIM\r\n  2\r\nA-LIP-2\r\n 10\r\n6.5\r\n")
+                .doesNotContain("POLYLINE");
+    }
+
+    @Test
+    void names_of_blocks_are_as_long_as_the_format_takes_and_no_two_alike() {
+        String text = dxf(
+                piece("a-" + "long".repeat(20), new Point(1, 1), 2),
+                piece("a-" + "long".repeat(20) + "-2", new Point(1, 2), 2.5));
+        assertThat(text)
+                .contains("  2\r\nA-LONGLONGLONGLONGLONGLONGLONGL\r\n")
+                .contains("  2\r\nA-LONGLONGLONGLONGLONGLONGLON-2\r\n");
     }
 
     @Test
@@ -148,11 +202,13 @@ class DxfWriterTest {
                 .startsWith("  0\r\nSECTION\r\n  2\r\nHEADER\r\n")
                 .contains("$INSUNITS\r\n 70\r\n1\r\n", "$EXTMAX\r\n 10\r\n4.0\r\n 20\r\n3.0\r\n 30\r\n0.0\r\n")
                 .endsWith("  0\r\nENDSEC\r\n  0\r\nEOF\r\n");
+        for (Subject layer : Subject.values()) {
+            assertThat(text)
+                    .contains("LAYER\r\n  2\r\n" + layer.name() + "\r\n 70\r\n0\r\n 62\r\n" + DxfTables.color(layer)
+                            + "\r\n");
+        }
         for (LineStyle style : LineStyle.values()) {
-            DxfLayer.of(style)
-                    .ifPresent(layer -> assertThat(text)
-                            .contains("LAYER\r\n  2\r\n" + layer.name() + "\r\n 70\r\n0\r\n 62\r\n" + layer.color()
-                                    + "\r\n"));
+            assertThat(Subject.of(style)).isNotNull();
         }
         // the grid is switched off
         assertThat(text).contains("GRID\r\n 70\r\n0\r\n 62\r\n-8");

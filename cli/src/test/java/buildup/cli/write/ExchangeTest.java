@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.catalog.format.Drawn;
 import buildup.catalog.format.TracingReader;
 import buildup.cli.OutsideTool;
-import buildup.cli.Ran;
 import buildup.profiles.Profile;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -149,15 +148,5 @@ class ExchangeTest {
             assertThat(Outlines.off(inches, outline)).as(profile.name()).isLessThan(2e-3);
             assertThat(Outlines.area(inches)).isCloseTo(outline.area(), within(1e-3 * outline.perimeter()));
         }
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"section", "elevation", "rays", "holds"})
-    void every_view_is_sound_dxf_to_another_program(String view) throws Exception {
-        Path file = folder.resolve("view.dxf");
-        Ran.of("draw", Ran.demo("reading-room-cornice.yaml").toString(), "--view", view, "-o", file.toString());
-        OutsideTool.Run read = OutsideTool.python(folder, "ezdxf", "dxf_read.py", file);
-        assertThat(read.output()).startsWith("0 0 1 ").contains("text Reading-room bookcase cornice");
-        assertThat(read.output()).doesNotContain("\\U+");
     }
 }

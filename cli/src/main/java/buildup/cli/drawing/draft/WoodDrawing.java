@@ -1,14 +1,18 @@
 package buildup.cli.drawing.draft;
 
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
+import buildup.cli.scene.PiecePart;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.Tone;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -82,12 +86,26 @@ public final class WoodDrawing {
      * What is drawn of one body.
      *
      * @param number of the body in the section
+     * @param name its letter and its name, in letters that any file format takes
+     * @param home its lower back corner, in of the picture
      */
-    public record Layer(int number, List<SceneItem> areas, List<SceneItem> hatches, List<SceneItem> edges) {
+    public record Layer(
+            int number,
+            String name,
+            Subject subject,
+            Point home,
+            List<SceneItem> areas,
+            List<SceneItem> hatches,
+            List<SceneItem> edges) {
         public Layer {
             areas = List.copyOf(areas);
             hatches = List.copyOf(hatches);
             edges = List.copyOf(edges);
+        }
+
+        /** Items that belong to the body, as such; nothing of nothing. */
+        public List<SceneItem> part(List<SceneItem> items) {
+            return items.isEmpty() ? List.of() : List.of(new PiecePart(name, subject, home, Point.ORIGIN, items));
         }
     }
 
@@ -100,7 +118,7 @@ public final class WoodDrawing {
         view.shown().stream()
                 .sorted(Comparator.comparing((PictureView.Shown shown) -> Look.of(shown.body()))
                         .reversed())
-                .forEach(shown -> wood.add(shown, ids.get(shown.number())));
+                .forEach(shown -> wood.add(shown, ids.get(shown.number()), view.scale()));
         double covering = section.stack().space().wall().covering() * view.scale();
         if (covering > 0) {
             view.shown().stream()
@@ -111,7 +129,7 @@ public final class WoodDrawing {
         return wood;
     }
 
-    private void add(PictureView.Shown shown, String slug) {
+    private void add(PictureView.Shown shown, String slug, double scale) {
         Body body = shown.body();
         Look look = Look.of(body);
         // neighbors' hatches do not run on in one another
@@ -132,7 +150,24 @@ public final class WoodDrawing {
             }
             part.breaks().forEach(line -> breaks.addAll(broken(line)));
         }
-        layers.add(new Layer(shown.number(), areas, hatches, edges));
+        Box box = body.outline().box();
+        layers.add(new Layer(
+                shown.number(),
+                body.piece() ? Section.letter(shown.number()) + "-" + slug : slug,
+                subject(look),
+                new Point(box.back(), box.bottom()).times(scale),
+                areas,
+                hatches,
+                edges));
+    }
+
+    private static Subject subject(Look look) {
+        return switch (look) {
+            case TRIM -> Subject.TRIM;
+            case NAILER -> Subject.NAILER;
+            case FRAMING -> Subject.FRAMING;
+            case ROOM, COVERING -> Subject.WALL;
+        };
     }
 
     private static String title(PictureView.Shown shown) {
@@ -152,13 +187,17 @@ public final class WoodDrawing {
                 List<SceneItem> fill = Look.COVERING.fill(Optional.empty(), Optional.empty(), ring, Point.ORIGIN);
                 plasterEdges.add(
                         0,
-                        Look.COVERING.edge(
-                                List.of(new Line(
-                                        new Point(
-                                                strip.box().back(), strip.box().bottom()),
-                                        new Point(
-                                                strip.box().back(), strip.box().top()))),
-                                false));
+                        new About(
+                                Subject.WALL,
+                                List.of(Look.COVERING.edge(
+                                        List.of(new Line(
+                                                new Point(
+                                                        strip.box().back(),
+                                                        strip.box().bottom()),
+                                                new Point(
+                                                        strip.box().back(),
+                                                        strip.box().top()))),
+                                        false))));
                 plaster.addAll(fill);
             }
         }
@@ -190,19 +229,21 @@ public final class WoodDrawing {
 
     /** The fills, to be drawn first. */
     public List<SceneItem> areas() {
-        return layers.stream().flatMap(layer -> layer.areas().stream()).toList();
+        return layers.stream()
+                .flatMap(layer -> layer.part(layer.areas()).stream())
+                .toList();
     }
 
     /** The hatches, to be drawn on the fills. */
     public List<SceneItem> hatches() {
-        return Stream.concat(layers.stream().flatMap(layer -> layer.hatches().stream()), plaster.stream())
+        return Stream.concat(layers.stream().flatMap(layer -> layer.part(layer.hatches()).stream()), plaster.stream())
                 .toList();
     }
 
     /** The outlines and break lines, to be drawn last. */
     public List<SceneItem> edges() {
         List<SceneItem> edges = new ArrayList<>(plasterEdges);
-        layers.forEach(layer -> edges.addAll(layer.edges()));
+        layers.forEach(layer -> edges.addAll(layer.part(layer.edges())));
         edges.addAll(breakLines());
         return List.copyOf(edges);
     }

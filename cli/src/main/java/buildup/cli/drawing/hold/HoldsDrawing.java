@@ -7,12 +7,14 @@ import buildup.cli.drawing.label.MarkNumbers;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Fixed;
@@ -118,7 +120,7 @@ public final class HoldsDrawing {
     }
 
     /** A mark on the picture, with its number in a ring at a place of it and its words in the list to the right. */
-    private record Mark(Point at, String words) {}
+    private record Mark(Point at, Subject subject, String words) {}
 
     /** Bearings, falls and nails, numbered from the top down, and the list of what they are. */
     private List<SceneItem> marks() {
@@ -133,7 +135,7 @@ public final class HoldsDrawing {
                     LineStyle.BEARING));
             items.add(new Path(fall(balance), false, LineStyle.FALL));
             past(balance).ifPresent(line -> items.add(new Path(List.of(line), false, LineStyle.PAST)));
-            marks.add(new Mark(top(balance), words(balance)));
+            marks.add(new Mark(top(balance), Subject.WEIGHTS, words(balance)));
         }
         for (Fixed nail : nails) {
             items.add(new Path(SectionMarks.nail(nail, HEAD, 1), false, nailStyle()));
@@ -141,7 +143,7 @@ public final class HoldsDrawing {
             if (!bites.isEmpty()) {
                 items.add(new Path(bites, false, LineStyle.BITE));
             }
-            marks.add(new Mark(nail.head(), words(nail)));
+            marks.add(new Mark(nail.head(), Subject.FASTENINGS, words(nail)));
         }
         if (!marks.isEmpty()) {
             items.addAll(listed(marks, items));
@@ -156,7 +158,7 @@ public final class HoldsDrawing {
                 .sorted(Comparator.comparingDouble((Mark mark) -> -mark.at().y()))
                 .toList();
         for (int i = 0; i < ordered.size(); i++) {
-            numbers.set(i + 1, ordered.get(i).at());
+            numbers.set(i + 1, ordered.get(i).subject(), ordered.get(i).at());
         }
         List<SceneItem> items = new ArrayList<>(numbers.items());
         double beside = Stream.concat(drawn.stream(), items.stream())
@@ -169,12 +171,16 @@ public final class HoldsDrawing {
             wishes.add(new Spread.Wish(ordered.get(i).words(), y, y));
         }
         List<Label> lines = Spread.besides(measure, wishes, beside + 3.5 * size, size);
+        List<SceneItem> words = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             Label line = lines.get(i);
+            int number = lines.size() - i;
+            Subject subject = ordered.get(number - 1).subject();
             Point ring = new Point(beside + 2.5 * size, line.at().y() + size * Label.CAPITALS / 2);
-            items.addAll(numbers.ringed(lines.size() - i, ring));
+            items.add(new About(subject, numbers.ringed(number, ring)));
+            words.add(new About(subject, List.of(line)));
         }
-        items.addAll(lines);
+        items.addAll(words);
         return items;
     }
 

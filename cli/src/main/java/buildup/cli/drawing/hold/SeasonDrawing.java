@@ -6,12 +6,14 @@ import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.hold.season.Effect;
 import buildup.engine.hold.season.Season;
@@ -74,7 +76,7 @@ public final class SeasonDrawing {
         items.add(new Group("edges", wood.edges()));
         items.addAll(outlines("driest", year.driest(), LineStyle.DRY));
         items.addAll(outlines("dampest", year.dampest(), LineStyle.DAMP));
-        items.addAll(words());
+        items.addAll(About.of(Subject.SEASONS, words()));
         items.add(PictureSheet.below(items, legend(), size));
         return PictureSheet.around(
                 section.stack().title() + ", through the year",

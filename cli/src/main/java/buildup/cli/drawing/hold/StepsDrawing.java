@@ -10,6 +10,7 @@ import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
@@ -18,6 +19,7 @@ import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.hold.order.Driving;
 import buildup.engine.hold.order.OrderSheets;
@@ -146,25 +148,25 @@ public final class StepsDrawing {
         for (WoodDrawing.Layer layer : wood.layers()) {
             if (before.contains(layer.number())) {
                 layer.areas().forEach(area -> items.add(unnamed(area)));
-                layer.edges().forEach(edge -> items.add(styled(edge, LineStyle.NAILER)));
+                items.addAll(layer.part(styled(layer.edges(), LineStyle.NAILER)));
             }
         }
         for (WoodDrawing.Layer layer : wood.layers()) {
             if (now.unit().bodies().contains(layer.number())) {
                 layer.areas().forEach(area -> items.add(unnamed(area)));
-                items.addAll(layer.hatches());
-                layer.edges().forEach(edge -> items.add(styled(edge, LineStyle.NAIL)));
+                items.addAll(layer.part(layer.hatches()));
+                items.addAll(layer.part(styled(layer.edges(), LineStyle.NAIL)));
             }
         }
         order.driving().stream()
                 .filter(row -> row.step() == step)
                 .forEach(row ->
                         items.add(new Path(SectionMarks.nail(row.fixed(), HEAD, view.scale()), false, LineStyle.NAIL)));
-        items.addAll(arrow(now));
+        items.addAll(About.of(Subject.SEQUENCE, arrow(now)));
         double under = items.stream()
                 .mapToDouble(item -> item.box().bottom())
                 .reduce(view.window().bottom(), Math::min);
-        items.addAll(words(step, now, under));
+        items.addAll(About.of(Subject.SEQUENCE, words(step, now, under)));
         return new Group("step-" + (step + 1), items);
     }
 
@@ -173,8 +175,11 @@ public final class StepsDrawing {
         return item instanceof Area area ? new Area(Optional.empty(), area.title(), area.ring(), area.tone()) : item;
     }
 
-    private static SceneItem styled(SceneItem item, LineStyle style) {
-        return item instanceof Path path ? new Path(path.segments(), path.closed(), style) : item;
+    private static List<SceneItem> styled(List<SceneItem> edges, LineStyle style) {
+        return edges.stream()
+                .<SceneItem>map(
+                        item -> item instanceof Path path ? new Path(path.segments(), path.closed(), style) : item)
+                .toList();
     }
 
     /** From where it comes to the middle of its place, with a bend if it has one. */

@@ -7,12 +7,14 @@ import buildup.cli.drawing.label.LineNames;
 import buildup.cli.drawing.label.MarkNumbers;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.judge.clearance.Clearance;
 import buildup.engine.judge.clearance.FireEnvelope;
@@ -106,7 +108,7 @@ public final class ClearanceDrawing {
         LineNames names = new LineNames(measure, frame, size);
         breaks().forEach(line -> names.keepClear(line.box()));
         clearance.firebox().ifPresent(firebox -> {
-            items.add(new Group("opening", opening(firebox, names)));
+            items.add(new Group("opening", About.of(Subject.CLEARANCE, opening(firebox, names))));
             items.addAll(envelopes(firebox, names));
         });
         items.addAll(places(names));
@@ -122,11 +124,13 @@ public final class ClearanceDrawing {
                             .mapToDouble(item -> item.box().face())
                             .max()
                             .orElse(0);
-                    items.add(front.moved(
-                            (1 + PictureSheet.WIDER) * right
-                                    + 3 * size
-                                    - front.box().back(),
-                            frame.top() - front.box().top()));
+                    items.addAll(About.of(
+                            Subject.CLEARANCE,
+                            List.of(front.moved(
+                                    (1 + PictureSheet.WIDER) * right
+                                            + 3 * size
+                                            - front.box().back(),
+                                    frame.top() - front.box().top()))));
                 });
         items.add(PictureSheet.below(items, legend(marks, numbers), 2 * size));
         return PictureSheet.around(
@@ -147,13 +151,13 @@ public final class ClearanceDrawing {
                 List<Segment> ring = section.body(layer.number()).outline().segments();
                 areas.add(look.fill(Optional.empty(), Optional.of(section.name(layer.number())), ring, Point.ORIGIN)
                         .get(0));
-                edges.add(look.edge(ring, true));
+                edges.addAll(layer.part(List.of(look.edge(ring, true))));
             } else {
                 areas.addAll(layer.areas());
-                edges.addAll(layer.edges());
+                edges.addAll(layer.part(layer.edges()));
             }
         }
-        wood.covering().stream().filter(Path.class::isInstance).forEach(edges::add);
+        wood.covering().stream().filter(About.class::isInstance).forEach(edges::add);
         List<Segment> broken = List.copyOf(breaks());
         if (!broken.isEmpty()) {
             edges.add(new Path(broken, false, LineStyle.BREAK));
@@ -223,11 +227,11 @@ public final class ClearanceDrawing {
                 .filter(Group.class::isInstance)
                 .map(Group.class::cast)
                 .filter(group -> !group.id().equals("pieces") && !group.id().equals("edges"))
-                .flatMap(group -> group.items().stream())
+                .flatMap(group -> Scene.leaves(group.items()).stream())
                 .filter(Path.class::isInstance)
                 .forEach(path -> numbers.keepClear((Path) path));
         for (int i = 0; i < marks.size(); i++) {
-            numbers.set(i + 1, marks.get(i).at());
+            numbers.set(i + 1, Subject.CLEARANCE, marks.get(i).at());
         }
         return numbers;
     }
@@ -242,7 +246,7 @@ public final class ClearanceDrawing {
         List<SceneItem> items = new ArrayList<>();
         Line level = new Line(new Point(0, top), new Point(frame.face(), top));
         items.add(new Path(List.of(level), false, LineStyle.EXTENSION));
-        names.add("top of the fire opening", List.of(level));
+        names.add("top of the fire opening", Subject.CLEARANCE, List.of(level));
         items.add(new Path(
                 List.of(
                         new Line(new Point(frame.back(), top), new Point(0, top)),
@@ -284,8 +288,9 @@ public final class ClearanceDrawing {
             LineStyle style = styles.get(number % styles.size());
             number++;
             List<Segment> walk = List.copyOf(entry.getKey());
-            items.add(new Group("envelope-" + number, List.of(new Path(walk, false, style))));
-            names.add(String.join(", ", entry.getValue()), ends(entry.getKey()));
+            items.add(new Group(
+                    "envelope-" + number, About.of(Subject.CLEARANCE, List.of(new Path(walk, false, style)))));
+            names.add(String.join(", ", entry.getValue()), Subject.CLEARANCE, ends(entry.getKey()));
         }
         return items;
     }
@@ -323,10 +328,14 @@ public final class ClearanceDrawing {
                     .forEach(sides::add);
             if (!sides.isEmpty()) {
                 items.add(new Group(
-                        "place-" + (items.size() + 1), List.of(new Path(List.copyOf(sides), false, LineStyle.OTHER))));
+                        "place-" + (items.size() + 1),
+                        About.of(Subject.CLEARANCE, List.of(new Path(List.copyOf(sides), false, LineStyle.OTHER)))));
                 Box drawn = Box.around(sides.stream().map(Line::box).toList());
                 double y = round.top() < frame.top() ? drawn.top() : drawn.bottom();
-                names.add(place.name(), List.of(new Line(new Point(drawn.back(), y), new Point(frame.face(), y))));
+                names.add(
+                        place.name(),
+                        Subject.CLEARANCE,
+                        List.of(new Line(new Point(drawn.back(), y), new Point(frame.face(), y))));
             }
         }
         return items;

@@ -9,6 +9,7 @@ import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Gray;
 import buildup.cli.scene.Group;
@@ -17,6 +18,7 @@ import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.judge.proportion.Corona;
 import buildup.engine.judge.proportion.LaidOrder;
@@ -91,16 +93,20 @@ public final class ProportionDrawing {
     private Scene scene() {
         double masses = -(own.width() + GAP);
         List<SceneItem> items = new ArrayList<>();
-        items.add(new Group("masses", masses(masses)));
+        items.add(new Group("masses", About.of(Subject.PROPORTION, masses(masses))));
         items.add(new Group("stack", stack()));
         double right = own.face();
         Optional<Group> order = proportion.laid().map(laid -> order(laid, own.face() + GAP));
-        order.ifPresent(items::add);
-        proportion.laid().ifPresent(laid -> items.addAll(joins(laid, right, right + GAP)));
-        items.addAll(names(own.back() + masses - 2 * SIZE));
+        items.addAll(About.of(Subject.PROPORTION, order.stream().toList()));
+        proportion
+                .laid()
+                .ifPresent(laid -> items.addAll(About.of(Subject.PROPORTION, joins(laid, right, right + GAP))));
+        items.addAll(About.of(Subject.PROPORTION, names(own.back() + masses - 2 * SIZE)));
         if (order.isPresent()) {
-            items.addAll(orderNames(
-                    proportion.laid().orElseThrow(), order.get().box().face() + 2 * SIZE));
+            items.addAll(About.of(
+                    Subject.PROPORTION,
+                    orderNames(
+                            proportion.laid().orElseThrow(), order.get().box().face() + 2 * SIZE)));
         }
         double under =
                 items.stream().mapToDouble(item -> item.box().bottom()).min().orElse(0) - 2 * SIZE;
@@ -141,8 +147,8 @@ public final class ProportionDrawing {
         for (WoodDrawing.Layer layer : wood.layers()) {
             if (section.body(layer.number()).inStack()) {
                 items.addAll(layer.areas());
-                items.addAll(layer.hatches());
-                items.addAll(layer.edges());
+                items.addAll(layer.part(layer.hatches()));
+                items.addAll(layer.part(layer.edges()));
             }
         }
         return items;

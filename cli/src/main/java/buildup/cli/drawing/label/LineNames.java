@@ -1,10 +1,12 @@
 package buildup.cli.drawing.label;
 
+import buildup.cli.scene.About;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
@@ -27,11 +29,13 @@ public final class LineNames {
     private final Box frame;
     private final double size;
     private final List<Box> taken = new ArrayList<>();
-    private final List<Spread.Wish> beside = new ArrayList<>();
+    private final List<Beside> beside = new ArrayList<>();
     private final List<Ending> above = new ArrayList<>();
     private final List<Ending> below = new ArrayList<>();
 
-    private record Ending(String name, double x) {}
+    private record Beside(Spread.Wish wish, Subject subject) {}
+
+    private record Ending(String name, Subject subject, double x) {}
 
     /**
      * Starts with no lines.
@@ -50,8 +54,12 @@ public final class LineNames {
         taken.add(drawn);
     }
 
-    /** Adds lines of one name; each ends where it leaves the frame to the right, above or below. */
-    public void add(String name, List<Line> lines) {
+    /**
+     * Adds lines of one name; each ends where it leaves the frame to the right, above or below.
+     *
+     * @param subject what the lines are about
+     */
+    public void add(String name, Subject subject, List<Line> lines) {
         List<Point> ends = lines.stream().map(Line::to).toList();
         List<Spread.Wish> own = new ArrayList<>();
         for (double y :
@@ -63,18 +71,22 @@ public final class LineNames {
                 own.add(new Spread.Wish(name, y, y));
             }
         }
-        beside.addAll(own);
+        own.forEach(wish -> beside.add(new Beside(wish, subject)));
         above.addAll(level(
-                name, ends.stream().filter(end -> !isBeside(end) && end.y() > frame.top() - Tolerance.TOUCHING)));
+                name,
+                subject,
+                ends.stream().filter(end -> !isBeside(end) && end.y() > frame.top() - Tolerance.TOUCHING)));
         below.addAll(level(
-                name, ends.stream().filter(end -> !isBeside(end) && end.y() < frame.bottom() + Tolerance.TOUCHING)));
+                name,
+                subject,
+                ends.stream().filter(end -> !isBeside(end) && end.y() < frame.bottom() + Tolerance.TOUCHING)));
     }
 
-    private List<Ending> level(String name, Stream<Point> ends) {
+    private List<Ending> level(String name, Subject subject, Stream<Point> ends) {
         List<Ending> endings = new ArrayList<>();
         for (double x : sorted(ends.map(Point::x).toList())) {
             if (endings.isEmpty() || x - endings.get(endings.size() - 1).x() > TOGETHER * size) {
-                endings.add(new Ending(name, x));
+                endings.add(new Ending(name, subject, x));
             }
         }
         return endings;
@@ -90,10 +102,15 @@ public final class LineNames {
 
     /** The names, none on another. */
     public List<SceneItem> items() {
-        List<Spread.Wish> wishes = beside.stream()
-                .sorted(Comparator.comparingDouble(Spread.Wish::middle))
+        List<Beside> ordered = beside.stream()
+                .sorted(Comparator.comparingDouble(one -> one.wish().middle()))
                 .toList();
-        List<SceneItem> items = new ArrayList<>(Spread.besides(measure, wishes, frame.face() + size / 2, size));
+        List<Label> labels =
+                Spread.besides(measure, ordered.stream().map(Beside::wish).toList(), frame.face() + size / 2, size);
+        List<SceneItem> items = new ArrayList<>();
+        for (int i = 0; i < labels.size(); i++) {
+            items.add(new About(ordered.get(i).subject(), List.of(labels.get(i))));
+        }
         List<Box> all = new ArrayList<>(taken);
         items.forEach(item -> all.add(item.box()));
         items.addAll(rows(above, 1, all));
@@ -122,12 +139,12 @@ public final class LineNames {
                 label = at(ending, edge + first + way * row * PITCH * size);
             }
             taken.add(label.box());
-            items.add(label);
+            items.addAll(About.of(ending.subject(), List.of(label)));
             if (row > 0) {
                 Line leader = new Line(
                         new Point(ending.x(), edge),
                         new Point(ending.x(), label.at().y()));
-                items.add(new Path(List.of(leader), false, LineStyle.LEADER));
+                items.addAll(About.of(ending.subject(), List.of(new Path(List.of(leader), false, LineStyle.LEADER))));
                 taken.add(leader.box());
             }
         }

@@ -1,8 +1,10 @@
 package buildup.cli.drawing.label;
 
 import buildup.cli.drawing.draft.PictureView;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
@@ -49,8 +51,12 @@ public final class MarkNumbers {
         }
     }
 
-    /** Sets a number beside its mark, as near as can be. */
-    public void set(int number, Point mark) {
+    /**
+     * Sets a number beside its mark, as near as can be.
+     *
+     * @param subject what the mark is about
+     */
+    public void set(int number, Subject subject, Point mark) {
         List<Point> places = DISTANCES.stream()
                 .flatMap(distance -> IntStream.range(0, DIRECTIONS)
                         .mapToObj(i -> mark.plus(Point.towards(2 * Math.PI * (i + 0.5) / DIRECTIONS)
@@ -64,10 +70,10 @@ public final class MarkNumbers {
         double far = mark.distance(place);
         if (far > LED * radius) {
             Line leader = leader(mark, place);
-            items.addAll(Leaders.drawn(leader));
+            items.add(new About(subject, Leaders.drawn(leader)));
             clearances.addLine(leader);
         }
-        items.addAll(ringed(number, place));
+        items.add(new About(subject, ringed(number, place)));
     }
 
     private Line leader(Point mark, Point place) {

@@ -4,6 +4,7 @@ import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Gray;
 import buildup.cli.scene.Group;
@@ -11,8 +12,10 @@ import buildup.cli.scene.Hatch;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
+import buildup.cli.scene.PiecePart;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.look.light.Band.Lit;
 import buildup.engine.look.light.FrontView;
@@ -139,8 +142,8 @@ public final class ElevationDrawing {
 
     private List<SceneItem> front() {
         List<SceneItem> items = painted();
-        items.addAll(names());
-        items.addAll(shadowNames());
+        items.addAll(About.of(Subject.TRIM, names()));
+        items.addAll(About.of(Subject.LIGHTS, shadowNames()));
         return items;
     }
 
@@ -161,9 +164,11 @@ public final class ElevationDrawing {
             bands.add(new Hatch(ring(band), pattern, Point.ORIGIN));
         }
         if (!bands.isEmpty()) {
-            items.add(new Group("shadows", bands));
+            items.add(new Group("shadows", About.of(Subject.LIGHTS, bands)));
         }
-        items.add(new Group("edges", edges()));
+        items.add(new Group(
+                "edges",
+                List.of(new PiecePart("front", Subject.TRIM, strips.get(0).low(), Point.ORIGIN, edges()))));
         return items;
     }
 

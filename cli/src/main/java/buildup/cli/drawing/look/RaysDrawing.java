@@ -6,12 +6,15 @@ import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.LineNames;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.PiecePart;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.look.light.Band;
 import buildup.engine.look.light.Lighting;
@@ -82,12 +85,12 @@ public final class RaysDrawing {
         LineNames names = new LineNames(measure, frame, size);
         wood.breaks().forEach(line -> names.keepClear(line.box()));
         List<Line> rays = rays();
-        names.add(lighting.light().name(), rays);
+        names.add(lighting.light().name(), Subject.LIGHTS, rays);
         addLines(items, "rays", rays, LineStyle.RAY);
         List<Line> sight = new ArrayList<>();
         for (Sighting sighting : sights) {
             List<Line> own = sightLines(sighting);
-            names.add(sighting.eye().name(), own);
+            names.add(sighting.eye().name(), Subject.EYES, own);
             sight.addAll(own);
         }
         addLines(items, "sight", sight, LineStyle.SIGHT);
@@ -112,11 +115,19 @@ public final class RaysDrawing {
 
     /** What does not face the room is only hinted at here. */
     private static List<SceneItem> thin(List<SceneItem> edges) {
-        return edges.stream()
-                .map(item -> item instanceof Path path && path.style() != LineStyle.BREAK
-                        ? (SceneItem) new Path(path.segments(), path.closed(), LineStyle.EXTENSION)
-                        : item)
-                .toList();
+        return edges.stream().map(RaysDrawing::thin).toList();
+    }
+
+    private static SceneItem thin(SceneItem item) {
+        if (item instanceof PiecePart part) {
+            return new PiecePart(part.name(), part.subject(), part.home(), part.origin(), thin(part.items()));
+        }
+        if (item instanceof About about) {
+            return new About(about.subject(), thin(about.items()));
+        }
+        return item instanceof Path path && path.style() != LineStyle.BREAK
+                ? new Path(path.segments(), path.closed(), LineStyle.EXTENSION)
+                : item;
     }
 
     private List<SceneItem> walk() {

@@ -2,6 +2,7 @@ package buildup.cli.drawing.paper;
 
 import buildup.cli.drawing.draft.Scale;
 import buildup.cli.drawing.sheet.Block;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Clip;
 import buildup.cli.scene.Group;
@@ -10,6 +11,7 @@ import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
+import buildup.cli.scene.PiecePart;
 import buildup.cli.scene.SceneItem;
 import buildup.profiles.outline.Box;
 import java.util.EnumSet;
@@ -42,17 +44,27 @@ final class Shrunk {
     }
 
     private static Group group(Group group, double by) {
-        return new Group(
-                group.id(), group.items().stream().map(item -> item(item, by)).toList());
+        return new Group(group.id(), items(group.items(), by));
+    }
+
+    private static List<SceneItem> items(List<SceneItem> items, double by) {
+        return items.stream().map(item -> item(item, by)).toList();
     }
 
     private static SceneItem item(SceneItem item, double by) {
         if (item instanceof Group group) {
             return group(group, by);
+        } else if (item instanceof About about) {
+            return new About(about.subject(), items(about.items(), by));
+        } else if (item instanceof PiecePart part) {
+            return new PiecePart(
+                    part.name(),
+                    part.subject(),
+                    part.home().times(by),
+                    part.origin().times(by),
+                    items(part.items(), by));
         } else if (item instanceof Clip clip) {
-            return new Clip(
-                    Scale.of(clip.window(), by),
-                    clip.items().stream().map(one -> item(one, by)).toList());
+            return new Clip(Scale.of(clip.window(), by), items(clip.items(), by));
         } else if (item instanceof Area area) {
             return new Area(area.id(), area.title(), Scale.of(area.ring(), by), area.tone());
         } else if (item instanceof Path path) {

@@ -2,7 +2,6 @@ package buildup.cli.drawing.paper;
 
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Clip;
-import buildup.cli.scene.Group;
 import buildup.cli.scene.SceneItem;
 import java.util.List;
 import java.util.Optional;
@@ -18,8 +17,8 @@ final class Unnamed {
     }
 
     private static Stream<SceneItem> of(SceneItem item) {
-        if (item instanceof Group group) {
-            return of(group.items()).stream();
+        if (item.held().isPresent()) {
+            return of(item.held().get()).stream();
         }
         if (item instanceof Clip clip) {
             return Stream.of(new Clip(clip.window(), of(clip.items())));

@@ -7,8 +7,10 @@ import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.PiecePart;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.room.cope.Cope;
 import buildup.engine.room.cope.CopeLine;
@@ -67,7 +69,7 @@ public final class CopeDrawing {
                 .add(cope));
         List<SceneItem> items = new ArrayList<>();
         for (List<Cope> kind : kinds.values()) {
-            Group one = new Group("cope-" + (items.size() + 1), template(kind));
+            Group one = new Group("cope-" + (items.size() + 1), template(kind, items.size() + 1));
             items.add(items.isEmpty() ? one : PictureSheet.below(items, one, 4 * Drafting.TEXT));
         }
         return PictureSheet.around(
@@ -77,7 +79,7 @@ public final class CopeDrawing {
                 2 * Drafting.TEXT);
     }
 
-    private List<SceneItem> template(List<Cope> kind) {
+    private List<SceneItem> template(List<Cope> kind, int number) {
         Cope first = kind.get(0);
         Outline outline = section.body(first.fit().course().body()).outline();
         List<Segment> face = CopeLine.onFace(outline, first.corner());
@@ -91,13 +93,15 @@ public final class CopeDrawing {
         ring.add(new Line(new Point(end, high.y()), new Point(end, low.y())));
         ring.add(new Line(new Point(end, low.y()), low));
         ring.addAll(face);
-        List<SceneItem> items = new ArrayList<>(WoodDrawing.Look.TRIM.fill(
+        List<SceneItem> wood = new ArrayList<>(WoodDrawing.Look.TRIM.fill(
                 Optional.of("stick"), Optional.of(first.fit().course().name()), ring, Point.ORIGIN));
-        items.add(new Path(ring, true, LineStyle.NAILER));
-        items.add(new Path(face, false, LineStyle.OUTLINE));
+        wood.add(new Path(ring, true, LineStyle.NAILER));
+        wood.add(new Path(face, false, LineStyle.OUTLINE));
         if (Math.abs(first.corner() - 90) > Tolerance.SAME_DIRECTION) {
-            items.add(new Path(back, false, LineStyle.ARRIS));
+            wood.add(new Path(back, false, LineStyle.ARRIS));
         }
+        List<SceneItem> items = new ArrayList<>(
+                List.of(new PiecePart("cope-" + number, Subject.TRIM, new Point(0, low.y()), Point.ORIGIN, wood)));
         items.add(new Path(
                 List.of(new Line(new Point(0, low.y() - 0.3), new Point(0, high.y() + 0.3))), false, LineStyle.PLANE));
         items.add(PictureSheet.below(items, legend(kind), 2 * Drafting.TEXT));

@@ -4,10 +4,12 @@ import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.label.Caption;
 import buildup.cli.drawing.label.PlanPlaces.Place;
 import buildup.cli.drawing.label.Spread;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.room.plan.Ending;
 import buildup.engine.room.plan.WallCorner;
@@ -68,13 +70,15 @@ final class PlanDetail {
         List<SceneItem> items = new ArrayList<>(shape.walls(place.run(), WALL * reach));
         place.ending().ifPresent(ending -> items.addAll(against(ending, shape)));
         items.addAll(shape.courses(place.run(), true));
-        items.addAll(names(window));
+        items.addAll(About.of(Subject.DIMENSIONS, names(window)));
         double size = Drafting.TEXT;
         Point middle = new Point(window.middle().x(), window.bottom() - 2 * size);
         items.add(Label.centered(measure, place.words(), middle.plus(new Point(size, 0)), size, false));
         double half = measure.width(place.words(), size) / 2;
-        items.addAll(Caption.ringed(
-                measure, String.valueOf(place.number()), middle.minus(new Point(half + size, 0)), false));
+        items.addAll(About.of(
+                Subject.LETTERS,
+                Caption.ringed(
+                        measure, String.valueOf(place.number()), middle.minus(new Point(half + size, 0)), false)));
         return new Group(id, items);
     }
 

@@ -11,10 +11,12 @@ import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.room.plan.Opening;
 import buildup.engine.room.plan.Stretch;
@@ -160,7 +162,7 @@ public final class PlanDrawing {
         double aside = (WALL + 1.6 * Drafting.SMALL_RING) / scale;
         for (Place place : places) {
             if (place.run() == number) {
-                items.addAll(ring(place, onto, aside, free));
+                items.addAll(About.of(Subject.LETTERS, ring(place, onto, aside, free)));
             }
         }
         // the longest first: it has its name in its middle, and the short ones find a place beside it
@@ -168,8 +170,9 @@ public final class PlanDrawing {
                 .boxed()
                 .sorted(Comparator.comparingDouble(
                         (Integer i) -> -run.stretches().get(i).length()))
-                .forEach(i -> items.addAll(
-                        words(run.stretches().get(i), job.frames().get(number).get(i), onto, scale, free)));
+                .forEach(i -> items.addAll(About.of(
+                        Subject.DIMENSIONS,
+                        words(run.stretches().get(i), job.frames().get(number).get(i), onto, scale, free))));
         Box drawn = Box.around(items.stream().map(SceneItem::box).toList());
         Point title = new Point(drawn.back(), drawn.top() + 2 * Drafting.TEXT);
         String text = run.name() + ", drawn 1 : " + Math.max(1, Math.round(1 / scale));

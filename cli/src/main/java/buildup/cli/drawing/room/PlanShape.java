@@ -1,11 +1,13 @@
 package buildup.cli.drawing.room;
 
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.Tone;
 import buildup.engine.room.plan.Opening;
 import buildup.engine.room.plan.Stretch;
@@ -48,7 +50,7 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
             }
             edges(outline, fit.course().trim() ? edges : hidden);
         }
-        path(hidden, LineStyle.EXTENSION).ifPresent(items::add);
+        path(hidden, LineStyle.EXTENSION).ifPresent(lines -> items.add(new About(Subject.NAILER, List.of(lines))));
         path(edges, LineStyle.ARRIS).ifPresent(items::add);
         return items;
     }

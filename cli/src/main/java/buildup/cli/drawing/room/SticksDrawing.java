@@ -7,6 +7,7 @@ import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Label;
@@ -15,6 +16,7 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.sticks.CutList;
@@ -186,20 +188,20 @@ public final class SticksDrawing {
                     way * slant(lie.piece().left()),
                     way * slant(lie.piece().right()));
             drawn.addAll(CutPiece.items(Optional.of(title(lie.piece())), ring));
-            drawn.addAll(name(lie.piece(), own));
+            drawn.addAll(About.of(Subject.DIMENSIONS, name(lie.piece(), own)));
             at = own.face();
         }
         double rest = length(strip.rest());
         double to = length(stick.length() - list.shop().trim());
         if (list.keeps(strip)) {
             drawn.addAll(gap(at, to - rest, box));
-            drawn.addAll(rest(strip, new Box(to - rest, box.bottom(), to, box.top())));
+            drawn.addAll(About.of(Subject.DIMENSIONS, rest(strip, new Box(to - rest, box.bottom(), to, box.top()))));
             at = to;
         }
         drawn.addAll(gap(at, box.face(), box));
         if (strip.ripped()) {
             drawn.add(new Path(CutPiece.ring(box), true, LineStyle.DIMENSION));
-            drawn.add(ripped(strip, box));
+            drawn.addAll(About.of(Subject.DIMENSIONS, List.of(ripped(strip, box))));
         }
         return drawn;
     }
@@ -251,6 +253,7 @@ public final class SticksDrawing {
     private static List<SceneItem> waste(Box box) {
         List<Segment> ring = CutPiece.ring(box);
         return List.of(
-                new Hatch(ring, WASTE, new Point(box.back(), box.bottom())), new Path(ring, true, LineStyle.EXTENSION));
+                new Hatch(ring, WASTE, new Point(box.back(), box.bottom())),
+                new About(Subject.TRIM, List.of(new Path(ring, true, LineStyle.EXTENSION))));
     }
 }

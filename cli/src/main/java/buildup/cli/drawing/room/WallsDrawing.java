@@ -4,6 +4,7 @@ import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Gray;
 import buildup.cli.scene.Group;
@@ -15,6 +16,7 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Pattern;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
 import buildup.engine.room.plan.Station;
@@ -152,8 +154,8 @@ public final class WallsDrawing {
         items.add(new Hatch(ring(room), ROOM, Point.ORIGIN));
         items.addAll(clashes(gap, up, left));
         items.add(new Path(piece, true, LineStyle.ARRIS));
-        items.add(new Path(lines(edge), false, LineStyle.OUTLINE));
-        items.addAll(figures(gap, up * far, -up * thick, left));
+        items.addAll(About.of(Subject.WALL, List.of(new Path(lines(edge), false, LineStyle.OUTLINE))));
+        items.addAll(About.of(Subject.DIMENSIONS, figures(gap, up * far, -up * thick, left)));
         String title = gap.stretch() + ": " + gap.surface().word() + " " + side(gap.surface()) + " "
                 + gap.fit().course().name() + ", gap " + size(gap.least().amount()) + " to "
                 + size(gap.most().amount());

@@ -3,12 +3,14 @@ package buildup.cli.drawing.sheet;
 import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.label.Clearances;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
@@ -104,6 +106,8 @@ public enum FullSize {
         Point middle = run.point(along + length / 2, run == DimensionAxis.LEVEL ? across + aside : across - aside);
         return List.of(
                 new Path(lines, false, LineStyle.CHECK),
-                Label.centered(measure, words, middle, Drafting.TEXT, run == DimensionAxis.UPRIGHT));
+                new About(
+                        Subject.SHEET,
+                        List.of(Label.centered(measure, words, middle, Drafting.TEXT, run == DimensionAxis.UPRIGHT))));
     }
 }

@@ -1,11 +1,13 @@
 package buildup.cli.drawing.sheet;
 
 import buildup.cli.drawing.draft.Words;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
@@ -74,6 +76,6 @@ public final class Legend {
 
     /** What it holds, from the top down. */
     public Group group() {
-        return new Group(GROUP, items);
+        return new Group(GROUP, About.of(Subject.NOTES, items));
     }
 }

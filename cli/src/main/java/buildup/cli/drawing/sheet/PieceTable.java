@@ -3,11 +3,13 @@ package buildup.cli.drawing.sheet;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Words;
 import buildup.cli.drawing.label.Caption;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Table;
 import buildup.cli.table.TableCell;
@@ -50,7 +52,9 @@ public final class PieceTable {
             String letter = Section.letter(i);
             body.placed().ifPresent(placed -> table.rows.add(table.row(letter, placed, section.stack())));
         }
-        return table.rows.isEmpty() ? Optional.empty() : Optional.of(Block.of(new Group("pieces-list", table.items())));
+        return table.rows.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Block.of(new Group("pieces-list", About.of(Subject.NOTES, table.items()))));
     }
 
     /** The same as a table that is broken to a page. */

@@ -3,9 +3,11 @@ package buildup.cli.drawing.sheet;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.draft.Words;
+import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Box;
@@ -73,7 +75,7 @@ public final class TitleBlock {
             List<Segment> ring = Outline.rectangle(new Box(x, y, x + SWATCH_WIDE, y + SWATCH_HIGH))
                     .segments();
             items.addAll(look.fill(Optional.empty(), Optional.empty(), ring, new Point(x, y)));
-            items.add(look.edge(ring, true));
+            items.add(new About(Subject.NOTES, List.of(look.edge(ring, true))));
             items.add(Label.of(
                     measure, word, new Point(x + SWATCH_WIDE + 0.07, y + 0.035), Drafting.TEXT, Label.Anchor.START));
             x += width + 0.2;

@@ -168,20 +168,20 @@ class PlanDrawingTest {
     @Test
     void no_name_and_no_ring_of_a_run_lies_on_another_or_on_wood_or_wall() {
         for (Group run : groups(drawn(TIGHT), "run-")) {
-            List<ChordRing> solid = run.items().stream()
+            List<ChordRing> solid = Scene.leaves(run.items()).stream()
                     .filter(Area.class::isInstance)
                     .map(Area.class::cast)
                     .filter(area -> area.tone() != Tone.PAPER)
                     .map(area -> ChordRing.of(area.ring(), 0.01))
                     .toList();
-            List<Box> rings = run.items().stream()
+            List<Box> rings = Scene.leaves(run.items()).stream()
                     .filter(Area.class::isInstance)
                     .map(Area.class::cast)
                     .filter(area -> area.tone() == Tone.PAPER)
                     .map(Area::box)
                     .toList();
             List<Box> set = new ArrayList<>(rings);
-            run.items().stream()
+            Scene.leaves(run.items()).stream()
                     .filter(Label.class::isInstance)
                     .map(Label.class::cast)
                     .filter(label -> !label.text().matches("\\d+"))
