@@ -121,6 +121,7 @@ final class Doubts {
         doubts.again(ring);
         doubts.sizes(home, options);
         doubts.radii(home);
+        new Meetings(traced, home, notices).told(doubts.told());
         if (options.deviation().isEmpty()) {
             doubts.otherwise(otherwise);
         }
@@ -297,11 +298,13 @@ final class Doubts {
         }
         Box own = Placing.box(home).orElse(box);
         size(
+                home,
                 "width",
                 box.width(),
                 own.width(),
                 home.unsure(segments -> around(segments).width()));
         size(
+                home,
                 "height",
                 box.height(),
                 own.height(),
@@ -315,7 +318,8 @@ final class Doubts {
             List<Point> on = home.points().get(i);
             if (home.curves().get(i) instanceof Curve.Round round && home.span(i) > LONG_ARC) {
                 double unsure = home.unsureOf(curves -> ((Curve.Round) curves.get(curve)).radius());
-                double hidden = goesOver(home, i) ? HIDDEN * ofHalf(home, i) * round.radius() : 0;
+                double hidden =
+                        isShallow(home, i, round) && goesOver(home, i) ? HIDDEN * ofHalf(home, i) * round.radius() : 0;
                 if (unsure > RADIUS_TOLD * round.radius() || hidden > TWO_ARCS) {
                     notices.add(TraceNotices.RADIUS_UNSURE
                             .with("place", OutlineCodes.place(on.get(on.size() / 2)))
@@ -324,6 +328,11 @@ final class Doubts {
                 }
             }
         }
+    }
+
+    /** Whether an arc turns less than about 60 degrees; one that turns more is seldom made of two. Common practice, no source. */
+    private static boolean isShallow(Fitting home, int i, Curve.Round round) {
+        return home.span(i) < round.radius();
     }
 
     /** Whether a curve goes over into a neighbor without a corner, as the parts of a cyma do: where it ends is not seen. */
@@ -343,11 +352,11 @@ final class Doubts {
         return Box.around(segments.stream().map(Segment::box).toList());
     }
 
-    private void size(String across, double size, double own, double unsure) {
+    private void size(Fitting home, String across, double size, double own, double unsure) {
         boolean onRule = false;
         for (int steps : List.of(16, 32, 64)) {
             boolean there = Math.abs(Math.rint(size * steps) / steps - size) < Tolerance.COINCIDENT;
-            onRule |= there && APART * unsure < 1.0 / steps;
+            onRule |= there && !Squaring.isSprung(home) && APART * unsure < 1.0 / steps;
         }
         double drawn = Math.abs(size - own);
         if ((SURE * unsure > AS_GOOD * noise.scatter() && !onRule) || drawn > DRAWN * noise.scatter()) {

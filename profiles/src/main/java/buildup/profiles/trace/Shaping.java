@@ -9,6 +9,7 @@ import buildup.profiles.trace.fit.Fitting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Draws the members of a squared ring as moldings have them, where the points allow it: quarter and half rounds that meet
@@ -23,6 +24,9 @@ final class Shaping {
 
     /** Lines and arcs that meet within so much of square may do so exactly, radians. */
     private static final double NEARLY_SQUARE = Math.toRadians(20);
+
+    /** Arcs that turn no more than this from one to the other may go over into each other, radians. */
+    private static final double NEARLY_SMOOTH = Math.toRadians(40);
 
     /** An arc that goes behind square by more than this undercuts, radians. */
     private static final double UNDERCUT = Math.toRadians(0.5);
@@ -49,11 +53,8 @@ final class Shaping {
         Curve a = fitting.curves().get(before(fitting, i));
         Curve b = fitting.curves().get(i);
         Corners.Kind kind = fitting.kinds().get(i);
-        if (a instanceof Curve.Round one && b instanceof Curve.Round other) {
-            boolean ogee = kind == Corners.Kind.SMOOTH && one.bend() * other.bend() < 0;
-            boolean near =
-                    Math.abs(one.radius() - other.radius()) < NEARLY_ALIKE * Math.max(one.radius(), other.radius());
-            return ogee && near ? fitting.tried(new Bond.Alike(before(fitting, i), i), HABIT) : fitting;
+        if (a instanceof Curve.Round && b instanceof Curve.Round) {
+            return maybeCyma(fitting, i) ? alike(fitting, i) : fitting;
         }
         if (kind != Corners.Kind.CORNER || a instanceof Curve.Straight == b instanceof Curve.Straight) {
             return fitting;
@@ -64,6 +65,38 @@ final class Shaping {
         int line = lineFirst ? before(fitting, i) : i;
         int round = lineFirst ? i : before(fitting, i);
         return square ? fitting.tried(new Bond.Square(line, round), HABIT) : fitting;
+    }
+
+    /** Whether a curve and the one before it may be the two arcs of a cyma: bent opposite ways, about alike, hardly a corner. */
+    static boolean maybeCyma(Fitting fitting, int i) {
+        return fitting.curves().get(before(fitting, i)) instanceof Curve.Round one
+                && fitting.curves().get(i) instanceof Curve.Round other
+                && one.bend() * other.bend() < 0
+                && Math.abs(one.radius() - other.radius()) < NEARLY_ALIKE * Math.max(one.radius(), other.radius())
+                && fitting.kinds().get(i) != Corners.Kind.CUSP
+                && Corners.turn(one, other, fitting.starts().get(i)) < NEARLY_SMOOTH;
+    }
+
+    /** The two arcs of a cyma alike, where that costs little; where it does not, their outer ends may be corners. */
+    private static Fitting alike(Fitting fitting, int i) {
+        Bond.Alike alike = new Bond.Alike(before(fitting, i), i);
+        Bond.Tangent tangent = new Bond.Tangent(before(fitting, i), i, false);
+        boolean smooth = fitting.bonds().contains(tangent);
+        Fitting kept = smooth ? fitting.tried(alike, HABIT) : fitting;
+        if (!kept.equals(fitting)) {
+            return kept;
+        }
+        List<Bond> free = fitting.bonds().stream()
+                .filter(bond -> !(bond instanceof Bond.Tangent outer)
+                        || (outer.second() != before(fitting, i) && outer.first() != i))
+                .collect(Collectors.toCollection(ArrayList::new));
+        if (!smooth) {
+            free.add(tangent);
+        }
+        Fitting ends = Fitting.solved(fitting.curves(), fitting.points(), free, fitting.noise())
+                .with(alike)
+                .reassigned();
+        return ends.holds() && ends.sound() && ends.error() < fitting.error() + HABIT ? ends : fitting;
     }
 
     /**

@@ -28,7 +28,7 @@ final class ShopSizes {
      */
     private static final double FARTHEST = 3;
 
-    private static final double FARTHEST_RADIUS = 2;
+    private static final double FARTHEST_RADIUS = 1.25;
 
     /** Half a step: smaller radii would be drawn to nothing, in. */
     private static final double LEAST_RADIUS = 1.0 / 32;
@@ -40,16 +40,18 @@ final class ShopSizes {
         this.most = most;
     }
 
+    /** A sprung molding has its sizes along its own face: how far it stands out and drops is on no rule. */
     static Fitting of(Fitting fitting, double most) {
         ShopSizes sizes = new ShopSizes(most);
+        boolean sprung = Squaring.isSprung(fitting);
         Fitting drawn = fitting;
-        for (int i : byPoints(fitting)) {
+        for (int i : sprung ? List.<Integer>of() : byPoints(fitting)) {
             drawn = sizes.offset(drawn, i);
         }
         for (int i : byPoints(fitting)) {
             drawn = sizes.radius(drawn, i);
         }
-        for (int i = 0; i < fitting.curves().size(); i++) {
+        for (int i = 0; i < fitting.curves().size() && !sprung; i++) {
             drawn = sizes.corner(drawn, i);
         }
         return drawn;

@@ -1,12 +1,15 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.trace.fit.Bond;
 import buildup.profiles.trace.fit.Curve;
 import buildup.profiles.trace.fit.Fitting;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Turns a ring that stands about upright to where it stands so exactly, and binds what is level or upright. */
 final class Squaring {
@@ -26,6 +29,14 @@ final class Squaring {
 
     /** Means taken one after another, each of the lines that agree with the one before. */
     private static final int MEANS = 2;
+
+    /** Where the back of a sprung molding looks that stands upright, and how far it may be from there, radians. */
+    private static final Point LEANING = new Point(-1, 1).unit();
+
+    private static final double LEANS = Math.toRadians(30);
+
+    /** What it may cost in (distance / noise)^2 that faces of a sprung molding are parallel and its edges square. */
+    private static final double SPRUNG = 9;
 
     private Squaring() {}
 
@@ -154,6 +165,35 @@ final class Squaring {
                 squared = squared.tried(new Bond.Angle(i, angle - off), Fitting.MEANT);
             }
         }
-        return squared;
+        return sprung(squared);
+    }
+
+    /** Whether it is bound as a sprung molding is. */
+    static boolean isSprung(Fitting fitting) {
+        return fitting.bonds().stream()
+                .anyMatch(bond -> bond instanceof Bond.Angle angle
+                        && Math.abs(Math.IEEEremainder(angle.angle(), QUARTER)) > Tolerance.SAME_DIRECTION);
+    }
+
+    /** The short faces and square edges of a sprung molding, parallel or square to the long back that leans. */
+    private static Fitting sprung(Fitting fitting) {
+        Flats flats = new Flats(fitting);
+        Optional<Flats.Flat> leaning = flats.towards(LEANING, LEANS)
+                .filter(back -> fitting.curves().get(back.curve()) instanceof Curve.Straight)
+                .filter(back -> fitting.span(back.curve()) > flats.size() / 2);
+        if (leaning.isEmpty()) {
+            return fitting;
+        }
+        int back = leaning.get().curve();
+        double lean = ((Curve.Straight) fitting.curves().get(back)).angle();
+        Fitting sprung = fitting.tried(new Bond.Angle(back, lean), SPRUNG);
+        for (int i : lines(fitting)) {
+            double angle = ((Curve.Straight) sprung.curves().get(i)).angle();
+            double off = Math.IEEEremainder(angle - lean, QUARTER);
+            if (i != back && Math.abs(off) < NEARLY && Math.abs(off(fitting, i)) > NEARLY) {
+                sprung = sprung.tried(new Bond.Angle(i, angle - off), SPRUNG);
+            }
+        }
+        return sprung;
     }
 }

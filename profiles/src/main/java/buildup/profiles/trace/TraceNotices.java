@@ -131,6 +131,19 @@ public final class TraceNotices {
             "Near {place} the points are nearly as likely with one member less.",
             "Look at the piece there; --deviation {deviation} leaves smaller members out.");
 
+    static final Kind SLIGHT_CORNER = TRACE_GRAIN.problem(
+            "Near {place} the points are nearly as likely with a slight corner; none is drawn.",
+            "Look at the piece there: a corner changes the radius beside it.");
+
+    static final Kind UNLIKE_ARCS = TRACE_GRAIN.problem(
+            "The two arcs that go over into each other near {place} come out unlike, {first} and {second}; mostly they are"
+                    + " alike.",
+            "Hold a radius gauge to both.");
+
+    static final Kind SLOPE_UNSURE = TRACE_GRAIN.problem(
+            "The points do not tell whether the slope near {place}, {amount} long, is straight: it may be a cyma.",
+            "Look at the piece there, or trace it more closely.");
+
     private static final class Words {
         private static final String TOO_LARGE =
                 "The outline is {size} {across}. As inches that is {feet} of {kind}: {unit}?";

@@ -140,7 +140,7 @@ public record Fitting(
     }
 
     /** Every point given to that one of two neighbors which it lies nearer to, in order; fitted again. */
-    Fitting reassigned() {
+    public Fitting reassigned() {
         Fitting fitting = this;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             List<List<Point>> next = new ArrayList<>(fitting.points);
@@ -251,7 +251,15 @@ public record Fitting(
         return solved(curves, points, more, noise);
     }
 
-    private boolean holds() {
+    /** The same, one of its bonds given up. */
+    public Fitting without(Bond bond) {
+        List<Bond> less = new ArrayList<>(bonds);
+        less.remove(bond);
+        return solved(curves, points, less, noise);
+    }
+
+    /** Whether all its bonds are kept. */
+    public boolean holds() {
         return strain <= Tolerance.BOND_KEPT && Double.isFinite(error);
     }
 

@@ -46,6 +46,9 @@ final class Improving {
     /** Corners that turn no more than this may be none. */
     private static final double SLIGHT = Math.toRadians(40);
 
+    /** A line that stands farther than this from level and upright may hide a cyma; radians. */
+    private static final double SLOPE = Math.toRadians(10);
+
     /** A line is tried as an arc when its own points gain so much by it, as (distance / noise)^2. */
     private static final double CURVED_GAIN = 4;
 
@@ -86,7 +89,7 @@ final class Improving {
         for (int i = 0; i < fitting.curves().size(); i++) {
             Draft draft = new Draft(fitting, i);
             gains.add(Stream.concat(
-                            Stream.of(draft.parted(), draft.eased()),
+                            Stream.of(draft.parted(), draft.eased(), draft.waved()),
                             SHARES.stream().flatMap(draft::flats))
                     .flatMap(Optional::stream)
                     .map(Fitting::reassigned)
@@ -322,6 +325,45 @@ final class Improving {
                             round.bend() * 51 / 50));
             draft.kinds.add(i + 1, Corners.Kind.SMOOTH);
             return Optional.of(draft.bound());
+        }
+
+        /** A line as the two arcs of a cyma, bent opposite ways, each as its half of the points is. */
+        Optional<Fitting> waved() {
+            List<Point> on = points.get(i);
+            int half = on.size() / 2;
+            if (half < LEAST_GIVER || !slopes()) {
+                return Optional.empty();
+            }
+            Moments moments = Moments.of(on);
+            Curve first = Fitting.curve(moments, new Splitting.Stretch(0, half, true), on.subList(0, half));
+            Curve second =
+                    Fitting.curve(moments, new Splitting.Stretch(half, on.size(), true), on.subList(half, on.size()));
+            boolean opposite = first instanceof Curve.Round one
+                    && second instanceof Curve.Round other
+                    && one.bend() * other.bend() < 0;
+            if (!opposite) {
+                return Optional.empty();
+            }
+            Draft draft = again();
+            draft.curves.set(i, second);
+            draft.curves.add(i, first);
+            draft.points.set(i, on.subList(half, on.size()));
+            draft.points.add(i, on.subList(0, half));
+            draft.kinds.add(i + 1, Corners.Kind.SMOOTH);
+            return Optional.of(draft.bound());
+        }
+
+        /** Whether it is a line that stands neither along nor square to the longest one. */
+        private boolean slopes() {
+            Optional<Curve.Straight> longest = IntStream.range(0, curves.size())
+                    .filter(k -> curves.get(k) instanceof Curve.Straight)
+                    .boxed()
+                    .max(Comparator.comparingDouble(fitting::span))
+                    .map(k -> (Curve.Straight) curves.get(k));
+            return curves.get(i) instanceof Curve.Straight line
+                    && Math.abs(Math.IEEEremainder(
+                                    line.angle() - longest.orElse(line).angle(), Math.PI / 2))
+                            > SLOPE;
         }
 
         /** A line that goes over into a neighboring arc, bent as that is. */

@@ -1,0 +1,79 @@
+package buildup.profiles.trace;
+
+import buildup.profiles.outline.OutlineCodes;
+import buildup.profiles.outline.Point;
+import buildup.profiles.trace.fit.Bond;
+import buildup.profiles.trace.fit.Curve;
+import buildup.profiles.trace.fit.Fitting;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Notices;
+import java.util.List;
+
+/** Doubts about how curves go over into each other, where a little in that is much in a radius. */
+final class Meetings {
+    /**
+     * Curves that would lie nearer to their points by so much with a corner between them may have one: a little under three
+     * standard deviations, as (distance / noise)^2.
+     */
+    private static final double CORNER = 8;
+
+    /** A slope that is shorter than so many of the least members that can be told may as well be a cyma. */
+    private static final double WAVY = 6.5;
+
+    private final Traced traced;
+    private final Fitting home;
+    private final Notices notices;
+
+    /** @param home the curves before their sizes were drawn to the rule */
+    Meetings(Traced traced, Fitting home, Notices notices) {
+        this.traced = traced;
+        this.home = home;
+        this.notices = notices;
+    }
+
+    /** @param least length of the least member that the points tell, in */
+    void told(double least) {
+        for (Bond bond : home.bonds()) {
+            if (bond instanceof Bond.Tangent tangent) {
+                corner(tangent);
+            }
+        }
+        for (int i = 0; i < home.curves().size(); i++) {
+            unlike((i + home.curves().size() - 1) % home.curves().size(), i);
+            slope(i, WAVY * least);
+        }
+    }
+
+    private void corner(Bond.Tangent tangent) {
+        if (home.error() - home.without(tangent).error() > CORNER) {
+            notices.add(TraceNotices.SLIGHT_CORNER.with("place", place(tangent.second())));
+        }
+    }
+
+    private void unlike(int before, int i) {
+        if (home.curves().get(before) instanceof Curve.Round one
+                && home.curves().get(i) instanceof Curve.Round other
+                && Shaping.maybeCyma(home, i)
+                && !home.bonds().contains(new Bond.Alike(before, i))) {
+            notices.add(TraceNotices.UNLIKE_ARCS
+                    .with("place", place(i))
+                    .with("first", Figure.fine(one.radius()))
+                    .with("second", Figure.fine(other.radius())));
+        }
+    }
+
+    private void slope(int i, double shortest) {
+        boolean held = home.bonds().stream().anyMatch(bond -> bond instanceof Bond.Angle angle && angle.line() == i);
+        if (home.curves().get(i) instanceof Curve.Straight && !held && home.span(i) < shortest) {
+            List<Point> on = home.points().get(i);
+            notices.add(TraceNotices.SLOPE_UNSURE
+                    .with("place", OutlineCodes.place(on.get(on.size() / 2)))
+                    .amount(Figure.fine(home.span(i))));
+        }
+    }
+
+    private Phrase place(int i) {
+        return OutlineCodes.place(home.starts().get(i));
+    }
+}
