@@ -38,6 +38,7 @@ final class CommandNotices {
             "'{name}' cannot name a profile.", "Take small letters, digits and hyphens.");
     static final Kind UNKNOWN_UNIT =
             DocumentCodes.UNKNOWN_NAME.refusal("There is no unit '{word}'.", "Take in, mm, cm or ft.");
+    static final Kind UNKNOWN_EYE = DocumentCodes.UNKNOWN_NAME.refusal("The stack has no eye '{name}'.", "");
     static final Kind UNKNOWN_SIDE =
             DocumentCodes.UNKNOWN_NAME.refusal("There is no side '{word}'.", "Take left, right, up or down.");
     static final Kind NO_MEASURE = DocumentCodes.NOT_A_SIZE.refusal(

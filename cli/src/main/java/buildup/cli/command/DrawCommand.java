@@ -87,6 +87,12 @@ final class DrawCommand implements Callable<Integer> {
     private Optional<String> light = Optional.empty();
 
     @Option(
+            names = "--eye",
+            paramLabel = "NAME",
+            description = "In the view of rays, what this eye sees alone (default: the light, then each eye).")
+    private Optional<String> eye = Optional.empty();
+
+    @Option(
             names = "--times",
             paramLabel = "N",
             description = "Draws the movement of the seasons so many times as large (default: 1).")
@@ -177,7 +183,7 @@ final class DrawCommand implements Callable<Integer> {
         ShippedFont font = ShippedFont.load();
         // a drawing of lines is not printed as it is, and knows no paper
         List<Scene> scenes =
-                new DrawnView(answer, known, paper, wanted != Format.dxf, font, notices).scenes(view, times);
+                new DrawnView(answer, known, paper, wanted != Format.dxf, font, notices).scenes(view, eye, times);
         if (scenes.isEmpty()) {
             return;
         }

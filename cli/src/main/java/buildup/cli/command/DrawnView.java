@@ -8,6 +8,7 @@ import buildup.cli.drawing.judge.ClearanceDrawing;
 import buildup.cli.drawing.judge.ProportionDrawing;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
+import buildup.cli.drawing.look.SightDrawing;
 import buildup.cli.drawing.paper.PageFrame;
 import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.paper.PaperPage;
@@ -26,11 +27,14 @@ import buildup.engine.Answer;
 import buildup.engine.Answers;
 import buildup.engine.Cuts;
 import buildup.engine.look.light.Lighting;
+import buildup.engine.look.sight.Sighting;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.Limit;
 import buildup.engine.section.compose.Section;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
+import buildup.shared.notice.Suggestion;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -46,15 +50,21 @@ record DrawnView(
     /** Larger, and pieces leave the sheet. */
     private static final int MOST_TIMES = 100;
 
-    /** The sheets of a view; none when the stack holds nothing to show in it. */
-    List<Scene> scenes(DrawCommand.View view, int times) {
+    /**
+     * The sheets of a view; none when the stack holds nothing to show in it.
+     *
+     * @param eye whose rays alone are asked for
+     * @param times how many times as large movements are drawn
+     */
+    List<Scene> scenes(DrawCommand.View view, Optional<String> eye, int times) {
         return switch (view) {
             case section -> section();
             case holds ->
                 fullSize(
                         "What holds it",
                         HoldsDrawing.of(stack(), known.support(), known.fixed(), known.proposals(), font));
-            case elevation, rays -> lit(view);
+            case elevation -> elevation();
+            case rays -> eye.map(this::seenBy).orElseGet(this::rays);
             case season -> season(times);
             case steps ->
                 frame().map(frame -> numbered(StepsDrawing.pages(stack(), known.order(), frame)))
@@ -83,19 +93,47 @@ record DrawnView(
                         .toList();
     }
 
-    private List<Scene> lit(DrawCommand.View view) {
-        if (known.lights().isEmpty()) {
-            notices.add(CommandNotices.NO_LIGHT.notice());
-            return List.of();
-        }
-        Lighting first = known.lights().get(0);
-        return view == DrawCommand.View.elevation
-                ? fullSize(
+    private List<Scene> elevation() {
+        return light().map(light -> fullSize(
                         "Front",
                         paper.isPresent() && onPaper
-                                ? ElevationDrawing.onPaper(stack(), first, font)
-                                : ElevationDrawing.of(stack(), first, font))
-                : fullSize("Light and sight", RaysDrawing.of(stack(), first, known.sights(), font));
+                                ? ElevationDrawing.onPaper(stack(), light, font)
+                                : ElevationDrawing.of(stack(), light, font)))
+                .orElse(List.of());
+    }
+
+    private Optional<Lighting> light() {
+        if (known.lights().isEmpty()) {
+            notices.add(CommandNotices.NO_LIGHT.notice());
+        }
+        return known.lights().stream().findFirst();
+    }
+
+    /** The rays of the first light; then, each on its own sheet, those of every eye. */
+    private List<Scene> rays() {
+        List<Shown> shown = new ArrayList<>();
+        if (!known.lights().isEmpty() || known.sights().isEmpty()) {
+            light().ifPresent(light ->
+                    shown.add(new Shown("In " + light.light().name(), RaysDrawing.of(stack(), light, font))));
+        }
+        known.sights().forEach(sight -> shown.add(seen(sight)));
+        return fullSize(shown);
+    }
+
+    private List<Scene> seenBy(String name) {
+        Optional<Sighting> found = known.sights().stream()
+                .filter(sight -> sight.eye().name().equals(name))
+                .findFirst();
+        if (found.isEmpty()) {
+            List<String> names =
+                    known.sights().stream().map(sight -> sight.eye().name()).toList();
+            notices.add(CommandNotices.UNKNOWN_EYE.with("name", name).cure(Suggestion.phrase(name, names)));
+        }
+        return fullSize(found.map(this::seen).stream().toList());
+    }
+
+    private Shown seen(Sighting sight) {
+        return new Shown("Seen by " + sight.eye().name(), SightDrawing.of(stack(), sight, font));
     }
 
     private List<Scene> season(int times) {
@@ -172,14 +210,26 @@ record DrawnView(
                 .orElseGet(() -> List.of(SticksDrawing.of(cuts.job(), list, font)));
     }
 
+    /** A picture at full size and what it shows, for the foot of its sheet. */
+    private record Shown(String view, Scene scene) {}
+
     private List<Scene> fullSize(String view, Scene scene) {
+        return fullSize(List.of(new Shown(view, scene)));
+    }
+
+    private List<Scene> fullSize(List<Shown> shown) {
         Optional<PageFrame> frame = frame();
         if (frame.isEmpty()) {
-            return List.of(FullSize.of(metric()).on(scene, font));
+            return shown.stream()
+                    .map(one -> FullSize.of(metric()).on(one.scene(), font))
+                    .toList();
         }
-        return Paper.tooMany(frame.get(), scene.box(), notices)
+        return shown.stream()
+                        .anyMatch(one -> Paper.tooMany(frame.get(), one.scene().box(), notices))
                 ? List.of()
-                : numbered(Paper.fullSize(frame.get(), view, scene));
+                : numbered(shown.stream()
+                        .flatMap(one -> Paper.fullSize(frame.get(), one.view(), one.scene()).stream())
+                        .toList());
     }
 
     private List<Scene> numbered(List<PaperPage> pages) {

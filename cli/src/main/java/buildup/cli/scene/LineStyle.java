@@ -35,6 +35,9 @@ public enum LineStyle {
     CAST(0.045, Tone.INK, 0.035, 0.07),
     /** A ray past a casting arris to the edge of its shadow. */
     RAY(0.012, Tone.INK, 0.1, 0.05),
+    /** Outline that an eye sees, and that it does not see. */
+    SEEN(0.045, Tone.INK),
+    HIDDEN(0.045, Tone.INK, 0.035, 0.07),
     /** From an eye past what hides to what shows. */
     SIGHT(0.012, Tone.INK, 0.25, 0.05, 0.02, 0.05),
     /** Wood that lies on wood and carries it. */

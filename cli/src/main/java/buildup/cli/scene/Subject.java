@@ -42,7 +42,7 @@ public enum Subject {
             case LEADER, CASING -> LETTERS;
             case RULE, CHECK, CLOUD -> SHEET;
             case LIT, SHADE, CAST, RAY -> LIGHTS;
-            case SIGHT -> EYES;
+            case SEEN, HIDDEN, SIGHT -> EYES;
             case BEARING -> BEARING;
             case FALL, PAST -> WEIGHTS;
             case NAIL, COULD, BITE -> FASTENINGS;

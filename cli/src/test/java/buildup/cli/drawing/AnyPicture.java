@@ -12,6 +12,7 @@ import buildup.cli.drawing.judge.ClearanceDrawing;
 import buildup.cli.drawing.judge.ProportionDrawing;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
+import buildup.cli.drawing.look.SightDrawing;
 import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.room.CopeDrawing;
 import buildup.cli.drawing.room.PlanDrawing;
@@ -58,8 +59,11 @@ public final class AnyPicture {
         known.lights().forEach(light -> {
             String name = light.light().name();
             views.put("elevation, " + name, ElevationDrawing.of(known.section(), light, FONT));
-            views.put("rays, " + name, RaysDrawing.of(known.section(), light, known.sights(), FONT));
+            views.put("rays, " + name, RaysDrawing.of(known.section(), light, FONT));
         });
+        known.sights()
+                .forEach(sight ->
+                        views.put("seen by " + sight.eye().name(), SightDrawing.of(known.section(), sight, FONT)));
         views.put("holds", HoldsDrawing.of(known.section(), known.support(), known.fixed(), known.proposals(), FONT));
         if (!known.order().steps().isEmpty()) {
             views.put("steps", StepsDrawing.of(known.section(), known.order(), FONT));

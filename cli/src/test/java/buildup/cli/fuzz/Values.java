@@ -42,6 +42,7 @@ final class Values {
                 word("VALUE", this::value),
                 word("STARTER", () -> chance.odd(chance.any("cornice", "door-head", "cap", "mantel"))),
                 word("--light", () -> chance.odd(chance.any("35,45", "10,-80", "80,0", "5,5", "30"))),
+                word("--eye", () -> chance.odd(chance.any("standing", "seated", "eye"))),
                 word("--times", () -> chance.odd(chance.any("1", "20", "100", "101"))),
                 word("--page", () -> chance.odd(chance.any("letter", "a4", "arch-d", "a0"))),
                 word("--only", () -> chance.odd(chance.any("cover", "section", "pieces,lengths", "sequence", "light"))),

@@ -6,6 +6,7 @@ import buildup.cli.drawing.hold.SeasonDrawing;
 import buildup.cli.drawing.hold.StepsDrawing;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
+import buildup.cli.drawing.look.SightDrawing;
 import buildup.cli.drawing.paper.PageFrame;
 import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.paper.PaperPage;
@@ -32,6 +33,7 @@ import buildup.engine.judge.verdict.Verdict;
 import buildup.engine.look.light.LightSheets;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.SightSheets;
+import buildup.engine.look.sight.Sighting;
 import buildup.engine.room.run.CutSheets;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.StickSheets;
@@ -218,19 +220,18 @@ public final class ShopDrawings {
             pages.add(Paper.scaled(
                     frame, name, smaller -> ElevationDrawing.forScale(section(), light, smaller, frame.measure())));
         }
-        known.lights().stream().limit(1).forEach(light -> {
-            // the rays of one eye a picture: more lines than that nobody tells apart
+        for (Lighting light : known.lights()) {
             pages.add(Paper.scaled(
                     frame,
-                    "Light",
-                    smaller -> RaysDrawing.forScale(section(), light, List.of(), smaller, frame.measure())));
-            known.sights()
-                    .forEach(sight -> pages.add(Paper.scaled(
-                            frame,
-                            "Seen by " + sight.eye().name(),
-                            smaller ->
-                                    RaysDrawing.forScale(section(), light, List.of(sight), smaller, frame.measure()))));
-        });
+                    "In " + light.light().name(),
+                    smaller -> RaysDrawing.forScale(section(), light, smaller, frame.measure())));
+        }
+        for (Sighting sight : known.sights()) {
+            pages.add(Paper.scaled(
+                    frame,
+                    "Seen by " + sight.eye().name(),
+                    smaller -> SightDrawing.forScale(section(), sight, smaller, frame.measure())));
+        }
         List<Table> tables = new ArrayList<>(told(LightSheets.of(section(), known.lights())));
         tables.addAll(told(SightSheets.of(section(), known.sights(), known.approaches())));
         if (!tables.isEmpty()) {

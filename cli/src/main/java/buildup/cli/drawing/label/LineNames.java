@@ -105,11 +105,11 @@ public final class LineNames {
         List<Beside> ordered = beside.stream()
                 .sorted(Comparator.comparingDouble(one -> one.wish().middle()))
                 .toList();
-        List<Label> labels =
-                Spread.besides(measure, ordered.stream().map(Beside::wish).toList(), frame.face() + size / 2, size);
+        List<List<SceneItem>> led =
+                Spread.led(measure, ordered.stream().map(Beside::wish).toList(), frame.face(), size);
         List<SceneItem> items = new ArrayList<>();
-        for (int i = 0; i < labels.size(); i++) {
-            items.add(new About(ordered.get(i).subject(), List.of(labels.get(i))));
+        for (int i = 0; i < led.size(); i++) {
+            items.add(new About(ordered.get(i).subject(), led.get(i)));
         }
         List<Box> all = new ArrayList<>(taken);
         items.forEach(item -> all.add(item.box()));

@@ -10,11 +10,17 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Texts beside a picture, one under the other, each tied to the stretch of height that it speaks of. */
 public final class Spread {
     /** From one text to the next, in sizes. */
     private static final double PITCH = 1.5;
+
+    /** A text that far from level with its stretch is led to, in sizes, and stands this far off then. */
+    private static final double LEVEL = 0.3;
+
+    private static final double LED = 2.4;
 
     private Spread() {}
 
@@ -67,6 +73,26 @@ public final class Spread {
         for (int i = 0; i < wishes.size(); i++) {
             Point at = new Point(x, places.get(i) - size * Label.CAPITALS / 2);
             items.add(Label.of(measure, wishes.get(i).text, at, size, Label.Anchor.START));
+        }
+        return items;
+    }
+
+    /**
+     * Texts to the right of {@code x}, each led to from the middle of its stretch where not all stand level with theirs.
+     */
+    public static List<List<SceneItem>> led(TextMeasure measure, List<Wish> wishes, double x, double size) {
+        List<Double> places = places(wishes, PITCH * size);
+        boolean moved = IntStream.range(0, places.size())
+                .anyMatch(i -> Math.abs(places.get(i) - wishes.get(i).middle()) > LEVEL * size);
+        double start = x + (moved ? LED : 0.5) * size;
+        List<Label> labels = besides(measure, wishes, start, size);
+        List<List<SceneItem>> items = new ArrayList<>();
+        for (int i = 0; i < wishes.size(); i++) {
+            Line leader = new Line(new Point(x, wishes.get(i).middle()), new Point(start - size / 3, places.get(i)));
+            items.add(
+                    moved
+                            ? List.of(labels.get(i), new Path(List.of(leader), false, LineStyle.LEADER))
+                            : List.of(labels.get(i)));
         }
         return items;
     }

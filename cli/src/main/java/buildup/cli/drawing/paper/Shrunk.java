@@ -28,6 +28,7 @@ final class Shrunk {
             LineStyle.BREAK,
             LineStyle.ARRIS,
             LineStyle.LIT,
+            LineStyle.SEEN,
             LineStyle.PLANE);
 
     private Shrunk() {}

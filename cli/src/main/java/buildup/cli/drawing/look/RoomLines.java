@@ -1,0 +1,156 @@
+package buildup.cli.drawing.look;
+
+import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.PictureView;
+import buildup.cli.drawing.draft.WoodDrawing;
+import buildup.cli.drawing.label.LineNames;
+import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.PictureSheet;
+import buildup.cli.scene.About;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Group;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.PiecePart;
+import buildup.cli.scene.Scene;
+import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.Subject;
+import buildup.cli.scene.TextMeasure;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Point;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** A section whose room side is drawn by what comes to it out of the room, along lines that are each named where they end. */
+final class RoomLines {
+    /** How far the picture reaches out into the room, so that lines are seen to come from somewhere. */
+    private static final double ROOM = 3;
+
+    private final Section section;
+    private final TextMeasure measure;
+    private final PictureView view;
+    private final Box frame;
+    private final double size;
+    private final int smaller;
+
+    /** @param smaller so many times smaller the picture will be made; its letters are as much larger */
+    RoomLines(Section section, int smaller, TextMeasure measure) {
+        this.section = section;
+        this.smaller = smaller;
+        this.measure = measure;
+        this.view = PictureView.of(section);
+        Box window = view.window();
+        double room = Math.max(1, Math.min(ROOM, section.totals().height() / 3));
+        this.frame = new Box(window.back(), window.bottom(), window.face() + room, window.top());
+        this.size = smaller == 1 ? view.letters() : smaller * Drafting.TEXT;
+    }
+
+    /**
+     * A line out of the room.
+     *
+     * @param name what it shows, in words
+     * @param line from the section outward
+     */
+    record Named(String name, Line line) {}
+
+    /** The part of a line that the picture reaches, if any. */
+    Optional<Line> within(Point from, Point to) {
+        return Boxes.within(new Line(from, to), frame);
+    }
+
+    /** A member by its piece and its own name. */
+    String name(Member member) {
+        return section.name(member.body()) + " " + member.member();
+    }
+
+    /** A size in the unit of the stack. */
+    String size(double inches) {
+        return Drafting.size(section.stack(), inches);
+    }
+
+    /** A legend with the title and how large the picture is. */
+    Legend legend(String what) {
+        return new Legend(measure, size)
+                .title(section.stack().title())
+                .text(what + ", " + Drafting.scale(smaller) + ". Sizes in " + Drafting.units(section.stack()) + ".");
+    }
+
+    /**
+     * The picture.
+     *
+     * @param title what it shows, after the stack's title
+     * @param walk the room side, drawn by what meets it
+     * @param id of the lines
+     */
+    Scene scene(
+            String title,
+            String description,
+            Group walk,
+            String id,
+            List<Named> lines,
+            LineStyle style,
+            Legend legend) {
+        WoodDrawing wood = WoodDrawing.of(section, view);
+        List<SceneItem> items = new ArrayList<>();
+        items.add(new Group("pieces", wood.areas()));
+        items.add(new Group("edges", thin(wood.edges())));
+        if (!walk.items().isEmpty()) {
+            items.add(walk);
+        }
+        LineNames names = new LineNames(measure, frame, size);
+        wood.breaks().forEach(line -> names.keepClear(line.box()));
+        List<Named> apart = apart(lines, style.width());
+        apart.forEach(line -> names.add(line.name(), Subject.of(style), List.of(line.line())));
+        if (!apart.isEmpty()) {
+            items.add(new Group(
+                    id,
+                    apart.stream()
+                            .map(line -> (SceneItem) new Path(List.of(line.line()), false, style))
+                            .toList()));
+        }
+        items.addAll(names.items());
+        items.add(PictureSheet.below(items, legend.group(), size));
+        return PictureSheet.around(section.stack().title() + ", " + title, description, items, 2 * size);
+    }
+
+    /** What does not face the room is only hinted at here. */
+    private static List<SceneItem> thin(List<SceneItem> edges) {
+        return edges.stream().map(RoomSide::thin).toList();
+    }
+
+    private static SceneItem thin(SceneItem item) {
+        if (item instanceof PiecePart part) {
+            return new PiecePart(part.name(), part.subject(), part.home(), part.origin(), thin(part.items()));
+        }
+        if (item instanceof About about) {
+            return new About(about.subject(), thin(about.items()));
+        }
+        return item instanceof Path path && path.style() != LineStyle.BREAK
+                ? new Path(path.segments(), path.closed(), LineStyle.EXTENSION)
+                : item;
+    }
+
+    /** Without the lines that lie on a longer one: dashes on dashes look like another kind of line. */
+    private static List<Named> apart(List<Named> lines, double wide) {
+        List<Named> longestFirst = lines.stream()
+                .sorted(Comparator.comparingDouble((Named line) -> line.line().length())
+                        .reversed())
+                .toList();
+        List<Named> apart = new ArrayList<>();
+        for (Named line : longestFirst) {
+            if (apart.stream().noneMatch(longer -> liesOn(line.line(), longer.line(), wide))) {
+                apart.add(line);
+            }
+        }
+        return apart;
+    }
+
+    private static boolean liesOn(Line line, Line longer, double wide) {
+        return longer.distance(line.from()) < wide && longer.distance(line.to()) < wide;
+    }
+}
