@@ -64,6 +64,7 @@ final class ProfileCommand implements Callable<Integer> {
     /** What is drawn of a profile. */
     enum View {
         outline,
+        sheet,
         milling,
         knife
     }
@@ -100,7 +101,8 @@ final class ProfileCommand implements Callable<Integer> {
     @Option(
             names = "--view",
             paramLabel = "VIEW",
-            description = "Draw it: ${COMPLETION-CANDIDATES}; milling shows the passes, knife the full-size template.")
+            description =
+                    "Draw it: ${COMPLETION-CANDIDATES}; sheet has the sizes, radii, kerfs and spring to run it by, milling the passes, knife the full-size template.")
     private Optional<View> view = Optional.empty();
 
     @Option(
@@ -184,6 +186,7 @@ final class ProfileCommand implements Callable<Integer> {
         ProfilePicture picture = new ProfilePicture(lists, unit);
         return switch (view.orElse(View.outline)) {
             case outline -> picture.scene(profile, name.orElseThrow(), notices);
+            case sheet -> Optional.of(picture.sheet(profile, milled(profile, lists, notices)));
             case milling -> Optional.of(picture.milling(profile, milled(profile, lists, notices)));
             case knife -> picture.knife(profile, milled(profile, lists, notices), notices);
         };

@@ -3,7 +3,10 @@ package buildup.cli.command;
 import buildup.catalog.Catalog;
 import buildup.cli.drawing.mill.KnifeDrawing;
 import buildup.cli.drawing.mill.MillingDrawing;
+import buildup.cli.drawing.mill.ProfileSheet;
+import buildup.cli.drawing.mill.RunProfile;
 import buildup.cli.drawing.section.SectionDrawing;
+import buildup.cli.drawing.sheet.FullSize;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.mill.milling.Knife;
@@ -30,6 +33,11 @@ import java.util.Optional;
 
 /** Draws one profile as a stack of one piece, on a plane with nothing behind it. */
 record ProfilePicture(Catalog catalog, LengthUnit unit) {
+    /** Room from side to side, and round it, in: a profile wider than that stands upright. */
+    private static final double SHEET = 16;
+
+    private static final double MARGIN = 0.3;
+
     private static final Mark NOWHERE = new Mark("", 1, 1);
 
     /**
@@ -43,6 +51,14 @@ record ProfilePicture(Catalog catalog, LengthUnit unit) {
         Stack alone = StackReader.read(alone(profile.name(), call), catalog, new Claims(), unsaid);
         Section section = Composer.compose(alone, StackPlacing.place(alone, unsaid), unsaid);
         return SectionDrawing.of(section, ShippedFont.load(), Optional.empty(), notices);
+    }
+
+    /** Its sheet for who runs it, with lines to check full size. */
+    Scene sheet(Profile profile, Milled milled) {
+        FigurePrinter printer = new FigurePrinter(unit);
+        ShippedFont font = ShippedFont.load();
+        RunProfile run = new RunProfile(profile, milled, SHEET, font, printer);
+        return FullSize.of(printer.metric()).on(ProfileSheet.of(run, List.of(), MARGIN), font);
     }
 
     /** The passes that make it. */

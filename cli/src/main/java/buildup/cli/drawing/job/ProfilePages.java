@@ -1,18 +1,12 @@
 package buildup.cli.drawing.job;
 
-import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.mill.ProfileSheet;
 import buildup.cli.drawing.mill.RunProfile;
 import buildup.cli.drawing.paper.PageFrame;
 import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.paper.PaperPage;
-import buildup.cli.drawing.sheet.Legend;
-import buildup.cli.drawing.sheet.PictureSheet;
-import buildup.cli.scene.Group;
 import buildup.cli.scene.Scene;
-import buildup.cli.scene.SceneItem;
 import buildup.engine.Answers;
-import buildup.engine.hold.season.Season;
-import buildup.engine.mill.milling.Groove;
 import buildup.engine.mill.milling.Milled;
 import buildup.engine.mill.milling.Milling;
 import buildup.engine.room.run.Job;
@@ -20,13 +14,11 @@ import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.PieceKind;
 import buildup.profiles.Profile;
-import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
-import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -40,7 +32,8 @@ import java.util.stream.Collectors;
 record ProfilePages(Answers known, FigurePrinter printer) {
     private static final String MILLED = "section";
     private static final double ROOM = 7;
-    private static final Phrase GROOVE = Phrase.of("groove {width} wide, {depth} deep");
+    private static final double MARGIN = 0.1;
+    private static final String BLANK = "________";
 
     List<PaperPage> pages(PageFrame frame) {
         List<PaperPage> pages = new ArrayList<>();
@@ -98,20 +91,11 @@ record ProfilePages(Answers known, FigurePrinter printer) {
 
     private Scene scene(PageFrame frame, Profile profile, List<Placed> pieces) {
         Milled milled = Milling.of(profile, known.catalog(), Optional.empty(), List.of(), new Notices());
-        List<SceneItem> items = new ArrayList<>(
-                new RunProfile(milled.stick().outline(), profile.name(), ROOM, frame.measure(), printer).items());
-        Legend legend = new Legend(frame.measure(), Drafting.TEXT).title(profile.name());
-        said(profile, pieces, milled).forEach(legend::text);
-        Group told = legend.group();
-        items.add(PictureSheet.below(items, told, 0.3));
-        return PictureSheet.around(profile.name(), "A profile as it is run, at full size.", items, 0.1);
+        return ProfileSheet.of(new RunProfile(profile, milled, ROOM, frame.measure(), printer), said(pieces), MARGIN);
     }
 
-    private List<String> said(Profile profile, List<Placed> pieces, Milled milled) {
+    private List<String> said(List<Placed> pieces) {
         List<String> said = new ArrayList<>();
-        said.add("As it is run, flat on its back, full size; "
-                + Drafting.units(known.section().stack()) + ". Finished size "
-                + length(profile.thickness()) + " x " + length(profile.width()) + ".");
         said.add("For "
                 + pieces.stream().map(Placed::name).collect(Collectors.joining(", "))
                 + ", of "
@@ -119,36 +103,19 @@ record ProfilePages(Answers known, FigurePrinter printer) {
                         .map(placed -> placed.piece().wood().name())
                         .distinct()
                         .collect(Collectors.joining(", "))
-                + moisture() + ".");
-        if (profile.stick() instanceof Profile.Spring spring) {
-            said.add("Sprung " + printer.print(Figure.angle(spring.sprung().spring()))
-                    + " from the wall; sits " + length(profile.outline().box().height()) + " high and "
-                    + length(profile.outline().box().width()) + " out.");
-        }
-        String radii = milled.stick().outline().strokes().stream()
-                .filter(stroke -> stroke.segment() instanceof Arc)
-                .map(stroke -> stroke.member() + " " + length(((Arc) stroke.segment()).radius()))
-                .distinct()
-                .collect(Collectors.joining(", "));
-        if (!radii.isEmpty()) {
-            said.add("Radii: " + radii + ".");
-        }
-        for (Groove groove : milled.grooves()) {
-            said.add(printer.print(
-                    GROOVE.with("width", Figure.length(groove.width())).with("depth", Figure.length(groove.depth()))));
-        }
+                + ".");
+        said.add("Moisture of the wood when it is run: " + moisture() + " %.");
         known.job().ifPresent(job -> said.add("Net length " + net(job, pieces) + ", before waste."));
         said.add("Keep it dry, and at the moisture of the room, before it is cut and put up.");
         return said;
     }
 
+    /** That in which the sizes hold; a blank to write on where the stack knows no seasons. */
     private String moisture() {
-        List<Season> seasons = known.year().seasons();
-        return seasons.isEmpty()
-                ? ""
-                : ", at "
-                        + printer.print(
-                                Figure.of(Quantity.MOISTURE, seasons.get(0).moisture())) + " moisture";
+        return known.year().seasons().stream()
+                .findFirst()
+                .map(built -> printer.bare(Figure.of(Quantity.MOISTURE, built.moisture())))
+                .orElse(BLANK);
     }
 
     private String net(Job job, List<Placed> pieces) {

@@ -4,58 +4,89 @@ import buildup.cli.drawing.draft.DimensionAxis;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Grid;
 import buildup.cli.scene.Area;
-import buildup.cli.scene.Boxes;
-import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.scene.Tone;
+import buildup.engine.mill.milling.Groove;
+import buildup.engine.mill.milling.Milled;
+import buildup.profiles.Profile;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
-import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
-import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * A profile as it is run, full size, on a grid, with its two sizes and its radii.
+ * A profile as it is run, full size, on a grid: its two sizes, its radii, where its kerfs lie and, of a sprung molding, the
+ * angles of its flats.
  *
- * @param run the outline, flat on its back
- * @param name what a screen reader says
  * @param room from side to side, in
  */
-public record RunProfile(Outline run, String name, double room, TextMeasure measure, FigurePrinter printer) {
+public record RunProfile(Profile profile, Milled milled, double room, TextMeasure measure, FigurePrinter printer) {
     private static final double AWAY = 0.4;
-    private static final double TICK = 0.035;
+
+    /** At the wall edge of a sprung molding, which lies on the right or stands below, its spring is told too. */
+    private static final double BESIDE_SPRUNG = 1.15;
+
+    private static final double BELOW_SPRUNG = 0.8;
+
+    /** From the wood to the first dimension of a kerf, and from one to the next. */
+    private static final double KERF = 0.25;
+
+    private static final double KERF_LANE = 0.36;
 
     /** Grid beyond the wood. */
     private static final double BEYOND = 0.25;
 
-    /** How far a radius may stand from its curve, the nearest first. */
-    private static final List<Double> ASIDE = List.of(0.1, 0.16, 0.22, 0.3, 0.4, 0.5);
+    private static final Phrase SPRUNG =
+            Phrase.of("Sprung {spring} from the wall: sits {height} high and {projection} out.");
+    private static final Phrase RADII = Phrase.of("Radii: {radii}.");
+    private static final Phrase RADIUS = Phrase.of("{member} {radius}");
+    private static final Phrase GROOVE =
+            Phrase.of("Groove {width} wide, {depth} deep, {from} to {to} from the {side}.");
 
     /** The picture, its lower left corner near the origin. */
     public List<SceneItem> items() {
-        Outline outline = lying();
+        Motion laid = laid();
+        Outline outline = milled.stick().outline().moved(laid);
         Box box = outline.box();
-        List<Segment> ring = outline.segments();
+        RunDimensions dimensions = new RunDimensions(measure, printer);
         List<SceneItem> sizes = new ArrayList<>();
-        sizes.addAll(dimension(DimensionAxis.LEVEL, box.back(), box.face(), box.bottom() - AWAY, box.bottom()));
-        sizes.addAll(dimension(DimensionAxis.UPRIGHT, box.bottom(), box.top(), box.face() + AWAY, box.face()));
-        List<SceneItem> radii = radii(outline, sizes);
+        int under = 0;
+        int over = 0;
+        for (Kerf kerf : kerfs(laid)) {
+            boolean level = kerf.axis == DimensionAxis.LEVEL;
+            int lane = !level ? 0 : kerf.onMore ? over++ : under++;
+            sizes.addAll(kerf.dimension(dimensions, box, KERF + KERF_LANE * lane));
+        }
+        boolean sprung = profile.stick() instanceof Profile.Spring;
+        boolean lies = box.width() > box.height();
+        double lowest = box.bottom() - (sprung && !lies ? BELOW_SPRUNG : AWAY) - KERF_LANE * under;
+        double beside = box.face() + (sprung && lies ? BESIDE_SPRUNG : AWAY);
+        sizes.addAll(dimensions.of(DimensionAxis.LEVEL, box.back(), box.face(), lowest, box.bottom()));
+        sizes.addAll(dimensions.of(DimensionAxis.UPRIGHT, box.bottom(), box.top(), beside, box.face()));
+        if (sprung) {
+            sizes.addAll(new SpringAngles(outline, measure, printer).items());
+        }
+        List<SceneItem> radii = new RadiusPlaces(outline, measure, printer).items(sizes);
         List<Box> texts =
                 radii.stream().map(SceneItem::box).map(text -> text.grown(0.02)).toList();
+        List<Segment> ring = outline.segments();
         List<SceneItem> items = new ArrayList<>();
-        items.add(new Area(Optional.empty(), Optional.of(name), ring, Tone.TRIM));
+        items.add(new Area(Optional.empty(), Optional.of(profile.name()), ring, Tone.TRIM));
         items.addAll(Grid.of(printer.metric()).over(box.grown(BEYOND), texts));
         items.add(new Path(ring, true, LineStyle.OUTLINE));
         items.addAll(sizes);
@@ -63,93 +94,95 @@ public record RunProfile(Outline run, String name, double room, TextMeasure meas
         return items;
     }
 
-    /** Each radius beside its curve in the air, where there is a free place for it. */
-    private List<SceneItem> radii(Outline outline, List<SceneItem> sizes) {
-        List<Point> points = outline.flattened(Tolerance.CHORD);
-        List<SceneItem> labels = new ArrayList<>();
-        for (Stroke stroke : outline.strokes()) {
+    /** What the picture shows, in sentences: spring, radii, grooves and the spacing of the grid. */
+    public List<Phrase> words() {
+        List<Phrase> words = new ArrayList<>();
+        if (profile.stick() instanceof Profile.Spring spring) {
+            Box sits = profile.outline().box();
+            words.add(SPRUNG.with("spring", Figure.angle(spring.sprung().spring()))
+                    .with("height", Figure.length(sits.height()))
+                    .with("projection", Figure.length(sits.width())));
+        }
+        Map<String, Phrase> radii = new LinkedHashMap<>();
+        milled.stick().outline().strokes().forEach(stroke -> {
             if (stroke.segment() instanceof Arc arc) {
-                String text = "R " + printer.bare(Figure.length(arc.radius()));
-                List<SceneItem> taken = new ArrayList<>(labels);
-                taken.addAll(sizes);
-                label(arc, text, outline, points, taken).ifPresent(labels::add);
+                Phrase radius = RADIUS.with("member", stroke.member()).with("radius", Figure.length(arc.radius()));
+                radii.putIfAbsent(printer.print(radius), radius);
             }
+        });
+        if (!radii.isEmpty()) {
+            words.add(RADII.with("radii", Listing.commas(List.copyOf(radii.values()))));
         }
-        return labels;
+        milled.grooves().forEach(groove -> words.add(words(groove)));
+        words.add(Phrase.of(Grid.of(printer.metric()).words()));
+        return words;
     }
 
-    private Optional<SceneItem> label(
-            Arc arc, String text, Outline outline, List<Point> points, List<SceneItem> taken) {
-        Point middle = arc.at(0.5);
-        Point from = arc.center().minus(middle);
-        Point toAir = from.times((arc.counterclockwise() ? -1 : 1) / arc.radius());
-        for (double aside : ASIDE) {
-            double half = measure.width(text, Drafting.TEXT) / 2;
-            Point at = middle.plus(toAir.times(aside))
-                    .plus(new Point(Math.signum(toAir.x()) * half * Math.abs(toAir.x()), 0));
-            Label label = Label.centered(measure, text, at, Drafting.TEXT, false);
-            Box place = label.box().grown(2 * Drafting.AIR);
-            boolean free = taken.stream().noneMatch(one -> Boxes.overlap(one.box(), place))
-                    && outline.strokes().stream().noneMatch(stroke -> meets(stroke.segment(), place))
-                    && !Outline.isInside(points, at);
-            if (free) {
-                return Optional.of(label);
-            }
-        }
-        return Optional.empty();
+    private Phrase words(Groove groove) {
+        Groove.Place place = groove.place(milled.stick());
+        return GROOVE.with("width", Figure.length(groove.width()))
+                .with("depth", Figure.length(groove.depth()))
+                .with("from", Figure.length(place.from()))
+                .with("to", Figure.length(place.to()))
+                .with("side", place.fromBack() ? "back" : "bottom");
     }
 
-    /** Whether a segment comes into a place, looked at as finely as a text is high. */
-    private static boolean meets(Segment segment, Box place) {
-        int steps = Math.max(2, (int) Math.ceil(segment.length() / (Drafting.TEXT / 4)));
-        for (int i = 0; i <= steps; i++) {
-            Point p = segment.at((double) i / steps);
-            if (p.x() > place.back() && p.x() < place.face() && p.y() > place.bottom() && p.y() < place.top()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** The longer side level, the face up, unless the page is too narrow for it. */
-    private Outline lying() {
+    /** Lays the longer side level, the face up, unless the page is too narrow for it. */
+    private Motion laid() {
+        Outline run = milled.stick().outline();
         boolean high = run.box().height() > run.box().width();
-        boolean level = Math.max(run.box().width(), run.box().height()) + AWAY + 2 * BEYOND + 0.3 <= room;
-        Outline laid = high == level ? run.moved(Motion.turn(90)) : run;
-        return laid.moved(Motion.shift(-laid.box().back(), -laid.box().bottom()));
+        double more = profile.stick() instanceof Profile.Spring ? BESIDE_SPRUNG : AWAY;
+        boolean level = Math.max(run.box().width(), run.box().height()) + more + 2 * BEYOND + 0.3 <= room;
+        Motion turn = high == level ? Motion.turn(90) : Motion.NONE;
+        Box box = run.moved(turn).box();
+        return turn.then(Motion.shift(-box.back(), -box.bottom()));
     }
 
-    private List<SceneItem> dimension(DimensionAxis axis, double from, double to, double level, double edge) {
-        String text = printer.bare(Figure.length(to - from));
-        double half = measure.width(text, Drafting.FIGURES) / 2 + Drafting.AIR;
-        double middle = (from + to) / 2;
-        boolean inside = to - from > 2 * half + 2 * Drafting.EXTENSION_PAST;
-        List<Segment> lines = new ArrayList<>();
-        if (inside) {
-            lines.add(axis.line(from, middle - half, level));
-            lines.add(axis.line(middle + half, to, level));
-        } else {
-            lines.add(axis.line(from, to, level));
+    /**
+     * Where a kerf lies on the picture.
+     *
+     * @param axis along its side of the stick
+     * @param onMore whether it is open to the top or right side
+     * @param from the edge that a fence runs along, on the axis
+     * @param near its nearer wall
+     */
+    private record Kerf(DimensionAxis axis, boolean onMore, double from, double near) {
+        List<SceneItem> dimension(RunDimensions dimensions, Box box, double lane) {
+            double edge = onMore ? axis.other().most(box) : axis.other().least(box);
+            return dimensions.of(
+                    axis, Math.min(from, near), Math.max(from, near), edge + (onMore ? lane : -lane), edge);
         }
-        List<Segment> extensions = new ArrayList<>();
-        List<Segment> ticks = new ArrayList<>();
-        double away = Math.signum(level - edge);
-        for (double end : List.of(from, to)) {
-            extensions.add(axis.other()
-                    .line(edge + away * Drafting.EXTENSION_GAP, level + away * Drafting.EXTENSION_PAST, end));
-            Point tick = axis.point(end, level);
-            ticks.add(new Line(tick.minus(new Point(TICK, TICK)), tick.plus(new Point(TICK, TICK))));
+
+        double length() {
+            return Math.abs(near - from);
         }
-        double aside = inside ? 0 : away * (0.12 + Drafting.FIGURES / 2);
-        return List.of(
-                new Path(extensions, false, LineStyle.EXTENSION),
-                new Path(lines, false, LineStyle.DIMENSION),
-                new Path(ticks, false, LineStyle.TICK),
-                Label.centered(
-                        measure,
-                        text,
-                        axis.point(middle, level + aside),
-                        Drafting.FIGURES,
-                        axis == DimensionAxis.UPRIGHT));
+    }
+
+    /** The nearest to its edge first; one that opens right at the edge needs no dimension. */
+    private List<Kerf> kerfs(Motion laid) {
+        Box stick = milled.stick().box();
+        Point home = laid.apply(new Point(stick.back(), stick.bottom()));
+        return milled.grooves().stream()
+                .map(groove -> kerf(groove, laid, home))
+                .filter(kerf -> kerf.length() > Drafting.AIR)
+                .sorted(Comparator.comparingDouble(Kerf::length))
+                .toList();
+    }
+
+    private Kerf kerf(Groove groove, Motion laid, Point home) {
+        List<Segment> strokes = groove.strokes().stream()
+                .map(stroke ->
+                        milled.stick().outline().strokes().get(stroke).segment().moved(laid))
+                .toList();
+        Segment floor = strokes.get(1);
+        Box across = floor.box();
+        DimensionAxis axis = across.width() > across.height() ? DimensionAxis.LEVEL : DimensionAxis.UPRIGHT;
+        Segment wall = strokes.get(0);
+        boolean onMore = axis.across(wall.from()) > axis.across(wall.to());
+        double from = axis.along(home);
+        double near = Math.abs(axis.along(floor.from()) - from) < Math.abs(axis.along(floor.to()) - from)
+                ? axis.along(floor.from())
+                : axis.along(floor.to());
+        return new Kerf(axis, onMore, from, near);
     }
 }
