@@ -120,7 +120,7 @@ final class RoomLines {
 
     /** What does not face the room is only hinted at here. */
     private static List<SceneItem> thin(List<SceneItem> edges) {
-        return edges.stream().map(RoomSide::thin).toList();
+        return edges.stream().map(RoomLines::thin).toList();
     }
 
     private static SceneItem thin(SceneItem item) {

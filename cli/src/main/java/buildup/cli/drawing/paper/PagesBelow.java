@@ -27,7 +27,7 @@ public final class PagesBelow {
         for (Scene page : pages) {
             double up = top - page.height();
             items.add(new Path(
-                    Outline.rectangle(new Box(0, up, page.width(), top)).segments(), true, LineStyle.EXTENSION));
+                    Outline.rectangle(new Box(0, up, page.width(), top)).segments(), true, LineStyle.RULE));
             Unnamed.of(page.items()).forEach(item -> items.add(item.moved(0, up)));
             top = up - GAP;
         }

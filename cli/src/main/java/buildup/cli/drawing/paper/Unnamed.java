@@ -1,7 +1,9 @@
 package buildup.cli.drawing.paper;
 
+import buildup.cli.scene.About;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Clip;
+import buildup.cli.scene.PiecePart;
 import buildup.cli.scene.SceneItem;
 import java.util.List;
 import java.util.Optional;
@@ -11,12 +13,18 @@ import java.util.stream.Stream;
 final class Unnamed {
     private Unnamed() {}
 
-    /** The same items without groups and names. */
+    /** The same items without groups and names; what they are about stays. */
     static List<SceneItem> of(List<SceneItem> items) {
         return items.stream().flatMap(Unnamed::of).toList();
     }
 
     private static Stream<SceneItem> of(SceneItem item) {
+        if (item instanceof About about) {
+            return About.of(about.subject(), of(about.items())).stream();
+        }
+        if (item instanceof PiecePart part) {
+            return About.of(part.subject(), of(part.items())).stream();
+        }
         if (item.held().isPresent()) {
             return of(item.held().get()).stream();
         }

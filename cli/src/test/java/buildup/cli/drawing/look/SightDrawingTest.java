@@ -12,7 +12,6 @@ import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
-import buildup.cli.scene.SceneItem;
 import buildup.engine.Answers;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.stack.Eye;
@@ -58,8 +57,8 @@ class SightDrawingTest {
         for (Sighting sight : known.sights()) {
             Scene scene = SightDrawing.of(known.section(), sight, Drawn.FONT);
             List<Path> lines = drawn(scene, LineStyle.SIGHT);
-            long names = scene.items().stream()
-                    .filter(item -> item instanceof Label label && label.text().endsWith(" seen"))
+            long names = scene.leaves().stream()
+                    .filter(item -> item instanceof Label label && label.text().matches(".*: \\S+ of \\S+ seen"))
                     .count();
             assertThat(lines).as(sight.eye().name()).hasSizeBetween(1, 8);
             assertThat(names).as(sight.eye().name()).isEqualTo(lines.size());
@@ -139,10 +138,10 @@ class SightDrawingTest {
     void every_ray_of_light_is_named_by_what_it_leaves_dark_and_what_casts_it() {
         Answers known = three();
         Scene scene = RaysDrawing.of(known.section(), known.lights().get(0), Drawn.FONT);
-        List<String> names = scene.items().stream()
-                .filter(item -> item instanceof Label)
-                .map(SceneItem.class::cast)
+        List<String> names = scene.leaves().stream()
+                .filter(Label.class::isInstance)
                 .map(item -> ((Label) item).text())
+                .filter(text -> text.contains(" dark, by "))
                 .toList();
         assertThat(drawn(scene, LineStyle.RAY)).hasSize(3);
         assertThat(names)
