@@ -22,7 +22,13 @@ public final class NoticeText {
      * What notices share that are told in one line: all but the piece and where it is written. A refusal is about a
      * place in the file and shares its line with none at another.
      */
-    private record Alike(Level level, String code, Optional<Mark> only, String sentence, String cure) {}
+    private record Alike(Level level, String code, Optional<Mark> only, String sentence, String cure) {
+        /** Spelled out: what a record does of itself as a key is slow to start. */
+        @Override
+        public int hashCode() {
+            return 31 * sentence.hashCode() + cure.hashCode();
+        }
+    }
 
     /**
      * What is said of some pieces in the same words.

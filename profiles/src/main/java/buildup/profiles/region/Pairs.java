@@ -10,7 +10,18 @@ import org.locationtech.jts.index.strtree.STRtree;
 /** Finds which of many boxes lie near each other, without asking each about every other. */
 public final class Pairs {
     /** Two boxes by their numbers as given, the lesser first. */
-    public record Pair(int first, int second) {}
+    public record Pair(int first, int second) {
+        // spelled out: what a record does of itself as a key is slow to start
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Pair pair && pair.first == first && pair.second == second;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * first + second;
+        }
+    }
 
     private Pairs() {}
 

@@ -89,7 +89,7 @@ public record PictureView(Box window, Box stack, List<Shown> shown, double scale
         List<Shown> shown = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
             Body body = section.body(i);
-            if (near.contains(body)) {
+            if (body.outline().box().near(stack, NEAR)) {
                 shown.add(new Shown(i, body, parts(body.outline(), window)));
             }
         }

@@ -37,7 +37,22 @@ final class Ways {
     /** A slanted side shorter than this does not lead a piece, in: common practice, no source. */
     private static final double LEADS = 1.0 / 4;
 
-    private record Going(int body, int past, double first, double then) {}
+    /** Directions in degrees, as they come. Spelled out: what a record does of itself as a key is slow to start. */
+    private record Going(int body, int past, double first, double then) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Going going
+                    && going.body == body
+                    && going.past == past
+                    && Double.compare(going.first, first) == 0
+                    && Double.compare(going.then, then) == 0;
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * (31 * body + past) + Double.hashCode(first) + 7 * Double.hashCode(then);
+        }
+    }
 
     private final Section section;
     /** No shift is longer than this: the room has no end, whatever its outlines have, in. */

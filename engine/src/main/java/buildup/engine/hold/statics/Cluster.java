@@ -24,7 +24,21 @@ public record Cluster(Section section, List<Integer> free, List<Force> forces, M
     private static final Point UP = new Point(0, 1);
 
     /** What of a cluster decides how it answers, to be compared with another of the same section. */
-    public record Key(List<Integer> free, List<Force> forces, Map<Integer, Integer> with) {}
+    public record Key(List<Integer> free, List<Force> forces, Map<Integer, Integer> with) {
+        // spelled out: what a record does of itself as a key is slow to start
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Key key
+                    && key.free.equals(free)
+                    && key.forces.equals(forces)
+                    && key.with.equals(with);
+        }
+
+        @Override
+        public int hashCode() {
+            return 31 * free.hashCode() + forces.hashCode();
+        }
+    }
 
     /** Copies the lists. */
     public Cluster {

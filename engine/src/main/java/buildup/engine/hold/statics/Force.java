@@ -45,6 +45,12 @@ public record Force(
         return Double.isFinite(most);
     }
 
+    /** Spelled out: what a record does of itself as a key is slow to start. */
+    @Override
+    public int hashCode() {
+        return 31 * (31 * name.hashCode() + on) + against;
+    }
+
     /** 1 for the body that it acts on, -1 for the other, 0 for the rest. */
     int sign(int body) {
         return on == body ? 1 : against == body ? -1 : 0;

@@ -26,8 +26,18 @@ import java.util.stream.IntStream;
  * neighbor and by its back on another, in any order of writing; only a true circle is refused.
  */
 public final class StackPlacing {
-    /** One axis of one piece. */
-    private record Node(int piece, Axis axis) {}
+    /** One axis of one piece. What a record does of itself as a key, the JVM makes anew in each run, in milliseconds. */
+    private record Node(int piece, Axis axis) {
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Node node && node.piece == piece && node.axis == axis;
+        }
+
+        @Override
+        public int hashCode() {
+            return 2 * piece + axis.ordinal();
+        }
+    }
 
     /** Least and greatest coordinate on an axis. */
     private record Span(double low, double high) {
