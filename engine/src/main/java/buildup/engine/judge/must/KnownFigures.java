@@ -7,6 +7,7 @@ import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
 import buildup.shared.sheet.Type;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -68,9 +69,18 @@ final class KnownFigures {
     }
 
     private final List<Sheet> sheets;
+    private final List<Source> sources;
+    private final Set<String> callable;
 
     KnownFigures(List<Sheet> sheets) {
         this.sheets = List.copyOf(sheets);
+        this.sources = sources(this.sheets);
+        Set<String> words = new TreeSet<>();
+        for (Source source : sources) {
+            words.add(word(source.column()));
+            words.add(source.column().key().toLowerCase(Locale.ROOT));
+        }
+        this.callable = Collections.unmodifiableSet(words);
     }
 
     /** Every word for a figure, in alphabet order. */
@@ -94,9 +104,7 @@ final class KnownFigures {
 
     /** Every word by which a figure may be called: headings and keys. */
     Set<String> callable() {
-        Set<String> words = new TreeSet<>(words());
-        sources().forEach(source -> words.add(source.column().key().toLowerCase(Locale.ROOT)));
-        return words;
+        return callable;
     }
 
     /** The word for a column: its heading, else its key. */
@@ -106,6 +114,10 @@ final class KnownFigures {
 
     /** Every column of numbers, in the order of the report. */
     List<Source> sources() {
+        return sources;
+    }
+
+    private static List<Source> sources(List<Sheet> sheets) {
         List<Source> found = new ArrayList<>();
         for (Sheet sheet : sheets) {
             for (Column column : sheet.columns()) {
@@ -116,7 +128,7 @@ final class KnownFigures {
                 }
             }
         }
-        return found;
+        return List.copyOf(found);
     }
 
     private static Optional<Source> added(Sheet sheet, Column column, Type.Nested nested) {

@@ -6,8 +6,10 @@ import buildup.shared.figure.Quantity;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.Reading;
 import buildup.shared.notice.Mark;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
+import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -18,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -34,19 +37,33 @@ final class MustReader {
 
     private final KnownFigures known;
     private final LengthReader lengths;
-    private final Notices notices;
+    private final Optional<Notices> notices;
 
     MustReader(KnownFigures known, LengthReader lengths, Notices notices) {
+        this(known, lengths, Optional.of(notices));
+    }
+
+    private MustReader(KnownFigures known, LengthReader lengths, Optional<Notices> notices) {
         this.known = known;
         this.lengths = lengths;
         this.notices = notices;
+    }
+
+    /** One that passes over what is wrong, for where not all sheets are known. */
+    static MustReader silent(List<Sheet> sheets, LengthReader lengths) {
+        return new MustReader(new KnownFigures(sheets), lengths, Optional.empty());
+    }
+
+    /** Names like the one that was mistyped are looked for only when somebody hears of them. */
+    private void say(Supplier<Notice> notice) {
+        notices.ifPresent(all -> all.add(notice.get()));
     }
 
     Optional<MustRule> read(Scalar line) {
         String text = line.text().strip();
         Matcher sign = COMPARISON.matcher(unquoted(text));
         if (text.length() > LONGEST || !sign.find()) {
-            notices.add(MustNotices.NOT_A_RULE.with("rule", shortened(text)).at(line.mark()));
+            say(() -> MustNotices.NOT_A_RULE.with("rule", shortened(text)).at(line.mark()));
             return Optional.empty();
         }
         Optional<Asked> asked = asked(text.substring(0, sign.start()).strip(), line.mark());
@@ -99,7 +116,7 @@ final class MustReader {
         Optional<String> word = longest(low, known.callable());
         if (word.isEmpty()) {
             String first = low.split(" (?:of|over|in|from) ", 2)[0];
-            notices.add(MustNotices.UNKNOWN_FIGURE
+            say(() -> MustNotices.UNKNOWN_FIGURE
                     .with("figure", shortened(first))
                     .with("nearest", Suggestion.cure(first, known.words()))
                     .at(mark));
@@ -124,8 +141,9 @@ final class MustReader {
         while (!rest.isEmpty()) {
             Optional<Role> role = role(rest);
             if (role.isEmpty()) {
-                notices.add(MustNotices.NOT_UNDERSTOOD
-                        .with("words", shortened(rest))
+                String left = rest;
+                say(() -> MustNotices.NOT_UNDERSTOOD
+                        .with("words", shortened(left))
                         .at(mark));
                 return Optional.empty();
             }
@@ -164,7 +182,7 @@ final class MustReader {
                 .max(Comparator.comparingInt(String::length));
         if (longest.isEmpty()) {
             String asked = text.split(" (?:of|over|in|from) ", 2)[0];
-            notices.add(MustNotices.UNKNOWN_NAME
+            say(() -> MustNotices.UNKNOWN_NAME
                     .with("role", role.word())
                     .with("name", shortened(asked))
                     .with("nearest", Suggestion.cure(asked, all))
@@ -184,7 +202,7 @@ final class MustReader {
                 .filter(member -> text.equals(member) || text.startsWith(member + " "))
                 .max(Comparator.comparingInt(String::length));
         if (longest.isEmpty()) {
-            notices.add(MustNotices.UNKNOWN_MEMBER
+            say(() -> MustNotices.UNKNOWN_MEMBER
                     .with("piece", name)
                     .with("name", shortened(text.split(" ", 2)[0]))
                     .with("nearest", Suggestion.cure(text.split(" ", 2)[0], members))
@@ -203,7 +221,7 @@ final class MustReader {
         fitting.sort(Comparator.<KnownFigures.Source>comparingInt(source -> source.open(names.keySet()))
                 .thenComparing(source -> !source.has(names)));
         if (fitting.isEmpty()) {
-            notices.add(MustNotices.NOT_OF_THAT.with("figure", word).at(mark));
+            say(() -> MustNotices.NOT_OF_THAT.with("figure", word).at(mark));
             return Optional.empty();
         }
         return Optional.of(fitting);
@@ -223,14 +241,14 @@ final class MustReader {
                 ? amount(within.group(2).strip(), quantity)
                 : OptionalDouble.of(comparison == MustRule.Relation.EQUAL ? usual(quantity) : 0);
         if (amount.isEmpty() || off.isEmpty() || off.getAsDouble() < 0) {
-            notices.add(MustNotices.NOT_A_VALUE
+            say(() -> MustNotices.NOT_A_VALUE
                     .with("value", shortened(amount.isEmpty() ? value : within.group(2)))
                     .with("figure", asked.word())
                     .at(mark));
             return Optional.empty();
         }
         if (given && comparison != MustRule.Relation.EQUAL) {
-            notices.add(MustNotices.WITHIN_WITHOUT_EQUAL
+            say(() -> MustNotices.WITHIN_WITHOUT_EQUAL
                     .with("rule", shortened(text))
                     .at(mark));
             return Optional.empty();

@@ -78,7 +78,7 @@ public final class Musts {
 
     /** Whether each line asks for a figure of these sheets, and nothing is wrong with it. */
     public static boolean understood(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths) {
-        MustReader reader = new MustReader(new KnownFigures(sheets), lengths, new Notices());
+        MustReader reader = MustReader.silent(sheets, lengths);
         return lines.stream().allMatch(line -> reader.read(line).isPresent());
     }
 
@@ -110,7 +110,7 @@ public final class Musts {
      */
     public static List<Wanted> wanted(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths) {
         // what is wrong with a line is said where all sheets are known
-        MustReader reader = new MustReader(new KnownFigures(sheets), lengths, new Notices());
+        MustReader reader = MustReader.silent(sheets, lengths);
         List<Wanted> wanted = new ArrayList<>();
         for (Scalar line : lines) {
             reader.read(line).ifPresent(rule -> {
@@ -141,7 +141,7 @@ public final class Musts {
     /** The names of the rows of one sheet that the lines speak of. */
     public static Set<List<String>> named(List<Scalar> lines, Sheet sheet, LengthReader lengths) {
         // what is wrong with a line is said where all sheets are known
-        MustReader reader = new MustReader(new KnownFigures(List.of(sheet)), lengths, new Notices());
+        MustReader reader = MustReader.silent(List.of(sheet), lengths);
         Set<List<String>> named = new LinkedHashSet<>();
         for (Scalar line : lines) {
             reader.read(line)
