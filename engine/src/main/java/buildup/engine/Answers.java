@@ -403,7 +403,8 @@ public final class Answers {
         asked.put(Question.SIGHT, List.of(sights));
         asked.put(Question.JOINT, List.of(openJoints));
         asked.put(Question.APPROACH, List.of(approaches));
-        asked.put(Question.FIXING, List.of(fixed, proposals));
+        // what is proposed says nothing of what is there
+        asked.put(Question.FIXING, List.of(fixed));
         asked.put(Question.SUPPORT, List.of(support, pulls));
         asked.put(Question.ORDER, List.of(order));
         asked.put(Question.RUN, List.of(job, surfaces, framing, copes));
