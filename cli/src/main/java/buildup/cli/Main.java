@@ -22,6 +22,8 @@ public final class Main {
      * itself that it cannot be written.
      */
     public static void main(String[] args) {
+        // no option holds a time or a thing of a database, and to be ready to read them takes longer than the options
+        System.setProperty("picocli.converters.excludes", "java\\.(time|sql)\\..*");
         Optional<Console> console = Optional.ofNullable(System.console()).filter(Main::isTerminal);
         Waiting waiting = Waiting.at(console);
         CountDownLatch told = new CountDownLatch(1);

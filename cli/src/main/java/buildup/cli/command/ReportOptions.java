@@ -1,9 +1,11 @@
 package buildup.cli.command;
 
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** In what form a report of one stack or of two is written, and where. */
+@Command(addMethodSubcommands = false)
 final class ReportOptions {
     /** The forms in which it is written. */
     enum Format {

@@ -5,9 +5,11 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.List;
+import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** How much is said beside an answer, as every command that gives one asks. */
+@Command(addMethodSubcommands = false)
 public final class SayingOption {
     @Option(names = "-q", description = "Say nothing beside the answer; what is refused is said all the same.")
     private boolean quiet;
