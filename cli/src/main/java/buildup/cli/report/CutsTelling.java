@@ -39,9 +39,12 @@ public final class CutsTelling {
                         List.of(Phrase.of(new FigurePrinter(cuts.answer().unit()).legend())),
                         sheets(Optional.of(known)),
                         CutSheets.cautions(known.covings()),
-                        Optional.of(LengthSheets.cutList(
-                                title, known.list().orElseGet(() -> CutList.withoutStock(known.job()))))))
+                        Optional.of(LengthSheets.cutList(title, list(known)))))
                 .orElseGet(() -> Telling.refused(title, cuts.answer().unit()));
+    }
+
+    private static CutList list(Cuts.Known known) {
+        return known.list().orElseGet(() -> CutList.withoutStock(known.job()));
     }
 
     /** @param known absent for the columns alone */
@@ -51,6 +54,7 @@ public final class CutsTelling {
         sheets.add(FramingSheets.cuts(
                 known.map(one -> one.job().section()),
                 known.map(Cuts.Known::blocks).orElse(List.of())));
+        sheets.add(LengthSheets.labels(known.map(CutsTelling::list)).askedIf(known.isPresent()));
         sheets.addAll(StickSheets.of(known.flatMap(Cuts.Known::list)));
         return List.copyOf(sheets);
     }

@@ -124,8 +124,8 @@ public final class SticksDrawing {
                         + " in their length; widths are not to scale. Lengths lie with their wall side up, and"
                         + " are told from long point to long point, in "
                         + Drafting.units(job.section().stack())
-                        + ". On the labels: M miter and B bevel with the stick flat on the"
-                        + " table.")
+                        + ". On the labels: the miter with the side to which the saw is swung, and the bevel, as the piece"
+                        + " lies on a saw whose blade tilts to the left.")
                 .sample(
                         "cut away",
                         at -> waste(new Box(at.x(), at.y(), at.x() + 3 * Drafting.TEXT, at.y() + Drafting.TEXT)))

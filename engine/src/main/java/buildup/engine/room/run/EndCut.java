@@ -1,6 +1,7 @@
 package buildup.engine.room.run;
 
 import buildup.shared.figure.Phrase;
+import java.util.Optional;
 
 /**
  * The cut at one end of a stick.
@@ -8,9 +9,11 @@ import buildup.shared.figure.Phrase;
  * @param corner the corner it is cut for, degrees, as the plan gives it; 90 for a square cut
  * @param miter saw's miter from square with the stick flat on the table, degrees, 0 to 90
  * @param bevel blade's bevel from upright in the same position, degrees, 0 to 90
+ * @param setting the easiest position on the saw; none for a square cut
  * @param words what to do, in a few words
  */
-public record EndCut(Kind kind, double corner, double miter, double bevel, Phrase words) {
+public record EndCut(
+        Kind kind, double corner, double miter, double bevel, Optional<Saw.Setting> setting, Phrase words) {
     /** What the cut is for. */
     public enum Kind {
         /** Through stick and stick, square: at a free end, or behind. */

@@ -96,14 +96,15 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
     /** The cut for it on a course. */
     EndCut cut(Course course, Hand hand) {
         Saw.Flat flat = isSquare() ? new Saw.Flat(0, 0) : Saw.flat(plane, course.spring());
-        Phrase how = setting(course, hand).map(Saw.Setting::words).orElse(CUT_SQUARE);
+        Optional<Saw.Setting> setting = setting(course, hand);
+        Phrase how = setting.map(Saw.Setting::words).orElse(CUT_SQUARE);
         Phrase words = switch (kind) {
             case COPE -> THEN_COPE.with("how", how);
             case RETURN -> THEN_GLUE.with("how", how);
             case BUTT -> AGAINST.with("how", how).with("against", against);
             case SQUARE, MITER -> how;
         };
-        return new EndCut(kind, corner, Math.abs(flat.miter()), Math.abs(flat.bevel()), words);
+        return new EndCut(kind, corner, Math.abs(flat.miter()), Math.abs(flat.bevel()), setting, words);
     }
 
     /** Whether the stick is to be fitted to a wall that may not be true. */

@@ -20,12 +20,22 @@ public final class Saw {
     /** Shop practice, no source: enough for the face edge alone to touch, little enough to leave the back strong. */
     public static final double BACK_CUT = 5;
 
+    /** Twice the angle of a scarf from the run, degrees: it is cut as half of a square corner, through the thickness. */
+    private static final double SCARF = 90;
+
     public static final String CAUTION =
             "Cut short pieces from a long stick, hands clear of the blade and the guard in place; try the setting on"
                     + " scrap first. The saw maker's manual rules.";
 
+    private static final String BACK = "back";
+    private static final Phrase SIDE = Phrase.of("{angles}, {edge} at fence, keep {keep}");
+    private static final Phrase BACK_SIDE = Phrase.of("{angles}, keep {keep}");
+    private static final Phrase MITER = Phrase.of("{miter} {swing}");
+    private static final Phrase BEVEL = Phrase.of("bevel {bevel}");
+    private static final Phrase BOTH = Phrase.of("{miter}, {bevel}");
     private static final Phrase SETTING = Phrase.of("{position}; miter {miter}{swing}, bevel {bevel}; keep the {keep}");
-    private static final Phrase TOP_UP = Phrase.of("top up, back edge at the fence");
+    private static final Phrase LYING_TOP_UP = Phrase.of("top up, {edge} edge at the fence");
+    private static final Phrase TOP_UP = LYING_TOP_UP.with("edge", BACK);
     private static final Phrase FACE_UP = Phrase.of("flat, face up, {edge} edge at the fence");
     private static final Phrase UPRIGHT = Phrase.of("upright, back at the fence");
     private static final Phrase UPSIDE_DOWN =
@@ -37,9 +47,20 @@ public final class Saw {
 
     /** Which way the saw's table is swung to cut, from square. */
     public enum Swing {
-        LEFT,
-        RIGHT,
-        NONE
+        LEFT("left"),
+        RIGHT("right"),
+        NONE("none");
+
+        private final String word;
+
+        Swing(String word) {
+            this.word = word;
+        }
+
+        /** As it is called in a table. */
+        public String word() {
+            return word;
+        }
     }
 
     /** Which end of a stick, seen from the room as it is put up. */
@@ -74,12 +95,47 @@ public final class Saw {
      * @param bevel from upright, 0 to 90 degrees
      * @param edge of the stick that lies against the fence
      * @param keep the side of the blade on which the piece lies that is kept
-     * @param words all of it in one line
+     * @param position how the stick lies or stands, with the edge at the fence
      */
-    public record Setting(double miter, double bevel, Swing swing, String edge, Hand keep, Phrase words) {
+    public record Setting(double miter, double bevel, Swing swing, String edge, Hand keep, Phrase position) {
         /** The same for what lies flat with its face up and its inner edge at the fence: casings. */
         Setting inner() {
-            return setting(new Flat(miter, bevel), swing, "inner", keep, FACE_UP.with("edge", "inner"));
+            return faceUp("inner");
+        }
+
+        private Setting faceUp(String other) {
+            return new Setting(miter, bevel, swing, other, keep, FACE_UP.with("edge", other));
+        }
+
+        private Setting topUp(String other) {
+            return new Setting(miter, bevel, swing, other, keep, LYING_TOP_UP.with("edge", other));
+        }
+
+        /** The angles that are not 0 as they stand on a label: the miter with the side to which the saw is swung. */
+        public Phrase angles() {
+            Phrase turned = MITER.with("miter", Figure.angle(miter)).with("swing", swing.word());
+            Phrase tilted = BEVEL.with("bevel", Figure.angle(bevel));
+            if (bevel < WallCorner.SQUARE_WITHIN) {
+                return turned;
+            }
+            return swing == Swing.NONE ? tilted : BOTH.with("miter", turned).with("bevel", tilted);
+        }
+
+        /** The saw's side of a cut in as few words as a table of many pieces takes; its back at the fence goes unsaid. */
+        public Phrase side() {
+            return (edge.equals(BACK) ? BACK_SIDE : SIDE)
+                    .with("angles", angles())
+                    .with("edge", edge)
+                    .with("keep", keep.word());
+        }
+
+        /** All of it in one line. */
+        public Phrase words() {
+            return SETTING.with("position", position)
+                    .with("miter", Figure.angle(miter))
+                    .with("swing", swing == Swing.NONE ? "" : " " + swing.word())
+                    .with("bevel", Figure.angle(bevel))
+                    .with("keep", keep.word());
         }
     }
 
@@ -149,12 +205,24 @@ public final class Saw {
     private static Setting setting(Flat flat, Swing swing, String edge, Hand keep, Phrase position) {
         double miter = Math.abs(flat.miter());
         double bevel = Math.abs(flat.bevel());
-        Phrase words = SETTING.with("position", position)
-                .with("miter", Figure.angle(miter))
-                .with("swing", swing == Swing.NONE ? "" : swing == Swing.RIGHT ? " right" : " left")
-                .with("bevel", Figure.angle(bevel))
-                .with("keep", keep == Hand.LEFT ? "left" : "right");
-        return new Setting(miter, bevel, swing, edge, keep, words);
+        return new Setting(miter, bevel, swing, edge, keep, position);
+    }
+
+    /**
+     * Half of a scarf of 45 degrees through the thickness: the stick lies on its wide side and the blade is tilted.
+     *
+     * @param longSideUp whether the side that lies up is the longer one at this end
+     * @param end of the piece as it is put up
+     */
+    public static Setting scarf(boolean longSideUp, Hand end, Course course) {
+        // a casing is seen from its outer edge: left and right change places
+        Hand seen = course.turned() == (end == Hand.LEFT) ? Hand.RIGHT : Hand.LEFT;
+        Setting setting = flat(longSideUp ? SCARF : 360 - SCARF, 0, seen);
+        boolean top = setting.edge().equals("top");
+        if (course.turned()) {
+            return setting.faceUp(top ? "inner" : "outer");
+        }
+        return course.lies() ? setting.topUp(top ? "back" : "front") : setting;
     }
 
     /**

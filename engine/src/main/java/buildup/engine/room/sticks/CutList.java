@@ -8,6 +8,7 @@ import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Stick;
 import buildup.engine.room.stock.StickPiece;
 import buildup.engine.room.stock.Supply;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -124,6 +125,42 @@ public record CutList(
     /** Whether the rest of a strip is long enough to keep. */
     public boolean keeps(Stick.Strip strip) {
         return strip.rest() >= Math.max(1, shop.offcut());
+    }
+
+    /** The lengths as they are cut, spliced and glued-up ones in their parts, in the order in which they go up. */
+    public List<StickPiece> asCut() {
+        List<StickPiece> cut = Stream.concat(
+                        sticks.stream()
+                                .flatMap(stick -> stick.strips().stream())
+                                .flatMap(strip -> strip.pieces().stream())
+                                .map(Stick.LaidPiece::piece),
+                        without.stream())
+                .sorted(Comparator.comparing(StickPiece::id))
+                .toList();
+        return pieces.stream()
+                .flatMap(wanted -> cut.stream().filter(piece -> isOf(piece, wanted)))
+                .toList();
+    }
+
+    /** Whether it is the wanted piece or one of the parts that it is joined from. */
+    private static boolean isOf(StickPiece piece, StickPiece wanted) {
+        return piece.id().equals(wanted.id())
+                || (piece.id().startsWith(wanted.id())
+                        && !Character.isDigit(piece.id().charAt(wanted.id().length())));
+    }
+
+    /** How each length is held that is too short to be clamped itself, by its label. */
+    public Map<String, Phrase> held() {
+        Map<String, Phrase> held = new TreeMap<>();
+        for (Stick stick : sticks) {
+            stick.strips()
+                    .forEach(strip -> strip.pieces()
+                            .forEach(lie -> Clamped.of(stick, lie, shop)
+                                    .how()
+                                    .ifPresent(how -> held.put(lie.piece().id(), how))));
+        }
+        without.forEach(piece -> Clamped.of(piece, shop).how().ifPresent(how -> held.put(piece.id(), how)));
+        return Collections.unmodifiableMap(held);
     }
 
     /** Price of all that is bought, hundredths. */

@@ -1,16 +1,20 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.run.Saw;
 import buildup.engine.room.stock.End;
 import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Stick;
 import buildup.engine.room.stock.StickPiece;
+import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Columns;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -26,7 +30,7 @@ public final class LengthSheets {
     private record Place(int number, Stick stick, Stick.Strip strip, int from) {}
 
     /** A length as it is cut, in its stick if it has one. */
-    private record Line(String stack, StickPiece piece, Optional<Place> place) {
+    private record Line(StickPiece piece, Optional<Phrase> held, Optional<Place> place) {
         <T> Optional<T> of(Function<Place, T> part) {
             return place.map(part);
         }
@@ -69,12 +73,38 @@ public final class LengthSheets {
      * @param stack the title of its stack
      */
     public static Sheet cutList(String stack, CutList list) {
-        return Sheet.of("cutList", "CUT LIST", lines(stack, list))
-                .name("stack", "stack", Line::stack)
-                .name("id", "label", row -> row.piece().id())
+        return cuts(Sheet.of("cutList", "CUT LIST", lines(list)).name("stack", "stack", row -> stack))
+                .people()
+                .sheet();
+    }
+
+    /** What stands on the label of each length as it is cut: what it is, where it goes, how long, how its ends are sawn. */
+    public static Sheet labels(Optional<CutList> list) {
+        return cuts(Sheet.of("labels", "LABELS", StickSheets.all(list, LengthSheets::inOrder)))
+                .table(
+                        "LABELS: lengths as they are cut, and both ends at the saw, blade tilted to the left",
+                        "id",
+                        "course",
+                        "stretch",
+                        "length",
+                        "left.side",
+                        "right.side")
+                .tableWhere(
+                        List.of("hold"),
+                        "SHORT LENGTHS: how each is held while it is sawn; the saw maker's manual rules",
+                        "id",
+                        "course",
+                        "stretch",
+                        "length",
+                        "hold")
+                .sheet();
+    }
+
+    private static Columns<Line> cuts(Columns<Line> columns) {
+        return columns.name("id", "label", row -> row.piece().id())
                 .words("course", "piece", row -> row.piece().course())
                 .words("stretch", "stretch", row -> row.piece().stretch())
-                .wordsIf("part", "part", row -> Optional.of(row.piece().part()))
+                .wordsIf("part", "part", row -> Optional.of(row.piece().part()).filter(part -> !part.isEmpty()))
                 .length("length", "length", row -> row.piece().inches())
                 .one(
                         "left",
@@ -117,28 +147,56 @@ public final class LengthSheets {
                         "width",
                         row -> row.length(place -> place.strip().width()))
                 .lengthIf("begins", "begins at", row -> row.length(Place::from))
-                .people()
-                .sheet();
+                .sayingIf("hold", "how it is held", Line::held)
+                .both();
     }
 
     private static Columns<End> end(String hand) {
         return Columns.<End>inner()
                 .words("cut", hand + " cut", end -> end.joint().word())
                 .measure("miter", hand + " miter", Quantity.ANGLE, End::miter)
-                .measure("bevel", hand + " bevel", Quantity.ANGLE, End::bevel);
+                .measure("bevel", hand + " bevel", Quantity.ANGLE, End::bevel)
+                .wordsIf(
+                        "swing",
+                        hand + " swing",
+                        end -> end.setting().map(setting -> setting.swing().word()))
+                .wordsIf(
+                        "edge",
+                        hand + " edge at the fence",
+                        end -> end.setting().map(Saw.Setting::edge))
+                .wordsIf(
+                        "keep",
+                        hand + " keep",
+                        end -> end.setting().map(setting -> setting.keep().word()))
+                .saying("how", hand + " how", End::how)
+                .both()
+                .saying("side", hand + " end", End::side)
+                .text();
     }
 
-    private static List<Line> lines(String stack, CutList list) {
+    private static List<Line> inOrder(CutList list) {
+        Map<String, Line> lines = new HashMap<>();
+        lines(list).forEach(line -> lines.put(line.piece().id(), line));
+        return list.asCut().stream()
+                .flatMap(piece -> Optional.ofNullable(lines.get(piece.id())).stream())
+                .toList();
+    }
+
+    private static List<Line> lines(CutList list) {
         List<Line> lines = new ArrayList<>();
+        Map<String, Phrase> held = list.held();
         for (int i = 0; i < list.sticks().size(); i++) {
             Stick stick = list.sticks().get(i);
             int number = i + 1;
             stick.strips()
                     .forEach(strip -> strip.pieces()
                             .forEach(lie -> lines.add(new Line(
-                                    stack, lie.piece(), Optional.of(new Place(number, stick, strip, lie.from()))))));
+                                    lie.piece(),
+                                    Optional.ofNullable(held.get(lie.piece().id())),
+                                    Optional.of(new Place(number, stick, strip, lie.from()))))));
         }
-        Stream<Line> without = list.without().stream().map(piece -> new Line(stack, piece, Optional.empty()));
+        Stream<Line> without = list.without().stream()
+                .map(piece -> new Line(piece, Optional.ofNullable(held.get(piece.id())), Optional.empty()));
         return Stream.concat(lines.stream(), without).toList();
     }
 }

@@ -214,7 +214,7 @@ final class Lots {
         if (piece.length() <= longest) {
             return List.of(piece);
         }
-        Splice splice = Splice.of(piece, longest, overlap(course), course.body() % 2 == 0, after(grain));
+        Splice splice = Splice.of(piece, longest, overlap(course), course.body() % 2 == 0, course, after(grain));
         List<Figure> places = splice.places().stream().map(LengthSteps::figure).toList();
         notices.add(tooLong(piece, longest)
                 .cure((overlap(course) == 0 ? StickNotices.BUTTED : StickNotices.SCARFED)

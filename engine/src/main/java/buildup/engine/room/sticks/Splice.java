@@ -1,7 +1,8 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.run.Course;
+import buildup.engine.room.run.Saw.Hand;
 import buildup.engine.room.stock.End;
-import buildup.engine.room.stock.EndJoint;
 import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.StickPiece;
 import java.util.ArrayList;
@@ -25,9 +26,11 @@ record Splice(List<StickPiece> parts, List<Integer> places) {
      * @param longest that a part can be, {@link LengthSteps}
      * @param overlap of two parts, {@link LengthSteps}
      * @param fromLeft whether the longest part lies at the left
+     * @param course of the piece
      * @param after the group of the last part; the first part stays in that of the piece
      */
-    static Splice of(StickPiece piece, int longest, int overlap, boolean fromLeft, Optional<String> after) {
+    static Splice of(
+            StickPiece piece, int longest, int overlap, boolean fromLeft, Course course, Optional<String> after) {
         List<Integer> lengths = lengths(piece.length(), longest, overlap);
         if (!fromLeft) {
             Collections.reverse(lengths);
@@ -41,8 +44,8 @@ record Splice(List<StickPiece> parts, List<Integer> places) {
                     piece.id() + (char) ('a' + i),
                     "part " + (i + 1) + " of " + lengths.size(),
                     lengths.get(i),
-                    i == 0 ? piece.left() : joint(overlap, -1),
-                    last ? piece.right() : joint(overlap, 1),
+                    i == 0 ? piece.left() : joint(overlap, Hand.LEFT, course),
+                    last ? piece.right() : joint(overlap, Hand.RIGHT, course),
                     i == 0 ? piece.group() : last ? after : Optional.empty()));
             from += lengths.get(i) - overlap;
             if (!last) {
@@ -52,8 +55,10 @@ record Splice(List<StickPiece> parts, List<Integer> places) {
         return new Splice(List.copyOf(parts), List.copyOf(places));
     }
 
-    private static End joint(int overlap, int side) {
-        return overlap == 0 ? End.SQUARE : new End(EndJoint.SCARF, side * LengthSteps.inches(overlap), 0, 45);
+    /** The left half lies below: its upper side is the longer one. */
+    private static End joint(int overlap, Hand end, Course course) {
+        int side = end == Hand.RIGHT ? 1 : -1;
+        return overlap == 0 ? End.SQUARE : End.scarf(side * LengthSteps.inches(overlap), end, course);
     }
 
     private static List<Integer> lengths(int length, int longest, int overlap) {

@@ -32,9 +32,24 @@ public record Shop(
         Optional<Aim> aim,
         List<Supply> supplies,
         Map<EndJoint, Long> joints) {
+    /** Common practice, no source: a foot of stick can be clamped. */
+    static final double USUAL_HOLD = 12;
+
+    /** Two articles on trim cut returns off a long piece, one of them off 18 in. */
+    static final double HOLD_FOR_RETURN = 18;
+
     /** A shop without wood. */
-    public static final Shop NONE =
-            new Shop(TapeStep.SIXTY_FOURTHS, 0, 0, 0, 0, 0, 0, Optional.empty(), List.of(), Map.of());
+    public static final Shop NONE = new Shop(
+            TapeStep.SIXTY_FOURTHS,
+            0,
+            0,
+            0,
+            0,
+            TapeStep.SIXTY_FOURTHS.needed(USUAL_HOLD),
+            TapeStep.SIXTY_FOURTHS.needed(HOLD_FOR_RETURN),
+            Optional.empty(),
+            List.of(),
+            Map.of());
 
     /** What is to be least. */
     public enum Aim {

@@ -33,11 +33,6 @@ final class ShopReader {
     /** Shorter rests are firewood in most shops: common practice, no source. */
     private static final double USUAL_OFFCUT = 12;
 
-    /** What remains to clamp, and what of the stick that a return is cut from, in: common practice, no source. */
-    private static final double USUAL_HOLD = 12;
-
-    private static final double HOLD_FOR_RETURN = 18;
-
     private static final double LONGEST_OFFCUT = 1200;
     private static final Pattern MONEY = Pattern.compile("(\\d{1,7})(?:\\.(\\d{1,4}))?");
 
@@ -70,8 +65,8 @@ final class ShopReader {
                 USUAL_OFFCUT,
                 LONGEST_OFFCUT,
                 StickNotices.NEGATIVE_OFFCUT.with("example", Figure.atLeast(2 * USUAL_OFFCUT)));
-        int hold = size("hold", USUAL_HOLD, LONGEST_OFFCUT, StickNotices.NEGATIVE_HOLD.notice());
-        int holdForReturn = fields.has("hold") ? hold : grid.needed(HOLD_FOR_RETURN);
+        int hold = size("hold", Shop.USUAL_HOLD, LONGEST_OFFCUT, StickNotices.NEGATIVE_HOLD.notice());
+        int holdForReturn = fields.has("hold") ? hold : grid.needed(Shop.HOLD_FOR_RETURN);
         Optional<Shop.Aim> aim = word("aim", Shop.Aim.values());
         Map<EndJoint, Long> joints = fields.fields("joints").map(this::joints).orElse(Map.of());
         List<Supply> read = supplies.read(fields, trim);

@@ -49,7 +49,17 @@ public final class StickNotices {
             "too-little-left-to-clamp", "A short piece is cut off when too little of its stick is left to clamp.");
     public static final Kind TOO_LITTLE_TO_CLAMP = NO_CLAMP.problem(
             "'{label}' is {length} long and is cut when {left} of its stick is left: less than the {hold} that are held.",
-            "Cut it from a longer stick, by hand, or in a jig; or list another stick to buy.");
+            "");
+    public static final Phrase LIST_ANOTHER = Phrase.of("{how}; or list another stick to buy.");
+    public static final Phrase CLAMP_THE_STICK =
+            Phrase.of("Clamp its stick, {left} of it left, and cut the piece off last");
+    public static final Phrase CLAMP_A_STICK =
+            Phrase.of("Clamp a stick that leaves {left}, and cut the piece off last");
+    public static final Phrase RETURN_FROM_A_LONGER_PIECE =
+            Phrase.of("Miter it on a piece {hold} long, then cut the return off that by hand; or hold it in a jig");
+    public static final Phrase FROM_A_LONGER_PIECE =
+            Phrase.of("Cut its angle on a piece {hold} long, then cut it off that by hand; or hold it in a jig");
+    public static final Phrase BY_HAND = Phrase.of("Saw it by hand, in a miter box; or hold it in a jig {hold} long");
     private static final Code NO_PRICE = Code.of("price-missing", "Not every stick to choose from has a price.");
     public static final Kind PRICE_MISSING = NO_PRICE.problem(
             "Not every stick for {stock} has a price: the fewest are taken, not the cheapest.",

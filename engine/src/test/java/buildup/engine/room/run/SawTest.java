@@ -7,7 +7,10 @@ import buildup.engine.room.run.Saw.Flat;
 import buildup.engine.room.run.Saw.Hand;
 import buildup.engine.room.run.Saw.Setting;
 import buildup.engine.room.run.Saw.Swing;
+import buildup.profiles.outline.Box;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Phrase;
+import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -153,6 +156,32 @@ class SawTest {
         assertThat(Saw.flat(120, 90, Hand.RIGHT)).isEqualTo(Saw.nested(120, 90, Hand.RIGHT));
         assertThat(FigurePrinter.INCHES.print(Saw.flat(120, 90, Hand.RIGHT).words()))
                 .isEqualTo("top up, back edge at the fence; miter 30° right, bevel 0°; keep the left");
+    }
+
+    /** A scarf through the thickness: the same planes in space, for what stands, what lies and what runs round an opening. */
+    @Test
+    void both_halves_of_a_scarf_lie_in_one_plane_however_the_piece_lies() {
+        scarf(course(0, false), Map.of("top", 1, "bottom", -1));
+        scarf(course(90, false), Map.of("back", 1, "front", -1));
+        // seen from the outer edge, the inner one at the fence, left is right
+        scarf(course(90, true), Map.of("inner", -1, "outer", 1));
+    }
+
+    private static void scarf(Course course, Map<String, Integer> ways) {
+        for (Hand hand : Hand.values()) {
+            boolean longSideUp = hand == Hand.RIGHT;
+            Setting setting = Saw.scarf(longSideUp, hand, course);
+            double[] along = {ways.get(setting.edge()), 0, 0};
+            double[] up = {0, 0, 1};
+            same(cut(longSideUp ? 90 : 270, hand, along, up), setting);
+            assertThat(setting.bevel()).isCloseTo(45, within(1e-9));
+            assertThat(FigurePrinter.INCHES.print(setting.position())).contains(setting.edge() + " edge at the fence");
+        }
+    }
+
+    private static Course course(double spring, boolean turned) {
+        Box box = new Box(0, 0, 0.75, 3.5);
+        return new Course("rail", 0, true, box, spring, true, Phrase.of("1x4"), "board", 0.75, 3.5, turned);
     }
 
     /** The outward normal of the cut: at the right end the wood ends at length = projection / tan(corner / 2). */

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import buildup.engine.Bench;
 import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Stick;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -131,10 +134,41 @@ class KerfTest {
         Cutlist laid = Cutlist.boards(
                 "3/4 x 3-1/2", List.of("3"), "stock: { kerf: 1/8, trim: 0, sticks: [{ of: 1x4, on-hand: [14] }] }\n");
         assertThat(laid.said().code()).isEqualTo("too-little-left-to-clamp");
+        assertThat(NoticeWords.INCHES.cure(laid.said()))
+                .isEqualTo(
+                        "Saw it by hand, in a miter box; or hold it in a jig 12 long; or list another stick to buy.");
+        assertThat(held(laid)).containsExactly("A1 Saw it by hand, in a miter box; or hold it in a jig 12 long");
         Cutlist held = Cutlist.boards(
                 "3/4 x 3-1/2",
                 List.of("3"),
                 "stock: { kerf: 1/8, trim: 0, hold: 8, sticks: [{ of: 1x4, on-hand: [14] }] }\n");
         assertThat(held.notices()).isEmpty();
+        // 14 less 3 and a kerf
+        assertThat(held(held)).containsExactly("A1 Clamp its stick, 10-7/8 of it left, and cut the piece off last");
+        assertThat(held(Cutlist.boards("3/4 x 3-1/2", List.of("60"), "stock: { sticks: [{ of: 1x4, buy: 8' }] }\n")))
+                .as("long enough to be clamped itself")
+                .isEmpty();
+    }
+
+    /** Two articles on trim: miter a return on a long piece, and cut it off that; one of them takes 18 in. */
+    @Test
+    void a_return_whose_stick_is_too_short_comes_off_a_longer_piece() {
+        String shelf =
+                Cutlist.WALL + Bench.list("name: bed, profile: cove-bed 1-1/4 x 1-3/8, back: wall, bottom: datum");
+        String plan = "plan: [{ left: return, right: die, stretches: [{ length: 30 }] }]\n";
+        String stock = "stock: { sticks: [{ of: cove-bed 1-1/4 x 1-3/8, on-hand: [%s] }] }\n";
+        Cutlist near = Cutlist.of(shelf, plan + stock.formatted("31-1/4, 19"));
+        assertThat(near.notices()).extracting(Notice::code).containsExactly("too-little-left-to-clamp");
+        assertThat(held(near))
+                .containsExactly(
+                        "A1 Miter it on a piece 18 long, then cut the return off that by hand; or hold it in a jig");
+        assertThat(Cutlist.of(shelf, plan + stock.formatted("31-1/4, 21")).notices())
+                .isEmpty();
+    }
+
+    private static List<String> held(Cutlist laid) {
+        return laid.cutList().held().entrySet().stream()
+                .map(one -> one.getKey() + " " + FigurePrinter.INCHES.print(one.getValue()))
+                .toList();
     }
 }
