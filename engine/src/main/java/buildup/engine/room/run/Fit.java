@@ -53,6 +53,11 @@ public record Fit(
         return wall + longest(leftMeeting) + longest(rightMeeting);
     }
 
+    /** Where its left long point lies along its stretch, in. */
+    public double from() {
+        return start - longest(leftMeeting);
+    }
+
     /** Short point to short point. */
     public double shortPoint() {
         return wall + shortest(leftMeeting) + shortest(rightMeeting);

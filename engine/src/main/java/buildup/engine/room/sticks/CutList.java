@@ -1,6 +1,7 @@
 package buildup.engine.room.sticks;
 
 import buildup.engine.room.run.Job;
+import buildup.engine.room.splice.Splice;
 import buildup.engine.room.stock.End;
 import buildup.engine.room.stock.EndJoint;
 import buildup.engine.room.stock.LengthSteps;
@@ -27,6 +28,7 @@ import java.util.stream.Stream;
  * @param without those of them for which no stick is listed
  * @param lots one for each that was laid out by itself
  * @param rips one for each thickness of boards that are ripped
+ * @param splices where pieces longer than any stick are joined
  * @param joints how many of each there are to make
  */
 public record CutList(
@@ -36,6 +38,7 @@ public record CutList(
         List<LotPlan> lots,
         List<RipPlan> rips,
         List<Stick> sticks,
+        List<Splice.Joint> splices,
         Map<EndJoint, Integer> joints) {
     public CutList {
         pieces = List.copyOf(pieces);
@@ -43,6 +46,7 @@ public record CutList(
         lots = List.copyOf(lots);
         rips = List.copyOf(rips);
         sticks = List.copyOf(sticks);
+        splices = List.copyOf(splices);
         joints = Collections.unmodifiableMap(new TreeMap<>(joints));
     }
 
@@ -66,6 +70,7 @@ public record CutList(
                 laid.stream().flatMap(one -> one.laid().plans().stream()).toList(),
                 laid.stream().flatMap(one -> one.plan().stream()).toList(),
                 sticks,
+                sorted.joints(),
                 joints(sorted.wanted(), sticks));
     }
 

@@ -4,6 +4,9 @@ import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Saw.Hand;
+import buildup.engine.room.splice.Splice;
+import buildup.engine.room.splice.SplicePlaces;
+import buildup.engine.room.splice.SpliceWall;
 import buildup.engine.room.stock.End;
 import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Shop;
@@ -51,6 +54,7 @@ final class Lots {
     private final Set<List<?>> said = new LinkedHashSet<>();
     private final Map<String, Integer> spliced = new HashMap<>();
     private final Map<Reserved, Integer> reserved = new HashMap<>();
+    private final List<Splice.Joint> joints = new ArrayList<>();
 
     /** Sticks on hand that are kept for pieces longer than any to be bought. */
     private record Reserved(Supply supply, int length) {}
@@ -66,8 +70,9 @@ final class Lots {
      *
      * @param wanted every piece as it goes up, before it is spliced or glued up
      * @param without those for which no stick is listed
+     * @param joints where pieces are spliced
      */
-    record Sorted(List<Lot> lots, List<StickPiece> wanted, List<StickPiece> without) {}
+    record Sorted(List<Lot> lots, List<StickPiece> wanted, List<StickPiece> without, List<Splice.Joint> joints) {}
 
     static Sorted of(Job job, Shop shop, Notices notices) {
         Lots lots = new Lots(job, shop, notices);
@@ -77,7 +82,8 @@ final class Lots {
                 one.source(),
                 key.wood(),
                 lots.bundles(one.pieces(), shop.usable(one.source().longest())))));
-        return new Sorted(List.copyOf(sorted), List.copyOf(lots.all), List.copyOf(lots.without));
+        return new Sorted(
+                List.copyOf(sorted), List.copyOf(lots.all), List.copyOf(lots.without), List.copyOf(lots.joints));
     }
 
     private void sort() {
@@ -98,11 +104,12 @@ final class Lots {
                     course.plain(),
                     fit.grainGroup().map(this::unbroken));
             all.add(piece);
-            sort(piece, course, fit.grainGroup());
+            sort(piece, fit, fit.grainGroup());
         }
     }
 
-    private void sort(StickPiece piece, Course course, Optional<String> grain) {
+    private void sort(StickPiece piece, Fit fit, Optional<String> grain) {
+        Course course = fit.course();
         var placed = job.section().body(course.body()).placed().orElseThrow().piece();
         String wood = placed.wood().name();
         Optional<StockSource> found = StockSource.of(course, placed.stock().profileKind(), wood, shop);
@@ -132,7 +139,7 @@ final class Lots {
         List<StickPiece> into = open.computeIfAbsent(
                         new Key(source.supplies(), source.strip(), wood), key -> new Open(source, new ArrayList<>()))
                 .pieces();
-        for (StickPiece part : parts(piece, course, longest, grain)) {
+        for (StickPiece part : parts(piece, fit, longest, grain)) {
             for (int ply = 1; ply <= source.plies(); ply++) {
                 into.add(source.plies() == 1 ? part : part.ply(ply, source.plies()));
             }
@@ -210,15 +217,37 @@ final class Lots {
     }
 
     /** The piece itself, or its parts where no stick is as long. */
-    private List<StickPiece> parts(StickPiece piece, Course course, int longest, Optional<String> grain) {
+    private List<StickPiece> parts(StickPiece piece, Fit fit, int longest, Optional<String> grain) {
         if (piece.length() <= longest) {
             return List.of(piece);
         }
-        Splice splice = Splice.of(piece, longest, overlap(course), course.body() % 2 == 0, course, after(grain));
-        List<Figure> places = splice.places().stream().map(LengthSteps::figure).toList();
+        Course course = fit.course();
+        int overlap = overlap(course);
+        SpliceWall wall = SpliceWall.of(job, fit);
+        List<Double> others = joints.stream()
+                .filter(joint -> joint.piece().stretch().equals(piece.stretch()))
+                .map(Splice.Joint::middle)
+                .toList();
+        // from one course to the next the parts begin at the other end
+        List<Integer> places = SplicePlaces.of(
+                new SplicePlaces.Task(
+                        piece.length(),
+                        longest,
+                        overlap,
+                        shop.hold(),
+                        shop.grid().step()),
+                wall,
+                course.body() % 2 == 0,
+                others);
+        Splice splice = Splice.of(piece, places, overlap, course, wall, after(grain));
+        joints.addAll(splice.joints());
+        List<Figure> marks = places.stream().map(LengthSteps::figure).toList();
+        Set<Phrase> why = new LinkedHashSet<>(
+                splice.joints().stream().map(Splice.Joint::why).toList());
         notices.add(tooLong(piece, longest)
-                .cure((overlap(course) == 0 ? StickNotices.BUTTED : StickNotices.SCARFED)
-                        .with("places", Listing.and(places))));
+                .cure((overlap == 0 ? StickNotices.BUTTED : StickNotices.SCARFED)
+                        .with("places", Listing.and(marks))
+                        .with("why", Listing.and(List.copyOf(why)))));
         return splice.parts();
     }
 

@@ -1,5 +1,6 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.splice.Splice;
 import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Shop.Aim;
 import buildup.shared.figure.Figure;
@@ -41,6 +42,37 @@ final class PlanSheets {
                 .count("steps", "steps of the search", LotPlan::steps)
                 .saying("known", "what is known", PlanSheets::known)
                 .table("CUTTING PLAN CHECK: each material by itself", "of", "wood", "pieces", "sticks", "known")
+                .sheet();
+    }
+
+    /** Where pieces longer than any stick are joined, and why there. */
+    static Sheet splices(Optional<CutList> list) {
+        return Sheet.of("splices", "SPLICES: pieces longer than any stick", StickSheets.all(list, CutList::splices))
+                .words("id", "label", joint -> joint.piece().id())
+                .words("course", "piece", joint -> joint.piece().course())
+                .words("stretch", "stretch", joint -> joint.piece().stretch())
+                .words("left", "left part", joint -> joint.left().id())
+                .words("right", "right part", joint -> joint.right().id())
+                .words("joint", "joint", joint -> joint.scarf() ? "scarf" : "butt")
+                .length("at", "from its left end", joint -> LengthSteps.inches(joint.at()))
+                .length("along", "along the wall", Splice.Joint::middle)
+                .wordsIf(
+                        "over",
+                        "lies over",
+                        joint -> joint.scarf()
+                                ? Optional.of((joint.leftLiesOver() ? joint.left() : joint.right()).id())
+                                : Optional.empty())
+                .saying("why", "why there", Splice.Joint::why)
+                .both()
+                .table(
+                        "SPLICES: where pieces longer than any stick are joined, which part lies over, and why there",
+                        "id",
+                        "course",
+                        "joint",
+                        "at",
+                        "along",
+                        "over",
+                        "why")
                 .sheet();
     }
 

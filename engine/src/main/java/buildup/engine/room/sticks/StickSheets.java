@@ -58,6 +58,7 @@ public final class StickSheets {
                         buy(list),
                         sticks(list),
                         LengthSheets.lengths(list),
+                        PlanSheets.splices(list),
                         wood(list),
                         PlanSheets.lots(list),
                         PlanSheets.rips(list),

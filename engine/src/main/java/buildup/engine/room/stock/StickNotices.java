@@ -34,10 +34,14 @@ public final class StickNotices {
     public static final Phrase LONGER_STICK = Phrase.of("List a longer stick.");
     public static final Phrase LOOK_AT_THE_PLAN =
             Phrase.of("Look at the plan again: is that a wall's length, and in its unit?");
-    public static final Phrase BUTTED =
-            Phrase.of("Here it is spliced: butt it {places} from its left end, over something solid.");
-    public static final Phrase SCARFED =
-            Phrase.of("Here it is spliced: scarf it {places} from its left end, over something solid.");
+    public static final Phrase BUTTED = Phrase.of("Here it is spliced: butt it {places} from its left end, {why}.");
+    public static final Phrase SCARFED = Phrase.of("Here it is spliced: scarf it {places} from its left end, {why}.");
+    public static final Phrase ON_STUD = Phrase.of("on the stud at {stud}");
+    public static final Phrase ON_BACKING = Phrase.of("where backing runs all along behind it");
+    public static final Phrase NO_STUD_KNOWN = Phrase.of("over something solid: no studs are given");
+    public static final Phrase NO_STUD_REACHED = Phrase.of("over a block: no stud lies within reach of the sticks");
+    public static final Phrase LEAST_SEEN =
+            Phrase.of("{on}, the least seen that is free, {away} from where one comes in");
 
     private static final Code BROKEN = Code.of("grain-broken", "No stick is long enough for grain to run round.");
     public static final Kind GRAIN_BROKEN = BROKEN.problem(
