@@ -56,11 +56,14 @@ final class Greedy {
 
     private Optional<List<StickLoad>> packed(List<Integer> order, boolean first) {
         List<StickLoad> loads = new ArrayList<>();
-        List<Integer> left = new ArrayList<>();
+        int[] left = new int[IntStream.of(counts).sum()];
         int[] stock = most.clone();
         for (int type = 0; type < bins.types(); type++) {
+            int from = 0;
             for (int piece = 0; piece < counts[type]; piece++) {
-                int at = place(left, bins.widths[type], first);
+                int at = first
+                        ? firstFit(left, from, loads.size(), bins.widths[type])
+                        : bestFit(left, loads.size(), bins.widths[type]);
                 if (at < 0) {
                     Optional<Integer> kind = opened(order, stock, bins.widths[type]);
                     if (kind.isEmpty()) {
@@ -69,23 +72,32 @@ final class Greedy {
                     stock[kind.get()]--;
                     at = loads.size();
                     loads.add(new StickLoad(kind.get(), new int[bins.types()]));
-                    left.add(bins.rooms[kind.get()]);
+                    left[at] = bins.rooms[kind.get()];
                 }
+                from = at;
                 loads.get(at).counts()[type]++;
-                left.set(at, left.get(at) - bins.widths[type]);
+                left[at] -= bins.widths[type];
             }
         }
         return Optional.of(cheaper(loads, stock));
     }
 
-    private static int place(List<Integer> left, int width, boolean first) {
+    /** The first stick with room, none before {@code from} having any; -1 when none has. */
+    private static int firstFit(int[] left, int from, int sticks, int width) {
+        for (int i = from; i < sticks; i++) {
+            if (left[i] >= width) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** The fullest stick with room; -1 when none has. */
+    private static int bestFit(int[] left, int sticks, int width) {
         int best = -1;
-        for (int i = 0; i < left.size(); i++) {
-            if (left.get(i) >= width && (best < 0 || left.get(i) < left.get(best))) {
+        for (int i = 0; i < sticks; i++) {
+            if (left[i] >= width && (best < 0 || left[i] < left[best])) {
                 best = i;
-                if (first) {
-                    return best;
-                }
             }
         }
         return best;
