@@ -81,6 +81,8 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         Stack stack = StackReader.read(document, catalog, claims, notices);
         List<Placed> placed = placed(stack, notices);
         Fields root = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
+        // whoever has opened the document has read the lists that it names, and said what is wrong with their names
+        Fields.of(document, claims, new Notices(), stack.lengths()).scalars("catalog");
         Notices found = new Notices();
         Blocks blocks = Blocks.read(stack, catalog, root.withReader(stack.lengths()), found);
         Set<String> lost = lost(document, stack);
