@@ -43,7 +43,7 @@ final class FmtCommand implements Callable<Integer> {
     public Integer call() {
         Notices notices = new Notices();
         String name = InputFiles.nameOf(file);
-        Optional<String> before = new InputFiles(streams, notices).text(InputFiles.Kind.STACK, file);
+        Optional<String> before = new InputFiles(streams, notices).ownText(file);
         Optional<String> after = before.flatMap(text -> Tidying.layOut(name, text, notices));
         int written = after.isPresent()
                 ? new ChangedFile(streams, file, output, notices).put(before.get(), after.get())

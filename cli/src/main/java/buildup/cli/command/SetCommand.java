@@ -69,7 +69,7 @@ final class SetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         String name = InputFiles.nameOf(stack);
-        Optional<String> before = new InputFiles(streams, notices).text(InputFiles.Kind.STACK, stack);
+        Optional<String> before = new InputFiles(streams, notices).ownText(stack);
         List<Edit> edits = List.of(new Edit.Set(place, Editor.typed(value)));
         Optional<String> after = before.flatMap(text -> Editor.edit(name, text, edits, notices));
         int written = ExitCode.CLEAN;

@@ -12,12 +12,13 @@ final class DxfBlocks {
     /** Names of the format's release hold no more letters. */
     private static final int LONGEST = 31;
 
-    /** A block that was begun: the piece, and where on the sheet it stands. */
+    /** Which piece, and where on the sheet it stands. */
     private record Place(String name, Point home) {}
 
+    private record Begun(PiecePart part, DxfEntities entities) {}
+
     private final DxfTables tables;
-    private final Map<Place, DxfEntities> begun = new LinkedHashMap<>();
-    private final Map<Place, PiecePart> firsts = new LinkedHashMap<>();
+    private final Map<Place, Begun> begun = new LinkedHashMap<>();
 
     DxfBlocks(DxfTables tables) {
         this.tables = tables;
@@ -25,9 +26,10 @@ final class DxfBlocks {
 
     /** What is drawn of the piece there. */
     DxfEntities entities(PiecePart part) {
-        Place place = new Place(part.name(), part.home());
-        firsts.putIfAbsent(place, part);
-        return begun.computeIfAbsent(place, unseen -> new DxfEntities(tables, part.home()));
+        return begun.computeIfAbsent(
+                        new Place(part.name(), part.home()),
+                        unseen -> new Begun(part, new DxfEntities(tables, part.home())))
+                .entities();
     }
 
     /**
@@ -40,17 +42,17 @@ final class DxfBlocks {
         Map<String, String> names = new LinkedHashMap<>();
         DxfPairs out = new DxfPairs().put(0, "SECTION").put(2, "BLOCKS");
         StringBuilder blocks = new StringBuilder(out.toString());
-        begun.forEach((place, entities) -> {
-            PiecePart part = firsts.get(place);
-            String drawn = entities.toString();
-            String name = names.get(place.name() + drawn);
-            if (name == null) {
-                name = free(place.name(), List.copyOf(names.values()));
-                names.put(place.name() + drawn, name);
-                blocks.append(block(name, part, drawn));
+        for (Begun one : begun.values()) {
+            PiecePart part = one.part();
+            String drawn = one.entities().toString();
+            String key = part.name() + drawn;
+            if (!names.containsKey(key)) {
+                String free = free(part.name(), List.copyOf(names.values()));
+                names.put(key, free);
+                blocks.append(block(free, part, drawn));
             }
-            drawing.insert(name, part.subject(), place.home());
-        });
+            drawing.insert(names.getOrDefault(key, ""), part.subject(), part.home());
+        }
         return blocks.append(new DxfPairs().put(0, "ENDSEC")).toString();
     }
 

@@ -33,6 +33,9 @@ public record CatalogFiles(InputFiles files, Claims claims, Notices notices) {
         if (document.isPresent()) {
             catalog = own(kind, document.get(), word, catalog);
         }
+        for (SentFiles.Named one : files.sent(word).map(SentFiles::lists).orElse(List.of())) {
+            catalog = with(catalog, one);
+        }
         return with(catalog, more);
     }
 
@@ -58,9 +61,17 @@ public record CatalogFiles(InputFiles files, Claims claims, Notices notices) {
                 ? Path.of("")
                 : Optional.ofNullable(Path.of(word).getParent()).orElse(Path.of(""));
         for (Scalar name : names.stream().distinct().toList()) {
+            Optional<SentFiles> job = files.sent(word);
+            if (job.isPresent()) {
+                catalog = sent(job.get(), name.text().strip(), word, catalog);
+                continue;
+            }
             Optional<Path> path = beside(folder, name.text().strip());
             if (path.isPresent()) {
-                catalog = with(catalog, path.get());
+                Catalog lists = catalog;
+                catalog = files.beside(word, name.text().strip(), path.get())
+                        .map(found -> lists.with(found, claims, notices))
+                        .orElse(catalog);
             } else {
                 notices.add(FileNotices.ELSEWHERE
                         .with("file", name.text())
@@ -69,6 +80,22 @@ public record CatalogFiles(InputFiles files, Claims claims, Notices notices) {
             }
         }
         return catalog;
+    }
+
+    private Catalog sent(SentFiles job, String name, String word, Catalog catalog) {
+        Optional<SentFiles.Named> one = job.beside(name);
+        if (one.isEmpty()) {
+            notices.add(FileNotices.NOT_IN_ARCHIVE
+                    .with("file", InputFiles.nameOf(word))
+                    .with("entry", name));
+        }
+        return one.map(found -> with(catalog, found)).orElse(catalog);
+    }
+
+    private Catalog with(Catalog catalog, SentFiles.Named one) {
+        return files.document(one)
+                .map(document -> catalog.with(document, claims, notices))
+                .orElse(catalog);
     }
 
     private static Optional<Path> beside(Path folder, String name) {

@@ -58,10 +58,28 @@ public final class FileNotices {
             "{file} holds {size} MiB; {document} may hold {most} MiB.", "Is it the right file?");
     static final Kind LARGE_INPUT = DocumentCodes.FILE_TOO_LARGE.refusal(
             "{file} holds more than {most} MiB; {document} may hold {most} MiB.", "Is it the right file?");
+    static final Kind LARGE_ARCHIVE = DocumentCodes.FILE_TOO_LARGE.refusal(
+            "{file} holds {size} MiB; an archive may hold {most} MiB.", "Unpack it and name the stack document in it.");
+    static final Kind FULL_ARCHIVE = DocumentCodes.FILE_TOO_LARGE.refusal(
+            "{file} holds {entries} files; an archive may hold {most}.",
+            "Unpack it and name the stack document in it.");
+    static final Kind BROKEN_ARCHIVE = NO_STACK.refusal(
+            "{file} is an archive that cannot be read.", "It may be damaged or locked: have it sent again.");
+    static final Kind NO_JOB = NO_STACK.refusal(
+            "{file} is an archive, and none that 'sheets -o JOB.zip' has written.",
+            "Unpack it and name the stack document in it.");
+    static final Kind NOT_IN_ARCHIVE =
+            NO_STACK.refusal("{file} lists '{entry}', and does not hold it.", "Have it sent again, whole.");
+    static final Kind UNCHANGED_ARCHIVE = NO_STACK.refusal(
+            "{file} is an archive, in which nothing is changed.", "Unpack it and name the stack document in it.");
     static final Kind ELSEWHERE = CATALOG_ELSEWHERE.refusal(
             "'{file}' is not the name of a file beside the {document}.",
             "Put it beside the {document} and give its name alone, or use --catalog.");
     static final Kind OUTPUT_IS_FOLDER = OUTPUT_NOT_WRITABLE.refusal("{file} is a folder.", "Name a file in it.");
+    /** What is to be written has a name that no file can have. */
+    public static final Kind NO_FILE_NAME =
+            OUTPUT_NOT_WRITABLE.refusal("'{file}' is not the name of a file.", "Name another.");
+
     static final Kind OUTPUT_IS_INPUT =
             OUTPUT_NOT_WRITABLE.refusal("{file} is what the answer comes from.", "Name another file.");
     static final Kind UNWRITABLE =

@@ -18,7 +18,10 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -35,6 +38,10 @@ public final class InputFiles {
     private final Notices notices;
     private final List<Path> read = new ArrayList<>();
     private final List<Path> asked = new ArrayList<>();
+    private final Map<String, SentFiles> opened = new HashMap<>();
+    private final Map<String, byte[]> stacks = new HashMap<>();
+    private final Map<String, Map<String, Path>> beside = new HashMap<>();
+    private final Map<Path, byte[]> contents = new HashMap<>();
 
     public InputFiles(Streams streams, Notices notices) {
         this.streams = streams;
@@ -71,25 +78,107 @@ public final class InputFiles {
 
     /** The document that a word of the command line names; {@code -} is standard input. */
     public Optional<Document> named(Kind kind, String word) {
-        return bytes(kind, word).flatMap(bytes -> DocumentReader.read(nameOf(word), bytes, notices));
+        return bytes(kind, word).flatMap(bytes -> DocumentReader.read(name(word), bytes, notices));
     }
 
     /** The text of that document, sign for sign, if it can be read. */
     public Optional<String> text(Kind kind, String word) {
         return bytes(kind, word)
-                .flatMap(bytes -> DocumentReader.read(nameOf(word), bytes, notices)
+                .flatMap(bytes -> DocumentReader.read(name(word), bytes, notices)
                         .map(read -> new String(bytes, StandardCharsets.UTF_8)));
     }
 
+    /** The text of a stack document that is to be changed: one of its own, not in an archive. */
+    public Optional<String> ownText(String word) {
+        Optional<String> text = text(Kind.STACK, word);
+        return opened.containsKey(word) ? refused(FileNotices.UNCHANGED_ARCHIVE.with("file", nameOf(word))) : text;
+    }
+
+    /** How messages call the document that a word of the command line names: in an archive, by its name there. */
+    public String name(String word) {
+        return sent(word).map(job -> job.stack().name()).orElseGet(() -> nameOf(word));
+    }
+
+    /** The job in the archive that a word of the command line names, once it was read. */
+    Optional<SentFiles> sent(String word) {
+        return Optional.ofNullable(opened.get(word));
+    }
+
+    /** A document out of an archive. */
+    Optional<Document> document(SentFiles.Named one) {
+        String name = one.name().substring(one.name().lastIndexOf('/') + 1);
+        streams.given().add(name, one.bytes());
+        return DocumentReader.read(name, one.bytes(), notices);
+    }
+
+    /** A catalog that the document of a word names, and where it lies. */
+    Optional<Document> beside(String word, String name, Path path) {
+        beside.computeIfAbsent(word, unseen -> new LinkedHashMap<>()).put(name, path);
+        return file(Kind.CATALOG, path);
+    }
+
+    /**
+     * A stack and its catalogs, all of which were read, as one archive that opens again as they did.
+     *
+     * @param word that names the stack
+     * @param more catalogs that were given beside it
+     * @param made what was made of them, by its name in the archive
+     */
+    public byte[] archive(String word, List<Path> more, Map<String, byte[]> made) {
+        List<SentFiles.Named> named = new ArrayList<>();
+        List<SentFiles.Named> lists = new ArrayList<>();
+        sent(word).ifPresent(job -> {
+            named.addAll(job.beside());
+            lists.addAll(job.lists());
+        });
+        beside.getOrDefault(word, Map.of()).forEach((name, path) -> named.add(kept(name, path)));
+        more.forEach(path -> lists.add(kept(nameOf(path), path)));
+        SentFiles.Named stack = new SentFiles.Named(name(word), stacks.getOrDefault(word, new byte[0]));
+        return JobArchive.write(new SentFiles(stack, named, lists), made);
+    }
+
+    private SentFiles.Named kept(String name, Path path) {
+        return new SentFiles.Named(name, contents.getOrDefault(path, new byte[0]));
+    }
+
     private Optional<byte[]> bytes(Kind kind, String word) {
+        Optional<byte[]> bytes = opened(kind, word);
+        if (kind == Kind.STACK) {
+            bytes.ifPresent(found -> stacks.put(word, found));
+        }
+        return bytes;
+    }
+
+    private Optional<byte[]> opened(Kind kind, String word) {
         if (word.equals("-")) {
             return bytes(kind, STANDARD_INPUT, streams::in);
         }
         try {
-            return bytes(kind, Path.of(word));
+            Path path = Path.of(word);
+            return kind == Kind.STACK && isArchive(path) ? archived(word, path) : bytes(kind, path);
         } catch (InvalidPathException wrong) {
             return refused(kind.unread.noName().with("file", word));
         }
+    }
+
+    private static boolean isArchive(Path path) {
+        try {
+            return Files.isRegularFile(path) && JobArchive.is(path);
+        } catch (IOException unreadable) {
+            // which is said when it is read
+            return false;
+        }
+    }
+
+    private Optional<byte[]> archived(String word, Path path) {
+        asked.add(path);
+        read.add(path);
+        Optional<SentFiles> job = JobArchive.read(path, nameOf(word), notices);
+        job.ifPresent(found -> {
+            opened.put(word, found);
+            streams.given().add(found.stack().name(), found.stack().bytes());
+        });
+        return job.map(found -> found.stack().bytes());
     }
 
     /** The bytes of a tracing that a word of the command line names; {@code -} is standard input. */
@@ -150,7 +239,9 @@ public final class InputFiles {
                 return tooLarge(kind, FileNotices.LARGE_FILE.with("size", size).with("file", nameOf(path)));
             }
             read.add(path);
-            return bytes(kind, nameOf(path), () -> Files.newInputStream(path));
+            Optional<byte[]> bytes = bytes(kind, nameOf(path), () -> Files.newInputStream(path));
+            bytes.ifPresent(found -> contents.put(path, found));
+            return bytes;
         } catch (IOException unreadable) {
             return refused(kind.unread.unreadable().with("file", path.toString()));
         }

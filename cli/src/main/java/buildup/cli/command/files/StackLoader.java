@@ -51,7 +51,7 @@ public final class StackLoader {
     public Answer answer(Optional<Document> document, String word, List<Path> catalogs) {
         Catalog catalog = new CatalogFiles(files, claims, notices).of(InputFiles.Kind.STACK, document, word, catalogs);
         return document.map(found -> Answer.of(found, catalog, claims, notices, lights))
-                .orElseGet(() -> Answer.unread(InputFiles.nameOf(word), notices.sorted()));
+                .orElseGet(() -> Answer.unread(files.name(word), notices.sorted()));
     }
 
     /**
@@ -64,11 +64,11 @@ public final class StackLoader {
     public Searched searched(
             Optional<String> text, String word, List<Path> catalogs, SearchLimits limits, Optional<String> why) {
         // what is wrong with it was said when its text was read
-        Optional<Document> document = text.flatMap(known ->
-                DocumentReader.read(InputFiles.nameOf(word), known.getBytes(StandardCharsets.UTF_8), new Notices()));
+        Optional<Document> document = text.flatMap(
+                known -> DocumentReader.read(files.name(word), known.getBytes(StandardCharsets.UTF_8), new Notices()));
         Catalog catalog = new CatalogFiles(files, claims, notices).of(InputFiles.Kind.STACK, document, word, catalogs);
         return document.map(found -> Searched.of(found, catalog, claims, notices, limits, why))
-                .orElseGet(() -> Searched.unread(InputFiles.nameOf(word), notices.sorted()));
+                .orElseGet(() -> Searched.unread(files.name(word), notices.sorted()));
     }
 
     /** Every key that this run asked its documents for. */

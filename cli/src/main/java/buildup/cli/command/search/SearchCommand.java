@@ -100,7 +100,7 @@ public final class SearchCommand implements Callable<Integer> {
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
         Optional<String> text = files.text(InputFiles.Kind.STACK, stack)
-                .flatMap(read -> Editor.edit(InputFiles.nameOf(stack), read, edits(notices), notices));
+                .flatMap(read -> Editor.edit(files.name(stack), read, edits(notices), notices));
         long began = System.nanoTime();
         Waiting waiting = streams.waiting();
         AtomicLong done = new AtomicLong();
@@ -116,7 +116,7 @@ public final class SearchCommand implements Callable<Integer> {
         Map<List<Integer>, String> written = Map.of();
         if (folder.isPresent() && searched.result().isPresent()) {
             Notices failed = new Notices();
-            SearchFolder answers = new SearchFolder(folder.get(), text.orElse(""), InputFiles.nameOf(stack));
+            SearchFolder answers = new SearchFolder(folder.get(), text.orElse(""), files.name(stack));
             written = answers.write(searched, files.read(), failed);
             answers.page(searched, SearchTelling.of(searched, written, seconds), written, files.read(), failed);
             if (failed.refused()) {

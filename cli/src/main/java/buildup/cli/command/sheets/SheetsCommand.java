@@ -1,7 +1,6 @@
 package buildup.cli.command.sheets;
 
 import buildup.cli.command.files.CatalogOption;
-import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.SayingOption;
@@ -12,13 +11,8 @@ import buildup.cli.compare.Comparison;
 import buildup.cli.drawing.job.ShopDrawings;
 import buildup.cli.drawing.job.ShopSheet;
 import buildup.cli.drawing.job.Since;
-import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.drawing.sheet.PaperSize;
-import buildup.cli.scene.Scene;
-import buildup.cli.write.PdfBook;
-import buildup.cli.write.PdfWriter;
-import buildup.cli.write.PrintPage;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
@@ -27,11 +21,9 @@ import buildup.engine.room.sticks.Limit;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -47,8 +39,6 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         description = "Draws the sheets of a stack for the shop: one PDF, full size where it is to be measured.")
 public final class SheetsCommand implements Callable<Integer> {
-    private static final Path STANDARD_OUTPUT = Path.of("-");
-
     private final Streams streams;
     private final Notices notices = new Notices();
 
@@ -85,8 +75,11 @@ public final class SheetsCommand implements Callable<Integer> {
             names = "-o",
             required = true,
             paramLabel = "FILE",
-            description = "The PDF to write, or one HTML page to print (.html); - is standard output, as PDF.")
-    private Path output = Path.of("");
+            description =
+                    "The PDF to write; or one HTML page to print (.html); or an archive to send, of the stack, its"
+                            + " catalogs, the PDF and the report, which opens again as a stack (.zip); or a folder/ for an SVG a"
+                            + " sheet. - is standard output, as PDF.")
+    private String output = "";
 
     @Mixin
     private final CatalogOption catalog = new CatalogOption();
@@ -106,12 +99,12 @@ public final class SheetsCommand implements Callable<Integer> {
         Answer answer = new StackLoader(files, notices).load(stack, catalog.files);
         Optional<Answer> old = since.map(word -> earlier(files, word));
         if (!notices.refused()) {
-            Delivery delivery = new Delivery(
-                    streams, Optional.of(output).filter(file -> !file.equals(STANDARD_OUTPUT)), files.read());
             answer.known().ifPresent(known -> {
                 PaperSize on =
                         paper.orElseGet(() -> Pages.ofPrinter(answer.unit().isMetric()));
-                draw(answer, known, old, on, wanted).ifPresent(bytes -> delivery.put(bytes, notices));
+                draw(answer, known, old, on, wanted)
+                        .ifPresent(drawn -> new SheetsOutput(streams, output, outlineText, files, notices)
+                                .write(stack, catalog.files, answer, drawn));
             });
         }
         notices.addAll(answer.notices());
@@ -142,7 +135,7 @@ public final class SheetsCommand implements Callable<Integer> {
         return only.isEmpty() ? EnumSet.copyOf(ShopSheet.usual()) : wanted;
     }
 
-    private Optional<byte[]> draw(
+    private Optional<List<ShopDrawings.Drawn>> draw(
             Answer answer, Answers known, Optional<Answer> old, PaperSize paper, Set<ShopSheet> wanted) {
         ShippedFont font = ShippedFont.load();
         Cuts cuts = Cuts.of(answer, Limit.usual());
@@ -164,29 +157,7 @@ public final class SheetsCommand implements Callable<Integer> {
         if (drawn.isEmpty()) {
             notices.add(SheetsNotices.NO_SHEET.notice());
         }
-        return notices.refused() ? Optional.empty() : Optional.of(written(book(answer, drawn), font));
-    }
-
-    private byte[] written(PdfBook book, ShippedFont font) {
-        boolean html =
-                String.valueOf(output.getFileName()).toLowerCase(Locale.ROOT).endsWith(".html");
-        return html
-                ? PrintPage.write(book, outlineText ? Optional.of(font) : Optional.empty())
-                : PdfWriter.write(book, font);
-    }
-
-    private static PdfBook book(Answer answer, List<ShopDrawings.Drawn> drawn) {
-        List<PaperPage> pages =
-                drawn.stream().flatMap(one -> one.pages().stream()).toList();
-        List<Scene> scenes = PaperPage.scenes(answer.title(), pages);
-        List<PdfBook.Chapter> chapters = new ArrayList<>();
-        int at = 0;
-        for (ShopDrawings.Drawn one : drawn) {
-            int end = at + one.pages().size();
-            chapters.add(new PdfBook.Chapter(one.sheet().title(), scenes.subList(at, end)));
-            at = end;
-        }
-        return new PdfBook(answer.title(), "Shop drawings: " + scenes.size() + " sheets.", chapters);
+        return notices.refused() ? Optional.empty() : Optional.of(drawn);
     }
 
     private Since since(Answer old, Answer now, Answers known) {
