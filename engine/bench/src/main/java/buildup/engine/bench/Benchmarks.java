@@ -70,6 +70,13 @@ public final class Benchmarks {
                 compose.get("searchOfFiveLengths") / 1000,
                 compose.get("searchAsOne") / 1000,
                 compose.get("firstFitDecreasing") / 1000);
+        print(
+                "nearest of the catalog at any turn and size %.0f ms; one comparison %.1f us by slabs, %.0f us by the union, as it"
+                        + " was first: %.0f times as fast",
+                compose.get("nearest") / 1000,
+                compose.get("bySlabs"),
+                compose.get("byUnion"),
+                compose.get("byUnion") / compose.get("bySlabs"));
         print("%nsegments   sweep us   growth   every us   growth   every/sweep");
         double lastSweep = Double.NaN;
         double lastNaive = Double.NaN;

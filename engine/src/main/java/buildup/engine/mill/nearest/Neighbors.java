@@ -66,7 +66,8 @@ public record Neighbors(Outline wanted, List<Neighbor> list) {
         List<Stick> sticks = new ArrayList<>();
         for (Profile one : moldings) {
             Search search = new Search(outline, wanted, one.asRun(), freedom, springs(profile, one));
-            sticks.add(new Stick(one, search, search.starts()));
+            double limit = limit(sticks.stream().map(Stick::nearest).toList(), most);
+            sticks.add(new Stick(one, search, search.starts(limit)));
             watch.looked(sticks.size(), 2 * moldings.size());
         }
         sticks.sort(Comparator.comparingDouble(Stick::nearest));
@@ -74,12 +75,7 @@ public record Neighbors(Outline wanted, List<Neighbor> list) {
         double limit = Double.POSITIVE_INFINITY;
         for (Stick stick : sticks) {
             places.add(stick.search().best(stick.starts(), limit));
-            limit = places.stream()
-                    .map(Search.Laid::apart)
-                    .sorted()
-                    .skip(most - 1L)
-                    .findFirst()
-                    .orElse(Double.POSITIVE_INFINITY);
+            limit = limit(places.stream().map(Search.Laid::apart).toList(), most);
             watch.looked(moldings.size() + places.size(), 2 * moldings.size());
         }
         List<Neighbor> found = new ArrayList<>();
@@ -91,6 +87,11 @@ public record Neighbors(Outline wanted, List<Neighbor> list) {
         found.sort(Comparator.comparingDouble((Neighbor one) -> Math.rint(one.apart() * 1e6))
                 .thenComparing(one -> one.profile().name()));
         return new Neighbors(outline, found.subList(0, Math.min(most, found.size())));
+    }
+
+    /** How far apart the last of those that are wanted lies at most, when so many lie this far; infinite while there are fewer. */
+    private static double limit(List<Double> apart, int most) {
+        return apart.stream().sorted().skip(most - 1L).findFirst().orElse(Double.POSITIVE_INFINITY);
     }
 
     /**

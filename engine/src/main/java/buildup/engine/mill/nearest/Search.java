@@ -8,6 +8,7 @@ import buildup.profiles.region.Difference;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
@@ -42,9 +43,14 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
     /** A place and the area that lies in one of the two alone there. */
     record Laid(Pose pose, double apart) {}
 
-    /** The plain places, the best first. */
-    List<Laid> starts() {
-        return poses().map(this::start)
+    /**
+     * The plain places, the best first; those that cannot be followed to anything within a limit are told as farther apart
+     * than all, and not looked at.
+     *
+     * @param limit what is farther apart is not asked for, sq in
+     */
+    List<Laid> starts(double limit) {
+        return poses().map(pose -> start(pose, WORTH * limit))
                 .sorted(Comparator.comparingDouble(Laid::apart))
                 .toList();
     }
@@ -103,13 +109,34 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
     }
 
     /** The best of the plain places; the earlier one where two are as good. */
-    private Laid start(Pose pose) {
-        Outline there = pose.apply(stick);
-        Difference laid = Difference.from(there);
+    private Laid start(Pose pose, double limit) {
         Laid best = new Laid(pose, Double.POSITIVE_INFINITY);
-        for (Point step :
-                pose.turn() % 90 == 0 || !freedom.anyTurn() ? plain(outline, there) : middle(outline, there)) {
-            double apart = wanted.to(laid.shifted(step.x(), step.y()));
+        double own = stick.area() * pose.scale() * pose.scale();
+        if (Math.abs(own - wanted.area()) > limit) {
+            return best;
+        }
+        Outline there = pose.apply(stick);
+        List<Point> steps =
+                pose.turn() % 90 == 0 || !freedom.anyTurn() ? plain(outline, there) : middle(outline, there);
+        Optional<Difference> laid = Optional.empty();
+        for (Point step : steps) {
+            // what is shared lies in both boxes
+            Box box = there.box();
+            double across = overlap(
+                    box.back() + step.x(),
+                    box.face() + step.x(),
+                    wanted.box().back(),
+                    wanted.box().face());
+            double up = overlap(
+                    box.bottom() + step.y(),
+                    box.top() + step.y(),
+                    wanted.box().bottom(),
+                    wanted.box().top());
+            if (own + wanted.area() - 2 * across * up > limit) {
+                continue;
+            }
+            laid = laid.or(() -> Optional.of(Difference.from(there)));
+            double apart = wanted.to(laid.get().shifted(step.x(), step.y()));
             if (apart < best.apart() - gain()) {
                 best = new Laid(pose.shifted(step), apart);
             }
@@ -130,7 +157,22 @@ record Search(Outline outline, Difference wanted, Outline stick, Freedom freedom
         }
         // last, so that of two places as good the one with flush edges is taken
         places.addAll(middle(wanted, laid));
-        return places;
+        return apart(places);
+    }
+
+    /** Without those that lie on one before them: of boxes as wide or as high, edges and middles are flush together. */
+    private static List<Point> apart(List<Point> places) {
+        List<Point> apart = new ArrayList<>();
+        for (Point place : places) {
+            if (apart.stream().noneMatch(other -> other.near(place, Tolerance.COINCIDENT))) {
+                apart.add(place);
+            }
+        }
+        return apart;
+    }
+
+    private static double overlap(double low, double high, double otherLow, double otherHigh) {
+        return Math.max(0, Math.min(high, otherHigh) - Math.max(low, otherLow));
     }
 
     private static List<Point> middle(Outline wanted, Outline laid) {
