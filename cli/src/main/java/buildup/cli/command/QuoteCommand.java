@@ -107,7 +107,7 @@ final class QuoteCommand implements Callable<Integer> {
         if (!delivered && format == Format.json) {
             streams.out().print(told(Telling.refused(file, unit), file, notices).json());
         }
-        if (format != Format.json) {
+        if (format != Format.json || (delivered && audience == Audience.customer)) {
             streams.err().print(saying.said(notices.sorted(), file, unit));
         }
         return ExitCode.of(notices);
@@ -131,8 +131,13 @@ final class QuoteCommand implements Callable<Integer> {
                 paper.onOne(page, notices)
                         .map(scene -> SvgWriter.write(scene, quote.order().unit()));
             case pdf -> paper.onMany(page, notices).map(scenes -> PdfWriter.write(scenes, font));
-            default -> Optional.of(text(told(telling, file, notices)).getBytes(StandardCharsets.UTF_8));
+            default -> Optional.of(text(told(telling, file, onPaper(notices))).getBytes(StandardCharsets.UTF_8));
         };
+    }
+
+    /** What is said of an order is the shop's to read: none of it stands on the customer's paper. */
+    private Notices onPaper(Notices notices) {
+        return audience == Audience.customer ? new Notices() : notices;
     }
 
     private String text(CommandAnswer told) {

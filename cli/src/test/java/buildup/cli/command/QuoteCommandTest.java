@@ -12,7 +12,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -25,7 +24,7 @@ import tools.jackson.databind.json.JsonMapper;
 class QuoteCommandTest {
     private static final String DEMO = Ran.demo("reading-room-order.yaml").toString();
 
-    private static Ran quote(String order, String... options) {
+    static Ran quote(String order, String... options) {
         String[] words = new String[options.length + 2];
         words[0] = "quote";
         words[1] = "-";
@@ -133,47 +132,6 @@ class QuoteCommandTest {
         assertThat(svg)
                 .contains(">114.3<", ">34.9+<", "79.25 m<", "This line is 100 mm", ">57.84<")
                 .doesNotContain(">4-1/2<", " ft<", "4 in<");
-    }
-
-    /** What a customer has no business to know, in any case. */
-    private static final List<String> SHOP_WORDS = List.of(
-            "mark-up",
-            "markup",
-            "yield",
-            "strip",
-            "hour",
-            "labor",
-            "machine",
-            "minimum",
-            "set-up",
-            "setup",
-            "knife",
-            "knives",
-            "board feet",
-            "waste",
-            "lumber",
-            "drop",
-            "sound",
-            "cost",
-            "blank",
-            "shop",
-            "rates",
-            "steel",
-            "run ",
-            "added");
-
-    @ParameterizedTest
-    @ValueSource(strings = {"text", "json", "csv", "html", "svg"})
-    void the_customers_paper_holds_no_word_of_the_shops(String format) {
-        String order = Ran.read(Ran.demo("reading-room-order.yaml"));
-        Ran ran = quote(order, "--for", "customer", "--format", format);
-        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
-        String paper = ran.out()
-                .replaceAll("(?s)<style.*?</style>|<script.*?</script>", "")
-                .toLowerCase(Locale.ROOT);
-        SHOP_WORDS.forEach(word -> assertThat(paper).as(word).doesNotContain(word));
-        // cost before mark-up, mark-up on set-up and knives, and the price a foot without them
-        assertThat(paper).doesNotContain("3633.12", "195.00", "247.00", "17.63");
     }
 
     /** 10 ft come to far less than the least that the rates take, and no sum below it is printed. */

@@ -187,6 +187,14 @@ public final class OfferSheets {
         Optional<OrderSheet> sheet = quote.map(one -> one.order().sheet());
         return Sheet.single("", "TOTAL", quote.map(Quote::offer))
                 .measureIf("sum", "sum", Quantity.MONEY, Rounding.NEAREST, offer -> some(Optional.of(offer.sum())))
+                .json()
+                .measureIf(
+                        "beforeTax",
+                        "sum",
+                        Quantity.MONEY,
+                        Rounding.NEAREST,
+                        offer -> some(offer.tax().map(tax -> offer.sum())))
+                .text()
                 .wordsIf("taxWords", "tax", offer -> said(sheet.flatMap(OrderSheet::tax), false))
                 .wordsIf("taxRate", "tax rate", offer -> said(sheet.flatMap(OrderSheet::tax), true))
                 .measureIf("tax", "tax", Quantity.MONEY, Rounding.NEAREST, offer -> some(offer.tax()))
