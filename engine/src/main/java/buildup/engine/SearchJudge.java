@@ -4,7 +4,6 @@ import buildup.catalog.Catalog;
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
-import buildup.engine.judge.search.StackJudge;
 import buildup.engine.judge.search.StackJudgment;
 import buildup.engine.section.free.FreeSizes;
 import buildup.shared.document.Claims;
@@ -27,7 +26,7 @@ import java.util.stream.Collectors;
  * Judges stacks of one document with other sizes. Of each only those questions are asked that the goal speaks of, and the
  * rest of those that are to be proposed. Holds nothing that changes: many threads may ask.
  */
-final class SearchJudge implements StackJudge {
+final class SearchJudge {
     private final FreeSizes free;
     private final Catalog catalog;
     private final List<MustRule> rules;
@@ -70,8 +69,8 @@ final class SearchJudge implements StackJudge {
         return groups;
     }
 
-    @Override
-    public StackJudgment judge(List<String> texts) {
+    /** How the stack with these sizes stands to the goal. */
+    StackJudgment judge(List<String> texts) {
         Optional<Answers> known = answer(texts).known();
         if (known.isEmpty()) {
             return StackJudgment.NOT_BUILT;
@@ -84,8 +83,7 @@ final class SearchJudge implements StackJudge {
                             ? OptionalDouble.empty()
                             : wish.far(sheet(known.get(), wish.figure().get(), sheets)));
         }
-        return new StackJudgment(
-                true,
+        return StackJudgment.of(
                 rules.stream()
                         .map(rule -> rule.on(sheet(known.get(), rule.figure(), sheets)))
                         .toList(),
@@ -106,8 +104,8 @@ final class SearchJudge implements StackJudge {
         return Answer.untried(free.with(texts), catalog, new Claims(), new Notices(), Optional.empty());
     }
 
-    @Override
-    public List<Phrase> faults(List<String> texts) {
+    /** What is wrong with that stack and not with today's; the lines under {@code must:} are left aside. */
+    List<Phrase> faults(List<String> texts) {
         return answer(texts).notices().stream()
                 .filter(notice -> notice.level() != Level.NOTE)
                 .filter(notice -> !notice.code().equals("must-not-met"))

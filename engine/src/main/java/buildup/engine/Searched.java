@@ -8,6 +8,7 @@ import buildup.engine.judge.search.SearchLimits;
 import buildup.engine.judge.search.SearchNotices;
 import buildup.engine.judge.search.SearchResult;
 import buildup.engine.judge.search.SearchSheets;
+import buildup.engine.judge.search.StackJudge;
 import buildup.engine.judge.search.StackSearch;
 import buildup.engine.judge.search.WhyNot;
 import buildup.engine.section.free.FreeSize;
@@ -90,7 +91,7 @@ public record Searched(
         Optional<Answers> start = start(today, free, catalog);
         return start.isEmpty()
                 ? nothing
-                : new Seeking(nothing, start.get(), free, catalog, limits).found(why, document.file());
+                : new Seeking(nothing, start.get(), document, free, catalog, limits).found(why);
     }
 
     /** A stack whose sheets hold the figures: today's, or else the first that can be built. */
@@ -135,16 +136,17 @@ public record Searched(
     }
 
     /** A search of one document that can be searched. */
-    private record Seeking(Searched nothing, Answers start, FreeSizes free, Catalog catalog, SearchLimits limits) {
-        Searched found(Optional<String> why, String file) {
+    private record Seeking(
+            Searched nothing, Answers start, Document document, FreeSizes free, Catalog catalog, SearchLimits limits) {
+        Searched found(Optional<String> why) {
             Notices said = new Notices();
             Blocks blocks = start.blocks();
             List<Sheet> sheets = start.sheets();
             var lengths = blocks.stack().lengths();
             List<MustRule> rules = Musts.rules(blocks.must(), sheets, lengths, said);
             List<WishRule> wishes = Musts.wishes(blocks.wish(), sheets, lengths, said);
-            List<MustRule> asked = why.map(text ->
-                            Musts.rules(List.of(new Scalar(text, new Mark(file, 1, 1))), sheets, lengths, said))
+            List<MustRule> asked = why.map(text -> Musts.rules(
+                            List.of(new Scalar(text, new Mark(document.file(), 1, 1))), sheets, lengths, said))
                     .orElse(List.of());
             contradictions(rules, said);
             if (why.isEmpty() && rules.isEmpty() && wishes.isEmpty() && !said.refused()) {
@@ -156,14 +158,20 @@ public record Searched(
             return why.isPresent() ? why(asked.get(0), rules) : sought(rules, wishes);
         }
 
-        private SearchJudge judge(List<MustRule> rules, List<WishRule> wishes) {
-            return new SearchJudge(
+        private StackJudge judge(List<MustRule> rules, List<WishRule> wishes) {
+            SearchJudge whole = new SearchJudge(
                     free,
                     catalog,
                     rules,
                     wishes,
                     SearchJudge.groups(start),
                     nothing.answer.known().map(Answers::notices).orElse(List.of()));
+            return new QuickJudge(
+                    whole,
+                    new StackVariants(document, free, catalog),
+                    rules,
+                    wishes,
+                    start.blocks().keys().contains("fastenings"));
         }
 
         private Searched why(MustRule asked, List<MustRule> rules) {
@@ -187,7 +195,7 @@ public record Searched(
             SearchResult result =
                     StackSearch.of(free.sizes(), rules, wishes, judge(rules, wishes), nothing.unit, limits);
             Notices said = new Notices();
-            if (result.composed() == 0) {
+            if (result.built() == 0) {
                 said.add(SearchNotices.NONE_BUILT.with(
                         "first",
                         nothing.notices.isEmpty()

@@ -1,6 +1,7 @@
 package buildup.profiles.region;
 
 import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
@@ -25,6 +26,10 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 final class Cavities {
     /** Chords of an arc, enough to see whether what it bounds is wider than touching. */
     private static final int ARC_STEPS = 32;
+
+    private static final Comparator<Cavity> UPWARD = Comparator.comparingDouble(
+                    (Cavity cavity) -> cavity.ring().inside().y())
+            .thenComparingDouble(cavity -> cavity.ring().inside().x());
 
     private final List<Polygon> air;
     private final Envelope sheet;
@@ -63,6 +68,27 @@ final class Cavities {
         return new Cavities(air, sheet, trace).found();
     }
 
+    /** The same of parts whose air lies in their holes alone. */
+    static List<Cavity> in(List<Part> parts) {
+        List<Cavity> found = new ArrayList<>();
+        for (Part part : parts) {
+            for (Ring hole : part.holes()) {
+                List<Ring> islands = parts.stream()
+                        .filter(other -> holds(hole, other.outer()))
+                        .map(Part::outer)
+                        .toList();
+                found.add(new Cavity(hole, islands, isWide(polygon(hole)), List.of()));
+            }
+        }
+        found.sort(UPWARD);
+        return found;
+    }
+
+    private static boolean holds(Ring hole, Ring other) {
+        Point at = other.bounds().get(0).segment().from();
+        return hole.box().holds(at, 0) && Outline.isInside(Abutting.corners(hole.bounds()), at);
+    }
+
     private List<Cavity> found() {
         List<Cavity> found = new ArrayList<>();
         for (int i = 0; i < air.size(); i++) {
@@ -76,9 +102,7 @@ final class Cavities {
                 }
             }
         }
-        found.sort(Comparator.comparingDouble(
-                        (Cavity cavity) -> cavity.ring().inside().y())
-                .thenComparingDouble(cavity -> cavity.ring().inside().x()));
+        found.sort(UPWARD);
         return found;
     }
 

@@ -23,6 +23,9 @@ public final class Pairs {
         }
     }
 
+    /** Of no more boxes than this each is asked about every other sooner than an index is made. */
+    private static final int FEW = 64;
+
     private Pairs() {}
 
     /**
@@ -31,6 +34,22 @@ public final class Pairs {
      * @param within inches; below 0, the boxes must overlap by so much both ways
      */
     public static List<Pair> near(List<Box> boxes, double within) {
+        return boxes.size() <= FEW ? each(boxes, within) : indexed(boxes, within);
+    }
+
+    private static List<Pair> each(List<Box> boxes, double within) {
+        List<Pair> pairs = new ArrayList<>();
+        for (int i = 0; i < boxes.size(); i++) {
+            for (int j = i + 1; j < boxes.size(); j++) {
+                if (boxes.get(i).near(boxes.get(j), within)) {
+                    pairs.add(new Pair(i, j));
+                }
+            }
+        }
+        return pairs;
+    }
+
+    private static List<Pair> indexed(List<Box> boxes, double within) {
         STRtree index = new STRtree();
         for (int i = 0; i < boxes.size(); i++) {
             index.insert(envelope(boxes.get(i)), i);

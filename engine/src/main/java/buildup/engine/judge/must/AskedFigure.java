@@ -4,6 +4,7 @@ import buildup.shared.figure.Quantity;
 import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,10 +14,14 @@ import java.util.OptionalDouble;
 public final class AskedFigure {
     private final KnownFigures.Source source;
     private final Map<Role, String> names;
+    private final Map<String, String> named;
 
     AskedFigure(KnownFigures.Source source, Map<Role, String> names) {
         this.source = source;
         this.names = Map.copyOf(names);
+        Map<String, String> byColumn = new HashMap<>();
+        names.forEach((role, name) -> role.column(source.sheet()).ifPresent(key -> byColumn.put(key, name)));
+        this.named = Map.copyOf(byColumn);
     }
 
     KnownFigures.Source source() {
@@ -30,6 +35,16 @@ public final class AskedFigure {
     /** The key of the sheet in which it stands. */
     public String sheet() {
         return source.sheet().key();
+    }
+
+    /** The key of its column. */
+    public String column() {
+        return source.column().key();
+    }
+
+    /** The names that narrow it down, by the keys of their columns. */
+    public Map<String, String> named() {
+        return named;
     }
 
     /** A sheet like the one in which it stands, without rows: that of a stack which was not asked. */

@@ -52,7 +52,15 @@ public record MustRule(String text, Mark mark, AskedFigure figure, Relation rela
      * @param sheet of the stack, the one of {@link AskedFigure#sheet}
      */
     public MustResult on(Sheet sheet) {
-        Collection<Double> figures = figure.of(sheet);
+        return on(figure.of(sheet));
+    }
+
+    /**
+     * The same by the figures themselves.
+     *
+     * @param figures that its words leave
+     */
+    public MustResult on(Collection<Double> figures) {
         if (figures.isEmpty()) {
             return new MustResult(
                     text,

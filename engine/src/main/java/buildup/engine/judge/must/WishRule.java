@@ -36,7 +36,15 @@ public record WishRule(String text, Mark mark, Aim aim, Optional<AskedFigure> fi
      * @param sheet of the stack, the one of {@link AskedFigure#sheet}
      */
     public OptionalDouble far(Sheet sheet) {
-        Collection<Double> figures = figure.map(asked -> asked.of(sheet)).orElse(List.of());
+        return far(figure.map(asked -> asked.of(sheet)).orElse(List.of()));
+    }
+
+    /**
+     * The same by the figures themselves.
+     *
+     * @param figures that its words leave
+     */
+    public OptionalDouble far(Collection<Double> figures) {
         return figures.stream().mapToDouble(this::far).max();
     }
 

@@ -3,7 +3,6 @@ package buildup.engine.judge.search;
 import buildup.engine.section.free.FreeSize;
 import java.math.BigInteger;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** All choices of some free sizes. */
 final class ChoiceSpace {
@@ -31,7 +30,14 @@ final class ChoiceSpace {
 
     /** The choices by number, the last size turning fastest. */
     int[] at(long number) {
-        return at(BigInteger.valueOf(number));
+        int[] choices = new int[sizes.size()];
+        long left = number;
+        for (int i = sizes.size() - 1; i >= 0; i--) {
+            int count = sizes.get(i).choices().size();
+            choices[i] = (int) (left % count);
+            left /= count;
+        }
+        return choices;
     }
 
     int[] at(BigInteger number) {
@@ -47,9 +53,11 @@ final class ChoiceSpace {
     }
 
     List<String> texts(int[] choices) {
-        return IntStream.range(0, choices.length)
-                .mapToObj(i -> sizes.get(i).choices().get(choices[i]))
-                .toList();
+        String[] texts = new String[choices.length];
+        for (int i = 0; i < texts.length; i++) {
+            texts[i] = sizes.get(i).choices().get(choices[i]);
+        }
+        return List.of(texts);
     }
 
     int changed(int[] choices) {

@@ -9,14 +9,21 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 
 /**
  * Goes through the choices of a space: all of them where that can be afforded; else those with one change, with two, and
  * so on, and after these from random starts downhill. The same choices are judged in every run, on any number of threads.
  */
 final class Exploration {
-    private static final int CHUNK = 64;
+    private static final int CHUNK = 256;
+
+    /** Chunks for each processor before somebody is asked whether that is enough. */
+    private static final long BATCH = 8;
 
     /** Steps along a scale that are looked at from a place: fine ones to settle, coarse ones to get there. */
     private static final List<Integer> STRIDES = List.of(1, 2, 5, 20, 100);
@@ -57,34 +64,78 @@ final class Exploration {
         return found;
     }
 
+    /** All stacks, each asked until a rule is not met; only where none meets all, which of them gives up fewest. */
     private void everything(long count) {
-        long chunks = (count + CHUNK - 1) / CHUNK;
-        long batch = 4L * Runtime.getRuntime().availableProcessors();
-        for (long first = 0; first < chunks && !limits.stopped().getAsBoolean(); first += batch) {
-            long from = first;
-            IntStream.range(0, (int) Math.min(batch, chunks - first))
-                    .parallel()
-                    .mapToObj(chunk -> chunk(from + chunk, count))
-                    .toList()
-                    .forEach(found::with);
-            all = first + batch >= chunks;
-        }
+        all = inChunks(count, this::meeting, found::with);
         rings = all ? space.sizes().size() : -1;
+        if (all && found.meeting() == 0) {
+            found.consider(candidate(space.now()));
+            AtomicInteger fewest = new AtomicInteger(fewest());
+            inChunks(count, numbers -> nearest(numbers, fewest), some -> {
+                some.forEach(found::consider);
+                fewest.set(fewest());
+            });
+        }
     }
 
-    private Shortlist chunk(long chunk, long count) {
-        Shortlist some = new Shortlist();
-        long end = Math.min(count, (chunk + 1) * CHUNK);
-        for (long number = chunk * CHUNK; number < end; number++) {
-            some.add(candidate(space.at(number)));
+    private int fewest() {
+        return found.nearest().stream().mapToInt(Candidate::unmet).min().orElse(Integer.MAX_VALUE);
+    }
+
+    /** The numbers of some stacks, one after the other. */
+    private record Numbers(long from, long to) {}
+
+    /** Whether all chunks were asked before somebody had enough. What each gives is taken in their order. */
+    private <T> boolean inChunks(long count, Function<Numbers, T> asked, Consumer<T> taken) {
+        long chunks = (count + CHUNK - 1) / CHUNK;
+        long batch = BATCH * Runtime.getRuntime().availableProcessors();
+        for (long first = 0; first < chunks; first += batch) {
+            if (limits.stopped().getAsBoolean()) {
+                return false;
+            }
+            LongStream.range(first, Math.min(first + batch, chunks))
+                    .parallel()
+                    .mapToObj(chunk -> asked.apply(new Numbers(chunk * CHUNK, Math.min(count, (chunk + 1) * CHUNK))))
+                    .toList()
+                    .forEach(taken);
         }
-        limits.progress().accept(end - chunk * CHUNK);
+        return true;
+    }
+
+    private Shortlist meeting(Numbers numbers) {
+        Shortlist some = new Shortlist();
+        for (long number = numbers.from; number < numbers.to; number++) {
+            int[] choices = space.at(number);
+            StackJudgment judged = judge.judge(space.texts(choices), 0);
+            if (judged.dropped()) {
+                some.drop();
+            } else {
+                some.add(candidate(choices, judged));
+            }
+        }
+        limits.progress().accept(numbers.to - numbers.from);
+        return some;
+    }
+
+    /** Those that give up no more rules than the fewest so far. */
+    private List<Candidate> nearest(Numbers numbers, AtomicInteger fewest) {
+        List<Candidate> some = new ArrayList<>();
+        for (long number = numbers.from; number < numbers.to; number++) {
+            int[] choices = space.at(number);
+            StackJudgment judged = judge.judge(space.texts(choices), fewest.get());
+            if (judged.built() && !judged.dropped()) {
+                some.add(candidate(choices, judged));
+            }
+        }
         return some;
     }
 
     Candidate candidate(int[] choices) {
+        return candidate(choices, judge.judge(space.texts(choices)));
+    }
+
+    private Candidate candidate(int[] choices, StackJudgment judged) {
         List<String> texts = space.texts(choices);
-        StackJudgment judged = judge.judge(texts);
         boolean built = judged.built();
         return new Candidate(
                 IntStream.of(choices).boxed().toList(),

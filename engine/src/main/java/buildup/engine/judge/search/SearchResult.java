@@ -18,7 +18,8 @@ import java.util.Optional;
  * @param fault one of these faults
  * @param space how many stacks there are
  * @param judged how many were judged
- * @param composed of how many of these there is a stack
+ * @param built of how many of these there is a stack
+ * @param composed for how many of these the outlines alone did not tell what was asked
  * @param meeting how many of these meet every rule
  * @param proved whether no other stack of the space is a better answer
  * @param smallestProved whether no other stack of the space is a smaller change
@@ -34,6 +35,7 @@ public record SearchResult(
         Optional<Phrase> fault,
         BigInteger space,
         long judged,
+        long built,
         long composed,
         long meeting,
         boolean proved,

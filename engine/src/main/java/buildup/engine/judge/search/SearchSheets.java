@@ -78,7 +78,7 @@ public final class SearchSheets {
                 .json()
                 .count("judged", "tried", sheets -> sheets.result.judged())
                 .json()
-                .count("composed", "put together", sheets -> sheets.result.composed())
+                .count("composed", "composed whole", sheets -> sheets.result.composed())
                 .json()
                 .count("meeting", "meet all", sheets -> sheets.result.meeting())
                 .json()

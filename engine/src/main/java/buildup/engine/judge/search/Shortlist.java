@@ -43,6 +43,19 @@ final class Shortlist {
         }
     }
 
+    /** One more was judged, as far as it took to know that it does not meet every rule. */
+    void drop() {
+        judged++;
+        built++;
+    }
+
+    /** One that may give up fewest rules; it is not counted. */
+    void consider(Candidate candidate) {
+        if (candidate.judged().built()) {
+            keep(byUnmet, candidate, 1);
+        }
+    }
+
     /** With what another holds. */
     Shortlist with(Shortlist other) {
         judged += other.judged;

@@ -13,6 +13,17 @@ public interface StackJudge {
     StackJudgment judge(List<String> texts);
 
     /**
+     * The same, but of a stack that does not meet more rules than somebody cares for no more need be asked.
+     *
+     * @param unmet so many rules may be unmet
+     * @return {@link StackJudgment#DROPPED} where more are
+     */
+    StackJudgment judge(List<String> texts, int unmet);
+
+    /** Of how many stacks judged so far the whole had to be composed. */
+    long composed();
+
+    /**
      * What is wrong with the stack with these sizes and not with today's, whatever its document asks for; the lines under
      * {@code must:} are left aside. One short sentence each.
      */

@@ -73,6 +73,7 @@ public final class StackSearch {
         Exploration exploration = new Exploration(space, goal, judge, limits);
         Candidate today = exploration.candidate(space.now());
         Shortlist shortlist = exploration.explored();
+        long composed = judge.composed();
         List<Candidate> byScore = shortlist.meeting(goal.wishes().isEmpty() ? Candidate.BY_CHANGE : Candidate.BY_SCORE);
         List<Answered> best = best(byScore);
         List<Candidate> byChange = shortlist.meeting(Candidate.BY_CHANGE);
@@ -97,6 +98,7 @@ public final class StackSearch {
                 space.count(),
                 shortlist.judged(),
                 shortlist.built(),
+                composed,
                 shortlist.meeting(),
                 exploration.all() && kept,
                 (exploration.all() && kept) || near);

@@ -7,6 +7,7 @@ import buildup.engine.look.view.Viewpoint;
 import buildup.engine.look.view.Visibility;
 import buildup.engine.look.view.Visibility.Stretch;
 import buildup.engine.look.view.Visibility.Surface;
+import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Light;
@@ -20,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Asks how each light falls on a section. */
@@ -27,9 +29,21 @@ public final class Lights {
     private final Section section;
     private final List<Surface> surfaces;
 
-    private Lights(Section section) {
+    private Lights(Section section, List<Surface> surfaces) {
         this.section = section;
-        this.surfaces = Surfaces.withoutFloorAndCeiling(section);
+        this.surfaces = surfaces;
+    }
+
+    /** To be asked for the shadows of some members alone, with what is remembered of outlines beside each other. */
+    public static Lights asked(Section section, Composer.Known known) {
+        return new Lights(section, Surfaces.withoutFloorAndCeiling(section, known));
+    }
+
+    /** The shadows that a light leaves on some members; none when it cannot shine. */
+    public List<Shadow> shadows(Light light, Predicate<Member> wanted) {
+        return fault(light, section).isPresent()
+                ? List.of()
+                : lighting(light, wanted).shadows();
     }
 
     /** One answer for each light of the stack that can shine on it; the others are said. */
@@ -39,13 +53,13 @@ public final class Lights {
 
     /** One answer for each of {@code lights} that can shine on the section; the others are said. */
     public static List<Lighting> of(Section section, List<Light> lights, Notices notices) {
-        Lights asked = new Lights(section);
+        Lights asked = new Lights(section, Surfaces.withoutFloorAndCeiling(section));
         List<Lighting> answers = new ArrayList<>();
         for (Light light : lights) {
             Optional<Notice> fault = fault(light, section);
             fault.map(found -> light.mark().map(found::at).orElse(found)).ifPresent(notices::add);
             if (fault.isEmpty()) {
-                answers.add(asked.lighting(light));
+                answers.add(asked.lighting(light, any -> true));
             }
         }
         return List.copyOf(answers);
@@ -73,24 +87,32 @@ public final class Lights {
         return light instanceof Light.Sun sun ? Sunlight.fault(sun) : DistantLights.fault((Light.Distant) light);
     }
 
-    private Lighting lighting(Light light) {
+    private Lighting lighting(Light light, Predicate<Member> wanted) {
         if (light instanceof Light.Lamp lamp) {
             Viewpoint viewpoint = new Viewpoint.Near(lamp.at());
             Optional<SoftEdges> soft = lamp.width() > 0 ? Optional.of(SoftEdges.of(lamp, surfaces)) : Optional.empty();
-            return lighting(light, OptionalDouble.empty(), viewpoint, soft);
+            return lighting(light, OptionalDouble.empty(), viewpoint, soft, wanted);
         }
         Light.Distant distant = light instanceof Light.Sun sun ? Sunlight.distant(sun) : (Light.Distant) light;
         double angle = sectionAngle(distant.altitude(), distant.azimuth());
         Viewpoint viewpoint = Viewpoint.FarAway.at(Math.toRadians(angle));
-        return lighting(light, OptionalDouble.of(angle), viewpoint, Optional.empty());
+        return lighting(light, OptionalDouble.of(angle), viewpoint, Optional.empty(), wanted);
     }
 
-    private Lighting lighting(Light light, OptionalDouble angle, Viewpoint viewpoint, Optional<SoftEdges> soft) {
+    private Lighting lighting(
+            Light light,
+            OptionalDouble angle,
+            Viewpoint viewpoint,
+            Optional<SoftEdges> soft,
+            Predicate<Member> wanted) {
         Visibility view = Visibility.of(viewpoint, surfaces);
         Arrises arrises = Arrises.of(viewpoint, section);
         List<Band> bands = new ArrayList<>();
         List<Shadow> shadows = new ArrayList<>();
         for (int i = 0; i < section.members().size(); i++) {
+            if (!wanted.test(section.members().get(i))) {
+                continue;
+            }
             List<Band> own = bands(i, view);
             bands.addAll(own);
             new Shadows(section.members().get(i), own, arrises, viewpoint, soft).addTo(shadows);

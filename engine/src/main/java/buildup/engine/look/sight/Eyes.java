@@ -47,8 +47,13 @@ public final class Eyes {
     }
 
     /** Ready to be asked for many eyes. */
-    static Eyes asked(Section section) {
+    public static Eyes asked(Section section) {
         return new Eyes(section);
+    }
+
+    /** How well an eye is kept from seeing each nailer; none when it stands nowhere. */
+    public List<Coverage> covered(Eye eye) {
+        return fault(eye, section).isPresent() ? List.of() : coverage(eye);
     }
 
     /** One row for each nailer. */

@@ -2,6 +2,7 @@ package buildup.engine.look.view;
 
 import buildup.engine.look.view.Visibility.Surface;
 import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
@@ -25,6 +26,11 @@ public final class Surfaces {
 
     /** All but floor and ceiling: the drafting light comes through the ceiling. */
     public static List<Surface> withoutFloorAndCeiling(Section section) {
+        return withoutFloorAndCeiling(section, new Composer.Known());
+    }
+
+    /** The same, with what is remembered of outlines that lie beside each other. */
+    public static List<Surface> withoutFloorAndCeiling(Section section, Composer.Known known) {
         List<Integer> numbers = new ArrayList<>();
         List<Outline> outlines = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
@@ -36,7 +42,11 @@ public final class Surfaces {
         }
         return numbers.size() == section.bodies().size()
                 ? solid(section)
-                : outer(WeldedOutlines.of(outlines).union().parts(), numbers);
+                : outer(
+                        Composer.skin(outlines, known)
+                                .orElseGet(() ->
+                                        WeldedOutlines.of(outlines).union().parts()),
+                        numbers);
     }
 
     /** @param numbers the body of each outline joined; empty when they are the same */

@@ -2,9 +2,14 @@ package buildup.engine.section.compose;
 
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.placing.Surroundings;
+import buildup.engine.section.stack.Space;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Abutment;
+import buildup.profiles.region.Abutting;
+import buildup.profiles.region.Beside;
 import buildup.profiles.region.Bound;
 import buildup.profiles.region.Cavity;
 import buildup.profiles.region.Covered;
@@ -26,23 +31,115 @@ public final class Composer {
     private final Stack stack;
     private final List<Body> bodies;
     private final int pieces;
-    private final WeldedOutlines joining;
+    private final Known known;
 
-    private Composer(Stack stack, List<Placed> placed) {
+    /** What was found of outlines that lie beside each other, for composing many stacks that share them; one thread asks. */
+    public static final class Known {
+        private Optional<Around> around = Optional.empty();
+        private final Beside<Optional<Abutment>> meetings = new Beside<>();
+        private final Beside<Contacts.Numbered> contacts = new Beside<>();
+
+        private Optional<Abutment> meeting(Outline first, Outline second) {
+            return meetings.of(first, second, () -> Abutment.of(first, second));
+        }
+
+        private record Around(Space space, double far, Surroundings room) {}
+
+        /** The room round a stack; the same outlines as long as it is the same. */
+        private Surroundings room(Space space, double far) {
+            if (around.filter(last -> last.far == far && last.space.equals(space))
+                    .isEmpty()) {
+                around = Optional.of(new Around(space, far, Surroundings.of(space, far)));
+            }
+            return around.orElseThrow().room;
+        }
+    }
+
+    /**
+     * A stack that is composed as far as it is asked about, for whoever asks of very many: first what its boxes tell, then
+     * what lies on what, then the whole. Nothing in it may lie in, or nearly touch, another.
+     */
+    public static final class Staged {
+        private final Composer composer;
+        private Optional<List<Contact>> contacts = Optional.empty();
+        private Optional<Section> section = Optional.empty();
+
+        private Staged(Composer composer) {
+            this.composer = composer;
+        }
+
+        /** The pieces in the order of the stack, then the room. */
+        public List<Body> bodies() {
+            return composer.bodies;
+        }
+
+        /** The figures of the whole. */
+        public Totals totals() {
+            return composer.totals(false);
+        }
+
+        private List<Contact> contacts() {
+            if (contacts.isEmpty()) {
+                contacts = Optional.of(Contacts.of(composer.bodies, List.of(), composer.known.contacts));
+            }
+            return contacts.get();
+        }
+
+        /** What holds each piece, while no fastenings are given. */
+        public List<Standing> standing() {
+            return Grounding.of(composer.bodies, contacts(), Fastened.NOTHING);
+        }
+
+        /**
+         * The section, but for the air in it, of which nothing is told; absent where only a union can say how its outlines
+         * meet.
+         */
+        public Optional<Section> section() {
+            if (section.isEmpty()) {
+                section = composer.abutting()
+                        .map(skin -> composer.section(skin, List.of(), contacts(), List.of(), false));
+            }
+            return section;
+        }
+    }
+
+    /**
+     * A stack to be composed in stages.
+     *
+     * @param known what is remembered of outlines beside each other
+     * @return absent where pieces lie in each other or nearly touch, and only a union can say what they make
+     */
+    public static Optional<Staged> staged(Stack stack, List<Placed> placed, Known known) {
+        Composer composer = new Composer(stack, placed, known);
+        for (int i = 0; i < composer.bodies.size(); i++) {
+            Outline first = composer.bodies.get(i).outline();
+            for (int j = i + 1; j < composer.bodies.size(); j++) {
+                Outline second = composer.bodies.get(j).outline();
+                if (first.box().near(second.box(), 2 * Tolerance.TOUCHING)
+                        && known.meeting(first, second).isEmpty()) {
+                    return Optional.empty();
+                }
+            }
+        }
+        return Optional.of(new Staged(composer));
+    }
+
+    private Composer(Stack stack, List<Placed> placed, Known known) {
         this.stack = stack;
         this.pieces = placed.size();
-        this.bodies = bodies(stack, placed);
-        // the room stands before any piece: where they nearly touch, the piece gives way
-        this.joining = WeldedOutlines.of(IntStream.range(0, bodies.size())
-                .mapToObj(i -> bodies.get(bodyOf(i)).outline())
-                .toList());
+        this.bodies = bodies(stack, placed, known);
+        this.known = known;
     }
 
     /** The pieces in the order of the stack, then wall, floor and ceiling where they stand. */
     static List<Body> bodies(Stack stack, List<Placed> placed) {
+        return bodies(stack, placed, new Known());
+    }
+
+    private static List<Body> bodies(Stack stack, List<Placed> placed, Known known) {
         List<Body> all = new ArrayList<>();
         placed.forEach(one -> all.add(new Body(one.name(), one.outline(), Optional.of(one))));
-        Surroundings room = Surroundings.of(Room.of(stack, all).around(), reach(stack, placed));
+        Surroundings room = known.room(Room.of(stack, all).around(), reach(stack, placed));
         room.wall().ifPresent(wall -> all.add(new Body("wall", wall, Optional.empty())));
         room.floor().ifPresent(floor -> all.add(new Body("floor", floor, Optional.empty())));
         room.ceiling().ifPresent(ceiling -> all.add(new Body("ceiling", ceiling, Optional.empty())));
@@ -88,33 +185,64 @@ public final class Composer {
      * hold ({@link Section#heldBy}).
      */
     public static Section composeFastened(Stack stack, List<Placed> placed, Notices notices) {
-        Section section = new Composer(stack, placed).section();
+        Section section = new Composer(stack, placed, new Known()).section();
         Judgment.ofShape(section, notices);
         return section;
     }
 
     /** The section of the placed pieces, nothing said of it. */
     public static Section unjudged(Stack stack, List<Placed> placed) {
-        return new Composer(stack, placed).section();
+        return new Composer(stack, placed, new Known()).section();
     }
 
     private Section section() {
+        Optional<List<Part>> abutting = abutting();
+        if (abutting.isPresent()) {
+            List<Part> skin = abutting.get();
+            return section(skin, List.of(), Abutting.cavities(skin), false);
+        }
+        // the room stands before any piece: where they nearly touch, the piece gives way
+        WeldedOutlines joining = WeldedOutlines.of(IntStream.range(0, bodies.size())
+                .mapToObj(i -> bodies.get(bodyOf(i)).outline())
+                .toList());
         List<Part> skin = joining.union().parts().stream().map(this::byBody).toList();
-        List<Overlap> overlaps = overlaps(bodies);
-        List<Contact> contacts = Contacts.of(bodies, overlaps);
-        List<List<Integer>> parts = Parts.of(bodies, contacts, overlaps);
+        List<Cavity> cavities = joining.cavities().stream().map(this::byBody).toList();
+        return section(skin, overlaps(bodies), cavities, true);
+    }
+
+    private Optional<List<Part>> abutting() {
+        return skin(bodies.stream().map(Body::outline).toList(), known);
+    }
+
+    /**
+     * The union of some outlines, labeled by their numbers; absent where they do not only lie against each other.
+     *
+     * @param known what is remembered of them
+     */
+    public static Optional<List<Part>> skin(List<Outline> outlines, Known known) {
+        return Abutting.union(outlines, (i, j) -> known.meeting(outlines.get(i), outlines.get(j)));
+    }
+
+    /** @param welded whether outlines were made to meet that only come near each other */
+    private Section section(List<Part> skin, List<Overlap> overlaps, List<Cavity> cavities, boolean welded) {
+        return section(skin, overlaps, Contacts.of(bodies, overlaps, known.contacts), cavities, welded);
+    }
+
+    private Section section(
+            List<Part> skin, List<Overlap> overlaps, List<Contact> contacts, List<Cavity> cavities, boolean welded) {
+        List<List<Integer>> parts = Parts.of(bodies, contacts, overlaps, welded);
         List<Member> members = new RoomSide(bodies, skin, parts).walk();
         return new Section(
                 stack,
                 bodies,
                 skin,
-                totals(),
+                totals(welded),
                 steps(),
                 members,
                 Reveals.of(bodies, members, contacts),
                 contacts,
                 overlaps,
-                voids(),
+                voids(cavities),
                 Grounding.of(bodies, contacts, Fastened.NOTHING),
                 Fastened.NOTHING,
                 parts.size());
@@ -123,6 +251,10 @@ public final class Composer {
     private Part byBody(Part part) {
         return new Part(
                 byBody(part.outer()), part.holes().stream().map(this::byBody).toList());
+    }
+
+    private Cavity byBody(Cavity cavity) {
+        return new Cavity(byBody(cavity.ring()), cavity.islands(), cavity.wide(), cavity.corners());
     }
 
     private Ring byBody(Ring ring) {
@@ -144,11 +276,11 @@ public final class Composer {
         return overlaps;
     }
 
-    private List<ClosedVoid> voids() {
+    private List<ClosedVoid> voids(List<Cavity> cavities) {
         List<ClosedVoid> hollows = new ArrayList<>();
-        for (Cavity cavity : joining.cavities()) {
+        for (Cavity cavity : cavities) {
             if (cavity.wide() && cavity.area() > Tolerance.LEAST_VOID_AREA) {
-                Ring ring = byBody(cavity.ring());
+                Ring ring = cavity.ring();
                 hollows.add(new ClosedVoid(cavity.area(), ring.inside(), closedBy(ring), ring, corners(cavity, ring)));
             }
         }
@@ -177,15 +309,19 @@ public final class Composer {
                 .toList();
     }
 
-    private Totals totals() {
+    /** @param welded whether outlines may lie in each other */
+    private Totals totals(boolean welded) {
         Box all = box(Body::inStack).orElseThrow();
         Box trim = box(Body::trim).orElse(new Box(0, all.bottom(), 0, all.bottom()));
         double weight = bodies.stream()
                 .filter(Body::inStack)
                 .mapToDouble(Composer::weightPerFoot)
                 .sum();
-        double area = Covered.area(
-                bodies.stream().filter(Body::inStack).map(Body::outline).toList());
+        List<Outline> own =
+                bodies.stream().filter(Body::inStack).map(Body::outline).toList();
+        double area = welded
+                ? Covered.area(own)
+                : own.stream().mapToDouble(Outline::area).sum();
         return new Totals(all.height(), all.face(), all.bottom(), all.top(), trim.height(), trim.face(), area, weight);
     }
 

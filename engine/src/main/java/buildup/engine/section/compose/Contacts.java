@@ -10,6 +10,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Beside;
 import buildup.profiles.region.Pairs;
 import buildup.profiles.region.Pairs.Pair;
 import java.util.ArrayList;
@@ -31,6 +32,14 @@ final class Contacts {
 
     /** All contacts with at least one piece of the stack in them, by the order of the bodies, then from low to high. */
     static List<Contact> of(List<Body> bodies, List<Overlap> overlaps) {
+        return of(bodies, overlaps, new Beside<>());
+    }
+
+    /** The contacts of two outlines by the numbers that they have in a section. */
+    record Numbered(Pair pair, List<Contact> contacts) {}
+
+    /** The same, with what was found before of outlines that do not lie in each other. */
+    static List<Contact> of(List<Body> bodies, List<Overlap> overlaps, Beside<Numbered> known) {
         Set<Pair> lapped = new HashSet<>();
         overlaps.forEach(overlap -> lapped.add(new Pair(overlap.a(), overlap.b())));
         List<Contact> contacts = new ArrayList<>();
@@ -39,11 +48,18 @@ final class Contacts {
             Body first = bodies.get(pair.first());
             Body second = bodies.get(pair.second());
             if (first.inStack() || second.inStack()) {
-                contacts.addAll(
-                        pair(pair.first(), first.outline(), pair.second(), second.outline(), lapped.contains(pair)));
+                Numbered found = lapped.contains(pair)
+                        ? numbered(pair, first, second, true)
+                        : known.of(first.outline(), second.outline(), () -> numbered(pair, first, second, false));
+                // the same two may have other numbers where a piece is left out
+                contacts.addAll((found.pair.equals(pair) ? found : numbered(pair, first, second, false)).contacts);
             }
         }
         return contacts;
+    }
+
+    private static Numbered numbered(Pair pair, Body first, Body second, boolean overlapping) {
+        return new Numbered(pair, pair(pair.first(), first.outline(), pair.second(), second.outline(), overlapping));
     }
 
     private static List<Contact> pair(int i, Outline a, int j, Outline b, boolean overlapping) {

@@ -17,8 +17,12 @@ import java.util.stream.IntStream;
 final class Parts {
     private Parts() {}
 
-    /** The bodies of each part in order of putting up; the lowest part first. */
-    static List<List<Integer>> of(List<Body> bodies, List<Contact> contacts, List<Overlap> overlaps) {
+    /**
+     * The bodies of each part in order of putting up; the lowest part first.
+     *
+     * @param welded whether what only comes near each other may have been made to meet
+     */
+    static List<List<Integer>> of(List<Body> bodies, List<Contact> contacts, List<Overlap> overlaps, boolean welded) {
         Groups joined = new Groups(bodies.size());
         for (Contact contact : contacts) {
             if (contact.length() > 0 && inStack(bodies, contact.a(), contact.b())) {
@@ -30,10 +34,11 @@ final class Parts {
                 joined.join(lap.a(), lap.b());
             }
         }
-        boolean near = contacts.stream()
-                .anyMatch(contact -> contact.length() <= 0
-                        && inStack(bodies, contact.a(), contact.b())
-                        && !joined.together(contact.a(), contact.b()));
+        boolean near = welded
+                && contacts.stream()
+                        .anyMatch(contact -> contact.length() <= 0
+                                && inStack(bodies, contact.a(), contact.b())
+                                && !joined.together(contact.a(), contact.b()));
         if (near) {
             joinWelded(bodies, joined);
         }

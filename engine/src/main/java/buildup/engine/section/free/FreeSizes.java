@@ -14,6 +14,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 
@@ -106,6 +107,38 @@ public final class FreeSizes {
     public Document with(List<String> texts) {
         Node root = sizes.isEmpty() ? document.root() : put(document.root(), texts);
         return new Document(document.file(), withoutLeftOut((Mapping) root));
+    }
+
+    /**
+     * The free sizes on which part of the document hangs, by their numbers: those that stand in it, and those by which a
+     * named size that it speaks of is given.
+     */
+    public Set<Integer> behind(Node node) {
+        Set<Integer> sizesIn = new TreeSet<>();
+        behind(node, sizesIn, new HashSet<>());
+        return sizesIn;
+    }
+
+    private void behind(Node node, Set<Integer> found, Set<String> named) {
+        if (node instanceof Mapping keys) {
+            keys.entries().forEach(entry -> behind(entry.value(), found, named));
+        } else if (node instanceof Sequence list) {
+            list.items().forEach(item -> behind(item, found, named));
+        } else if (node instanceof Scalar scalar) {
+            Integer size = at.get(scalar);
+            if (size != null) {
+                found.add(size);
+            }
+            // choices speak of named sizes too; a name within a longer word does no harm
+            if (document.root().get("sizes").orElse(scalar) instanceof Mapping names) {
+                for (Entry entry : names.entries()) {
+                    String name = entry.key().text();
+                    if (scalar.text().contains(name) && named.add(name)) {
+                        behind(entry.value(), found, named);
+                    }
+                }
+            }
+        }
     }
 
     private Node put(Node node, List<String> texts) {

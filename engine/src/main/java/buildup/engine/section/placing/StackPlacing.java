@@ -47,12 +47,14 @@ public final class StackPlacing {
     }
 
     private final Stack stack;
+    private final Seats seats;
     private final PlacingFaults faults;
     private final Map<String, Integer> byName = new HashMap<>();
     private final Map<Node, Optional<Span>> found = new HashMap<>();
 
-    private StackPlacing(Stack stack, Notices notices) {
+    private StackPlacing(Stack stack, Notices notices, Seats seats) {
         this.stack = stack;
+        this.seats = seats;
         this.faults = new PlacingFaults(stack.pieces(), notices);
         for (int i = 0; i < stack.pieces().size(); i++) {
             byName.put(stack.pieces().get(i).name(), i);
@@ -61,15 +63,27 @@ public final class StackPlacing {
 
     /** The pieces in the order of the stack; a piece that has no place is refused and left out. */
     public static List<Placed> place(Stack stack, Notices notices) {
-        StackPlacing placing = new StackPlacing(stack, notices);
+        return place(stack, notices, new Seats());
+    }
+
+    /** The same, with pieces that sat in their places before. */
+    public static List<Placed> place(Stack stack, Notices notices, Seats seats) {
+        StackPlacing placing = new StackPlacing(stack, notices, seats);
         List<Placed> placed = new ArrayList<>();
         for (int i = 0; i < stack.pieces().size(); i++) {
             Piece piece = stack.pieces().get(i);
             placing.settle(new Node(i, Axis.OUT));
             placing.settle(new Node(i, Axis.UP));
-            placing.outline(i).ifPresent(outline -> placed.add(new Placed(piece, outline)));
+            placing.seated(piece, i).ifPresent(placed::add);
         }
         return List.copyOf(placed);
+    }
+
+    private Optional<Placed> seated(Piece piece, int number) {
+        Optional<Span> out = span(new Node(number, Axis.OUT));
+        Optional<Span> up = span(new Node(number, Axis.UP));
+        return out.flatMap(x -> up.map(y ->
+                seats.of(piece, new Box(x.low, y.low, x.high, y.high), () -> new Placed(piece, moved(piece, x, y)))));
     }
 
     private Optional<Outline> outline(int piece) {

@@ -1,0 +1,236 @@
+package buildup.engine;
+
+import buildup.engine.judge.must.AskedFigure;
+import buildup.engine.look.light.Lights;
+import buildup.engine.look.light.Shadow;
+import buildup.engine.look.sight.Coverage;
+import buildup.engine.look.sight.Eyes;
+import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Composer;
+import buildup.engine.section.compose.Contact;
+import buildup.engine.section.compose.Member;
+import buildup.engine.section.compose.Reveal;
+import buildup.engine.section.compose.Section;
+import buildup.engine.section.compose.Standing;
+import buildup.engine.section.compose.Totals;
+import buildup.engine.section.stack.Eye;
+import buildup.engine.section.stack.Light;
+import buildup.profiles.outline.Box;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * Figures of one stack that its outlines tell without a union, each taken from the very answer that its sheet is made of.
+ * A sheet is many cells; here one is asked for. One thread asks.
+ */
+final class QuickFigures {
+    /** What has to be known of a stack before a figure can be told, the cheapest first. */
+    enum Depth {
+        /** Where its pieces sit. */
+        BOXES,
+        /** What lies on what. */
+        CONTACTS,
+        /** The walk along the room side. */
+        WALK,
+        /** What eyes see. */
+        SIGHT,
+        /** What lights leave dark. */
+        LIGHT,
+        /** Only the whole answer tells it. */
+        ALL
+    }
+
+    private static final Map<String, Function<Totals, Double>> OF_TOTALS = Map.of(
+            "height", Totals::height,
+            "projection", Totals::projection,
+            "bottom", Totals::bottom,
+            "top", Totals::top,
+            "trimHeight", Totals::trimHeight,
+            "trimProjection", Totals::trimProjection,
+            "area", Totals::area,
+            "weightPerFoot", Totals::weightPerFoot);
+
+    private static final Map<String, Function<Box, Double>> OF_BOX =
+            Map.of("bottom", Box::bottom, "top", Box::top, "back", Box::back, "face", Box::face);
+
+    private static final Map<String, Function<Reveal, Double>> OF_REVEAL =
+            Map.of("amount", Reveal::amount, "step", Reveal::step);
+
+    private static final Map<String, Function<Member, OptionalDouble>> OF_MEMBER = Map.of(
+            "length", member -> OptionalDouble.of(member.length()),
+            "bottom", member -> OptionalDouble.of(member.box().bottom()),
+            "top", member -> OptionalDouble.of(member.box().top()),
+            "projection", member -> OptionalDouble.of(member.projection()),
+            "step", Member::step);
+
+    private static final Map<String, Function<Shadow, OptionalDouble>> OF_SHADOW = Map.of(
+            "top", shadow -> OptionalDouble.of(shadow.box().top()),
+            "bottom", shadow -> OptionalDouble.of(shadow.box().bottom()),
+            "dark", shadow -> OptionalDouble.of(shadow.dark()),
+            "share", shadow -> OptionalDouble.of(shadow.share()),
+            "overhang", Shadow::overhang,
+            "depth", Shadow::depth);
+
+    private static final Map<String, Function<Coverage, Double>> OF_COVERAGE =
+            Map.of("exposed", Coverage::exposed, "seen", Coverage::seen, "hiddenShare", Coverage::hiddenShare);
+
+    private final Composer.Staged staged;
+    private final Composer.Known known;
+    private final List<Eye> eyes;
+    private final List<Light> lights;
+    private final Map<String, List<Coverage>> covered = new HashMap<>();
+    private Optional<Lights> lighting = Optional.empty();
+    private Optional<Eyes> seeing = Optional.empty();
+
+    /** @param known what is remembered of outlines beside each other */
+    QuickFigures(Composer.Staged staged, Composer.Known known, List<Eye> eyes, List<Light> lights) {
+        this.staged = staged;
+        this.known = known;
+        this.eyes = eyes;
+        this.lights = lights;
+    }
+
+    /**
+     * How deep a figure lies.
+     *
+     * @param fastened whether the document speaks of fastenings, which then decide what stands
+     */
+    static Depth depth(AskedFigure figure, boolean fastened) {
+        String column = figure.column();
+        return switch (figure.sheet()) {
+            case "totals" -> OF_TOTALS.containsKey(column) ? Depth.BOXES : Depth.ALL;
+            case "pieces" ->
+                OF_BOX.containsKey(column)
+                        ? Depth.BOXES
+                        : column.equals("bearing") && !fastened ? Depth.CONTACTS : Depth.ALL;
+            case "contacts" -> column.equals("length") ? Depth.WALK : Depth.ALL;
+            case "reveals" -> OF_REVEAL.containsKey(column) ? Depth.WALK : Depth.ALL;
+            case "members" -> OF_MEMBER.containsKey(column) ? Depth.WALK : Depth.ALL;
+            case "space" -> Depth.WALK;
+            case "coverage" -> OF_COVERAGE.containsKey(column) ? Depth.SIGHT : Depth.ALL;
+            case "shadows" -> OF_SHADOW.containsKey(column) ? Depth.LIGHT : Depth.ALL;
+            default -> Depth.ALL;
+        };
+    }
+
+    /** The figures that a line leaves; absent where only a union can say how the outlines meet. */
+    Optional<Collection<Double>> of(AskedFigure figure) {
+        String column = figure.column();
+        Map<String, String> named = figure.named();
+        return switch (figure.sheet()) {
+            case "totals" -> Optional.of(List.of(taken(OF_TOTALS, column, staged.totals())));
+            case "pieces" -> Optional.of(ofPieces(column, named));
+            default -> staged.section().map(section -> ofSection(section, figure.sheet(), column, named));
+        };
+    }
+
+    private Collection<Double> ofPieces(String column, Map<String, String> named) {
+        List<Double> found = new ArrayList<>();
+        List<Standing> standing = OF_BOX.containsKey(column) ? List.of() : staged.standing();
+        int piece = 0;
+        for (Body body : staged.bodies()) {
+            if (body.piece() && goesBy(named, "name", body.name())) {
+                found.add(
+                        standing.isEmpty()
+                                ? taken(OF_BOX, column, body.outline().box())
+                                : width(standing.get(piece)));
+            }
+            piece += body.piece() ? 1 : 0;
+        }
+        // widths add up, and no row of them is none
+        return found.isEmpty() && !OF_BOX.containsKey(column) ? List.of(0.0) : found;
+    }
+
+    private static double width(Standing standing) {
+        return standing.bearing().stream().mapToDouble(Standing.Bearing::width).sum();
+    }
+
+    private Collection<Double> ofSection(Section section, String sheet, String column, Map<String, String> named) {
+        List<OptionalDouble> found = new ArrayList<>();
+        switch (sheet) {
+            case "space" -> found.add(column.equals("ceilingLeft") ? section.ceilingLeft() : section.projectionLeft());
+            case "reveals" -> {
+                for (Reveal reveal : section.reveals()) {
+                    if (goesBy(named, "piece", section.name(reveal.piece()))
+                            && goesBy(named, "over", section.name(reveal.over()))) {
+                        found.add(OptionalDouble.of(taken(OF_REVEAL, column, reveal)));
+                    }
+                }
+            }
+            case "contacts" -> {
+                for (Contact contact : section.contacts()) {
+                    if (goesBy(named, "a", section.name(contact.a()))
+                            && goesBy(named, "b", section.name(contact.b()))) {
+                        found.add(OptionalDouble.of(contact.length()));
+                    }
+                }
+            }
+            case "members" -> {
+                for (Member member : section.members()) {
+                    if (is(section, member, named, "piece")) {
+                        found.add(taken(OF_MEMBER, column, member));
+                    }
+                }
+            }
+            case "coverage" -> coverage(section, column, named, found);
+            default -> shadows(section, column, named, found);
+        }
+        return found.stream()
+                .filter(OptionalDouble::isPresent)
+                .map(OptionalDouble::getAsDouble)
+                .filter(Double::isFinite)
+                .toList();
+    }
+
+    private void coverage(Section section, String column, Map<String, String> named, List<OptionalDouble> found) {
+        for (Eye eye : eyes) {
+            if (goesBy(named, "eye", eye.name())) {
+                for (Coverage coverage : covered.computeIfAbsent(eye.name(), any -> covered(section, eye))) {
+                    if (goesBy(named, "piece", section.name(coverage.body()))) {
+                        found.add(OptionalDouble.of(taken(OF_COVERAGE, column, coverage)));
+                    }
+                }
+            }
+        }
+    }
+
+    private List<Coverage> covered(Section section, Eye eye) {
+        if (seeing.isEmpty()) {
+            seeing = Optional.of(Eyes.asked(section));
+        }
+        return seeing.get().covered(eye);
+    }
+
+    private void shadows(Section section, String column, Map<String, String> named, List<OptionalDouble> found) {
+        if (lighting.isEmpty()) {
+            lighting = Optional.of(Lights.asked(section, known));
+        }
+        for (Light light : lights) {
+            if (goesBy(named, "light", light.name())) {
+                lighting.get()
+                        .shadows(light, member -> is(section, member, named, "on"))
+                        .forEach(shadow -> found.add(taken(OF_SHADOW, column, shadow)));
+            }
+        }
+    }
+
+    /** The figure of a column that is known to be among these. */
+    private static <T, R> R taken(Map<String, Function<T, R>> columns, String column, T row) {
+        return Optional.ofNullable(columns.get(column)).orElseThrow().apply(row);
+    }
+
+    private static boolean is(Section section, Member member, Map<String, String> named, String piece) {
+        return goesBy(named, piece, section.name(member.body())) && goesBy(named, "member", member.member());
+    }
+
+    private static boolean goesBy(Map<String, String> named, String key, String name) {
+        String wanted = named.get(key);
+        return wanted == null || wanted.equals(name);
+    }
+}
