@@ -112,7 +112,7 @@ public final class KeepingClear {
         }
         return firebox.beside().stream()
                 .filter(beside -> beside.name().equals(row.piece()))
-                .map(Firebox.Beside::mark)
+                .map(Firebox.OutlinePairs::mark)
                 .findFirst()
                 .orElseThrow();
     }

@@ -9,12 +9,12 @@ import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Abutment;
 import buildup.profiles.region.Abutting;
-import buildup.profiles.region.Beside;
 import buildup.profiles.region.Bound;
 import buildup.profiles.region.Cavity;
 import buildup.profiles.region.Covered;
 import buildup.profiles.region.Lap;
 import buildup.profiles.region.OutlineLaps;
+import buildup.profiles.region.OutlinePairs;
 import buildup.profiles.region.Part;
 import buildup.profiles.region.Ring;
 import buildup.profiles.region.WeldedOutlines;
@@ -36,8 +36,8 @@ public final class Composer {
     /** What was found of outlines that lie beside each other, for composing many stacks that share them; one thread asks. */
     public static final class Known {
         private Optional<Around> around = Optional.empty();
-        private final Beside<Optional<Abutment>> meetings = new Beside<>();
-        private final Beside<Contacts.Numbered> contacts = new Beside<>();
+        private final OutlinePairs<Optional<Abutment>> meetings = new OutlinePairs<>();
+        private final OutlinePairs<Contacts.Numbered> contacts = new OutlinePairs<>();
 
         private Optional<Abutment> meeting(Outline first, Outline second) {
             return meetings.of(first, second, () -> Abutment.of(first, second));

@@ -10,7 +10,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
-import buildup.profiles.region.Beside;
+import buildup.profiles.region.OutlinePairs;
 import buildup.profiles.region.Pairs;
 import buildup.profiles.region.Pairs.Pair;
 import java.util.ArrayList;
@@ -32,14 +32,14 @@ final class Contacts {
 
     /** All contacts with at least one piece of the stack in them, by the order of the bodies, then from low to high. */
     static List<Contact> of(List<Body> bodies, List<Overlap> overlaps) {
-        return of(bodies, overlaps, new Beside<>());
+        return of(bodies, overlaps, new OutlinePairs<>());
     }
 
     /** The contacts of two outlines by the numbers that they have in a section. */
     record Numbered(Pair pair, List<Contact> contacts) {}
 
     /** The same, with what was found before of outlines that do not lie in each other. */
-    static List<Contact> of(List<Body> bodies, List<Overlap> overlaps, Beside<Numbered> known) {
+    static List<Contact> of(List<Body> bodies, List<Overlap> overlaps, OutlinePairs<Numbered> known) {
         Set<Pair> lapped = new HashSet<>();
         overlaps.forEach(overlap -> lapped.add(new Pair(overlap.a(), overlap.b())));
         List<Contact> contacts = new ArrayList<>();

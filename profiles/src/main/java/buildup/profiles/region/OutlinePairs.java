@@ -10,7 +10,7 @@ import java.util.function.Supplier;
  *
  * @param <T> what is found
  */
-public final class Beside<T> {
+public final class OutlinePairs<T> {
     /** So many pairs are remembered before all are forgotten: a few megabytes. */
     private static final int MOST = 20_000;
 
