@@ -28,7 +28,7 @@ final class FireRows {
                     rows.add(row(rule, rule.above(), Where.ABOVE, body.name(), true, body.outline(), firebox.top()));
                 }
             }
-            for (Firebox.OutlinePairs beside : firebox.beside()) {
+            for (Firebox.Beside beside : firebox.beside()) {
                 // as if the opening lay below it: out from the wall, and away from the opening's side
                 Outline turned = Outline.rectangle(
                         new Box(0, beside.away(), beside.out(), beside.away() + beside.to() - beside.from()));

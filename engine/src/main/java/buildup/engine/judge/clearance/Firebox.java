@@ -22,7 +22,7 @@ public record Firebox(
         OptionalDouble right,
         List<FireRule> rules,
         Set<String> noncombustible,
-        List<OutlinePairs> beside,
+        List<Beside> beside,
         Mark mark) {
     /** Copies lists and set. */
     public Firebox {
@@ -40,6 +40,5 @@ public record Firebox(
      * @param onLeft whether it is at the left side of the opening
      * @param away from the side of the opening to its nearer edge, in
      */
-    public record OutlinePairs(
-            String name, double from, double to, double out, boolean onLeft, double away, Mark mark) {}
+    public record Beside(String name, double from, double to, double out, boolean onLeft, double away, Mark mark) {}
 }

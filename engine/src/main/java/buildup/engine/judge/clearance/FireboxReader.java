@@ -2,7 +2,7 @@ package buildup.engine.judge.clearance;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.fire.FireRule;
-import buildup.engine.judge.clearance.Firebox.OutlinePairs;
+import buildup.engine.judge.clearance.Firebox.Beside;
 import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;
@@ -65,7 +65,7 @@ final class FireboxReader {
         }
         List<FireRule> rules = rules(fields);
         Set<String> noncombustible = noncombustible(fields);
-        List<OutlinePairs> beside = beside(fields, left, right);
+        List<Beside> beside = beside(fields, left, right);
         return top.isPresent()
                 ? Optional.of(
                         new Firebox(top.getAsDouble(), left, right, rules, noncombustible, beside, fields.mark("top")))
@@ -142,8 +142,8 @@ final class FireboxReader {
         return names;
     }
 
-    private List<OutlinePairs> beside(Fields fields, OptionalDouble left, OptionalDouble right) {
-        List<OutlinePairs> all = new ArrayList<>();
+    private List<Beside> beside(Fields fields, OptionalDouble left, OptionalDouble right) {
+        List<Beside> all = new ArrayList<>();
         List<Fields> entries = fields.list("beside");
         for (int i = 0; i < entries.size(); i++) {
             Fields entry = entries.get(i);
@@ -166,8 +166,7 @@ final class FireboxReader {
         return all;
     }
 
-    private Optional<OutlinePairs> leg(
-            Fields entry, String name, double[] sizes, OptionalDouble left, OptionalDouble right) {
+    private Optional<Beside> leg(Fields entry, String name, double[] sizes, OptionalDouble left, OptionalDouble right) {
         double onLeft = left.orElseThrow() - sizes[1];
         double onRight = sizes[0] - right.orElseThrow();
         if (onLeft < 0 && onRight < 0) {
@@ -177,8 +176,8 @@ final class FireboxReader {
                     .at(entry.mark()));
             return Optional.empty();
         }
-        return Optional.of(new OutlinePairs(
-                name, sizes[0], sizes[1], sizes[2], onLeft >= 0, Math.max(onLeft, onRight), entry.mark()));
+        return Optional.of(
+                new Beside(name, sizes[0], sizes[1], sizes[2], onLeft >= 0, Math.max(onLeft, onRight), entry.mark()));
     }
 
     private OptionalDouble size(Fields entry, String key, String name) {

@@ -112,7 +112,7 @@ public final class KeepingClear {
         }
         return firebox.beside().stream()
                 .filter(beside -> beside.name().equals(row.piece()))
-                .map(Firebox.OutlinePairs::mark)
+                .map(Firebox.Beside::mark)
                 .findFirst()
                 .orElseThrow();
     }

@@ -19,8 +19,8 @@ public final class RingNotices {
     static final Kind TURNED_ROUND = OutlineCodes.CLOCKWISE.note("The tracing runs clockwise; turned round.", "");
     static final Kind NO_LINE =
             OutlineCodes.NO_OUTLINE.refusal("The tracing holds no line.", "Trace the outline once round.");
-    static final Kind BESIDE = OUTLINE_BESIDE.note(
-            "Taken: the outline {outline}. OutlinePairs it the drawing holds other lines: {others}.", "");
+    static final Kind BESIDE =
+            OUTLINE_BESIDE.note("Taken: the outline {outline}. Beside it the drawing holds other lines: {others}.", "");
     static final Kind RIVALS = OUTLINE_BESIDE.problem(
             "Taken: the outline {outline}. It could as well be {others}.", "Leave only the outline in the file.");
     static final Kind RIVALS_ON_LAYERS = OUTLINE_BESIDE.problem(
