@@ -45,7 +45,16 @@ final class Values {
                 word("--eye", () -> chance.odd(chance.any("standing", "seated", "eye"))),
                 word("--times", () -> chance.odd(chance.any("1", "20", "100", "101"))),
                 word("--page", () -> chance.odd(chance.any("letter", "a4", "arch-d", "a0"))),
-                word("--only", () -> chance.odd(chance.any("cover", "section", "pieces,lengths", "sequence", "light"))),
+                word(
+                        "--only",
+                        () -> chance.odd(chance.any(
+                                "cover",
+                                "section",
+                                "pieces,lengths",
+                                "room,proportion,clearance",
+                                "tolerance,must",
+                                "sequence",
+                                "light"))),
                 word(
                         "--free",
                         () -> chance.odd(chance.any(

@@ -50,8 +50,8 @@ public final class SheetsCommand implements Callable<Integer> {
             split = ",",
             paramLabel = "NAME",
             description =
-                    "Only these sheets: cover, section, pieces, sequence, lengths, sticks, light, season, material,"
-                            + " profiles, warnings (default: all that the stack has data for); and strip, story-pole, templates.")
+                    "Only these sheets: cover, section, pieces, sequence, lengths, sticks, light, season, room,"
+                            + " proportion, clearance, tolerance, must, material, profiles, warnings (default: all that the stack has data for); and strip, story-pole, templates.")
     private List<String> only = new ArrayList<>();
 
     @Option(

@@ -28,6 +28,7 @@ import buildup.engine.Cuts;
 import buildup.engine.hold.fixing.FixingSheets;
 import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.season.SeasonSheets;
+import buildup.engine.hold.support.SupportSheets;
 import buildup.engine.judge.verdict.Ruling;
 import buildup.engine.judge.verdict.Verdict;
 import buildup.engine.look.light.LightSheets;
@@ -136,6 +137,7 @@ public final class ShopDrawings {
             case STICKS -> sticks();
             case LIGHT -> light(sheet);
             case SEASON -> season(sheet);
+            case ROOM, PROPORTION, CLEARANCE, TOLERANCE, MUST -> new JudgedPages(known, printer).pages(sheet, frame);
             case MATERIAL -> material(sheet);
             case PROFILES -> new ProfilePages(known, printer).pages(frame);
             case WARNINGS -> warnings(sheet);
@@ -181,6 +183,7 @@ public final class ShopDrawings {
                         section(), known.support(), known.fixed(), known.proposals(), smaller, frame.measure())));
         List<Table> tables = new ArrayList<>(told(OrderSheets.of(section(), known.order(), known.job())));
         tables.addAll(told(FixingSheets.of(section(), known.fixed(), known.proposals())));
+        tables.addAll(told(SupportSheets.of(section(), known.support(), known.pulls())));
         if (!tables.isEmpty()) {
             pages.addAll(flowing(sheet, flow -> {
                 tables(flow, tables);

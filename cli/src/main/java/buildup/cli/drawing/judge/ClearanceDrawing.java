@@ -60,8 +60,10 @@ public final class ClearanceDrawing {
     private final PictureView view;
     private final Box frame;
     private final double size;
+    private final int smaller;
 
-    private ClearanceDrawing(Section section, Clearance clearance, TextMeasure measure) {
+    private ClearanceDrawing(Section section, Clearance clearance, int smaller, TextMeasure measure) {
+        this.smaller = smaller;
         this.section = section;
         this.clearance = clearance;
         this.measure = measure;
@@ -76,7 +78,7 @@ public final class ClearanceDrawing {
                 .map(firebox -> Math.max(window.top(), firebox.top() + BELOW))
                 .orElse(window.top());
         this.frame = reaching(new Box(window.back(), low, window.face() + ROOM, high));
-        this.size = Math.max(view.letters(), 0.012 * frame.height());
+        this.size = smaller == 1 ? Math.max(view.letters(), 0.012 * frame.height()) : smaller * Drafting.TEXT;
     }
 
     /** As much more as it takes to show the near edge of what is kept clear, where that is not far. */
@@ -98,9 +100,36 @@ public final class ClearanceDrawing {
 
     /** The picture; nothing when the document asks nothing to be kept clear. */
     public static Optional<Scene> of(Section section, Clearance clearance, TextMeasure measure) {
-        return clearance.firebox().isEmpty() && clearance.kept().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new ClearanceDrawing(section, clearance, measure).scene());
+        return isAsked(clearance)
+                ? Optional.of(new ClearanceDrawing(section, clearance, 1, measure).scene())
+                : Optional.empty();
+    }
+
+    /** Whether the document asks anything to be kept clear. */
+    public static boolean isAsked(Clearance clearance) {
+        return clearance.firebox().isPresent() || !clearance.kept().isEmpty();
+    }
+
+    /** The front with what fire rules allow there; nothing while the sides of the opening are not given. */
+    public static Optional<Scene> front(Section section, Clearance clearance, TextMeasure measure) {
+        ClearanceDrawing drawing = new ClearanceDrawing(section, clearance, 1, measure);
+        return clearance
+                .firebox()
+                .flatMap(firebox -> FireFront.of(section, clearance, firebox, measure, Drafting.TEXT))
+                .map(front -> PictureSheet.around(
+                        section.stack().title() + ", fire from the front",
+                        "Front with what fire rules allow. " + drawing.caution(),
+                        About.of(Subject.CLEARANCE, List.of(front)),
+                        2 * Drafting.TEXT));
+    }
+
+    private Optional<Group> front() {
+        return clearance.firebox().flatMap(firebox -> FireFront.of(section, clearance, firebox, measure, size));
+    }
+
+    /** The section alone with letters that are read when it is made so many times smaller. */
+    public static Scene forScale(Section section, Clearance clearance, int smaller, TextMeasure measure) {
+        return new ClearanceDrawing(section, clearance, smaller, measure).scene();
     }
 
     private Scene scene() {
@@ -116,28 +145,23 @@ public final class ClearanceDrawing {
         MarkNumbers numbers = numbered(marks, items);
         items.addAll(numbers.items());
         items.addAll(names.items());
-        clearance
-                .firebox()
-                .flatMap(firebox -> FireFront.of(section, clearance, firebox, measure, size))
-                .ifPresent(front -> {
-                    double right = items.stream()
-                            .mapToDouble(item -> item.box().face())
-                            .max()
-                            .orElse(0);
-                    items.addAll(About.of(
-                            Subject.CLEARANCE,
-                            List.of(front.moved(
-                                    (1 + PictureSheet.WIDER) * right
-                                            + 3 * size
-                                            - front.box().back(),
-                                    frame.top() - front.box().top()))));
-                });
+        if (smaller == 1) {
+            front().ifPresent(front -> items.addAll(About.of(Subject.CLEARANCE, List.of(beside(front, items)))));
+        }
         items.add(PictureSheet.below(items, legend(marks, numbers), 2 * size));
         return PictureSheet.around(
                 section.stack().title() + ", clearances",
                 "Section with what has to stay clear, and margins. " + caution(),
                 items,
                 2 * size);
+    }
+
+    private Group beside(Group front, List<SceneItem> items) {
+        double right =
+                items.stream().mapToDouble(item -> item.box().face()).max().orElse(0);
+        return front.moved(
+                (1 + PictureSheet.WIDER) * right + 3 * size - front.box().back(),
+                frame.top() - front.box().top());
     }
 
     /** The wood of the section; framing that the rules count is drawn to its ends where they lie in the picture. */
@@ -377,7 +401,8 @@ public final class ClearanceDrawing {
     private Group legend(List<Mark> marks, MarkNumbers numbers) {
         Legend legend = new Legend(measure, size)
                 .title(section.stack().title())
-                .text("Clearances. Section full size. Sizes in " + Drafting.units(section.stack()) + ".");
+                .text("Clearances. Section " + Drafting.scale(smaller) + ". Sizes in " + Drafting.units(section.stack())
+                        + ".");
         if (clearance.firebox().isPresent()) {
             legend.text(
                     "Nothing that burns may be in front of a line or under it, by the rules at its end. To spare: how much"

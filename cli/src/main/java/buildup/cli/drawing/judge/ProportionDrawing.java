@@ -48,8 +48,8 @@ import java.util.stream.Stream;
  * what is the same in both.
  */
 public final class ProportionDrawing {
-    /** How high the stack is drawn, in of paper. */
-    private static final double HEIGHT = 6;
+    /** How high the stack is drawn, in of paper, and how high where that is too large. */
+    private static final List<Double> HEIGHTS = List.of(6.0, 5.0, 4.0, 3.0, 2.0, 1.6);
 
     /** From one column to the next, in of paper. */
     private static final double GAP = 0.9;
@@ -67,12 +67,12 @@ public final class ProportionDrawing {
     private final double low;
     private final Box own;
 
-    private ProportionDrawing(Section section, Proportion proportion, TextMeasure measure) {
+    private ProportionDrawing(Section section, Proportion proportion, double high, TextMeasure measure) {
         this.section = section;
         this.proportion = proportion;
         this.measure = measure;
         this.printer = Drafting.printer(section.stack());
-        this.scale = HEIGHT / proportion.height();
+        this.scale = high / proportion.height();
         this.low = proportion.parts().get(0).bottom();
         this.own = Scale.of(
                 section.pieces().stream()
@@ -85,9 +85,14 @@ public final class ProportionDrawing {
 
     /** The picture; nothing when no parts are known. */
     public static Optional<Scene> of(Section section, Proportion proportion, TextMeasure measure) {
+        return everySize(section, proportion, measure).findFirst();
+    }
+
+    /** The picture in several sizes with letters of one size, the largest first; nothing when no parts are known. */
+    public static Stream<Scene> everySize(Section section, Proportion proportion, TextMeasure measure) {
         return proportion.parts().isEmpty()
-                ? Optional.empty()
-                : Optional.of(new ProportionDrawing(section, proportion, measure).scene());
+                ? Stream.empty()
+                : HEIGHTS.stream().map(high -> new ProportionDrawing(section, proportion, high, measure).scene());
     }
 
     private Scene scene() {

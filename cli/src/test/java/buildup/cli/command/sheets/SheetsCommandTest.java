@@ -70,6 +70,7 @@ class SheetsCommandTest {
                             "Sticks and labels",
                             "Light and eyes",
                             "Through the year",
+                            "What errors come to",
                             "Material and cost",
                             "Profiles to be milled",
                             "Warnings");
@@ -170,6 +171,34 @@ class SheetsCommandTest {
         assertThat(Pattern.compile("url\\(#([^)]+)\\)").matcher(html).results().map(found -> found.group(1)))
                 .isNotEmpty()
                 .isSubsetOf(names);
+    }
+
+    /** Figures of the demo by hand: a cornice of 1-3/4 + 7/8 on a frieze of 5-7/8, of 8-1/2 in all. */
+    @Test
+    void what_is_judged_beside_the_section_has_sheets_of_its_own() throws Exception {
+        String mantel = Ran.read(Ran.demo("reading-room-mantel.yaml"));
+        assertThat(text(drawn(mantel, "--only", "proportion,clearance,must")))
+                .contains("Beside the books", "cornice 2-5/8, 31 %", "Fire from the front", "What it has to meet")
+                .doesNotContain("part 1 of");
+        assertThat(text(drawn(mantel, "--only", "sequence"))).contains("Bearing");
+        Ran none = Ran.of(
+                "sheets",
+                Ran.demo("reading-room-cornice.yaml").toString(),
+                "--only",
+                "cover,clearance",
+                "-o",
+                folder.resolve("none.pdf").toString());
+        assertThat(none.err()).contains("The stack holds nothing for the sheet 'clearance'.");
+    }
+
+    @Test
+    void no_warnings_says_what_was_not_checked() throws Exception {
+        String plain =
+                "wood: red-oak\npieces: [{ name: a, profile: board 3/4 x 3-1/2, back: wall, bottom: 0, fixed: wall }]";
+        assertThat(text(drawn(plain, "--only", "warnings")).replaceAll("\\s+", " "))
+                .contains("No warnings.")
+                .contains("Not checked, since the stack does not ask for it: ")
+                .contains("proportion (how it stands to the books)", "firebox (how near to a fire)");
     }
 
     @Test

@@ -106,6 +106,8 @@ public final class Verdicts {
         asks.put("plan", "lengths");
         asks.put("seasons", "movement");
         asks.put("tolerance", "error");
+        asks.put("proportion", "how it stands to the books");
+        asks.put("firebox", "how near to a fire");
         asks.put("must", "what it has to meet");
         return asks.entrySet().stream()
                 .filter(entry -> !facts.keys().contains(entry.getKey()))
