@@ -123,8 +123,8 @@ public final class Answers {
                 Lights.of(shape.answer(), lights.orElse(blocks.stack().lights()), notices));
         this.sights = new LazyAnswer<>(notices -> Eyes.of(shape.answer(), notices));
         this.joints = new LazyAnswer<>(notices -> Joints.of(shape.answer(), sights.answer()));
-        this.openJoints = new LazyAnswer<>(
-                notices -> JointFaults.of(shape.answer(), joints.answer(), eyes(), gapsOfRules(), notices));
+        this.openJoints = new LazyAnswer<>(notices ->
+                JointFaults.of(shape.answer(), joints.answer(), eyes(), gapsOfRules(), trial.isPresent(), notices));
         this.fixed = new LazyAnswer<>(notices -> Fixing.of(
                 shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, notices));
         this.section = new LazyAnswer<>(notices ->
@@ -173,7 +173,8 @@ public final class Answers {
         this.ofSection = new LazyAnswer<>(notices -> Sheets.ofSection(this));
         this.ofLooks = new LazyAnswer<>(notices -> Sheets.ofLooks(this));
         this.sheets = new LazyAnswer<>(notices -> Sheets.ofQuestions(this, ofSection.answer(), ofLooks.answer()));
-        this.clearance = new LazyAnswer<>(notices -> KeepingClear.of(section.answer(), blocks.clear(), notices));
+        this.clearance = new LazyAnswer<>(
+                notices -> KeepingClear.of(section.answer(), blocks.clear(), trial.isPresent(), notices));
         this.proportion =
                 new LazyAnswer<>(notices -> Proportions.of(section.answer(), blocks.proportion(), catalog, notices));
         this.must = new LazyAnswer<>(notices -> blocks.must().isEmpty()

@@ -48,10 +48,17 @@ public final class KeepingClear {
                 new FireboxReader(stack, catalog, notices).read(root), new KeepClearReader(stack, notices).read(root));
     }
 
-    /** How the stack keeps clear, with a problem for each piece that comes too near something. */
-    public static Clearance of(Section section, Wanted wanted, Notices notices) {
+    /**
+     * How the stack keeps clear, with a problem for each piece that comes too near something.
+     *
+     * @param told whether somebody reads it: else nobody looks for cures, each of which composes the stack
+     */
+    public static Clearance of(Section section, Wanted wanted, boolean told, Notices notices) {
         List<KeepClearRow> kept = KeepClearRows.of(section, wanted.places());
-        kept.stream().filter(KeepClearRows::tooNear).forEach(row -> notices.add(inTheWay(section, row, wanted)));
+        kept.stream().filter(KeepClearRows::tooNear).forEach(row -> {
+            Notice notice = inTheWay(section, row);
+            notices.add(told ? notice.cure(KeepClearCures.of(section, row, wanted.places())) : notice);
+        });
         Optional<Firebox> firebox = wanted.firebox();
         if (firebox.isEmpty()) {
             return new Clearance(firebox, List.of(), kept);
@@ -71,16 +78,25 @@ public final class KeepingClear {
                 .filter(row -> !row.clear())
                 .forEach(row -> wrong.computeIfAbsent(row.piece(), name -> new ArrayList<>())
                         .add(row));
-        wrong.values().forEach(rows -> notices.add(tooNear(section, firebox.get(), rows, fire)));
+        wrong.values().forEach(rows -> {
+            FireRow worst = worst(rows);
+            Notice notice = tooNear(section, firebox.get(), worst, rows, fire);
+            notices.add(
+                    told ? notice.cure(new FireCures(section, firebox.get(), fire).of(worst.piece(), rows)) : notice);
+        });
         return new Clearance(firebox, fire, kept);
     }
 
-    /** @param rows of one piece that keep their rules not */
-    private static Notice tooNear(Section section, Firebox firebox, List<FireRow> rows, List<FireRow> all) {
-        FireRow worst = rows.stream()
+    private static FireRow worst(List<FireRow> rows) {
+        return rows.stream()
                 .max(Comparator.comparingDouble(KeepingClear::missing))
                 .orElseThrow();
-        Notice notice = (worst.distance() < -Tolerance.TOUCHING
+    }
+
+    /** @param rows of one piece that keep their rules not */
+    private static Notice tooNear(
+            Section section, Firebox firebox, FireRow worst, List<FireRow> rows, List<FireRow> all) {
+        return (worst.distance() < -Tolerance.TOUCHING
                         ? ClearanceNotices.BEFORE_THE_FIRE
                         : worst.allowed().orElse(0) <= Tolerance.COINCIDENT
                                 ? ClearanceNotices.WITHIN
@@ -94,7 +110,6 @@ public final class KeepingClear {
                 .amount(Figure.atLeast(-worst.margin().orElse(0)))
                 .at(mark(section, firebox, worst))
                 .of(worst.piece());
-        return notice.cure(new FireCures(section, firebox, all).of(worst.piece(), rows));
     }
 
     private static double missing(FireRow row) {
@@ -150,7 +165,7 @@ public final class KeepingClear {
                 .toList();
     }
 
-    private static Notice inTheWay(Section section, KeepClearRow row, Wanted wanted) {
+    private static Notice inTheWay(Section section, KeepClearRow row) {
         Optional<Placed> placed = section.body(row.body()).placed();
         Notice notice = (row.has() < -Tolerance.TOUCHING
                         ? ClearanceNotices.REACHES_IN
@@ -160,8 +175,7 @@ public final class KeepingClear {
                 .with("has", Figure.atMost(Math.max(0, row.has())))
                 .with("clear", Figure.atLeast(row.place().clear()))
                 .amount(Figure.atLeast(row.has() < 0 ? -row.has() : -row.margin()))
-                .of(section.name(row.body()))
-                .cure(KeepClearCures.of(section, row, wanted.places()));
+                .of(section.name(row.body()));
         return placed.map(found -> notice.at(found.piece().mark())).orElse(notice);
     }
 }

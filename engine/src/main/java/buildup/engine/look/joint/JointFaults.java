@@ -21,15 +21,19 @@ public final class JointFaults {
      *
      * @param eyes that stand in the room
      * @param meant names of piece and other, as the sheet has them, of gaps that the document speaks of elsewhere
+     * @param told whether somebody reads it: else nobody looks for cures, each of which composes the stack
      */
     public static List<OpenJoint> of(
-            Section section, Joints joints, List<Eye> eyes, Set<List<String>> meant, Notices notices) {
+            Section section, Joints joints, List<Eye> eyes, Set<List<String>> meant, boolean told, Notices notices) {
         List<OpenJoint> wrong = joints.open().stream()
                 .filter(joint -> joint.seen() && !joint.meant())
                 .filter(joint -> !meant.contains(List.of(section.name(joint.piece()), section.name(joint.other()))))
                 .toList();
         JointCures cures = new JointCures(section, eyes, wrong);
-        wrong.forEach(joint -> add(section, open(section, joint).cure(cures.of(joint)), joint.piece(), notices));
+        wrong.forEach(joint -> {
+            Notice open = open(section, joint);
+            add(section, told ? open.cure(cures.of(joint)) : open, joint.piece(), notices);
+        });
         joints.unseen().forEach(piece -> add(section, JointNotices.UNSEEN.notice(), piece, notices));
         return wrong;
     }

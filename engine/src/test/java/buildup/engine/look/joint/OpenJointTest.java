@@ -163,7 +163,7 @@ class OpenJointTest {
             List<Eye> eyes = sights.stream().map(Sighting::eye).toList();
             Joints joints = Joints.of(section, sights);
             Notices notices = new Notices();
-            List<OpenJoint> wrong = JointFaults.of(section, joints, eyes, meant, notices);
+            List<OpenJoint> wrong = JointFaults.of(section, joints, eyes, meant, true, notices);
             return new Told(bench, joints, wrong, notices.sorted());
         }
 
