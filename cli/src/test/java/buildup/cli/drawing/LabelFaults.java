@@ -3,6 +3,7 @@ package buildup.cli.drawing;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.ChordRing;
+import buildup.cli.scene.Clip;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
@@ -75,6 +76,66 @@ public final class LabelFaults {
             }
         }
         return faults;
+    }
+
+    /** Lines to check full size that cross a piece or another line, or lie in a void, where they would be taken for its edge. */
+    public static List<String> checks(Scene scene) {
+        List<String> faults = new ArrayList<>();
+        for (Path check : all(scene, Path.class)) {
+            if (check.style() == LineStyle.CHECK) {
+                Box box = check.box().grown(-SHRINK);
+                for (SceneItem item : scene.leaves()) {
+                    if (item instanceof Area area
+                            && (area.tone() != Tone.PAPER || area.title().isPresent())
+                            && meets(area.ring(), box)) {
+                        faults.add(
+                                "a check line on " + area.title().or(area::id).orElse("wood"));
+                    } else if (item instanceof Path path
+                            && path != check
+                            && !QUIET.contains(path.style())
+                            && path.segments().stream().anyMatch(line -> crosses(box, line))) {
+                        faults.add("a check line on a line, " + path.style());
+                    } else if (item instanceof Label label
+                            && Boxes.overlap(box, label.box().grown(-SHRINK))) {
+                        faults.add("a check line on " + label.text());
+                    }
+                }
+            }
+        }
+        return faults;
+    }
+
+    private static boolean meets(List<Segment> ring, Box box) {
+        return ChordRing.of(ring, 0.002).meets(box);
+    }
+
+    /** Texts that the window of their picture cuts, though nothing else shows them whole. */
+    public static List<String> cut(Scene scene) {
+        List<String> faults = new ArrayList<>();
+        for (Clip clip : clips(scene.items())) {
+            for (SceneItem item : new Scene("", "", 0, 0, clip.items()).leaves()) {
+                Box window = clip.window().grown(SHRINK);
+                Box box = item.box();
+                boolean whole = window.holds(new Point(box.back(), box.bottom()), 0)
+                        && window.holds(new Point(box.face(), box.top()), 0);
+                if (item instanceof Label label && !whole && Boxes.overlap(box, window)) {
+                    faults.add(label.text() + " cut by a window");
+                }
+            }
+        }
+        return faults;
+    }
+
+    private static List<Clip> clips(List<SceneItem> items) {
+        List<Clip> clips = new ArrayList<>();
+        for (SceneItem item : items) {
+            if (item instanceof Clip clip) {
+                clips.add(clip);
+            } else {
+                item.held().ifPresent(held -> clips.addAll(clips(held)));
+            }
+        }
+        return clips;
     }
 
     /** Whether paper was laid over the line before the text was. */

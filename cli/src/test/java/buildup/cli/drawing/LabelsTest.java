@@ -21,7 +21,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * In every view, no text lies on another or on a line, leaves the sheet, or is too small to read. {@code
+ * In every view, no text lies on another or on a line, leaves the sheet, or is too small to read, and the lines to check
+ * full size lie clear of all else. {@code
  * -Dbuildup.pictures=300} looks at so many stacks of chance.
  */
 class LabelsTest {
@@ -54,11 +55,26 @@ class LabelsTest {
 
     private static void keepClear(String yaml) {
         for (Map.Entry<String, Scene> view : AnyPicture.of(Typed.of(yaml)).entrySet()) {
-            List<String> faults = Stream.concat(
-                            LabelFaults.of(view.getValue()).stream(), LabelFaults.lines(view.getValue()).stream())
+            Scene scene = view.getValue();
+            List<String> faults = Stream.of(LabelFaults.of(scene), LabelFaults.lines(scene), LabelFaults.checks(scene))
+                    .flatMap(List::stream)
                     .toList();
             assertThat(faults).as("%s of%n%s", view.getKey(), yaml).isEmpty();
         }
+    }
+
+    /** A closed void 10 in wide and high would take the line that full size is checked by. */
+    @Test
+    void the_line_to_check_full_size_by_stands_in_no_void_however_large() {
+        keepClear("""
+                title: A hollow beam
+                wood: red-oak
+                pieces:
+                  - { name: back, profile: board 3/4 x 10, back: 0, bottom: 0 }
+                  - { name: front, profile: board 3/4 x 10, back: 10-3/4, bottom: 0 }
+                  - { name: under, profile: board 3/4 x 11-1/2, lay: flat, back: 0, top: 0 }
+                  - { name: over, profile: board 3/4 x 11-1/2, lay: flat, back: 0, bottom: 10 }
+                """);
     }
 
     @Test

@@ -9,9 +9,11 @@ import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
+import buildup.cli.scene.Hatch;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.Pattern;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Subject;
@@ -22,14 +24,22 @@ import buildup.engine.hold.nail.Proposal;
 import buildup.engine.hold.nail.Strength;
 import buildup.engine.hold.support.Balance;
 import buildup.engine.hold.support.BalanceWords;
+import buildup.engine.hold.support.Fall;
+import buildup.engine.hold.support.FallWords;
+import buildup.engine.hold.support.Perch;
 import buildup.engine.hold.support.Support;
 import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -50,6 +60,10 @@ public final class HoldsDrawing {
 
     /** How far above its bearing the line of a weight begins, in. */
     private static final double FALL = 1.4;
+
+    private static final Pattern FALLS = new Pattern(-45, 0.16, false, 0.01, List.of(0.05, 0.05));
+
+    private static final double UNDER = 0.05;
 
     private static final double BARB = 0.08;
     private static final double HEAD = 0.06;
@@ -109,6 +123,10 @@ public final class HoldsDrawing {
         WoodDrawing wood = WoodDrawing.of(section, view);
         List<SceneItem> items = new ArrayList<>();
         items.add(new Group("pieces", wood.areas()));
+        List<SceneItem> falling = falling();
+        if (!falling.isEmpty()) {
+            items.add(new Group("falling", falling));
+        }
         items.add(new Group("edges", wood.edges()));
         items.addAll(marks());
         items.add(PictureSheet.below(items, legend(), size));
@@ -119,6 +137,58 @@ public final class HoldsDrawing {
                 2 * size);
     }
 
+    /**
+     * A weight and the level stretch that carries it, on whatever it lies.
+     *
+     * @param x where the weight falls
+     */
+    private record Weight(double back, double face, double level, double x, String words) {
+        Line line(double from, double to) {
+            return new Line(new Point(from, level), new Point(to, level));
+        }
+    }
+
+    /** What bears on something that stands, and what lies on something that hangs itself. */
+    private List<Weight> weights() {
+        List<Weight> weights = new ArrayList<>();
+        support.balances()
+                .forEach(balance -> weights.add(new Weight(
+                        balance.bearingBack(),
+                        balance.bearingFace(),
+                        balance.level(),
+                        foot(balance.loaded()),
+                        words(balance))));
+        Perch.all(section, support.path(), support.loads())
+                .forEach(perch -> weights.add(
+                        new Weight(perch.back(), perch.face(), perch.level(), foot(perch.resultant()), words(perch))));
+        return weights;
+    }
+
+    /** As it falls while nothing keeps it; nothing of a stack that stands. */
+    private List<Fall> falls() {
+        return support.whole().falls();
+    }
+
+    /** Hatch over the pieces that fall. */
+    private List<SceneItem> falling() {
+        List<Integer> pieces = falls().stream()
+                .flatMap(fall -> fall.parts().stream())
+                .flatMap(part -> part.pieces().stream())
+                .distinct()
+                .toList();
+        return view.shown().stream()
+                .filter(shown -> pieces.contains(shown.number()))
+                .flatMap(shown -> shown.parts().stream())
+                .map(part -> (SceneItem) new Hatch(part.ring(), FALLS, Point.ORIGIN))
+                .toList();
+    }
+
+    /** Where a number is led to that speaks of some pieces: the upper front corner of the first of them. */
+    private Point handle(List<Integer> pieces) {
+        Box box = section.body(pieces.get(0)).outline().box();
+        return new Point(Math.min(box.face(), view.window().face()), box.top());
+    }
+
     /** A mark on the picture, with its number in a ring at a place of it and its words in the list to the right. */
     private record Mark(Point at, Subject subject, String words) {}
 
@@ -126,17 +196,12 @@ public final class HoldsDrawing {
     private List<SceneItem> marks() {
         List<SceneItem> items = new ArrayList<>();
         List<Mark> marks = new ArrayList<>();
-        for (Balance balance : support.balances()) {
-            items.add(new Path(
-                    List.of(new Line(
-                            new Point(balance.bearingBack(), balance.level()),
-                            new Point(balance.bearingFace(), balance.level()))),
-                    false,
-                    LineStyle.BEARING));
-            items.add(new Path(fall(balance), false, LineStyle.FALL));
-            past(balance).ifPresent(line -> items.add(new Path(List.of(line), false, LineStyle.PAST)));
-            marks.add(new Mark(top(balance), Subject.WEIGHTS, words(balance)));
-        }
+        weights().forEach(weight -> {
+            items.add(new Path(List.of(weight.line(weight.back, weight.face)), false, LineStyle.BEARING));
+            items.add(new Path(fall(weight), false, LineStyle.FALL));
+            past(weight).ifPresent(line -> items.add(new Path(List.of(line), false, LineStyle.PAST)));
+            marks.add(new Mark(top(weight), Subject.WEIGHTS, weight.words));
+        });
         for (Fixed nail : nails) {
             items.add(new Path(SectionMarks.nail(nail, HEAD, 1), false, nailStyle()));
             List<Segment> bites = bites(nail);
@@ -145,6 +210,10 @@ public final class HoldsDrawing {
             }
             marks.add(new Mark(nail.head(), Subject.FASTENINGS, words(nail)));
         }
+        falls().forEach(fall -> marks.add(new Mark(
+                handle(fall.first().pieces()),
+                Subject.WEIGHTS,
+                Drafting.printer(section.stack()).print(FallWords.of(section, fall)))));
         if (!marks.isEmpty()) {
             items.addAll(listed(marks, items));
         }
@@ -184,21 +253,19 @@ public final class HoldsDrawing {
         return items;
     }
 
-    /** From the end of a bearing to where a weight falls past it. */
-    private Optional<Line> past(Balance balance) {
-        double x = foot(balance);
-        double end = Math.max(balance.bearingBack(), Math.min(balance.bearingFace(), x));
-        return Math.abs(x - end) > Tolerance.TOUCHING
-                ? Optional.of(new Line(new Point(end, balance.level()), new Point(x, balance.level())))
-                : Optional.empty();
+    /** From the end of a bearing to where a weight falls past it, under the edge of what lies there. */
+    private Optional<Line> past(Weight weight) {
+        double end = Math.max(weight.back, Math.min(weight.face, weight.x));
+        Line line = weight.line(end, weight.x);
+        return line.length() > Tolerance.TOUCHING ? Optional.of(line.moved(Motion.shift(0, -UNDER))) : Optional.empty();
     }
 
-    private double foot(Balance balance) {
-        return Math.min(balance.loaded(), view.window().face());
+    private double foot(double x) {
+        return Math.min(x, view.window().face());
     }
 
-    private Point top(Balance balance) {
-        return new Point(foot(balance), balance.level() + FALL);
+    private static Point top(Weight weight) {
+        return new Point(weight.x, weight.level + FALL);
     }
 
     /** Strokes across a nail where wood beyond its piece holds it. */
@@ -216,29 +283,75 @@ public final class HoldsDrawing {
         return strokes;
     }
 
-    private List<Segment> fall(Balance balance) {
-        Point foot = new Point(foot(balance), balance.level());
-        List<Segment> fall = new ArrayList<>(List.of(new Line(top(balance), foot)));
+    private static List<Segment> fall(Weight weight) {
+        Point foot = new Point(weight.x, weight.level);
+        List<Segment> fall = new ArrayList<>(List.of(new Line(top(weight), foot)));
         fall.addAll(SectionMarks.barbs(foot, new Point(0, -1), BARB));
         return fall;
     }
 
     private String words(Balance balance) {
-        FigurePrinter printer = new FigurePrinter(section.stack().unit());
-        return section.name(balance.piece())
-                + (balance.group().size() > 1 ? " and " + (balance.group().size() - 1) + " more, " : ", ")
-                + printer.print(Figure.lineForce(balance.weight() + balance.load())) + " at "
-                + printer.print(Figure.length(balance.loaded())) + ": " + printer.print(BalanceWords.so(balance));
+        return what(balance.piece(), balance.group(), balance.weight() + balance.load(), balance.loaded())
+                + printer().print(BalanceWords.so(balance));
+    }
+
+    private String words(Perch perch) {
+        String on = listed(perch.carriers().stream().map(section::name).toList());
+        String held = perch.carriers().size() == 1 ? " is held" : " are held";
+        String where = perch.past() > Tolerance.TOUCHING
+                ? printer().print(Figure.length(perch.past())) + " past " + on
+                : "inside " + on;
+        return what(perch.piece(), perch.group(), perch.weight(), perch.resultant()) + where + "; " + on + held
+                + " by nails only";
+    }
+
+    private String listed(List<String> names) {
+        return printer().print(Phrase.of("{names}").with("names", Listing.names(names)));
+    }
+
+    private FigurePrinter printer() {
+        return new FigurePrinter(section.stack().unit());
+    }
+
+    /** Which pieces, how heavy, and where they weigh. */
+    private String what(int piece, List<Integer> group, double weight, double x) {
+        return section.name(piece)
+                + (group.size() > 1 ? " and " + (group.size() - 1) + " more, " : ", ")
+                + printer().print(Figure.lineForce(weight)) + " at "
+                + printer().print(Figure.length(x)) + ": ";
     }
 
     private String words(Fixed nail) {
         String name = given ? nail.fastening().name() : section.name(nail.piece());
         return name + ": "
                 + Drafting.printer(section.stack()).bare(nail.fastening().use().phrase()) + ", bite "
-                + Drafting.size(section.stack(), nail.bite());
+                + Drafting.size(section.stack(), nail.bite()) + in(nail);
+    }
+
+    /** What a nail bites, in words. */
+    private String in(Fixed nail) {
+        List<String> bitten = nail.drive().held().stream()
+                .filter(body -> body != nail.piece())
+                .map(section::name)
+                .toList();
+        return bitten.isEmpty() ? "" : " in " + listed(bitten);
     }
 
     private Group legend() {
+        Legend legend = common();
+        if (!falls().isEmpty()) {
+            legend.sample("falls: nothing keeps it", this::fallsSample);
+        }
+        return legend.group();
+    }
+
+    private List<SceneItem> fallsSample(Point at) {
+        List<Segment> ring = Outline.rectangle(new Box(at.x(), at.y(), at.x() + 3 * size, at.y() + size))
+                .segments();
+        return List.of(new Hatch(ring, FALLS, at), new Path(ring, true, LineStyle.EXTENSION));
+    }
+
+    private Legend common() {
         return new Legend(measure, size)
                 .title(section.stack().title())
                 .text("What holds it, " + Drafting.scale(smaller)
@@ -248,8 +361,7 @@ public final class HoldsDrawing {
                 .line("resultant of the weight above it", LineStyle.FALL)
                 .line("how far it falls past its bearing", LineStyle.PAST)
                 .line(given ? "nail or screw" : "where a nail could go", nailStyle())
-                .sample("its bite", this::bite)
-                .group();
+                .sample("its bite", this::bite);
     }
 
     private List<SceneItem> bite(Point at) {
