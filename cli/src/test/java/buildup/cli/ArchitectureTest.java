@@ -21,8 +21,6 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.domain.Source;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.conditions.ArchConditions;
 import com.tngtech.archunit.lang.syntax.elements.ClassesShould;
 import java.util.AbstractCollection;
@@ -43,9 +41,7 @@ import org.junit.jupiter.api.Test;
 
 /** What each room of the house may hold, and whom it may know. */
 class ArchitectureTest {
-    private static final JavaClasses HOUSE = new ClassFileImporter()
-            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages("buildup");
+    private static final JavaClasses HOUSE = House.CLASSES;
 
     /** Fewer, and the rules would be looking past the house. */
     private static final int FEWEST_CLASSES = 40;

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
  * one wish and the answer "none" must be the same. More of them with {@code -Dbuildup.search.spaces=200}.
  */
 class SearchAgainstAllTest {
-    private static final int SPACES = Integer.getInteger("buildup.search.spaces", 12);
+    private static final int SPACES = Integer.getInteger("buildup.search.spaces", 4);
     private static final String[] EIGHTHS = {"1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8", "1"};
 
     /** A stack of a frieze, a soffit and a fascia, three sizes of it to be filled in. */
@@ -148,6 +149,7 @@ class SearchAgainstAllTest {
         return Answer.of(SearchedTest.document(yaml), Catalog.builtIn());
     }
 
+    @Tag("sampled")
     @Test
     void a_search_finds_what_asking_every_stack_by_itself_finds() {
         Random random = new Random(20);

@@ -20,6 +20,7 @@ import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Backward questions asked of the cornice of the worked examples, sections A and B. */
@@ -165,6 +166,7 @@ class SearchedTest {
         assertThat(found.proved()).isTrue();
     }
 
+    @Tag("long")
     @Test
     void a_space_beyond_all_bounds_is_said_before_and_searched_as_far_as_the_tries_go() {
         StringBuilder sizes = new StringBuilder("between 1/8 and 1/2 by 1/8, now 1/4\n");
@@ -204,6 +206,7 @@ class SearchedTest {
                 .containsOnlyOnce("rules-contradict: 'height <= 8' and 'height >= 9' cannot both be met.");
     }
 
+    @Tag("long")
     @Test
     void the_same_is_found_every_time() {
         String yaml = cornice(

@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,14 +33,15 @@ class ScriptLightTest {
     private static final Path SCRIPTS =
             Path.of("src/main/resources/buildup/cli/page").toAbsolutePath();
 
-    /** How many random stacks; 200 and more by the system property. */
-    private static final int STACKS = Integer.getInteger("buildup.lit.stacks", 20);
+    /** How many random stacks; more in the long run, and by the system property. */
+    private static final int STACKS = Integer.getInteger("buildup.lit.stacks", 6);
 
     private static final int LIGHTS = 4;
 
     @TempDir
     private Path folder;
 
+    @Tag("sampled")
     @Test
     void light_of_any_kind_falls_on_random_stacks_as_the_engine_says() throws Exception {
         TextMeasure measure = ShippedFont.load();

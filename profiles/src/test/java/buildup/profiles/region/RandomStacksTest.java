@@ -10,18 +10,20 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Laws that a union keeps whatever is thrown together; more of them with {@code -Dbuildup.unions=N}. */
 class RandomStacksTest {
     private static final long SEED = 2024;
-    private static final int COUNT = Integer.getInteger("buildup.unions", 1000);
+    private static final int COUNT = Integer.getInteger("buildup.unions", 200);
 
     /** Chords are off by at most 2/3 of their error times the length; what is welded, by less than the rest. */
     private static double slack(List<Outline> pieces) {
         return Tolerance.CHORD * pieces.stream().mapToDouble(Outline::perimeter).sum();
     }
 
+    @Tag("sampled")
     @Test
     void a_union_keeps_its_laws() {
         Stacks stacks = new Stacks(SEED);

@@ -123,6 +123,7 @@ class PutTogetherTest {
     }
 
     /** Bars of wood 1/16 thick at known places: their middles are measured on the parts laid together. */
+    @Tag("long")
     @Test
     void distances_across_the_borders_of_parts_are_true_within_two_in_a_thousand() throws Exception {
         List<SceneItem> bars = new ArrayList<>();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The nearest order, against every order tried one by one. */
@@ -38,6 +39,7 @@ class OnlyOrderTest {
         assertThat(in(row(), 0, 1, 2, 3, 4, 5).order().possible()).isTrue();
     }
 
+    @Tag("long")
     @Test
     void of_all_permutations_none_that_goes_is_nearer_than_the_one_proposed() {
         int proposed = 0;

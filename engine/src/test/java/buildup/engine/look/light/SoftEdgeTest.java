@@ -18,13 +18,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** How far a wide lamp blurs the edge of a shadow, held against fifty lamps without width side by side. */
 class SoftEdgeTest {
     private static final int LAMPS = 50;
     private static final long SEED = 41;
-    private static final int SCENES = Integer.getInteger("buildup.soft.scenes", 60);
+    private static final int SCENES = Integer.getInteger("buildup.soft.scenes", 30);
 
     @Test
     void an_end_of_the_lamp_that_darkens_all_of_a_face_blurs_all_of_it() {
@@ -50,6 +51,7 @@ class SoftEdgeTest {
         return Shone.lamp(shelf, 40, 30, width).shadow("p0", "face").soft().orElseThrow();
     }
 
+    @Tag("sampled")
     @Test
     void a_blur_is_where_some_of_fifty_lamps_shine_and_some_do_not() {
         Random random = new Random(SEED);

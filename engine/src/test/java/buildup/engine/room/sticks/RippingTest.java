@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import buildup.engine.Bench;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class RippingTest {
@@ -43,6 +44,7 @@ class RippingTest {
     }
 
     /** The bound is that of the area, or of charges that no board's price is less than: see {@link RipBound}. */
+    @Tag("long")
     @Test
     void boards_of_all_widths_are_shared_within_six_percent_of_what_no_way_takes_less_than() {
         for (int seed = 0; seed < 2; seed++) {

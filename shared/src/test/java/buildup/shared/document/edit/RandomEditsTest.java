@@ -19,13 +19,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Random edits of random documents: what is not touched stays as it is, the rest is read as it is meant. */
+@Tag("sampled")
 class RandomEditsTest {
 
     /** Five tests make one random edit of each document, so that 2,000 documents are 10,000 edits. */
-    private static final int DOCUMENTS = Integer.getInteger("buildup.random.documents", 400);
+    private static final int DOCUMENTS = Integer.getInteger("buildup.random.documents", 100);
 
     private static final List<String> VALUES = List.of(
             "3/8",

@@ -7,6 +7,7 @@ import buildup.shared.edit.Naming;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -14,9 +15,10 @@ import org.junit.jupiter.api.Test;
  * second. In the patterns {@code <p>} and {@code <q>} are pieces, {@code <s>} and {@code <t>} sizes; names outside of
  * them are words that only look alike.
  */
+@Tag("sampled")
 class RandomNamesTest {
 
-    private static final int STACKS = Integer.getInteger("buildup.random.documents", 400);
+    private static final int STACKS = Integer.getInteger("buildup.random.documents", 100);
 
     private static final List<String> NAMES = List.of(
             "frieze",
