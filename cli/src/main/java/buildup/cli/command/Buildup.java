@@ -4,9 +4,11 @@ import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.Streams;
 import buildup.cli.command.search.SearchCommand;
 import buildup.cli.command.sheets.SheetsCommand;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntSupplier;
 import picocli.CommandLine;
@@ -63,7 +65,11 @@ public final class Buildup {
             // Errors too: a stack that overflows deep inside must not end in a stack trace.
             code = faults.wentWrong(unexpected);
         }
-        code = streams.undelivered().map(faults::notDelivered).orElse(code);
+        // asked in plain words: a method reference would keep the class of the faults out of the archive of classes
+        Optional<IOException> undelivered = streams.undelivered();
+        if (undelivered.isPresent()) {
+            code = faults.notDelivered(undelivered.get());
+        }
         streams.flush();
         return code;
     }
