@@ -35,7 +35,7 @@ public final class StackPlacing {
 
         @Override
         public int hashCode() {
-            return 2 * piece + axis.ordinal();
+            return 2 * piece + (axis == Axis.OUT ? 0 : 1);
         }
     }
 
