@@ -78,6 +78,7 @@ class CustomersPaperTest {
                             "profile: board 3/4 x 14",
                             "profile: board 2-1/2 x 3",
                             "section: [out 3, up 2, in 2, up 1]",
+                            "section: [out 3/4, up 10, in 1/4, up 1], in-two: up 6",
                             "section: [out 1, drip 1/4 x 1/4 as groove, out to 4-1/2, up 3/8, ovolo in 1, in to 1/2, cove in"
                                     + " down 1/2]"))
                     .append(", feet: ")

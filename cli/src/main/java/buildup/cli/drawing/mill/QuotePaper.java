@@ -15,6 +15,7 @@ import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.tell.SheetTables;
 import buildup.cli.tell.Telling;
+import buildup.engine.mill.quote.Offer;
 import buildup.engine.mill.quote.OfferSheets;
 import buildup.engine.mill.quote.OrderSheet;
 import buildup.engine.mill.quote.Quote;
@@ -150,12 +151,13 @@ public record QuotePaper(Quote quote, Telling telling, boolean forCustomer, Text
 
     private List<Block> profiles(double width) {
         List<Block> blocks = new ArrayList<>();
-        for (Quoted one : quote.items()) {
-            if (one.price().isPresent() || !forCustomer) {
-                blocks.add(Block.of(new QuoteProfile(
-                                blocks.size() + 1, one, OfferSheets.details(quote, one), width, measure, printer())
-                        .group()));
-            }
+        List<Quoted> drawn = forCustomer
+                ? quote.offer().items().stream().map(Offer.Line::quoted).toList()
+                : quote.items();
+        for (Quoted one : drawn) {
+            blocks.add(Block.of(
+                    new QuoteProfile(blocks.size() + 1, one, OfferSheets.details(quote, one), width, measure, printer())
+                            .group()));
         }
         return blocks;
     }

@@ -61,6 +61,7 @@ record Assumptions(Order order) {
     private static final Phrase CORNERS =
             Phrase.of("The cutter leaves a radius of {radius} in {corners} inside corners drawn sharp.");
     private static final Phrase FINISH = Phrase.of("Finish: {finishes}.");
+    private static final Phrase GLUED_TO = Phrase.of("Glued to '{other}' along a joint {joint} wide.");
 
     List<Phrase> ofAll(double marks) {
         Mill mill = order.mill();
@@ -98,6 +99,10 @@ record Assumptions(Order order) {
 
     List<Phrase> of(OrderItem item, Blank blank, Optional<Price> price, Milled milled) {
         List<Phrase> all = new ArrayList<>(wood(blank));
+        item.half()
+                .filter(Halving.Half::isLast)
+                .ifPresent(half ->
+                        all.add(GLUED_TO.with("other", half.beside()).with("joint", Amounts.size(half.joint()))));
         price.ifPresent(found -> {
             all.add(WASTE.with("waste", Amounts.percent(item.waste()))
                     .with("work", item.work())

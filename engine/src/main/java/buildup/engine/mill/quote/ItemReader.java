@@ -75,9 +75,14 @@ final class ItemReader {
         if (profile.isPresent() && rates.isPresent() && wood.isPresent()) {
             priced(rates.get(), wood.get(), asked.orElseThrow().mark(), name);
         }
+        Optional<Scalar> inTwo = OrderReader.named(fields, "in-two");
+        Optional<Halving> halving =
+                inTwo.flatMap(words -> profile.flatMap(whole -> halving(fields, words, whole, rates, name)));
         if (profile.isPresent() && mill.isPresent()) {
             Mill own = mill.get().withWidths(widths);
-            blank(Blank.of(profile.get(), own), own, rates, fields.mark(), name);
+            List<Profile> runs =
+                    halving.map(cut -> Halving.of(profile.get(), cut)).orElse(List.of(profile.get()));
+            runs.forEach(run -> blank(Blank.of(run, own), own, rates, fields.mark(), name));
         }
         if (profile.isEmpty() || wood.isEmpty() || feet.isEmpty()) {
             return Optional.empty();
@@ -92,7 +97,31 @@ final class ItemReader {
                 newKnife,
                 kind,
                 wastes.getOrDefault(kind, BigDecimal.ZERO),
-                finishes));
+                finishes,
+                halving,
+                Optional.empty()));
+    }
+
+    /** Where it is run as two pieces: a way and a size, as 'up 2' or 'out 1-1/2'. */
+    private Optional<Halving> halving(Fields fields, Scalar words, Profile whole, Optional<Rates> rates, String name) {
+        String[] parts = words.text().strip().split("\\s+", 2);
+        boolean level = parts[0].equals("up");
+        if (parts.length < 2 || (!level && !parts[0].equals("out"))) {
+            say(QuoteNotices.NO_CUT.with("word", words.text()), words.mark(), name);
+            return Optional.empty();
+        }
+        Optional<Halving> cut =
+                fields.readLength(new Scalar(parts[1], words.mark())).map(at -> new Halving(level, at.toInches()));
+        if (cut.filter(there -> Halving.of(whole, there).isEmpty()).isPresent()) {
+            say(QuoteNotices.NOT_TWO.with("word", words.text()), words.mark(), name);
+            return Optional.empty();
+        }
+        if (cut.isPresent()) {
+            rates.filter(one -> one.glue().isEmpty())
+                    .ifPresent(
+                            one -> say(QuoteNotices.NO_PRICE_FOR_GLUE.with("rates", one.name()), words.mark(), name));
+        }
+        return cut;
     }
 
     private Optional<Profile> profile(Fields fields, Optional<Scalar> call, String name) {

@@ -3,7 +3,9 @@ package buildup.engine.mill.quote;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -51,15 +53,14 @@ public record Offer(
         BigDecimal own = quote.total().subtract(quote.toMinimum());
         BigDecimal asked = BigDecimal.ZERO;
         BigDecimal reached = BigDecimal.ZERO;
-        for (Quoted one : quote.items()) {
-            if (one.price().isPresent()) {
-                Price price = one.price().get();
-                // running sums are rounded, not parts, so that the parts add up
-                reached = reached.add(price.total());
-                BigDecimal upTo = quote.total().multiply(reached).divide(own, 2, RoundingMode.HALF_UP);
-                lines.add(new Line(one, Ask.of(price.feet(), upTo.subtract(asked)), breaks(quote, one)));
-                asked = upTo;
-            }
+        for (List<Quoted> pieces : moldings(quote)) {
+            Quoted last = pieces.get(pieces.size() - 1);
+            // running sums are rounded, not parts, so that the parts add up
+            reached = reached.add(total(pieces));
+            BigDecimal upTo = quote.total().multiply(reached).divide(own, 2, RoundingMode.HALF_UP);
+            BigDecimal feet = last.price().orElseThrow().feet();
+            lines.add(new Line(last.whole().orElse(last), Ask.of(feet, upTo.subtract(asked)), breaks(quote, pieces)));
+            asked = upTo;
         }
         OrderSheet sheet = quote.order().sheet();
         Optional<BigDecimal> tax = sheet.tax().flatMap(charge -> charge.of(quote.total()));
@@ -67,10 +68,37 @@ public record Offer(
         return new Offer(lines, quote.total(), tax, total, sheet.deposit().flatMap(charge -> charge.of(total)));
     }
 
-    private static List<Ask> breaks(Quote quote, Quoted one) {
+    /** What is priced, molding by molding, each with all its pieces. */
+    private static List<List<Quoted>> moldings(Quote quote) {
+        Map<String, List<Quoted>> moldings = new LinkedHashMap<>();
+        for (Quoted one : quote.items()) {
+            if (one.price().isPresent()) {
+                String whole = one.item()
+                        .half()
+                        .map(Halving.Half::whole)
+                        .orElse(one.item().name());
+                moldings.computeIfAbsent(whole, name -> new ArrayList<>()).add(one);
+            }
+        }
+        return List.copyOf(moldings.values());
+    }
+
+    private static BigDecimal total(List<Quoted> pieces) {
+        return pieces.stream()
+                .map(piece -> piece.price().orElseThrow().total())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static List<Ask> breaks(Quote quote, List<Quoted> pieces) {
         BigDecimal least = quote.order().rates().minimum();
-        return one.breaks().stream()
-                .map(price -> Ask.of(price.feet(), Price.cents(price.total().max(least))))
-                .toList();
+        List<Ask> breaks = new ArrayList<>();
+        for (int i = 0; i < pieces.get(0).breaks().size(); i++) {
+            int at = i;
+            BigDecimal sum = pieces.stream()
+                    .map(piece -> piece.breaks().get(at).total())
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            breaks.add(Ask.of(pieces.get(0).breaks().get(at).feet(), Price.cents(sum.max(least))));
+        }
+        return breaks;
     }
 }

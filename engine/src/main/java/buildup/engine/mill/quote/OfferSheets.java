@@ -32,6 +32,7 @@ public final class OfferSheets {
     private static final Phrase STICKS = Phrase.of("{each} of {length}");
     private static final Phrase GLUED_WIDE = Phrase.of("Glued up of {pieces} pieces across its width.");
     private static final Phrase GLUED_THICK = Phrase.of("Glued up of {pieces} layers.");
+    private static final Phrase GLUED_OF_TWO = Phrase.of("Glued up of two pieces.");
     private static final Phrase CORNERS = Phrase.of("Inside corners drawn sharp come with a radius of {radius}.");
     private static final Phrase FINISH = Phrase.of("Finish: {finishes}.");
     private static final Phrase NOT_QUOTED = Phrase.of("'{item}' cannot be made as it is drawn. It is not quoted.");
@@ -56,7 +57,12 @@ public final class OfferSheets {
     public static List<Phrase> notQuoted(Quote quote) {
         return quote.items().stream()
                 .filter(one -> one.price().isEmpty())
-                .map(one -> NOT_QUOTED.with("item", one.item().name()))
+                .map(one -> one.item()
+                        .half()
+                        .map(Halving.Half::whole)
+                        .orElse(one.item().name()))
+                .distinct()
+                .map(name -> NOT_QUOTED.with("item", name))
                 .toList();
     }
 
@@ -110,10 +116,12 @@ public final class OfferSheets {
                 .with("accuracy", Amounts.size(mill.accuracy())));
         mill.moisture().ifPresent(moisture -> all.add(MOISTURE.with("moisture", moisture)));
         all.add(lengths(mill, one));
-        if (blank.plies() > 1) {
+        if (one.item().halving().isPresent()) {
+            all.add(GLUED_OF_TWO);
+        } else if (blank.plies() > 1) {
             all.add(GLUED_WIDE.with("pieces", Figure.count(blank.plies())));
         }
-        if (blank.layers() > 1) {
+        if (one.item().halving().isEmpty() && blank.layers() > 1) {
             all.add(GLUED_THICK.with("pieces", Figure.count(blank.layers())));
         }
         Milled milled = one.milled();

@@ -71,7 +71,7 @@ public record Price(
         BigDecimal labor = cents(run.multiply(BigDecimal.valueOf(blank.pieces()))
                 .divide(rates.prepared(), MathContext.DECIMAL64)
                 .multiply(rates.labor()));
-        BigDecimal glue = cents(clean(run.doubleValue() * blank.jointInAFoot())
+        BigDecimal glue = cents(clean(run.doubleValue() * (blank.jointInAFoot() + item.jointInAFoot()))
                 .multiply(rates.glue().orElse(BigDecimal.ZERO)));
         BigDecimal hours = hours(run, order.head(), passes(milled));
         BigDecimal machine = cents(hours.multiply(rates.machine()));

@@ -81,7 +81,19 @@ final class QuoteNotices {
             Phrase.of("too few boards are as wide as the blank, {blank}: {plies} strips edge to edge");
     static final Phrase BOTH = Phrase.of("{layers}; {strips}");
 
+    private static final Code NO_HALVES =
+            Code.of("not-in-two", "A molding is to be run as two pieces along a cut that does not leave two.");
+    static final Kind NO_CUT = NO_HALVES.refusal(
+            "'{piece}' is to be run as two pieces along '{word}', which is no cut.", Words.WRITE_A_CUT);
+    static final Kind NOT_TWO = NO_HALVES.refusal(
+            "A cut along '{word}' does not leave two pieces of '{piece}' that can be clamped.", Words.WRITE_A_CUT);
+    static final Phrase OR_IN_TWO = Phrase.of("{cure} As two pieces glued it is priced: 'in-two: {way} {at}'.");
+
     private static final class Words {
+        private static final String WRITE_A_CUT =
+                "Write how high it lies or how far out it stands, as it is run: 'in-two:"
+                        + " up 2', 'in-two: out 1-1/2'.";
+
         private static final String GIVE_AN_OUTLINE = "Give 'profile: NAME SIZE', or 'section: [words]' for a one-off.";
     }
 

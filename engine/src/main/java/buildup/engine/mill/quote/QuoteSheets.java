@@ -217,6 +217,8 @@ public final class QuoteSheets {
     private static Columns<Quoted> moldings(Optional<Quote> quote) {
         return Sheet.of("items", "MOLDINGS", quote.map(Quote::items).orElse(List.of()))
                 .name("name", "molding", one -> one.item().name())
+                .wordsIf("pieceOf", "piece of", one -> one.item().half().map(Halving.Half::whole))
+                .json()
                 .words("profile", "profile", one -> one.item().profile().name())
                 .words("kind", "kind", one -> one.item().profile().kind())
                 .json()

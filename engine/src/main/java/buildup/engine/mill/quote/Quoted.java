@@ -1,6 +1,7 @@
 package buildup.engine.mill.quote;
 
 import buildup.engine.mill.milling.Milled;
+import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notice;
 import java.util.List;
@@ -14,6 +15,8 @@ import java.util.Optional;
  * @param breaks the same at other quantities, as if it were ordered alone, in rising order
  * @param assumed what was taken for granted, a sentence each
  * @param how each figure of its price came about
+ * @param whole what it is the last piece of, as the customer has it; absent for all others
+ * @param inTwo where it could be run as two pieces that can be made and glued, when it cannot be made as it is drawn
  */
 public record Quoted(
         OrderItem item,
@@ -22,7 +25,9 @@ public record Quoted(
         Optional<Price> price,
         List<Price> breaks,
         List<Phrase> assumed,
-        List<PriceStep> how) {
+        List<PriceStep> how,
+        Optional<Quoted> whole,
+        Optional<Halving> inTwo) {
     private static final Phrase NOT_PRICED = Phrase.of("'{item}' is not priced. {reason} {cure}");
 
     /** Copies the lists. */
@@ -38,9 +43,19 @@ public record Quoted(
     }
 
     private Phrase notPriced(Notice notice) {
+        Phrase cure = notice.cure().orElse(Phrase.of(""));
         return NOT_PRICED
                 .with("item", item.name())
                 .with("reason", notice.sentence())
-                .with("cure", notice.cure().orElse(Phrase.of("")));
+                .with("cure", orInTwo(cure, inTwo));
+    }
+
+    /** A cure, and the two pieces that it may be made of instead. */
+    static Phrase orInTwo(Phrase cure, Optional<Halving> inTwo) {
+        return inTwo.map(cut -> QuoteNotices.OR_IN_TWO
+                        .with("cure", cure)
+                        .with("way", cut.level() ? "up" : "out")
+                        .with("at", Figure.length(cut.at())))
+                .orElse(cure);
     }
 }

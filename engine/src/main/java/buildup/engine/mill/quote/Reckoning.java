@@ -119,12 +119,16 @@ record Reckoning(Order order, OrderItem item, Blank blank, Milled milled, Price 
                         .with("run", Amounts.run(price.run()))
                         .with("prepared", Amounts.run(rates.prepared().doubleValue()))
                         .with("rate", Amounts.money(rates.labor()))));
-        if (blank.gluedUp()) {
+        if (blank.gluedUp() || item.jointInAFoot() > 0) {
             steps.add(money(
                     "glue",
                     price.glue(),
                     GLUE.with("run", Amounts.run(price.run()))
-                            .with("joint", Figure.of(Quantity.SURFACE, price.run() * blank.jointInAFoot()))
+                            .with(
+                                    "joint",
+                                    Figure.of(
+                                            Quantity.SURFACE,
+                                            price.run() * (blank.jointInAFoot() + item.jointInAFoot())))
                             .with(
                                     "rate",
                                     Amounts.rate(

@@ -86,7 +86,8 @@ class BadOrderTest {
         assertThat(ordered.said())
                 .containsExactly(
                         "problem knife-too-wide Knife is 12-1/4 wide; the molder head takes 9. Run it in two pieces, or"
-                                + " list a wider head under 'heads:' in a catalog file.",
+                                + " list a wider head under 'heads:' in a catalog file. As two pieces glued it is priced:"
+                                + " 'in-two: up 6-1/4'.",
                         "note glue-up 2 'a' is glued up: too few boards are as wide as the blank, 12-1/4: 2 strips edge to"
                                 + " edge.");
         assertThat(ordered.first().price()).isEmpty();
@@ -94,7 +95,8 @@ class BadOrderTest {
                 .extracting(FigurePrinter.INCHES::print)
                 .containsExactly(
                         "'a' is not priced. Knife is 12-1/4 wide; the molder head takes 9. Run it in two pieces, or"
-                                + " list a wider head under 'heads:' in a catalog file.");
+                                + " list a wider head under 'heads:' in a catalog file. As two pieces glued it is priced:"
+                                + " 'in-two: up 6-1/4'.");
         assertThat(ordered.quote().orElseThrow().total()).isEqualByComparingTo("0");
     }
 
