@@ -12,6 +12,8 @@ import buildup.catalog.mill.Cutter;
 import buildup.catalog.mill.Head;
 import buildup.catalog.mill.Mill;
 import buildup.catalog.mill.Rates;
+import buildup.catalog.supply.Good;
+import buildup.catalog.supply.KindOfWork;
 import buildup.catalog.wood.BoardList;
 import buildup.catalog.wood.StockSpread;
 import buildup.catalog.wood.Wood;
@@ -238,6 +240,16 @@ public final class Catalog {
     /** The nailers and drivers, in the order of the catalog. */
     public List<Tool> tools() {
         return lists.all(Tool.class);
+    }
+
+    /** Glue, filler, paint and the like, in the order of the catalog, own ones last. */
+    public List<Good> goods() {
+        return lists.all(Good.class);
+    }
+
+    /** The kinds of work and their waste, in the order of the catalog. */
+    public List<KindOfWork> works() {
+        return lists.all(KindOfWork.class);
     }
 
     /** Clearances to the opening of a fireplace, in the order of the catalog. */

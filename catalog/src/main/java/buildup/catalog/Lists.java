@@ -17,6 +17,9 @@ import buildup.catalog.mill.Head;
 import buildup.catalog.mill.Mill;
 import buildup.catalog.mill.Rates;
 import buildup.catalog.mill.RatesReader;
+import buildup.catalog.supply.Good;
+import buildup.catalog.supply.GoodsReader;
+import buildup.catalog.supply.KindOfWork;
 import buildup.catalog.wood.BoardList;
 import buildup.catalog.wood.BoardReader;
 import buildup.catalog.wood.StockSpread;
@@ -87,6 +90,8 @@ final class Lists {
                 new Chapter<>(Head.class, "heads", "cutters.yaml", new CutterReader(notices)::head),
                 new Chapter<>(Mill.class, "mills", "rates.yaml", new RatesReader(notices)::mill),
                 new Chapter<>(Rates.class, "rates", "rates.yaml", new RatesReader(notices)::rates),
+                new Chapter<>(Good.class, "supplies", "supplies.yaml", new GoodsReader(notices)::good),
+                new Chapter<>(KindOfWork.class, "works", "supplies.yaml", new GoodsReader(notices)::work),
                 new Chapter<>(FireRule.class, "clearances", "clearances.yaml", new FireRuleReader(notices)::read),
                 new Chapter<>(BookOrder.class, "orders", "proportions.yaml", new BookReader(notices)::order),
                 new Chapter<>(BookRule.class, "proportions", "proportions.yaml", new BookReader(notices)::rule));

@@ -117,6 +117,10 @@ public final class MetricTwin {
         if (node instanceof Mapping mapping) {
             for (Entry entry : mapping.entries()) {
                 String inner = entry.key().text();
+                if (inner.equals("supplies")) {
+                    supplies(entry.value());
+                    continue;
+                }
                 // what stands below a named size is a size, whatever its name
                 if (key.equals("sizes")
                         || key.equals("at")
@@ -135,6 +139,21 @@ public final class MetricTwin {
                     changes.add(new Change(text.lastIndexOf("feet:", at), "feet:", "meters:"));
                 }
             }
+        }
+    }
+
+    /** Of what is bought only the fasteners and the bead of an adhesive are called by lengths. */
+    private void supplies(Node node) {
+        if (node instanceof Mapping mapping) {
+            for (Entry entry : mapping.entries()) {
+                switch (entry.key().text()) {
+                    case "of" -> node(entry.value(), "use");
+                    case "bead" -> node(entry.value(), "bead");
+                    default -> supplies(entry.value());
+                }
+            }
+        } else if (node instanceof Sequence sequence) {
+            sequence.items().forEach(this::supplies);
         }
     }
 

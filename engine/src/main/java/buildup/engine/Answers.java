@@ -1,6 +1,7 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
+import buildup.engine.buy.Purchases;
 import buildup.engine.hold.backing.Backing;
 import buildup.engine.hold.backing.Backings;
 import buildup.engine.hold.fixing.Fixing;
@@ -90,6 +91,7 @@ public final class Answers {
     private final LazyAnswer<Surfaced> surfaces;
     private final LazyAnswer<Framed> framing;
     private final LazyAnswer<List<Cope>> copes;
+    private final LazyAnswer<Purchases> purchases;
     private final LazyAnswer<Year> year;
     private final LazyAnswer<ErrorStudy> errors;
     private final LazyAnswer<List<Sheet>> ofSection;
@@ -152,6 +154,14 @@ public final class Answers {
         this.copes = new LazyAnswer<>(notices -> Copes.of(section.answer(), job.answer(), notices));
         this.framing = new LazyAnswer<>(
                 notices -> Framed.of(section.answer(), fixed.answer(), proposals.answer(), job.answer(), notices));
+        this.purchases = new LazyAnswer<>(notices -> Purchases.of(
+                section.answer(),
+                blocks.supplies(),
+                fixed.answer(),
+                framing.answer(),
+                job.answer(),
+                blocks.shop(),
+                notices));
         this.year = new LazyAnswer<>(notices -> Seasons.of(
                 section.answer(),
                 blocks.seasons(),
@@ -295,6 +305,16 @@ public final class Answers {
         return framing.answer();
     }
 
+    /** What is bought along the plan besides sticks. */
+    public Purchases purchases() {
+        return purchases.answer();
+    }
+
+    /** The share of the lengths of sticks that is bought over them; absent when none is asked. */
+    Optional<Double> waste() {
+        return blocks.waste();
+    }
+
     /** The stack through its seasons. */
     public Year year() {
         return year.answer();
@@ -409,6 +429,7 @@ public final class Answers {
         asked.put(Question.SUPPORT, List.of(support, pulls));
         asked.put(Question.ORDER, List.of(order));
         asked.put(Question.RUN, List.of(job, surfaces, framing, copes));
+        asked.put(Question.BUYING, List.of(purchases));
         asked.put(Question.SEASON, List.of(year));
         asked.put(Question.TOLERANCE, List.of(errors));
         asked.put(Question.CLEARANCE, List.of(clearance));

@@ -1,6 +1,9 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
+import buildup.engine.buy.SupplyWishReader;
+import buildup.engine.buy.SupplyWishes;
+import buildup.engine.buy.WasteWish;
 import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.order.BenchUnits;
@@ -35,6 +38,7 @@ import java.util.stream.Collectors;
  * that all that is wrong with the document is said at once.
  *
  * @param keys that the document holds at its root
+ * @param waste share of the lengths of sticks that is bought over them
  * @param nailing whether the document speaks of fastenings, also of none
  */
 record Blocks(
@@ -49,6 +53,8 @@ record Blocks(
         Plan plan,
         List<Coving> covings,
         Optional<Shop> shop,
+        SupplyWishes supplies,
+        Optional<Double> waste,
         List<Season> seasons,
         ErrorSettings errors,
         KeepingClear.Wanted clear,
@@ -90,6 +96,8 @@ record Blocks(
                 Plan.read(stack, root, notices),
                 Coving.read(stack, root, notices),
                 Shop.read(stack, root, catalog, notices),
+                SupplyWishReader.read(stack, root, catalog, notices),
+                WasteWish.read(root, catalog, notices),
                 Seasons.read(stack, root, notices),
                 Tolerances.read(stack, root, notices),
                 KeepingClear.read(stack, root, catalog, notices),

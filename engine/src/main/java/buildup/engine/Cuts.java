@@ -1,5 +1,7 @@
 package buildup.engine;
 
+import buildup.engine.buy.Shopping;
+import buildup.engine.buy.WasteSticks;
 import buildup.engine.hold.framing.BackingBlock;
 import buildup.engine.room.run.Coving;
 import buildup.engine.room.run.Job;
@@ -25,8 +27,10 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
      *
      * @param blocks behind sprung moldings
      * @param list the sticks; absent when the stack names no stock
+     * @param shopping all that is bought
      */
-    public record Known(Job job, List<Coving> covings, List<BackingBlock> blocks, Optional<CutList> list) {
+    public record Known(
+            Job job, List<Coving> covings, List<BackingBlock> blocks, Optional<CutList> list, Shopping shopping) {
         /** Copies the lists. */
         public Known {
             covings = List.copyOf(covings);
@@ -42,7 +46,7 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
     /** Lays out the cuts of a stack along its plan. */
     public static Cuts of(Answer answer, Limit limit) {
         Notices notices = new Notices();
-        notices.addAll(answer.notices(EnumSet.of(Question.RUN)));
+        notices.addAll(answer.notices(EnumSet.of(Question.RUN, Question.BUYING)));
         Optional<Job> job = answer.known().flatMap(Answers::job);
         if (job.isEmpty()) {
             if (answer.known().isPresent()) {
@@ -56,10 +60,14 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
             notices.add(FrontNotices.STICKS_UNKNOWN.notice());
         }
         Optional<CutList> list = shop.map(known -> CutList.of(job.get(), known, limit, notices));
+        List<WasteSticks> waste = list.flatMap(
+                        known -> stack.waste().map(share -> WasteSticks.of(known, share, notices)))
+                .orElse(List.of());
+        Shopping shopping = new Shopping(list, waste, stack.purchases());
         return new Cuts(
                 answer,
                 Optional.of(
-                        new Known(job.get(), stack.covings(), stack.framing().blocks(), list)),
+                        new Known(job.get(), stack.covings(), stack.framing().blocks(), list, shopping)),
                 notices.sorted());
     }
 

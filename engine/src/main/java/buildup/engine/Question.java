@@ -22,6 +22,8 @@ public enum Question {
     ORDER,
     /** Lengths round the corners. */
     RUN,
+    /** What is bought besides sticks. */
+    BUYING,
     /** What the seasons of the year do to it. */
     SEASON,
     /** What the errors of sizes do to it. */

@@ -1,5 +1,6 @@
 package buildup.engine;
 
+import buildup.engine.buy.BuySheets;
 import buildup.engine.hold.fixing.FixingSheets;
 import buildup.engine.hold.framing.FramingSheets;
 import buildup.engine.hold.order.OrderSheets;
@@ -57,6 +58,7 @@ public final class Sheets {
             answers -> FramingSheets.of(answers.section(), answers.framing()),
             answers -> List.of(CopeSheet.of(answers.copes())),
             answers -> SurfaceSheets.of(answers.surfaces()),
+            answers -> BuySheets.of(answers.purchases()),
             answers -> SeasonSheets.of(answers.section(), answers.year()),
             answers -> ToleranceSheets.of(answers.section(), answers.errors()),
             answers -> ProportionSheets.of(answers.section(), answers.proportion()),

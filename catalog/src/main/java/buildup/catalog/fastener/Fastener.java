@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param head diameter of the head; the shank's own when there is none
  * @param lengths as sold, in rising order
  * @param tool name of what drives it
+ * @param boxes how many lie in each size of box; empty when no list says
  */
 public record Fastener(
         String name,
@@ -25,7 +26,8 @@ public record Fastener(
         Optional<Length> root,
         Length head,
         List<Length> lengths,
-        String tool) {
+        String tool,
+        List<Integer> boxes) {
     /** Nails hold by friction, screws by their threads. */
     public enum Kind {
         NAIL,
@@ -53,6 +55,7 @@ public record Fastener(
 
     public Fastener {
         lengths = List.copyOf(lengths);
+        boxes = List.copyOf(boxes);
     }
 
     /** Every length in which it is sold. */

@@ -2,6 +2,7 @@ package buildup.catalog.fastener;
 
 import buildup.catalog.entry.CatalogNotices;
 import buildup.catalog.entry.SizeKeys;
+import buildup.catalog.supply.GoodsReader;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Phrase;
@@ -40,6 +41,7 @@ public final class FastenerReader {
                 sizes.several("lengths", "length", missing("lengths", CatalogNotices.ITS_LENGTHS), Length::isPositive);
         Optional<String> tool =
                 fields.needed("tool", missing("tool", CatalogNotices.ITS_TOOL)).map(Scalar::text);
+        List<Integer> boxes = new GoodsReader(notices).boxes(fields);
         if (kind.isEmpty() || diameter.isEmpty() || head.isEmpty() || lengths.isEmpty() || tool.isEmpty()) {
             return Optional.empty();
         }
@@ -48,7 +50,7 @@ public final class FastenerReader {
                 ? root.or(() -> diameter.map(over -> over.times(0.75)))
                 : Optional.empty();
         return Optional.of(
-                new Fastener(name, about, kind.get(), diameter.get(), foot, head.get(), lengths, tool.get()));
+                new Fastener(name, about, kind.get(), diameter.get(), foot, head.get(), lengths, tool.get(), boxes));
     }
 
     /** A nailer or driver from its keys; empty, with notices, when a key that it needs is missing or wrong. */

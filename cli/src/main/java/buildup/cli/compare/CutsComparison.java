@@ -19,7 +19,7 @@ import java.util.Set;
 /** What two stacks take, beside each other; the whole of each is another call. */
 public record CutsComparison(Cuts a, Cuts b) {
     /** Sheets of the wood and the work; lengths and settings are read by themselves. */
-    private static final Set<String> TAKEN = Set.of("totals", "wood", "joints", "cost");
+    private static final Set<String> TAKEN = Set.of("totals", "wood", "joints", "shopping", "cost");
 
     /** As text; sizes in the unit of A. */
     public String text() {

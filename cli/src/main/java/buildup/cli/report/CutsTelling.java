@@ -4,6 +4,7 @@ import buildup.cli.tell.FileSchema;
 import buildup.cli.tell.Schema;
 import buildup.cli.tell.Telling;
 import buildup.engine.Cuts;
+import buildup.engine.buy.BuySheets;
 import buildup.engine.hold.framing.FramingSheets;
 import buildup.engine.room.run.CutSheets;
 import buildup.engine.room.sticks.CutList;
@@ -56,6 +57,7 @@ public final class CutsTelling {
                 known.map(Cuts.Known::blocks).orElse(List.of())));
         sheets.add(LengthSheets.labels(known.map(CutsTelling::list)).askedIf(known.isPresent()));
         sheets.addAll(StickSheets.of(known.flatMap(Cuts.Known::list)));
+        sheets.addAll(BuySheets.of(known.map(Cuts.Known::shopping)));
         return List.copyOf(sheets);
     }
 }

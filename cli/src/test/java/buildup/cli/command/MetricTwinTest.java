@@ -17,6 +17,7 @@ import buildup.shared.figure.Quantity;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -231,8 +232,9 @@ class MetricTwinTest {
         return Arrays.stream(Quantity.values())
                 .filter(quantity -> ends(inches, quantity.unit(false)) && ends(metric, quantity.unit(true)))
                 .filter(quantity -> stem(inches, quantity.unit(false)).equals(stem(metric, quantity.unit(true))))
-                .mapToDouble(quantity -> quantity.shown(1, true) / quantity.shown(1, false))
-                .findFirst()
+                // square feet end in feet, and are none
+                .max(Comparator.comparingInt(quantity -> quantity.unit(false).length()))
+                .map(quantity -> quantity.shown(1, true) / quantity.shown(1, false))
                 .orElseThrow(() -> new AssertionError(inches + " and " + metric));
     }
 

@@ -68,6 +68,13 @@ class ReadmeTest {
                 stretches:
                   - { name: front, length: 96, corner: inside 90, cope: no, plumb: { out: 1/8, over: 96 }, ceiling: [[0, 12]], floor: [[0, -84]], wall: [[0, 0]], pieces: [a, b, c], block: 0, studs: [12], joists: [12] }
                   - { name: side, length: 40, openings: [{ name: door, from: 10, to: 30, bottom: 0, top: 9, pieces: [a], ends: butt, casing: 3/4 }] }
+            supplies:
+              fasteners: [{ of: 15 ga x 2, box: 1000, on-hand: 5 }]
+              glue: {}
+              adhesive: {}
+              filler: {}
+              primer: {}
+              paint: {}
             stock:
               kerf: 1/8
               rip-kerf: 1/8

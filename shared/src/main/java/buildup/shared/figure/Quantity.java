@@ -51,6 +51,8 @@ public enum Quantity {
     MONEY_PER_SURFACE("count", "a square foot", "a square meter", 1 / 0.09290304, 2, 2),
     /** A large area, in square feet. */
     SURFACE("area", "sq ft", "sq m", 0.09290304, 2, 2),
+    /** A volume of what is poured, in US fluid ounces: 231 cubic inches have 128 of them. */
+    VOLUME("count", "fl oz", "mL", 29.5735295625, 1, 0),
     /** Board feet of lumber. */
     BOARD_FEET("count", "board feet", "cubic meters", 0.002359737216, 2, 4),
     /** Feet of feed in a minute. */

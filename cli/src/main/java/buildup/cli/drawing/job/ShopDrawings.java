@@ -25,6 +25,7 @@ import buildup.cli.tell.SheetTables;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
 import buildup.engine.Cuts;
+import buildup.engine.buy.BuySheets;
 import buildup.engine.hold.fixing.FixingSheets;
 import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.season.SeasonSheets;
@@ -262,6 +263,8 @@ public final class ShopDrawings {
     private List<PaperPage> material(ShopSheet sheet) {
         List<Table> tables = new ArrayList<>(told(List.of(SectionSheets.totals(section()))));
         list().ifPresent(list -> tables.addAll(told(StickSheets.of(Optional.of(list)))));
+        tables.addAll(told(BuySheets.of(known.purchases())));
+        cuts.ifPresent(cut -> tables.addAll(told(BuySheets.of(Optional.of(cut.shopping())))));
         return flowing(sheet, flow -> tables(flow, tables));
     }
 

@@ -33,6 +33,19 @@ public record Fit(
         return wall + leftMeeting.past(projection) + rightMeeting.past(projection);
     }
 
+    /** How far it goes on past the left end of its wall at a projection. */
+    public double past(double projection) {
+        return leftMeeting.past(projection);
+    }
+
+    /**
+     * How far its face is seen past an end of its wall at a projection: at an inside corner to the line in which the two
+     * faces meet, also where one stick runs on behind the other.
+     */
+    public double seenPast(Hand hand, double projection) {
+        return meeting(hand).seenPast(projection);
+    }
+
     /** Length along its outermost arris. */
     public double faceLength() {
         return at(course.face());

@@ -84,6 +84,13 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
         return fixed + projection * slope();
     }
 
+    /** How far its face is seen: where a coped or butted corner hides a part of it, to the line of the faces. */
+    double seenPast(double projection) {
+        boolean coped =
+                against.equals(WALL_BEHIND_A_COPE) || against.equals(FACE_BEFORE_IT) || against.equals(FACE_BEHIND_IT);
+        return coped ? lean + projection * slope(360 - corner) : past(projection);
+    }
+
     /** What of it is there because the corner is out of square. */
     double pastSquare(double projection) {
         return projection * (slope() - slope(meant));

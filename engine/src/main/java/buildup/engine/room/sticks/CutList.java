@@ -1,5 +1,6 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.splice.Splice;
 import buildup.engine.room.stock.End;
@@ -77,6 +78,52 @@ public record CutList(
     /** The pieces of a job that names no stock: all of them without a stick. */
     public static CutList withoutStock(Job job) {
         return of(job, Shop.NONE, Limit.usual(), new Notices());
+    }
+
+    /**
+     * What is glued up before it is put up.
+     *
+     * @param scarf whether it is a scarf; else a line between strips or layers
+     * @param count of them
+     * @param area of one face of each, all together, sq in
+     */
+    public record GlueLine(boolean scarf, int count, double area) {}
+
+    /** The scarfs of a job, 45 degrees through the thickness, and the lines between what its pieces are glued up from. */
+    public static List<GlueLine> glueLines(Job job, Shop shop) {
+        List<GlueLine> lines = new ArrayList<>();
+        for (Lot lot : Lots.of(job, shop, new Notices()).lots()) {
+            for (Bundle bundle : lot.bundles()) {
+                for (StickPiece piece : bundle.pieces()) {
+                    if (!piece.laterPly()) {
+                        lines.addAll(glueLines(job, lot.source(), piece));
+                    }
+                }
+            }
+        }
+        return List.copyOf(lines);
+    }
+
+    private static List<GlueLine> glueLines(Job job, StockSource source, StickPiece piece) {
+        Course course = job.courses().stream()
+                .filter(one -> one.body() == piece.body())
+                .findFirst()
+                .orElseThrow();
+        List<GlueLine> lines = new ArrayList<>();
+        if (piece.right().joint() == EndJoint.SCARF) {
+            double section = job.section().body(piece.body()).outline().area();
+            lines.add(new GlueLine(true, 1, section * Math.sqrt(2)));
+        }
+        int edges = (source.strips() - 1) * source.layers();
+        if (edges > 0) {
+            double each = course.thickness() / source.layers() * piece.inches();
+            lines.add(new GlueLine(false, edges, edges * each));
+        }
+        int faces = source.layers() - 1;
+        if (faces > 0) {
+            lines.add(new GlueLine(false, faces, faces * course.width() * piece.inches()));
+        }
+        return lines;
     }
 
     private static Map<EndJoint, Integer> joints(List<StickPiece> wanted, List<Stick> sticks) {

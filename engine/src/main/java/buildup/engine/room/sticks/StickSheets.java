@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
-/** Sticks to buy, what each is cut into, how good the plan is and what it all costs, as sheets. */
+/** Sticks to buy, what each is cut into and how good the plan is, as sheets. */
 public final class StickSheets {
     private static final double HUNDREDTHS = 100;
     private static final Rounding TENTHS = Rounding.decimals(1);
@@ -62,8 +62,7 @@ public final class StickSheets {
                         wood(list),
                         PlanSheets.lots(list),
                         PlanSheets.rips(list),
-                        joints(list),
-                        cost(list))
+                        joints(list))
                 .stream()
                 .map(sheet -> sheet.askedIf(list.isPresent()))
                 .toList();
@@ -293,15 +292,5 @@ public final class StickSheets {
                 .forEach((joint, count) -> joints.add(new Joints(
                         joint, count, Optional.ofNullable(list.shop().joints().get(joint)))));
         return joints;
-    }
-
-    private static Sheet cost(Optional<CutList> list) {
-        return Sheet.single("cost", "COST", list)
-                .measure("wood", "wood", Quantity.MONEY, one -> one.price() / HUNDREDTHS)
-                .flag("complete", "all of the wood has a price", CutList::priced)
-                .measure("labor", "joints", Quantity.MONEY, one -> one.labor() / HUNDREDTHS)
-                .measure("total", "total", Quantity.MONEY, one -> (one.price() + one.labor()) / HUNDREDTHS)
-                .table("COST", "wood", "labor", "total", "complete")
-                .sheet();
     }
 }

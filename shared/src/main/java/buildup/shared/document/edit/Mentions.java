@@ -41,7 +41,10 @@ record Mentions(String path, Form form) {
                             "plan.stretches.openings.pieces",
                             "bench",
                             "parts",
-                            "firebox.noncombustible"),
+                            "firebox.noncombustible",
+                            "supplies.adhesive.pieces",
+                            "supplies.primer.pieces",
+                            "supplies.paint.pieces"),
                     all(
                             Form.PLACE,
                             "pieces.back",
@@ -100,6 +103,7 @@ record Mentions(String path, Form form) {
                             "stock.hold",
                             "stock.sticks.buy",
                             "stock.sticks.on-hand",
+                            "supplies.adhesive.bead",
                             "table-saw-cove.width",
                             "table-saw-cove.depth",
                             "table-saw-cove.blade",
@@ -124,7 +128,13 @@ record Mentions(String path, Form form) {
                             "proportion.opening",
                             "fastenings.at",
                             "fastenings.spacing"),
-                    all(Form.WORDS, "pieces.profile", "pieces.section", "stock.sticks.of", "fastenings.use"),
+                    all(
+                            Form.WORDS,
+                            "pieces.profile",
+                            "pieces.section",
+                            "stock.sticks.of",
+                            "fastenings.use",
+                            "supplies.fasteners.of"),
                     SENTENCES)
             .flatMap(List::stream)
             .toList();

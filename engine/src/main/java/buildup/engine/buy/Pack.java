@@ -1,0 +1,13 @@
+package buildup.engine.buy;
+
+import buildup.shared.figure.Phrase;
+import java.util.OptionalLong;
+
+/**
+ * One size of box, can or stick.
+ *
+ * @param words as it is asked for
+ * @param size what it holds: things, cubic inches or inches; more than nothing
+ * @param price hundredths; absent when none is given
+ */
+record Pack(Phrase words, double size, OptionalLong price) {}

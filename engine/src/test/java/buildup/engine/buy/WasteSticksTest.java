@@ -1,0 +1,123 @@
+package buildup.engine.buy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import buildup.engine.Answer;
+import buildup.engine.Cuts;
+import buildup.engine.room.sticks.Limit;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.NoticeWords;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What waste wants on top of a cutting plan; by hand. */
+class WasteSticksTest {
+    private static Cuts cuts(String length, String stock) {
+        return Cuts.of(
+                BoughtJob.answer(BoughtJob.FRIEZE + BoughtJob.wall("left: die, right: die", length) + "stock: { "
+                        + stock + " }\n"),
+                Limit.usual());
+    }
+
+    private static Shopping shopping(String length, String stock) {
+        return cuts(length, stock).known().orElseThrow().shopping();
+    }
+
+    private static String packs(WasteSticks waste) {
+        return waste.basket().taken().stream()
+                .map(taken -> taken.count() + " x "
+                        + FigurePrinter.INCHES.print(taken.pack().words()))
+                .toList()
+                .toString();
+    }
+
+    /**
+     * 130 in of frieze from a stick of 144 leave 14 in, 10.8 % of 130. A tenth more is 143: nothing is bought. 15 % more is
+     * 149.5 and a fifth is 156: a stick of 8 ft, at 22.00, covers it; one of 12 ft would be 33.00.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "simple, []",
+        "mitered, [1 x 8 ft]",
+        "matched, [1 x 8 ft]",
+        "10.5 %, []",
+        "11 %, [1 x 8 ft]",
+        "80 %, [1 x 8 ft]",
+        "90 %, [1 x 12 ft]"
+    })
+    void only_what_the_plan_does_not_leave_over_is_bought(String waste, String packs) {
+        Shopping all =
+                shopping("130", "waste: " + waste + ", sticks: [{ of: 1x6, buy: [8', 12'], price: 2.75, per: foot }]");
+        WasteSticks one = all.waste().get(0);
+        assertThat(one.lengths()).isCloseTo(130, within(1e-6));
+        assertThat(one.sticks()).isCloseTo(144, within(1e-6));
+        assertThat(packs(one)).isEqualTo(packs);
+        assertThat(all.woodPrice()).isEqualTo(3300);
+        assertThat(all.wastePrice()).isEqualTo(packs.equals("[]") ? 0 : packs.contains("8") ? 2200 : 3300);
+        assertThat(all.priced()).isTrue();
+    }
+
+    @Test
+    void no_waste_is_bought_where_none_is_asked() {
+        assertThat(shopping("130", "sticks: [{ of: 1x6, buy: [8', 12'] }]").waste())
+                .isEmpty();
+    }
+
+    /** A frieze of 130 from 150 on hand: a fifth more wants 156, 6 more, and nothing is sold. */
+    @Test
+    void sticks_on_hand_that_do_not_cover_the_waste_are_said() {
+        Cuts cuts = cuts("130", "waste: 20 %, sticks: [{ of: 1x6, on-hand: 150 }]");
+        assertThat(cuts.notices().stream()
+                        .filter(notice -> notice.code().equals("waste-not-covered"))
+                        .map(notice -> NoticeWords.INCHES.message(notice) + " " + NoticeWords.INCHES.cure(notice)))
+                .containsExactly(
+                        "'1x6 (softwood)': 20 % of waste wants 6 more, and none can be bought. Add 'buy:' with lengths"
+                                + " to be had.");
+    }
+
+    /** In millimeters: 3300 of 3600 leave 300, 9.1 %; a tenth wants 3630, so a stick of 2400 besides. */
+    @Test
+    void metric_stock_is_bought_by_its_own_lengths() {
+        Answer answer = BoughtJob.answer("""
+                units: mm
+                wood: ponderosa-pine
+                boards: metric-softwood
+                pieces:
+                  - { name: frieze, profile: 25x100, back: wall, bottom: datum }
+                plan:
+                  - { name: run, left: die, right: die, stretches: [{ name: wall, length: 3300 }] }
+                stock:
+                  waste: 10 %
+                  sticks: [{ of: 25x100, buy: [2400, 3000, 3600], price: 12.50, per: stick }]
+                """);
+        assertThat(BoughtJob.said(answer, Level.REFUSAL)).isEmpty();
+        Shopping all = Cuts.of(answer, Limit.usual()).known().orElseThrow().shopping();
+        WasteSticks one = all.waste().get(0);
+        assertThat(one.sticks() * 25.4).isCloseTo(3600, within(1e-6));
+        assertThat(one.basket().taken()).hasSize(1);
+        assertThat(FigurePrinter.MILLIMETERS.print(
+                        one.basket().taken().get(0).pack().words()))
+                .isEqualTo("2400 mm");
+        assertThat(all.wastePrice()).isEqualTo(1250);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "waste: plenty | No kind of work is called 'plenty'. Known here: matched, mitered, simple.",
+                "waste: miterd | No kind of work is called 'miterd'. Did you mean mitered?",
+                "waste: 15 | '15' is not a share. Write it as 15 %."
+            })
+    void waste_that_cannot_be_read_is_refused(String stock, String message) {
+        List<String> said = BoughtJob.said(
+                BoughtJob.answer(BoughtJob.FRIEZE + BoughtJob.wall("left: die, right: die", "96") + "stock: { " + stock
+                        + " }\n"),
+                Level.REFUSAL);
+        assertThat(said).containsExactly(message);
+    }
+}
