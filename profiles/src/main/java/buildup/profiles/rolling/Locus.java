@@ -2,7 +2,6 @@ package buildup.profiles.rolling;
 
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Line;
-import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
@@ -18,12 +17,13 @@ import java.util.List;
  */
 record Locus(int stroke, boolean corner, Segment path) {
 
-    static List<Locus> all(Outline outline, double radius) {
+    /** @param walk closed, the disc on its right */
+    static List<Locus> all(List<Segment> walk, double radius) {
         List<Locus> all = new ArrayList<>();
-        int count = outline.strokes().size();
+        int count = walk.size();
         for (int i = 0; i < count; i++) {
-            Segment segment = outline.strokes().get(i).segment();
-            Segment next = outline.strokes().get((i + 1) % count).segment();
+            Segment segment = walk.get(i);
+            Segment next = walk.get((i + 1) % count);
             along(i, segment, radius, all);
             round(i, segment, next, radius, all);
         }

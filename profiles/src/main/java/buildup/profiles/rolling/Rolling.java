@@ -77,7 +77,7 @@ public final class Rolling {
     }
 
     private void roll() {
-        List<Locus> loci = Locus.all(outline, radius);
+        List<Locus> loci = Locus.all(segments, radius);
         List<Box> boxes = loci.stream().map(locus -> locus.path().box()).toList();
         for (int i = 0; i < loci.size(); i++) {
             Locus locus = loci.get(i);
@@ -119,7 +119,7 @@ public final class Rolling {
     }
 
     /** Shares of a locus at which it may become free or barred. */
-    private static List<Double> cuts(int which, List<Locus> loci, List<Box> boxes) {
+    static List<Double> cuts(int which, List<Locus> loci, List<Box> boxes) {
         Segment path = loci.get(which).path();
         double least = Tolerance.SNAP / path.length();
         List<Double> cuts = new ArrayList<>(List.of(0.0, 1.0));

@@ -2,9 +2,11 @@ package buildup.cli.drawing.job;
 
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.Grid;
+import buildup.cli.drawing.label.Caption;
 import buildup.cli.drawing.paper.PageFrame;
 import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.paper.PaperPage;
+import buildup.cli.drawing.room.CopeDrawing;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Hatch;
@@ -16,35 +18,59 @@ import buildup.cli.scene.SceneItem;
 import buildup.engine.Answers;
 import buildup.engine.mill.template.EndShape;
 import buildup.engine.mill.template.Templates;
-import buildup.engine.room.run.Cut;
-import buildup.engine.room.run.EndCut;
+import buildup.engine.room.cope.Cope;
+import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Job;
 import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
+import buildup.profiles.outline.Tolerance;
+import buildup.profiles.rolling.Inset;
 import buildup.profiles.rolling.Pocket;
 import buildup.profiles.rolling.Rolling;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Every shaped piece and every end as a template at full size, and its mirror image on the next page. */
 record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
+    /** Half of a stroke of the cross that marks a center. */
+    private static final double CROSS = 0.06;
+
+    /** How a return is seen, which is sawn and not run along a template. */
+    private static final String FROM_ABOVE = "from above, the wall below";
+
     private static final Pattern LEFT = new Pattern(45, 0.05, true, 0.007, List.of());
 
     /**
      * A template.
      *
+     * @param sits how it is seen
      * @param cope the line to cope along; none where the piece is not coped
      */
-    private record Shape(String name, Outline outline, List<Segment> cope) {
+    private record Shape(String name, String sits, Outline outline, List<Segment> cope) {
+        private static final String ON_THE_LEFT = "as it sits, the wall on the left";
+
+        /** As it sits, on a wall to its left. */
+        static Shape sitting(String name, Outline outline, List<Segment> cope) {
+            return new Shape(name, ON_THE_LEFT, outline, cope);
+        }
+
         Shape mirrored() {
             return new Shape(
                     name + ", other hand",
+                    sits.equals(ON_THE_LEFT) ? "as it sits, the wall on the right" : sits,
                     outline.moved(Motion.ENDS),
                     cope.stream().map(segment -> segment.moved(Motion.ENDS)).toList());
         }
@@ -57,6 +83,8 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
                 pages.addAll(Paper.fullSize(frame, ShopSheet.TEMPLATES.title(), scene(frame, hand)));
             }
         }
+        CopeDrawing.of(known.section(), known.copes(), frame.measure())
+                .ifPresent(copes -> pages.addAll(Paper.fullSize(frame, "Copes", copes)));
         return pages;
     }
 
@@ -73,31 +101,60 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
                                 .flatMap(member -> member.segments().stream())
                                 .toList()
                         : List.of();
-                shapes.add(new Shape(section.name(i), outline, face));
+                shapes.add(Shape.sitting(section.name(i), outline, face));
             }
         }
+        shapes.addAll(returns());
         for (EndShape end : known.templates().ends()) {
-            shapes.add(new Shape(end.name(), end.outline(), List.of()));
+            shapes.add(Shape.sitting(end.name(), end.outline(), List.of()));
         }
         return shapes;
     }
 
-    private boolean isCoped(int body) {
-        return job.stream()
-                .flatMap(found -> found.cuts().stream())
-                .filter(cut -> cut.body() == body)
-                .anyMatch(TemplatePages::isCoped);
+    /** The return of each course from above, the wall below: one of a kind, for its mirror image follows. */
+    private List<Shape> returns() {
+        Map<Integer, Shape> returns = new LinkedHashMap<>();
+        for (Fit fit : job.map(Job::fits).orElse(List.of())) {
+            if (fit.selfReturn() && fit.outline().size() > 2) {
+                returns.computeIfAbsent(
+                        fit.course().body(),
+                        unseen -> new Shape(
+                                fit.course().name() + ", return",
+                                FROM_ABOVE,
+                                outline(
+                                        fit.outline(),
+                                        Math.toDegrees(fit.frame().along().angle())),
+                                List.of()));
+            }
+        }
+        return List.copyOf(returns.values());
     }
 
-    private static boolean isCoped(Cut cut) {
-        return cut.left().kind() == EndCut.Kind.COPE || cut.right().kind() == EndCut.Kind.COPE;
+    /** Its stretch level, its lower left corner at the origin. */
+    private static Outline outline(List<Point> corners, double turned) {
+        List<Point> level = corners.stream().map(Motion.turn(-turned)::apply).toList();
+        List<Stroke> strokes = new ArrayList<>();
+        for (int i = 0; i < level.size(); i++) {
+            strokes.add(new Stroke(new Line(level.get(i), level.get((i + 1) % level.size())), "return"));
+        }
+        Outline outline = Outline.closed(strokes);
+        Box box = outline.box();
+        return outline.moved(Motion.shift(-box.back(), -box.bottom()));
+    }
+
+    /** Whether it is coped square to the stick that it meets, so that its own face is the line. */
+    private boolean isCoped(int body) {
+        List<Cope> copes = known.copes().stream()
+                .filter(cope -> cope.fit().course().body() == body)
+                .toList();
+        return !copes.isEmpty()
+                && copes.stream().allMatch(cope -> Math.abs(cope.corner() - 90) <= Tolerance.SAME_DIRECTION);
     }
 
     private Scene scene(PageFrame frame, Shape shape) {
         Legend legend = new Legend(frame.measure(), Drafting.TEXT)
                 .title(shape.name())
-                .text("Template, full size, as it sits, the wall on the "
-                        + (shape.name().endsWith("other hand") ? "right" : "left") + "; "
+                .text("Template, full size, " + shape.sits() + "; "
                         + Drafting.units(known.section().stack())
                         + ". Glue it to the stock of the template, saw outside the line and file to it.");
         legend.line("edge of the piece", LineStyle.OUTLINE);
@@ -108,7 +165,9 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
             items.add(new Path(shape.cope(), false, LineStyle.LIT));
             legend.line("cope line: saw along it, leaning back behind it", LineStyle.LIT);
         }
-        guide(shape.outline(), items, legend);
+        if (!shape.sits().equals(FROM_ABOVE)) {
+            guide(shape.outline(), items, legend);
+        }
         items.add(PictureSheet.below(items, legend.group(), 0.3));
         return PictureSheet.around(shape.name(), "A template at full size.", items, 0.1);
     }
@@ -116,19 +175,30 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
     /** Where the center of the bearing, or of the bit in its bushing, runs; what it leaves; how a bushing's template differs. */
     private void guide(Outline outline, List<SceneItem> items, Legend legend) {
         Templates templates = known.templates();
-        templates.bearing().ifPresent(bearing -> rolled(outline, "bearing", bearing, items, legend));
+        templates.bearing().ifPresent(bearing -> {
+            Rolling rolling = rolled(outline, "bearing", bearing, items, legend);
+            tightest(outline, rolling, "bearing", bearing / 2, bearing / 2, items, legend);
+        });
         templates.inset().ifPresent(inset -> {
             double bit = templates.bit().orElseThrow();
-            if (templates.bearing().isEmpty()) {
-                rolled(outline, "bit", bit, items, legend);
+            double bushing = templates.bushing().orElseThrow();
+            Rolling rolling = templates.bearing().isEmpty()
+                    ? rolled(outline, "bit", bit, items, legend)
+                    : Rolling.of(outline, bit / 2);
+            List<Segment> edge = inset > 0 ? Inset.of(outline, inset) : List.of();
+            if (!edge.isEmpty()) {
+                items.add(new Path(edge, false, LineStyle.DAMP));
+                legend.line("edge of the template for the bushing", LineStyle.DAMP);
             }
-            legend.text("For a bushing of " + fine(templates.bushing().orElseThrow()) + " and a bit of " + fine(bit)
+            tightest(outline, rolling, "bushing", bushing / 2, bit / 2, items, legend);
+            legend.text("For a bushing of " + fine(bushing) + " and a bit of " + fine(bit)
                     + ", run round the outside: make the template " + fine(inset)
-                    + " smaller all round than the edge of the piece.");
+                    + " smaller all round than the edge of the piece."
+                    + (edge.isEmpty() ? " Here nothing of it is left: take a smaller bushing." : ""));
         });
     }
 
-    private void rolled(Outline outline, String what, double diameter, List<SceneItem> items, Legend legend) {
+    private Rolling rolled(Outline outline, String what, double diameter, List<SceneItem> items, Legend legend) {
         Rolling rolling = Rolling.of(outline, diameter / 2);
         items.add(new Path(rolling.centers(), false, LineStyle.COULD));
         legend.line("center of the " + what + ", " + fine(diameter) + " in diameter", LineStyle.COULD);
@@ -141,6 +211,46 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
                     + (left.size() == 1 ? " place" : " places")
                     + ", hatched: finish it by hand, or take a smaller one.");
         }
+        return rolling;
+    }
+
+    /**
+     * The circle of what guides, with its center marked, where the inside is tightest.
+     *
+     * @param rolling of what cuts
+     * @param radius of what guides, and {@code cutting} of what cuts, in
+     */
+    private void tightest(
+            Outline outline,
+            Rolling rolling,
+            String what,
+            double radius,
+            double cutting,
+            List<SceneItem> items,
+            Legend legend) {
+        center(outline, rolling, cutting).ifPresent(center -> {
+            List<Segment> lines = new ArrayList<>(Caption.circle(center, radius));
+            lines.add(new Line(center.minus(new Point(CROSS, 0)), center.plus(new Point(CROSS, 0))));
+            lines.add(new Line(center.minus(new Point(0, CROSS)), center.plus(new Point(0, CROSS))));
+            items.add(new Path(lines, false, LineStyle.OTHER));
+            legend.line("the " + what + " where the inside is tightest, radius " + fine(radius), LineStyle.OTHER);
+        });
+    }
+
+    /** Where the center of what cuts then is: over the most air that it leaves, else in the tightest hollow. */
+    private static Optional<Point> center(Outline outline, Rolling rolling, double cutting) {
+        Optional<Point> over = rolling.pockets().stream()
+                .max(Comparator.comparingDouble(Pocket::area))
+                .flatMap(pocket -> pocket.ring().stream()
+                        .filter(one -> one instanceof Arc arc && Math.abs(arc.radius() - cutting) <= Tolerance.TOUCHING)
+                        .map(one -> ((Arc) one).center())
+                        .filter(middle -> !outline.holds(middle))
+                        .findFirst());
+        return over.or(() -> outline.segments().stream()
+                .filter(one -> one instanceof Arc arc && !arc.counterclockwise())
+                .map(Arc.class::cast)
+                .min(Comparator.comparingDouble(Arc::radius))
+                .map(arc -> arc.at(0.5).towards(arc.center(), Math.min(1, cutting / arc.radius()))));
     }
 
     private String fine(double inches) {

@@ -256,7 +256,23 @@ class SheetsCommandTest {
         // half of 5/8 less 1/4
         assertThat(fits).contains("make the template 0.188");
         assertThat(text(drawn(cove.replace("SIZE", "2-1/4"), "--only", "templates")))
-                .contains("Tighter inside than the bearing, radius 1.125");
+                .contains("Tighter inside than the bearing, radius 1.125")
+                .contains("the bearing where the inside is tightest, radius 1.125")
+                // half of 5/8, beside a template whose edge is drawn
+                .contains("the bushing where the inside is tightest, radius 0.313")
+                .contains("edge of the template for the bushing");
+    }
+
+    @Test
+    void returns_and_copes_have_templates_of_their_own() throws Exception {
+        String corner = "title: Corner\nwood: red-oak\npieces:\n"
+                + "  - { name: bed, section: [out 1/4, cove 1, up 1/4], back: wall, bottom: 0 }\n"
+                + "plan: [{ inside: cope, left: return, right: return, stretches:"
+                + " [{ length: 48, corner: inside 90 }, { length: 36 }] }]\n";
+        String text = text(drawn(corner, "--only", "templates")).replaceAll("\\s+", " ");
+        assertThat(text)
+                .contains("bed, return ", "bed, return, other hand", "from above, the wall below")
+                .contains("cope line: saw along it", "Cope at an inside corner of 90°, full size");
     }
 
     @Test
