@@ -121,7 +121,7 @@ final class Doubts {
         doubts.again(ring);
         doubts.sizes(home, options);
         doubts.radii(home);
-        new Meetings(traced, home, notices).told(doubts.told());
+        new Meetings(home, notices).told(doubts.told());
         if (options.deviation().isEmpty()) {
             doubts.otherwise(otherwise);
         }

@@ -21,13 +21,11 @@ final class Meetings {
     /** A slope that is shorter than so many of the least members that can be told may as well be a cyma. */
     private static final double WAVY = 6.5;
 
-    private final Traced traced;
     private final Fitting home;
     private final Notices notices;
 
     /** @param home the curves before their sizes were drawn to the rule */
-    Meetings(Traced traced, Fitting home, Notices notices) {
-        this.traced = traced;
+    Meetings(Fitting home, Notices notices) {
         this.home = home;
         this.notices = notices;
     }

@@ -59,6 +59,8 @@ public record Splice(List<StickPiece> parts, List<Joint> joints) {
     }
 
     /**
+     * A piece made of parts that are joined at these places.
+     *
      * @param places where each part but the first begins
      * @param course of the piece
      * @param after the group of the last part; the first part stays in that of the piece
