@@ -39,6 +39,8 @@ final class Counter {
     private static final Phrase JOINT = Phrase.of("1 {joint}");
     private static final Phrase BEAD = Phrase.of("{run} of a bead {bead} thick behind {pieces}");
     private static final Phrase FILLED = Phrase.of("{holes} nail holes, {seams} of seams at returns");
+    private static final Phrase HOLES = Phrase.of("{holes} nail holes");
+    private static final Phrase NOTHING_GLUED = Phrase.of("no miter, return or scarf of trim to glue");
     private static final Phrase COATED = Phrase.of("{area}, {coats} coats");
     private static final Phrase COATED_ONCE = Phrase.of("{area}, 1 coat");
 
@@ -149,7 +151,9 @@ final class Counter {
                 FilledHoles filled = FilledHoles.of(section, job, rows);
                 yield Optional.of(bought(
                         good,
-                        FILLED.with("holes", Figure.count(filled.holes())).with("seams", run(filled.seams())),
+                        (filled.seams() > 0 ? FILLED : HOLES)
+                                .with("holes", Figure.count(filled.holes()))
+                                .with("seams", run(filled.seams())),
                         filled.used()));
             }
             case PRIMER, PAINT -> Optional.of(coated(good, faces));
@@ -164,7 +168,11 @@ final class Counter {
                         .with("joint", one.joint()))
                 .toList();
         return bought(
-                good, GLUED.with("area", surface(area)).with("joints", Listing.commas(joints)), area * film(good));
+                good,
+                glued.isEmpty()
+                        ? NOTHING_GLUED
+                        : GLUED.with("area", surface(area)).with("joints", Listing.commas(joints)),
+                area * film(good));
     }
 
     private Optional<Bought> adhesive(Poured good) {

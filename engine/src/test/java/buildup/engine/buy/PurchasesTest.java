@@ -183,6 +183,19 @@ class PurchasesTest {
         assertThat(FigurePrinter.INCHES.print(filler.use())).isEqualTo("20 nail holes, 1.9 ft of seams at returns");
     }
 
+    /** A frieze between two walls has nothing to glue, and no seam of a return. */
+    @Test
+    void a_job_without_miters_and_returns_says_so() {
+        Purchases plain = BoughtJob.purchases(BoughtJob.FRIEZE
+                + "fastenings:\n  - { name: row, piece: frieze, use: 15 ga x 2-1/2, at: { up: 2 } }\n"
+                + BoughtJob.wall("left: die, right: die", "120") + "supplies: { glue: {}, filler: {} }\n");
+        Bought glue = BoughtJob.bought(plain, "wood glue");
+        assertThat(FigurePrinter.INCHES.print(glue.use())).isEqualTo("no miter, return or scarf of trim to glue");
+        assertThat(glue.basket().taken()).isEmpty();
+        Bought filler = BoughtJob.bought(plain, "wood filler");
+        assertThat(FigurePrinter.INCHES.print(filler.use())).isEqualTo("9 nail holes");
+    }
+
     /** The study in millimeters takes the same nails and as much paint, in packs of its own. */
     @Test
     void a_metric_job_takes_the_same_and_buys_it_in_its_own_packs() {

@@ -105,6 +105,32 @@ class WasteSticksTest {
         assertThat(all.wastePrice()).isEqualTo(1250);
     }
 
+    /**
+     * A stick of 25x100, 4.8 m, at 3.10 a meter is 14.88, also where nothing is said of what a price is for; at 3.10 a
+     * foot its 15.748 feet are 48.82.
+     */
+    @ParameterizedTest
+    @CsvSource({"'3.10', 1488", "'3.10, per: meter', 1488", "'3.10, per: foot', 4882"})
+    void metric_stock_has_its_price_for_a_meter(String price, long hundredths) {
+        Answer answer = BoughtJob.answer("""
+                units: mm
+                wood: ponderosa-pine
+                boards: metric-softwood
+                pieces:
+                  - { name: frieze, profile: 25x100, back: wall, bottom: datum }
+                plan:
+                  - { name: run, left: die, right: die, stretches: [{ name: wall, length: 4700 }] }
+                stock:
+                  sticks: [{ of: 25x100, buy: 4800, price: %s }]
+                """.formatted(price));
+        assertThat(Cuts.of(answer, Limit.usual())
+                        .known()
+                        .orElseThrow()
+                        .shopping()
+                        .woodPrice())
+                .isEqualTo(hundredths);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

@@ -31,10 +31,14 @@ public record Supply(
         Mark mark) {
     static final int RATE_PER_HUNDREDTH = 100;
 
+    /** Exact: 25.4 mm to the inch. */
+    private static final double METERS_IN_A_FOOT = 0.3048;
+
     /** What a price is for. */
     public enum Unit {
         FOOT("foot"),
         BOARD_FOOT("board-foot"),
+        METER("meter"),
         STICK("stick");
 
         private final String word;
@@ -68,6 +72,7 @@ public record Supply(
         double units = switch (unit) {
             case FOOT -> runningFeet;
             case BOARD_FOOT -> runningFeet * feet;
+            case METER -> runningFeet * METERS_IN_A_FOOT;
             case STICK -> 1;
         };
         return Math.round(rate.orElse(0) * units / RATE_PER_HUNDREDTH);

@@ -101,8 +101,9 @@ final class SupplyReader {
 
     private Optional<Supply.Unit> unit(Fields entry) {
         Optional<Scalar> per = entry.scalar("per").filter(text -> !text.text().isBlank());
+        Supply.Unit usual = stack.unit().isMetric() ? Supply.Unit.METER : Supply.Unit.FOOT;
         Optional<Supply.Unit> unit = Arrays.stream(Supply.Unit.values())
-                .filter(one -> one.word().equals(per.map(Scalar::text).orElse(Supply.Unit.FOOT.word())))
+                .filter(one -> one.word().equals(per.map(Scalar::text).orElse(usual.word())))
                 .findFirst();
         if (unit.isEmpty()) {
             shop.say(
