@@ -93,6 +93,11 @@ final class QuickJudge implements StackJudge {
                 .orElseGet(() -> composed(texts));
     }
 
+    @Override
+    public StackJudgment whole(List<String> texts) {
+        return whole.judge(texts);
+    }
+
     private StackJudgment composed(List<String> texts) {
         composed.increment();
         return whole.judge(texts);

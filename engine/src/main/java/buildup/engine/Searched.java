@@ -27,6 +27,8 @@ import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -48,6 +50,9 @@ public record Searched(
         Optional<List<WhyNot>> why,
         Function<List<String>, Answer> stacks,
         List<Notice> notices) {
+    /** What a figure is held against. */
+    private static final Pattern LIMIT = Pattern.compile("(?:[<>=\u2264\u2265]| near | within )(.*)");
+
     /** How many choices are looked at for one that can be built, where today's stack cannot. */
     private static final int MOST_STARTS = 200;
 
@@ -92,6 +97,24 @@ public record Searched(
         return start.isEmpty()
                 ? nothing
                 : new Seeking(nothing, start.get(), document, free, catalog, limits).found(why);
+    }
+
+    /**
+     * What a search judges the stacks of a document by, for whoever measures it.
+     *
+     * @return absent where the document is refused
+     */
+    public static Optional<StackJudge> judge(Document document, Catalog catalog) {
+        FreeSizes free = FreeSizes.read(document, catalog::usualCalls, new Notices());
+        Searched nothing = unread(document.file(), List.of());
+        return Answer.of(document, catalog).known().map(start -> {
+            Seeking seeking = new Seeking(nothing, start, document, free, catalog, SearchLimits.of(1));
+            Blocks blocks = start.blocks();
+            var lengths = blocks.stack().lengths();
+            return seeking.judge(
+                    Musts.rules(blocks.must(), start.sheets(), lengths, new Notices()),
+                    Musts.wishes(blocks.wish(), start.sheets(), lengths, new Notices()));
+        });
     }
 
     /** A stack whose sheets hold the figures: today's, or else the first that can be built. */
@@ -149,6 +172,7 @@ public record Searched(
                             List.of(new Scalar(text, new Mark(document.file(), 1, 1))), sheets, lengths, said))
                     .orElse(List.of());
             contradictions(rules, said);
+            Stream.of(blocks.must(), blocks.wish()).flatMap(List::stream).forEach(line -> freeLimits(line, said));
             if (why.isEmpty() && rules.isEmpty() && wishes.isEmpty() && !said.refused()) {
                 said.add(SearchNotices.NOTHING_WANTED.notice());
             }
@@ -203,16 +227,28 @@ public record Searched(
                                 : nothing.notices.get(0).sentence()));
                 return nothing.saying(said.sorted());
             }
-            if (result.space().compareTo(BigInteger.valueOf(result.judged())) > 0) {
+            boolean all = result.space().compareTo(BigInteger.valueOf(result.judged())) <= 0;
+            if (!all && limits.stopped().getAsBoolean()) {
+                said.add(SearchNotices.INTERRUPTED
+                        .with("judged", Figure.count(result.judged()))
+                        .with("count", result.space().toString()));
+            } else if (!all) {
                 said.add(SearchNotices.LARGE
                         .with("count", result.space().toString())
                         .with("tries", Figure.count(result.judged())));
             }
+            result.idle()
+                    .forEach(size -> said.add(SearchNotices.IDLE
+                            .with("place", size.place())
+                            .with("times", Figure.count(size.choices().size()))
+                            .at(size.mark())));
             result.nearest()
                     .ifPresent(near -> said.add(
                             near.candidate().unmet() == 0
                                     ? SearchNotices.FAULTY.notice()
-                                    : SearchNotices.NONE_MEETS.with("rules", SearchSheets.unmet(near))));
+                                    : SearchNotices.noneMeets(all)
+                                            .with("rules", SearchSheets.unmet(near))
+                                            .with("judged", Figure.count(result.judged()))));
             return new Searched(
                     nothing.answer,
                     nothing.unit,
@@ -221,6 +257,22 @@ public record Searched(
                     Optional.empty(),
                     nothing.stacks,
                     said.sorted());
+        }
+
+        /** A limit that changes with what is sought is none: it would be held as it is today. */
+        private void freeLimits(Scalar line, Notices said) {
+            for (FreeSize size : free.sizes()) {
+                String name = size.place().substring(size.place().indexOf('.') + 1);
+                Matcher value = LIMIT.matcher(line.text());
+                boolean named = value.find()
+                        && List.of(value.group(1).split("[^\\p{L}0-9_-]+")).contains(name);
+                if (size.place().startsWith("sizes.") && named) {
+                    said.add(SearchNotices.FREE_LIMIT
+                            .with("line", line.text())
+                            .with("name", name)
+                            .at(line.mark()));
+                }
+            }
         }
 
         /** Two lines that no figure meets are told before anything is sought. */

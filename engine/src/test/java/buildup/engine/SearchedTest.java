@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.catalog.Catalog;
 import buildup.engine.judge.search.Answered;
 import buildup.engine.judge.search.SearchLimits;
+import buildup.engine.judge.search.SearchPlan;
 import buildup.engine.judge.search.SearchResult;
 import buildup.engine.judge.search.SizeChange;
 import buildup.engine.judge.search.Turning;
@@ -18,8 +19,11 @@ import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -204,6 +208,99 @@ class SearchedTest {
                 .containsOnlyOnce("nothing-wanted: The stack has to meet nothing: every choice would do.");
         assertThat(said(search(cornice("between 1/8 and 1/2 by 1/8", "3-1/2", "must: [height <= 8, height >= 9]\n"))))
                 .containsOnlyOnce("rules-contradict: 'height <= 8' and 'height >= 9' cannot both be met.");
+    }
+
+    @Test
+    void a_limit_that_moves_with_what_is_sought_is_refused() {
+        assertThat(said(search(
+                        cornice("between 1/8 and 1/2 by 1/8", "3-1/2", "must: [reveal of bead over frieze >= lip]\n"))))
+                .containsOnlyOnce(
+                        "limit-is-free: 'reveal of bead over frieze >= lip' speaks of 'lip', and that size is free.");
+        assertThat(said(search(cornice(
+                        "between 1/8 and 1/2 by 1/8",
+                        "3-1/2",
+                        "must: [height <= 11]\nwish: [top near width + lip]\n"))))
+                .containsOnlyOnce("limit-is-free: 'top near width + lip' speaks of 'lip', and that size is free.");
+        assertThat(said(search(cornice(
+                        "between 1/8 and 1/2 by 1/8",
+                        "3-1/2",
+                        "must: [reveal of bead over frieze >= width - 3-1/4]\n"))))
+                .noneMatch(line -> line.startsWith("limit-is-free"));
+    }
+
+    @Test
+    void a_size_that_no_figure_hangs_on_is_named() {
+        assertThat(said(search(cornice(
+                        "between 1/8 and 1/2 by 1/8, now 1/4\n  spare: between 1 and 2 by 1/2, now 1", "3-1/2", HALF))))
+                .containsOnlyOnce("idle-size: 'sizes.spare' changes no figure that is asked for, while the other sizes"
+                        + " stay as they are today.")
+                .noneMatch(line -> line.contains("'sizes.lip' changes no figure"));
+    }
+
+    @Test
+    void whoever_has_enough_is_told_that_nothing_is_proved() {
+        String yaml = cornice(
+                "between 1/8 and 1/2 by 0.001953125, now 1/4",
+                "between 2-1/2 and 4 by 0.001953125, now 3-1/2",
+                "must: [height <= 20]\n");
+        AtomicLong judged = new AtomicLong();
+        List<SearchPlan> plans = new ArrayList<>();
+        SearchLimits some = new SearchLimits(1_000_000, 5, 1, plans::add, () -> judged.get() > 0, judged::addAndGet);
+        Searched searched = search(yaml, some, Optional.empty());
+        SearchResult found = searched.result().orElseThrow();
+        assertThat(plans).hasSize(1);
+        assertThat(plans.get(0).space()).isEqualTo(BigInteger.valueOf(193 * 769));
+        assertThat(plans.get(0).all()).isTrue();
+        assertThat(found.judged()).isLessThan(193 * 769);
+        assertThat(found.best()).isNotEmpty();
+        assertThat(found.proved()).isFalse();
+        assertThat(said(searched))
+                .contains("search-interrupted: The search was interrupted: " + found.judged() + " of 148417 stacks were"
+                        + " tried, and nothing is proved.");
+    }
+
+    @Test
+    void where_not_all_were_tried_it_is_not_said_that_none_meets_the_lines() {
+        StringBuilder sizes = new StringBuilder("between 1/16 and 1/2 by 1/16, now 1/4\n");
+        for (int i = 0; i < 12; i++) {
+            sizes.append("  spare%d: between 1 and 9 by 1/32, now 2\n".formatted(i));
+        }
+        assertThat(said(search(cornice(sizes.toString(), "3-1/2", HALF), SearchLimits.of(40), Optional.empty())))
+                .anyMatch(line -> line.matches("none-found: None of the [0-9]+ stacks that were tried meets every line"
+                        + " under 'must:'; others may."))
+                .noneMatch(line -> line.startsWith("nothing-meets"));
+    }
+
+    /** The parts of a cornice lie by an order when the wish for its shares is at its least. */
+    @Test
+    void shares_like_an_order_are_come_near_to() {
+        String yaml = cornice("1/4", "3-1/2", """
+                        parts: { frieze: [bead, frieze], cornice: [bed, soffit, fascia, crown, cap] }
+                        wish: [shares like Ionic]
+                        """)
+                .replace("board 3/4 x 5-1/2", "board 3/4 x high")
+                .replace("up 90-1/4", "up 40")
+                .replace("top: 6-1/4", "top: high + 3/4")
+                .replace("ceiling: 12", "ceiling: 24")
+                .replace("  lip:", "  high: between 3 and 9 by 1, now 5\n  lip:");
+        Searched searched = search(yaml);
+        SearchResult found = searched.result().orElseThrow();
+        List<Double> off = new ArrayList<>();
+        for (String high : List.of("3", "4", "5", "6", "7", "8", "9")) {
+            Answers answers = searched.stacks().apply(List.of(high)).known().orElseThrow();
+            off.add(answers.proportion().orders().stream()
+                    .filter(row -> row.order().name().equals("Ionic"))
+                    .findFirst()
+                    .orElseThrow()
+                    .off());
+        }
+        int best = off.indexOf(Collections.min(off));
+        assertThat(best).isBetween(1, 6);
+        assertThat(found.best().get(0).candidate().texts()).containsExactly(String.valueOf(3 + best));
+        assertThat(found.best().get(0).candidate().judged().wishes().get(0).orElseThrow())
+                .isCloseTo(off.get(best), within(1e-9));
+        assertThat(said(search(yaml.replace("like Ionic", "like Gothic"))))
+                .anyMatch(line -> line.startsWith("unknown-figure: Nothing is called 'Gothic' behind 'in'."));
     }
 
     @Tag("long")

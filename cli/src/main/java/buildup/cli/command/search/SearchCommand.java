@@ -12,6 +12,7 @@ import buildup.cli.command.files.Waiting;
 import buildup.cli.report.SearchTelling;
 import buildup.engine.Searched;
 import buildup.engine.judge.search.SearchLimits;
+import buildup.engine.judge.search.SearchPlan;
 import buildup.shared.document.edit.Editor;
 import buildup.shared.edit.Content;
 import buildup.shared.edit.Edit;
@@ -19,6 +20,7 @@ import buildup.shared.notice.Notices;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -39,6 +41,12 @@ public final class SearchCommand implements Callable<Integer> {
         text,
         json
     }
+
+    /** So many stacks are judged without a word before. */
+    private static final long LONG_SEARCH = 20_000;
+
+    /** So many are judged to tell how long all will take. */
+    private static final int SAMPLE = 40;
 
     private final Streams streams;
 
@@ -108,6 +116,7 @@ public final class SearchCommand implements Callable<Integer> {
                 Math.max(1, tries),
                 Math.max(1, answers),
                 1,
+                this::plan,
                 waiting::interrupted,
                 judged -> waiting.searched(done.addAndGet(judged), tries));
         Searched searched = new StackLoader(files, notices).searched(text, stack, catalog.files, limits, why);
@@ -124,6 +133,31 @@ public final class SearchCommand implements Callable<Integer> {
             }
         }
         return told(searched, written, seconds);
+    }
+
+    /** A search that takes a while is told before it begins: how many stacks, how long about, and what will be done. */
+    private void plan(SearchPlan plan) {
+        if (plan.most() < LONG_SEARCH) {
+            return;
+        }
+        plan.sample().accept(SAMPLE);
+        long began = System.nanoTime();
+        plan.sample().accept(SAMPLE);
+        double each = (System.nanoTime() - began) / 1e9 / SAMPLE;
+        double seconds = each * plan.most() / Runtime.getRuntime().availableProcessors();
+        String time =
+                seconds < 90 ? Math.max(1, Math.round(seconds)) + " seconds" : Math.round(seconds / 60) + " minutes";
+        streams.err()
+                .print(String.format(
+                        Locale.ROOT,
+                        plan.all()
+                                ? "%s stacks: all of them are tried, in about %s.\n"
+                                : "%s stacks: %d of them are tried, those with the fewest changes and then from"
+                                        + " other starts downhill, in about %s.\n",
+                        plan.space(),
+                        plan.most(),
+                        time));
+        streams.err().flush();
     }
 
     /** What the command line adds to the document. */

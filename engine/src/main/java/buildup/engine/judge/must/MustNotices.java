@@ -25,7 +25,8 @@ final class MustNotices {
     static final Kind NOT_A_WISH = Code.of("not-a-wish", "A line under 'wish:' cannot be read.")
             .refusal(
                     "'{wish}' is no wish.",
-                    "Write 'least FIGURE', 'most FIGURE', 'FIGURE near VALUE' or 'least change'; 'x 2' behind it doubles its weight.");
+                    "Write 'least FIGURE', 'most FIGURE', 'FIGURE near VALUE', 'shares like ORDER' or 'least change'; 'x 2' behind it"
+                            + " doubles its weight.");
 
     static final Code UNKNOWN =
             Code.of("unknown-figure", "A line under 'must:' asks for a figure or name that is not known.");

@@ -13,8 +13,8 @@ enum Role {
     MEMBER(".", List.of("member")),
     /** {@code over frieze}: the second piece. */
     OVER("over", List.of("over", "b", "stretch")),
-    /** {@code in raking}: a light, a season or a rule. */
-    IN("in", List.of("light", "season", "rule")),
+    /** {@code in raking}: a light, a season, a rule or an order. */
+    IN("in", List.of("light", "season", "rule", "order")),
     /** {@code from seated}: an eye. */
     FROM("from", List.of("eye"));
 

@@ -10,10 +10,14 @@ import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Reads the lines under {@code wish:}: {@code least cost}, {@code least change}, {@code projection near 6 x 2}. */
+/** Reads the lines under {@code wish:}: {@code least cost}, {@code least change}, {@code projection near 6 x 2}, {@code shares like Ionic}. */
 final class WishReader {
     private static final Pattern WEIGHTED = Pattern.compile("(.*\\S) +x +([0-9]{1,4}(?:\\.[0-9]{1,4})?)");
+    private static final Pattern LIKE = Pattern.compile("shares +like +(\\S.*)", Pattern.CASE_INSENSITIVE);
     private static final Pattern NEAR = Pattern.compile("(.*\\S) +near +(\\S.*)");
+
+    /** How far the shares of the parts are from those of an order, as a figure is asked for. */
+    private static final String OFF_AN_ORDER = "off in ";
 
     private final MustReader figures;
     private final Notices notices;
@@ -42,6 +46,11 @@ final class WishReader {
                 return figures.figure(words.substring(first.length()).strip(), line.mark())
                         .map(figure -> new WishRule(text, line.mark(), aim, Optional.of(figure), 0, weight));
             }
+        }
+        Matcher like = LIKE.matcher(words);
+        if (like.matches()) {
+            return figures.figure(OFF_AN_ORDER + like.group(1), line.mark())
+                    .map(figure -> new WishRule(text, line.mark(), WishRule.Aim.LEAST, Optional.of(figure), 0, weight));
         }
         Matcher near = NEAR.matcher(words);
         return near.matches() ? near(text, near, weight, line.mark()) : refused(text, line.mark());

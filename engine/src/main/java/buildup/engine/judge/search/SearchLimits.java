@@ -1,6 +1,7 @@
 package buildup.engine.judge.search;
 
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 
 /**
@@ -9,10 +10,17 @@ import java.util.function.LongConsumer;
  * @param tries how many stacks may be judged
  * @param answers how many answers are wanted
  * @param seed of the random starts where not all can be tried
+ * @param planned is told what will be done before it is
  * @param stopped whether whoever asked has had enough; the best so far is the answer then
  * @param progress is told how many were judged since it was told last; many threads may tell it
  */
-public record SearchLimits(long tries, int answers, long seed, BooleanSupplier stopped, LongConsumer progress) {
+public record SearchLimits(
+        long tries,
+        int answers,
+        long seed,
+        Consumer<SearchPlan> planned,
+        BooleanSupplier stopped,
+        LongConsumer progress) {
     /** Stacks judged unless said otherwise. */
     public static final long USUAL_TRIES = 50_000;
 
@@ -21,6 +29,6 @@ public record SearchLimits(long tries, int answers, long seed, BooleanSupplier s
 
     /** With nobody looking on. */
     public static SearchLimits of(long tries) {
-        return new SearchLimits(tries, USUAL_ANSWERS, 1, () -> false, judged -> {});
+        return new SearchLimits(tries, USUAL_ANSWERS, 1, plan -> {}, () -> false, judged -> {});
     }
 }

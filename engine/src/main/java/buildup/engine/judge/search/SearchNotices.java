@@ -30,6 +30,24 @@ public final class SearchNotices {
                     "The free sizes make {count} stacks; {tries} of them are tried.",
                     "For an answer that is proved, give larger steps, or raise '--tries'.");
 
+    /** Somebody had enough. */
+    public static final Kind INTERRUPTED = Code.of("search-interrupted", "A search was interrupted before its end.")
+            .note(
+                    "The search was interrupted: {judged} of {count} stacks were tried, and nothing is proved.",
+                    "What it tells is the best so far.");
+
+    /** A size that only makes the space larger. */
+    public static final Kind IDLE = Code.of("idle-size", "A free size changes no figure that is asked for.")
+            .note(
+                    "'{place}' changes no figure that is asked for, while the other sizes stay as they are today.",
+                    "If none of them matters to it either, take its choices out: the search has {times} times as many"
+                            + " stacks for them.");
+
+    /** A limit that moves with what is sought. */
+    public static final Kind FREE_LIMIT = Code.of(
+                    "limit-is-free", "A line under 'must:' or 'wish:' holds a figure against a size that is free.")
+            .refusal("'{line}' speaks of '{name}', and that size is free.", "Write the length itself.");
+
     /** Not one of many choices gives a stack. */
     public static final Kind NONE_BUILT = Code.of("nothing-built", "With no choice of the free sizes there is a stack.")
             .refusal("With none of the choices that were tried can the stack be put together.", "{first}");
@@ -43,11 +61,22 @@ public final class SearchNotices {
                     "Leave what it hangs on free too, or mend it by hand in the file that '-o' writes.");
 
     /** No stack meets all. */
-    public static final Kind NONE_MEETS = Code.of(
+    private static final Kind NONE_MEETS = Code.of(
                     "nothing-meets", "No choice of the free sizes meets every line under 'must:'.")
             .problem(
                     "No choice of the free sizes meets every line under 'must:'.",
                     "Give up {rules}, or leave more sizes free.");
+
+    private static final Kind NONE_FOUND = Code.of(
+                    "none-found", "None of the stacks that a search tried meets every line under 'must:'.")
+            .problem(
+                    "None of the {judged} stacks that were tried meets every line under 'must:'; others may.",
+                    "Give up {rules}, leave more sizes free, or raise '--tries'.");
+
+    /** No stack meets all, of all that there are or of those that were tried. */
+    public static Kind noneMeets(boolean all) {
+        return all ? NONE_MEETS : NONE_FOUND;
+    }
 
     private SearchNotices() {}
 }

@@ -1,5 +1,6 @@
 package buildup.engine.judge.search;
 
+import buildup.engine.section.free.FreeSize;
 import buildup.shared.figure.Phrase;
 import java.math.BigInteger;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param smallest the answer that differs least from today's stack; absent when nothing meets every rule
  * @param nearest where nothing meets every rule, the stack that gives up fewest; else absent
  * @param turning where along each size, alone, a rule turns
+ * @param idle the sizes along which, alone, no figure changes that is asked for
  * @param faulty how many stacks that meet every rule were passed over, since they bring a fault that today's has not
  * @param fault one of these faults
  * @param space how many stacks there are
@@ -31,6 +33,7 @@ public record SearchResult(
         Optional<Answered> smallest,
         Optional<Answered> nearest,
         List<Turning> turning,
+        List<FreeSize> idle,
         int faulty,
         Optional<Phrase> fault,
         BigInteger space,
@@ -44,5 +47,6 @@ public record SearchResult(
     public SearchResult {
         best = List.copyOf(best);
         turning = List.copyOf(turning);
+        idle = List.copyOf(idle);
     }
 }

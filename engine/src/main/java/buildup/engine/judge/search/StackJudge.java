@@ -20,6 +20,9 @@ public interface StackJudge {
      */
     StackJudgment judge(List<String> texts, int unmet);
 
+    /** The same as {@link #judge(List)}, the whole composed and every figure read from its sheet. */
+    StackJudgment whole(List<String> texts);
+
     /** Of how many stacks judged so far the whole had to be composed. */
     long composed();
 

@@ -1,6 +1,7 @@
 package buildup.engine.judge.search;
 
 import buildup.engine.judge.must.MustResult;
+import buildup.profiles.outline.Tolerance;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -30,6 +31,22 @@ public record StackJudgment(boolean built, boolean dropped, List<MustResult> mus
     public StackJudgment {
         musts = List.copyOf(musts);
         wishes = List.copyOf(wishes);
+    }
+
+    /** Whether another has the same figures. */
+    boolean tells(StackJudgment other) {
+        boolean same = built == other.built;
+        for (int i = 0; same && i < musts.size(); i++) {
+            same = same(musts.get(i).figure(), other.musts.get(i).figure());
+        }
+        for (int i = 0; same && i < wishes.size(); i++) {
+            same = same(wishes.get(i), other.wishes.get(i));
+        }
+        return same;
+    }
+
+    private static boolean same(OptionalDouble one, OptionalDouble other) {
+        return one.isPresent() == other.isPresent() && Math.abs(one.orElse(0) - other.orElse(0)) <= Tolerance.SAME_SIZE;
     }
 
     /** How many rules it does not meet. */

@@ -21,6 +21,9 @@ public final class StackSearch {
     /** Two answers are unlike when a size differs by more than this share of its range. */
     private static final double UNLIKE = 0.2;
 
+    /** So many choices of a size are looked at to see whether anything changes with it. */
+    private static final int LOOKS = 5;
+
     private final ChoiceSpace space;
     private final Goal goal;
     private final StackJudge judge;
@@ -72,6 +75,8 @@ public final class StackSearch {
     private SearchResult found() {
         Exploration exploration = new Exploration(space, goal, judge, limits);
         Candidate today = exploration.candidate(space.now());
+        List<FreeSize> idle = idle();
+        limits.planned().accept(new SearchPlan(space.count(), limits.tries(), idle, this::sample));
         Shortlist shortlist = exploration.explored();
         long composed = judge.composed();
         List<Candidate> byScore = shortlist.meeting(goal.wishes().isEmpty() ? Candidate.BY_CHANGE : Candidate.BY_SCORE);
@@ -93,6 +98,7 @@ public final class StackSearch {
                 smallest,
                 nearest,
                 new Turnings(space, goal.rules(), judge, unit, limits.tries()).all(),
+                idle,
                 faulty,
                 fault,
                 space.count(),
@@ -102,6 +108,34 @@ public final class StackSearch {
                 shortlist.meeting(),
                 exploration.all() && kept,
                 (exploration.all() && kept) || near);
+    }
+
+    /** Judges some stacks all over the space, so that somebody may tell how long all will take. */
+    private void sample(int count) {
+        for (int i = 0; i < count; i++) {
+            BigInteger number = space.count().multiply(BigInteger.valueOf(i)).divide(BigInteger.valueOf(count));
+            judge.judge(space.texts(space.at(number)), 0);
+        }
+    }
+
+    /** The sizes along which, all others as they are today, no figure changes that is asked for. */
+    private List<FreeSize> idle() {
+        StackJudgment today = judge.judge(space.texts(space.now()));
+        return IntStream.range(0, space.sizes().size())
+                .filter(size -> today.built() && isIdle(size, today))
+                .mapToObj(space.sizes()::get)
+                .toList();
+    }
+
+    private boolean isIdle(int size, StackJudgment today) {
+        int count = space.sizes().get(size).choices().size();
+        int[] choices = space.now();
+        boolean idle = count > 1;
+        for (int look = 0; look < LOOKS && idle; look++) {
+            choices[size] = (int) ((long) look * (count - 1) / (LOOKS - 1));
+            idle = today.tells(judge.judge(space.texts(choices)));
+        }
+        return idle;
     }
 
     private List<Answered> best(List<Candidate> inOrder) {

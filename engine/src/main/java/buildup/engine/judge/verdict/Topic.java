@@ -82,7 +82,7 @@ public enum Topic {
     /** Can its profiles be made? */
     MADE("undercut", "inside-corner", "thin-web", "kerf-through", "knife-too-wide", "profile-too-deep"),
     /** Does it meet what the document says it must? */
-    MUST("must-not-met", "nothing-meets", "answers-bring-faults");
+    MUST("must-not-met", "nothing-meets", "none-found", "answers-bring-faults");
 
     private final Set<String> codes;
 
