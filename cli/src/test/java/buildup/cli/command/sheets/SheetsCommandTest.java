@@ -144,6 +144,14 @@ class SheetsCommandTest {
             assertThat(document.getDocumentCatalog().getOutputIntents()).hasSize(1);
             assertThat(document.getVersion()).isEqualTo(1.7f);
             assertThat(document.isEncrypted()).isFalse();
+            assertThat(document.getDocumentCatalog().getViewerPreferences().displayDocTitle())
+                    .isTrue();
+            // nothing of it shines through anything else
+            for (PDPage page : document.getPages()) {
+                assertThat(page.getResources().getExtGStateNames()).isEmpty();
+                assertThat(page.getResources().getXObjectNames()).isEmpty();
+                assertThat(page.getCOSObject().getDictionaryObject("Group")).isNull();
+            }
         }
         assertThat(OutsideTool.run(folder, "qpdf", "--check", pdf.toString()).code())
                 .isZero();
