@@ -34,9 +34,9 @@ public record Shopping(Optional<CutList> list, List<WasteSticks> waste, Purchase
         return list.map(CutList::labor).orElse(0L);
     }
 
-    /** Whether everything has a price. */
+    /** Whether everything has a price, the wood among it. */
     boolean priced() {
-        return list.filter(known -> !known.priced()).isEmpty()
+        return list.filter(CutList::priced).isPresent()
                 && waste.stream().allMatch(one -> one.basket().priced())
                 && purchases.priced();
     }

@@ -2,6 +2,7 @@ package buildup.engine.buy;
 
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.stock.LengthSteps;
+import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Stick;
 import buildup.engine.room.stock.Supply;
 import buildup.shared.figure.Figure;
@@ -16,7 +17,8 @@ import java.util.OptionalLong;
 
 /**
  * What waste wants of one kind of stick on top of a cutting plan. The plan is cut without a slip, and what it leaves over is
- * there for one: sticks are added only as far as all of them together fall short of the lengths and their waste.
+ * there for one: sticks are added only as far as all of them together fall short of the lengths and their waste. One that is added holds the
+ * longest length that is cut of its kind, so that any of them can be cut again.
  *
  * @param waste share of the lengths
  * @param lengths that are cut of it; where boards are ripped, as wide as the board, in
@@ -33,11 +35,11 @@ public record WasteSticks(Supply supply, double waste, double lengths, double st
                 .forEach(stick -> kinds.computeIfAbsent(stick.supply(), key -> new ArrayList<>())
                         .add(stick));
         return kinds.entrySet().stream()
-                .map(kind -> of(kind.getKey(), kind.getValue(), waste, notices))
+                .map(kind -> of(list.shop(), kind.getKey(), kind.getValue(), waste, notices))
                 .toList();
     }
 
-    private static WasteSticks of(Supply supply, List<Stick> own, double waste, Notices notices) {
+    private static WasteSticks of(Shop shop, Supply supply, List<Stick> own, double waste, Notices notices) {
         double lengths = own.stream().mapToDouble(Stick::area).sum() / supply.width();
         double sticks = own.stream()
                 .mapToDouble(stick -> LengthSteps.inches(stick.length()))
@@ -50,19 +52,33 @@ public record WasteSticks(Supply supply, double waste, double lengths, double st
                     .with("length", Figure.atLeast(missing))
                     .at(supply.mark()));
         }
-        Basket basket = supply.buy().isEmpty() ? Basket.EMPTY : Basket.holding(missing, packs(supply));
+        Basket basket = supply.buy().isEmpty() ? Basket.EMPTY : Basket.holding(missing, packs(shop, supply, own));
         return new WasteSticks(supply, waste, lengths, sticks, basket);
     }
 
-    private static List<Pack> packs(Supply supply) {
-        return supply.buy().stream()
-                .map(length -> new Pack(
-                        LENGTH.with(
-                                "length",
-                                Figure.length(LengthSteps.inches(length)).rounded(Rounding.STICK)),
-                        LengthSteps.inches(length),
-                        supply.rate().isPresent() ? OptionalLong.of(supply.price(length)) : OptionalLong.empty()))
+    private static List<Pack> packs(Shop shop, Supply supply, List<Stick> own) {
+        int longest = own.stream()
+                .flatMap(stick -> stick.strips().stream())
+                .flatMap(strip -> strip.pieces().stream())
+                .mapToInt(lie -> lie.piece().length())
+                .max()
+                .orElse(0);
+        List<Integer> enough = supply.buy().stream()
+                .filter(length -> shop.usable(length) >= longest)
                 .toList();
+        // where none to be had is so long, any is better than none
+        return (enough.isEmpty() ? supply.buy() : enough)
+                .stream()
+                        .map(length -> new Pack(
+                                LENGTH.with(
+                                        "length",
+                                        Figure.length(LengthSteps.inches(length))
+                                                .rounded(Rounding.STICK)),
+                                LengthSteps.inches(length),
+                                supply.rate().isPresent()
+                                        ? OptionalLong.of(supply.price(length))
+                                        : OptionalLong.empty()))
+                        .toList();
     }
 
     /** What of the lengths all sticks hold besides, in; negative when they fall short. */
