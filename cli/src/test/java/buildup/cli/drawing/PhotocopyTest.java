@@ -6,21 +6,32 @@ import buildup.cli.command.Typed;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.scene.Area;
+import buildup.cli.scene.Group;
 import buildup.cli.scene.Hatch;
+import buildup.cli.scene.LineStyle;
+import buildup.cli.scene.Path;
+import buildup.cli.scene.Pattern;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.cli.write.PngWriter;
 import buildup.engine.Answers;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -66,6 +77,65 @@ class PhotocopyTest {
                                             area.tone().rgb() & 255)
                                     > THRESHOLD);
         }
+    }
+
+    /** In every picture, also of stacks of chance: regions that differ in tone or hatch, and lines that a legend explains. */
+    @ParameterizedTest
+    @MethodSource("documents")
+    void what_differs_on_a_screen_differs_in_black_and_white(String yaml) {
+        assertTellsApart(yaml);
+    }
+
+    @Tag("long")
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void what_differs_in_the_pictures_of_any_stack_differs_in_black_and_white(long seed) {
+        assertTellsApart(AnyPicture.thrown(seed));
+    }
+
+    static LongStream seeds() {
+        return LabelsTest.seeds();
+    }
+
+    private static void assertTellsApart(String yaml) {
+        int looked = 0;
+        for (Map.Entry<String, Scene> view : AnyPicture.of(Typed.of(yaml)).entrySet()) {
+            for (Copied copied : List.of(Copied.regions(view.getValue()), Copied.lines(view.getValue()))) {
+                looked += copied.looks().size();
+                assertThat(copied.alike()).as("%s of%n%s", view.getKey(), yaml).isEmpty();
+            }
+        }
+        assertThat(looked).isGreaterThan(3);
+    }
+
+    @Test
+    void the_check_sees_tones_without_hatch_hatches_of_one_kind_and_lines_as_wide() {
+        List<Segment> one = Outline.rectangle(new Box(0, 0, 2, 2)).segments();
+        List<Segment> other = Outline.rectangle(new Box(3, 0, 5, 2)).segments();
+        Area trim = new Area(Optional.empty(), Optional.empty(), one, Tone.TRIM);
+        Area nailer = new Area(Optional.empty(), Optional.empty(), other, Tone.NAILER);
+        Hatch hatch = new Hatch(other, new Pattern(45, 0.2, false, 0.01, List.of()), Point.ORIGIN);
+        Hatch near = new Hatch(one, new Pattern(45, 0.19, false, 0.01, List.of()), Point.ORIGIN);
+        Hatch turned = new Hatch(one, new Pattern(-45, 0.2, false, 0.01, List.of()), Point.ORIGIN);
+        assertThat(Copied.regions(scene(trim, nailer)).alike()).hasSize(1);
+        assertThat(Copied.regions(scene(trim, nailer, hatch)).alike()).isEmpty();
+        assertThat(Copied.regions(scene(trim, near, nailer, hatch)).alike()).hasSize(1);
+        assertThat(Copied.regions(scene(trim, turned, nailer, hatch)).alike()).isEmpty();
+        assertThat(Copied.lines(legend(LineStyle.LIT, LineStyle.SEEN)).alike()).hasSize(1);
+        assertThat(Copied.lines(legend(LineStyle.LIT, LineStyle.CAST)).alike()).isEmpty();
+    }
+
+    private static Scene scene(SceneItem... items) {
+        return new Scene("", "", 6, 3, List.of(items));
+    }
+
+    private static Scene legend(LineStyle... styles) {
+        return scene(new Group(
+                "legend",
+                Stream.of(styles)
+                        .map(style ->
+                                (SceneItem) new Path(List.of(new Line(new Point(0, 1), new Point(1, 1))), false, style))
+                        .toList()));
     }
 
     /** Slanted lines leave ink in every row of pixels, rows of dots leave most rows white. */

@@ -46,14 +46,14 @@ class DxfDrawingsTest {
     @CsvSource({
         "reading-room-case.yaml, section, TRIM NAILER FRAMING WALL BREAK HATCH DIMENSIONS LETTERS NOTES SHEET GRID",
         "reading-room-case.yaml, elevation, TRIM HATCH LIGHTS NOTES SHEET",
-        "reading-room-case.yaml, rays, TRIM NAILER FRAMING BREAK LIGHTS EYES NOTES SHEET",
-        "reading-room-case.yaml, holds, TRIM NAILER FRAMING BREAK BEARING WEIGHTS FASTENINGS NOTES SHEET",
+        "reading-room-case.yaml, rays, TRIM NAILER FRAMING HATCH BREAK LIGHTS EYES NOTES SHEET",
+        "reading-room-case.yaml, holds, TRIM NAILER FRAMING HATCH BREAK BEARING WEIGHTS FASTENINGS NOTES SHEET",
         "reading-room-case.yaml, steps, TRIM NAILER FRAMING FASTENINGS SEQUENCE NOTES",
-        "reading-room-case.yaml, season, TRIM NAILER FRAMING BREAK SEASONS NOTES SHEET",
+        "reading-room-case.yaml, season, TRIM NAILER FRAMING HATCH BREAK SEASONS NOTES SHEET",
         "reading-room-case.yaml, plan, TRIM NAILER WALL HATCH DIMENSIONS LETTERS NOTES",
         "reading-room-case.yaml, sticks, TRIM HATCH DIMENSIONS NOTES",
         "reading-room-mantel.yaml, proportion, TRIM NAILER HATCH PROPORTION NOTES",
-        "reading-room-mantel.yaml, clearance, TRIM NAILER FRAMING WALL BREAK CLEARANCE NOTES SHEET",
+        "reading-room-mantel.yaml, clearance, TRIM NAILER FRAMING WALL HATCH BREAK CLEARANCE NOTES SHEET",
     })
     void every_view_is_sound_and_its_layers_are_what_it_is_about(String stack, String view, String layers)
             throws Exception {

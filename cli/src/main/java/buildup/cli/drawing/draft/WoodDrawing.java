@@ -21,8 +21,10 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Draws the bodies of a section: an area without an edge for each, hatch over it, and the edges on top. */
@@ -66,11 +68,37 @@ public final class WoodDrawing {
             return List.of(new Area(id, title, ring, tone), new Hatch(ring, pattern, home));
         }
 
+        /**
+         * Area of a ring with a light hatch that leaves what is drawn over it readable; trim has none. So a photocopy tells
+         * what each body is.
+         *
+         * @param smaller so many times smaller the picture will be made; its hatch is as much larger
+         */
+        public List<SceneItem> light(
+                Optional<String> id, Optional<String> title, List<Segment> ring, Point home, int smaller) {
+            Area area = new Area(id, title, ring, tone);
+            return this == TRIM ? List.of(area) : List.of(area, new Hatch(ring, light(smaller), home));
+        }
+
+        private Pattern light(int smaller) {
+            return new Pattern(
+                    pattern.angle(),
+                    pattern.spacing() * LIGHTER * smaller,
+                    pattern.crossed(),
+                    LIGHT_LINE * smaller,
+                    pattern.dash().stream().map(length -> length * smaller).toList());
+        }
+
         /** Segments drawn as the outline of such a body. */
         public Path edge(List<Segment> segments, boolean closed) {
             return new Path(segments, closed, edge);
         }
     }
+
+    /** A light hatch is so many times as wide apart, and its lines are so wide, in. */
+    private static final double LIGHTER = 2;
+
+    private static final double LIGHT_LINE = 0.008;
 
     /** How far the zigzag of a break line reaches to either side. */
     private static final double ZIGZAG = 0.09;
@@ -101,6 +129,27 @@ public final class WoodDrawing {
             areas = List.copyOf(areas);
             hatches = List.copyOf(hatches);
             edges = List.copyOf(edges);
+        }
+
+        /** What it is. */
+        Look look() {
+            return switch (subject) {
+                case NAILER -> Look.NAILER;
+                case FRAMING -> Look.FRAMING;
+                case WALL -> Look.ROOM;
+                default -> Look.TRIM;
+            };
+        }
+
+        /** The fills with the light hatch of what it is. */
+        public List<SceneItem> lightly(int smaller) {
+            return areas.stream()
+                    .map(Area.class::cast)
+                    .flatMap(
+                            area -> look()
+                                    .light(area.id(), area.title(), area.ring(), new Point(OFFSET * number, 0), smaller)
+                                    .stream())
+                    .toList();
         }
 
         /** Items that belong to the body, as such; nothing of nothing. */
@@ -232,6 +281,24 @@ public final class WoodDrawing {
         return layers.stream()
                 .flatMap(layer -> layer.part(layer.areas()).stream())
                 .toList();
+    }
+
+    /**
+     * The fills with a light hatch on all but trim, for pictures that draw something else over the wood.
+     *
+     * @param smaller so many times smaller the picture will be made
+     */
+    public List<SceneItem> lightly(int smaller) {
+        return layers.stream()
+                .flatMap(layer -> layer.part(layer.lightly(smaller)).stream())
+                .toList();
+    }
+
+    /** What is drawn, trim first. */
+    public Set<Look> looks() {
+        Set<Look> looks = EnumSet.noneOf(Look.class);
+        layers.forEach(layer -> looks.add(layer.look()));
+        return looks;
     }
 
     /** The hatches, to be drawn on the fills. */

@@ -61,8 +61,6 @@ public final class HoldsDrawing {
     /** How far above its bearing the line of a weight begins, in. */
     private static final double FALL = 1.4;
 
-    private static final Pattern FALLS = new Pattern(-45, 0.16, false, 0.01, List.of(0.05, 0.05));
-
     private static final double UNDER = 0.05;
 
     private static final double BARB = 0.08;
@@ -122,14 +120,14 @@ public final class HoldsDrawing {
     private Scene scene() {
         WoodDrawing wood = WoodDrawing.of(section, view);
         List<SceneItem> items = new ArrayList<>();
-        items.add(new Group("pieces", wood.areas()));
+        items.add(new Group("pieces", wood.lightly(smaller)));
         List<SceneItem> falling = falling();
         if (!falling.isEmpty()) {
             items.add(new Group("falling", falling));
         }
         items.add(new Group("edges", wood.edges()));
         items.addAll(marks());
-        items.add(PictureSheet.below(items, legend(), size));
+        items.add(PictureSheet.below(items, legend(wood), size));
         return PictureSheet.around(
                 section.stack().title() + ", what holds it",
                 "Section with bearings, weights and nails. " + Strength.CAUTION,
@@ -169,6 +167,11 @@ public final class HoldsDrawing {
         return support.whole().falls();
     }
 
+    /** Dashes straight down, as no wood is hatched. */
+    private Pattern fallsHatch() {
+        return new Pattern(90, 0.1 * smaller, false, 0.012 * smaller, List.of(0.06 * smaller, 0.05 * smaller));
+    }
+
     /** Hatch over the pieces that fall. */
     private List<SceneItem> falling() {
         List<Integer> pieces = falls().stream()
@@ -179,7 +182,7 @@ public final class HoldsDrawing {
         return view.shown().stream()
                 .filter(shown -> pieces.contains(shown.number()))
                 .flatMap(shown -> shown.parts().stream())
-                .map(part -> (SceneItem) new Hatch(part.ring(), FALLS, Point.ORIGIN))
+                .map(part -> (SceneItem) new Hatch(part.ring(), fallsHatch(), Point.ORIGIN))
                 .toList();
     }
 
@@ -223,6 +226,7 @@ public final class HoldsDrawing {
     private List<SceneItem> listed(List<Mark> marks, List<SceneItem> drawn) {
         MarkNumbers numbers = new MarkNumbers(view, measure, size);
         drawn.forEach(item -> numbers.keepClear((Path) item));
+        marks.forEach(mark -> numbers.keepClear(mark.at()));
         List<Mark> ordered = marks.stream()
                 .sorted(Comparator.comparingDouble((Mark mark) -> -mark.at().y()))
                 .toList();
@@ -337,8 +341,8 @@ public final class HoldsDrawing {
         return bitten.isEmpty() ? "" : " in " + listed(bitten);
     }
 
-    private Group legend() {
-        Legend legend = common();
+    private Group legend(WoodDrawing wood) {
+        Legend legend = common().kinds(wood.looks(), smaller);
         if (!falls().isEmpty()) {
             legend.sample("falls: nothing keeps it", this::fallsSample);
         }
@@ -348,7 +352,7 @@ public final class HoldsDrawing {
     private List<SceneItem> fallsSample(Point at) {
         List<Segment> ring = Outline.rectangle(new Box(at.x(), at.y(), at.x() + 3 * size, at.y() + size))
                 .segments();
-        return List.of(new Hatch(ring, FALLS, at), new Path(ring, true, LineStyle.EXTENSION));
+        return List.of(new Hatch(ring, fallsHatch(), at), new Path(ring, true, LineStyle.EXTENSION));
     }
 
     private Legend common() {

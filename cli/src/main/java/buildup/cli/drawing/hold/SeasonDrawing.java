@@ -72,12 +72,12 @@ public final class SeasonDrawing {
     private Scene scene() {
         WoodDrawing wood = WoodDrawing.of(section, view);
         List<SceneItem> items = new ArrayList<>();
-        items.add(new Group("pieces", wood.areas()));
+        items.add(new Group("pieces", wood.lightly(smaller)));
         items.add(new Group("edges", wood.edges()));
         items.addAll(outlines("driest", year.driest(), LineStyle.DRY));
         items.addAll(outlines("dampest", year.dampest(), LineStyle.DAMP));
         items.addAll(About.of(Subject.SEASONS, words()));
-        items.add(PictureSheet.below(items, legend(), size));
+        items.add(PictureSheet.below(items, legend(wood), size));
         return PictureSheet.around(
                 section.stack().title() + ", through the year",
                 "Section as built, with outlines in the driest and the dampest season. " + scale(),
@@ -135,13 +135,14 @@ public final class SeasonDrawing {
         return times == 1 ? "Movement at full size." : "Movement drawn " + times + " times as large as it is.";
     }
 
-    private Group legend() {
+    private Group legend(WoodDrawing wood) {
         return new Legend(measure, size)
                 .title(section.stack().title())
                 .text("Through the year, " + Drafting.scale(smaller) + "; as built: " + said(0) + ". " + scale())
                 .line("as built", LineStyle.OUTLINE)
                 .line("driest: " + said(year.driest()), LineStyle.DRY)
                 .line("dampest: " + said(year.dampest()), LineStyle.DAMP)
+                .kinds(wood.looks(), smaller)
                 .group();
     }
 

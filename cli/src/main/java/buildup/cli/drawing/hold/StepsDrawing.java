@@ -21,6 +21,7 @@ import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
+import buildup.cli.scene.Tone;
 import buildup.engine.hold.order.Driving;
 import buildup.engine.hold.order.OrderSheets;
 import buildup.engine.hold.order.PutUp;
@@ -147,13 +148,14 @@ public final class StepsDrawing {
         List<SceneItem> items = new ArrayList<>();
         for (WoodDrawing.Layer layer : wood.layers()) {
             if (before.contains(layer.number())) {
-                layer.areas().forEach(area -> items.add(unnamed(area)));
+                // of one look, whatever it is: only what goes up in the step is told apart
+                layer.areas().forEach(area -> items.add(unnamed(area, Tone.STANDING)));
                 items.addAll(layer.part(styled(layer.edges(), LineStyle.NAILER)));
             }
         }
         for (WoodDrawing.Layer layer : wood.layers()) {
             if (now.unit().bodies().contains(layer.number())) {
-                layer.areas().forEach(area -> items.add(unnamed(area)));
+                layer.areas().forEach(area -> items.add(unnamed(area, Tone.TRIM)));
                 items.addAll(layer.part(layer.hatches()));
                 items.addAll(layer.part(styled(layer.edges(), LineStyle.NAIL)));
             }
@@ -171,8 +173,8 @@ public final class StepsDrawing {
     }
 
     /** A piece is drawn in many steps, and a name stands for one thing. */
-    private static SceneItem unnamed(SceneItem item) {
-        return item instanceof Area area ? new Area(Optional.empty(), area.title(), area.ring(), area.tone()) : item;
+    private static SceneItem unnamed(SceneItem item, Tone tone) {
+        return item instanceof Area area ? new Area(Optional.empty(), area.title(), area.ring(), tone) : item;
     }
 
     private static List<SceneItem> styled(List<SceneItem> edges, LineStyle style) {

@@ -173,11 +173,11 @@ public final class ClearanceDrawing {
             if (isWhole(layer.number())) {
                 WoodDrawing.Look look = WoodDrawing.Look.of(section.body(layer.number()));
                 List<Segment> ring = section.body(layer.number()).outline().segments();
-                areas.add(look.fill(Optional.empty(), Optional.of(section.name(layer.number())), ring, Point.ORIGIN)
-                        .get(0));
+                areas.addAll(look.light(
+                        Optional.empty(), Optional.of(section.name(layer.number())), ring, Point.ORIGIN, smaller));
                 edges.addAll(layer.part(List.of(look.edge(ring, true))));
             } else {
-                areas.addAll(layer.areas());
+                areas.addAll(layer.lightly(smaller));
                 edges.addAll(layer.part(layer.edges()));
             }
         }
@@ -254,6 +254,7 @@ public final class ClearanceDrawing {
                 .flatMap(group -> Scene.leaves(group.items()).stream())
                 .filter(Path.class::isInstance)
                 .forEach(path -> numbers.keepClear((Path) path));
+        marks.forEach(mark -> numbers.keepClear(mark.at()));
         for (int i = 0; i < marks.size(); i++) {
             numbers.set(i + 1, Subject.CLEARANCE, marks.get(i).at());
         }
@@ -411,6 +412,7 @@ public final class ClearanceDrawing {
         if (clearance.firebox().filter(firebox -> firebox.left().isEmpty()).isPresent()) {
             legend.text("The front is drawn where left and right of the firebox are given.");
         }
+        legend.kinds(WoodDrawing.of(section, view).looks(), smaller);
         for (int i = 0; i < marks.size(); i++) {
             int number = i + 1;
             legend.sample(marks.get(i).words(), at -> numbers.ringed(number, at.plus(new Point(size, size / 2))));

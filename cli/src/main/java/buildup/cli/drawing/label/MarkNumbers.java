@@ -20,7 +20,8 @@ public final class MarkNumbers {
     private static final int DIRECTIONS = 24;
 
     /** From a mark to the middle of its ring, in radii of the ring. */
-    private static final List<Double> DISTANCES = List.of(1.3, 1.7, 2.2, 3.0, 4.0, 5.5, 7.5, 10.0, 14.0, 20.0, 28.0);
+    private static final List<Double> DISTANCES =
+            List.of(1.3, 1.7, 2.2, 3.0, 4.0, 5.5, 7.5, 10.0, 14.0, 20.0, 28.0, 40.0, 56.0);
 
     /** From here on a leader says which mark is meant, in radii. */
     private static final double LED = 2;
@@ -32,6 +33,7 @@ public final class MarkNumbers {
     private final TextMeasure measure;
     private final double radius;
     private final double size;
+    private final List<Point> marks = new ArrayList<>();
     private final List<SceneItem> items = new ArrayList<>();
 
     /** @param size of the texts of the picture, in; the rings are a little wider */
@@ -49,6 +51,11 @@ public final class MarkNumbers {
                 clearances.addLine(line);
             }
         }
+    }
+
+    /** Keeps numbers off the place of a mark: a ring on it would hide it from the leader of its own number. */
+    public void keepClear(Point mark) {
+        marks.add(mark);
     }
 
     /**
@@ -82,7 +89,9 @@ public final class MarkNumbers {
 
     private Optional<BestPlace<Point>> free(Point mark, Point at) {
         boolean led = mark.distance(at) > LED * radius;
-        if (!clearances.takesTag(box(at)) || (led && !clearances.takesLine(leader(mark, at)))) {
+        // its own mark too: another may lie at the same place, and want a leader there
+        boolean onMark = marks.stream().anyMatch(other -> box(at).holds(other, 0));
+        if (onMark || !clearances.takesTag(box(at)) || (led && !clearances.takesLine(leader(mark, at)))) {
             return Optional.empty();
         }
         double cost = mark.distance(at)

@@ -97,7 +97,7 @@ final class RoomLines {
             Legend legend) {
         WoodDrawing wood = WoodDrawing.of(section, view);
         List<SceneItem> items = new ArrayList<>();
-        items.add(new Group("pieces", wood.areas()));
+        items.add(new Group("pieces", wood.lightly(smaller)));
         items.add(new Group("edges", thin(wood.edges())));
         if (!walk.items().isEmpty()) {
             items.add(walk);
@@ -114,7 +114,7 @@ final class RoomLines {
                             .toList()));
         }
         items.addAll(names.items());
-        items.add(PictureSheet.below(items, legend.group(), size));
+        items.add(PictureSheet.below(items, legend.kinds(wood.looks(), smaller).group(), size));
         return PictureSheet.around(section.stack().title() + ", " + title, description, items, 2 * size);
     }
 

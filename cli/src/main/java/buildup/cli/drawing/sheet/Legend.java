@@ -1,5 +1,6 @@
 package buildup.cli.drawing.sheet;
 
+import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.draft.Words;
 import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
@@ -9,10 +10,15 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Subject;
 import buildup.cli.scene.TextMeasure;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Title, lines of text and samples with their meanings, from the top down, all in one size of letter. */
@@ -22,6 +28,8 @@ public final class Legend {
 
     /** Widest line, in letters' sizes. */
     private static final double WIDTH = 46;
+
+    private static final String ROOM = "wall, floor or ceiling";
 
     private final TextMeasure measure;
     private final double size;
@@ -60,6 +68,29 @@ public final class Legend {
         y -= 1.6 * size;
         items.addAll(drawn.apply(new Point(0, y)));
         items.add(Label.of(measure, meaning, new Point(3.6 * size, y + 0.12 * size), size, Label.Anchor.START));
+        return this;
+    }
+
+    /**
+     * Adds the light hatches of what is no trim.
+     *
+     * @param smaller so many times smaller the picture will be made
+     */
+    public Legend kinds(Set<WoodDrawing.Look> looks, int smaller) {
+        looks.stream()
+                .filter(look -> look != WoodDrawing.Look.TRIM)
+                .forEach(look -> sample(look == WoodDrawing.Look.ROOM ? ROOM : look.word(), at -> {
+                    List<Segment> ring = Outline.rectangle(new Box(at.x(), at.y(), at.x() + 3 * size, at.y() + size))
+                            .segments();
+                    List<SceneItem> items = new ArrayList<>(look.light(
+                            Optional.empty(),
+                            Optional.empty(),
+                            ring,
+                            at.plus(new Point(1.5 * size, size / 2)),
+                            smaller));
+                    items.add(look.edge(ring, true));
+                    return items;
+                }));
         return this;
     }
 
