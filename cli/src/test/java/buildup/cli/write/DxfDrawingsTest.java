@@ -65,6 +65,31 @@ class DxfDrawingsTest {
                 .anyMatch(row -> row[2].startsWith("Reading-room "));
     }
 
+    private static final String ROOM = """
+            title: Reading-room frieze
+            wood: red-oak
+            space: { ceiling: 5-3/4 }
+            pieces:
+              - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }
+              - { name: bed, section: [out 1/4, cove 1, up 1/4], back: frieze.face, bottom: 2 }
+            plan:
+              - inside: cope
+                stretches:
+                  - { length: 48, corner: inside 90, ceiling: [[0, 5-3/4], [24, 5-5/8], [48, 5-3/4]] }
+                  - { length: 36 }
+            """;
+
+    @ParameterizedTest
+    @CsvSource({"walls, TRIM WALL HATCH DIMENSIONS NOTES", "copes, TRIM WALL HATCH NOTES SHEET"})
+    void so_are_the_views_of_a_room(String view, String layers) throws Exception {
+        Path stack = Files.writeString(folder.resolve("room.yaml"), ROOM);
+        Path file = folder.resolve("room.dxf");
+        Ran.of("draw", stack.toString(), "--view", view, "-o", file.toString());
+        List<String[]> rows = read(file);
+        assertThat(of(rows, "file")).allSatisfy(row -> assertThat(row).containsExactly("file", "0", "0"));
+        assertThat(of(rows, "layers").get(0)[1].split(",")).containsExactlyInAnyOrder(layers.split(" "));
+    }
+
     /** Places and sizes as the report has them, to six places; of framing the picture shows a part. */
     @ParameterizedTest
     @ValueSource(strings = {"reading-room-case.yaml", "reading-room-mantel.yaml", "reading-room-cornice.yaml"})
