@@ -237,6 +237,18 @@ class SearchedTest {
                 .noneMatch(line -> line.contains("'sizes.lip' changes no figure"));
     }
 
+    /** The soffit is ripped to end where the rules say, whatever board it is cut from. */
+    @Test
+    void a_size_that_other_rules_fix_is_named() {
+        String yaml = cornice("1/4", "between 4 and 5 by 1/4, now 4-1/2", "must: [projection <= 9]\n")
+                .replace(
+                        "lay: flat, back: wall, bottom: frieze.top",
+                        "lay: flat, back: wall, face: 3-1/2, bottom: frieze.top");
+        assertThat(said(search(yaml)))
+                .containsOnlyOnce("idle-size: 'sizes.width' changes no figure that is asked for, while the other sizes"
+                        + " stay as they are today.");
+    }
+
     @Test
     void whoever_has_enough_is_told_that_nothing_is_proved() {
         String yaml = cornice(

@@ -31,22 +31,39 @@ public final class Surfaces {
 
     /** The same, with what is remembered of outlines that lie beside each other. */
     public static List<Surface> withoutFloorAndCeiling(Section section, Composer.Known known) {
+        List<Part> own = new ArrayList<>();
+        boolean apart = true;
+        for (Part part : section.skin()) {
+            long around = part.outer().bounds().stream()
+                    .filter(bound -> isFloorOrCeiling(section.body(bound.outline())))
+                    .count();
+            if (around == 0) {
+                own.add(part);
+            }
+            apart &= around == 0 || around == part.outer().bounds().size();
+        }
+        // floor and ceiling that nothing reaches are parts of their own
+        return apart ? outer(own, List.of()) : united(section, known);
+    }
+
+    private static boolean isFloorOrCeiling(Body body) {
+        return !body.piece() && !body.name().equals("wall");
+    }
+
+    private static List<Surface> united(Section section, Composer.Known known) {
         List<Integer> numbers = new ArrayList<>();
         List<Outline> outlines = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
             Body body = section.body(i);
-            if (body.piece() || body.name().equals("wall")) {
+            if (!isFloorOrCeiling(body)) {
                 numbers.add(i);
                 outlines.add(body.outline());
             }
         }
-        return numbers.size() == section.bodies().size()
-                ? solid(section)
-                : outer(
-                        Composer.skin(outlines, known)
-                                .orElseGet(() ->
-                                        WeldedOutlines.of(outlines).union().parts()),
-                        numbers);
+        return outer(
+                Composer.skin(outlines, known)
+                        .orElseGet(() -> WeldedOutlines.of(outlines).union().parts()),
+                numbers);
     }
 
     /** @param numbers the body of each outline joined; empty when they are the same */
