@@ -57,6 +57,7 @@ class UnseenTracingsTest {
         "181, JITTER, 0.001, 1, a fillet lost in an arc beside it",
         "201, JITTER, 0.002, 2, a small cyma taken for a slope",
         "201, DOUBLED, 0.002, 8, the same by a rough hand",
+        "514, JITTER, 0.002, 2, a shallow cyma lost in the slope beside it",
         "29, JITTER, 0.001, 1, the drop of a sprung molding drawn to the rule",
         "174, DOUBLED, 0.002, 8, a radius of no step drawn to the rule"
     })
