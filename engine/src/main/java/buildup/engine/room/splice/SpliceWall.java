@@ -28,6 +28,7 @@ public record SpliceWall(double from, boolean anywhere, List<Double> studs, Fram
         studs = List.copyOf(studs);
     }
 
+    /** The wall behind a stick, by the plan that it runs along. */
     public static SpliceWall of(Job job, Fit fit) {
         WallRun run = job.plan().runs().get(fit.run());
         List<Frame> frames = job.frames().get(fit.run());
