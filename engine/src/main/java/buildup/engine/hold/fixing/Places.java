@@ -12,25 +12,24 @@ import java.util.stream.Stream;
 /** Where fastenings could go in a section; a search, run only when it is asked. */
 public final class Places {
     private final Nailing nailing;
-    private final Proposals proposals;
-    private final Proposals screws;
     private final Catalog catalog;
 
     /** @param lights, sights answers about the same section; without any, nothing counts as dark or unseen */
     public Places(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
         this.nailing = new Nailing(section, lights, sights, catalog);
-        this.proposals = new Proposals(nailing, catalog.fasteners());
-        this.screws = new Proposals(
-                nailing,
-                catalog.fasteners().stream()
-                        .filter(fastener -> fastener.kind() == Fastener.Kind.SCREW)
-                        .toList());
         this.catalog = catalog;
     }
 
     /** Places of one piece where a fastener of the catalog is sound, best first; then those where a screw is. */
     public List<Fixed> of(int piece) {
-        return Stream.concat(proposals.all(piece).stream(), screws.all(piece).stream())
+        // the list is read only when somebody asks for a place: most stacks need no cure
+        List<Fastener> all = catalog.fasteners();
+        List<Fastener> screws = all.stream()
+                .filter(fastener -> fastener.kind() == Fastener.Kind.SCREW)
+                .toList();
+        return Stream.concat(
+                        new Proposals(nailing, all).all(piece).stream(),
+                        new Proposals(nailing, screws).all(piece).stream())
                 .toList();
     }
 
