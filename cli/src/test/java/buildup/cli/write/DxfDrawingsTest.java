@@ -74,6 +74,8 @@ class DxfDrawingsTest {
               - { name: bed, section: [out 1/4, cove 1, up 1/4], back: frieze.face, bottom: 2 }
             plan:
               - inside: cope
+                left: return
+                right: return
                 stretches:
                   - { length: 48, corner: inside 90, ceiling: [[0, 5-3/4], [24, 5-5/8], [48, 5-3/4]] }
                   - { length: 36 }
