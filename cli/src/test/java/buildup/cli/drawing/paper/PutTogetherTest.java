@@ -3,6 +3,10 @@ package buildup.cli.drawing.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.cli.command.Typed;
+import buildup.cli.drawing.job.ShopDrawings;
+import buildup.cli.drawing.job.ShopSheet;
+import buildup.cli.drawing.job.Since;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.drawing.section.SectionDrawing;
 import buildup.cli.drawing.sheet.Pages;
@@ -14,13 +18,18 @@ import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.cli.write.PdfWriter;
+import buildup.engine.Answer;
+import buildup.engine.Cuts;
+import buildup.engine.room.sticks.Limit;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -165,6 +174,73 @@ class PutTogetherTest {
                 assertThat(measured).as("%s to %s", places[0], places[i]).isCloseTo(known, within(0.002 * known));
             }
         }
+    }
+
+    /** A pole of 8 ft and more on letter, as a carpenter lays it together: every line across it is where it belongs. */
+    @Tag("long")
+    @Test
+    void the_lines_of_a_story_pole_laid_together_are_true_within_two_in_a_thousand() throws Exception {
+        String stack = "title: A pole\nwood: red-oak\nspace: { floor: -92 }\npieces:\n"
+                + "  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }\n"
+                + "  - { name: shelf, profile: board 3/4 x 6, lay: flat, back: wall, bottom: frieze.top }\n";
+        double[] known = {0, 92, 97.5, 98.25};
+        Answer answer = Typed.of(stack);
+        List<PaperPage> pages = ShopDrawings.of(
+                        answer,
+                        answer.known().orElseThrow(),
+                        Cuts.of(answer, Limit.usual()),
+                        Since.NOTHING,
+                        Pages.named("letter").orElseThrow(),
+                        Drawn.FONT,
+                        EnumSet.of(ShopSheet.STORY_POLE),
+                        new Notices())
+                .get(0)
+                .pages();
+        List<Printed> parts = Printed.of(
+                folder, PdfWriter.write(PaperPage.scenes("A pole", pages.subList(1, pages.size())), Drawn.FONT), DPI);
+        assertThat(parts).hasSizeGreaterThan(9);
+        List<Point> laid = laid(parts, 1);
+        List<Double> lines = new ArrayList<>();
+        for (int i = 0; i < parts.size(); i++) {
+            Printed part = parts.get(i);
+            List<Point> crosses = part.crosses();
+            int from = (int) crosses.get(0).y() + 2;
+            int to = (int) crosses.get(3).y() - 2;
+            int inside = edge(part, (int) crosses.get(0).x() + DPI / 4, (from + to) / 2) + DPI / 2;
+            int start = -1;
+            for (int y = from - DPI / 2; y <= to + DPI / 2; y++) {
+                int row = y;
+                // a line across the pole, and no mark of the paper
+                boolean line = IntStream.range(0, DPI / 4).allMatch(x -> part.ink(inside + x, row));
+                if (line && start < 0) {
+                    start = y;
+                } else if (!line && start >= 0) {
+                    lines.add((start + y - 1) / 2.0 + laid.get(i).y());
+                    start = -1;
+                }
+            }
+        }
+        lines.sort(null);
+        List<Double> once = new ArrayList<>();
+        for (double line : lines) {
+            if (once.isEmpty() || line - once.get(once.size() - 1) > DPI / 8.0) {
+                once.add(line);
+            }
+        }
+        assertThat(once).hasSize(known.length);
+        for (int i = 1; i < known.length; i++) {
+            double measured = (once.get(known.length - 1) - once.get(known.length - 1 - i)) / DPI;
+            assertThat(measured).as("line %d over the floor", i).isCloseTo(known[i], within(0.002 * known[i]));
+        }
+    }
+
+    /** The first column with ink to the right of a place. */
+    private static int edge(Printed part, int from, int across) {
+        int x = from;
+        while (!part.ink(x, across)) {
+            x++;
+        }
+        return x;
     }
 
     private static SceneItem bar(Box box) {
