@@ -3,13 +3,18 @@ package buildup.engine;
 import buildup.engine.buy.Shopping;
 import buildup.engine.buy.WasteSticks;
 import buildup.engine.hold.framing.BackingBlock;
+import buildup.engine.hold.framing.BackingStrips;
+import buildup.engine.room.block.LooseBlock;
+import buildup.engine.room.block.LooseBlocks;
 import buildup.engine.room.run.Coving;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.Limit;
 import buildup.engine.room.stock.Shop;
+import buildup.engine.room.surface.SlopedCrown;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -26,15 +31,30 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
      * The job and what it takes.
      *
      * @param blocks behind sprung moldings
+     * @param cut all blocks, as they are cut from sticks and boards
+     * @param sloped crowns under a sloped ceiling
      * @param list the sticks; absent when the stack names no stock
      * @param shopping all that is bought
      */
     public record Known(
-            Job job, List<Coving> covings, List<BackingBlock> blocks, Optional<CutList> list, Shopping shopping) {
+            Job job,
+            List<Coving> covings,
+            List<BackingBlock> blocks,
+            List<LooseBlock> cut,
+            List<SlopedCrown> sloped,
+            Optional<CutList> list,
+            Shopping shopping) {
         /** Copies the lists. */
         public Known {
             covings = List.copyOf(covings);
             blocks = List.copyOf(blocks);
+            cut = List.copyOf(cut);
+            sloped = List.copyOf(sloped);
+        }
+
+        /** The lengths, with their sticks where a stock is named. */
+        public CutList lengths() {
+            return list.orElseGet(() -> CutList.withoutStock(job, cut));
         }
     }
 
@@ -59,15 +79,24 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
         if (shop.isEmpty()) {
             notices.add(FrontNotices.STICKS_UNKNOWN.notice());
         }
-        Optional<CutList> list = shop.map(known -> CutList.of(job.get(), known, limit, notices));
+        List<BackingBlock> blocks = stack.framing().blocks();
+        List<LooseBlock> cut = new ArrayList<>(LooseBlocks.of(job.get()));
+        cut.addAll(BackingStrips.of(job.get(), blocks, shop.orElse(Shop.NONE)));
+        Optional<CutList> list = shop.map(known -> CutList.of(job.get(), cut, known, limit, notices));
         List<WasteSticks> waste = list.flatMap(
                         known -> stack.waste().map(share -> WasteSticks.of(known, share, notices)))
                 .orElse(List.of());
         Shopping shopping = new Shopping(list, waste, stack.purchases());
         return new Cuts(
                 answer,
-                Optional.of(
-                        new Known(job.get(), stack.covings(), stack.framing().blocks(), list, shopping)),
+                Optional.of(new Known(
+                        job.get(),
+                        stack.covings(),
+                        blocks,
+                        cut,
+                        stack.surfaces().sloped(),
+                        list,
+                        shopping)),
                 notices.sorted());
     }
 

@@ -10,6 +10,7 @@ import buildup.engine.room.run.CutSheets;
 import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.sticks.LengthSheets;
 import buildup.engine.room.sticks.StickSheets;
+import buildup.engine.room.surface.SurfaceSheets;
 import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.NoticeSheet;
@@ -45,7 +46,7 @@ public final class CutsTelling {
     }
 
     private static CutList list(Cuts.Known known) {
-        return known.list().orElseGet(() -> CutList.withoutStock(known.job()));
+        return known.lengths();
     }
 
     /** @param known absent for the columns alone */
@@ -55,6 +56,7 @@ public final class CutsTelling {
         sheets.add(FramingSheets.cuts(
                 known.map(one -> one.job().section()),
                 known.map(Cuts.Known::blocks).orElse(List.of())));
+        sheets.addAll(SurfaceSheets.sloped(known.map(Cuts.Known::sloped).orElse(List.of())));
         sheets.add(LengthSheets.labels(known.map(CutsTelling::list)).askedIf(known.isPresent()));
         sheets.addAll(StickSheets.of(known.flatMap(Cuts.Known::list)));
         sheets.addAll(BuySheets.of(known.map(Cuts.Known::shopping)));

@@ -89,8 +89,8 @@ class CutSheetsTest {
 
     @Test
     void a_sprung_stick_may_also_be_held_against_the_fence() {
-        assertThat(rows("OR AGAINST", "crown")).hasSize(4);
-        assertThat(table("OR AGAINST").rows()).hasSize(4);
+        assertThat(rows("SAW, against", "crown")).hasSize(4);
+        assertThat(table("SAW, against").rows()).hasSize(4);
     }
 
     @Test

@@ -18,5 +18,13 @@ final class FramingNotices {
             "'{piece}' on '{stretch}': row '{row}' goes in {amount} beside the joists, which run along the wall.",
             "Nail {by} farther out or in, add blocking between the joists, or nail into the wall.");
 
+    private static final Code SHORT_CODE = Code.of(
+            "short-bite-in-joist", "Nails or screws of a row go less far into a joist than the rule of thumb asks.");
+    static final Kind SHORT_IN_JOISTS = SHORT_CODE.note(
+            "'{piece}' on '{stretch}': row '{row}' goes {bite} into the joists; 12 diameters of a nail, or 6 of a screw, are"
+                    + " {wanted} (rule of thumb).",
+            "");
+    static final Phrase LONGER = Phrase.of("Take one longer by {by}, or nail into the wall.");
+
     private FramingNotices() {}
 }

@@ -34,6 +34,7 @@ public final class FramingSheets {
                 .lengths("misses", "misses at", Rounding.NEAREST, Landing::misses)
                 .length("off", "misses by", Landing::off)
                 .length("between", "longest way without", Landing::between)
+                .lengthIf("bite", "bite in the joist", Landing::bite)
                 .lengthIf("first", "first at", landing -> where(landing.best().first()))
                 .length("spacing", "then every", landing -> landing.best().spacing())
                 .count("missesThen", "then missing", landing -> landing.best().misses());
@@ -46,6 +47,7 @@ public final class FramingSheets {
                         "lands",
                         "off",
                         "between",
+                        "bite",
                         "first",
                         "spacing",
                         "missesThen")

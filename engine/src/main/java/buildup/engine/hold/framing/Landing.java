@@ -2,6 +2,7 @@ package buildup.engine.hold.framing;
 
 import buildup.engine.hold.nail.Fixed;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * One row of nails or screws along one stick.
@@ -15,6 +16,7 @@ import java.util.List;
  * @param misses those of them that meet no framing, in
  * @param off how far the one that misses most is from where it would land, in; 0 when all land
  * @param between the longest way between two that land, or from an end of the stick to one, in
+ * @param bite how far each goes into a joist over the ceiling, its covering left out, in; absent where it goes elsewhere
  * @param best how the row is set out so that all of it lands, or as much as can be
  */
 public record Landing(
@@ -28,6 +30,7 @@ public record Landing(
         List<Double> misses,
         double off,
         double between,
+        OptionalDouble bite,
         Layout best) {
     /** What a row goes into. */
     public enum Into {
@@ -59,6 +62,12 @@ public record Landing(
     public Landing {
         places = List.copyOf(places);
         misses = List.copyOf(misses);
+    }
+
+    /** The same row, which goes so far into each joist that it meets, in. */
+    Landing biting(double bites) {
+        return new Landing(
+                run, stretch, fixed, into, set, first, places, misses, off, between, OptionalDouble.of(bites), best);
     }
 
     /** How many meet framing. */

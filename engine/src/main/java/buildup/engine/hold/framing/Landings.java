@@ -23,6 +23,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Asks whether rows of nails and screws land on what stands behind wall and ceiling. */
@@ -90,13 +91,37 @@ public final class Landings {
             return Optional.empty();
         }
         FramingRow row = joists.get().row();
+        InJoist bite = InJoist.of(section, fixed);
         if (!joists.get().along()) {
-            return Optional.of(on(run, stretch, fit, fixed, Into.JOISTS, row));
+            Landing landing = on(run, stretch, fit, fixed, Into.JOISTS, row);
+            return Optional.of(bites(landing.biting(landing.landed() > 0 ? bite.across() : 0)));
         }
         double out = ceiling.get().x();
-        double off = Math.abs(row.nearest(out, out + row.every() + row.width()) - out) - reach(row);
+        double joist = row.nearest(out, out + row.every() + row.width());
+        double off = Math.abs(joist - out) - reach(row);
         return Optional.of(
-                off <= Tolerance.COINCIDENT ? anywhere(run, fit, fixed, Into.JOISTS) : nowhere(run, fit, fixed, off));
+                off <= Tolerance.COINCIDENT
+                        ? bites(anywhere(run, fit, fixed, Into.JOISTS)
+                                .biting(bite.along(joist - row.width() / 2, joist + row.width() / 2)))
+                        : nowhere(run, fit, fixed, off));
+    }
+
+    /** Says it where a row goes into the joists by less than the rule of thumb asks. */
+    private Landing bites(Landing landing) {
+        double bite = landing.bite().orElse(0);
+        double wanted = InJoist.wanted(landing.fixed());
+        if (landing.landed() > 0 && bite < wanted - Tolerance.COINCIDENT) {
+            notices.add(FramingNotices.SHORT_IN_JOISTS
+                    .with("row", landing.fixed().fastening().name())
+                    .with("stretch", landing.stretch())
+                    .with("bite", Figure.atMost(bite))
+                    .with("wanted", Figure.atLeast(wanted))
+                    .at(landing.fixed().fastening().mark())
+                    .of(section.name(landing.fixed().piece()))
+                    .amount(Figure.length(wanted - bite))
+                    .cure(FramingNotices.LONGER.with("by", Figure.atLeast(wanted - bite))));
+        }
+        return landing;
     }
 
     /** Where the nail enters wall or ceiling, in the middle of what it spends there; absent when it never does. */
@@ -154,6 +179,7 @@ public final class Landings {
                 List.of(),
                 0,
                 between(fit, places),
+                OptionalDouble.empty(),
                 as);
     }
 
@@ -180,6 +206,7 @@ public final class Landings {
                 places,
                 off,
                 fit.wall(),
+                OptionalDouble.of(0),
                 new Layout(first, spacing, places.size()));
     }
 
@@ -199,7 +226,18 @@ public final class Landings {
         List<Double> landed =
                 places.stream().filter(place -> !misses.contains(place)).toList();
         Landing landing = new Landing(
-                run.name(), fit.stretch(), fixed, into, set, first, places, misses, off, between(fit, landed), best);
+                run.name(),
+                fit.stretch(),
+                fixed,
+                into,
+                set,
+                first,
+                places,
+                misses,
+                off,
+                between(fit, landed),
+                OptionalDouble.empty(),
+                best);
         if (!misses.isEmpty()) {
             say(landing);
         }

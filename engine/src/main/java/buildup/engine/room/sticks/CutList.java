@@ -1,5 +1,6 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.block.LooseBlock;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.splice.Splice;
@@ -53,7 +54,12 @@ public record CutList(
 
     /** Lays out the cuts of a job, with notices for what no stick is listed, long or wide enough for. */
     public static CutList of(Job job, Shop shop, Limit limit, Notices notices) {
-        Lots.Sorted sorted = Lots.of(job, shop, notices);
+        return of(job, List.of(), shop, limit, notices);
+    }
+
+    /** The same with the blocks that are cut besides. */
+    public static CutList of(Job job, List<LooseBlock> blocks, Shop shop, Limit limit, Notices notices) {
+        Lots.Sorted sorted = Lots.of(job, blocks, shop, notices);
         LotSolver desk = new LotSolver(limit);
         List<Ripping.Ripped> laid = BoardGroup.of(sorted.lots(), shop).stream()
                 .map(group -> Ripping.of(shop, desk, group, notices))
@@ -76,8 +82,8 @@ public record CutList(
     }
 
     /** The pieces of a job that names no stock: all of them without a stick. */
-    public static CutList withoutStock(Job job) {
-        return of(job, Shop.NONE, Limit.usual(), new Notices());
+    public static CutList withoutStock(Job job, List<LooseBlock> blocks) {
+        return of(job, blocks, Shop.NONE, Limit.usual(), new Notices());
     }
 
     /**
@@ -92,7 +98,7 @@ public record CutList(
     /** The scarfs of a job, 45 degrees through the thickness, and the lines between what its pieces are glued up from. */
     public static List<GlueLine> glueLines(Job job, Shop shop) {
         List<GlueLine> lines = new ArrayList<>();
-        for (Lot lot : Lots.of(job, shop, new Notices()).lots()) {
+        for (Lot lot : Lots.of(job, List.of(), shop, new Notices()).lots()) {
             for (Bundle bundle : lot.bundles()) {
                 for (StickPiece piece : bundle.pieces()) {
                     if (!piece.laterPly()) {
@@ -128,7 +134,10 @@ public record CutList(
 
     private static Map<EndJoint, Integer> joints(List<StickPiece> wanted, List<Stick> sticks) {
         Map<EndJoint, Integer> ends = new EnumMap<>(EndJoint.class);
-        Stream<End> own = wanted.stream().flatMap(piece -> Stream.of(piece.left(), piece.right()));
+        // a block is made, and no joint; those of runs have their number in the section
+        Stream<End> own = wanted.stream()
+                .filter(piece -> piece.body() >= 0)
+                .flatMap(piece -> Stream.of(piece.left(), piece.right()));
         Stream<End> scarfs = sticks.stream()
                 .flatMap(stick -> stick.strips().stream())
                 .flatMap(strip -> strip.pieces().stream())

@@ -1,5 +1,6 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.block.LooseBlock;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Job;
@@ -20,6 +21,7 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -74,9 +76,10 @@ final class Lots {
      */
     record Sorted(List<Lot> lots, List<StickPiece> wanted, List<StickPiece> without, List<Splice.Joint> joints) {}
 
-    static Sorted of(Job job, Shop shop, Notices notices) {
+    static Sorted of(Job job, List<LooseBlock> blocks, Shop shop, Notices notices) {
         Lots lots = new Lots(job, shop, notices);
         lots.sort();
+        lots.sort(blocks);
         List<Lot> sorted = new ArrayList<>();
         lots.open.forEach((key, one) -> sorted.add(new Lot(
                 one.source(),
@@ -108,11 +111,40 @@ final class Lots {
         }
     }
 
+    /** Blocks after all else, each kind numbered by itself. */
+    private void sort(List<LooseBlock> blocks) {
+        Map<LooseBlock.Kind, Integer> numbers = new EnumMap<>(LooseBlock.Kind.class);
+        for (LooseBlock block : blocks) {
+            Course board = block.board();
+            for (int i = 0; i < block.count(); i++) {
+                StickPiece piece = new StickPiece(
+                        block.kind().mark() + numbers.merge(block.kind(), 1, Integer::sum),
+                        board.name(),
+                        block.where(),
+                        block.note(),
+                        board.body(),
+                        Math.max(shop.grid().step(), shop.grid().needed(block.length())),
+                        block.length(),
+                        End.SQUARE,
+                        End.SQUARE,
+                        true,
+                        Optional.empty());
+                all.add(piece);
+                sort(piece, board, "board", block.wood(), Optional.empty(), Optional.empty());
+            }
+        }
+    }
+
     private void sort(StickPiece piece, Fit fit, Optional<String> grain) {
-        Course course = fit.course();
-        var placed = job.section().body(course.body()).placed().orElseThrow().piece();
-        String wood = placed.wood().name();
-        Optional<StockSource> found = StockSource.of(course, placed.stock().profileKind(), wood, shop);
+        var placed =
+                job.section().body(fit.course().body()).placed().orElseThrow().piece();
+        sort(piece, fit.course(), placed.stock().profileKind(), placed.wood().name(), Optional.of(fit), grain);
+    }
+
+    /** @param fit absent for a block, which is never spliced */
+    private void sort(
+            StickPiece piece, Course course, String kind, String wood, Optional<Fit> fit, Optional<String> grain) {
+        Optional<StockSource> found = StockSource.of(course, kind, wood, shop);
         if (found.isEmpty()) {
             without.add(piece);
             noStock(course, wood);
@@ -120,7 +152,7 @@ final class Lots {
         }
         StockSource source = found.get();
         int longest = shop.usable(longest(piece, source));
-        if (!reaches(piece, course, longest)) {
+        if (fit.isEmpty() ? piece.length() > longest : !reaches(piece, course, longest)) {
             without.add(piece);
             boolean slip = piece.length() / MOST_PARTS > longest;
             notices.add(tooLong(piece, longest).cure(slip ? StickNotices.LOOK_AT_THE_PLAN : StickNotices.LONGER_STICK));
@@ -139,7 +171,9 @@ final class Lots {
         List<StickPiece> into = open.computeIfAbsent(
                         new Key(source.supplies(), source.strip(), wood), key -> new Open(source, new ArrayList<>()))
                 .pieces();
-        for (StickPiece part : parts(piece, fit, longest, grain)) {
+        List<StickPiece> parts =
+                fit.map(own -> parts(piece, own, longest, grain)).orElseGet(() -> List.of(piece));
+        for (StickPiece part : parts) {
             for (int ply = 1; ply <= source.plies(); ply++) {
                 into.add(source.plies() == 1 ? part : part.ply(ply, source.plies()));
             }
@@ -150,7 +184,8 @@ final class Lots {
         // the same boards are missed once, whatever is cut from them
         once(
                 List.of(course.stock(), wood),
-                StickNotices.NO_STICK_LISTED
+                // blocking that is hidden is found among offcuts too
+                (course.trim() || course.body() >= 0 ? StickNotices.NO_STICK_LISTED : StickNotices.NO_STICK_FOR_BLOCKS)
                         .with("stock", course.stock())
                         .with("wood", wood)
                         .with("example", course.plain() ? Phrase.of("1x6") : course.stock())

@@ -17,6 +17,10 @@ public final class StickNotices {
             "'{piece}': no stick is listed for {stock} of {wood}.",
             "Add it under 'stock:', as '{{ of: {example}, buy: [8', 12'] }'.");
 
+    public static final Kind NO_STICK_FOR_BLOCKS = NO_STOCK.note(
+            "'{piece}': no stick is listed for {stock} of {wood}.",
+            "Cut it from an offcut as thick, or add a stick under 'stock:', as '{{ of: {example}, buy: [8', 12'] }'.");
+
     public static final Kind GLUED_UP =
             CatalogNotices.GLUE_UP.note("'{piece}' is larger than any board listed: it is glued up from {plies}.", "");
     public static final Phrase LAYERS = Phrase.of("{layers} layers");

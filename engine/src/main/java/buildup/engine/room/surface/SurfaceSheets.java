@@ -7,11 +7,14 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Sheet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** The room as it is, as sheets. */
 public final class SurfaceSheets {
@@ -24,7 +27,9 @@ public final class SurfaceSheets {
 
     /** All of them; none is written when nothing was measured. */
     public static List<Sheet> of(Surfaced surfaced) {
-        return List.of(gaps(surfaced), ways(surfaced), rolled(surfaced));
+        return Stream.concat(
+                        Stream.of(gaps(surfaced), ways(surfaced), rolled(surfaced)), sloped(surfaced.sloped()).stream())
+                .toList();
     }
 
     private static Sheet gaps(Surfaced surfaced) {
@@ -158,6 +163,66 @@ public final class SurfaceSheets {
                         "drawnBevel")
                 .sheet()
                 .askedIf(!surfaced.rolled().isEmpty());
+    }
+
+    /** Sprung moldings under a sloped ceiling; asked for the cuts too. */
+    public static List<Sheet> sloped(List<SlopedCrown> sloped) {
+        Sheet tilts = Sheet.of("slopedCrowns", "CROWN UNDER A SLOPED CEILING", tilts(sloped))
+                .name("course", "piece", crown -> crown.course().name())
+                .name("tilt", "tilted", crown -> crown.tilt().word())
+                .measure("spring", "tilted spring", Quantity.ANGLE, SlopedCrown::spring)
+                .fine("offWall", "off the wall", SlopedCrown::offWall)
+                .fine("offCeiling", "off the ceiling", SlopedCrown::offCeiling)
+                .length("height", "up the fence", SlopedCrown::height)
+                .length("projection", "out on the table", SlopedCrown::projection)
+                .table(
+                        "CROWN UNDER A SLOPED CEILING: how its flats stand open; where it stands when cut against the fence",
+                        "course",
+                        "tilt",
+                        "spring",
+                        "offWall",
+                        "offCeiling",
+                        "height",
+                        "projection")
+                .sheet()
+                .askedIf(!sloped.isEmpty());
+        return List.of(
+                tilts,
+                miters(sloped.stream().filter(crown -> crown.corner() > 0).toList()));
+    }
+
+    private static List<SlopedCrown> tilts(List<SlopedCrown> sloped) {
+        Set<String> seen = new HashSet<>();
+        return sloped.stream()
+                .filter(crown ->
+                        seen.add(crown.course().name() + ", " + crown.tilt().word()))
+                .toList();
+    }
+
+    private static Sheet miters(List<SlopedCrown> sloped) {
+        String title = "MITERS UNDER A SLOPED CEILING: flat on the table, or against the fence";
+        return Sheet.of("slopedMiters", title, sloped)
+                .name("course", "piece", crown -> crown.course().name())
+                .name("tilt", "tilted", crown -> crown.tilt().word())
+                .name("corner", "corner", crown -> crown.inside() ? "inside" : "outside")
+                .measure("angle", "corner angle", Quantity.ANGLE, SlopedCrown::corner)
+                .measure(
+                        "miter",
+                        "tilted miter",
+                        Quantity.ANGLE,
+                        crown -> Math.abs(crown.flat().miter()))
+                .measure(
+                        "bevel",
+                        "tilted bevel",
+                        Quantity.ANGLE,
+                        crown -> Math.abs(crown.flat().bevel()))
+                .measure(
+                        "fenceMiter",
+                        "miter at the fence",
+                        Quantity.ANGLE,
+                        crown -> Math.abs(Saw.nested(crown.corner())))
+                .sheet()
+                .askedIf(!sloped.isEmpty());
     }
 
     private static Function<Rolled, OptionalDouble> flat(

@@ -9,16 +9,18 @@ import java.util.Optional;
  *
  * @param gaps one for each stick that comes nearest to a surface that was measured
  * @param ways to take what is not straight
- * @param rolled sprung moldings under a ceiling that is not level
+ * @param rolled sprung moldings under a ceiling that is not level along them
+ * @param sloped sprung moldings under a ceiling that slopes as it comes out from the wall
  */
-public record Surfaced(List<GapAlong> gaps, List<Remedy> ways, List<Rolled> rolled) {
+public record Surfaced(List<GapAlong> gaps, List<Remedy> ways, List<Rolled> rolled, List<SlopedCrown> sloped) {
     /** Nothing was measured. */
-    public static final Surfaced NOTHING = new Surfaced(List.of(), List.of(), List.of());
+    public static final Surfaced NOTHING = new Surfaced(List.of(), List.of(), List.of(), List.of());
 
     public Surfaced {
         gaps = List.copyOf(gaps);
         ways = List.copyOf(ways);
         rolled = List.copyOf(rolled);
+        sloped = List.copyOf(sloped);
     }
 
     /** Where a surface comes nearest to the stack, or reaches farthest into it; absent where it stays far from it. */

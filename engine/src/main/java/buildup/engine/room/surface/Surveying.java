@@ -49,7 +49,7 @@ public final class Surveying {
                 .filter(gap -> gap.surface() == Surface.CEILING && !gap.even())
                 .flatMap(gap -> CrownRolling.of(section, job.get(), gap).stream())
                 .toList();
-        return new Surfaced(surveying.gaps, ways, rolled);
+        return new Surfaced(surveying.gaps, ways, rolled, CrownTilting.of(section, job.get()));
     }
 
     private void look() {

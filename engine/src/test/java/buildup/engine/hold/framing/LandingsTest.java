@@ -151,6 +151,59 @@ class LandingsTest {
         });
     }
 
+    private static Answer overhead(String nail, String joists) {
+        return answer("""
+                wood: yellow-poplar
+                space: { floor: 0, ceiling: 96, wall: { covering: 1/2 } }
+                pieces: [{ name: soffit, profile: board 3/4 x 3-1/2, lay: flat, back: wall, top: ceiling }]
+                fastenings: [{ name: row, piece: soffit, at: { out: 1-3/4 }, first: 12, %s }]
+                plan: [{ left: die, right: die, joists: { %s }, stretches: [{ name: north, length: 144 }] }]
+                """.formatted(nail, joists));
+    }
+
+    /** 2-1/2 less 3/4 of board and 1/2 of plaster. */
+    @Test
+    void a_nail_into_joists_that_run_out_bites_by_what_board_and_plaster_leave() {
+        Landing row = landing(overhead("use: 15 ga x 2-1/2", "every: 16, first: 12"));
+        assertThat(row.into()).isEqualTo(Landing.Into.JOISTS);
+        assertThat(row.misses()).isEmpty();
+        assertThat(row.bite().orElseThrow()).isCloseTo(1.25, EXACT);
+        Answer beside = overhead("use: 15 ga x 2-1/2", "every: 16, first: 4");
+        assertThat(landing(beside).misses()).hasSize(9);
+        assertThat(landing(beside).bite().orElseThrow()).isZero();
+    }
+
+    /** A joist along the wall from 1 to 2-1/2 out: a nail at 1-3/4, 15 degrees toward the wall, stays in it. */
+    @Test
+    void along_the_wall_a_nail_bites_in_the_joist_that_lies_there_and_else_in_none() {
+        Landing straight = landing(overhead("use: 15 ga x 2-1/2", "every: 16, first: 1-3/4, run: along"));
+        assertThat(straight.bite().orElseThrow()).isCloseTo(1.25, EXACT);
+        Landing aslant = landing(overhead("use: 15 ga x 2-1/2, angle: 15", "every: 16, first: 1-3/4, run: along"));
+        assertThat(aslant.misses()).isEmpty();
+        assertThat(aslant.bite().orElseThrow()).isCloseTo(2.5 - 1.25 / Math.cos(Math.toRadians(15)), EXACT);
+        // a joist from 0.65 to 2.15: at 30 degrees the nail comes out of its side, 1.1 nearer to the wall than its head
+        Landing out = landing(overhead("use: 15 ga x 2-1/2, angle: 30", "every: 16, first: 1.4, run: along"));
+        assertThat(out.bite().orElseThrow()).isCloseTo(1.1 / 0.5 - 1.25 / Math.cos(Math.toRadians(30)), EXACT);
+        Answer none = overhead("use: 15 ga x 2-1/2", "every: 16, first: 12, run: along");
+        assertThat(landing(none).landed()).isZero();
+        assertThat(landing(none).bite().orElseThrow()).isZero();
+        assertThat(said(none))
+                .singleElement()
+                .satisfies(notice -> assertThat(NoticeWords.INCHES.message(notice))
+                        .contains("beside the joists, which run along the wall"));
+    }
+
+    /** 12 diameters of a 15 gauge nail, 0.072 in, are 0.864. */
+    @Test
+    void a_nail_that_goes_little_into_a_joist_is_said() {
+        Answer answer = overhead("use: 15 ga x 2", "every: 16, first: 12");
+        assertThat(landing(answer).bite().orElseThrow()).isCloseTo(0.75, EXACT);
+        assertThat(answer.notices()).extracting(Notice::code).contains("short-bite-in-joist");
+        assertThat(overhead("use: 15 ga x 2-1/2", "every: 16, first: 12").notices())
+                .extracting(Notice::code)
+                .doesNotContain("short-bite-in-joist");
+    }
+
     @Test
     void framing_that_cannot_be_is_refused() {
         assertThat(refusal("studs: { first: 12 },")).isEqualTo("Studs or joists say no 'every'.");
