@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * First plans, piece by piece, the longest first, each into the first stick that has room (first fit decreasing) or
@@ -36,25 +37,24 @@ final class Greedy {
     }
 
     private Optional<List<StickLoad>> cheapest() {
-        List<List<Integer>> orders = new ArrayList<>();
-        List<Integer> byPrice = IntStream.range(0, bins.kinds.length)
+        int[] byPrice = IntStream.range(0, bins.kinds.length)
                 .boxed()
                 .sorted(Comparator.comparingDouble(kind -> (double) bins.costs[kind] / bins.rooms[kind]))
-                .toList();
-        orders.add(byPrice);
-        for (int first = 0; first < bins.kinds.length; first++) {
-            List<Integer> order = new ArrayList<>(byPrice);
-            order.remove((Integer) first);
-            order.add(0, first);
-            orders.add(order);
-        }
-        return orders.stream()
-                .flatMap(order -> IntStream.range(0, 2).mapToObj(way -> packed(order, way == 0)))
+                .mapToInt(kind -> kind)
+                .toArray();
+        return IntStream.range(-1, bins.kinds.length)
+                .mapToObj(first -> first < 0
+                        ? byPrice
+                        : IntStream.concat(
+                                        IntStream.of(first),
+                                        IntStream.of(byPrice).filter(kind -> kind != first))
+                                .toArray())
+                .flatMap(order -> Stream.of(packed(order, true), packed(order, false)))
                 .flatMap(Optional::stream)
                 .min(Comparator.comparingLong(loads -> cost(bins, loads)));
     }
 
-    private Optional<List<StickLoad>> packed(List<Integer> order, boolean first) {
+    private Optional<List<StickLoad>> packed(int[] order, boolean first) {
         List<StickLoad> loads = new ArrayList<>();
         int[] left = new int[IntStream.of(counts).sum()];
         int[] stock = most.clone();
@@ -65,14 +65,14 @@ final class Greedy {
                         ? firstFit(left, from, loads.size(), bins.widths[type])
                         : bestFit(left, loads.size(), bins.widths[type]);
                 if (at < 0) {
-                    Optional<Integer> kind = opened(order, stock, bins.widths[type]);
-                    if (kind.isEmpty()) {
+                    int kind = opened(order, stock, bins.widths[type]);
+                    if (kind < 0) {
                         return Optional.empty();
                     }
-                    stock[kind.get()]--;
+                    stock[kind]--;
                     at = loads.size();
-                    loads.add(new StickLoad(kind.get(), new int[bins.types()]));
-                    left[at] = bins.rooms[kind.get()];
+                    loads.add(new StickLoad(kind, new int[bins.types()]));
+                    left[at] = bins.rooms[kind];
                 }
                 from = at;
                 loads.get(at).counts()[type]++;
@@ -103,26 +103,37 @@ final class Greedy {
         return best;
     }
 
-    private Optional<Integer> opened(List<Integer> order, int[] stock, int width) {
-        return order.stream()
-                .filter(kind -> stock[kind] > 0 && bins.rooms[kind] >= width)
-                .findFirst();
+    /** The first kind in order of which there is one with room; -1 when there is none. */
+    private int opened(int[] order, int[] stock, int width) {
+        for (int kind : order) {
+            if (stock[kind] > 0 && bins.rooms[kind] >= width) {
+                return kind;
+            }
+        }
+        return -1;
     }
 
     private List<StickLoad> cheaper(List<StickLoad> loads, int[] stock) {
         List<StickLoad> cheaper = new ArrayList<>();
         for (StickLoad load : loads) {
-            int taken = load.taken(bins);
-            int kind = IntStream.range(0, bins.kinds.length)
-                    .filter(other -> stock[other] > 0 && bins.rooms[other] >= taken)
-                    .filter(other -> bins.costs[other] < bins.costs[load.kind()])
-                    .boxed()
-                    .min(Comparator.comparingLong(other -> bins.costs[other]))
-                    .orElse(load.kind());
+            int kind = cheapest(load, stock);
             stock[load.kind()]++;
             stock[kind]--;
             cheaper.add(new StickLoad(kind, load.counts()));
         }
         return cheaper;
+    }
+
+    /** The cheapest kind that there is with room for a load; its own where none is cheaper. */
+    private int cheapest(StickLoad load, int[] stock) {
+        int taken = load.taken(bins);
+        int kind = load.kind();
+        for (int other = 0; other < bins.kinds.length; other++) {
+            boolean holds = stock[other] > 0 && bins.rooms[other] >= taken;
+            if (holds && bins.costs[other] < bins.costs[kind]) {
+                kind = other;
+            }
+        }
+        return kind;
     }
 }

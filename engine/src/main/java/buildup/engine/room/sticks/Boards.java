@@ -26,11 +26,13 @@ final class Boards {
     private final Shop shop;
     private final LotSolver desk;
     private final BoardGroup group;
+    private final Aim aim;
 
     Boards(Shop shop, LotSolver desk, BoardGroup group) {
         this.shop = shop;
         this.desk = desk;
         this.group = group;
+        this.aim = group.aim(shop);
     }
 
     /** All strips on their boards. */
@@ -71,7 +73,7 @@ final class Boards {
     }
 
     private long price(Kind kind) {
-        return group.aim(shop) == Aim.CHEAPEST ? kind.supply().price(kind.length()) : 1;
+        return aim == Aim.CHEAPEST ? kind.supply().price(kind.length()) : 1;
     }
 
     private int width(Supply supply) {
@@ -81,7 +83,7 @@ final class Boards {
     /** A board with its strips; where boards alone count, none wider than they need. */
     private Stick stick(List<Kind> kinds, Kind chosen, List<Own> strips) {
         int needed = strips.stream().mapToInt(Own::width).sum() + (strips.size() - 1) * shop.ripKerf();
-        Kind kind = group.aim(shop) == Aim.CHEAPEST
+        Kind kind = aim == Aim.CHEAPEST
                 ? chosen
                 : kinds.stream()
                         .filter(other -> width(other.supply()) >= needed)

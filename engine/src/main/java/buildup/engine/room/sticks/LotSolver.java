@@ -18,24 +18,32 @@ final class LotSolver {
     private static final long STEPS_FOR_BOARDS = 20_000;
 
     private final Limit limit;
+    private final boolean glance;
     private final long budget;
     private final Map<StickProblem, Optional<StickPlan>> plans = new HashMap<>();
     private final IdentityHashMap<Lot, Map<Object, Optional<StickPlan>>> asked = new IdentityHashMap<>();
+    private final Map<StickProblem, Long> leasts = new HashMap<>();
     private long spent;
     private boolean stopped;
 
     LotSolver(Limit limit) {
-        this(limit, Long.MAX_VALUE);
+        this(limit, Long.MAX_VALUE, false);
     }
 
-    private LotSolver(Limit limit, long budget) {
+    private LotSolver(Limit limit, long budget, boolean glance) {
+        this.glance = glance;
         this.limit = limit;
         this.budget = budget;
     }
 
     /** For many ways that are tried in turn, which together may take no more steps than one lot. */
     LotSolver forTries() {
-        return new LotSolver(new Limit(Math.min(limit.steps(), STEPS_FOR_A_TRY), limit.watch()), limit.steps());
+        return new LotSolver(new Limit(Math.min(limit.steps(), STEPS_FOR_A_TRY), limit.watch()), limit.steps(), false);
+    }
+
+    /** For a first look at many ways: plans are made piece by piece, and nothing is searched. */
+    LotSolver forGlances() {
+        return new LotSolver(limit, budget, true);
     }
 
     private boolean goesOn(long steps, long most) {
@@ -48,11 +56,17 @@ final class LotSolver {
     }
 
     Optional<StickPlan> plan(StickProblem problem) {
+        if (glance) {
+            return plans.computeIfAbsent(problem, StickSearch::glance);
+        }
         return plans.computeIfAbsent(problem, this::solved);
     }
 
     /** Strips on boards: asked so often that each must be quick. */
     Optional<StickPlan> boards(StickProblem problem) {
+        if (glance) {
+            return plan(problem);
+        }
         return plans.computeIfAbsent(
                 problem, key -> StickSearch.solve(key, Math.min(limit.steps(), STEPS_FOR_BOARDS), this::goesOn));
     }
@@ -64,6 +78,10 @@ final class LotSolver {
 
     /** What no plan costs less than; quicker than a plan. */
     long least(StickProblem problem) {
+        return leasts.computeIfAbsent(problem, this::bounded);
+    }
+
+    private long bounded(StickProblem problem) {
         StickSearch.Least least = StickSearch.least(problem, limit.steps(), this::goesOn);
         spent += least.steps();
         return least.price();

@@ -24,20 +24,26 @@ final class Ripping {
     /** Rounds over all lots; the second rarely wins anything. */
     private static final int ROUNDS = 3;
 
+    /** A way is worth a search when a first look at it comes out dearer by no more than this part. */
+    private static final int WORTH = 500;
+
     private final Shop shop;
     private final LotSolver desk;
     private final LotSolver tries;
+    private final LotSolver glances;
     private final BoardGroup group;
     private final Aim aim;
     private Share share = new Share.Equal();
     private IdentityHashMap<Lot, Kind> only = new IdentityHashMap<>();
     private Laid best;
     private long least;
+    private long glanced;
 
     private Ripping(Shop shop, LotSolver desk, BoardGroup group) {
         this.shop = shop;
         this.desk = desk;
         this.tries = desk.forTries();
+        this.glances = desk.forGlances();
         this.group = group;
         this.aim = group.aim(shop);
         this.best = new StickLayout(shop, desk, group, share, only).lay();
@@ -58,6 +64,7 @@ final class Ripping {
             return new Ripped(best, Optional.empty());
         }
         least = new RipBound(shop, desk.forTries(), group).least(aim.taken(best.sticks()));
+        glanced = glance(share, only);
         OTHER_SHARES.forEach(other -> attempt(other, only));
         boolean won = true;
         for (int round = 0; round < ROUNDS && won; round++) {
@@ -85,12 +92,23 @@ final class Ripping {
         if (aim.taken(best.sticks()) <= least || !tries.mayTry()) {
             return;
         }
+        long first = glance(otherShare, otherOnly);
+        if (first > glanced + glanced / WORTH) {
+            return;
+        }
         Laid other = new StickLayout(shop, tries, group, otherShare, otherOnly).lay();
         if (better(other)) {
             best = other;
+            glanced = first;
             share = otherShare;
             only = otherOnly;
         }
+    }
+
+    /** What a way comes to at a first look, piece by piece. */
+    private long glance(Share otherShare, IdentityHashMap<Lot, Kind> otherOnly) {
+        Laid first = new StickLayout(shop, glances, group, otherShare, otherOnly).lay();
+        return first.missing() > best.missing() ? Long.MAX_VALUE : aim.taken(first.sticks());
     }
 
     private boolean better(Laid other) {
