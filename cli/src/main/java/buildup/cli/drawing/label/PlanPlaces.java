@@ -50,10 +50,6 @@ public final class PlanPlaces {
         for (int r = 0; r < job.plan().runs().size(); r++) {
             int number = r;
             WallRun run = job.plan().runs().get(r);
-            if (run.opening()) {
-                // no wall stands behind its corners, and each is a flat miter
-                continue;
-            }
             List<Frame> frames = job.frames().get(r);
             int last = frames.size() - 1;
             List<Place> own = new ArrayList<>();
@@ -64,7 +60,9 @@ public final class PlanPlaces {
                         frames.get(i).at(stretch.length(), 0), frames.get(i).along());
                 Optional<WallCorner> corner = stretch.corner();
                 if (corner.isPresent()) {
-                    String words = printer.print(corner.get().words()) + " corner" + (run.copesAt(i) ? ", coped" : "");
+                    String words = run.opening()
+                            ? ofOpening(stretch, printer)
+                            : printer.print(corner.get().words()) + " corner" + (run.copesAt(i) ? ", coped" : "");
                     own.add(new Place(number, 0, words, end, corner, Optional.empty(), false));
                 } else {
                     own.add(end(end, run.right().orElseThrow(), number, false, printer));
@@ -75,6 +73,13 @@ public final class PlanPlaces {
             }
         }
         return places;
+    }
+
+    /** Round an opening no wall turns: the pieces meet flat, or on a rosette. */
+    private static String ofOpening(Stretch stretch, FigurePrinter printer) {
+        String corner = "corner of the opening, "
+                + printer.print(stretch.corner().orElseThrow().words());
+        return corner + (stretch.block().isPresent() ? ", on a rosette" : ", mitered flat");
     }
 
     private static Place end(Frame frame, Ending ending, int run, boolean left, FigurePrinter printer) {

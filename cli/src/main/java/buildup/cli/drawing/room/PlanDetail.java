@@ -54,22 +54,34 @@ final class PlanDetail {
     private final TextMeasure measure;
     private final double reach;
     private final double scale;
+    private final boolean opening;
 
     PlanDetail(Job job, Place place, TextMeasure measure) {
         this.job = job;
         this.place = place;
         this.measure = measure;
         this.reach = Math.max(
-                1, job.courses().stream().mapToDouble(Course::face).max().orElse(1));
+                1,
+                PlanShape.courses(job, place.run()).stream()
+                        .mapToDouble(Course::face)
+                        .max()
+                        .orElse(1));
+        this.opening = job.plan().runs().get(place.run()).opening();
         this.scale = WIDE / ((ALONG + PAST) * reach);
     }
 
     Group group(String id) {
         Box window = window();
         PlanShape shape = new PlanShape(job, onto(), window);
-        List<SceneItem> items = new ArrayList<>(shape.walls(place.run(), WALL * reach));
-        place.ending().ifPresent(ending -> items.addAll(against(ending, shape)));
-        items.addAll(shape.courses(place.run(), true));
+        List<SceneItem> items = new ArrayList<>();
+        if (opening) {
+            items.addAll(shape.courses(place.run(), true));
+            items.addAll(shape.blocks(place.run()));
+        } else {
+            items.addAll(shape.walls(place.run(), WALL * reach));
+            place.ending().ifPresent(ending -> items.addAll(against(ending, shape)));
+            items.addAll(shape.courses(place.run(), true));
+        }
         items.addAll(About.of(Subject.DIMENSIONS, names(window)));
         double size = Drafting.TEXT;
         Point middle = new Point(window.middle().x(), window.bottom() - 2 * size);
@@ -86,6 +98,12 @@ final class PlanDetail {
         double past = place.left() ? ALONG : PAST;
         double along = place.left() ? PAST : ALONG;
         double r = scale * reach;
+        if (opening) {
+            // as it hangs: legs go down, a head goes to either side
+            double down = place.corner().isPresent() ? ALONG : BACK;
+            double up = place.corner().isPresent() ? PAST : PAST + ALONG;
+            return new Box(-(PAST + ALONG) / 2 * r, -down * r, (PAST + ALONG) / 2 * r, up * r);
+        }
         boolean inside = place.corner().filter(WallCorner::inside).isPresent()
                 || place.ending().filter(end -> end.kind() == Ending.Kind.DIE).isPresent();
         boolean outside = place.corner().filter(corner -> !corner.inside()).isPresent();
@@ -94,6 +112,11 @@ final class PlanDetail {
 
     /** The stretch that it is seen along lies level, the room below it, the place itself at the origin. */
     private UnaryOperator<Point> onto() {
+        if (opening) {
+            Point at = place.frame().start();
+            Motion hung = Motion.shift(-at.x(), -at.y()).then(Motion.SWAP);
+            return p -> hung.apply(p).times(scale);
+        }
         double turn = Math.toDegrees(place.frame().along().angle());
         Motion level = Motion.shift(
                         -place.frame().start().x(), -place.frame().start().y())
@@ -131,9 +154,24 @@ final class PlanDetail {
         return points.stream().map(p -> p.times(scale)).toList();
     }
 
+    /** Round an opening names stand over the leg's or the head's outer side, which is up on both sides of a head. */
+    private List<SceneItem> hung(Box window, List<Spread.Wish> wishes, double gap) {
+        if (place.corner().isEmpty()) {
+            return List.of();
+        }
+        List<Spread.Wish> up = wishes.stream()
+                .map(wish -> new Spread.Wish(wish.text(), -wish.high(), -wish.low()))
+                .toList();
+        // behind a leg the head runs to the right, along a head it comes from the left
+        return Math.abs(place.frame().along().x())
+                        > Math.abs(place.frame().along().y())
+                ? Spread.labels(measure, up, window.face() + gap, 1, Drafting.TEXT)
+                : Spread.labels(measure, up, window.back() - gap, -1, Drafting.TEXT);
+    }
+
     /** Trim by its face, beside the side on which the stretch runs level. */
     private List<SceneItem> names(Box window) {
-        List<Spread.Wish> wishes = job.courses().stream()
+        List<Spread.Wish> wishes = PlanShape.courses(job, place.run()).stream()
                 .filter(Course::trim)
                 .sorted(Comparator.comparingDouble(Course::face).reversed())
                 .map(course -> new Spread.Wish(
@@ -142,6 +180,9 @@ final class PlanDetail {
                         -scale * course.face()))
                 .toList();
         double gap = 0.06;
+        if (opening) {
+            return hung(window, wishes, gap);
+        }
         return place.left()
                 ? Spread.labels(measure, wishes, window.face() + gap, 1, Drafting.TEXT)
                 : Spread.labels(measure, wishes, window.back() - gap, -1, Drafting.TEXT);

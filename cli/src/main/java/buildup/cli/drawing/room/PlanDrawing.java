@@ -158,6 +158,9 @@ public final class PlanDrawing {
         PlanShape shape = new PlanShape(job, onto, Scale.of(extent, scale).grown(1));
         List<SceneItem> items = new ArrayList<>(run.opening() ? List.of() : shape.walls(number, WALL / scale));
         items.addAll(shape.courses(number, false));
+        if (run.opening()) {
+            items.addAll(shape.blocks(number));
+        }
         BesideWalls free = new BesideWalls(items);
         double aside = (WALL + 1.6 * Drafting.SMALL_RING) / scale;
         for (Place place : places) {

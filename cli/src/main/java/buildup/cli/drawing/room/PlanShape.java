@@ -9,10 +9,12 @@ import buildup.cli.scene.Pattern;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Subject;
 import buildup.cli.scene.Tone;
+import buildup.engine.room.plan.Ending;
 import buildup.engine.room.plan.Opening;
 import buildup.engine.room.plan.Stretch;
 import buildup.engine.room.plan.WallCorner;
 import buildup.engine.room.plan.WallRun;
+import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
@@ -53,6 +55,60 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
         path(hidden, LineStyle.EXTENSION).ifPresent(lines -> items.add(new About(Subject.NAILER, List.of(lines))));
         path(edges, LineStyle.ARRIS).ifPresent(items::add);
         return items;
+    }
+
+    /** What stands at the corners and under the legs of a run round an opening: rosettes and plinth blocks. */
+    List<SceneItem> blocks(int number) {
+        WallRun run = job.plan().runs().get(number);
+        List<Frame> frames = job.frames().get(number);
+        double face =
+                courses(job, number).stream().mapToDouble(Course::face).max().orElse(0);
+        List<SceneItem> items = new ArrayList<>();
+        int last = frames.size() - 1;
+        Stretch end = run.stretches().get(last);
+        run.left()
+                .flatMap(PlanShape::block)
+                .ifPresent(covers -> items.addAll(block(frames.get(0), 0, covers, 0, face)));
+        run.right()
+                .flatMap(PlanShape::block)
+                .ifPresent(
+                        covers -> items.addAll(block(frames.get(last), end.length() - covers, end.length(), 0, face)));
+        for (int i = 0; i <= last; i++) {
+            double length = run.stretches().get(i).length();
+            Frame frame = frames.get(i);
+            if (run.stretches().get(i).block().isPresent()) {
+                double covers = run.stretches().get(i).block().getAsDouble();
+                items.addAll(block(frame, length - covers, length + face + covers, -covers, face + covers));
+            }
+        }
+        return items;
+    }
+
+    /** What runs along a run, as it runs there: round an opening out and up have changed places. */
+    static List<Course> courses(Job job, int run) {
+        return job.fits().stream()
+                .filter(fit -> fit.run() == run)
+                .map(Fit::course)
+                .distinct()
+                .toList();
+    }
+
+    private static Optional<Double> block(Ending ending) {
+        return ending.kind() == Ending.Kind.BLOCK && ending.block().isPresent()
+                ? Optional.of(ending.block().getAsDouble())
+                : Optional.empty();
+    }
+
+    private List<SceneItem> block(Frame frame, double from, double to, double near, double far) {
+        List<Point> outline = Stream.of(
+                        frame.at(from, near), frame.at(to, near), frame.at(to, far), frame.at(from, far))
+                .map(onto)
+                .toList();
+        List<Segment> lines = new ArrayList<>();
+        edges(outline, lines);
+        return Stream.of(area(outline, Tone.TRIM), path(lines, LineStyle.ARRIS))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** The walls of a run, so thick in plan, behind its wall plane. */

@@ -1,7 +1,9 @@
 package buildup.cli.drawing.room;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import buildup.cli.command.Typed;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.report.Fitted;
 import buildup.cli.scene.Area;
@@ -15,6 +17,7 @@ import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
+import buildup.engine.Answers;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
@@ -206,5 +209,49 @@ class PlanDrawingTest {
                         "left end: dies on a wall at 90°",
                         "left end: dies on a wall at 90°, leaning 0.3° over the run",
                         "right end: dies on a wall at 90°, leaning 0.3° away from it");
+    }
+
+    private static final String DOOR = """
+            title: Door
+            wood: yellow-poplar
+            space: { floor: 0, ceiling: 96, wall: { covering: 1/2 } }
+            pieces: [{ name: casing, profile: board 3/4 x 3-1/2, back: wall, bottom: datum }]
+            plan:
+              - name: door
+                around: opening
+                left: { end: block, block: 6 }
+                right: { end: block, block: 6 }
+                stretches:
+                  - { name: left leg, length: 80, corner: outside 90%s }
+                  - { name: head, length: 32, corner: outside 90%s }
+                  - { name: right leg, length: 80 }
+            """;
+
+    /** The casing is 3-1/2 wide, and a rosette reaches 1/8 past it on all sides: in every detail it is 3-3/4 to its 3-1/2. */
+    @Test
+    void the_corners_of_a_casing_are_drawn_at_large_with_their_rosettes() {
+        List<Group> places = places(DOOR.formatted(", block: 1/8", ", block: 1/8"));
+        assertThat(places).extracting(Group::id).containsExactly("place-1", "place-2", "place-3");
+        List<Box> squares = alone(places.get(1)).leaves().stream()
+                .filter(Area.class::isInstance)
+                .map(SceneItem::box)
+                .toList();
+        // the leg, the head, the rosette over both; then the ring of the number
+        Box rosette = squares.get(2);
+        assertThat(rosette.width()).isCloseTo(rosette.height(), within(1e-9));
+        assertThat(squares)
+                .anySatisfy(box -> assertThat(box.width() / rosette.width()).isCloseTo(3.5 / 3.75, within(1e-9)));
+        assertThat(texts(alone(places.get(1)))).contains("corner of the opening, outside 90°, on a rosette");
+        assertThat(texts(alone(places(DOOR.formatted("", "")).get(1))))
+                .contains("corner of the opening, outside 90°, mitered flat");
+    }
+
+    private static List<Group> places(String yaml) {
+        return groups(
+                PlanDrawing.of(Typed.of(yaml).known().flatMap(Answers::job).orElseThrow(), Drawn.FONT), "place-");
+    }
+
+    private static Scene alone(SceneItem item) {
+        return new Scene("", "", 0, 0, List.of(item));
     }
 }

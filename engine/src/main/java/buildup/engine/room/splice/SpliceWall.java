@@ -78,8 +78,9 @@ public record SpliceWall(double from, boolean anywhere, List<Double> studs, Fram
     public double seen(double along) {
         return eye.map(at -> {
                     Point sight = frame.at(along, 0).minus(at);
-                    double far = Math.max(1, sight.dot(sight));
-                    return Math.abs(sight.cross(frame.along())) / far;
+                    double aside = Math.abs(sight.cross(frame.along()));
+                    // along the wall that one comes in by nothing is seen but the last digits of its direction
+                    return aside < Tolerance.TOUCHING ? 0 : aside / Math.max(1, sight.dot(sight));
                 })
                 .orElse(0.0);
     }

@@ -64,13 +64,18 @@ public record Stick(Supply supply, int length, Origin origin, long price, List<S
         return LengthSteps.inches(length) / 12 * supply.feet();
     }
 
-    /** Square inches of its face that lie in pieces. */
+    /**
+     * Square inches of its face that lie in pieces, by their mean lengths: an end that is cut aslant takes half of its slant
+     * off, and miters that nest share what lies between them.
+     */
     public double area() {
         return strips.stream()
                 .mapToDouble(strip -> LengthSteps.inches(strip.width())
                         * strip.pieces().stream()
-                                .mapToDouble(
-                                        lie -> LengthSteps.inches(lie.piece().length()))
+                                .map(LaidPiece::piece)
+                                .mapToDouble(piece -> LengthSteps.inches(piece.length())
+                                        - Math.abs(piece.left().slant()) / 2
+                                        - Math.abs(piece.right().slant()) / 2)
                                 .sum())
                 .sum();
     }

@@ -1,6 +1,7 @@
 package buildup.engine.room.sticks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
 import buildup.engine.room.stock.LengthSteps;
@@ -56,6 +57,18 @@ class KerfTest {
         double end = LengthSteps.inches(first.get(1).to());
         // the kerf is rounded up to a 64th
         assertThat(end).isBetween(95.302, 95.302 + 1.0 / 64);
+    }
+
+    /** Two of 47-15/16 with 3/4 off either end, on their mean 47-3/16 each: 94-3/8 of 96, though they nest end over end. */
+    @Test
+    void what_is_used_of_a_stick_is_the_wood_in_its_pieces() {
+        Cutlist laid = box(
+                "name: fascia, profile: board 3/4 x 5-1/2, back: wall, bottom: datum",
+                "46-7/16",
+                "stock: { kerf: 1/8, trim: 0, sticks: [{ of: board 3/4 x 5-1/2, buy: 8', price: 2 }] }\n");
+        BuyLine bill = laid.cutList().bills().get(0);
+        assertThat(bill.used()).isCloseTo(2 * 47.1875 / 96, within(1e-4));
+        assertThat(bill.wasted()).isPositive();
     }
 
     @Test

@@ -82,6 +82,21 @@ class SplicePlacesTest {
         assertThat(Math.abs(joints.get(1).middle() - 125)).isEqualTo(65);
     }
 
+    /** In the middle wall of a bay, whose direction is no whole number, the joint still lies as far from the door as it can. */
+    @Test
+    void along_the_wall_that_one_comes_in_by_the_farthest_stud_is_taken() {
+        String bay = "{ name: side, length: 30, corner: inside 135 }, { name: front, length: 250, corner: inside 135 },"
+                + " { name: far, length: 30 }";
+        List<Splice.Joint> joints = joints(
+                "left: square, right: square, studs: [60, 76, 92, 108, 124, 140, 156, 172, 188],"
+                        + " entry: { stretch: front, at: 30 },",
+                bay,
+                "");
+        assertThat(joints)
+                .singleElement()
+                .satisfies(joint -> assertThat(joint.middle()).isCloseTo(188, within(1.0 / 64)));
+    }
+
     /** 200 in from 192: the joint may lie from 8 to 191-1/4, but stays 30 from either end. */
     @Test
     void no_joint_lies_within_what_is_held_back_at_an_end() {
