@@ -254,7 +254,7 @@ class SearchedTest {
         String yaml = cornice(
                 "between 1/8 and 1/2 by 0.001953125, now 1/4",
                 "between 2-1/2 and 4 by 0.001953125, now 3-1/2",
-                "must: [height <= 20]\n");
+                "must: [height <= 20, bottom of fascia <= 6]\n");
         AtomicLong judged = new AtomicLong();
         List<SearchPlan> plans = new ArrayList<>();
         SearchLimits some = new SearchLimits(1_000_000, 5, 1, plans::add, () -> judged.get() > 0, judged::addAndGet);
@@ -264,7 +264,8 @@ class SearchedTest {
         assertThat(plans.get(0).space()).isEqualTo(BigInteger.valueOf(193 * 769));
         assertThat(plans.get(0).all()).isTrue();
         assertThat(found.judged()).isLessThan(193 * 769);
-        assertThat(found.best()).isNotEmpty();
+        // no stack of the first that are tried has so long a lip, and today's needs no change
+        assertThat(found.smallest().orElseThrow().changes()).isEmpty();
         assertThat(found.proved()).isFalse();
         assertThat(said(searched))
                 .contains("search-interrupted: The search was interrupted: " + found.judged() + " of 148417 stacks were"

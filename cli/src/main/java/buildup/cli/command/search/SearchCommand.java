@@ -151,9 +151,9 @@ public final class SearchCommand implements Callable<Integer> {
                 .print(String.format(
                         Locale.ROOT,
                         plan.all()
-                                ? "%s stacks: all of them are tried, in about %s.\n"
+                                ? "%s stacks: all of them are tried, in about %3$s.\n"
                                 : "%s stacks: %d of them are tried, those with the fewest changes and then from"
-                                        + " other starts downhill, in about %s.\n",
+                                        + " other starts downhill, in about %3$s.\n",
                         plan.space(),
                         plan.most(),
                         time));

@@ -68,6 +68,10 @@ final class Exploration {
     private void everything(long count) {
         all = inChunks(count, this::meeting, found::with);
         rings = all ? space.sizes().size() : -1;
+        if (!all) {
+            // whoever had enough may not have come to today's stack, which may need no change
+            found.add(candidate(space.now()));
+        }
         if (all && found.meeting() == 0) {
             found.consider(candidate(space.now()));
             AtomicInteger fewest = new AtomicInteger(fewest());

@@ -369,7 +369,8 @@ public final class SearchSheets {
     }
 
     private static Phrase none(SearchResult result, Answered near) {
-        return Phrase.of("No stack meets every line{proved}. Fewest given up: {rules}, with {changes}.")
+        return Phrase.of("{none} meets every line{proved}. Fewest given up: {rules}, with {changes}.")
+                .with("none", result.proved() ? "No stack" : "None of those tried")
                 .with("proved", proof(result.proved()))
                 .with("rules", unmet(near))
                 .with("changes", near.changes().isEmpty() ? "today's sizes" : changes(near));
