@@ -16,11 +16,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What outlines that only lie against each other make together, against the union by the overlay library. */
 class AbuttingTest {
-    private static final int STACKS = Integer.getInteger("buildup.abutting.stacks", 400);
+    private static final int STACKS = Integer.getInteger("buildup.abutting.stacks", 100);
 
     private static Optional<List<Part>> abutting(List<Outline> outlines) {
         return Abutting.union(outlines, (i, j) -> Abutment.of(outlines.get(i), outlines.get(j)));
@@ -55,6 +56,7 @@ class AbuttingTest {
     }
 
     /** Sums of fractions are laid out; most stacks lie against each other, and where they do both say the same. */
+    @Tag("sampled")
     @Test
     void what_is_left_of_the_walks_is_what_an_overlay_makes() {
         int told = 0;
