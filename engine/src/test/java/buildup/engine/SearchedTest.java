@@ -312,6 +312,9 @@ class SearchedTest {
         assertThat(found.best().get(0).candidate().texts()).containsExactly(String.valueOf(3 + best));
         assertThat(found.best().get(0).candidate().judged().wishes().get(0).orElseThrow())
                 .isCloseTo(off.get(best), within(1e-9));
+        assertThat(said(search(yaml.replaceAll("parts: .*\\n", ""))))
+                .contains("not-a-wish: 'shares like Ionic' needs the parts of the trim, and the document does not name"
+                        + " them.");
         assertThat(said(search(yaml.replace("like Ionic", "like Gothic"))))
                 .anyMatch(line -> line.startsWith("unknown-figure: Nothing is called 'Gothic' behind 'in'."));
     }

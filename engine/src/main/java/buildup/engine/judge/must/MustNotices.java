@@ -22,11 +22,16 @@ final class MustNotices {
     static final Kind WITHIN_WITHOUT_EQUAL =
             NOT_A_RULE_CODE.refusal("'{rule}': 'within' goes with '='.", "Take 'within' out, or write '='.");
 
-    static final Kind NOT_A_WISH = Code.of("not-a-wish", "A line under 'wish:' cannot be read.")
-            .refusal(
-                    "'{wish}' is no wish.",
-                    "Write 'least FIGURE', 'most FIGURE', 'FIGURE near VALUE', 'shares like ORDER' or 'least change'; 'x 2' behind it"
-                            + " doubles its weight.");
+    private static final Code NOT_A_WISH_CODE = Code.of("not-a-wish", "A line under 'wish:' cannot be read.");
+
+    static final Kind NO_PARTS = NOT_A_WISH_CODE.refusal(
+            "'{wish}' needs the parts of the trim, and the document does not name them.",
+            "Name its pieces, as 'parts: { frieze: [frieze], cornice: [bed, crown, cap] }'.");
+
+    static final Kind NOT_A_WISH = NOT_A_WISH_CODE.refusal(
+            "'{wish}' is no wish.",
+            "Write 'least FIGURE', 'most FIGURE', 'FIGURE near VALUE', 'shares like ORDER' or 'least change'; 'x 2' behind it"
+                    + " doubles its weight.");
 
     static final Code UNKNOWN =
             Code.of("unknown-figure", "A line under 'must:' asks for a figure or name that is not known.");

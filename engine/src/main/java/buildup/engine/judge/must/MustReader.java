@@ -75,6 +75,13 @@ final class MustReader {
                 line.mark()));
     }
 
+    /** Whether a sheet of that key holds any row. */
+    boolean holds(String sheet) {
+        return known.sources().stream()
+                .map(KnownFigures.Source::sheet)
+                .anyMatch(one -> one.key().equals(sheet) && !one.rows().isEmpty());
+    }
+
     /** A figure by itself, as {@code reveal of bead over frieze}. */
     Optional<AskedFigure> figure(String text, Mark mark) {
         return asked(text, mark).map(found -> new AskedFigure(found.sources().get(0), found.names()));

@@ -19,6 +19,9 @@ final class WishReader {
     /** How far the shares of the parts are from those of an order, as a figure is asked for. */
     private static final String OFF_AN_ORDER = "off in ";
 
+    /** The key of the sheet in which the orders stand. */
+    private static final String ORDERS = "proportion.orders";
+
     private final MustReader figures;
     private final Notices notices;
 
@@ -48,6 +51,10 @@ final class WishReader {
             }
         }
         Matcher like = LIKE.matcher(words);
+        if (like.matches() && !figures.holds(ORDERS)) {
+            notices.add(MustNotices.NO_PARTS.with("wish", text).at(line.mark()));
+            return Optional.empty();
+        }
         if (like.matches()) {
             return figures.figure(OFF_AN_ORDER + like.group(1), line.mark())
                     .map(figure -> new WishRule(text, line.mark(), WishRule.Aim.LEAST, Optional.of(figure), 0, weight));
