@@ -84,7 +84,7 @@ final class TiledPicture {
      * @param front what else stands on the first page, before the plan of the parts
      */
     static List<PaperPage> pages(PageFrame upright, PaperSet set, List<SceneItem> items, Consumer<PageFlow> front) {
-        List<SceneItem> leaves = Unnamed.of(items);
+        List<SceneItem> leaves = Unnamed.leaves(items);
         Box whole = Box.around(leaves.stream().map(SceneItem::box).toList());
         Tiling standing = tiling(upright, set.part(), whole);
         Tiling lying = tiling(upright.turned(), set.part(), whole);

@@ -18,6 +18,15 @@ final class Unnamed {
         return items.stream().flatMap(Unnamed::of).toList();
     }
 
+    /** The same items one by one, without what they are about. */
+    static List<SceneItem> leaves(List<SceneItem> items) {
+        return items.stream().flatMap(Unnamed::leaves).toList();
+    }
+
+    private static Stream<SceneItem> leaves(SceneItem item) {
+        return item.held().isPresent() ? leaves(item.held().get()).stream() : of(item);
+    }
+
     private static Stream<SceneItem> of(SceneItem item) {
         if (item instanceof About about) {
             return About.of(about.subject(), of(about.items())).stream();
