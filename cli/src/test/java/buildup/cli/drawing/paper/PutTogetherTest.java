@@ -29,6 +29,8 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -273,6 +275,11 @@ class PutTogetherTest {
         List<PaperPage> pages = SectionDrawing.pages(Drawn.of(Drawn.CORNICE).section(), letter(), new Notices());
         List<Scene> scenes = PaperPage.scenes("A stack", pages);
         assertThat(checks(scenes.get(0))).isEmpty();
+        Set<Box> pieces = scenes.get(0).leaves().stream()
+                .filter(item -> item instanceof Path path && path.style() == LineStyle.RULE)
+                .map(SceneItem::box)
+                .collect(Collectors.toSet());
+        assertThat(pieces).as("the 11 pieces on the plan of the parts").hasSizeGreaterThan(11);
         for (Scene scene : scenes.subList(1, scenes.size())) {
             assertThat(checks(scene))
                     .hasSize(2)
