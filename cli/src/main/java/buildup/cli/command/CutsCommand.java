@@ -84,7 +84,7 @@ final class CutsCommand implements Callable<Integer> {
         bar.end();
         boolean known = all.stream().allMatch(one -> one.known().isPresent());
         Notices failed = new Notices();
-        if (known && !new Delivery(streams, options.output.file, inputs).put(written(all), failed)) {
+        if (known && !new Delivery(streams, options.output.file(), inputs).put(written(all), failed)) {
             all = all.stream().map(one -> one.refused(failed.sorted())).toList();
             known = false;
         }
@@ -148,7 +148,7 @@ final class CutsCommand implements Callable<Integer> {
             case text ->
                 two
                         ? new CutsComparison(all.get(0), all.get(1)).text()
-                        : told.get(0).text(options.output.file.isPresent());
+                        : told.get(0).text(options.output.file().isPresent());
             case json -> two ? beside(all, told) : told.get(0).json();
             case csv -> CommandAnswer.csv(told);
             case html ->

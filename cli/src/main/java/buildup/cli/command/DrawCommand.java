@@ -66,8 +66,6 @@ final class DrawCommand implements Callable<Integer> {
     /** Fine enough to print, and a sheet still opens on a telephone. */
     private static final int PNG_DOTS_PER_INCH = 150;
 
-    private static final Path STANDARD_OUTPUT = Path.of("-");
-
     /** Notes on what holds the pieces, which are found as the section is put together and concern one view alone. */
     private static final Set<String> WHAT_HOLDS =
             Set.of("counts-as-fixed", "hangs-on-its-fastenings", "support-that-only-hangs");
@@ -138,8 +136,7 @@ final class DrawCommand implements Callable<Integer> {
         if (wanted.isEmpty()) {
             notices.add(CommandNotices.NO_PICTURE_ENDING.with("file", output.toString()));
         } else {
-            Delivery delivery = new Delivery(
-                    streams, Optional.of(output).filter(file -> !file.equals(STANDARD_OUTPUT)), files.read());
+            Delivery delivery = new Delivery(streams, Optional.of(output), files.read());
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), delivery, notices));
         }
         answer.notices(concerns()).stream()

@@ -55,7 +55,7 @@ final class NewCommand implements Callable<Integer> {
         if (!STARTERS.contains(starter)) {
             notices.add(
                     CommandNotices.UNKNOWN_STARTER.with("name", starter).cure(Suggestion.phrase(starter, STARTERS)));
-        } else if (output.isPresent()) {
+        } else if (OutputFile.named(output).isPresent()) {
             OutputFile.writeNew(output.get(), stack(), notices);
         } else {
             streams.out().print(new String(stack(), StandardCharsets.UTF_8));

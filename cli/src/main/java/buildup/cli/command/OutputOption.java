@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.OutputFile;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -8,7 +9,11 @@ import picocli.CommandLine.Option;
 /** Where an answer goes, as every command that can print it asks. */
 @Command(addMethodSubcommands = false)
 final class OutputOption {
-    /** The file to write; absent for standard output. */
     @Option(names = "-o", paramLabel = "FILE", description = "Where to write (default: standard output).")
-    Optional<Path> file = Optional.empty();
+    private Optional<Path> asked = Optional.empty();
+
+    /** The file to write; absent for standard output, which {@code -} asks for too. */
+    Optional<Path> file() {
+        return OutputFile.named(asked);
+    }
 }

@@ -142,7 +142,7 @@ final class ProfileCommand implements Callable<Integer> {
         if (name.isEmpty() && (nearest || format.picture())) {
             notices.add((nearest ? CommandNotices.NEAREST_TO_WHAT : CommandNotices.PICTURE_OF_WHAT).notice());
         }
-        Delivery delivery = new Delivery(streams, output.file, files.read());
+        Delivery delivery = new Delivery(streams, output.file(), files.read());
         Optional<byte[]> answer = notices.refused() ? Optional.empty() : answer(lists, profile, notices);
         boolean delivered = answer.filter(bytes -> delivery.put(bytes, notices)).isPresent();
         if (!delivered && format == Format.json) {
@@ -223,7 +223,7 @@ final class ProfileCommand implements Callable<Integer> {
                             case json -> told.json();
                             case csv -> told.csv();
                             case html -> told.html();
-                            default -> told.text(output.file.isPresent());
+                            default -> told.text(output.file().isPresent());
                         })
                 .map(text -> text.getBytes(StandardCharsets.UTF_8));
     }

@@ -100,7 +100,7 @@ final class QuoteCommand implements Callable<Integer> {
                 .map(wanted -> Quote.of(wanted, lists, notices));
         String file = InputFiles.nameOf(order);
         LengthUnit unit = document.map(Order::unit).orElse(LengthUnit.INCH);
-        Delivery delivery = new Delivery(streams, output.file, files.read());
+        Delivery delivery = new Delivery(streams, output.file(), files.read());
         boolean delivered = quote.flatMap(one -> written(one, file, notices))
                 .filter(bytes -> delivery.put(bytes, notices))
                 .isPresent();
@@ -145,7 +145,7 @@ final class QuoteCommand implements Callable<Integer> {
             case json -> told.json();
             case csv -> told.csv();
             case html -> told.html();
-            default -> told.text(output.file.isPresent());
+            default -> told.text(output.file().isPresent());
         };
     }
 }

@@ -71,9 +71,9 @@ final class ReportCommand implements Callable<Integer> {
 
     /** Writes to the file that was asked for; without one all is well so far. */
     private boolean written(Answer answer, List<Path> inputs, Notices notices) {
-        return options.output.file.isEmpty()
+        return options.output.file().isEmpty()
                 || OutputFile.write(
-                        options.output.file.get(), kept(answer).getBytes(StandardCharsets.UTF_8), inputs, notices);
+                        options.output.file().get(), kept(answer).getBytes(StandardCharsets.UTF_8), inputs, notices);
     }
 
     /** What is said beside a text on the screen would be lost with the window: in a file it stands behind it. */
@@ -89,7 +89,7 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private int say(Answer answer) {
-        if (options.output.file.isEmpty()) {
+        if (options.output.file().isEmpty()) {
             streams.out().print(streams.outIsScreen() ? report(answer) : kept(answer));
         }
         if (options.format != Format.json) {

@@ -77,11 +77,11 @@ final class SchemaCommand implements Callable<Integer> {
                 ALL.stream().filter(one -> one.name().equals(name)).findFirst();
         if (schema.isEmpty()) {
             notices.add(CommandNotices.UNKNOWN_SCHEMA.with("name", name).cure(Suggestion.phrase(name, names())));
-        } else if (output.file.isEmpty()) {
+        } else if (output.file().isEmpty()) {
             streams.out().print(schema.get().written());
         } else {
             byte[] bytes = schema.get().written().getBytes(StandardCharsets.UTF_8);
-            OutputFile.write(output.file.get(), bytes, List.of(), notices);
+            OutputFile.write(output.file().get(), bytes, List.of(), notices);
         }
         streams.err().print(NoticeText.write(notices.sorted(), "schema", LengthUnit.INCH));
         return ExitCode.of(notices);

@@ -166,7 +166,7 @@ final class TraceCommand implements Callable<Integer> {
                                 ? options.in(found.unit().get())
                                 : options,
                         notices));
-        Delivery delivery = new Delivery(streams, output.file, files.read());
+        Delivery delivery = new Delivery(streams, output.file(), files.read());
         boolean delivered =
                 traced.filter(found -> delivery.put(written(found), notices)).isPresent();
         if (!delivered && format == Format.json) {
@@ -197,7 +197,7 @@ final class TraceCommand implements Callable<Integer> {
         CommandAnswer told = told(TraceTelling.of(name, kind, traced, unit));
         return switch (format) {
             case yaml -> TraceReport.yaml(name, kind, traced, notices.sorted());
-            case text -> told.text(output.file.isPresent());
+            case text -> told.text(output.file().isPresent());
             case json -> told.json();
             case csv -> told.csv();
             case html -> told.html();

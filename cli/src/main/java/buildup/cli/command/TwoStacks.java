@@ -37,7 +37,7 @@ record TwoStacks(Streams streams, ReportOptions options, SayingOption saying, Li
             return refuse(a.answer(), b.answer());
         }
         String report = written(a.answer(), b.answer());
-        if (options.output.file.isEmpty()) {
+        if (options.output.file().isEmpty()) {
             streams.out().print(report);
         } else {
             Notices notices = new Notices();
@@ -46,7 +46,7 @@ record TwoStacks(Streams streams, ReportOptions options, SayingOption saying, Li
             String kept = options.format == ReportOptions.Format.text
                     ? report + TextReport.notices(kept("A  ", a.answer()) + kept("B  ", b.answer()))
                     : report;
-            if (!OutputFile.write(options.output.file.get(), kept.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
+            if (!OutputFile.write(options.output.file().get(), kept.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
                 return refuse(a.answer().refused(notices.sorted()), b.answer());
             }
         }

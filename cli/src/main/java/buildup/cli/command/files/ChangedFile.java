@@ -19,14 +19,15 @@ public record ChangedFile(Streams streams, String word, Optional<Path> output, N
      * @return the exit code as far as files go: whether it is there now
      */
     public int put(String before, String after) {
-        if (output.isEmpty() && word.equals("-")) {
+        Optional<Path> file = OutputFile.named(output);
+        if (file.isEmpty() && (output.isPresent() || word.equals("-"))) {
             streams.out().print(after);
             return ExitCode.CLEAN;
         }
-        if (output.isEmpty() && after.equals(before)) {
+        if (file.isEmpty() && after.equals(before)) {
             return ExitCode.CLEAN;
         }
-        Path path = output.orElseGet(() -> Path.of(word));
+        Path path = file.orElseGet(() -> Path.of(word));
         boolean written = OutputFile.write(path, after.getBytes(StandardCharsets.UTF_8), List.of(), notices);
         return written ? ExitCode.CLEAN : ExitCode.NOT_WRITTEN;
     }

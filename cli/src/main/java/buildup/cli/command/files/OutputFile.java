@@ -40,12 +40,19 @@ public final class OutputFile {
     /** Links that lead to links, before they count as leading round. */
     private static final int MOST_LINKS = 40;
 
+    private static final Path STANDARD_OUTPUT = Path.of("-");
+
     private final Path path;
     private final Notices notices;
 
     private OutputFile(Path path, Notices notices) {
         this.path = path;
         this.notices = notices;
+    }
+
+    /** The file that was asked for; none where {@code -} asks for standard output. */
+    public static Optional<Path> named(Optional<Path> asked) {
+        return asked.filter(path -> !path.equals(STANDARD_OUTPUT));
     }
 
     /**
