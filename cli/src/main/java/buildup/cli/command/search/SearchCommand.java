@@ -20,7 +20,6 @@ import buildup.shared.notice.Notices;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -147,16 +146,11 @@ public final class SearchCommand implements Callable<Integer> {
         double seconds = each * plan.most() / Runtime.getRuntime().availableProcessors();
         String time =
                 seconds < 90 ? Math.max(1, Math.round(seconds)) + " seconds" : Math.round(seconds / 60) + " minutes";
-        streams.err()
-                .print(String.format(
-                        Locale.ROOT,
-                        plan.all()
-                                ? "%s stacks: all of them are tried, in about %3$s.\n"
-                                : "%s stacks: %d of them are tried, those with the fewest changes and then from"
-                                        + " other starts downhill, in about %3$s.\n",
-                        plan.space(),
-                        plan.most(),
-                        time));
+        String tried = plan.all()
+                ? "all of them are tried"
+                : plan.most()
+                        + " of them are tried, those with the fewest changes and then from other starts downhill";
+        streams.err().print(plan.space() + " stacks: " + tried + ", in about " + time + ".\n");
         streams.err().flush();
     }
 

@@ -338,7 +338,7 @@ public final class HoldsDrawing {
                 .filter(body -> body != nail.piece())
                 .map(section::name)
                 .toList();
-        return bitten.isEmpty() ? "" : " in " + listed(bitten);
+        return bitten.isEmpty() ? "" : " into " + listed(bitten);
     }
 
     private Group legend(WoodDrawing wood) {
