@@ -46,7 +46,8 @@ record TwoStacks(Streams streams, ReportOptions options, SayingOption saying, Li
             String kept = options.format == ReportOptions.Format.text
                     ? report + TextReport.notices(kept("A  ", a.answer()) + kept("B  ", b.answer()))
                     : report;
-            if (!OutputFile.write(options.output.file().get(), kept.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
+            if (!OutputFile.write(
+                    options.output.file().get(), kept.getBytes(StandardCharsets.UTF_8), inputs, notices)) {
                 return refuse(a.answer().refused(notices.sorted()), b.answer());
             }
         }
