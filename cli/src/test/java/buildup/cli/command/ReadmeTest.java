@@ -20,6 +20,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -214,12 +215,27 @@ class ReadmeTest {
         }
         assertThat(pages).hasSizeGreaterThan(6);
         for (Path page : pages) {
-            Matcher link = Pattern.compile("\\]\\(([^)#]+)\\)").matcher(Ran.read(page));
+            Matcher link = Pattern.compile("\\]\\(([^)#]*)(?:#([^)]+))?\\)").matcher(Ran.read(page));
             while (link.find()) {
-                Path target = page.resolveSibling(link.group(1));
+                Path target = link.group(1).isEmpty() ? page : page.resolveSibling(link.group(1));
                 assertThat(target).as("%s in %s", link.group(1), page).exists();
+                if (link.group(2) != null) {
+                    assertThat(anchors(target))
+                            .as("%s in %s", link.group(), page)
+                            .contains(link.group(2));
+                }
             }
         }
+    }
+
+    /** The headings of a page as links name them: small letters, blanks as hyphens, no other signs. */
+    private static List<String> anchors(Path page) throws IOException {
+        return Ran.read(page)
+                .lines()
+                .filter(line -> line.matches("#+ .*"))
+                .map(line -> line.replaceFirst("#+ ", "").toLowerCase(Locale.ROOT))
+                .map(line -> line.replaceAll("[^a-z0-9 -]", "").replace(' ', '-'))
+                .toList();
     }
 
     @Test
