@@ -3,6 +3,7 @@ package buildup.cli.drawing.hold;
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.WoodDrawing;
+import buildup.cli.drawing.draft.Words;
 import buildup.cli.drawing.label.MarkNumbers;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
@@ -53,6 +54,11 @@ import java.util.stream.Stream;
  * bites; while no nails are given, one place for each piece where a nail could go.
  */
 public final class HoldsDrawing {
+    /** How wide the list of what the numbers mean may grow, in sizes of its letters, so that the picture is not drawn small. */
+    private static final double LISTED_WIDTH = 36;
+
+    private static final int MOST_LINES = 4;
+
     /** From one stroke across the bite of a nail to the next, and half a stroke, in. */
     private static final double THREAD = 0.09;
 
@@ -239,18 +245,26 @@ public final class HoldsDrawing {
                 .reduce(view.window().face(), Math::max);
         // the list reads from the top down; its lines are set from the bottom up
         List<Spread.Wish> wishes = new ArrayList<>();
+        List<Integer> owners = new ArrayList<>();
         for (int i = ordered.size() - 1; i >= 0; i--) {
             double y = ordered.get(i).at().y();
-            wishes.add(new Spread.Wish(ordered.get(i).words(), y, y));
+            List<String> said = Words.lines(measure, ordered.get(i).words(), size, LISTED_WIDTH * size, MOST_LINES);
+            for (int line = said.size() - 1; line >= 0; line--) {
+                wishes.add(new Spread.Wish(said.get(line), y, y));
+                owners.add(i);
+            }
         }
         List<Label> lines = Spread.besides(measure, wishes, beside + 3.5 * size, size);
         List<SceneItem> words = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             Label line = lines.get(i);
-            int number = lines.size() - i;
-            Subject subject = ordered.get(number - 1).subject();
-            Point ring = new Point(beside + 2.5 * size, line.at().y() + size * Label.CAPITALS / 2);
-            items.add(new About(subject, numbers.ringed(number, ring)));
+            int owner = owners.get(i);
+            Subject subject = ordered.get(owner).subject();
+            boolean head = i == lines.size() - 1 || owners.get(i + 1) != owner;
+            if (head) {
+                Point ring = new Point(beside + 2.5 * size, line.at().y() + size * Label.CAPITALS / 2);
+                items.add(new About(subject, numbers.ringed(owner + 1, ring)));
+            }
             words.add(new About(subject, List.of(line)));
         }
         items.addAll(words);
