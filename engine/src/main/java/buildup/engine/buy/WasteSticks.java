@@ -40,7 +40,10 @@ public record WasteSticks(Supply supply, double waste, double lengths, double st
     }
 
     private static WasteSticks of(Shop shop, Supply supply, List<Stick> own, double waste, Notices notices) {
-        double lengths = own.stream().mapToDouble(Stick::area).sum() / supply.width();
+        double lengths = own.stream()
+                .flatMap(stick -> stick.strips().stream())
+                .mapToDouble(strip -> LengthSteps.inches(strip.width()) / supply.width() * ends(strip))
+                .sum();
         double sticks = own.stream()
                 .mapToDouble(stick -> LengthSteps.inches(stick.length()))
                 .sum();
@@ -54,6 +57,13 @@ public record WasteSticks(Supply supply, double waste, double lengths, double st
         }
         Basket basket = supply.buy().isEmpty() ? Basket.EMPTY : Basket.holding(missing, packs(shop, supply, own));
         return new WasteSticks(supply, waste, lengths, sticks, basket);
+    }
+
+    /** The lengths of a strip, each from long point to long point. */
+    private static double ends(Stick.Strip strip) {
+        return strip.pieces().stream()
+                .mapToDouble(lie -> LengthSteps.inches(lie.piece().length()))
+                .sum();
     }
 
     private static List<Pack> packs(Shop shop, Supply supply, List<Stick> own) {
