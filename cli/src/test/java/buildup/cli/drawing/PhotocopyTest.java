@@ -80,6 +80,7 @@ class PhotocopyTest {
     }
 
     /** In every picture, also of stacks of chance: regions that differ in tone or hatch, and lines that a legend explains. */
+    @Tag("long")
     @ParameterizedTest
     @MethodSource("documents")
     void what_differs_on_a_screen_differs_in_black_and_white(String yaml) {
@@ -108,6 +109,7 @@ class PhotocopyTest {
         assertThat(looked).isGreaterThan(3);
     }
 
+    @Tag("long")
     @Test
     void the_check_sees_tones_without_hatch_hatches_of_one_kind_and_lines_as_wide() {
         List<Segment> one = Outline.rectangle(new Box(0, 0, 2, 2)).segments();
