@@ -20,7 +20,12 @@ final class CommandNotices {
     private static final Code NO_KNIFE =
             Code.of("no-knife", "The template of a knife is asked for where there is none.");
     private static final Code UNKNOWN_PORT = Code.of("unknown-port", "A page should be served at a port that is none.");
+    private static final Code NO_SUCH_VIEW =
+            Code.of("option-of-another-view", "An option is given that changes nothing in the view that is drawn.");
     private static final Code PORT_TAKEN = Code.of("port-taken", "A page should be served at a port that is taken.");
+
+    static final Kind OTHER_VIEW = NO_SUCH_VIEW.refusal(
+            "{option} has no meaning in the view of {view}.", "Leave it out, or take --view {other}.");
 
     static final Kind INPUT_TWICE =
             FileNotices.NO_STACK.refusal("Standard input cannot be both stacks.", "Give one of them as a file.");

@@ -87,7 +87,7 @@ final class DrawCommand implements Callable<Integer> {
     @Option(
             names = "--eye",
             paramLabel = "NAME",
-            description = "In the view of rays, what this eye sees alone (default: the light, then each eye).")
+            description = "In the view of rays, what this eye sees alone (default: each light, then each eye).")
     private Optional<String> eye = Optional.empty();
 
     @Option(
@@ -135,7 +135,7 @@ final class DrawCommand implements Callable<Integer> {
         Answer answer = new StackLoader(files, notices, lights(notices)).load(stack, catalog.files);
         if (wanted.isEmpty()) {
             notices.add(CommandNotices.NO_PICTURE_ENDING.with("file", output.toString()));
-        } else {
+        } else if (fitsTheView(notices)) {
             Delivery delivery = new Delivery(streams, Optional.of(output), files.read());
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), delivery, notices));
         }
@@ -144,6 +144,25 @@ final class DrawCommand implements Callable<Integer> {
                 .forEach(notices::add);
         streams.err().print(saying.said(notices.sorted(), answer.file(), answer.unit()));
         return ExitCode.of(notices);
+    }
+
+    /** What has no meaning in a view is said, not left out. */
+    private boolean fitsTheView(Notices notices) {
+        Set<View> lit = EnumSet.of(View.elevation, View.rays);
+        return fitsTheView("--light", light.isPresent(), lit, notices)
+                & fitsTheView("--eye", eye.isPresent(), EnumSet.of(View.rays), notices)
+                & fitsTheView("--times", times != 1, EnumSet.of(View.season), notices);
+    }
+
+    private boolean fitsTheView(String option, boolean given, Set<View> views, Notices notices) {
+        if (!given || views.contains(view)) {
+            return true;
+        }
+        notices.add(CommandNotices.OTHER_VIEW
+                .with("option", option)
+                .with("view", view.name())
+                .with("other", views.iterator().next().name()));
+        return false;
     }
 
     /** The questions that the picture answers: nothing else is said beside it. */

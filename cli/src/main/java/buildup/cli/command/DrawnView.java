@@ -109,13 +109,15 @@ record DrawnView(
         return known.lights().stream().findFirst();
     }
 
-    /** The rays of the first light; then, each on its own sheet, those of every eye. */
+    /** Each on its own sheet, the rays of every light and then those of every eye. */
     private List<Scene> rays() {
-        List<Shown> shown = new ArrayList<>();
-        if (!known.lights().isEmpty() || known.sights().isEmpty()) {
-            light().ifPresent(light ->
-                    shown.add(new Shown("In " + light.light().name(), RaysDrawing.of(stack(), light, font))));
+        if (known.lights().isEmpty() && known.sights().isEmpty()) {
+            notices.add(CommandNotices.NO_LIGHT.notice());
         }
+        List<Shown> shown = new ArrayList<>();
+        known.lights()
+                .forEach(light ->
+                        shown.add(new Shown("In " + light.light().name(), RaysDrawing.of(stack(), light, font))));
         known.sights().forEach(sight -> shown.add(seen(sight)));
         return fullSize(shown);
     }
@@ -165,7 +167,20 @@ record DrawnView(
         if (clear.isEmpty()) {
             notices.add(CommandNotices.NO_CLEARANCE.notice());
         }
-        return clear.map(scene -> fullSize("Clearances", scene)).orElse(List.of());
+        return clear.map(scene -> frame().map(this::clearance).orElseGet(() -> fullSize("Clearances", scene)))
+                .orElse(List.of());
+    }
+
+    /** The section at full size, and the front on a page of its own, since it is not. */
+    private List<Scene> clearance(PageFrame frame) {
+        Scene section = ClearanceDrawing.forScale(stack(), known.clearance(), 1, font);
+        if (Paper.tooMany(frame, section.box(), notices)) {
+            return List.of();
+        }
+        List<PaperPage> pages = new ArrayList<>(Paper.fullSize(frame, "Clearances", section));
+        ClearanceDrawing.front(stack(), known.clearance(), font)
+                .ifPresent(front -> pages.addAll(Paper.asDrawn(frame, "Fire from the front", front)));
+        return numbered(pages);
     }
 
     private List<Scene> plan() {

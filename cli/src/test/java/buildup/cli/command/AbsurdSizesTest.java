@@ -93,10 +93,13 @@ class AbsurdSizesTest {
 
     @Test
     void a_picture_of_too_many_dots_is_refused_and_one_of_lines_is_drawn() {
-        byte[] stack = "pieces: [{ name: a, profile: board 3/4 x 10000, back: wall, bottom: 0 }]".getBytes(UTF_8);
+        byte[] stack = """
+                lights: [{ name: lamp, altitude: 35, azimuth: 45 }]
+                pieces: [{ name: a, profile: board 3/4 x 10000, back: wall, bottom: 0 }]
+                """.getBytes(UTF_8);
         for (String view : List.of("elevation", "rays", "holds")) {
             Path png = folder.resolve(view + ".png");
-            Ran dots = Ran.with(stack, "draw", "-", "--view", view, "--light", "35,45", "-o", png.toString());
+            Ran dots = Ran.with(stack, "draw", "-", "--view", view, "-o", png.toString());
             if (dots.code() == ExitCode.REFUSED) {
                 assertThat(dots.err()).contains("million pixels");
                 assertThat(png).doesNotExist();

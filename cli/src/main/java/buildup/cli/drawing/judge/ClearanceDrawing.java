@@ -61,9 +61,12 @@ public final class ClearanceDrawing {
     private final Box frame;
     private final double size;
     private final int smaller;
+    private final boolean alone;
 
-    private ClearanceDrawing(Section section, Clearance clearance, int smaller, TextMeasure measure) {
+    /** @param alone whether letters are of one size on paper; else they grow with a picture that is seen whole */
+    private ClearanceDrawing(Section section, Clearance clearance, int smaller, boolean alone, TextMeasure measure) {
         this.smaller = smaller;
+        this.alone = alone;
         this.section = section;
         this.clearance = clearance;
         this.measure = measure;
@@ -78,7 +81,7 @@ public final class ClearanceDrawing {
                 .map(firebox -> Math.max(window.top(), firebox.top() + BELOW))
                 .orElse(window.top());
         this.frame = reaching(new Box(window.back(), low, window.face() + ROOM, high));
-        this.size = smaller == 1 ? Math.max(view.letters(), 0.012 * frame.height()) : smaller * Drafting.TEXT;
+        this.size = alone ? smaller * Drafting.TEXT : Math.max(view.letters(), 0.012 * frame.height());
     }
 
     /** As much more as it takes to show the near edge of what is kept clear, where that is not far. */
@@ -101,7 +104,7 @@ public final class ClearanceDrawing {
     /** The picture; nothing when the document asks nothing to be kept clear. */
     public static Optional<Scene> of(Section section, Clearance clearance, TextMeasure measure) {
         return isAsked(clearance)
-                ? Optional.of(new ClearanceDrawing(section, clearance, 1, measure).scene())
+                ? Optional.of(new ClearanceDrawing(section, clearance, 1, false, measure).scene())
                 : Optional.empty();
     }
 
@@ -112,7 +115,7 @@ public final class ClearanceDrawing {
 
     /** The front with what fire rules allow there; nothing while the sides of the opening are not given. */
     public static Optional<Scene> front(Section section, Clearance clearance, TextMeasure measure) {
-        ClearanceDrawing drawing = new ClearanceDrawing(section, clearance, 1, measure);
+        ClearanceDrawing drawing = new ClearanceDrawing(section, clearance, 1, true, measure);
         return clearance
                 .firebox()
                 .flatMap(firebox -> FireFront.of(section, clearance, firebox, measure, Drafting.TEXT))
@@ -129,7 +132,7 @@ public final class ClearanceDrawing {
 
     /** The section alone with letters that are read when it is made so many times smaller. */
     public static Scene forScale(Section section, Clearance clearance, int smaller, TextMeasure measure) {
-        return new ClearanceDrawing(section, clearance, smaller, measure).scene();
+        return new ClearanceDrawing(section, clearance, smaller, true, measure).scene();
     }
 
     private Scene scene() {
@@ -145,7 +148,7 @@ public final class ClearanceDrawing {
         MarkNumbers numbers = numbered(marks, items);
         items.addAll(numbers.items());
         items.addAll(names.items());
-        if (smaller == 1) {
+        if (!alone) {
             front().ifPresent(front -> items.addAll(About.of(Subject.CLEARANCE, List.of(beside(front, items)))));
         }
         items.add(PictureSheet.below(items, legend(marks, numbers), 2 * size));

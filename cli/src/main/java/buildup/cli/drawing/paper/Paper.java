@@ -50,7 +50,16 @@ public final class Paper {
         List<SceneItem> picture =
                 scene.items().stream().filter(item -> !isLegend(item)).toList();
         return whole(frame, set, scene.items())
-                .orElseGet(() -> TiledPicture.pages(frame, set, picture, flow -> flow.blocks(legends, LEGEND_GAP)));
+                .orElseGet(() -> apart(frame, set, picture, flow -> flow.blocks(legends, LEGEND_GAP)));
+    }
+
+    /** A picture that fits once its texts are before it stays whole: it needs no plan of parts and no crosses. */
+    private static List<PaperPage> apart(
+            PageFrame frame, PaperSet set, List<SceneItem> picture, Consumer<PageFlow> front) {
+        return whole(frame, set, picture)
+                .map(page -> Stream.concat(flowing(frame, set.view(), front).stream(), page.stream())
+                        .toList())
+                .orElseGet(() -> TiledPicture.pages(frame, set, picture, front));
     }
 
     private static boolean isLegend(SceneItem item) {
