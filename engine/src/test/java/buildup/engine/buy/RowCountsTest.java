@@ -2,9 +2,13 @@ package buildup.engine.buy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.engine.Answers;
+import buildup.engine.hold.framing.Landing;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How many fasteners a row takes; counted by hand, the places beside each. */
 class RowCountsTest {
@@ -55,6 +59,37 @@ class RowCountsTest {
         String plan = "plan:\n  - { name: run, left: die, right: die, studs: { every: 16, first: 10 },"
                 + " stretches: [{ name: wall, length: 120 }] }\n";
         assertThat(frieze("spacing: 16", plan).count()).isEqualTo(7);
+    }
+
+    /**
+     * Studs every 24 from 12 on: a row of 16 from 12 on has 7 places, to 108. Studs every 16 from 15-1/4 on: a row of 32 has 4,
+     * to 111-1/4. A stick of 3 has no stud, and a nail near either end all the same.
+     */
+    @ParameterizedTest
+    @CsvSource({"24, 12, 120, 16, 7", "16, 15-1/4, 120, 32, 4", "16, 15-1/4, 3, 16, 2"})
+    void a_row_that_goes_past_some_studs_is_counted_as_it_is_set_out(
+            String every, String first, String length, String spacing, int count) {
+        String plan = "plan: [{ left: die, right: die, studs: { every: " + every + ", first: " + first
+                + " }, stretches: [{ name: wall, length: " + length + " }] }]\n";
+        assertThat(frieze("spacing: " + spacing, plan).count()).isEqualTo(count);
+    }
+
+    /** Round an outside corner the face is 3/4 longer, so that 105-1/2 takes 15, as on a wall of which nothing is known. */
+    @ParameterizedTest
+    @ValueSource(strings = {"masonry", "{ every: 16, first: 12, bottom-plate: 90 }"})
+    void a_report_tells_as_many_on_the_wall_as_it_counts(String studs) {
+        String plan = "plan: [{ left: die, right: die, studs: " + studs + ", stretches:"
+                + " [{ name: a, length: 105-1/2, corner: outside 90 }, { name: b, length: 3 }] }]\n";
+        String yaml = BoughtJob.FRIEZE
+                + "fastenings: [{ name: row, use: 15 ga x 2-1/2, piece: frieze, at: { up: 2 }, spacing: 8 }]\n" + plan
+                + "supplies: {}\n";
+        List<Landing> landings = BoughtJob.answer(yaml)
+                .known()
+                .map(Answers::framing)
+                .orElseThrow()
+                .landings();
+        assertThat(landings).extracting(landing -> landing.places().size()).containsExactly(15, 2);
+        assertThat(frieze("spacing: 8", plan).count()).isEqualTo(15 + 2);
     }
 
     /** Masonry takes a nail anywhere, and so is counted as a wall of which nothing is known. */

@@ -19,20 +19,14 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /** Asks whether rows of nails and screws land on what stands behind wall and ceiling. */
 public final class Landings {
     /** A nail nearer to the edge of a stud than this, in, is taken to miss it: common practice, no source. */
     static final double FROM_EDGE = 0.25;
-
-    /** Nearer to the end of a stick than this, in, no row is begun: common practice, no source. */
-    static final double FROM_END = 1;
 
     /** So many places are named where a row misses; the count tells of the others. */
     private static final int MOST_NAMED = 4;
@@ -152,21 +146,11 @@ public final class Landings {
         return Math.max(0, row.width() / 2 - FROM_EDGE);
     }
 
-    private static List<Double> places(Fit fit, double first, double spacing) {
-        double from = fit.start() + FROM_END;
-        double to = fit.start() + fit.wall() - FROM_END;
-        List<Double> places = new ArrayList<>();
-        double begin = first + Math.ceil((from - first) / spacing - Tolerance.COINCIDENT) * spacing;
-        for (int i = 0; begin + i * spacing <= to + Tolerance.COINCIDENT; i++) {
-            places.add(begin + i * spacing);
-        }
-        return places;
-    }
-
     private Landing anywhere(WallRun run, Fit fit, Fixed fixed, Into into) {
         double spacing = fixed.fastening().spacing();
         double first = fixed.fastening().first();
-        List<Double> places = places(fit, first, spacing);
+        RowPlaces stick = RowPlaces.of(fit, fixed);
+        List<Double> places = stick.anywhere();
         Layout as = new Layout(first, spacing, 0);
         return new Landing(
                 run.name(),
@@ -178,7 +162,7 @@ public final class Landings {
                 places,
                 List.of(),
                 0,
-                between(fit, places),
+                stick.without(places),
                 OptionalDouble.empty(),
                 as);
     }
@@ -187,7 +171,8 @@ public final class Landings {
     private Landing nowhere(WallRun run, Fit fit, Fixed fixed, double off) {
         double spacing = fixed.fastening().spacing();
         double first = fixed.fastening().first();
-        List<Double> places = places(fit, first, spacing);
+        RowPlaces stick = RowPlaces.of(fit, fixed);
+        List<Double> places = stick.anywhere();
         notices.add(FramingNotices.BETWEEN_JOISTS
                 .with("row", fixed.fastening().name())
                 .with("stretch", fit.stretch())
@@ -205,7 +190,7 @@ public final class Landings {
                 places,
                 places,
                 off,
-                fit.wall(),
+                stick.without(List.of()),
                 OptionalDouble.of(0),
                 new Layout(first, spacing, places.size()));
     }
@@ -213,11 +198,12 @@ public final class Landings {
     private Landing on(WallRun run, Stretch stretch, Fit fit, Fixed fixed, Into into, FramingRow row) {
         double spacing = fixed.fastening().spacing();
         boolean set = fixed.fastening().first() > 0;
-        Layout best = best(stretch, fit, row, spacing);
-        double first = set
-                ? fixed.fastening().first()
-                : best.spacing() > spacing ? fixed.fastening().first() : best.first();
-        List<Double> places = places(fit, first, spacing);
+        RowPlaces stick = RowPlaces.of(fit, fixed);
+        Optional<Layout> own = layout(stick, stretch, row, spacing);
+        double first = set ? fixed.fastening().first() : own.map(Layout::first).orElse(0.0);
+        List<Double> places = first > 0 ? stick.from(first, spacing) : stick.anywhere();
+        Layout best =
+                best(own, layout(stick, stretch, row, row.every())).orElse(new Layout(first, spacing, places.size()));
         List<Double> misses = misses(places, row, stretch);
         double off = misses.stream()
                 .mapToDouble(place -> Math.abs(row.nearest(place, stretch.length()) - place) - reach(row))
@@ -235,7 +221,7 @@ public final class Landings {
                 places,
                 misses,
                 off,
-                between(fit, landed),
+                stick.without(landed),
                 OptionalDouble.empty(),
                 best);
         if (!misses.isEmpty()) {
@@ -251,45 +237,44 @@ public final class Landings {
                 .toList();
     }
 
-    /** The longest stretch of the stick without one that lands, in. */
-    private static double between(Fit fit, List<Double> landed) {
-        double before = fit.start();
-        double most = 0;
-        for (double place : landed) {
-            most = Math.max(most, place - before);
-            before = place;
+    /** The row set out at a spacing and begun where most of it lands; absent where no beginning lands any, or no spacing. */
+    private static Optional<Layout> layout(RowPlaces stick, Stretch stretch, FramingRow row, double spacing) {
+        Optional<Layout> best = Optional.empty();
+        int most = 0;
+        for (double aside : spacing > 0 ? new double[] {0, -reach(row), reach(row)} : new double[0]) {
+            for (double middle : row.upTo(stretch.length())) {
+                double place = middle + aside;
+                double before = place - Math.floor(place / spacing + Tolerance.COINCIDENT) * spacing;
+                double first = before > Tolerance.COINCIDENT ? before : spacing;
+                List<Double> places = stick.from(first, spacing);
+                int misses = misses(places, row, stretch).size();
+                int lands = places.size() - misses;
+                if (lands > most
+                        || lands == most
+                                && best.filter(one -> misses < one.misses()).isPresent()) {
+                    best = Optional.of(new Layout(first, spacing, misses));
+                    most = lands;
+                }
+            }
         }
-        return Math.max(most, fit.start() + fit.wall() - before);
+        return best;
     }
 
-    /**
-     * The row begun where most of it lands; where not all does at its own spacing, at that of the framing, or at twice
-     * that of it where that is no wider than its own.
-     */
-    private static Layout best(Stretch stretch, Fit fit, FramingRow row, double spacing) {
-        List<Layout> layouts = new ArrayList<>();
-        Set<Double> spacings = new LinkedHashSet<>(List.of(spacing));
-        if (row.every() > 0) {
-            spacings.add(row.every());
-        }
-        for (double every : spacings) {
-            row.upTo(stretch.length()).stream()
-                    .map(middle -> middle - Math.floor(middle / every + Tolerance.COINCIDENT) * every)
-                    .map(first -> first > Tolerance.COINCIDENT ? first : every)
-                    .map(first -> new Layout(
-                            first,
-                            every,
-                            misses(places(fit, first, every), row, stretch).size()))
-                    .min(Comparator.comparingInt(Layout::misses).thenComparingDouble(Layout::first))
-                    .ifPresent(layouts::add);
-        }
-        return layouts.stream().min(Comparator.comparingInt(Layout::misses)).orElse(new Layout(spacing, spacing, 0));
+    /** At its own spacing, unless fewer miss at that of the framing. */
+    private static Optional<Layout> best(Optional<Layout> own, Optional<Layout> framed) {
+        return own.isEmpty()
+                        || framed.filter(other -> other.misses() < own.get().misses())
+                                .isPresent()
+                ? framed
+                : own;
     }
 
     private void say(Landing landing) {
         List<Figure> named =
                 landing.misses().stream().limit(MOST_NAMED).map(Figure::length).toList();
         boolean all = landing.best().misses() == 0;
+        boolean ownSpacing =
+                Math.abs(landing.best().spacing() - landing.fixed().fastening().spacing()) <= Tolerance.COINCIDENT;
         notices.add(FramingNotices.MISSES
                 .with("row", landing.fixed().fastening().name())
                 .with("stretch", landing.stretch())
@@ -303,7 +288,7 @@ public final class Landings {
                 .amount(Figure.length(landing.off()))
                 .cure(
                         all
-                                ? (landing.set() ? FramingNotices.LEAVE_OUT : FramingNotices.SET_OUT)
+                                ? (landing.set() && ownSpacing ? FramingNotices.LEAVE_OUT : FramingNotices.SET_OUT)
                                         .with(
                                                 "first",
                                                 Figure.length(landing.best().first()))

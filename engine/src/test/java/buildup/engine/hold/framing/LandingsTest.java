@@ -103,6 +103,63 @@ class LandingsTest {
         assertThat(said(answer)).isEmpty();
     }
 
+    /**
+     * Studs at 12, 36, .. 132 and spaces of 16 meet every 48: from 12, at 12, 60 and 108 of 12, 28, .. 140. Begun anywhere
+     * else no more land.
+     */
+    @Test
+    void a_row_whose_spacing_does_not_go_with_the_studs_begins_where_most_of_it_lands() {
+        Answer answer = ask("piece: base, at: { up: 3 }", "studs: { every: 24, first: 12 },", "");
+        Landing row = landing(answer);
+        assertThat(row.places())
+                .isEqualTo(IntStream.range(0, 9).mapToObj(i -> 12.0 + 16 * i).toList());
+        assertThat(row.landed()).isEqualTo(3);
+        assertThat(row.best()).isEqualTo(new Landing.Layout(12, 24, 0));
+        assertThat(NoticeWords.INCHES.cure(said(answer).get(0)))
+                .isEqualTo("Set it out with 'first: 12' and 'spacing: 24'.");
+    }
+
+    /** Studs at 15-1/4, 63-1/4 and 111-1/4, 48 apart, are met by spaces of 12 from 3-1/4 on. */
+    @Test
+    void a_row_closer_than_the_studs_lands_on_those_that_it_can() {
+        Landing row =
+                landing(ask("piece: base, at: { up: 3 }, spacing: 12", "studs: { every: 16, first: 15-1/4 },", ""));
+        assertThat(row.places()).startsWith(3.25, 15.25, 27.25);
+        assertThat(row.landed()).isEqualTo(3);
+    }
+
+    /** From 43 on the studs stand an inch farther on: begun 1/2 beside the first, where its edge still takes it, all land. */
+    @Test
+    void a_row_begins_beside_the_middle_of_a_stud_where_more_of_it_then_lands() {
+        Landing row =
+                landing(ask("piece: base, at: { up: 3 }", "", ", studs: [10, 26, 43, 59, 75, 91, 107, 123, 139]"));
+        assertThat(row.places()).hasSize(9).startsWith(10.5);
+        assertThat(row.misses()).isEmpty();
+    }
+
+    /** Between the ends of a stick of 14, 12 in, is one space. */
+    @Test
+    void a_stick_without_a_stud_is_nailed_near_either_end_and_all_of_it_misses() {
+        Answer answer = ask("piece: base, at: { up: 3 }", "studs: { every: 16, first: 15-1/4 },", "");
+        assertThat(said(answer)).isEmpty();
+        Answer stub = answer(BASE + "fastenings: [{ name: row, use: 15 ga x 2-1/2, piece: base, at: { up: 3 } }]\n"
+                + "plan: [{ left: die, right: die, studs: { every: 16, first: 15-1/4 },"
+                + " stretches: [{ name: stub, length: 14 }] }]\n");
+        assertThat(landing(stub).places()).containsExactly(1.0, 13.0);
+        assertThat(landing(stub).landed()).isZero();
+        assertThat(NoticeWords.INCHES.cure(said(stub).get(0))).startsWith("Add blocking between them");
+    }
+
+    /** 58 between the ends of 60 take 4 spaces of 14-1/2. */
+    @Test
+    void masonry_takes_a_nail_near_either_end_and_none_farther_apart_than_the_spacing() {
+        Landing row = landing(answer(BASE
+                + "fastenings: [{ name: row, use: 15 ga x 2-1/2, piece: base, at: { up: 3 }, spacing: 16 }]\n"
+                + "plan: [{ left: die, right: die, studs: masonry, stretches: [{ name: one, length: 60 }] }]\n"));
+        assertThat(row.places()).containsExactly(1.0, 15.5, 30.0, 44.5, 59.0);
+        assertThat(row.between()).isCloseTo(14.5, EXACT);
+    }
+
     @Test
     void studs_that_were_found_are_taken_one_by_one_and_a_door_interrupts_the_row() {
         Answer answer = ask(
