@@ -199,6 +199,9 @@ final class PlanReader {
             Optional<Double> from = entry.length("from").map(Length::toInches);
             Optional<Double> to = entry.length("to").map(Length::toInches);
             Optional<Ending> own = ends.ofOpening(entry);
+            OptionalDouble bottom = stack.level(entry, "bottom", notices);
+            OptionalDouble top = stack.level(entry, "top", notices);
+            List<String> reached = pieces.of(entry, "pieces");
             if (!entry.has("from") || !entry.has("to")) {
                 say(PlanNotices.OPENING_WITHOUT_PLACE.with("opening", name).with("stretch", stretch), entry.mark());
             }
@@ -221,13 +224,10 @@ final class PlanReader {
                 say(PlanNotices.NO_WALL_LEFT.with("opening", name).with("stretch", stretch), entry.mark());
             }
             taken = to.get();
-            OptionalDouble bottom = stack.level(entry, "bottom", notices);
-            OptionalDouble top = stack.level(entry, "top", notices);
             if (bottom.isPresent() && top.isPresent() && bottom.getAsDouble() >= top.getAsDouble()) {
                 say(PlanNotices.OPENING_UPSIDE_DOWN.with("opening", name), entry.mark());
             }
-            openings.add(new Opening(
-                    name, from.get(), to.get(), bottom, top, pieces.of(entry, "pieces"), own.get(), entry.mark()));
+            openings.add(new Opening(name, from.get(), to.get(), bottom, top, reached, own.get(), entry.mark()));
         }
         return openings.size() == entries.size() ? Optional.of(openings) : Optional.empty();
     }

@@ -196,7 +196,12 @@ class BadPlanTest {
                 "Opening 'e' from 15 to 30 does not lie between 20 and 48 of 'a'.",
                 "Measure from the left end of the stretch, and list openings from left to right.");
         refused(
-                stretch + "{ name: d, from: 10 }] }]",
+                stretch + "{ name: d, from: 20, to: 10, bottom: -60, top: 1, pieces: [crown] }] }]",
+                "opening-misplaced",
+                "Opening 'd' from 20 to 10 does not lie between 0 and 48 of 'a'.",
+                "Measure from the left end of the stretch, and list openings from left to right.");
+        refused(
+                stretch + "{ name: d, from: 10, bottom: -60, top: 1 }] }]",
                 "missing-key",
                 "Opening 'd' of 'a' does not say where it begins and ends.",
                 "Add 'from:' and 'to:', measured from the left end of its stretch.");
