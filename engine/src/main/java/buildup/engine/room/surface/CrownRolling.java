@@ -19,8 +19,9 @@ import java.util.stream.DoubleStream;
 
 /**
  * Rolls a sprung molding down under a ceiling that is not level. It turns about the lower end of the flat that lies on
- * the wall, so its top comes down and out; set for the ceiling's highest place it keeps its spring there. The saw's
- * settings follow from the spring that it then has.
+ * the wall, so its top comes down and out; set for the highest place of the ceiling along its whole run it keeps its spring
+ * there, and the sticks at the two sides of a corner come down alike. The saw's settings follow from the spring that it
+ * then has.
  */
 final class CrownRolling {
     /** Rolled farther, degrees, it no longer looks like the same molding; a bound of the search, not of the trade. */
@@ -36,7 +37,32 @@ final class CrownRolling {
         this.top = outline.box().top();
     }
 
-    static List<Rolled> of(Section section, Job job, GapAlong gap) {
+    /** How the moldings of a job roll, given the gaps along all of its sticks; nothing where their ceiling is even. */
+    static List<Rolled> of(Section section, Job job, List<GapAlong> gaps) {
+        List<GapAlong> over =
+                gaps.stream().filter(gap -> gap.surface() == Surface.CEILING).toList();
+        List<Rolled> all = new ArrayList<>();
+        for (GapAlong gap : over) {
+            List<GapAlong> run =
+                    over.stream().filter(other -> sameRun(gap, other)).toList();
+            double widest = run.stream()
+                    .mapToDouble(other -> other.most().amount())
+                    .max()
+                    .orElseThrow();
+            if (run.stream().anyMatch(other -> widest - other.least().amount() > Tolerance.TOUCHING)) {
+                all.addAll(of(section, job, gap, widest));
+            }
+        }
+        return all;
+    }
+
+    private static boolean sameRun(GapAlong one, GapAlong other) {
+        return one.fit().run() == other.fit().run()
+                && one.fit().course().body() == other.fit().course().body();
+    }
+
+    /** @param widest gap along the run: there the molding keeps its spring */
+    private static List<Rolled> of(Section section, Job job, GapAlong gap, double widest) {
         Course course = gap.fit().course();
         Outline outline = section.body(course.body()).outline();
         Optional<Line> flat = outline.straights("wall-flat").stream().findFirst();
@@ -49,7 +75,7 @@ final class CrownRolling {
         double right = gap.gap().stations().get(gap.gap().stations().size() - 1).along();
         for (double along :
                 DoubleStream.of(left, gap.least().along(), right).distinct().toArray()) {
-            double down = gap.most().amount() - gap.gap().at(along);
+            double down = widest - gap.gap().at(along);
             Optional<WallCorner> corner =
                     along > left && along < right ? Optional.empty() : corner(job, gap, Tolerance.same(along, left));
             String where = Tolerance.same(along, left)

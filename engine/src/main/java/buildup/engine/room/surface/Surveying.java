@@ -45,11 +45,11 @@ public final class Surveying {
         List<Remedy> ways = surveying.gaps.stream()
                 .flatMap(gap -> Remedies.of(gap).stream())
                 .toList();
-        List<Rolled> rolled = surveying.gaps.stream()
-                .filter(gap -> gap.surface() == Surface.CEILING && !gap.even())
-                .flatMap(gap -> CrownRolling.of(section, job.get(), gap).stream())
-                .toList();
-        return new Surfaced(surveying.gaps, ways, rolled, CrownTilting.of(section, job.get()));
+        return new Surfaced(
+                surveying.gaps,
+                ways,
+                CrownRolling.of(section, job.get(), surveying.gaps),
+                CrownTilting.of(section, job.get()));
     }
 
     private void look() {

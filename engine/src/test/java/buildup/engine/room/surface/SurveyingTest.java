@@ -124,6 +124,26 @@ class SurveyingTest {
         assertThat(Math.abs(corner.drawn().orElseThrow().bevel())).isCloseTo(33.1887, within(5e-5));
     }
 
+    /** Both sides of a corner come down by as much, 1/4 under the run's highest place, a level stretch all along. */
+    @Test
+    void crowns_rolled_on_the_two_sides_of_a_corner_meet() {
+        Asked hall = of(
+                HALL,
+                OPEN,
+                "{ name: one, length: 100, corner: inside 90, ceiling: [[0, 6], [50, 5-3/4], [100, 6]] }",
+                "{ name: two, length: 100, corner: outside 90, ceiling: [[0, 6], [50, 6-1/4], [100, 6]] }",
+                "{ name: three, length: 60, ceiling: [[0, 6], [60, 6]] }");
+        for (String[] corner : new String[][] {{"one", "two"}, {"two", "three"}}) {
+            Rolled left = rolled(hall, corner[0], "right end");
+            Rolled right = rolled(hall, corner[1], "left end");
+            assertThat(left.down()).isCloseTo(0.25, EXACT);
+            assertThat(right.down()).isCloseTo(0.25, EXACT);
+            assertThat(right.spring()).isCloseTo(left.spring(), EXACT).isGreaterThan(38);
+            assertThat(right.rolled()).isEqualTo(left.rolled()).isPresent();
+        }
+        assertThat(rolled(hall, "one", "lowest place").down()).isCloseTo(0.5, EXACT);
+    }
+
     private static Rolled rolled(Asked asked, String stretch, String where) {
         return asked.surfaced().rolled().stream()
                 .filter(one -> one.of().stretch().equals(stretch) && one.where().equals(where))
