@@ -185,8 +185,8 @@ public final class SticksDrawing {
             int way = lie.turned() ? -1 : 1;
             List<Segment> ring = CutPiece.ring(
                     own,
-                    way * slant(lie.piece().left()),
-                    way * slant(lie.piece().right()));
+                    way * slant(lie.piece().leftOnStick()),
+                    way * slant(lie.piece().rightOnStick()));
             drawn.addAll(CutPiece.items(Optional.of(title(lie.piece())), ring));
             drawn.addAll(About.of(Subject.DIMENSIONS, name(lie.piece(), own)));
             at = own.face();
@@ -224,8 +224,8 @@ public final class SticksDrawing {
 
     /** Its label and its length, or as much of them as there is room for. */
     private List<SceneItem> name(StickPiece piece, Box box) {
-        double from = box.back() + Math.abs(slant(piece.left()));
-        double to = box.face() - Math.abs(slant(piece.right()));
+        double from = box.back() + Math.abs(slant(piece.leftOnStick()));
+        double to = box.face() - Math.abs(slant(piece.rightOnStick()));
         double room = to - from;
         Point middle = new Point((from + to) / 2, box.middle().y());
         String length = Drafting.size(job.section().stack(), piece.inches());

@@ -152,10 +152,12 @@ public final class SplicePlaces {
 
     private Cost cost(int place) {
         double middle = middle(wall, place, task.overlap());
-        boolean on =
-                wall.anywhere() || wall.studs().isEmpty() || wall.studAt(middle).isPresent();
         boolean over = others.stream().anyMatch(other -> Math.abs(other - middle) < APART);
         return new Cost(
-                on ? 0 : 1, over ? 1 : 0, wall.seen(middle), -wall.away(middle), fromLeft ? -(long) place : place);
+                wall.holds(middle) ? 0 : 1,
+                over ? 1 : 0,
+                wall.seen(middle),
+                -wall.away(middle),
+                fromLeft ? -(long) place : place);
     }
 }

@@ -63,6 +63,11 @@ public record SpliceWall(double from, boolean anywhere, List<Double> studs, Fram
         return body.nailer() || body.framing();
     }
 
+    /** Whether something lies behind a joint there, as far as is known: where no studs are given none is missed. */
+    public boolean holds(double along) {
+        return anywhere || studs.isEmpty() || studAt(along).isPresent();
+    }
+
     /** The stud behind a place along the stretch, if there is one. */
     public Optional<Double> studAt(double along) {
         return studs.stream().filter(stud -> Math.abs(stud - along) <= NEAR).findFirst();

@@ -31,16 +31,19 @@ record Bundle(List<StickPiece> pieces, List<Integer> gaps) {
     /** What a saw takes from the stick between two pieces: its kerf is wider along the stick when it cuts aslant. */
     static int gap(StickPiece before, StickPiece after, Shop shop) {
         return shop.grid()
-                .needed(Math.max(before.right().kerf(shop), after.left().kerf(shop)) + CLEANING);
+                .needed(Math.max(
+                                before.rightOnStick().kerf(shop),
+                                after.leftOnStick().kerf(shop))
+                        + CLEANING);
     }
 
-    /** The end that lies to the left on the stick. */
+    /** The end that lies to the left on the stick, as it is sawn there. */
     End left() {
-        return pieces.get(0).left();
+        return pieces.get(0).leftOnStick();
     }
 
-    /** The end that lies to the right on the stick. */
+    /** The end that lies to the right on the stick, as it is sawn there. */
     End right() {
-        return pieces.get(pieces.size() - 1).right();
+        return pieces.get(pieces.size() - 1).rightOnStick();
     }
 }

@@ -1,7 +1,6 @@
 package buildup.engine.room.sticks;
 
 import buildup.engine.room.stock.End;
-import buildup.engine.room.stock.EndJoint;
 import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Stick;
@@ -15,7 +14,7 @@ import java.util.OptionalInt;
  * How a piece is held that is too short to be clamped itself. While enough of its stick is left, the stick is clamped and
  * the piece comes off it last. Where it is not: a return is mitered on a longer piece and then cut off that (two articles
  * on trim, one of which says 18 in); what is mitered in another way likewise; and what is square is sawn by hand. A hand
- * saw or a jig in place of a machine for what cannot be held is what makers of saws advise.
+ * saw in place of a machine for what cannot be held is what makers of saws advise.
  *
  * @param left of the stick behind the cut, {@link LengthSteps}; absent where the stick is not known
  * @param hold what has to be left, {@link LengthSteps}
@@ -24,7 +23,7 @@ record Clamped(StickPiece piece, OptionalInt left, int hold) {
     /** As it lies on its stick, the last cut of the piece taken off what is left. */
     static Clamped of(Stick stick, Stick.LaidPiece lie, Shop shop) {
         int behind = stick.length() - shop.trim() - lie.to();
-        int left = behind - shop.grid().needed(lie.piece().right().kerf(shop));
+        int left = behind - shop.grid().needed(lie.piece().rightOnStick().kerf(shop));
         return of(lie.piece(), OptionalInt.of(Math.max(0, left)), shop);
     }
 
@@ -34,11 +33,7 @@ record Clamped(StickPiece piece, OptionalInt left, int hold) {
     }
 
     private static Clamped of(StickPiece piece, OptionalInt left, Shop shop) {
-        return new Clamped(piece, left, isReturn(piece) ? shop.holdForReturn() : shop.hold());
-    }
-
-    private static boolean isReturn(StickPiece piece) {
-        return piece.left().joint() == EndJoint.RETURN || piece.right().joint() == EndJoint.RETURN;
+        return new Clamped(piece, left, piece.selfReturn() ? shop.holdForReturn() : shop.hold());
     }
 
     /** Whether the piece is shorter than what is clamped; one that is the rest of its stick is not cut off. */
@@ -65,13 +60,12 @@ record Clamped(StickPiece piece, OptionalInt left, int hold) {
 
     /** What is done where too little of the stick is left. */
     Phrase instead() {
-        if (isReturn(piece)) {
+        if (piece.selfReturn()) {
             return StickNotices.RETURN_FROM_A_LONGER_PIECE.with("hold", LengthSteps.figure(hold));
         }
-        return (isSquare(piece.left()) && isSquare(piece.right())
-                        ? StickNotices.BY_HAND
-                        : StickNotices.FROM_A_LONGER_PIECE)
-                .with("hold", LengthSteps.figure(hold));
+        return isSquare(piece.left()) && isSquare(piece.right())
+                ? StickNotices.BY_HAND
+                : StickNotices.FROM_A_LONGER_PIECE.with("hold", LengthSteps.figure(hold));
     }
 
     private static boolean isSquare(End end) {

@@ -35,7 +35,7 @@ final class Clamping {
                     .with("hold", LengthSteps.figure(clamped.hold()))
                     .of(piece.course())
                     .amount(LengthSteps.figure(clamped.hold() - left))
-                    .cure(StickNotices.LIST_ANOTHER.with("how", clamped.instead())));
+                    .cure(StickNotices.DO_THAT.with("how", clamped.instead())));
         }
     }
 }

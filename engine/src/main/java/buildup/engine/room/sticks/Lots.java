@@ -18,6 +18,7 @@ import buildup.engine.section.compose.Section;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -105,6 +106,7 @@ final class Lots {
                     End.of(fit, Hand.LEFT),
                     End.of(fit, Hand.RIGHT),
                     course.plain(),
+                    fit.selfReturn(),
                     fit.grainGroup().map(this::unbroken));
             all.add(piece);
             sort(piece, fit, fit.grainGroup());
@@ -128,6 +130,7 @@ final class Lots {
                         End.SQUARE,
                         End.SQUARE,
                         true,
+                        false,
                         Optional.empty());
                 all.add(piece);
                 sort(piece, board, "board", block.wood(), Optional.empty(), Optional.empty());
@@ -155,7 +158,8 @@ final class Lots {
         if (fit.isEmpty() ? piece.length() > longest : !reaches(piece, course, longest)) {
             without.add(piece);
             boolean slip = piece.length() / MOST_PARTS > longest;
-            notices.add(tooLong(piece, longest).cure(slip ? StickNotices.LOOK_AT_THE_PLAN : StickNotices.LONGER_STICK));
+            notices.add(tooLong(StickNotices.LONGER_THAN_ANY_STICK, piece, longest)
+                    .cure(slip ? StickNotices.LOOK_AT_THE_PLAN : StickNotices.LONGER_STICK));
             return;
         }
         if (source.plies() > MOST_PLIES) {
@@ -279,7 +283,9 @@ final class Lots {
         List<Figure> marks = places.stream().map(LengthSteps::figure).toList();
         Set<Phrase> why = new LinkedHashSet<>(
                 splice.joints().stream().map(Splice.Joint::why).toList());
-        notices.add(tooLong(piece, longest)
+        // a joint that no stud lies behind still wants its block
+        boolean held = splice.joints().stream().allMatch(joint -> wall.holds(joint.middle()));
+        notices.add(tooLong(held ? StickNotices.SPLICED : StickNotices.LONGER_THAN_ANY_STICK, piece, longest)
                 .cure((overlap == 0 ? StickNotices.BUTTED : StickNotices.SCARFED)
                         .with("places", Listing.and(marks))
                         .with("why", Listing.and(List.copyOf(why)))));
@@ -298,9 +304,8 @@ final class Lots {
         return group.map(this::unbroken);
     }
 
-    private static Notice tooLong(StickPiece piece, int longest) {
-        return StickNotices.LONGER_THAN_ANY_STICK
-                .with("stretch", piece.stretch())
+    private static Notice tooLong(Kind kind, StickPiece piece, int longest) {
+        return kind.with("stretch", piece.stretch())
                 .with("length", LengthSteps.figure(piece.length()))
                 .with("longest", LengthSteps.figure(longest))
                 .of(piece.course())

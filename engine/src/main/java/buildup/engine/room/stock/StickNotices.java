@@ -35,6 +35,10 @@ public final class StickNotices {
             Code.of("longer-than-any-stick", "A piece is longer than any stick; where parts reach, it is spliced.");
     public static final Kind LONGER_THAN_ANY_STICK =
             TOO_LONG.problem("'{piece}' on {stretch} is {length} long; the longest stick gives {longest}.", "");
+    /** Nothing is left to do but to make the joint. */
+    public static final Kind SPLICED =
+            TOO_LONG.note("'{piece}' on {stretch} is {length} long; the longest stick gives {longest}.", "");
+
     public static final Phrase LONGER_STICK = Phrase.of("List a longer stick.");
     public static final Phrase LOOK_AT_THE_PLAN =
             Phrase.of("Look at the plan again: is that a wall's length, and in its unit?");
@@ -58,16 +62,16 @@ public final class StickNotices {
     public static final Kind TOO_LITTLE_TO_CLAMP = NO_CLAMP.problem(
             "'{label}' is {length} long and is cut when {left} of its stick is left: less than the {hold} that are held.",
             "");
-    public static final Phrase LIST_ANOTHER = Phrase.of("{how}; or list another stick to buy.");
+    public static final Phrase DO_THAT = Phrase.of("{how}.");
     public static final Phrase CLAMP_THE_STICK =
             Phrase.of("Clamp its stick, {left} of it left, and cut the piece off last");
     public static final Phrase CLAMP_A_STICK =
             Phrase.of("Clamp a stick that leaves {left}, and cut the piece off last");
     public static final Phrase RETURN_FROM_A_LONGER_PIECE =
-            Phrase.of("Miter it on a piece {hold} long, then cut the return off that by hand; or hold it in a jig");
+            Phrase.of("Miter it on a piece {hold} long, then cut the return off that by hand");
     public static final Phrase FROM_A_LONGER_PIECE =
-            Phrase.of("Cut its angle on a piece {hold} long, then cut it off that by hand; or hold it in a jig");
-    public static final Phrase BY_HAND = Phrase.of("Saw it by hand, in a miter box; or hold it in a jig {hold} long");
+            Phrase.of("Cut its angle on a piece {hold} long, then cut it off that by hand");
+    public static final Phrase BY_HAND = Phrase.plain("Saw it by hand, in a miter box");
     private static final Code NO_PRICE = Code.of("price-missing", "Not every stick to choose from has a price.");
     public static final Kind PRICE_MISSING = NO_PRICE.problem(
             "Not every stick for {stock} has a price: the fewest are taken, not the cheapest.",

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param length long point to long point, {@link LengthSteps}: the next mark of the tape, so that it surely fits
  * @param inches the same as it is told, not brought onto a tape
  * @param plain whether its section is a rectangle, so that it may be turned face for back
+ * @param selfReturn whether it is the short piece that turns a course back to its own wall
  * @param group names the pieces that come from one stick, in order
  */
 public record StickPiece(
@@ -25,6 +26,7 @@ public record StickPiece(
         End left,
         End right,
         boolean plain,
+        boolean selfReturn,
         Optional<String> group) {
     private static final String PLY = ".";
 
@@ -42,6 +44,7 @@ public record StickPiece(
                 left,
                 right,
                 plain,
+                selfReturn,
                 group);
     }
 
@@ -54,6 +57,16 @@ public record StickPiece(
     /** Whether it is one of several that are glued together before they are cut. */
     public boolean gluedUp() {
         return !plyMark().isEmpty();
+    }
+
+    /** How it is sawn off its stick at its left: plies are square until they are glued up, and cut aslant then. */
+    public End leftOnStick() {
+        return gluedUp() ? End.SQUARE : left;
+    }
+
+    /** The same at its right. */
+    public End rightOnStick() {
+        return gluedUp() ? End.SQUARE : right;
     }
 
     /** Whether a joint of it is one with that of its first ply. */
@@ -75,6 +88,7 @@ public record StickPiece(
                 ownLeft,
                 ownRight,
                 plain,
+                selfReturn,
                 ownGroup);
     }
 }

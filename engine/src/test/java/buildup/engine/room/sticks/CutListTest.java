@@ -9,6 +9,7 @@ import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Shop.Aim;
 import buildup.engine.room.stock.Stick;
 import buildup.engine.room.stock.Stick.Origin;
+import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
 import java.util.List;
@@ -351,6 +352,7 @@ class CutListTest {
     void what_is_longer_than_any_stick_is_spliced_at_a_place_that_is_said() {
         Cutlist laid = Cutlist.boards("3/4 x 3-1/2", List.of("250"), stock("", "of: 1x4, buy: [12', 16']"));
         assertThat(laid.said().code()).isEqualTo("longer-than-any-stick");
+        assertThat(laid.said().level()).as("it is solved").isEqualTo(Level.NOTE);
         assertThat(NoticeWords.INCHES.message(laid.said())).contains("is 250 long; the longest stick gives 192");
         assertThat(NoticeWords.INCHES.cure(laid.said())).contains("scarf it 191-1/4 from its left end");
         assertThat(laid.said().amount().orElseThrow().amount()).isCloseTo(58, within(1e-9));
@@ -361,6 +363,18 @@ class CutListTest {
                 .as("the parts lap by the thickness")
                 .isEqualTo(250 * LengthSteps.PER_INCH + 3 * LengthSteps.PER_INCH / 4);
         assertThat(laid.cutList().joints()).containsEntry(EndJoint.SCARF, 1).containsEntry(EndJoint.SQUARE, 2);
+    }
+
+    /** Of 250 in, a stick of 192 leaves 58 to 191-1/4 for the joint: no stud lies there. */
+    @Test
+    void a_splice_that_no_stud_lies_behind_stays_a_problem() {
+        String plan =
+                "plan: [{ name: r, left: square, right: square, studs: [20, 230], stretches: [{ length: 250 }] }]\n";
+        Cutlist laid = Cutlist.of(
+                Cutlist.WALL + Bench.list("name: rail, profile: board 3/4 x 3-1/2, back: wall, bottom: datum"),
+                plan + stock("", "of: 1x4, buy: 16'"));
+        assertThat(laid.said().level()).isEqualTo(Level.PROBLEM);
+        assertThat(NoticeWords.INCHES.cure(laid.said())).contains("over a block");
     }
 
     @Test
@@ -376,6 +390,7 @@ class CutListTest {
     void a_stick_that_is_hopelessly_short_is_not_spliced_with() {
         Cutlist laid = Cutlist.boards("3/4 x 3-1/2", List.of("90"), stock("", "of: 1x4, buy: 2"));
         assertThat(laid.said().code()).isEqualTo("longer-than-any-stick");
+        assertThat(laid.said().level()).isEqualTo(Level.PROBLEM);
         assertThat(laid.cutList().without()).hasSize(1);
         assertThat(laid.cutList().sticks()).isEmpty();
     }

@@ -1,6 +1,7 @@
 package buildup.engine.room.sticks;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
@@ -57,6 +58,32 @@ class KerfTest {
         double end = LengthSteps.inches(first.get(1).to());
         // the kerf is rounded up to a 64th
         assertThat(end).isBetween(95.302, 95.302 + 1.0 / 64);
+    }
+
+    /** Plies of 42 and 60 are square until they are glued: 102-1/2 less both and two kerfs of 1/8 leave 1/4. */
+    @Test
+    void plies_are_square_on_their_stick_and_do_not_nest() {
+        String stack =
+                Cutlist.WALL + Bench.list("name: cap, profile: board 1-1/2 x 2, lay: flat, back: wall, bottom: datum");
+        String plan =
+                "plan: [{ name: r, left: die, right: die, stretches: [{ length: 40, corner: outside 90 }, { length: 58 }] }]\n";
+        String stock =
+                "stock: { kerf: 1/8, trim: 0, sticks: [{ of: board 3/4 x 2-1/4, on-hand: [2 x %s], buy: 12', price: 3 }] }\n";
+        CutList fits = Cutlist.of(stack, plan + stock.formatted("102-1/2")).cutList();
+        assertThat(fits.sticks()).hasSize(2).allSatisfy(stick -> {
+            Stick.Strip strip = stick.strips().get(0);
+            assertThat(strip.pieces())
+                    .extracting(lie -> LengthSteps.inches(lie.from()), Stick.LaidPiece::turned)
+                    .containsExactly(tuple(0.0, false), tuple(42.125, false));
+            assertThat(LengthSteps.inches(strip.rest())).isEqualTo(0.25);
+        });
+        // nested they would go into 101 as well
+        assertThat(Cutlist.of(stack, plan + stock.formatted("101")).cutList().sticks())
+                .allSatisfy(stick -> assertThat(stick.strips().get(0).pieces().stream()
+                                .mapToDouble(
+                                        lie -> LengthSteps.inches(lie.piece().length()))
+                                .sum())
+                        .isLessThan(LengthSteps.inches(stick.length())));
     }
 
     /** Two of 47-15/16 with 3/4 off either end, on their mean 47-3/16 each: 94-3/8 of 96, though they nest end over end. */
@@ -147,10 +174,8 @@ class KerfTest {
         Cutlist laid = Cutlist.boards(
                 "3/4 x 3-1/2", List.of("3"), "stock: { kerf: 1/8, trim: 0, sticks: [{ of: 1x4, on-hand: [14] }] }\n");
         assertThat(laid.said().code()).isEqualTo("too-little-left-to-clamp");
-        assertThat(NoticeWords.INCHES.cure(laid.said()))
-                .isEqualTo(
-                        "Saw it by hand, in a miter box; or hold it in a jig 12 long; or list another stick to buy.");
-        assertThat(held(laid)).containsExactly("A1 Saw it by hand, in a miter box; or hold it in a jig 12 long");
+        assertThat(NoticeWords.INCHES.cure(laid.said())).isEqualTo("Saw it by hand, in a miter box.");
+        assertThat(held(laid)).containsExactly("A1 Saw it by hand, in a miter box");
         Cutlist held = Cutlist.boards(
                 "3/4 x 3-1/2",
                 List.of("3"),
@@ -172,11 +197,21 @@ class KerfTest {
         String stock = "stock: { sticks: [{ of: cove-bed 1-1/4 x 1-3/8, on-hand: [%s] }] }\n";
         Cutlist near = Cutlist.of(shelf, plan + stock.formatted("31-1/4, 19"));
         assertThat(near.notices()).extracting(Notice::code).containsExactly("too-little-left-to-clamp");
-        assertThat(held(near))
-                .containsExactly(
-                        "A1 Miter it on a piece 18 long, then cut the return off that by hand; or hold it in a jig");
+        assertThat(held(near)).containsExactly("A1 Miter it on a piece 18 long, then cut the return off that by hand");
         assertThat(Cutlist.of(shelf, plan + stock.formatted("31-1/4, 21")).notices())
                 .isEmpty();
+    }
+
+    /** 9 and 3-1/2 at either end are 16: clamped itself, for no more than 12 are held of what is no return. */
+    @Test
+    void a_shelf_between_two_returns_is_no_return() {
+        Cutlist laid = Cutlist.of(
+                Cutlist.WALL
+                        + Bench.list("name: cap, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: datum"),
+                "plan: [{ name: r, left: return, right: return, stretches: [{ name: one, length: 9 }] }]\n"
+                        + "stock: { kerf: 1/8, trim: 0, sticks: [{ of: board 3/4 x 3-1/2, on-hand: [25, 26, 30] }] }\n");
+        assertThat(laid.notices()).isEmpty();
+        assertThat(held(laid)).hasSize(2).noneMatch(how -> how.startsWith("A2"));
     }
 
     private static List<String> held(Cutlist laid) {

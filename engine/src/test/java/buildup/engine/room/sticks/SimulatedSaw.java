@@ -47,7 +47,7 @@ final class SimulatedSaw {
     }
 
     private static Edge edge(Stick.LaidPiece lie, boolean left, double kerf) {
-        End end = left ? lie.piece().left() : lie.piece().right();
+        End end = left ? lie.piece().leftOnStick() : lie.piece().rightOnStick();
         double slant = lie.turned() ? -end.slant() : end.slant();
         double point = LengthSteps.inches(left ? lie.from() : lie.to());
         double shorter = point + (left ? 1 : -1) * Math.abs(slant);
