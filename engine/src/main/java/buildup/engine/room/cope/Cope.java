@@ -12,10 +12,19 @@ import buildup.engine.room.run.Fit;
  * @param right whether its right end is coped
  * @param corner inside angle, degrees
  * @param edge the sharpest angle of wood along the cope before it is cut back, degrees; a level face is left out, for
- *     there the two sticks lie flush
+ *     there the two sticks lie flush, and of a curve what breaks off harmlessly ({@link CopeEdge})
+ * @param at where that is: a member of the stick, or its upright faces
  */
 public record Cope(
-        String run, String stretch, String over, Fit fit, boolean right, CopeSide side, double corner, double edge) {
+        String run,
+        String stretch,
+        String over,
+        Fit fit,
+        boolean right,
+        CopeSide side,
+        double corner,
+        double edge,
+        String at) {
     /** Thinner than this, degrees, the edge breaks or curls: common practice, no source. */
     public static final double THIN = 40;
 

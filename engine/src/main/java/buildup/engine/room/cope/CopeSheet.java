@@ -19,6 +19,7 @@ public final class CopeSheet {
                 .words("why", "since", cope -> cope.side().why().words())
                 .measure("corner", "inside corner", Quantity.ANGLE, Cope::corner)
                 .measure("edge", "coped edge", Quantity.ANGLE, Cope::edge)
+                .words("at", "sharpest at", Cope::at)
                 .flag("thin", "too thin", Cope::thin)
                 .table(
                         "COPES: which stick is cut over which; coped edge: degrees of wood at its sharpest",
@@ -28,7 +29,8 @@ public final class CopeSheet {
                         "over",
                         "why",
                         "corner",
-                        "edge")
+                        "edge",
+                        "at")
                 .sheet()
                 .askedIf(!copes.isEmpty());
     }

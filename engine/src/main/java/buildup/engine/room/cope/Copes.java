@@ -9,8 +9,6 @@ import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Saw.Hand;
 import buildup.engine.section.compose.Section;
-import buildup.profiles.outline.Point;
-import buildup.profiles.outline.Segment;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -19,16 +17,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/**
- * Asks how the copes of a job are cut. The coped end is a part of the face that it is laid over, so along the joint the
- * wood lies between the stick's own face and that of the other: with the face's normal n (out and up, of length 1) and
- * the corner's inside angle C, its angle is acos(ny^2 - nx^2 cos C). An upright face leaves 180 less C, 90 at a square
- * corner; a face that leans by S from upright leaves acos(sin^2 S) there.
- */
+/** Asks how the copes of a job are cut and how sharp they become; {@link CopeEdge} has the formula. */
 public final class Copes {
-    /** A face within this of level, as the share of its run that goes out, is flush with the other stick's: 5 degrees. */
-    private static final double LEVEL = Math.cos(Math.toRadians(5));
-
     private Copes() {}
 
     /** One for each coped end, with a notice for each piece whose edge becomes too thin. */
@@ -52,6 +42,7 @@ public final class Copes {
         int corner = hand == Hand.RIGHT ? own : Math.floorMod(own - 1, frames.size());
         int other = hand == Hand.RIGHT ? (own + 1) % frames.size() : corner;
         Optional<CopeSide> side = CopeSides.at(run, frames, corner);
+        CopeEdge edge = CopeEdge.of(section, fit.course().body(), fit.cut(hand).corner());
         return side.map(chosen -> new Cope(
                 run.name(),
                 fit.stretch(),
@@ -60,25 +51,8 @@ public final class Copes {
                 hand == Hand.RIGHT,
                 chosen,
                 fit.cut(hand).corner(),
-                edge(section, fit.course().body(), fit.cut(hand).corner())));
-    }
-
-    /** The sharpest edge along the faces that show, degrees; curves are taken by their chords. */
-    static double edge(Section section, int body, double corner) {
-        double cos = Math.cos(Math.toRadians(corner));
-        double least = 180 - corner;
-        for (Segment segment : section.members().stream()
-                .filter(member -> member.body() == body)
-                .flatMap(member -> member.segments().stream())
-                .toList()) {
-            Point chord = segment.to().minus(segment.from()).unit();
-            double out = chord.x() * chord.x();
-            if (Math.abs(chord.x()) < LEVEL) {
-                double angle = Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, out - (1 - out) * cos))));
-                least = Math.min(least, angle);
-            }
-        }
-        return least;
+                edge.angle(),
+                edge.at()));
     }
 
     private static void say(List<Cope> copes, Notices notices) {
@@ -88,6 +62,7 @@ public final class Copes {
                 notices.add(CopeNotices.THIN
                         .with("corner", Figure.angle(cope.corner()))
                         .with("stretch", cope.stretch())
+                        .with("at", cope.at())
                         .with("least", Figure.angle(Cope.THIN))
                         .of(cope.fit().course().name())
                         .amount(Figure.angle(cope.edge())));

@@ -103,8 +103,9 @@ class CopesTest {
         assertThat(bay.copes().get(0).edge()).isCloseTo(Math.toDegrees(Math.acos(open)), within(1e-6));
         assertThat(bay.said()).extracting(Notice::code).containsExactly("cope-too-thin");
         assertThat(NoticeWords.INCHES.message(bay.said().get(0)))
-                .isEqualTo("'crown' on 'b', coped at 135\u00B0: its edge is 35.1\u00B0 thick at the sharpest, under"
-                        + " 40\u00B0, and breaks.");
+                .isEqualTo(
+                        "'crown' on 'b', coped at 135\u00B0: its edge is 35.1\u00B0 thick at the sharpest (face), under"
+                                + " 40\u00B0, and breaks.");
         assertThat(of(CROWN, room("", SQUARE)).said()).isEmpty();
     }
 
@@ -127,6 +128,91 @@ class CopesTest {
                     .as("%s", corner)
                     .isCloseTo(Math.min(wood, 180 - corner), within(1e-6));
         }
+    }
+
+    private static final String CORNER =
+            "left: square, right: square, inside: cope, stretches: [{ name: a, length: 60, corner: inside 90 }, { name:"
+                    + " b, length: 60 }]";
+
+    private static Asked coped(String section) {
+        return of(
+                Bench.head("space: { floor: -90, ceiling: 9, projection: 6 }")
+                        + Bench.list("name: p, section: [" + section + "], back: wall, bottom: datum"),
+                CORNER);
+    }
+
+    /**
+     * Closed form at a square corner, acos(cos^2 S), where a quarter circle that begins level has risen by 1/16:
+     * r (1 - cos S) = 1/16. The last 1/16 breaks off harmlessly (common practice, no source).
+     */
+    @Test
+    void a_quarter_round_and_a_cove_count_where_they_have_risen_by_a_sixteenth_from_level() {
+        for (String kind : List.of("ovolo", "cove")) {
+            for (double r : new double[] {3.0 / 8, 0.5, 0.75, 1, 2}) {
+                Asked asked = coped("out 1/4, up 1/4, " + kind + " " + r + ", up 1/8");
+                Cope cope = asked.copes().get(0);
+                double level = 1 - 1 / (16 * r);
+                assertThat(cope.edge())
+                        .as("%s %s", kind, r)
+                        .isCloseTo(Math.toDegrees(Math.acos(level * level)), within(1e-6));
+                assertThat(cope.at()).isEqualTo(kind);
+                assertThat(asked.said()).hasSize(r > 0.5 ? 1 : 0);
+            }
+        }
+    }
+
+    /** A quarter circle of 1 in two chamfers at 22.5 and 67.5 degrees: the arc is no blunter than its chords. */
+    @Test
+    void an_arc_is_as_sharp_as_the_flats_that_stand_for_it() {
+        Cope flats = coped("out 1/4, up 1/4, chamfer 0.70711 x 0.29289, chamfer 0.29289 x 0.70711, up 1/8")
+                .copes()
+                .get(0);
+        double half = Math.cos(Math.toRadians(22.5));
+        assertThat(flats.edge()).isCloseTo(Math.toDegrees(Math.acos(half * half)), within(0.01));
+        assertThat(coped("out 1/4, up 1/4, cove 1, up 1/8").copes().get(0).edge())
+                .isLessThan(flats.edge());
+    }
+
+    @Test
+    void a_flat_counts_by_its_own_angle_however_low_it_is() {
+        for (String flat : List.of("chamfer 1/2 x 1", "chamfer 0.02 x 0.04")) {
+            assertThat(coped("out 1/4, up 1/4, " + flat + ", up 1/8")
+                            .copes()
+                            .get(0)
+                            .edge())
+                    .as(flat)
+                    .isCloseTo(Math.toDegrees(Math.acos(0.8)), within(1e-6));
+        }
+    }
+
+    /** Neither level end of an S-curve lends its sixteenth to the other: each arc has r/2 of the height. */
+    @Test
+    void each_end_of_an_ogee_loses_a_sixteenth_of_its_own() {
+        double level = 1 - 1 / (16 * 0.5);
+        for (String kind : List.of("ovolo 1/2, cove 1/2", "cove 1/2, ovolo 1/2")) {
+            assertThat(coped("out 1/4, up 1/4, " + kind + ", up 1/8")
+                            .copes()
+                            .get(0)
+                            .edge())
+                    .as(kind)
+                    .isCloseTo(Math.toDegrees(Math.acos(level * level)), within(1e-6));
+        }
+    }
+
+    /** An ellipse comes as several arcs, the first of them lower than 1/16; it is one curve all the same. */
+    @Test
+    void a_curve_of_several_arcs_loses_no_more_than_one_of_one_arc() {
+        // x = a cos u, y = b sin u, level at the top: it has fallen by 1/16 where sin u = 1 - 1/(16 b)
+        double a = 1.25;
+        double b = 0.75;
+        double sin = 1 - 1 / (16 * b);
+        double slope = Math.atan2(b * Math.sqrt(1 - sin * sin), a * sin);
+        double cos = Math.cos(slope);
+        assertThat(coped("out 1/4, up 1/4, greek ovolo 3/4 x 1-1/4, up 1/8")
+                        .copes()
+                        .get(0)
+                        .edge())
+                .isCloseTo(Math.toDegrees(Math.acos(cos * cos)), within(0.5));
     }
 
     @Test
