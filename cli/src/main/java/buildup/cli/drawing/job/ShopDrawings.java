@@ -130,7 +130,9 @@ public final class ShopDrawings {
     private List<PaperPage> pages(ShopSheet sheet) {
         return switch (sheet) {
             case COVER -> List.of();
-            case SECTION -> SectionDrawing.pages(section(), frame, since.marks(section(), frame.measure()), notices);
+            case SECTION ->
+                SectionDrawing.pages(
+                        section(), frame, texts -> since.marks(section(), texts, frame.measure()), notices);
             case PIECES ->
                 flowing(sheet, flow -> tables(flow, new PieceHeights(section(), known.fixed(), printer).tables()));
             case SEQUENCE -> sequence(sheet);

@@ -2,6 +2,7 @@ package buildup.cli.drawing.job;
 
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.scene.Area;
+import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
@@ -18,6 +19,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,33 +52,82 @@ public record Since(String name, Optional<Section> before, List<String> changes,
         return before.isPresent();
     }
 
-    /** On the section, a cloud with the letter round each piece that is new, of another size or elsewhere. */
-    List<SceneItem> marks(Section now, TextMeasure measure) {
-        List<SceneItem> items = new ArrayList<>();
+    /**
+     * On the section, a cloud with the letter round each piece that is new or of another size, and the letter at each
+     * that only moved.
+     *
+     * @param texts of the picture: nothing lies on them
+     */
+    List<SceneItem> marks(Section now, List<Box> texts, TextMeasure measure) {
+        List<SceneItem> clouds = new ArrayList<>();
+        List<SceneItem> letters = new ArrayList<>();
+        List<Box> taken = new ArrayList<>(texts);
         for (Body body : now.bodies()) {
-            if (asked() && body.inStack() && changed(body)) {
-                Box box = body.outline().box().grown(AIR);
-                items.add(new Path(cloud(box), true, LineStyle.CLOUD));
-                items.addAll(letter(measure, new Point(box.face(), box.top())));
+            Change change = asked() && body.inStack() ? change(body) : Change.NONE;
+            if (change == Change.NONE) {
+                continue;
             }
+            Box box = body.outline().box();
+            List<Segment> cloud = cloud(change == Change.MOVED ? box : box.grown(AIR));
+            if (change == Change.SHAPE) {
+                clouds.add(new Path(clear(cloud, texts), false, LineStyle.CLOUD));
+            }
+            Point place = place(cloud, taken);
+            letters.addAll(letter(measure, place));
+            taken.add(triangle(place));
         }
-        return items.isEmpty() ? List.of() : List.of(new Group("revision", items));
+        clouds.addAll(letters);
+        return clouds.isEmpty() ? List.of() : List.of(new Group("revision", clouds));
     }
 
-    private boolean changed(Body body) {
+    private enum Change {
+        NONE,
+        MOVED,
+        SHAPE
+    }
+
+    private Change change(Body body) {
         Box box = body.outline().box();
         return before.orElseThrow().bodies().stream()
                 .filter(old -> old.inStack() && old.name().equals(body.name()))
                 .findFirst()
                 .map(old -> {
                     Box was = old.outline().box();
-                    return differs(was.back(), box.back())
-                            || differs(was.bottom(), box.bottom())
-                            || differs(was.face(), box.face())
-                            || differs(was.top(), box.top())
-                            || differs(old.outline().area(), body.outline().area());
+                    if (differs(was.width(), box.width())
+                            || differs(was.height(), box.height())
+                            || differs(old.outline().area(), body.outline().area())) {
+                        return Change.SHAPE;
+                    }
+                    return differs(was.back(), box.back()) || differs(was.bottom(), box.bottom())
+                            ? Change.MOVED
+                            : Change.NONE;
                 })
-                .orElse(true);
+                .orElse(Change.SHAPE);
+    }
+
+    /** The scallops that no text lies on. */
+    private static List<Segment> clear(List<Segment> cloud, List<Box> texts) {
+        return cloud.stream()
+                .filter(scallop -> texts.stream().noneMatch(text -> Boxes.overlap(text, scallop.box())))
+                .toList();
+    }
+
+    /** Where the letter stands: at the upper corner toward the room, or the place nearest to it that is free. */
+    private static Point place(List<Segment> cloud, List<Box> taken) {
+        Box whole = Box.around(cloud.stream().map(Segment::box).toList());
+        Point corner = new Point(whole.face(), whole.top());
+        List<Point> nearest = cloud.stream()
+                .map(Segment::from)
+                .sorted(Comparator.comparingDouble(corner::distance))
+                .toList();
+        return nearest.stream()
+                .filter(at -> taken.stream().noneMatch(box -> Boxes.overlap(box, triangle(at))))
+                .findFirst()
+                .orElse(nearest.get(0));
+    }
+
+    private static Box triangle(Point at) {
+        return new Box(at.x() - HALF, at.y() - HALF, at.x() + HALF, at.y() + 1.2 * HALF);
     }
 
     private static boolean differs(double was, double now) {

@@ -43,6 +43,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /** The section, full size, dimensioned, with the list of its pieces: a sheet for the bench. */
 public final class SectionDrawing {
@@ -77,23 +78,24 @@ public final class SectionDrawing {
      * @return none then
      */
     public static List<PaperPage> pages(Section section, PageFrame frame, Notices notices) {
-        return pages(section, frame, List.of(), notices);
+        return pages(section, frame, texts -> List.of(), notices);
     }
 
     /**
      * The same.
      *
-     * @param marks laid over the picture, in the frame of the section
+     * @param marks laid over the picture, in the frame of the section, by the places of its texts
      */
-    public static List<PaperPage> pages(Section section, PageFrame frame, List<SceneItem> marks, Notices notices) {
+    public static List<PaperPage> pages(
+            Section section, PageFrame frame, Function<List<Box>, List<SceneItem>> marks, Notices notices) {
         SectionDrawing drawing = new SectionDrawing(section, frame.measure());
         return Paper.tooMany(frame, drawing.view.window(), notices) ? List.of() : drawing.pages(frame, marks);
     }
 
-    private List<PaperPage> pages(PageFrame frame, List<SceneItem> marks) {
+    private List<PaperPage> pages(PageFrame frame, Function<List<Box>, List<SceneItem>> marks) {
         Parts parts = parts(false);
         List<SceneItem> picture = new ArrayList<>(parts.picture());
-        picture.addAll(marks);
+        picture.addAll(marks.apply(clearances.texts()));
         Block title = TitleBlock.of(measure, section.stack(), looks(), parts.notes(), false);
         return Paper.fullSize(frame, "Section", picture, flow -> {
             flow.blocks(List.of(title), FRONT_GAP);
