@@ -150,8 +150,8 @@ final class DrawCommand implements Callable<Integer> {
     private boolean fitsTheView(Notices notices) {
         Set<View> lit = EnumSet.of(View.elevation, View.rays);
         return fitsTheView("--light", light.isPresent(), lit, notices)
-                & fitsTheView("--eye", eye.isPresent(), EnumSet.of(View.rays), notices)
-                & fitsTheView("--times", times != 1, EnumSet.of(View.season), notices);
+                && fitsTheView("--eye", eye.isPresent(), EnumSet.of(View.rays), notices)
+                && fitsTheView("--times", times != 1, EnumSet.of(View.season), notices);
     }
 
     private boolean fitsTheView(String option, boolean given, Set<View> views, Notices notices) {
