@@ -2,6 +2,7 @@ package buildup.cli.command;
 
 import buildup.cli.command.files.FileNotices;
 import buildup.engine.FrontNotices;
+import buildup.engine.room.stock.StickNotices;
 import buildup.engine.section.stack.StackNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.notice.Code;
@@ -9,8 +10,6 @@ import buildup.shared.notice.Kind;
 
 /** What commands have to say of their own words and files. */
 final class CommandNotices {
-    private static final Code UNKNOWN_FORMAT =
-            Code.of("unknown-format", "The name of a picture does not say in which format it is to be written.");
     private static final Code PICTURE_TOO_LARGE =
             Code.of("picture-too-large", "A picture of dots would hold more of them than can be shown.");
     private static final Code ENDED_BY_TIME =
@@ -32,7 +31,7 @@ final class CommandNotices {
     static final Kind INPUT_FOLLOWED =
             FileNotices.NO_STACK.refusal("Standard input cannot be followed.", "Name a stack document.");
 
-    static final Kind NO_PICTURE_ENDING = UNKNOWN_FORMAT.refusal(
+    static final Kind NO_PICTURE_ENDING = FileNotices.UNKNOWN_FORMAT.refusal(
             "The ending of {file} names no kind of picture.", "Let it end in .svg, .png, .pdf or .dxf, or give --to.");
 
     static final Kind MANY_PIXELS = PICTURE_TOO_LARGE.refusal(
@@ -81,6 +80,9 @@ final class CommandNotices {
     static final Kind NO_CORNER = FrontNotices.NO_PLAN.refusal(
             "The stack holds no plan: there is no corner to draw.",
             "Add one, as 'plan: [{{ left: return, right: return, stretches: [{{ length: 96 }] }]'.");
+    static final Kind NO_STICKS = StickNotices.NO_STOCK.refusal(
+            "No stock is given that the pieces are cut from: there are no sticks to draw.",
+            "Add it, as 'stock: {{ sticks: [{{ of: 1x6, buy: [8', 12'] }] }'.");
     private static final Code COPED_NOWHERE =
             Code.of("nothing-coped", "The templates of copes were asked for, and no molding is coped.");
     static final Kind NOTHING_COPED = COPED_NOWHERE.refusal(

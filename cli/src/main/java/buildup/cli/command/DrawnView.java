@@ -213,11 +213,20 @@ record DrawnView(
 
     private List<Scene> sticks() {
         Cuts cuts = Cuts.of(answer, Limit.usual());
-        notices.addAll(cuts.notices());
-        return cuts.known()
+        List<Scene> scenes = cuts.known()
                 .flatMap(one ->
                         one.list().filter(list -> !list.pieces().isEmpty()).map(list -> sticks(one, list)))
                 .orElse(List.of());
+        boolean noStock = scenes.isEmpty() && cuts.known().isPresent();
+        if (noStock) {
+            notices.add(CommandNotices.NO_STICKS.notice());
+        }
+        // what the lengths alone say of it would be said twice
+        cuts.notices().stream()
+                .filter(notice -> !noStock
+                        || !notice.code().equals(CommandNotices.NO_STICKS.code().name()))
+                .forEach(notices::add);
+        return scenes;
     }
 
     private List<Scene> sticks(Cuts.Known cuts, CutList list) {

@@ -96,6 +96,25 @@ class DrawCommandTest {
         assertThat(out).doesNotExist();
     }
 
+    @Test
+    void sticks_without_stock_are_refused_and_the_stock_is_asked_for_once() {
+        Path out = folder.resolve("sticks.svg");
+        String plan = "plan: [{ name: case, left: die, right: return, stretches: [{ name: front, length: 96 }] }]\n";
+        Ran ran = Ran.with(
+                (Ran.read(Path.of(STACK)) + plan).getBytes(StandardCharsets.UTF_8),
+                "draw",
+                "-",
+                "--view",
+                "sticks",
+                "-o",
+                out.toString());
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err())
+                .containsOnlyOnce("No stock is given")
+                .contains("there are no sticks to draw. Add it, as 'stock: { sticks:");
+        assertThat(out).doesNotExist();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"section", "elevation", "rays", "holds", "steps", "season", "plan", "sticks"})
     void every_view_obeys_the_page(String view) throws IOException {

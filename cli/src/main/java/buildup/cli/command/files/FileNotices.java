@@ -11,6 +11,10 @@ public final class FileNotices {
     /** A stack is asked for, and there is none to be had. */
     public static final Code NO_STACK = Code.of("no-stack", "A stack is asked for, and there is none to be had.");
 
+    /** What a file is to be is not told by its name. */
+    public static final Code UNKNOWN_FORMAT =
+            Code.of("unknown-format", "The name of a file does not say in which format it is to be written.");
+
     static final Code NO_CATALOG = Code.of("no-catalog", "A catalog file is named, and cannot be had.");
     static final Code NO_ORDER = Code.of("no-order", "An order is asked for, and there is none to be had.");
     static final Code NO_TRACING = Code.of("no-tracing", "A tracing is asked for, and there is none to be had.");

@@ -1,5 +1,6 @@
 package buildup.cli.command.sheets;
 
+import buildup.cli.command.files.FileNotices;
 import buildup.shared.document.DocumentCodes;
 import buildup.shared.notice.Kind;
 
@@ -10,6 +11,10 @@ final class SheetsNotices {
             "The stack holds nothing for the sheet '{name}'.", "Leave it out of --only.");
     static final Kind NO_SHEET = DocumentCodes.MISSING_KEY.refusal(
             "The stack holds nothing for any of the sheets asked for.", "Leave --only out.");
+
+    static final Kind NO_SHEETS_ENDING = FileNotices.UNKNOWN_FORMAT.refusal(
+            "The ending of {file} names no kind of file that sheets are written to.",
+            "Let it end in .pdf, .html or .zip, or give a folder/.");
 
     private SheetsNotices() {}
 }

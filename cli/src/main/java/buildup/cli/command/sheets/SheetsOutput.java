@@ -36,6 +36,8 @@ import java.util.Optional;
  * @param files that the stack was read from
  */
 record SheetsOutput(Streams streams, String output, boolean outlines, InputFiles files, Notices notices) {
+    private static final List<String> ENDINGS = List.of(".pdf", ".html", ".zip");
+
     /**
      * Writes them.
      *
@@ -43,9 +45,13 @@ record SheetsOutput(Streams streams, String output, boolean outlines, InputFiles
      * @param catalogs given beside it
      */
     void write(String stack, List<Path> catalogs, Answer answer, List<ShopDrawings.Drawn> drawn) {
+        Optional<Path> path = path();
+        if (!saysWhatItIs(path)) {
+            notices.add(SheetsNotices.NO_SHEETS_ENDING.with("file", output));
+            return;
+        }
         ShippedFont font = ShippedFont.load();
         PdfBook book = book(answer, drawn);
-        Optional<Path> path = path();
         if (output.equals("-")) {
             new Delivery(streams, Optional.empty(), files.read()).put(PdfWriter.write(book, font), notices);
         } else if (path.isPresent() && isFolder(path.get())) {
@@ -62,6 +68,16 @@ record SheetsOutput(Streams streams, String output, boolean outlines, InputFiles
             notices.add(FileNotices.NO_FILE_NAME.with("file", output));
             return Optional.empty();
         }
+    }
+
+    /** A pipe or a device may be called anything, and takes a PDF. */
+    private boolean saysWhatItIs(Optional<Path> path) {
+        String name = output.toLowerCase(Locale.ROOT);
+        return path.isEmpty()
+                || output.equals("-")
+                || ENDINGS.stream().anyMatch(name::endsWith)
+                || isFolder(path.get())
+                || Files.exists(path.get()) && !Files.isRegularFile(path.get());
     }
 
     private boolean isFolder(Path path) {

@@ -146,7 +146,7 @@ public final class ShopDrawings {
             case WARNINGS -> warnings(sheet);
             case STRIP -> new TapeStrip(section(), frame.measure(), printer).pages(known.lights(), frame, notices);
             case STORY_POLE -> new StoryPole(section(), frame.measure(), printer).pages(frame, notices);
-            case TEMPLATES -> new TemplatePages(known, cuts.map(Cuts.Known::job), printer).pages(frame);
+            case TEMPLATES -> new TemplatePages(known, cuts.map(Cuts.Known::job), printer, notices).pages(frame);
         };
     }
 

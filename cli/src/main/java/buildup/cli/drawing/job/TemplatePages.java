@@ -7,6 +7,7 @@ import buildup.cli.drawing.paper.PageFrame;
 import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.room.CopeDrawing;
+import buildup.cli.drawing.sheet.DrawingNotices;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Hatch;
@@ -19,6 +20,7 @@ import buildup.engine.Answers;
 import buildup.engine.mill.template.EndShape;
 import buildup.engine.mill.template.Templates;
 import buildup.engine.room.cope.Cope;
+import buildup.engine.room.cope.CopeLine;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Job;
 import buildup.engine.section.compose.Section;
@@ -34,8 +36,11 @@ import buildup.profiles.outline.Tolerance;
 import buildup.profiles.rolling.Inset;
 import buildup.profiles.rolling.Pocket;
 import buildup.profiles.rolling.Rolling;
+import buildup.profiles.rolling.ThinPart;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -44,7 +49,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Every shaped piece and every end as a template at full size, and its mirror image on the next page. */
-record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
+record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, Notices notices) {
     /** Half of a stroke of the cross that marks a center. */
     private static final double CROSS = 0.06;
 
@@ -79,6 +84,12 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
     List<PaperPage> pages(PageFrame frame) {
         List<PaperPage> pages = new ArrayList<>();
         for (Shape shape : shapes()) {
+            if (!shape.sits().equals(FROM_ABOVE)) {
+                known.templates()
+                        .inset()
+                        .ifPresent(inset ->
+                                thin(shape.name(), shape.outline(), inset).ifPresent(notices::add));
+            }
             for (Shape hand : List.of(shape, shape.mirrored())) {
                 pages.addAll(Paper.fullSize(frame, ShopSheet.TEMPLATES.title(), scene(frame, hand)));
             }
@@ -92,15 +103,9 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
         Section section = known.section();
         List<Shape> shapes = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
-            int number = i;
             Outline outline = section.body(i).outline();
             if (section.body(i).trim() && !outline.isRectangle()) {
-                List<Segment> face = isCoped(i)
-                        ? section.members().stream()
-                                .filter(member -> member.body() == number)
-                                .flatMap(member -> member.segments().stream())
-                                .toList()
-                        : List.of();
+                List<Segment> face = isCoped(i) ? CopeLine.onFace(outline, 90) : List.of();
                 shapes.add(Shape.sitting(section.name(i), outline, face));
             }
         }
@@ -166,14 +171,14 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
             legend.line("cope line: saw along it, leaning back behind it", LineStyle.LIT);
         }
         if (!shape.sits().equals(FROM_ABOVE)) {
-            guide(shape.outline(), items, legend);
+            guide(shape.name(), shape.outline(), items, legend);
         }
         items.add(PictureSheet.below(items, legend.group(), 0.3));
         return PictureSheet.around(shape.name(), "A template at full size.", items, 0.1);
     }
 
     /** Where the center of the bearing, or of the bit in its bushing, runs; what it leaves; how a bushing's template differs. */
-    private void guide(Outline outline, List<SceneItem> items, Legend legend) {
+    private void guide(String name, Outline outline, List<SceneItem> items, Legend legend) {
         Templates templates = known.templates();
         templates.bearing().ifPresent(bearing -> {
             Rolling rolling = rolled(outline, "bearing", bearing, items, legend);
@@ -185,7 +190,7 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
             Rolling rolling = templates.bearing().isEmpty()
                     ? rolled(outline, "bit", bit, items, legend)
                     : Rolling.of(outline, bit / 2);
-            List<Segment> edge = inset > 0 ? Inset.of(outline, inset) : List.of();
+            List<Segment> edge = Inset.of(outline, inset);
             if (!edge.isEmpty()) {
                 items.add(new Path(edge, false, LineStyle.DAMP));
                 legend.line("edge of the template for the bushing", LineStyle.DAMP);
@@ -194,8 +199,31 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer) {
             legend.text("For a bushing of " + fine(bushing) + " and a bit of " + fine(bit)
                     + ", run round the outside: make the template " + fine(inset)
                     + " smaller all round than the edge of the piece."
-                    + (edge.isEmpty() ? " Here nothing of it is left: take a smaller bushing." : ""));
+                    + " Sharp outside corners come out round, radius " + fine(inset) + ".");
+            thin(name, outline, inset).ifPresent(notice -> {
+                List<Segment> lost = ThinPart.of(outline, inset).stream()
+                        .flatMap(part -> part.edge().stream())
+                        .toList();
+                items.add(new Path(lost, false, LineStyle.BEARING));
+                legend.line("heaviest: edge that would be cut off", LineStyle.BEARING);
+                legend.text(printer.print(notice.sentence()) + " "
+                        + printer.print(notice.cure().orElseThrow()));
+            });
         });
+    }
+
+    /** Wood that a template for the bushing has no place for, if there is any. */
+    private static Optional<Notice> thin(String name, Outline outline, double inset) {
+        List<ThinPart> parts = ThinPart.of(outline, inset);
+        Optional<ThinPart> thinnest = parts.stream().min(Comparator.comparingDouble(ThinPart::width));
+        double lost = parts.stream().mapToDouble(ThinPart::lost).max().orElse(0);
+        return thinnest.map(part -> (Double.isInfinite(lost)
+                        ? DrawingNotices.ALL_TOO_THIN
+                        : part.width() > 0 ? DrawingNotices.TOO_THIN : DrawingNotices.TOO_SHARP)
+                .with("name", name)
+                .with("width", Figure.fine(part.width()))
+                .with("least", Figure.fine(2 * inset))
+                .with("lost", Figure.fine(lost)));
     }
 
     private Rolling rolled(Outline outline, String what, double diameter, List<SceneItem> items, Legend legend) {

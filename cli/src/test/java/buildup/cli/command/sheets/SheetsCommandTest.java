@@ -40,6 +40,20 @@ class SheetsCommandTest {
         return out;
     }
 
+    /** What a refused call says. */
+    private String said(String yaml, String file) {
+        Ran ran = Ran.with(
+                yaml.getBytes(StandardCharsets.UTF_8),
+                "sheets",
+                "-",
+                "--only",
+                "section",
+                "-o",
+                folder.resolve(file).toString());
+        assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.REFUSED);
+        return ran.err();
+    }
+
     private static List<String> bookmarks(PDDocument document) {
         List<String> names = new ArrayList<>();
         for (PDOutlineItem item =
@@ -269,6 +283,39 @@ class SheetsCommandTest {
                 // half of 5/8, beside a template whose edge is drawn
                 .contains("the bushing where the inside is tightest, radius 0.313")
                 .contains("edge of the template for the bushing");
+    }
+
+    /** A nose of 1/4 has no room for an offset of 3/16 from both sides, and has for one of 1/8 less 1/64. */
+    @Test
+    void a_template_for_a_bushing_says_which_part_it_would_cut_off() throws Exception {
+        String nose = "title: Nose\nwood: red-oak\ntemplates: { bushing: 5/8, bit: BIT }\npieces:\n"
+                + "  - { name: lip, section: [out 1, up 1, out 1/2, up 1/4], back: wall, bottom: 0 }\n";
+        assertThat(text(drawn(nose.replace("BIT", "1/4"), "--only", "templates"))
+                        .replaceAll("\\s+", " "))
+                .contains(
+                        "holds nothing thinner than 0.375: the piece is 0.250 at its thinnest, and up to 0.515 of it would be"
+                                + " cut off.")
+                .contains("Take a bushing less than 0.250 larger than its bit")
+                .contains("Sharp outside corners come out round, radius 0.188.");
+        assertThat(text(drawn(nose.replace("BIT", "13/32"), "--only", "templates")))
+                .contains("For a bushing of 0.625")
+                .doesNotContain("cut off");
+    }
+
+    @Test
+    void a_bushing_without_its_bit_or_with_a_larger_one_is_refused() throws Exception {
+        String bed = "title: Bed\nwood: red-oak\ntemplates: { BOTH }\npieces:\n"
+                + "  - { name: bed, section: [out 1/4, cove 1, up 1/4], back: wall, bottom: 0 }\n";
+        assertThat(said(bed.replace("BOTH", "bushing: 5/8"), "t.pdf")).contains("A bushing without a bit says not");
+        assertThat(said(bed.replace("BOTH", "bit: 1/4"), "t.pdf")).contains("A bit without a bushing says not");
+        assertThat(said(bed.replace("BOTH", "bushing: 5/8, bit: 3/4"), "t.pdf"))
+                .contains("does not go through a bushing of 0.625");
+    }
+
+    @Test
+    void a_file_whose_ending_names_no_kind_is_refused_and_not_written() throws Exception {
+        assertThat(said(CASE, "n.docx")).contains("The ending of", "n.docx names no kind of file");
+        assertThat(folder.resolve("n.docx")).doesNotExist();
     }
 
     @Test

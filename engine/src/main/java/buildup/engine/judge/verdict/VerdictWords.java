@@ -13,7 +13,7 @@ final class VerdictWords {
 
     static final Phrase SAID = Phrase.of("{what}");
 
-    static final Phrase SAID_AND_MORE = Phrase.of("{what} And {more} more");
+    static final Phrase SAID_AND_MORE = Phrase.of("{what} And {more} more.");
 
     static final Phrase SAID_AND_OTHERS = Phrase.of("{what} Also {others}");
 

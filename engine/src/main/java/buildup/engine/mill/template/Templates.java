@@ -8,6 +8,7 @@ import buildup.shared.document.DocumentCodes;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Node;
 import buildup.shared.document.Scalar;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Kind;
@@ -33,6 +34,13 @@ public record Templates(OptionalDouble bearing, OptionalDouble bushing, Optional
             DocumentCodes.MISSING_KEY.refusal("An end has no name.", "Give it one, as 'name: scroll'.");
     private static final Kind NO_DIAMETER = DocumentCodes.NOT_A_SIZE.refusal(
             "'{key}' is a diameter, above 0.", "Give it as it stands on the bearing, the bushing or the bit.");
+
+    private static final Kind ALONE = DocumentCodes.MISSING_KEY.refusal(
+            "A {given} without a {missing} says not where the edge of its template runs.",
+            "Give both, as 'bushing: 5/8, bit: 1/4', or a 'bearing:' alone.");
+    private static final Kind BIT_TOO_LARGE = DocumentCodes.NOT_A_SIZE.refusal(
+            "A bit of {bit} does not go through a bushing of {bushing}.",
+            "Give the outer diameter of the bushing, and a smaller bit.");
 
     /** Copies the list. */
     public Templates {
@@ -69,11 +77,29 @@ public record Templates(OptionalDouble bearing, OptionalDouble bushing, Optional
                 outline.ifPresent(shape -> ends.add(new EndShape(name.get().text(), shape)));
             }
         }
-        return new Templates(
+        Templates templates = new Templates(
                 diameter(block, "bearing", notices),
                 diameter(block, "bushing", notices),
                 diameter(block, "bit", notices),
                 ends);
+        block.ifPresent(fields -> templates.pair(fields, notices));
+        return templates;
+    }
+
+    /** A bushing and its bit are of use together only; a wrong one has been told of before. */
+    private void pair(Fields block, Notices notices) {
+        if (block.has("bushing") != block.has("bit")) {
+            boolean bushed = block.has("bushing");
+            String given = bushed ? "bushing" : "bit";
+            notices.add(ALONE.with("given", given)
+                    .with("missing", bushed ? "bit" : "bushing")
+                    .at(block.mark(given)));
+        } else if (inset().isPresent() && inset().getAsDouble() <= 0) {
+            notices.add(BIT_TOO_LARGE
+                    .with("bit", Figure.fine(bit.getAsDouble()))
+                    .with("bushing", Figure.fine(bushing.getAsDouble()))
+                    .at(block.mark("bit")));
+        }
     }
 
     private static OptionalDouble diameter(Optional<Fields> block, String key, Notices notices) {
