@@ -237,27 +237,54 @@ public final class Landings {
                 .toList();
     }
 
-    /** The row set out at a spacing and begun where most of it lands; absent where no beginning lands any, or no spacing. */
+    /**
+     * The row set out at a spacing and begun where most of it lands: in the middle of a stud, or as near to the edges of one as
+     * it may where that makes fewer miss. Absent where no beginning lands any, or no spacing is known.
+     */
     private static Optional<Layout> layout(RowPlaces stick, Stretch stretch, FramingRow row, double spacing) {
+        if (spacing <= 0) {
+            return Optional.empty();
+        }
+        Optional<Layout> middle = layout(stick, stretch, row, beginnings(row, stretch, spacing, List.of(0.0)), spacing);
+        List<Double> asides = List.of(-reach(row), reach(row));
+        return middle.filter(one -> one.misses() == 0)
+                .or(() -> layout(stick, stretch, row, beginnings(row, stretch, spacing, asides), spacing)
+                        .filter(edge -> middle.filter(one -> one.misses() <= edge.misses())
+                                .isEmpty()))
+                .or(() -> middle);
+    }
+
+    private static Optional<Layout> layout(
+            RowPlaces stick, Stretch stretch, FramingRow row, List<Double> beginnings, double spacing) {
         Optional<Layout> best = Optional.empty();
         int most = 0;
-        for (double aside : spacing > 0 ? new double[] {0, -reach(row), reach(row)} : new double[0]) {
+        for (double first : beginnings) {
+            List<Double> places = stick.from(first, spacing);
+            int misses = misses(places, row, stretch).size();
+            int lands = places.size() - misses;
+            boolean fewer = best.filter(one -> misses < one.misses()).isPresent();
+            if (lands > most || (lands == most && fewer)) {
+                best = Optional.of(new Layout(first, spacing, misses));
+                most = lands;
+            }
+        }
+        return best;
+    }
+
+    /** Where a row may begin so that one of it stands so far aside from the middle of a stud, in; each once. */
+    private static List<Double> beginnings(FramingRow row, Stretch stretch, double spacing, List<Double> asides) {
+        List<Double> all = new ArrayList<>();
+        for (double aside : asides) {
             for (double middle : row.upTo(stretch.length())) {
                 double place = middle + aside;
                 double before = place - Math.floor(place / spacing + Tolerance.COINCIDENT) * spacing;
                 double first = before > Tolerance.COINCIDENT ? before : spacing;
-                List<Double> places = stick.from(first, spacing);
-                int misses = misses(places, row, stretch).size();
-                int lands = places.size() - misses;
-                if (lands > most
-                        || lands == most
-                                && best.filter(one -> misses < one.misses()).isPresent()) {
-                    best = Optional.of(new Layout(first, spacing, misses));
-                    most = lands;
+                if (all.stream().noneMatch(known -> Math.abs(known - first) <= Tolerance.COINCIDENT)) {
+                    all.add(first);
                 }
             }
         }
-        return best;
+        return all;
     }
 
     /** At its own spacing, unless fewer miss at that of the framing. */

@@ -31,7 +31,11 @@ public record FramingRow(List<Double> places, double every, double first, double
 
     /** The middle that is nearest to a place, of those up to a length; a row has at least one. */
     public double nearest(double place, double length) {
-        return upTo(length).stream()
+        if (places.isEmpty()) {
+            double last = Math.max(0, Math.floor((length - first) / every));
+            return first + every * Math.min(last, Math.max(0, Math.ceil((place - first) / every - 0.5)));
+        }
+        return places.stream()
                 .min(Comparator.comparingDouble(middle -> Math.abs(middle - place)))
                 .orElse(first);
     }

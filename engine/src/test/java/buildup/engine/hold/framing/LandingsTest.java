@@ -137,11 +137,17 @@ class LandingsTest {
         assertThat(row.misses()).isEmpty();
     }
 
+    /** The last stud, at 143-1/4, is nearer than an inch to the end of 144: the row stays in the middle of the eight others. */
+    @Test
+    void a_row_that_lands_on_the_middles_is_not_shifted_to_the_edges_for_one_more() {
+        Landing row = landing(ask("piece: base, at: { up: 3 }", "studs: { every: 16, first: 15-1/4 },", ""));
+        assertThat(row.places()).hasSize(8).startsWith(15.25);
+        assertThat(row.misses()).isEmpty();
+    }
+
     /** Between the ends of a stick of 14, 12 in, is one space. */
     @Test
     void a_stick_without_a_stud_is_nailed_near_either_end_and_all_of_it_misses() {
-        Answer answer = ask("piece: base, at: { up: 3 }", "studs: { every: 16, first: 15-1/4 },", "");
-        assertThat(said(answer)).isEmpty();
         Answer stub = answer(BASE + "fastenings: [{ name: row, use: 15 ga x 2-1/2, piece: base, at: { up: 3 } }]\n"
                 + "plan: [{ left: die, right: die, studs: { every: 16, first: 15-1/4 },"
                 + " stretches: [{ name: stub, length: 14 }] }]\n");
