@@ -82,9 +82,6 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private void say(Answer answer) {
-        if (saying.quiet()) {
-            return;
-        }
         if (answer.known().isEmpty()) {
             streams.out().print(Display.plain(answer.file()) + ": refused\n");
             return;
@@ -94,7 +91,9 @@ final class CheckCommand implements Callable<Integer> {
         streams.out()
                 .print(Display.plain(answer.file())
                         + (no == 0 ? ": yes\n" : ": no, " + no + (no == 1 ? " row\n" : " rows\n")));
-        streams.out().print(VerdictText.doubts(answer, answer.known().get()));
+        if (!saying.quiet()) {
+            streams.out().print(VerdictText.doubts(answer, answer.known().get()));
+        }
     }
 
     /** Of a stack that was refused why; of any other all, where that is asked. */

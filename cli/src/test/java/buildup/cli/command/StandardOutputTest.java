@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -38,5 +39,12 @@ class StandardOutputTest {
     void a_starter_goes_there_too(String starter) {
         assertThat(Ran.of("new", starter, "-o", "-").out())
                 .isEqualTo(Ran.of("new", starter).out());
+    }
+
+    @Test
+    void a_quiet_check_still_gives_its_answer() {
+        Ran quiet = Ran.of("check", "-q", Ran.demo("reading-room-cornice.yaml").toString());
+        assertThat(quiet.out()).isEqualTo("reading-room-cornice.yaml: yes\n");
+        assertThat(quiet.err()).isEmpty();
     }
 }
