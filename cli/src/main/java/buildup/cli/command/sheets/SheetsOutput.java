@@ -77,7 +77,7 @@ record SheetsOutput(Streams streams, String output, boolean outlines, InputFiles
                 || output.equals("-")
                 || ENDINGS.stream().anyMatch(name::endsWith)
                 || isFolder(path.get())
-                || Files.exists(path.get()) && !Files.isRegularFile(path.get());
+                || (Files.exists(path.get()) && !Files.isRegularFile(path.get()));
     }
 
     private boolean isFolder(Path path) {
