@@ -55,7 +55,7 @@ public record ThinPart(List<Segment> edge, double width, double lost) {
             List<Double> corners = corners(run);
             boolean tip = corners.stream().anyMatch(turn -> turn > SHARP);
             double width = tip ? 0 : width(outline, run, radius);
-            if (tip || corners.size() != 1 && width < 2 * radius - Tolerance.CHORD) {
+            if (tip || (corners.size() != 1 && width < 2 * radius - Tolerance.CHORD)) {
                 parts.add(new ThinPart(run.stream().map(Bit::part).toList(), width, lost));
             }
         }
@@ -155,7 +155,7 @@ public record ThinPart(List<Segment> edge, double width, double lost) {
     /** The way from one side of a corner to the other becomes as short as one likes, and says nothing of a thickness. */
     private static boolean meetInACorner(List<Segment> segments, int i, int j) {
         int count = segments.size();
-        return j == (i + 1) % count && turn(segments.get(i), segments.get(j)) > Tolerance.SAME_DIRECTION
-                || i == (j + 1) % count && turn(segments.get(j), segments.get(i)) > Tolerance.SAME_DIRECTION;
+        return (j == (i + 1) % count && turn(segments.get(i), segments.get(j)) > Tolerance.SAME_DIRECTION)
+                || (i == (j + 1) % count && turn(segments.get(j), segments.get(i)) > Tolerance.SAME_DIRECTION);
     }
 }
