@@ -66,6 +66,9 @@ final class DrawCommand implements Callable<Integer> {
     /** Fine enough to print, and a sheet still opens on a telephone. */
     private static final int PNG_DOTS_PER_INCH = 150;
 
+    /** Of several pictures one below the other: still one file for a telephone, and little memory is enough. */
+    private static final int DOTS_OF_SEVERAL = 100;
+
     /** Notes on what holds the pieces, which are found as the section is put together and concern one view alone. */
     private static final Set<String> WHAT_HOLDS =
             Set.of("counts-as-fixed", "hangs-on-its-fastenings", "support-that-only-hangs");
@@ -180,8 +183,8 @@ final class DrawCommand implements Callable<Integer> {
         };
     }
 
-    private static boolean fits(Scene scene, Notices notices) {
-        double pixels = scene.width() * PNG_DOTS_PER_INCH * scene.height() * PNG_DOTS_PER_INCH;
+    private static boolean fits(Scene scene, int dots, Notices notices) {
+        double pixels = scene.width() * dots * scene.height() * dots;
         if (pixels <= PngWriter.MOST_PIXELS) {
             return true;
         }
@@ -204,7 +207,8 @@ final class DrawCommand implements Callable<Integer> {
             return;
         }
         Scene all = PagesBelow.of(scenes);
-        if (wanted == Format.png && !fits(all, notices)) {
+        int dots = scenes.size() == 1 ? PNG_DOTS_PER_INCH : DOTS_OF_SEVERAL;
+        if (wanted == Format.png && !fits(all, dots, notices)) {
             return;
         }
         delivery.put(
@@ -214,7 +218,7 @@ final class DrawCommand implements Callable<Integer> {
                                 ? SvgWriter.outlined(all, answer.unit(), font)
                                 : SvgWriter.write(all, answer.unit());
                     case dxf -> DxfWriter.write(all);
-                    case png -> PngWriter.write(all, font, PNG_DOTS_PER_INCH);
+                    case png -> PngWriter.write(all, font, dots);
                     case pdf -> PdfWriter.write(scenes, font);
                 },
                 notices);
