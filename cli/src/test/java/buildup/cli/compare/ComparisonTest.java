@@ -124,7 +124,7 @@ class ComparisonTest {
         for (long seed = 0; seed < SEEDS; seed++) {
             String text = text(RandomStacks.of(seed), RandomStacks.of(seed + 7));
             assertThat(text.lines()).as("seed %d", seed).allMatch(line -> Display.width(line) <= 80);
-            assertThat(text.lines().takeWhile(line -> !line.startsWith("THE WHOLE")))
+            assertThat(text.lines().takeWhile(line -> !line.startsWith("SIZE AND WEIGHT")))
                     .as("seed %d", seed)
                     .allMatch(line -> Display.width(line) <= 48);
         }

@@ -55,7 +55,7 @@ import java.util.stream.Stream;
  */
 public final class HoldsDrawing {
     /** How wide the list of what the numbers mean may grow, in sizes of its letters, so that the picture is not drawn small. */
-    private static final double LISTED_WIDTH = 36;
+    private static final double LISTED_WIDTH = 54;
 
     private static final int MOST_LINES = 4;
 
