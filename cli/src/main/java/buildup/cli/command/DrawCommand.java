@@ -4,6 +4,7 @@ import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
+import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
@@ -139,7 +140,7 @@ final class DrawCommand implements Callable<Integer> {
         if (wanted.isEmpty()) {
             notices.add(CommandNotices.NO_PICTURE_ENDING.with("file", output.toString()));
         } else if (fitsTheView(notices)) {
-            Delivery delivery = new Delivery(streams, Optional.of(output), files.read());
+            Delivery delivery = new Delivery(streams, OutputFile.named(Optional.of(output)), files.read());
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), delivery, notices));
         }
         answer.notices(concerns()).stream()

@@ -29,11 +29,7 @@ public final class ChordRing {
     private ChordRing(List<Point> points) {
         this.points = List.copyOf(points);
         this.box = Box.around(points.stream().map(p -> Box.of(p, p)).toList());
-        List<Line> lines = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
-            lines.add(new Line(points.get(i), points.get((i + 1) % points.size())));
-        }
-        this.chords = List.copyOf(lines);
+        this.chords = Line.ring(points);
         this.level = Bands.of(
                 chords,
                 line -> Math.min(line.from().y(), line.to().y()),

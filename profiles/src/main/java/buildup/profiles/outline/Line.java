@@ -1,9 +1,17 @@
 package buildup.profiles.outline;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A straight segment. */
 public record Line(Point from, Point to) implements Segment {
+    /** The lines from each point to the next, and from the last to the first. */
+    public static List<Line> ring(List<Point> points) {
+        return IntStream.range(0, points.size())
+                .mapToObj(i -> new Line(points.get(i), points.get((i + 1) % points.size())))
+                .toList();
+    }
+
     @Override
     public double length() {
         return from.distance(to);

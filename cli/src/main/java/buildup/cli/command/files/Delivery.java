@@ -9,12 +9,10 @@ import java.util.Optional;
 /**
  * Where an answer goes: to the file that was asked for, else to standard output.
  *
- * @param output the file; nothing, or {@code -}, for standard output
  * @param inputs files that must not be overwritten
  */
 public record Delivery(Streams streams, Optional<Path> output, List<Path> inputs) {
     public Delivery {
-        output = OutputFile.named(output);
         inputs = List.copyOf(inputs);
     }
 

@@ -141,8 +141,7 @@ public record Since(String name, Optional<Section> before, List<String> changes,
                 new Point(box.face(), box.top()),
                 new Point(box.back(), box.top()));
         List<Segment> scallops = new ArrayList<>();
-        for (int i = 0; i < corners.size(); i++) {
-            Line side = new Line(corners.get(i), corners.get((i + 1) % corners.size()));
+        for (Line side : Line.ring(corners)) {
             int count = Math.max(1, (int) Math.round(side.length() / SCALLOP));
             for (int k = 0; k < count; k++) {
                 Point from = side.at((double) k / count);

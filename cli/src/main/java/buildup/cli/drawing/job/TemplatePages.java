@@ -7,7 +7,6 @@ import buildup.cli.drawing.paper.PageFrame;
 import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.paper.PaperPage;
 import buildup.cli.drawing.room.CopeDrawing;
-import buildup.cli.drawing.sheet.DrawingNotices;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Hatch;
@@ -18,6 +17,7 @@ import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.engine.Answers;
 import buildup.engine.mill.template.EndShape;
+import buildup.engine.mill.template.LostWood;
 import buildup.engine.mill.template.Templates;
 import buildup.engine.room.cope.Cope;
 import buildup.engine.room.cope.CopeLine;
@@ -36,10 +36,8 @@ import buildup.profiles.outline.Tolerance;
 import buildup.profiles.rolling.Inset;
 import buildup.profiles.rolling.Pocket;
 import buildup.profiles.rolling.Rolling;
-import buildup.profiles.rolling.ThinPart;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
-import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -47,6 +45,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Every shaped piece and every end as a template at full size, and its mirror image on the next page. */
 record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, Notices notices) {
@@ -84,12 +83,7 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
     List<PaperPage> pages(PageFrame frame) {
         List<PaperPage> pages = new ArrayList<>();
         for (Shape shape : shapes()) {
-            if (!shape.sits().equals(FROM_ABOVE)) {
-                known.templates()
-                        .inset()
-                        .ifPresent(inset ->
-                                thin(shape.name(), shape.outline(), inset).ifPresent(notices::add));
-            }
+            lost(shape).map(LostWood::said).ifPresent(notices::add);
             for (Shape hand : List.of(shape, shape.mirrored())) {
                 pages.addAll(Paper.fullSize(frame, ShopSheet.TEMPLATES.title(), scene(frame, hand)));
             }
@@ -138,10 +132,9 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
     /** Its stretch level, its lower left corner at the origin. */
     private static Outline outline(List<Point> corners, double turned) {
         List<Point> level = corners.stream().map(Motion.turn(-turned)::apply).toList();
-        List<Stroke> strokes = new ArrayList<>();
-        for (int i = 0; i < level.size(); i++) {
-            strokes.add(new Stroke(new Line(level.get(i), level.get((i + 1) % level.size())), "return"));
-        }
+        List<Stroke> strokes = Line.ring(level).stream()
+                .map(line -> new Stroke(line, "return"))
+                .toList();
         Outline outline = Outline.closed(strokes);
         Box box = outline.box();
         return outline.moved(Motion.shift(-box.back(), -box.bottom()));
@@ -171,14 +164,15 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
             legend.line("cope line: saw along it, leaning back behind it", LineStyle.LIT);
         }
         if (!shape.sits().equals(FROM_ABOVE)) {
-            guide(shape.name(), shape.outline(), items, legend);
+            guide(shape, items, legend);
         }
         items.add(PictureSheet.below(items, legend.group(), 0.3));
         return PictureSheet.around(shape.name(), "A template at full size.", items, 0.1);
     }
 
     /** Where the center of the bearing, or of the bit in its bushing, runs; what it leaves; how a bushing's template differs. */
-    private void guide(String name, Outline outline, List<SceneItem> items, Legend legend) {
+    private void guide(Shape shape, List<SceneItem> items, Legend legend) {
+        Outline outline = shape.outline();
         Templates templates = known.templates();
         templates.bearing().ifPresent(bearing -> {
             Rolling rolling = rolled(outline, "bearing", bearing, items, legend);
@@ -200,30 +194,21 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
                     + ", run round the outside: make the template " + fine(inset)
                     + " smaller all round than the edge of the piece."
                     + " Sharp outside corners come out round, radius " + fine(inset) + ".");
-            thin(name, outline, inset).ifPresent(notice -> {
-                List<Segment> lost = ThinPart.of(outline, inset).stream()
-                        .flatMap(part -> part.edge().stream())
-                        .toList();
-                items.add(new Path(lost, false, LineStyle.BEARING));
+            lost(shape).ifPresent(lost -> {
+                items.add(new Path(lost.edge(), false, LineStyle.BEARING));
                 legend.line("heaviest: edge that would be cut off", LineStyle.BEARING);
-                legend.text(printer.print(notice.sentence()) + " "
-                        + printer.print(notice.cure().orElseThrow()));
+                legend.text(printer.print(lost.said().sentence()) + " "
+                        + printer.print(lost.said().cure().orElseThrow()));
             });
         });
     }
 
-    /** Wood that a template for the bushing has no place for, if there is any. */
-    private static Optional<Notice> thin(String name, Outline outline, double inset) {
-        List<ThinPart> parts = ThinPart.of(outline, inset);
-        Optional<ThinPart> thinnest = parts.stream().min(Comparator.comparingDouble(ThinPart::width));
-        double lost = parts.stream().mapToDouble(ThinPart::lost).max().orElse(0);
-        return thinnest.map(part -> (Double.isInfinite(lost)
-                        ? DrawingNotices.ALL_TOO_THIN
-                        : part.width() > 0 ? DrawingNotices.TOO_THIN : DrawingNotices.TOO_SHARP)
-                .with("name", name)
-                .with("width", Figure.fine(part.width()))
-                .with("least", Figure.fine(2 * inset))
-                .with("lost", Figure.fine(lost)));
+    /** What a bushing's template has no place for; a return is sawn, and follows no template. */
+    private Optional<LostWood> lost(Shape shape) {
+        OptionalDouble inset = known.templates().inset();
+        return inset.isEmpty() || shape.sits().equals(FROM_ABOVE)
+                ? Optional.empty()
+                : LostWood.of(shape.name(), shape.outline(), inset.getAsDouble());
     }
 
     private Rolling rolled(Outline outline, String what, double diameter, List<SceneItem> items, Legend legend) {

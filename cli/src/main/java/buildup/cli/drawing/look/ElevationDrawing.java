@@ -194,11 +194,7 @@ public final class ElevationDrawing {
             points.add(left(own.get(i).high()));
             points.add(left(own.get(i).low()));
         }
-        List<Segment> ring = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
-            ring.add(new Line(points.get(i), points.get((i + 1) % points.size())));
-        }
-        return ring;
+        return List.copyOf(Line.ring(points));
     }
 
     private Point right(Point onOutline) {

@@ -9,7 +9,6 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,23 +28,15 @@ final class CutPiece {
         double most = box.width() * 0.45;
         double l = Math.max(-most, Math.min(most, left));
         double r = Math.max(-most, Math.min(most, right));
-        return ring(List.of(
+        return List.copyOf(Line.ring(List.of(
                 new Point(box.back() + Math.max(0, -l), box.bottom()),
                 new Point(box.face() - Math.max(0, -r), box.bottom()),
                 new Point(box.face() - Math.max(0, r), box.top()),
-                new Point(box.back() + Math.max(0, l), box.top())));
+                new Point(box.back() + Math.max(0, l), box.top()))));
     }
 
     static List<Segment> ring(Box box) {
         return ring(box, 0, 0);
-    }
-
-    private static List<Segment> ring(List<Point> corners) {
-        List<Segment> ring = new ArrayList<>();
-        for (int i = 0; i < corners.size(); i++) {
-            ring.add(new Line(corners.get(i), corners.get((i + 1) % corners.size())));
-        }
-        return ring;
     }
 
     static List<SceneItem> items(Optional<String> title, List<Segment> ring) {

@@ -165,7 +165,7 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
         if (clipped.size() < 3) {
             return List.of();
         }
-        List<Segment> ring = ring(clipped);
+        List<Segment> ring = List.copyOf(Line.ring(clipped));
         return List.of(
                 new Area(Optional.empty(), Optional.empty(), ring, Tone.STANDING), new Hatch(ring, WALL, Point.ORIGIN));
     }
@@ -174,7 +174,7 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
         List<Point> clipped = clipped(outline);
         return clipped.size() < 3
                 ? Optional.empty()
-                : Optional.of(new Area(Optional.empty(), Optional.empty(), ring(clipped), tone));
+                : Optional.of(new Area(Optional.empty(), Optional.empty(), List.copyOf(Line.ring(clipped)), tone));
     }
 
     /** Adds what lies in the window of the lines from point to point; of more than two points, closed. */
@@ -205,14 +205,6 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
 
     static Optional<SceneItem> path(List<Segment> lines, LineStyle style) {
         return lines.isEmpty() ? Optional.empty() : Optional.of(new Path(lines, false, style));
-    }
-
-    private static List<Segment> ring(List<Point> points) {
-        List<Segment> ring = new ArrayList<>();
-        for (int i = 0; i < points.size(); i++) {
-            ring.add(new Line(points.get(i), points.get((i + 1) % points.size())));
-        }
-        return ring;
     }
 
     /** A convex outline cut to the window, side by side (Sutherland and Hodgman, 1974; from memory). */

@@ -145,13 +145,13 @@ public final class WallsDrawing {
                 .map(one -> new Point((one.along() - left) * along, up * one.amount() * across))
                 .toList();
         List<SceneItem> items = new ArrayList<>();
-        List<Segment> piece = ring(List.of(
-                new Point(0, 0), new Point(right, 0), new Point(right, -up * thick), new Point(0, -up * thick)));
+        List<Segment> piece = List.copyOf(Line.ring(List.of(
+                new Point(0, 0), new Point(right, 0), new Point(right, -up * thick), new Point(0, -up * thick))));
         items.add(new Area(Optional.empty(), Optional.empty(), piece, Tone.TRIM));
         List<Point> room = new ArrayList<>(edge);
         room.add(new Point(right, up * far));
         room.add(new Point(0, up * far));
-        items.add(new Hatch(ring(room), ROOM, Point.ORIGIN));
+        items.add(new Hatch(List.copyOf(Line.ring(room)), ROOM, Point.ORIGIN));
         items.addAll(clashes(gap, up, left));
         items.add(new Path(piece, true, LineStyle.ARRIS));
         items.addAll(About.of(Subject.WALL, List.of(new Path(lines(edge), false, LineStyle.OUTLINE))));
@@ -206,7 +206,7 @@ public final class WallsDrawing {
         List<Point> points = new ArrayList<>(open);
         points.add(new Point(open.get(open.size() - 1).x(), 0));
         points.add(new Point(open.get(0).x(), 0));
-        return Optional.of(new Area(Optional.empty(), Optional.empty(), ring(points), CLASH));
+        return Optional.of(new Area(Optional.empty(), Optional.empty(), List.copyOf(Line.ring(points)), CLASH));
     }
 
     /** The gap beyond the surface and the place beyond the piece: least, widest and ends first, others where they fit. */
@@ -243,12 +243,6 @@ public final class WallsDrawing {
 
     private Label label(String text, Point center) {
         return Label.centered(measure, text, center, Drafting.FIGURES, false);
-    }
-
-    private static List<Segment> ring(List<Point> points) {
-        List<Segment> ring = new ArrayList<>(lines(points));
-        ring.add(new Line(points.get(points.size() - 1), points.get(0)));
-        return ring;
     }
 
     private static List<Segment> lines(List<Point> points) {

@@ -24,24 +24,6 @@ public final class DrawingNotices {
     public static final Kind LARGEST_QUOTE = PAGE_TOO_SMALL.refusal(
             "With its profiles at full size the quote does not fit on {page}.", "Write it as several orders.");
 
-    private static final Code TOO_THIN_FOR_A_BUSHING = Code.of(
-            "too-thin-for-a-bushing",
-            "A template for a bushing is smaller than the piece, and has no place for a thin part of it.");
-
-    private static final String WIDER = "Take a bushing less than {width} larger than its bit, or follow a template as"
-            + " large as the piece with a bearing.";
-
-    public static final Kind TOO_THIN = TOO_THIN_FOR_A_BUSHING.note(
-            "The bushing's template of '{name}' holds nothing thinner than {least}: the piece is {width} at its thinnest,"
-                    + " and up to {lost} of it would be cut off.",
-            WIDER);
-    public static final Kind TOO_SHARP = TOO_THIN_FOR_A_BUSHING.note(
-            "The bushing's template of '{name}' holds nothing thinner than {least}: the piece thins out to an edge, and up"
-                    + " to {lost} of it would be cut off.",
-            "Follow a template as large as the piece with a bearing.");
-    public static final Kind ALL_TOO_THIN = TOO_THIN_FOR_A_BUSHING.note(
-            "The bushing's template of '{name}' holds nothing thinner than {least}: nothing is left of it.", WIDER);
-
     private static final Phrase ANY_PAGE = Phrase.of("any page");
 
     private DrawingNotices() {}

@@ -5,7 +5,6 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -36,11 +35,7 @@ public record Moved(Point out, Point up, Point carried, Strain strain) {
         List<Point> ring = built.flattened(Tolerance.CHORD).stream()
                 .map(point -> point.plus(at(point).times(times)))
                 .toList();
-        List<Line> lines = new ArrayList<>();
-        for (int i = 0; i < ring.size(); i++) {
-            lines.add(new Line(ring.get(i), ring.get((i + 1) % ring.size())));
-        }
-        return List.copyOf(lines);
+        return Line.ring(ring);
     }
 
     /** The box round the body as it has moved. */
