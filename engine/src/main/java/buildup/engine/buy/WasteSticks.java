@@ -9,10 +9,7 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Notices;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalLong;
 
 /**
@@ -30,11 +27,7 @@ public record WasteSticks(Supply supply, double waste, double lengths, double st
 
     /** One for each kind of stick in the plan. */
     public static List<WasteSticks> of(CutList list, double waste, Notices notices) {
-        Map<Supply, List<Stick>> kinds = new LinkedHashMap<>();
-        list.sticks()
-                .forEach(stick -> kinds.computeIfAbsent(stick.supply(), key -> new ArrayList<>())
-                        .add(stick));
-        return kinds.entrySet().stream()
+        return list.byKind().entrySet().stream()
                 .map(kind -> of(list.shop(), kind.getKey(), kind.getValue(), waste, notices))
                 .toList();
     }

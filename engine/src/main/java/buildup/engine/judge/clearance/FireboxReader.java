@@ -72,7 +72,8 @@ final class FireboxReader {
                 : Optional.empty();
     }
 
-    private static OptionalDouble inches(Fields fields, String key) {
+    /** A length of a block in inches, where it is given and read. */
+    static OptionalDouble inches(Fields fields, String key) {
         return fields.length(key).map(Length::toInches).map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
 

@@ -8,7 +8,6 @@ import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
-import buildup.shared.length.Length;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
@@ -73,7 +72,7 @@ final class KeepClearReader {
     }
 
     private Optional<KeepClear> place(Fields entry, String name, Kind kind) {
-        OptionalDouble clear = inches(entry, "clear");
+        OptionalDouble clear = FireboxReader.inches(entry, "clear");
         if (clear.isPresent() && clear.getAsDouble() < 0) {
             claim(entry);
             notices.add(ClearanceNotices.NEGATIVE_AIR.with("name", name).at(entry.mark("clear")));
@@ -98,9 +97,9 @@ final class KeepClearReader {
             return Optional.empty();
         }
         return Optional.of(new Box(
-                inches(entry, "back").orElse(0),
+                FireboxReader.inches(entry, "back").orElse(0),
                 stack.level(entry, "bottom", notices).orElse(-FAR),
-                inches(entry, "face").orElse(FAR),
+                FireboxReader.inches(entry, "face").orElse(FAR),
                 stack.level(entry, "top", notices).orElse(FAR)));
     }
 
@@ -125,7 +124,7 @@ final class KeepClearReader {
         entry.needs("top", missing("top", name));
         OptionalDouble top = stack.level(entry, "top", notices);
         OptionalDouble bottom = stack.level(entry, "bottom", notices);
-        double back = inches(entry, "back").orElse(0);
+        double back = FireboxReader.inches(entry, "back").orElse(0);
         return roll.isEmpty() || top.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Box(back, bottom.orElse(-FAR), back + roll.getAsDouble(), top.getAsDouble()));
@@ -173,10 +172,6 @@ final class KeepClearReader {
 
     private OptionalDouble needed(Fields entry, String key, String name) {
         entry.needs(key, missing(key, name));
-        return inches(entry, key);
-    }
-
-    private static OptionalDouble inches(Fields fields, String key) {
-        return fields.length(key).map(Length::toInches).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        return FireboxReader.inches(entry, key);
     }
 }

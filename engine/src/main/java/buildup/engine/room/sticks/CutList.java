@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -151,12 +152,14 @@ public record CutList(
 
     /** What is taken of each kind of stick, in the order of the sticks. */
     public List<BuyLine> bills() {
-        Map<Supply, List<Stick>> kinds = new LinkedHashMap<>();
-        sticks.forEach(stick ->
-                kinds.computeIfAbsent(stick.supply(), key -> new ArrayList<>()).add(stick));
-        return kinds.entrySet().stream()
+        return byKind().entrySet().stream()
                 .map(entry -> bill(entry.getKey(), entry.getValue()))
                 .toList();
+    }
+
+    /** The sticks of each kind, in the order in which the kinds first come. */
+    public Map<Supply, List<Stick>> byKind() {
+        return sticks.stream().collect(Collectors.groupingBy(Stick::supply, LinkedHashMap::new, Collectors.toList()));
     }
 
     private BuyLine bill(Supply supply, List<Stick> own) {
