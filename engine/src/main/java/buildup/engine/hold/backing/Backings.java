@@ -26,7 +26,8 @@ import java.util.stream.Stream;
 
 /**
  * Finds what stands behind each piece of trim along nails square to its straight room-side faces (a lying board: to its
- * broad faces; a face that is all curve: to its chord). Trim in between does not matter, air does up to {@link #REACH}.
+ * broad faces; a face that is all curve: to its chord, or level where that meets nothing, as a shoe is nailed into the
+ * base and not into the floor: common practice, no source). Trim in between does not matter, air does up to {@link #REACH}.
  */
 public final class Backings {
     /** How far behind, above or below the piece a nailer may begin, in. */
@@ -85,16 +86,26 @@ public final class Backings {
 
     private Backing behind(int number) {
         Body body = section.body(number);
+        List<Line> straight = straight(number, body);
+        if (!straight.isEmpty()) {
+            return new Backing(number, behind(straight, body));
+        }
+        List<Line> chords = chords(number);
+        List<Stretch> square = behind(chords, body);
+        return new Backing(number, square.isEmpty() ? behind(upright(chords), body) : square);
+    }
+
+    private List<Stretch> behind(List<Line> faces, Body body) {
         List<Stretch> stretches = new ArrayList<>();
-        for (Line face : faces(number, body)) {
+        for (Line face : faces) {
             for (int target : targets) {
                 behind(face, body.outline(), target, stretches);
             }
         }
-        return new Backing(number, stretches);
+        return stretches;
     }
 
-    private List<Line> faces(int number, Body body) {
+    private List<Line> straight(int number, Body body) {
         Piece piece = body.placed().orElseThrow().piece();
         if (piece.stock().board() && piece.stock().lying()) {
             Set<String> nailed =
@@ -106,21 +117,34 @@ public final class Backings {
                     .map(Line.class::cast)
                     .toList();
         }
-        List<Segment> shown = section.members().stream()
-                .filter(member -> member.body() == number)
-                .map(Member::segments)
-                .flatMap(List::stream)
-                .toList();
-        List<Line> straight = shown.stream()
+        return shown(number)
                 .filter(Line.class::isInstance)
                 .map(Line.class::cast)
                 .toList();
-        return straight.isEmpty()
-                ? shown.stream()
-                        .filter(Arc.class::isInstance)
-                        .map(arc -> new Line(arc.from(), arc.to()))
-                        .toList()
-                : straight;
+    }
+
+    private List<Line> chords(int number) {
+        return shown(number)
+                .filter(Arc.class::isInstance)
+                .map(arc -> new Line(arc.from(), arc.to()))
+                .toList();
+    }
+
+    /** What the piece shows on the room side. */
+    private Stream<Segment> shown(int number) {
+        return section.members().stream()
+                .filter(member -> member.body() == number)
+                .map(Member::segments)
+                .flatMap(List::stream);
+    }
+
+    /** The chords as seen from straight in front, so that nails square to them are level; a level chord shows none. */
+    private static List<Line> upright(List<Line> chords) {
+        return chords.stream()
+                .map(chord -> new Line(
+                        chord.from(), new Point(chord.from().x(), chord.to().y())))
+                .filter(line -> line.length() >= LEAST_STRETCH)
+                .toList();
     }
 
     /** Turns the plane so that the face lies along x and nails run up; then everything is a question of heights. */

@@ -10,6 +10,7 @@ import buildup.engine.hold.nail.Hiding;
 import buildup.engine.hold.nail.Proposal;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Rule;
+import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
@@ -26,6 +27,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Looks for places to fix a piece of trim: along each of its faces, at a few angles, the first fastener of the shop's
@@ -35,8 +37,9 @@ final class Proposals {
     /** Degrees off square that are tried, those that are as good as each other together, the best first. */
     private static final List<List<Double>> ANGLES = List.of(List.of(0.0), List.of(15.0, -15.0), List.of(30.0, -30.0));
 
-    private static final List<Double> ALL_ANGLES =
-            ANGLES.stream().flatMap(List::stream).toList();
+    /** The same on a curve: square to it means little to a hand, and the band that a tool gets into is narrow. */
+    private static final List<List<Double>> ANGLES_ON_A_CURVE = List.of(
+            List.of(0.0), List.of(5.0, -5.0, 10.0, -10.0, 15.0, -15.0), List.of(20.0, -20.0, 25.0, -25.0, 30.0, -30.0));
 
     /** Spots along a face: four to the inch, at most so many. */
     private static final int MOST_SPOTS = 12;
@@ -92,10 +95,16 @@ final class Proposals {
         boolean longEnough() {
             return fixed.check(Check.Rule.THRICE_THE_PIECE).orElseThrow().met();
         }
+
+        /** A pin without a head holds a piece until the glue has set, and little after. */
+        boolean headless() {
+            return fixed.fastening().use().fastener().headless();
+        }
     }
 
     private static final Comparator<Candidate> BEST = Comparator.comparing(
                     (Candidate one) -> one.fixed().hiding().grade())
+            .thenComparing(Candidate::headless)
             .thenComparing(one -> !one.longEnough())
             .thenComparing(one -> Math.abs(one.fixed().fastening().angle()))
             .thenComparing(Candidate::order)
@@ -112,16 +121,22 @@ final class Proposals {
                         seat -> seat.hiding().grade(), () -> new EnumMap<>(Hiding.Grade.class), Collectors.toList()));
         List<Proposal> chosen = new ArrayList<>();
         for (List<Seat> alike : seats.values()) {
-            List<Candidate> shorter = new ArrayList<>();
-            for (List<Double> angles : ANGLES) {
+            List<Candidate> lesser = new ArrayList<>();
+            for (int tier = 0; tier < ANGLES.size(); tier++) {
                 if (chosen.size() < MOST) {
-                    List<Candidate> found = candidates(alike, angles);
+                    List<Candidate> found = candidates(alike, tier);
                     found.sort(BEST);
-                    found.stream().filter(Candidate::longEnough).forEach(one -> choose(one, chosen));
-                    found.stream().filter(one -> !one.longEnough()).forEach(shorter::add);
+                    for (Candidate one : found) {
+                        if (one.longEnough() && !one.headless()) {
+                            choose(one, chosen);
+                        } else {
+                            lesser.add(one);
+                        }
+                    }
                 }
             }
-            shorter.forEach(one -> choose(one, chosen));
+            lesser.sort(Comparator.comparing(Candidate::headless).thenComparing(one -> !one.longEnough()));
+            lesser.forEach(one -> choose(one, chosen));
         }
         return chosen;
     }
@@ -136,7 +151,11 @@ final class Proposals {
 
     /** All places of a piece where some fastener does, best first; at each at its best angle. */
     List<Fixed> all(int piece) {
-        List<Candidate> found = candidates(seats(piece), ALL_ANGLES);
+        List<Seat> seats = seats(piece);
+        List<Candidate> found = new ArrayList<>();
+        for (int tier = 0; tier < ANGLES.size(); tier++) {
+            found.addAll(candidates(seats, tier));
+        }
         found.sort(BEST);
         List<Fixed> all = new ArrayList<>();
         for (Candidate one : found) {
@@ -149,8 +168,8 @@ final class Proposals {
         return all;
     }
 
-    /** A spot where a head can sit, and how well it is hidden there. */
-    private record Seat(Spot spot, Hiding hiding) {}
+    /** A spot where a head can sit, how well it is hidden there, and the angles to try, as {@link #ANGLES}. */
+    private record Seat(Spot spot, Hiding hiding, List<List<Double>> angles) {}
 
     private List<Seat> seats(int piece) {
         List<Seat> seats = new ArrayList<>();
@@ -160,17 +179,22 @@ final class Proposals {
             for (int i = 0; i < spots; i++) {
                 Spot spot = timber.onTheTape(piece, stroke, (i + 0.5) / spots);
                 if (nailing.reaching().covering(spot, piece).isEmpty()) {
-                    seats.add(new Seat(spot, nailing.hidings().of(spot, piece)));
+                    seats.add(new Seat(
+                            spot,
+                            nailing.hidings().of(spot, piece),
+                            stroke.segment() instanceof Arc ? ANGLES_ON_A_CURVE : ANGLES));
                 }
             }
         }
         return seats;
     }
 
-    private List<Candidate> candidates(List<Seat> seats, List<Double> angles) {
+    private List<Candidate> candidates(List<Seat> seats, int tier) {
         List<Candidate> found = new ArrayList<>();
         for (Seat seat : seats) {
-            angles.forEach(angle -> candidate(seat.spot(), seat.hiding(), angle).ifPresent(found::add));
+            for (double angle : seat.angles().get(tier)) {
+                candidate(seat.spot(), seat.hiding(), angle).ifPresent(found::add);
+            }
         }
         return found;
     }
@@ -188,9 +212,16 @@ final class Proposals {
             }
         }
         double thrice = 3 * thickness - Tolerance.SNAP;
+        Predicate<Choice> headless = choice -> choice.cut.fastener().headless();
+        Predicate<Choice> longEnough = choice -> choice.length >= thrice;
         Set<String> blocked = new HashSet<>();
-        return first(spot, hiding, angle, able, blocked, choice -> choice.length >= thrice)
-                .or(() -> first(spot, hiding, angle, able, blocked, choice -> choice.length < thrice));
+        return Stream.of(
+                        headless.negate().and(longEnough),
+                        headless.negate().and(longEnough.negate()),
+                        headless.and(longEnough),
+                        headless.and(longEnough.negate()))
+                .flatMap(which -> first(spot, hiding, angle, able, blocked, which).stream())
+                .findFirst();
     }
 
     /** The first of some fasteners that does; the tools that do not get in are noted in {@code blocked}. */
@@ -274,7 +305,7 @@ final class Proposals {
                 .sum();
         boolean thrice = fixed.check(Check.Rule.THRICE_THE_PIECE).orElseThrow().met();
         return Phrase.of("bites {bite} into {held}; {hiding}{pin}{thrice}")
-                .with("bite", Figure.atMost(bite))
+                .with("bite", Figure.length(bite))
                 .with("held", Listing.names(held))
                 .with("hiding", NailWords.hiding(fixed.hiding(), timber))
                 .with("pin", fixed.fastening().use().fastener().headless() ? "; a headless pin, so glue it too" : "")

@@ -123,6 +123,28 @@ class BackingTest {
     }
 
     @Test
+    void a_shoe_before_a_base_is_nailed_level_through_the_base_into_the_wall() {
+        Bench bench = Bench.in(
+                "{ floor: 0 }",
+                "name: base, profile: board 3/4 x 5-1/2, back: wall, bottom: floor",
+                "name: shoe, profile: quarter-round 3/4 x 3/4, back: base.face, bottom: floor");
+        Stretch stretch = only(bench, "shoe");
+        assertThat(bench.name(stretch.by())).isEqualTo("wall");
+        assertThat(Math.abs(stretch.to().y() - stretch.from().y())).isCloseTo(0.75, within(1e-6));
+        assertThat(bench.notices("no-backing")).isEmpty();
+    }
+
+    @Test
+    void a_shoe_too_far_before_the_wall_has_nothing_to_be_nailed_to() {
+        Bench bench = Bench.in(
+                "{ floor: 0 }",
+                "name: post, profile: board 3-1/8 x 5-1/2, back: wall, bottom: floor",
+                "name: shoe, profile: quarter-round 3/4 x 3/4, back: post.face, bottom: floor");
+        assertThat(behind(bench, "shoe")).isEmpty();
+        assertThat(bench.notices("no-backing")).hasSize(1);
+    }
+
+    @Test
     void a_stretch_too_short_for_a_nail_is_none() {
         Bench bench =
                 Bench.loose(FRIEZE, "name: lath, kind: nailer, section: [out 1, up 0.1], face: frieze.back, bottom: 1");
