@@ -65,15 +65,18 @@ public final class Catalog {
     /** A call that begins with a number asks for a board by its nominal size. */
     private static final Pattern NOMINAL = Pattern.compile("[-+.]?[\\d\\u00BC-\\u00BE\\u2150-\\u215E]");
 
+    /** One for all that ask: it never changes, and whoever follows a file would read it anew after each save. */
+    private static final Catalog BUILT_IN = new Catalog(Lists.builtIn(Catalog::resource));
+
     private final Lists lists;
 
     private Catalog(Lists lists) {
         this.lists = lists;
     }
 
-    /** The lists that come with the program, read from its own resources. */
+    /** The lists that come with the program, read from its own resources, each when something in it is first asked for. */
     public static Catalog builtIn() {
-        return new Catalog(Lists.builtIn(Catalog::resource));
+        return BUILT_IN;
     }
 
     private static String resource(String file) {

@@ -74,12 +74,30 @@ class BudgetsTest {
                 "too-many-fastenings",
                 "pieces: [" + BOARD + "]\nfastenings:\n" + many(501, "\n", i -> "- { piece: a, use: 15 ga x 2 }"),
                 report);
+        String stack = "pieces: [" + BOARD + "]\n";
+        for (String many : List.of(
+                "eyes: [" + many(51, ", ", i -> "{ distance: 60, height: " + i + " }") + "]",
+                "lights: [" + many(51, ", ", i -> "{ altitude: " + i + " }") + "]",
+                "approach: [" + many(51, ", ", i -> "{ height: 60 }") + "]",
+                "keep-clear: [" + many(101, ", ", i -> "{ name: k" + i + " }") + "]",
+                "loads: [" + many(501, ", ", i -> "{ on: a, out: 0, load: 1 lb/ft }") + "]",
+                "must: [" + many(501, ", ", i -> "height <= 9") + "]",
+                "sizes: { " + many(1001, ", ", i -> "s" + i + ": 1") + " }")) {
+            reach("too-many-entries", stack + many, report);
+            assertThat(reached.get("too-many-entries").out())
+                    .contains("'" + many.substring(0, many.indexOf(':')) + "' holds");
+        }
         reach(
                 "too-many-words",
                 "pieces: [{ name: a, section: [out 1, " + many(1001, ", ", i -> "up 1") + "] }]",
                 report);
         reach("no-area", "pieces: [{ name: a, section: [out 0.001, up 3], back: wall, bottom: 0 }]", report);
         reach("not-a-length", "pieces: [{ name: a, profile: board 1 x 3, back: wall, bottom: 130000 }]", report);
+        reach(
+                "not-a-number",
+                "tolerance: { builds: 200000 }\npieces: [" + BOARD
+                        + ", { name: b, profile: board 1 x 3, back: wall, bottom: touch }]",
+                report);
         reach("mm-read-as-inches", "pieces: [{ name: a, profile: board 1 x 3, back: 1000, bottom: 0 }]", report);
     }
 

@@ -22,22 +22,26 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class CommandWords {
     private static final SortedMap<String, CommandSpec> COMMANDS = CommandTree.commands();
 
-    /** How often each command is asked; one that is not in the list as often as {@link #USUAL_SHARE}. */
+    /**
+     * How often each command is asked; one that is not in the list as often as {@link #USUAL_SHARE}. All answers to one question
+     * take as long as a dozen edits, pages of drawings or a page that follows its file as long as a hundred. So a third of the
+     * questions goes to what asks everything, a hundredth to what draws all of it, and a million can be asked in an afternoon.
+     */
     private static final Map<String, Integer> SHARES = Map.ofEntries(
-            Map.entry("report", 300),
-            Map.entry("check", 110),
-            Map.entry("draw", 120),
-            Map.entry("cuts", 80),
-            Map.entry("set", 90),
-            Map.entry("fmt", 60),
-            Map.entry("quote", 80),
-            Map.entry("trace", 80),
+            Map.entry("report", 160),
+            Map.entry("check", 140),
+            Map.entry("draw", 130),
+            Map.entry("cuts", 130),
+            Map.entry("set", 150),
+            Map.entry("fmt", 140),
+            Map.entry("quote", 35),
+            Map.entry("trace", 40),
             Map.entry("profile", 60),
-            Map.entry("watch", 10),
-            Map.entry("sheets", 6),
-            Map.entry("search", 4),
+            Map.entry("watch", 4),
+            Map.entry("sheets", 3),
+            Map.entry("search", 6),
             Map.entry("schema", 5),
-            Map.entry("new", 5));
+            Map.entry("new", 10));
 
     private static final int USUAL_SHARE = 30;
 

@@ -32,7 +32,7 @@ final class Questions {
 
     /** Whether a question is asked twice, to see whether the answer is the same. */
     boolean twice(long number) {
-        return mixed(seed ^ number * 31) % 12 == 0;
+        return mixed(seed ^ number * 31) % 25 == 0;
     }
 
     private static Asked spoiled(Asked asked, Chance chance) {

@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
 final class ErrorReader {
     private static final int MOST_BUILDS = 10_000_000;
 
+    /** A piece that is moved until it touches takes as long, in each build, as a hundred pieces that stand on a rule. */
+    private static final int TOUCHING = 100;
+
     /** Farther out a wall is no wall: 1 in 4. */
     private static final double MOST_LEAN = 0.25;
 
@@ -21,12 +24,17 @@ final class ErrorReader {
         this.notices = notices;
     }
 
-    /** @param spread whether any piece says how far it strays: that asks too */
-    ErrorSettings read(Fields root, boolean spread) {
+    /**
+     * @param spread whether any piece says how far it strays: that asks too
+     * @param touching whether any piece is moved until it touches
+     */
+    ErrorSettings read(Fields root, boolean spread, boolean touching) {
         boolean asked = root.has("tolerance");
         Optional<Fields> fields = root.fields("tolerance");
-        int builds = fields.map(found -> (int) number(found, "builds", ErrorSettings.USUAL_BUILDS, MOST_BUILDS))
-                .orElse(ErrorSettings.USUAL_BUILDS);
+        int usual = touching ? ErrorSettings.TOUCHING_BUILDS : ErrorSettings.USUAL_BUILDS;
+        int most = touching ? MOST_BUILDS / TOUCHING : MOST_BUILDS;
+        int builds = fields.map(found -> (int) number(found, "builds", usual, most))
+                .orElse(usual);
         long seed =
                 fields.map(found -> number(found, "seed", 1, Long.MAX_VALUE)).orElse(1L);
         OptionalDouble plumb = fields.map(this::plumb).orElse(OptionalDouble.empty());

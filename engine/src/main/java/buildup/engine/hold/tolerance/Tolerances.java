@@ -35,7 +35,9 @@ public final class Tolerances {
     public static ErrorSettings read(Stack stack, Fields root, Notices notices) {
         boolean spread =
                 stack.pieces().stream().anyMatch(piece -> piece.spread().given());
-        return new ErrorReader(notices).read(root, spread);
+        boolean touching =
+                stack.pieces().stream().anyMatch(piece -> piece.rules().touch());
+        return new ErrorReader(notices).read(root, spread, touching);
     }
 
     /**

@@ -79,12 +79,18 @@ public record Rules(
                 .findFirst();
     }
 
+    /** Whether the piece is moved until it touches, on one axis or on both. */
+    public boolean touch() {
+        return Stream.of(Axis.values()).anyMatch(this::touch);
+    }
+
     /** Whether the piece is to touch on both axes, so that neither can be found first. */
     public boolean touchTwice() {
-        return Stream.of(Axis.values())
-                .allMatch(axis -> Stream.of(low(axis), high(axis))
-                        .flatMap(Optional::stream)
-                        .anyMatch(Rule.Touch.class::isInstance));
+        return Stream.of(Axis.values()).allMatch(this::touch);
+    }
+
+    private boolean touch(Axis axis) {
+        return Stream.of(low(axis), high(axis)).flatMap(Optional::stream).anyMatch(Rule.Touch.class::isInstance);
     }
 
     /** The members by which pieces may be set, in the order of the document. */

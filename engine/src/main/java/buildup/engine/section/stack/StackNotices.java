@@ -147,6 +147,11 @@ public final class StackNotices {
     private static final Code TOO_MANY_PIECES = Code.of("too-many-pieces", "A stack holds more pieces than a section.");
     static final Kind MANY_PIECES = TOO_MANY_PIECES.refusal(
             "The stack holds {count} pieces; a section holds at most {most}.", "Draw the repeated part once.");
+    private static final Code TOO_MANY_ENTRIES =
+            Code.of("too-many-entries", "A block of a stack holds more than one section is asked about.");
+    static final Kind MANY_ENTRIES = TOO_MANY_ENTRIES.refusal(
+            "'{key}' holds {count} entries; at most {most} are looked at.",
+            "Leave out what is alike, or ask in several files.");
     static final Kind NO_PIECES = EMPTY_STACK.refusal(
             "The stack holds no pieces: there is nothing to measure.", "List them under 'pieces:'.");
     static final Kind SAME_PIECE_TWICE =

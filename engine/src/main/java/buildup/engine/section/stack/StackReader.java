@@ -46,7 +46,9 @@ public final class StackReader {
     public static Stack read(Document document, Catalog catalog, Claims claims, Notices notices) {
         Fields bare = Fields.of(document, claims, notices, new LengthReader(LengthUnit.INCH, Map.of()));
         LengthUnit unit = unit(bare, notices);
-        LengthReader lengths = sizes(bare.withReader(new LengthReader(unit, Map.of())), unit);
+        boolean bounded = BlockBounds.hold(bare, notices);
+        LengthReader none = new LengthReader(unit, Map.of());
+        LengthReader lengths = bounded ? sizes(bare.withReader(none), unit) : none;
         Fields root = bare.withReader(lengths);
         Space space = SpaceReader.space(root.fields("space"), notices);
         RuleReader rules = new RuleReader(space.floor(), space.ceiling(), notices);

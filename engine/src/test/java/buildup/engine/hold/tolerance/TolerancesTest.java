@@ -279,4 +279,29 @@ class TolerancesTest {
                     .containsAnyOf("not-a-number", "unknown-name", "not-a-size", "unknown-key");
         }
     }
+
+    /** A piece that is moved until it touches takes a hundred times as long: a report is to end while one looks on. */
+    @Test
+    void a_stack_in_which_a_piece_is_moved_until_it_touches_is_built_less_often() {
+        String shelf = "  - { name: shelf, profile: board 3/4 x 3, lay: flat, back: wall, bottom: touch }";
+        Strayed touching = Strayed.of("pieces:", piece("a", "2", "datum", "1/32"), shelf);
+        assertThat(touching.study().settings().builds()).isEqualTo(1000);
+        assertThat(touching.figure("height").worst()).isGreaterThan(1.0 / 32);
+        assertThat(Strayed.of("pieces:", piece("a", "2", "datum", "1/32"))
+                        .study()
+                        .settings()
+                        .builds())
+                .isEqualTo(10_000);
+        assertThat(Strayed.of("tolerance: { builds: 2000 }", "pieces:", piece("a", "2", "datum", "1/32"), shelf)
+                        .study()
+                        .settings()
+                        .builds())
+                .isEqualTo(2000);
+        assertThat(Strayed.of("tolerance: { builds: 100001 }", "pieces:", piece("a", "2", "datum", "1/32"), shelf)
+                        .notices())
+                .filteredOn(notice -> notice.code().equals("not-a-number"))
+                .singleElement()
+                .satisfies(notice -> assertThat(notice.cure().orElseThrow().toString())
+                        .contains("100000"));
+    }
 }
