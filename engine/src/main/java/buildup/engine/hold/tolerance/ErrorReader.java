@@ -33,8 +33,8 @@ final class ErrorReader {
         Optional<Fields> fields = root.fields("tolerance");
         int usual = touching ? ErrorSettings.TOUCHING_BUILDS : ErrorSettings.USUAL_BUILDS;
         int most = touching ? MOST_BUILDS / TOUCHING : MOST_BUILDS;
-        int builds = fields.map(found -> (int) number(found, "builds", usual, most))
-                .orElse(usual);
+        int builds =
+                fields.map(found -> (int) number(found, "builds", usual, most)).orElse(usual);
         long seed =
                 fields.map(found -> number(found, "seed", 1, Long.MAX_VALUE)).orElse(1L);
         OptionalDouble plumb = fields.map(this::plumb).orElse(OptionalDouble.empty());

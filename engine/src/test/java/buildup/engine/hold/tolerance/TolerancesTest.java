@@ -301,7 +301,7 @@ class TolerancesTest {
                         .notices())
                 .filteredOn(notice -> notice.code().equals("not-a-number"))
                 .singleElement()
-                .satisfies(notice -> assertThat(notice.cure().orElseThrow().toString())
-                        .contains("100000"));
+                .satisfies(notice ->
+                        assertThat(notice.cure().orElseThrow().toString()).contains("100000"));
     }
 }
