@@ -70,6 +70,10 @@ public final class Display {
      * no-break space (U+00A0) keeps its neighbors together where it can and is written as a blank.
      */
     public static List<String> wrap(String text, int width) {
+        // nearly every cell is one line as it stands
+        if (text.length() <= width && isPrintableAscii(text) && !text.contains("  ")) {
+            return List.of(text.strip());
+        }
         return lines(text, width).stream()
                 .map(line -> line.replace('\u00A0', ' '))
                 .toList();

@@ -103,14 +103,15 @@ public final class Outline {
 
     /** The center of its area, in, exact for arcs. */
     public Point centroid() {
-        Outline home = atHome();
-        Point moment =
-                home.strokes.stream().map(stroke -> stroke.segment().moment()).reduce(Point.ORIGIN, Point::plus);
-        return moment.times(2 / twiceArea(home.strokes)).plus(new Point(box.back(), box.bottom()));
-    }
-
-    private Outline atHome() {
-        return moved(Motion.shift(-box.back(), -box.bottom()));
+        Motion home = Motion.shift(-box.back(), -box.bottom());
+        double twiceArea = 0;
+        Point moment = Point.ORIGIN;
+        for (Stroke stroke : strokes) {
+            Segment segment = stroke.segment().moved(home);
+            twiceArea += segment.twiceArea();
+            moment = moment.plus(segment.moment());
+        }
+        return moment.times(2 / twiceArea).plus(new Point(box.back(), box.bottom()));
     }
 
     /** The length of all its segments, in, exact for arcs. */

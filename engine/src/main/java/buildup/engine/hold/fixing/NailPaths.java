@@ -131,10 +131,15 @@ final class NailPaths {
 
     /** Where a line meets a segment; most that lie wholly to one side of it are seen to without looking closer. */
     private static List<Point> met(Line line, Segment segment) {
-        Point along = line.to().minus(line.from());
-        double from = along.cross(segment.from().minus(line.from()));
-        double to = along.cross(segment.to().minus(line.from()));
-        double slack = Tolerance.SNAP * (Math.abs(along.x()) + Math.abs(along.y()));
+        // in plain numbers: asked thousands of times for each stack
+        double x = line.from().x();
+        double y = line.from().y();
+        double alongX = line.to().x() - x;
+        double alongY = line.to().y() - y;
+        double from =
+                alongX * (segment.from().y() - y) - alongY * (segment.from().x() - x);
+        double to = alongX * (segment.to().y() - y) - alongY * (segment.to().x() - x);
+        double slack = Tolerance.SNAP * (Math.abs(alongX) + Math.abs(alongY));
         boolean beside = segment instanceof Line && ((from > slack && to > slack) || (from < -slack && to < -slack));
         return beside ? List.of() : Crossings.of(line, segment, Tolerance.SNAP);
     }
@@ -214,8 +219,9 @@ final class NailPaths {
         double met = ACROSS;
         for (Stroke stroke : strokes) {
             for (Point p : met(across, stroke.segment())) {
-                if (p.distance(across.from()) < met) {
-                    met = p.distance(across.from());
+                double distance = p.distance(across.from());
+                if (distance < met) {
+                    met = distance;
                     first = stroke.segment();
                 }
             }

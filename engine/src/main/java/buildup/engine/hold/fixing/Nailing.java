@@ -10,6 +10,7 @@ import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Grip;
 import buildup.engine.hold.nail.Hiding;
+import buildup.engine.hold.nail.Reach;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Looks at one fastening on one spot. */
 final class Nailing {
@@ -66,11 +68,27 @@ final class Nailing {
                 spot.at(), spot.way(fastening.angle()), fastening.use().length().toInches(), step);
     }
 
-    /** Whether there is wood enough beside it; what most places fail by, and the quickest to be asked. */
-    boolean clearsEdges(Spot spot, Fastening fastening, int step) {
+    /**
+     * What is wrong first with a fastening of that drive: too little wood beside it, what most fail by and the quickest to be
+     * asked; then no room for its tool; then anything else.
+     *
+     * @param hiding what becomes of its head
+     * @param blocked tools that do not get in there; another is noted
+     * @return the fastening if it is sound
+     */
+    Optional<Fixed> sound(Spot spot, Hiding hiding, Fastening fastening, Drive drive, Set<String> blocked) {
         double least = leastEdge(fastening);
-        OptionalDouble edge = shots.edge(drive(spot, fastening, step), least - Tolerance.SAME_SIZE);
-        return edge.isEmpty() || new Check(Rule.EDGE, edge.getAsDouble(), least).met();
+        OptionalDouble edge = shots.edge(drive, least - Tolerance.SAME_SIZE);
+        if (edge.isPresent() && !new Check(Rule.EDGE, edge.getAsDouble(), least).met()) {
+            return Optional.empty();
+        }
+        Reach reach = reaching.of(spot, drive.way(), fastening.use(), spot.body());
+        if (!reach.free()) {
+            blocked.add(fastening.use().fastener().tool());
+            return Optional.empty();
+        }
+        return Optional.of(fixed(spot, hiding, fastening, spot.body(), drive, edge, reach))
+                .filter(Fixed::holds);
     }
 
     private static double leastEdge(Fastening fastening) {
@@ -78,15 +96,15 @@ final class Nailing {
     }
 
     Fixed fixed(Spot spot, Fastening fastening, int step) {
-        return fixed(spot, hidings.of(spot, step), fastening, step);
+        Drive drive = drive(spot, fastening, step);
+        Reach reach = reaching.of(spot, drive.way(), fastening.use(), step);
+        return fixed(spot, hidings.of(spot, step), fastening, step, drive, shots.edge(drive), reach);
     }
 
-    /** @param hiding what becomes of a head on that spot, driven in that step */
-    Fixed fixed(Spot spot, Hiding hiding, Fastening fastening, int step) {
-        Drive drive = drive(spot, fastening, step);
+    private Fixed fixed(
+            Spot spot, Hiding hiding, Fastening fastening, int step, Drive drive, OptionalDouble edge, Reach reach) {
         Holding holding = new Holding(timber, fastening, drive);
         List<Grip> grips = holding.grips();
-        OptionalDouble edge = shots.edge(drive);
         return new Fixed(
                 fastening,
                 spot.body(),
@@ -98,7 +116,7 @@ final class Nailing {
                 edge,
                 Holding.slant(fastening),
                 hiding,
-                reaching.of(spot, drive.way(), fastening.use(), step));
+                reach);
     }
 
     /**

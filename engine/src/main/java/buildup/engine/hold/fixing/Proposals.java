@@ -25,9 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Looks for places to fix a piece of trim: along each of its faces, at a few angles, the first fastener of the shop's
@@ -212,34 +210,25 @@ final class Proposals {
             }
         }
         double thrice = 3 * thickness - Tolerance.SNAP;
-        Predicate<Choice> headless = choice -> choice.cut.fastener().headless();
-        Predicate<Choice> longEnough = choice -> choice.length >= thrice;
-        Set<String> blocked = new HashSet<>();
-        return Stream.of(
-                        headless.negate().and(longEnough),
-                        headless.negate().and(longEnough.negate()),
-                        headless.and(longEnough),
-                        headless.and(longEnough.negate()))
-                .flatMap(which -> first(spot, hiding, angle, able, blocked, which).stream())
-                .findFirst();
+        able.sort(Comparator.comparing((Choice choice) -> choice.cut.fastener().headless())
+                .thenComparing(choice -> choice.length < thrice));
+        return first(spot, hiding, far, angle, able);
     }
 
-    /** The first of some fasteners that does; the tools that do not get in are noted in {@code blocked}. */
-    private Optional<Candidate> first(
-            Spot spot, Hiding hiding, double angle, List<Choice> able, Set<String> blocked, Predicate<Choice> which) {
+    /**
+     * The first of some fasteners that does.
+     *
+     * @param far the way of the longest
+     */
+    private Optional<Candidate> first(Spot spot, Hiding hiding, Drive far, double angle, List<Choice> able) {
+        // tools that do not get in; a longer nail only asks for more room
+        Set<String> blocked = new HashSet<>();
         for (Choice choice : able) {
-            String tool = choice.cut.fastener().tool();
-            if (which.test(choice) && !blocked.contains(tool)) {
+            if (!blocked.contains(choice.cut.fastener().tool())) {
                 Fastening fastening = fastening(spot, choice.cut, angle);
-                if (nailing.clearsEdges(spot, fastening, spot.body())) {
-                    Fixed next = nailing.fixed(spot, hiding, fastening, spot.body());
-                    if (next.sound()) {
-                        return Optional.of(new Candidate(next, choice.order));
-                    }
-                    // a longer nail only asks for more room
-                    if (!next.reach().free()) {
-                        blocked.add(tool);
-                    }
+                Optional<Fixed> next = nailing.sound(spot, hiding, fastening, far.endingAt(choice.length), blocked);
+                if (next.isPresent()) {
+                    return Optional.of(new Candidate(next.get(), choice.order));
                 }
             }
         }

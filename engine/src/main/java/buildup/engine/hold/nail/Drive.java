@@ -1,6 +1,8 @@
 package buildup.engine.hold.nail;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -36,6 +38,22 @@ public record Drive(Point head, Point way, double length, List<Crossing> crossin
     /** Where its point ends, in. */
     public Point point() {
         return at(length);
+    }
+
+    /**
+     * The same of a shorter one.
+     *
+     * @param shorter its length, in; no more than this one's, and its point in one of the crossings
+     */
+    public Drive endingAt(double shorter) {
+        List<Crossing> met = new ArrayList<>();
+        for (Crossing crossing : crossings) {
+            if (shorter - crossing.from() > Tolerance.TOUCHING) {
+                met.add(new Crossing(
+                        crossing.body(), crossing.stuff(), crossing.from(), Math.min(crossing.to(), shorter)));
+            }
+        }
+        return new Drive(head, way, shorter, met, Optional.empty());
     }
 
     /** What the point ends in; absent when it ends in the open. */
