@@ -12,6 +12,7 @@ final class ComposeNotices {
     static final Phrase MOVE_THE_OTHER = Phrase.of("Rabbet it, or move '{mover}' {way} {by}.");
     static final Phrase RIP_IT = Phrase.of("Rabbet it, or rip {by} off its {edge}.");
     static final Phrase RIP_THE_OTHER = Phrase.of("Rabbet it, or rip {by} off the {edge} of '{mover}'.");
+    static final Phrase MAKE_SMALLER = Phrase.of("Make it smaller, or make room for it.");
     static final Phrase MOVE_ONE = Phrase.of("Rabbet one into the other, or move one of them.");
 
     static final Code THIN_OVERLAP_CODE = Code.of(

@@ -126,21 +126,27 @@ final class SectionCures {
                 .map(Clearing::way);
         return first(ways, after -> !after.laps().contains(Lapped.of(later, other)))
                 .map(Way::cure)
-                .orElse(Cure.of(ComposeNotices.MOVE_ONE));
+                .orElse(Cure.of(
+                        section.body(other).piece() && section.body(later).piece()
+                                ? ComposeNotices.MOVE_ONE
+                                : ComposeNotices.MAKE_SMALLER));
     }
 
     private record Clearing(double far, Way way) {}
 
-    /** The moves after which a body only just touches another. */
+    /** The moves after which a body only just touches another; out of wall, floor and ceiling no way but the least, back. */
     private Stream<Move> clearing(int body, int obstacle) {
         Outline own = section.body(body).outline();
         Outline in = section.body(obstacle).outline();
-        return Stream.of(
+        Stream<Move> moves = Stream.of(
                         move(Axis.UP, Travel.meeting(own, List.of(in), Direction.DOWN), 1),
                         move(Axis.UP, Travel.meeting(own, List.of(in), Direction.UP), 1),
                         move(Axis.OUT, Travel.meeting(own, List.of(in), Direction.BACK), 1),
                         move(Axis.OUT, Travel.meeting(in, List.of(own), Direction.BACK), -1))
                 .flatMap(Optional::stream);
+        return section.body(obstacle).piece()
+                ? moves
+                : moves.min(Comparator.comparingDouble(Move::far)).stream();
     }
 
     private static Optional<Move> move(Axis axis, OptionalDouble by, int sign) {
