@@ -53,6 +53,15 @@ class LauncherTest {
                 """);
     }
 
+    /** Java would put a file of its own in the place of what is closed, and read that. */
+    @Test
+    void a_closed_standard_input_is_an_empty_one() throws Exception {
+        script("closed", "exec '" + project.resolve("cli/buildup") + "' report - <&-");
+        Run run = launch(tools.resolve("closed"));
+        assertThat(run.out).isEqualTo("report|-|");
+        assertThat(run.code).isEqualTo(7);
+    }
+
     @Test
     void words_input_and_exit_code_pass_through() throws Exception {
         Run run = launch(project.resolve("cli/buildup"), "report", "my stack.yaml");

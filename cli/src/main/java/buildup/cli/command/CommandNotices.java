@@ -31,6 +31,8 @@ final class CommandNotices {
     static final Kind INPUT_FOLLOWED =
             FileNotices.NO_STACK.refusal("Standard input cannot be followed.", "Name a stack document.");
 
+    static final Kind OTHER_ENDING = FileNotices.UNKNOWN_FORMAT.note(
+            "{file} holds {form}, and its name says another kind of picture.", "Let it end in .{form}.");
     static final Kind NO_PICTURE_ENDING = FileNotices.UNKNOWN_FORMAT.refusal(
             "The ending of {file} names no kind of picture.", "Let it end in .svg, .png, .pdf or .dxf, or give --to.");
 

@@ -140,6 +140,11 @@ final class DrawCommand implements Callable<Integer> {
         if (wanted.isEmpty()) {
             notices.add(CommandNotices.NO_PICTURE_ENDING.with("file", output.toString()));
         } else if (fitsTheView(notices)) {
+            byEnding()
+                    .filter(called -> called != wanted.get())
+                    .ifPresent(called -> notices.add(CommandNotices.OTHER_ENDING
+                            .with("file", output.toString())
+                            .with("form", wanted.get().toString())));
             Delivery delivery = new Delivery(streams, OutputFile.named(Optional.of(output)), files.read());
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), delivery, notices));
         }

@@ -16,8 +16,8 @@ public final class DocumentCodes {
             Code.of("file-too-large", "A file is larger than any of its kind; it is not read.");
 
     /** A value of one shape where one of another is expected. */
-    public static final Code WRONG_SHAPE = Code.of(
-            "wrong-shape", "A value has another shape than is expected: a list, a mapping of keys or one value.");
+    public static final Code WRONG_SHAPE =
+            Code.of("wrong-shape", "A value has another shape than is expected: a list, a block of keys or one value.");
 
     /** A key that must be there is not. */
     public static final Code MISSING_KEY = Code.of("missing-key", "An entry lacks a key that it cannot do without.");

@@ -43,7 +43,7 @@ final class DocumentNotices {
 
     static final Phrase ONE_VALUE = Phrase.of("one value");
     static final Phrase A_LIST = Phrase.of("a list");
-    static final Phrase A_MAPPING = Phrase.of("a mapping of keys");
+    static final Phrase A_MAPPING = Phrase.of("a block of 'key: value'");
 
     static final Kind EMPTY = DocumentCodes.EMPTY_FILE.refusal("{file} is empty.", "Begin with 'title:'.");
     static final Kind NO_KEYS = NOT_A_MAPPING.refusal("{file} holds no keys at its top.", "Begin with 'title:'.");

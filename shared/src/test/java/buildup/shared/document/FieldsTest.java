@@ -149,14 +149,14 @@ class FieldsTest {
             delimiter = '|',
             value = {
                 "text|one value|a list|[a]",
-                "text|one value|a mapping of keys|{ b: c }",
+                "text|one value|a block of 'key: value'|{ b: c }",
                 "length|one value|a list|[1]",
-                "fields|a mapping of keys|one value|a",
-                "fields|a mapping of keys|a list|[a]",
+                "fields|a block of 'key: value'|one value|a",
+                "fields|a block of 'key: value'|a list|[a]",
                 "list|a list|one value|a",
-                "list|a list|a mapping of keys|{ b: c }",
-                "list|a mapping of keys|one value|[a]",
-                "scalars|one value|a mapping of keys|{ b: c }",
+                "list|a list|a block of 'key: value'|{ b: c }",
+                "list|a block of 'key: value'|one value|[a]",
+                "scalars|one value|a block of 'key: value'|{ b: c }",
                 "scalars|one value|a list|[[a]]"
             })
     void a_value_of_the_wrong_shape_is_refused_with_the_right_one(

@@ -79,6 +79,8 @@ public final class FileNotices {
     static final Kind ELSEWHERE = CATALOG_ELSEWHERE.refusal(
             "'{file}' is not the name of a file beside the {document}.",
             "Put it beside the {document} and give its name alone, or use --catalog.");
+    static final Kind NOT_A_FOLDER = OUTPUT_NOT_WRITABLE.refusal(
+            "{file} is a file, and the answers need a folder.", "Name a folder, or one that is not there yet.");
     static final Kind OUTPUT_IS_FOLDER = OUTPUT_NOT_WRITABLE.refusal("{file} is a folder.", "Name a file in it.");
     /** What is to be written has a name that no file can have. */
     public static final Kind NO_FILE_NAME =

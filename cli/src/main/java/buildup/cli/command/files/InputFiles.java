@@ -153,6 +153,9 @@ public final class InputFiles {
         if (word.equals("-")) {
             return bytes(kind, STANDARD_INPUT, streams::in);
         }
+        if (word.isBlank()) {
+            return refused(kind.unread.noName().with("file", word));
+        }
         try {
             Path path = Path.of(word);
             return kind == Kind.STACK && isArchive(path) ? archived(word, path) : bytes(kind, path);

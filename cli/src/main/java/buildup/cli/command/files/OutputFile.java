@@ -56,6 +56,24 @@ public final class OutputFile {
     }
 
     /**
+     * Makes a folder for files to be written in, where there is none yet.
+     *
+     * @return whether it is there now; if not, a refusal says why
+     */
+    public static boolean folder(Path folder, Notices notices) {
+        try {
+            Files.createDirectories(folder);
+            return true;
+        } catch (IOException unwritable) {
+            notices.add(
+                    Files.exists(folder)
+                            ? FileNotices.NOT_A_FOLDER.with("file", folder.toString())
+                            : FileNotices.NO_FOLDER.with("folder", folder.toString()));
+            return false;
+        }
+    }
+
+    /**
      * Writes the bytes.
      *
      * @param inputs files that must not be overwritten

@@ -1,6 +1,5 @@
 package buildup.cli.command.search;
 
-import buildup.cli.command.files.FileNotices;
 import buildup.cli.command.files.OutputFile;
 import buildup.cli.page.SearchPage;
 import buildup.cli.tell.Telling;
@@ -13,9 +12,7 @@ import buildup.shared.document.edit.Editor;
 import buildup.shared.edit.Content;
 import buildup.shared.edit.Edit;
 import buildup.shared.notice.Notices;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -42,10 +39,7 @@ record SearchFolder(Path folder, String text, String name) {
     public Map<List<Integer>, String> write(Searched searched, List<Path> inputs, Notices notices) {
         Map<List<Integer>, String> files = new LinkedHashMap<>();
         SearchResult result = searched.result().orElseThrow();
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException unwritable) {
-            notices.add(FileNotices.NO_FOLDER.with("folder", folder.toString()));
+        if (!OutputFile.folder(folder, notices)) {
             return files;
         }
         for (int i = 0; i < result.best().size(); i++) {

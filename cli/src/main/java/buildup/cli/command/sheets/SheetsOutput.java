@@ -16,7 +16,6 @@ import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
 import buildup.engine.Answer;
 import buildup.shared.notice.Notices;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -101,10 +100,7 @@ record SheetsOutput(Streams streams, String output, boolean outlines, InputFiles
 
     /** A picture a sheet, in the order of the sheets. */
     private void folder(Path folder, Answer answer, List<ShopDrawings.Drawn> drawn, PdfBook book, ShippedFont font) {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException unwritable) {
-            notices.add(FileNotices.NO_FOLDER.with("folder", folder.toString()));
+        if (!OutputFile.folder(folder, notices)) {
             return;
         }
         int all = book.chapters().stream().mapToInt(one -> one.pages().size()).sum();

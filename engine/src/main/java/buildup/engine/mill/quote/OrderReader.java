@@ -65,7 +65,8 @@ final class OrderReader {
         String boards = fields.text("boards").orElse(Catalog.USUAL_BOARDS);
         List<Fields> entries = fields.list("items");
         if (entries.isEmpty()) {
-            say(QuoteNotices.NO_ITEMS.notice(), fields.mark("items"));
+            boolean stack = fields.mapping().get("pieces").isPresent();
+            say((stack ? QuoteNotices.A_STACK : QuoteNotices.NO_ITEMS).notice(), fields.mark("items"));
         } else if (entries.size() > MOST_ITEMS) {
             say(
                     QuoteNotices.MANY_ITEMS

@@ -18,6 +18,8 @@ final class QuoteNotices {
     private static final Code EMPTY_ORDER = Code.of("empty-order", "An order holds no items.");
     static final Kind NO_ITEMS = EMPTY_ORDER.refusal(
             "The order holds no items.", "Add one, as 'items: [{{ profile: cove 3/4, wood: red-oak, feet: 200 }]'.");
+    static final Kind A_STACK =
+            EMPTY_ORDER.refusal("There are no items here, but pieces, as in a stack.", "Ask 'report' how they stand.");
     private static final Code TOO_MANY_ITEMS =
             Code.of("too-many-items", "An order holds more items than are quoted at once.");
     static final Kind MANY_ITEMS = TOO_MANY_ITEMS.refusal(

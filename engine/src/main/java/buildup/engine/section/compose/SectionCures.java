@@ -144,9 +144,7 @@ final class SectionCures {
                         move(Axis.OUT, Travel.meeting(own, List.of(in), Direction.BACK), 1),
                         move(Axis.OUT, Travel.meeting(in, List.of(own), Direction.BACK), -1))
                 .flatMap(Optional::stream);
-        return section.body(obstacle).piece()
-                ? moves
-                : moves.min(Comparator.comparingDouble(Move::far)).stream();
+        return section.body(obstacle).piece() ? moves : moves.min(Comparator.comparingDouble(Move::far)).stream();
     }
 
     private static Optional<Move> move(Axis axis, OptionalDouble by, int sign) {

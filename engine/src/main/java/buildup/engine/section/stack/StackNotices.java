@@ -152,6 +152,8 @@ public final class StackNotices {
     static final Kind MANY_ENTRIES = TOO_MANY_ENTRIES.refusal(
             "'{key}' holds {count} entries; at most {most} are looked at.",
             "Leave out what is alike, or ask in several files.");
+    static final Kind AN_ORDER = EMPTY_STACK.refusal(
+            "There are no pieces here, but items, as in an order for a mill.", "Ask 'quote' for what they cost.");
     static final Kind NO_PIECES = EMPTY_STACK.refusal(
             "The stack holds no pieces: there is nothing to measure.", "List them under 'pieces:'.");
     static final Kind SAME_PIECE_TWICE =

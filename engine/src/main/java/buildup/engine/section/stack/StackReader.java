@@ -133,7 +133,9 @@ public final class StackReader {
         }
         List<Fields> entries = root.list("pieces");
         if (entries.isEmpty() && !isMistyped(root)) {
-            notices.add(StackNotices.NO_PIECES.notice().at(root.mark("pieces")));
+            notices.add((root.mapping().get("items").isPresent() ? StackNotices.AN_ORDER : StackNotices.NO_PIECES)
+                    .notice()
+                    .at(root.mark("pieces")));
         }
         List<Piece> pieces = new ArrayList<>();
         Set<String> names = new HashSet<>();

@@ -38,8 +38,7 @@ class CurvedContactTest {
         "60, face: 2.1160254, bottom: 0, 30"
     })
     void a_turned_round_touches_as_far_as_both_go(int turn, String x, String y, double degrees) {
-        String rod = rod(1, "turn: " + turn + ", " + x + ", " + y)
-                .replace("turn: 0, ", "");
+        String rod = rod(1, "turn: " + turn + ", " + x + ", " + y).replace("turn: 0, ", "");
         for (Bench bench : new Bench[] {Bench.loose(BED, rod), Bench.loose(rod, BED)}) {
             Contact contact = arc(bench);
             assertThat(contact.length()).isEqualTo(Math.toRadians(degrees), within(1e-6));
@@ -66,10 +65,12 @@ class CurvedContactTest {
         Bench bench = Bench.loose(
                 "name: low, profile: board 1 x 2, back: 0, bottom: 0",
                 "name: high, profile: board 1 x 2, back: 0, bottom: low.top - 0.003");
-        assertThat(bench.notices("overlap-thinner-than-touching")).singleElement().satisfies(notice -> {
-            assertThat(notice.piece()).contains("high");
-            assertThat(notice.amount().orElseThrow().amount()).isEqualTo(0.003, within(1e-9));
-        });
+        assertThat(bench.notices("overlap-thinner-than-touching"))
+                .singleElement()
+                .satisfies(notice -> {
+                    assertThat(notice.piece()).contains("high");
+                    assertThat(notice.amount().orElseThrow().amount()).isEqualTo(0.003, within(1e-9));
+                });
         Bench ceiling = Bench.in(
                 "{ ceiling: 1.998, wall: { solid: no } }", "name: low, profile: board 1 x 2, back: 0, bottom: 0");
         assertThat(ceiling.notices("overlap-thinner-than-touching"))

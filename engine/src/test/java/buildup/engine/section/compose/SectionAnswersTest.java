@@ -38,8 +38,7 @@ class SectionAnswersTest {
 
     @Test
     void bodies_touch_where_they_share_a_stretch_and_not_at_a_corner() {
-        Section section = Bench.loose(
-                        LOW, HIGH, "name: tip, profile: board 1 x 1, back: high.face, bottom: high.top")
+        Section section = Bench.loose(LOW, HIGH, "name: tip, profile: board 1 x 1, back: high.face, bottom: high.top")
                 .section();
         assertThat(section.touches(0, Set.of(1))).isTrue();
         assertThat(section.touches(1, Set.of(0, 2))).isTrue();
@@ -73,8 +72,7 @@ class SectionAnswersTest {
     @Test
     void what_is_set_back_is_compared_unless_it_is_flush_or_a_face_of_its_own() {
         for (double[] row : new double[][] {{0, 0, 0}, {0.5, 1, 0}, {1, 1, 0}, {1.25, 0, 1}}) {
-            Reveal reveal =
-                    new Reveal(0, 1, row[0], Reveal.Along.LEVEL, new Point(0, 0), new Point(row[0], 0), 0);
+            Reveal reveal = new Reveal(0, 1, row[0], Reveal.Along.LEVEL, new Point(0, 0), new Point(row[0], 0), 0);
             assertThat(reveal.compares()).as("" + row[0]).isEqualTo(row[1] > 0);
             assertThat(Reveal.isFace(row[0])).as("" + row[0]).isEqualTo(row[2] > 0);
         }
@@ -107,10 +105,12 @@ class SectionAnswersTest {
 
     @Test
     void a_stack_that_stands_on_the_ceiling_or_hangs_below_the_floor_is_outside_the_room() {
-        Notice above = only(Bench.in("{ ceiling: 8, wall: { solid: no } }", LOW.replace("bottom: 0", "bottom: 8")),
+        Notice above = only(
+                Bench.in("{ ceiling: 8, wall: { solid: no } }", LOW.replace("bottom: 0", "bottom: 8")),
                 "outside-the-room");
         assertThat(above.amount().orElseThrow().amount()).isEqualTo(2, within(1e-9));
-        Notice below = only(Bench.in("{ floor: 3, wall: { solid: no } }", LOW.replace("bottom: 0", "bottom: 1")),
+        Notice below = only(
+                Bench.in("{ floor: 3, wall: { solid: no } }", LOW.replace("bottom: 0", "bottom: 1")),
                 "outside-the-room");
         assertThat(below.amount().orElseThrow().amount()).isEqualTo(2, within(1e-9));
         assertThat(Bench.in("{ ceiling: 8, wall: { solid: no } }", LOW.replace("bottom: 0", "bottom: 7-7/8"))

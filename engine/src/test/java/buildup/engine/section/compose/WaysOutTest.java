@@ -80,7 +80,11 @@ class WaysOutTest {
                                 "name: up, profile: board 3/4 x 1-1/4, back: 0, bottom: low.top"),
                         "too-tall"))
                 .containsExactly("Lower the stack by 1-3/4. (low.bottom = 0 - 1-3/4)");
-        assertThat(ways(in("ceiling: 2, ", SILL, "name: t, profile: board 1-1/2 x 3, lay: flat, back: 0, bottom: sill.top"),
+        assertThat(ways(
+                        in(
+                                "ceiling: 2, ",
+                                SILL,
+                                "name: t, profile: board 1-1/2 x 3, lay: flat, back: 0, bottom: sill.top"),
                         "too-tall"))
                 .containsExactly("Lower the stack by 1/4. (sill.bottom = 0 - 1/4)");
     }
@@ -88,7 +92,9 @@ class WaysOutTest {
     @Test
     void a_board_whose_edge_is_ripped_already_is_not_told_to_be_bought_narrower() {
         assertThat(ways(
-                        in("ceiling: 5, ", "name: f, profile: board 3/4 x 5-1/2, rip: { top: 1/4 }, back: 0, bottom: 0"),
+                        in(
+                                "ceiling: 5, ",
+                                "name: f, profile: board 3/4 x 5-1/2, rip: { top: 1/4 }, back: 0, bottom: 0"),
                         "too-tall"))
                 .containsExactly("Lower the stack by 1/4. (f.bottom = 0 - 1/4)");
     }
@@ -109,10 +115,9 @@ class WaysOutTest {
 
     @Test
     void what_would_go_into_the_framing_is_not_told() {
-        Bench bench = in(
-                "ceiling: 5, ", CASE, "name: bed, profile: check-bed 1-1/4 x 1-3/8, back: 0, bottom: case.top");
-        assertThat(bench.notices("too-tall").get(0).cures().stream()
-                        .flatMap(cure -> cure.changes().stream()))
+        Bench bench =
+                in("ceiling: 5, ", CASE, "name: bed, profile: check-bed 1-1/4 x 1-3/8, back: 0, bottom: case.top");
+        assertThat(bench.notices("too-tall").get(0).cures().stream().flatMap(cure -> cure.changes().stream()))
                 .isEmpty();
         assertThat(words(bench, "too-tall")).isEqualTo("Take 3/8 out of its height.");
         assertThat(words(bench, "overlap")).isEqualTo("Make it smaller, or make room for it.");
@@ -131,8 +136,7 @@ class WaysOutTest {
 
     @Test
     void what_goes_where_it_touches_is_not_moved_by_a_rule() {
-        Bench bench = in(
-                "ceiling: 5, ", CASE, "name: bed, profile: check-bed 1-1/4 x 1-3/8, back: 0, bottom: touch");
+        Bench bench = in("ceiling: 5, ", CASE, "name: bed, profile: check-bed 1-1/4 x 1-3/8, back: 0, bottom: touch");
         assertThat(words(bench, "too-tall")).isEqualTo("Take 3/8 out of its height.");
     }
 
@@ -198,7 +202,8 @@ class WaysOutTest {
     @Test
     void out_of_an_overlap_the_least_way_comes_first_whichever_piece_goes_it() {
         assertThat(ways(
-                        in("", FRIEZE, "name: bed, profile: board 1 x 2, back: frieze.face - 1/8, bottom: 1"), "overlap"))
+                        in("", FRIEZE, "name: bed, profile: board 1 x 2, back: frieze.face - 1/8, bottom: 1"),
+                        "overlap"))
                 .containsExactly(
                         "Rabbet it, or move it out 1/8. (bed.back = frieze.face - 1/8 + 1/8)",
                         "Rabbet it, or move it back 1-5/8. (bed.back = frieze.face - 1/8 - 1-5/8)",
@@ -248,7 +253,9 @@ class WaysOutTest {
                         "Rabbet it, or move 'frieze' back 1/8. (frieze.back = 0 - 1/8)",
                         "Rabbet it, or move it back 1-5/8. (bed.back = 5/8 - 1-5/8)",
                         "Rabbet it, or move it down 3. (bed.bottom = 1 - 3)");
-        assertThat(ways(in("ceiling: 5-1/2, ", FRIEZE, "name: up, profile: board 2 x 1, back: 0, bottom: 4-1/4"), "overlap"))
+        assertThat(ways(
+                        in("ceiling: 5-1/2, ", FRIEZE, "name: up, profile: board 2 x 1, back: 0, bottom: 4-1/4"),
+                        "overlap"))
                 .noneMatch(way -> way.contains("move it up"));
         assertThat(ways(in("", FRIEZE, bed, "name: top, profile: board 1 x 1, back: 1, bottom: 3"), "overlap"))
                 .containsExactly(
