@@ -13,6 +13,7 @@ import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.drawing.sheet.PaperSize;
 import buildup.cli.scene.Scene;
 import buildup.cli.write.DxfWriter;
+import buildup.cli.write.LackingLetters;
 import buildup.cli.write.PdfWriter;
 import buildup.cli.write.PngWriter;
 import buildup.cli.write.ShippedFont;
@@ -216,6 +217,9 @@ final class DrawCommand implements Callable<Integer> {
         int dots = scenes.size() == 1 ? PNG_DOTS_PER_INCH : DOTS_OF_SEVERAL;
         if (wanted == Format.png && !fits(all, dots, notices)) {
             return;
+        }
+        if (wanted == Format.png || wanted == Format.pdf || (wanted == Format.svg && outlineText)) {
+            LackingLetters.told(scenes, font, notices);
         }
         delivery.put(
                 switch (wanted) {

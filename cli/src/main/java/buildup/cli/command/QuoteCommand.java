@@ -12,6 +12,7 @@ import buildup.cli.command.files.Streams;
 import buildup.cli.drawing.mill.QuotePaper;
 import buildup.cli.report.QuoteTelling;
 import buildup.cli.tell.Telling;
+import buildup.cli.write.LackingLetters;
 import buildup.cli.write.PdfWriter;
 import buildup.cli.write.ShippedFont;
 import buildup.cli.write.SvgWriter;
@@ -130,7 +131,11 @@ final class QuoteCommand implements Callable<Integer> {
             case svg ->
                 paper.onOne(page, notices)
                         .map(scene -> SvgWriter.write(scene, quote.order().unit()));
-            case pdf -> paper.onMany(page, notices).map(scenes -> PdfWriter.write(scenes, font));
+            case pdf ->
+                paper.onMany(page, notices).map(scenes -> {
+                    LackingLetters.told(scenes, font, notices);
+                    return PdfWriter.write(scenes, font);
+                });
             default -> Optional.of(text(told(telling, file, onPaper(notices))).getBytes(StandardCharsets.UTF_8));
         };
     }

@@ -46,11 +46,13 @@ public final class PdfWriter {
 
     private final PDPageContentStream page;
     private final PDType0Font embedded;
+    private final PdfLetters others;
     private final ShippedFont font;
 
-    private PdfWriter(PDPageContentStream page, PDType0Font embedded, ShippedFont font) {
+    private PdfWriter(PDPageContentStream page, PDType0Font embedded, PdfLetters others, ShippedFont font) {
         this.page = page;
         this.embedded = embedded;
+        this.others = others;
         this.font = font;
     }
 
@@ -95,11 +97,12 @@ public final class PdfWriter {
             catalog.setViewerPreferences(preferences);
             PdfArchive.mark(document, book.title(), book.subject());
             PDType0Font embedded = PDType0Font.load(document, file, true);
+            PdfLetters others = new PdfLetters(document);
             PDDocumentOutline outline = new PDDocumentOutline();
             for (PdfBook.Chapter chapter : book.chapters()) {
                 int first = document.getNumberOfPages();
                 for (Scene scene : chapter.pages()) {
-                    page(document, scene, embedded, font);
+                    page(document, scene, embedded, others, font);
                 }
                 if (!chapter.name().isEmpty()) {
                     PDOutlineItem item = new PDOutlineItem();
@@ -112,6 +115,7 @@ public final class PdfWriter {
                 catalog.setDocumentOutline(outline);
                 catalog.setPageMode(PageMode.USE_OUTLINES);
             }
+            others.finish();
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out, CompressParameters.NO_COMPRESSION);
             return out.toByteArray();
@@ -120,13 +124,14 @@ public final class PdfWriter {
         }
     }
 
-    private static void page(PDDocument document, Scene scene, PDType0Font embedded, ShippedFont font)
+    private static void page(
+            PDDocument document, Scene scene, PDType0Font embedded, PdfLetters others, ShippedFont font)
             throws IOException {
         PDPage sheet = new PDPage(
                 new PDRectangle((float) (scene.width() * POINTS_PER_INCH), (float) (scene.height() * POINTS_PER_INCH)));
         document.addPage(sheet);
         try (PDPageContentStream page = new PDPageContentStream(document, sheet)) {
-            new PdfWriter(page, embedded, font).draw(scene);
+            new PdfWriter(page, embedded, others, font).draw(scene);
         }
     }
 
@@ -180,15 +185,26 @@ public final class PdfWriter {
     }
 
     private void write(Label label) throws IOException {
-        Point start = label.start();
+        SetText text = font.set(label.text());
         page.setNonStrokingColor(new Color(Tone.INK.rgb()));
         page.beginText();
-        page.setFont(embedded, (float) label.size());
-        page.setTextMatrix(
-                label.upright()
-                        ? new Matrix(0, 1, -1, 0, (float) start.x(), (float) start.y())
-                        : Matrix.getTranslateInstance((float) start.x(), (float) start.y()));
-        page.showText(font.drawable(label.text()));
+        double from = 0;
+        for (SetText.Part part : text.parts()) {
+            if (part instanceof SetText.Shipped shipped) {
+                page.setFont(embedded, (float) label.size());
+                page.setTextMatrix(new Matrix(text.place(label, new Point(from, 0))));
+                page.showText(shipped.text());
+            } else if (part instanceof SetText.Other other) {
+                for (SetText.Glyph glyph : other.glyphs()) {
+                    PdfLetters.Letter letter = others.of(glyph);
+                    page.setFont(letter.font(), (float) label.size());
+                    page.setTextMatrix(
+                            new Matrix(text.place(label, glyph.moved(from).at())));
+                    page.showText(letter.code());
+                }
+            }
+            from += part.width();
+        }
         page.endText();
     }
 

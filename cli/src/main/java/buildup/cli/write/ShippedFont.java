@@ -1,15 +1,20 @@
 package buildup.cli.write;
 
 import buildup.cli.scene.TextMeasure;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.GeneralPath;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.text.Bidi;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -20,28 +25,45 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 public final class ShippedFont implements TextMeasure {
     private static final String FILE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
-    /** Drawn for a character that the font does not hold. */
-    private static final int MISSING = '?';
+    /** About how wide a letter of another script is, as a share of the size. */
+    private static final double NARROW = 0.6;
+
+    /** Scripts whose letters each fill a square. */
+    private static final Set<Character.UnicodeScript> SQUARE = EnumSet.of(
+            Character.UnicodeScript.HAN,
+            Character.UnicodeScript.HIRAGANA,
+            Character.UnicodeScript.KATAKANA,
+            Character.UnicodeScript.HANGUL,
+            Character.UnicodeScript.BOPOMOFO,
+            Character.UnicodeScript.YI);
 
     private final byte[] file;
     private final FontWidths font;
+    private final OtherFonts others;
+    private final LetterBox box = new LetterBox(this::own);
     private final Map<Integer, Double> widths = new HashMap<>();
 
     private Optional<TrueTypeFont> parsed = Optional.empty();
 
-    private ShippedFont(byte[] file) {
+    private ShippedFont(byte[] file, OtherFonts others) {
         this.file = file;
+        this.others = others;
         this.font = new FontWidths(file);
     }
 
     /**
-     * The font that the program ships.
+     * The font that the program ships, and beside it those of the machine for letters that it lacks.
      *
      * @throws UncheckedIOException when it cannot be read from the jar
      */
     public static ShippedFont load() {
+        return beside(OtherFonts.ofTheMachine());
+    }
+
+    /** The same beside other fonts. */
+    static ShippedFont beside(OtherFonts others) {
         try (InputStream file = open()) {
-            return new ShippedFont(file.readAllBytes());
+            return new ShippedFont(file.readAllBytes(), others);
         } catch (IOException e) {
             throw new UncheckedIOException("the font that comes with the program cannot be read", e);
         }
@@ -63,38 +85,76 @@ public final class ShippedFont implements TextMeasure {
 
     private double measured(int character) {
         int glyph = font.glyph(character);
-        // another font will draw what is missing here: wide characters are as wide as the size
-        double own = font.width(glyph);
-        return glyph == 0 ? Math.max(1, own) : own;
+        return glyph == 0 ? guessed(character) : font.width(glyph);
     }
 
-    /** The text with a question mark for each character that the font lacks, left to right as it stands on paper. */
-    String drawable(String text) {
-        StringBuilder drawn = new StringBuilder();
-        leftToRight(text)
-                .codePoints()
-                .map(character -> font.glyph(character) == 0 ? MISSING : character)
-                .forEach(drawn::appendCodePoint);
-        return drawn.toString();
+    /** Another font will draw it, which may be another on each machine: pictures are laid out alike on all of them. */
+    private static double guessed(int character) {
+        int type = Character.getType(character);
+        if (OtherFonts.isUnseen(character) || type == Character.NON_SPACING_MARK) {
+            return 0;
+        }
+        boolean square = character > 0xFFFF
+                || SQUARE.contains(Character.UnicodeScript.of(character))
+                || (character >= 0x3000 && character <= 0x303F)
+                || (character >= 0xFF00 && character <= 0xFF60);
+        return square ? 1 : NARROW;
     }
 
-    private static String leftToRight(String text) {
-        char[] characters = text.toCharArray();
-        if (!Bidi.requiresBidi(characters, 0, characters.length)) {
-            return text;
+    /** A text as it stands on paper: letters that the font lacks are those of other fonts, or boxes with their numbers. */
+    SetText set(String text) {
+        List<SetText.Part> parts = new ArrayList<>();
+        for (TextOrder.Stretch stretch : TextOrder.of(text)) {
+            List<SetText.Part> own = new ArrayList<>();
+            for (String piece : pieces(stretch.text())) {
+                TextOrder.Stretch one = new TextOrder.Stretch(piece, stretch.fromRight());
+                own.add(
+                        holds(piece.codePointAt(0))
+                                ? new SetText.Shipped(one.leftToRight(), width(piece, 1))
+                                : others.set(one, box));
+            }
+            if (stretch.fromRight()) {
+                Collections.reverse(own);
+            }
+            parts.addAll(own);
         }
-        Bidi bidi = new Bidi(text, Bidi.DIRECTION_LEFT_TO_RIGHT);
-        int count = bidi.getRunCount();
-        byte[] levels = new byte[count];
-        String[] runs = new String[count];
-        for (int i = 0; i < count; i++) {
-            String run = text.substring(bidi.getRunStart(i), bidi.getRunLimit(i));
-            levels[i] = (byte) bidi.getRunLevel(i);
-            runs[i] =
-                    levels[i] % 2 == 0 ? run : new StringBuilder(run).reverse().toString();
+        return new SetText(parts);
+    }
+
+    /** Cut where the font begins or ceases to have the letters; what is never seen is left to the other fonts. */
+    private List<String> pieces(String text) {
+        List<String> pieces = new ArrayList<>();
+        StringBuilder piece = new StringBuilder();
+        boolean held = true;
+        for (int letter : text.codePoints().toArray()) {
+            boolean unseen = OtherFonts.isUnseen(letter);
+            if (unseen && (piece.isEmpty() || held)) {
+                continue;
+            }
+            boolean own = !unseen && holds(letter);
+            if (!piece.isEmpty() && own != held) {
+                pieces.add(piece.toString());
+                piece.setLength(0);
+            }
+            held = own;
+            piece.appendCodePoint(letter);
         }
-        Bidi.reorderVisually(levels, 0, runs, 0, count);
-        return String.join("", runs);
+        if (!piece.isEmpty()) {
+            pieces.add(piece.toString());
+        }
+        return pieces;
+    }
+
+    private boolean holds(int letter) {
+        return font.glyph(letter) != 0;
+    }
+
+    /** The letters of a text that neither this font nor one of the machine has: boxes stand for them on paper. */
+    public Set<Integer> lacking(String text) {
+        return others.lacking(text.codePoints()
+                .filter(letter -> !holds(letter))
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString());
     }
 
     /** The font with its outlines, parsed when it is first asked for. */
@@ -105,14 +165,14 @@ public final class ShippedFont implements TextMeasure {
         return parsed.get();
     }
 
-    /** The outlines of a text set from the origin to the right, y up, at size 1. */
-    GeneralPath outlines(String text) {
+    /** The outlines of letters set from the origin to the right, y up, at size 1. */
+    private GeneralPath own(String text) {
         GeneralPath path = new GeneralPath();
-        java.awt.geom.AffineTransform place = new java.awt.geom.AffineTransform();
+        AffineTransform place = new AffineTransform();
         try {
             TrueTypeFont whole = whole();
             place.scale(1.0 / whole.getUnitsPerEm(), 1.0 / whole.getUnitsPerEm());
-            for (int character : drawable(text).codePoints().toArray()) {
+            for (int character : text.codePoints().toArray()) {
                 int glyph = font.glyph(character);
                 GlyphData data = whole.getGlyph().getGlyph(glyph);
                 if (data != null) {
@@ -122,6 +182,26 @@ public final class ShippedFont implements TextMeasure {
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+        return path;
+    }
+
+    /** The outlines of a text set from the origin to the right, y up, at size 1. */
+    GeneralPath outlines(SetText text) {
+        GeneralPath path = new GeneralPath();
+        double from = 0;
+        for (SetText.Part part : text.parts()) {
+            AffineTransform place = AffineTransform.getTranslateInstance(from, 0);
+            if (part instanceof SetText.Shipped shipped) {
+                path.append(place.createTransformedShape(own(shipped.text())), false);
+            } else if (part instanceof SetText.Other other) {
+                for (SetText.Glyph glyph : other.glyphs()) {
+                    AffineTransform at = new AffineTransform(place);
+                    at.translate(glyph.at().x(), glyph.at().y());
+                    path.append(at.createTransformedShape(glyph.outline()), false);
+                }
+            }
+            from += part.width();
         }
         return path;
     }

@@ -176,18 +176,19 @@ public final class SvgWriter {
         double down = scene.height() - label.at().y();
         String turn = label.upright() ? " rotate(-90)" : "";
         if (outlines.isPresent()) {
-            Point start = label.start();
+            SetText text = outlines.get().set(label.text());
+            Point start = text.start(label);
             String size = Numbers.text(label.size());
-            Element element = path(PathData.of(outlines.get().outlines(label.text())));
+            Element element = path(PathData.of(outlines.get().outlines(text)));
             element.setAttribute(
                     "transform",
-                    "translate(" + Numbers.pair(start.x(), scene.height() - start.y()) + ")" + turn + " scale(" + size
-                            + " -" + size + ")");
+                    "translate(" + Numbers.pair(start.x(), scene.height() - start.y()) + ")" + turn + " scale("
+                            + Numbers.text(label.size() * text.squeezed(label)) + " -" + size + ")");
             element.setAttribute("fill", color(Tone.INK));
             element.appendChild(worded("title", label.text()));
             return element;
         }
-        Element element = worded("text", label.text());
+        Element element = worded("text", TextOrder.guarded(label.text()));
         element.setAttribute(
                 "transform",
                 "translate(" + Numbers.pair(label.at().x(), down) + ")" + turn + " scale(" + Numbers.text(TEXT_UNIT)

@@ -65,7 +65,10 @@ class PdfWriterTest {
         OutsideTool.Run fonts = OutsideTool.run(folder, "pdffonts", "a.pdf");
         // name, type, encoding, embedded, subset, unicode
         assertThat(fonts.output()).containsPattern("\\+LiberationSans +CID TrueType +Identity-H +yes yes yes");
-        assertThat(fonts.output().lines()).hasSize(3);
+        assertThat(fonts.output().lines().skip(2))
+                .as("embedded, and it is known what their letters say")
+                .hasSizeBetween(1, 2)
+                .allMatch(line -> line.matches(".* yes +(yes|no) +yes +\\d+ +0"));
     }
 
     @ParameterizedTest

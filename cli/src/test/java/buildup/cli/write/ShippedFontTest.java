@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -49,14 +50,21 @@ class ShippedFontTest {
     }
 
     @Test
-    void a_character_that_the_font_lacks_takes_a_whole_size_and_is_a_question_mark_on_paper() {
+    void a_letter_of_another_script_takes_as_much_room_on_every_machine() {
         assertThat(FONT.width("\u98fe", 2)).isCloseTo(2, within(1e-9));
-        assertThat(FONT.drawable("a\u98fe\ud83e\udeb5b")).isEqualTo("a??b");
+        assertThat(FONT.width("\u0639", 2)).isCloseTo(1.2, within(1e-9));
     }
 
     @Test
     void what_is_read_from_the_right_is_set_from_the_right() {
-        assertThat(FONT.drawable("\u05d0\u05d1\u05d2")).isEqualTo("\u05d2\u05d1\u05d0");
-        assertThat(FONT.drawable("cap \u05d0\u05d1 x")).isEqualTo("cap \u05d1\u05d0 x");
+        assertThat(shipped("\u05d0\u05d1\u05d2")).containsExactly("\u05d2\u05d1\u05d0");
+        assertThat(String.join("", shipped("cap \u05d0\u05d1 x"))).isEqualTo("cap \u05d1\u05d0 x");
+        assertThat(shipped("\u05d0(\u05d1)\u05d2")).containsExactly("\u05d2(\u05d1)\u05d0");
+    }
+
+    private static List<String> shipped(String text) {
+        return FONT.set(text).parts().stream()
+                .map(part -> ((SetText.Shipped) part).text())
+                .toList();
     }
 }

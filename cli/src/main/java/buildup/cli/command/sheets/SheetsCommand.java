@@ -13,6 +13,7 @@ import buildup.cli.drawing.job.ShopSheet;
 import buildup.cli.drawing.job.Since;
 import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.drawing.sheet.PaperSize;
+import buildup.cli.write.LackingLetters;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
@@ -102,9 +103,9 @@ public final class SheetsCommand implements Callable<Integer> {
             answer.known().ifPresent(known -> {
                 PaperSize on =
                         paper.orElseGet(() -> Pages.ofPrinter(answer.unit().isMetric()));
-                draw(answer, known, old, on, wanted)
-                        .ifPresent(drawn -> new SheetsOutput(streams, output, outlineText, files, notices)
-                                .write(stack, catalog.files, answer, drawn));
+                SheetsOutput sheets = new SheetsOutput(streams, output, outlineText, files, notices);
+                draw(answer, known, old, on, wanted, sheets.drawsLetters())
+                        .ifPresent(drawn -> sheets.write(stack, catalog.files, answer, drawn));
             });
         }
         notices.addAll(answer.notices());
@@ -136,18 +137,20 @@ public final class SheetsCommand implements Callable<Integer> {
     }
 
     private Optional<List<ShopDrawings.Drawn>> draw(
-            Answer answer, Answers known, Optional<Answer> old, PaperSize paper, Set<ShopSheet> wanted) {
+            Answer answer,
+            Answers known,
+            Optional<Answer> old,
+            PaperSize paper,
+            Set<ShopSheet> wanted,
+            boolean lettersAreDrawn) {
         ShippedFont font = ShippedFont.load();
         Cuts cuts = Cuts.of(answer, Limit.usual());
-        List<ShopDrawings.Drawn> drawn = ShopDrawings.of(
-                answer,
-                known,
-                cuts,
-                old.map(one -> since(one, answer, known)).orElse(Since.NOTHING),
-                paper,
-                font,
-                wanted,
-                notices);
+        Since since = old.map(one -> since(one, answer, known)).orElse(Since.NOTHING);
+        List<ShopDrawings.Drawn> drawn = ShopDrawings.of(answer, known, cuts, since, paper, font, wanted, notices);
+        if (lettersAreDrawn && LackingLetters.told(SheetsOutput.scenes(answer, drawn), font, notices)) {
+            // now the sheet of warnings says it too
+            drawn = ShopDrawings.of(answer, known, cuts, since, paper, font, wanted, notices);
+        }
         if (!only.isEmpty()) {
             Set<ShopSheet> there = drawn.stream().map(ShopDrawings.Drawn::sheet).collect(Collectors.toSet());
             wanted.stream()

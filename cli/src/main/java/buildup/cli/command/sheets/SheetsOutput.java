@@ -60,6 +60,13 @@ record SheetsOutput(Streams streams, String output, boolean outlines, InputFiles
         }
     }
 
+    /** Whether letters are drawn, and not left to a browser or a viewer. */
+    boolean drawsLetters() {
+        boolean viewer = output.toLowerCase(Locale.ROOT).endsWith(".html")
+                || path().filter(this::isFolder).isPresent();
+        return outlines || !viewer;
+    }
+
     private Optional<Path> path() {
         try {
             return Optional.of(Path.of(output));
@@ -124,10 +131,15 @@ record SheetsOutput(Streams streams, String output, boolean outlines, InputFiles
         }
     }
 
+    /** All pages, numbered. */
+    static List<Scene> scenes(Answer answer, List<ShopDrawings.Drawn> drawn) {
+        return PaperPage.scenes(
+                answer.title(),
+                drawn.stream().flatMap(one -> one.pages().stream()).toList());
+    }
+
     private static PdfBook book(Answer answer, List<ShopDrawings.Drawn> drawn) {
-        List<PaperPage> pages =
-                drawn.stream().flatMap(one -> one.pages().stream()).toList();
-        List<Scene> scenes = PaperPage.scenes(answer.title(), pages);
+        List<Scene> scenes = scenes(answer, drawn);
         List<PdfBook.Chapter> chapters = new ArrayList<>();
         int at = 0;
         for (ShopDrawings.Drawn one : drawn) {

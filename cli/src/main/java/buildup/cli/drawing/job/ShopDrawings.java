@@ -271,7 +271,10 @@ public final class ShopDrawings {
     }
 
     private List<PaperPage> warnings(ShopSheet sheet) {
-        List<NoticeText.Said> said = NoticeText.said(answer.notices(), answer.file(), answer.unit());
+        Notices all = new Notices();
+        all.addAll(answer.notices());
+        all.addAll(notices.sorted());
+        List<NoticeText.Said> said = NoticeText.said(all.sorted(), answer.file(), answer.unit());
         return flowing(sheet, flow -> {
             if (said.isEmpty()) {
                 flow.lines("No warnings.", Drafting.TEXT);
