@@ -111,22 +111,7 @@ public final class ChangeWords {
     }
 
     private void notices(String level) {
-        List<String> lines = new ArrayList<>();
-        for (Pair pair : comparison.pairs(Comparison.NOTICES)) {
-            // of a note that stays, how much is no news
-            if (pair.names().get(0).equals(level) && !pair.alike() && !(pair.both() && level.equals("note"))) {
-                String piece = pair.names().get(2);
-                String what = pair.names().get(1).replace('-', ' ') + (piece.isEmpty() ? "" : ", " + piece);
-                int amount = pair.at("amount");
-                lines.add(
-                        pair.a().isEmpty()
-                                ? ("new " + level + ": " + what + " " + told(pair, amount)).strip()
-                                : pair.b().isEmpty()
-                                        ? level + " gone: " + what
-                                        : level + " " + what + ": " + change(pair, amount));
-            }
-        }
-        add(lines, level + "s");
+        add(new NoticeChanges(comparison, change.printer()).of(level), level + "s");
     }
 
     /** What b says. */

@@ -76,8 +76,8 @@ class ChangeWordsTest {
     @Test
     void a_new_problem_is_told_and_one_that_is_gone_too() {
         String sunk = SHELF.replace("bottom: 8 }", "bottom: 7-3/4 }");
-        assertThat(inches(SHELF, sunk)).contains("new problem: overlap, cap 1/4");
-        assertThat(inches(sunk, SHELF)).contains("problem gone: overlap, cap");
+        assertThat(inches(SHELF, sunk)).contains("new problem: 'cap' cuts 1/4 into 'fascia' (0.19 sq in)");
+        assertThat(inches(sunk, SHELF)).contains("no longer a problem: 'cap' cuts 1/4 into 'fascia' (0.19 sq in)");
     }
 
     @Test
