@@ -35,8 +35,8 @@ record NoticeChanges(Comparison comparison, FigurePrinter printer) {
                 said(before, key).ifPresent(said -> lines.add("no longer a " + level + ": " + said));
             } else {
                 int at = pair.at("amount");
-                String amount = new FigureChange(printer)
-                        .change(pair.columns().get(at), pair.cellOfA(at), pair.cellOfB(at));
+                String amount =
+                        new FigureChange(printer).change(pair.columns().get(at), pair.cellOfA(at), pair.cellOfB(at));
                 said(after, key).ifPresent(said -> lines.add("still a " + level + ", " + amount + ": " + said));
             }
         }

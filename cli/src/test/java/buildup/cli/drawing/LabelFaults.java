@@ -14,8 +14,12 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** What is wrong with the texts of a picture, in words. */
@@ -59,16 +63,16 @@ public final class LabelFaults {
     /** Texts that a line runs through which was drawn after them, or was drawn before and is not covered there. */
     public static List<String> lines(Scene scene) {
         List<String> faults = new ArrayList<>();
-        List<SceneItem> drawn = scene.leaves();
+        List<Seen> drawn = seen(scene);
         for (int i = 0; i < drawn.size(); i++) {
-            if (!(drawn.get(i) instanceof Label label)) {
+            if (!(drawn.get(i).item() instanceof Label label)) {
                 continue;
             }
             Box box = label.box().grown(-SHRINK);
             for (int k = 0; k < drawn.size(); k++) {
-                if (drawn.get(k) instanceof Path path
+                if (drawn.get(k).item() instanceof Path path
                         && !QUIET.contains(path.style())
-                        && path.box().near(box, 0)
+                        && drawn.get(k).near(box)
                         && path.segments().stream().anyMatch(line -> crosses(box, line))
                         && !covered(drawn, k, i, box)) {
                     faults.add(label.text() + " on a line, " + path.style());
@@ -109,17 +113,22 @@ public final class LabelFaults {
         return ChordRing.of(ring, 0.002).meets(box);
     }
 
-    /** Texts that the window of their picture cuts, though nothing else shows them whole. */
-    public static List<String> cut(Scene scene) {
+    /** Texts that a page of a picture in parts cuts, though no other page of it shows them whole. */
+    public static List<String> parted(Collection<Scene> pages) {
+        Map<String, Set<String>> whole = new HashMap<>();
+        pages.forEach(page -> opened(page).stream()
+                .filter(Label.class::isInstance)
+                .forEach(label -> whole.computeIfAbsent(page.title(), unseen -> new HashSet<>())
+                        .add(((Label) label).text())));
         List<String> faults = new ArrayList<>();
-        for (Clip clip : clips(scene.items())) {
-            for (SceneItem item : new Scene("", "", 0, 0, clip.items()).leaves()) {
-                Box window = clip.window().grown(SHRINK);
-                Box box = item.box();
-                boolean whole = window.holds(new Point(box.back(), box.bottom()), 0)
-                        && window.holds(new Point(box.face(), box.top()), 0);
-                if (item instanceof Label label && !whole && Boxes.overlap(box, window)) {
-                    faults.add(label.text() + " cut by a window");
+        for (Scene page : pages) {
+            for (Clip clip : clips(page.items())) {
+                for (SceneItem item : Scene.leaves(clip.items())) {
+                    if (item instanceof Label label
+                            && Boxes.overlap(label.box(), clip.window())
+                            && !whole.getOrDefault(page.title(), Set.of()).contains(label.text())) {
+                        faults.add(label.text() + " cut by every page of " + page.title());
+                    }
                 }
             }
         }
@@ -138,10 +147,43 @@ public final class LabelFaults {
         return clips;
     }
 
+    /** What draws, and the window that it is seen through. */
+    private record Seen(SceneItem item, Box window) {
+        boolean near(Box box) {
+            return item.box().near(box, 0) && Boxes.overlap(window, box);
+        }
+    }
+
+    /** All that draws, windows opened; without the texts that a window cuts, which another page has whole. */
+    private static List<Seen> seen(Scene scene) {
+        List<Seen> seen = new ArrayList<>();
+        for (SceneItem item : scene.leaves()) {
+            if (item instanceof Clip clip) {
+                Scene.leaves(clip.items()).stream()
+                        .filter(held ->
+                                !(held instanceof Label) || within(clip.window().grown(SHRINK), held.box()))
+                        .forEach(held -> seen.add(new Seen(held, clip.window())));
+            } else {
+                seen.add(new Seen(item, new Box(0, 0, scene.width(), scene.height()).grown(1)));
+            }
+        }
+        return seen;
+    }
+
+    private static List<SceneItem> opened(Scene scene) {
+        return seen(scene).stream().map(Seen::item).toList();
+    }
+
+    private static boolean within(Box window, Box box) {
+        return window.holds(new Point(box.back(), box.bottom()), 0)
+                && window.holds(new Point(box.face(), box.top()), 0);
+    }
+
     /** Whether paper was laid over the line before the text was. */
-    private static boolean covered(List<SceneItem> drawn, int line, int text, Box box) {
+    private static boolean covered(List<Seen> drawn, int line, int text, Box box) {
         return line < text
                 && drawn.subList(line, text).stream()
+                        .map(Seen::item)
                         .anyMatch(item -> item instanceof Area area
                                 && area.tone() == Tone.PAPER
                                 && area.box().grown(SHRINK).holds(new Point(box.back(), box.bottom()), 0)
@@ -178,6 +220,6 @@ public final class LabelFaults {
     }
 
     private static <T> List<T> all(Scene scene, Class<T> kind) {
-        return scene.leaves().stream().filter(kind::isInstance).map(kind::cast).toList();
+        return opened(scene).stream().filter(kind::isInstance).map(kind::cast).toList();
     }
 }

@@ -55,7 +55,9 @@ class LabelsTest {
     }
 
     private static void keepClear(String yaml) {
-        for (Map.Entry<String, Scene> view : AnyPicture.of(Typed.of(yaml)).entrySet()) {
+        Map<String, Scene> views = AnyPicture.of(Typed.of(yaml));
+        assertThat(LabelFaults.parted(views.values())).as(yaml).isEmpty();
+        for (Map.Entry<String, Scene> view : views.entrySet()) {
             Scene scene = view.getValue();
             List<String> faults = Stream.of(LabelFaults.of(scene), LabelFaults.lines(scene), LabelFaults.checks(scene))
                     .flatMap(List::stream)

@@ -1,5 +1,6 @@
 package buildup.cli.drawing.label;
 
+import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.scene.About;
 import buildup.cli.scene.Path;
@@ -10,10 +11,12 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Numbers in rings beside marks on a section, on wood too, clear of each other and of the marks. */
 public final class MarkNumbers {
@@ -89,8 +92,8 @@ public final class MarkNumbers {
 
     private Optional<BestPlace<Point>> free(Point mark, Point at) {
         boolean led = mark.distance(at) > LED * radius;
-        // its own mark too: another may lie at the same place, and want a leader there
-        boolean onMark = marks.stream().anyMatch(other -> box(at).holds(other, 0));
+        boolean onMark = box(at).holds(mark, 0)
+                || others(mark).anyMatch(other -> box(at).grown(Drafting.AIR).holds(other, 0));
         if (onMark || !clearances.takesTag(box(at)) || (led && !clearances.takesLine(leader(mark, at)))) {
             return Optional.empty();
         }
@@ -98,6 +101,13 @@ public final class MarkNumbers {
                 + (clearances.holdsEdge(box(at)) ? ON_EDGE : 0)
                 + (led ? clearances.crossedLines(leader(mark, at)) * radius : 0);
         return Optional.of(new BestPlace<>(at, cost));
+    }
+
+    /** The marks of other numbers; another may lie at the same place, and want a leader there. */
+    private Stream<Point> others(Point mark) {
+        long same =
+                marks.stream().filter(other -> other.near(mark, Tolerance.SNAP)).count();
+        return marks.stream().filter(other -> same > 1 || !other.near(mark, Tolerance.SNAP));
     }
 
     private Box box(Point at) {

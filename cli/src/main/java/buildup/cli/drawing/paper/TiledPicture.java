@@ -39,9 +39,7 @@ final class TiledPicture {
     private static final double PLAN_HIGHEST = 7;
     private static final double PLAN_ROW = 0.16;
 
-    /** Half the arms of a cross, and the radius of its ring. */
-    private static final double ARM = 0.16;
-
+    /** The radius of the ring of a cross. */
     private static final double RING = 0.07;
 
     private static final String MEASURE =
@@ -55,6 +53,7 @@ final class TiledPicture {
     private final PaperSet set;
     private final List<SceneItem> leaves;
     private final Tiling tiling;
+    private final Tiling.Crosses crosses;
     /** By column and row: the number of a part that holds something. */
     private final Map<List<Integer>, Integer> parts = new LinkedHashMap<>();
 
@@ -63,8 +62,9 @@ final class TiledPicture {
         this.set = set;
         this.leaves = leaves;
         this.tiling = tiling;
-        for (int row = 0; row < tiling.rows(); row++) {
-            for (int column = 0; column < tiling.columns(); column++) {
+        this.crosses = tiling.crosses();
+        for (int row = 0; row < tiling.rows().count(); row++) {
+            for (int column = 0; column < tiling.columns().count(); column++) {
                 if (holds(tiling.window(column, row))) {
                     parts.put(List.of(column, row), parts.size() + 1);
                 }
@@ -72,10 +72,10 @@ final class TiledPicture {
         }
     }
 
-    /** The way of the page with which the picture takes fewer parts. */
-    static Tiling tiling(PageFrame frame, PageFrame.Use part, Box whole) {
+    /** The parts of a picture, none of which cuts a text that no other holds whole. */
+    static Tiling tiling(PageFrame frame, PageFrame.Use part, Box whole, List<Box> texts) {
         Box window = frame.window(part);
-        return Tiling.of(whole, window.width(), window.height());
+        return Tiling.of(whole, window.width(), window.height(), texts);
     }
 
     /**
@@ -86,8 +86,12 @@ final class TiledPicture {
     static List<PaperPage> pages(PageFrame upright, PaperSet set, List<SceneItem> items, Consumer<PageFlow> front) {
         List<SceneItem> leaves = Unnamed.leaves(items);
         Box whole = Box.around(leaves.stream().map(SceneItem::box).toList());
-        Tiling standing = tiling(upright, set.part(), whole);
-        Tiling lying = tiling(upright.turned(), set.part(), whole);
+        List<Box> texts = leaves.stream()
+                .filter(Label.class::isInstance)
+                .map(SceneItem::box)
+                .toList();
+        Tiling standing = tiling(upright, set.part(), whole, texts);
+        Tiling lying = tiling(upright.turned(), set.part(), whole, texts);
         TiledPicture picture = standing.count() <= lying.count()
                 ? new TiledPicture(upright, set, leaves, standing)
                 : new TiledPicture(upright.turned(), set, leaves, lying);
@@ -134,10 +138,11 @@ final class TiledPicture {
                         .filter(item -> item.box().near(window, 0))
                         .map(item -> item.moved(right, up))
                         .toList()));
-        Tiling.crosses(place).forEach(cross -> {
+        for (Point shared : crosses.of(column, row)) {
+            Point cross = shared.plus(new Point(right, up));
             content.add(cross(cross, LineStyle.CASING));
             content.add(cross(cross, LineStyle.DIMENSION));
-        });
+        }
         neighbor(column - 1, row)
                 .ifPresent(other -> content.add(beside(
                         other,
@@ -180,7 +185,7 @@ final class TiledPicture {
         for (DimensionAxis axis : DimensionAxis.values()) {
             double along = axis == DimensionAxis.LEVEL ? at.x() : at.y();
             double across = axis == DimensionAxis.LEVEL ? at.y() : at.x();
-            lines.add(axis.line(along - ARM, along + ARM, across));
+            lines.add(axis.line(along - Tiling.ARM, along + Tiling.ARM, across));
         }
         lines.addAll(Caption.circle(at, RING));
         return new Path(lines, false, style);
@@ -188,7 +193,8 @@ final class TiledPicture {
 
     /** Higher where there are so many rows that their numbers would lie on one another. */
     private double planHigh() {
-        return Math.max(PLAN_HIGH, Math.min(PLAN_HIGHEST, PLAN_ROW * tiling.rows()));
+        return Math.max(
+                PLAN_HIGH, Math.min(PLAN_HIGHEST, PLAN_ROW * tiling.rows().count()));
     }
 
     /** The picture small, with the parts on it. */

@@ -12,6 +12,7 @@ import buildup.cli.drawing.section.SectionDrawing;
 import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
+import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
@@ -54,6 +55,13 @@ class PutTogetherTest {
                 false);
     }
 
+    private static List<Box> texts(List<SceneItem> picture) {
+        return Scene.leaves(picture).stream()
+                .filter(Label.class::isInstance)
+                .map(SceneItem::box)
+                .toList();
+    }
+
     /** Where each part lies, its upper left corner in dots from that of the first part, by the crosses that they share. */
     private static List<Point> laid(List<Printed> parts, int columns) {
         List<List<Point>> crosses = parts.stream().map(Printed::crosses).toList();
@@ -92,7 +100,7 @@ class PutTogetherTest {
         // the whole picture on one page, as far from its corner as on the first part and 4 in more, so that dots fall
         // alike
         Tiling tiling =
-                TiledPicture.tiling(letter(), PageFrame.Use.PART, picture.get(0).box());
+                TiledPicture.tiling(letter(), PageFrame.Use.PART, picture.get(0).box(), texts(picture));
         Box window = letter().window(PageFrame.Use.PART);
         SceneItem moved = picture.get(0)
                 .moved(
@@ -146,8 +154,8 @@ class PutTogetherTest {
         List<PaperPage> pages = Paper.fullSize(letter(), "Bars", bars, flow -> {});
         List<Printed> parts = Printed.of(
                 folder, PdfWriter.write(PaperPage.scenes("Bars", pages.subList(1, pages.size())), Drawn.FONT), DPI);
-        Tiling tiling = TiledPicture.tiling(letter(), PageFrame.Use.PART, new Box(-3, -3, 16, 16));
-        int columns = tiling.columns();
+        Tiling tiling = TiledPicture.tiling(letter(), PageFrame.Use.PART, new Box(-3, -3, 16, 16), List.of());
+        int columns = tiling.columns().count();
         List<Point> laid = laid(parts, columns);
         Box window = letter().window(PageFrame.Use.PART);
         // scans through the air beyond the last bar and before the first one
