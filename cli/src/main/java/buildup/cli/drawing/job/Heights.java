@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The heights of the pieces of a stack, each once however many edges lie there.
@@ -68,14 +68,25 @@ record Heights(Section section, boolean seenOnly, FigurePrinter printer) {
 
     /** Each height with its words, to the right of {@code x}. */
     List<SceneItem> labels(TextMeasure measure, double x) {
-        double from = floor().orElse(0);
-        List<Spread.Wish> wishes = levels().stream()
+        return labels(measure, x, List.of());
+    }
+
+    /**
+     * The same among other heights.
+     *
+     * @param more each with what lies there
+     */
+    List<SceneItem> labels(TextMeasure measure, double x, List<Level> more) {
+        List<Spread.Wish> wishes = Stream.concat(levels().stream(), more.stream())
+                .sorted(Comparator.comparingDouble(Level::y))
                 .map(level -> new Spread.Wish(
-                        printer.bare(Figure.length(level.y() - from)) + "  "
-                                + level.edges().stream().collect(Collectors.joining(", ")),
-                        level.y(),
-                        level.y()))
+                        told(level.y()) + "  " + String.join(", ", level.edges()), level.y(), level.y()))
                 .toList();
         return Spread.labels(measure, wishes, x, 1, Drafting.TEXT);
+    }
+
+    /** A height as it is told. */
+    String told(double y) {
+        return printer.bare(Figure.length(y - floor().orElse(0)));
     }
 }

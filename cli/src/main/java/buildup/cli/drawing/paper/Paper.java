@@ -111,7 +111,7 @@ public final class Paper {
                         .isPresent()
                 ? 1
                 : Stream.of(frame, frame.turned())
-                        .mapToDouble(way -> TiledPicture.tiling(way, PageFrame.Use.PART, box, List.of())
+                        .mapToDouble(way -> TiledPicture.tiling(way, PageFrame.Use.PART, box, Tiling.Drawn.NOTHING)
                                 .count())
                         .min()
                         .orElse(1);

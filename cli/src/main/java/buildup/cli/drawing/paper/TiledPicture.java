@@ -23,10 +23,12 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** A picture at full size on several pages, and before them a page that tells how they are put together. */
@@ -41,6 +43,10 @@ final class TiledPicture {
 
     /** The radius of the ring of a cross. */
     private static final double RING = 0.07;
+
+    /** A cross is well seen among these. */
+    private static final Set<LineStyle> LIGHT =
+            EnumSet.of(LineStyle.GRID, LineStyle.GRID_INCH, LineStyle.CASING, LineStyle.EXTENSION);
 
     private static final String MEASURE =
             "Print at 100 %, not fitted to the page, and measure the lines on every page. ";
@@ -73,9 +79,23 @@ final class TiledPicture {
     }
 
     /** The parts of a picture, none of which cuts a text that no other holds whole. */
-    static Tiling tiling(PageFrame frame, PageFrame.Use part, Box whole, List<Box> texts) {
+    static Tiling tiling(PageFrame frame, PageFrame.Use part, Box whole, Tiling.Drawn drawn) {
         Box window = frame.window(part);
-        return Tiling.of(whole, window.width(), window.height(), texts);
+        return Tiling.of(whole, window.width(), window.height(), drawn);
+    }
+
+    /** What a cross had better not lie on. */
+    static Tiling.Drawn drawn(List<SceneItem> leaves) {
+        return new Tiling.Drawn(
+                leaves.stream()
+                        .filter(Label.class::isInstance)
+                        .map(SceneItem::box)
+                        .toList(),
+                leaves.stream()
+                        .filter(item -> item instanceof Path path && !LIGHT.contains(path.style()))
+                        .flatMap(item -> ((Path) item).segments().stream())
+                        .map(Segment.class::cast)
+                        .toList());
     }
 
     /**
@@ -86,12 +106,9 @@ final class TiledPicture {
     static List<PaperPage> pages(PageFrame upright, PaperSet set, List<SceneItem> items, Consumer<PageFlow> front) {
         List<SceneItem> leaves = Unnamed.leaves(items);
         Box whole = Box.around(leaves.stream().map(SceneItem::box).toList());
-        List<Box> texts = leaves.stream()
-                .filter(Label.class::isInstance)
-                .map(SceneItem::box)
-                .toList();
-        Tiling standing = tiling(upright, set.part(), whole, texts);
-        Tiling lying = tiling(upright.turned(), set.part(), whole, texts);
+        Tiling.Drawn drawn = drawn(leaves);
+        Tiling standing = tiling(upright, set.part(), whole, drawn);
+        Tiling lying = tiling(upright.turned(), set.part(), whole, drawn);
         TiledPicture picture = standing.count() <= lying.count()
                 ? new TiledPicture(upright, set, leaves, standing)
                 : new TiledPicture(upright.turned(), set, leaves, lying);

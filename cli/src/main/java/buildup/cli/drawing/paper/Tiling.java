@@ -1,8 +1,10 @@
 package buildup.cli.drawing.paper;
 
 import buildup.cli.scene.Boxes;
+import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -12,9 +14,9 @@ import java.util.List;
  *
  * @param columns across
  * @param rows up the picture, the lowest first
- * @param texts that no cross may lie on
+ * @param drawn what crosses had better not lie on
  */
-record Tiling(Seams columns, Seams rows, List<Box> texts) {
+record Tiling(Seams columns, Seams rows, Drawn drawn) {
     /** How far one part laps over the next at least; room for the crosses. */
     static final double OVERLAP = Seams.OVERLAP;
 
@@ -22,48 +24,63 @@ record Tiling(Seams columns, Seams rows, List<Box> texts) {
     static final double ARM = 0.16;
 
     /** The places in a lap at which a cross is tried, from its middle out; shares of what its arms leave. */
-    private static final double[] TRIED = {0.5, 0.25, 0.75, 0, 1};
+    private static final List<Double> TRIED = List.of(0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875, 0.0, 1.0);
 
-    Tiling {
-        texts = List.copyOf(texts);
+    /** What it costs a cross to lie on a text, in lines that it could lie on. */
+    private static final long TEXT = 1000;
+
+    /**
+     * What a picture holds.
+     *
+     * @param texts that no cross may lie on, and that no seam may cut
+     * @param lines among which a cross is hard to see
+     */
+    record Drawn(List<Box> texts, List<Segment> lines) {
+        Drawn {
+            texts = List.copyOf(texts);
+            lines = List.copyOf(lines);
+        }
+
+        /** Nothing. */
+        static final Drawn NOTHING = new Drawn(List.of(), List.of());
     }
 
     /**
      * The windows that hold a box, so that each of its texts is whole in one of them; as few as can be, with the box in their
      * middle.
      */
-    static Tiling of(Box whole, double wide, double high, List<Box> texts) {
+    static Tiling of(Box whole, double wide, double high, Drawn drawn) {
         List<Seams> across = Seams.of(
                 whole.back(),
                 whole.face(),
                 wide,
-                texts.stream()
+                drawn.texts().stream()
                         .map(text -> new Seams.Span(text.back(), text.face()))
                         .toList());
         List<Seams> up = Seams.of(
                 whole.bottom(),
                 whole.top(),
                 high,
-                texts.stream()
+                drawn.texts().stream()
                         .map(text -> new Seams.Span(text.bottom(), text.top()))
                         .toList());
-        Tiling first = new Tiling(across.get(0), up.get(0), texts);
+        Tiling first = new Tiling(across.get(0), up.get(0), drawn);
         Tiling moved = clearest(
                 first,
-                up.stream().map(rows -> new Tiling(first.columns, rows, texts)).toList());
+                up.stream().map(rows -> new Tiling(first.columns, rows, drawn)).toList());
         return clearest(
                 moved,
                 across.stream()
-                        .map(columns -> new Tiling(columns, moved.rows, texts))
+                        .map(columns -> new Tiling(columns, moved.rows, drawn))
                         .toList());
     }
 
     /** The first one whose crosses lie on the fewest texts. */
     private static Tiling clearest(Tiling first, List<Tiling> others) {
         Tiling best = first;
-        long fewest = best.crosses().hits(best.texts);
+        long fewest = best.crosses().hits(best.drawn.texts());
         for (int i = 0; i < others.size() && fewest > 0; i++) {
-            long hits = others.get(i).crosses().hits(best.texts);
+            long hits = others.get(i).crosses().hits(best.drawn.texts());
             if (hits < fewest) {
                 fewest = hits;
                 best = others.get(i);
@@ -106,7 +123,7 @@ record Tiling(Seams columns, Seams rows, List<Box> texts) {
     private static List<Double> middles(Seams seams) {
         List<Double> middles = new ArrayList<>();
         for (int i = 0; i <= seams.count(); i++) {
-            middles.add(place(seams.lap(i), TRIED[0]));
+            middles.add(place(seams.lap(i), TRIED.get(0)));
         }
         return middles;
     }
@@ -116,12 +133,12 @@ record Tiling(Seams columns, Seams rows, List<Box> texts) {
     }
 
     private double best(Seams seams, int lap, List<Double> others, boolean across) {
-        double best = place(seams.lap(lap), TRIED[0]);
+        double best = place(seams.lap(lap), TRIED.get(0));
         long fewest = Long.MAX_VALUE;
         for (double share : TRIED) {
             double at = place(seams.lap(lap), share);
             Crosses tried = across ? new Crosses(List.of(at), others) : new Crosses(others, List.of(at));
-            long hit = tried.hits(texts);
+            long hit = TEXT * tried.hits(drawn.texts()) + tried.lines(drawn.lines());
             if (hit < fewest) {
                 fewest = hit;
                 best = at;
@@ -154,6 +171,21 @@ record Tiling(Seams columns, Seams rows, List<Box> texts) {
                 }
             }
             return hits;
+        }
+
+        /** How many lines pass through them. */
+        private long lines(List<Segment> lines) {
+            long passing = 0;
+            for (double x : across) {
+                for (double y : up) {
+                    Box ring = new Box(x, y, x, y).grown(ARM);
+                    passing += lines.stream()
+                            .filter(line -> line.box().near(ring, 0)
+                                    && (line instanceof Arc || Boxes.crosses(ring, line.from(), line.to())))
+                            .count();
+                }
+            }
+            return passing;
         }
 
         /** The four of a window, rows from the top down. */

@@ -12,7 +12,6 @@ import buildup.cli.drawing.section.SectionDrawing;
 import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.scene.Area;
 import buildup.cli.scene.Group;
-import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.Scene;
@@ -55,13 +54,6 @@ class PutTogetherTest {
                 false);
     }
 
-    private static List<Box> texts(List<SceneItem> picture) {
-        return Scene.leaves(picture).stream()
-                .filter(Label.class::isInstance)
-                .map(SceneItem::box)
-                .toList();
-    }
-
     /** Where each part lies, its upper left corner in dots from that of the first part, by the crosses that they share. */
     private static List<Point> laid(List<Printed> parts, int columns) {
         List<List<Point>> crosses = parts.stream().map(Printed::crosses).toList();
@@ -99,8 +91,8 @@ class PutTogetherTest {
         List<Point> laid = laid(parts, 2);
         // the whole picture on one page, as far from its corner as on the first part and 4 in more, so that dots fall
         // alike
-        Tiling tiling =
-                TiledPicture.tiling(letter(), PageFrame.Use.PART, picture.get(0).box(), texts(picture));
+        Tiling tiling = TiledPicture.tiling(
+                letter(), PageFrame.Use.PART, picture.get(0).box(), TiledPicture.drawn(Scene.leaves(picture)));
         Box window = letter().window(PageFrame.Use.PART);
         SceneItem moved = picture.get(0)
                 .moved(
@@ -154,7 +146,8 @@ class PutTogetherTest {
         List<PaperPage> pages = Paper.fullSize(letter(), "Bars", bars, flow -> {});
         List<Printed> parts = Printed.of(
                 folder, PdfWriter.write(PaperPage.scenes("Bars", pages.subList(1, pages.size())), Drawn.FONT), DPI);
-        Tiling tiling = TiledPicture.tiling(letter(), PageFrame.Use.PART, new Box(-3, -3, 16, 16), List.of());
+        Tiling tiling =
+                TiledPicture.tiling(letter(), PageFrame.Use.PART, new Box(-3, -3, 16, 16), TiledPicture.drawn(bars));
         int columns = tiling.columns().count();
         List<Point> laid = laid(parts, columns);
         Box window = letter().window(PageFrame.Use.PART);
@@ -191,9 +184,11 @@ class PutTogetherTest {
     @Test
     void the_lines_of_a_story_pole_laid_together_are_true_within_two_in_a_thousand() throws Exception {
         String stack = "title: A pole\nwood: red-oak\nspace: { floor: -92 }\npieces:\n"
+                + "  - { name: chair rail, profile: board 3/4 x 3, back: wall, bottom: -60 }\n"
+                + "  - { name: picture rail, profile: board 3/4 x 2, back: wall, bottom: -24 }\n"
                 + "  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }\n"
                 + "  - { name: shelf, profile: board 3/4 x 6, lay: flat, back: wall, bottom: frieze.top }\n";
-        double[] known = {0, 92, 97.5, 98.25};
+        double[] known = {0, 32, 35, 68, 70, 92, 97.5, 98.25};
         Answer answer = Typed.of(stack);
         List<PaperPage> pages = ShopDrawings.of(
                         answer,

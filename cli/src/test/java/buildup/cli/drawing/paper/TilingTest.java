@@ -18,7 +18,7 @@ class TilingTest {
     @CsvSource({"5, 4", "7.4, 8.75", "7.41, 8.75", "14, 12", "360, 3", "30, 100"})
     void windows_lap_and_together_hold_the_whole_and_no_row_or_column_is_too_many(double wide, double high) {
         Box whole = new Box(-1, -2, wide - 1, high - 2);
-        Tiling tiling = Tiling.of(whole, 7.4, 8.75, List.of());
+        Tiling tiling = Tiling.of(whole, 7.4, 8.75, Tiling.Drawn.NOTHING);
         Box first = tiling.window(0, 0);
         Box last = tiling.window(tiling.columns().count() - 1, tiling.rows().count() - 1);
         assertThat(first.with(last).grown(1e-9).holds(whole.middle(), 0)).isTrue();
@@ -39,7 +39,7 @@ class TilingTest {
     @ParameterizedTest
     @CsvSource({"0, 0, 1, 0", "0, 0, 0, 1"})
     void neighbors_share_two_crosses(int column, int row, int other, int below) {
-        Tiling tiling = Tiling.of(new Box(0, 0, 14, 16), 7.4, 8.75, List.of());
+        Tiling tiling = Tiling.of(new Box(0, 0, 14, 16), 7.4, 8.75, Tiling.Drawn.NOTHING);
         Tiling.Crosses crosses = tiling.crosses();
         assertThat(crosses.of(column, row))
                 .hasSize(4)
@@ -62,7 +62,7 @@ class TilingTest {
             double bottom = random.nextDouble() * (whole.height() - high);
             texts.add(new Box(back, bottom, back + wide, bottom + high));
         }
-        Tiling tiling = Tiling.of(whole, 7.4, 8.75, texts);
+        Tiling tiling = Tiling.of(whole, 7.4, 8.75, new Tiling.Drawn(texts, List.of()));
         List<Box> windows = new ArrayList<>();
         for (int row = 0; row < tiling.rows().count(); row++) {
             for (int column = 0; column < tiling.columns().count(); column++) {
@@ -86,7 +86,7 @@ class TilingTest {
     @Test
     void a_cross_keeps_clear_of_a_text_where_it_can() {
         Box text = new Box(7.2, 4, 7.35, 8);
-        Tiling tiling = Tiling.of(new Box(0, 0, 14, 8), 7.4, 8.75, List.of(text));
+        Tiling tiling = Tiling.of(new Box(0, 0, 14, 8), 7.4, 8.75, new Tiling.Drawn(List.of(text), List.of()));
         for (int column = 0; column < tiling.columns().count(); column++) {
             assertThat(tiling.crosses().of(column, 0))
                     .allSatisfy(cross ->
