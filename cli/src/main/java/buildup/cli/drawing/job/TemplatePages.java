@@ -195,8 +195,8 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
                     + " smaller all round than the edge of the piece."
                     + " Sharp outside corners come out round, radius " + fine(inset) + ".");
             lost(shape).ifPresent(lost -> {
-                items.add(new Path(lost.edge(), false, LineStyle.BEARING));
-                legend.line("heaviest: edge that would be cut off", LineStyle.BEARING);
+                items.add(new Path(LostEdge.teeth(outline, lost.edge()), false, LineStyle.BITE));
+                legend.sample("toothed: edge that would be cut off", at -> List.of(LostEdge.sample(at)));
                 legend.text(printer.print(lost.said().sentence()) + " "
                         + printer.print(lost.said().cure().orElseThrow()));
             });

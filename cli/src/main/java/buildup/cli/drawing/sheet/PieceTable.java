@@ -30,6 +30,7 @@ public final class PieceTable {
     private static final double ROW = 0.2;
     private static final double LINE = 0.16;
     private static final double GAP = 0.16;
+
     private static final double WIDEST = 2.1;
 
     /** Columns of words; the rest are of sizes. */
@@ -163,7 +164,8 @@ public final class PieceTable {
         }
         double[] lefts = new double[HEAD.size() + 1];
         for (int column = 0; column < widths.length; column++) {
-            lefts[column + 1] = lefts[column] + widths[column] + GAP;
+            double wider = column > 0 ? PictureSheet.WIDER * widths[column] : 0;
+            lefts[column + 1] = lefts[column] + widths[column] + wider + GAP;
         }
         return lefts;
     }

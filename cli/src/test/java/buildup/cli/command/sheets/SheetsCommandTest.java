@@ -248,16 +248,39 @@ class SheetsCommandTest {
 
     @Test
     void a_story_pole_of_thirty_feet_is_parted_and_every_piece_is_on_it() throws Exception {
-        String tall = "title: Tall\nwood: red-oak\nspace: { floor: -360 }\npieces:\n"
-                + "  - { name: band, profile: board 3/4 x 5-1/2, back: wall, bottom: -5-1/2 }\n"
-                + "  - { name: \"low 'rail'\", profile: board 3/4 x 3-1/2, back: wall, bottom: floor + 36 }\n";
-        Path pdf = drawn(tall, "--only", "story-pole");
+        StringBuilder tall = new StringBuilder("title: Tall\nwood: red-oak\nspace: { floor: -360 }\npieces:\n");
+        for (int rail = 0; rail <= 10; rail++) {
+            tall.append("  - { name: \"rail '")
+                    .append(rail)
+                    .append("'\", profile: board 3/4 x 5-1/2, back: wall, bottom: ")
+                    .append(-5.5 - 34 * rail)
+                    .append(" }\n");
+        }
+        Path pdf = drawn(tall.toString(), "--only", "story-pole");
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
             // 8.7 in of every page hold 360 in but for what laps: 44 pages and the plan of them
             assertThat(document.getNumberOfPages()).isBetween(44, 48);
         }
         assertThat(text(pdf))
-                .contains("Heights over the floor.", "360 band top", "354-1/2 band bottom", "36 low 'rail' bottom");
+                .contains("Heights over the floor.", "360 rail '0' top", "354-1/2 rail '0' bottom", "20 rail '10' top")
+                .doesNotContain("left out");
+    }
+
+    @Test
+    void where_a_story_pole_has_no_mark_for_long_it_is_left_out_and_the_distance_is_told_at_both_ends()
+            throws Exception {
+        String tall = "title: Tall\nwood: red-oak\nspace: { floor: -360 }\npieces:\n"
+                + "  - { name: band, profile: board 3/4 x 5-1/2, back: wall, bottom: -5-1/2 }\n"
+                + "  - { name: \"low 'rail'\", profile: board 3/4 x 3-1/2, back: wall, bottom: floor + 36 }\n";
+        Path pdf = drawn(tall, "--only", "story-pole");
+        try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+            assertThat(document.getNumberOfPages()).isLessThan(12);
+        }
+        // the next whole inches 2 in and more beyond 39-1/2 and 354-1/2
+        assertThat(text(pdf))
+                .contains("360 band top", "36 low 'rail' bottom", "Where nothing is marked the pole is left out")
+                .contains("42 measure from here: 310 up to the line at 352")
+                .contains("352 measure from here: 310 down to the line at 42");
     }
 
     @Test

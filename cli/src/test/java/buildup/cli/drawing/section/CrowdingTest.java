@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.drawing.AnyPicture;
 import buildup.cli.drawing.LabelFaults;
+import buildup.cli.scene.Boxes;
+import buildup.cli.scene.Label;
 import buildup.cli.scene.Scene;
+import buildup.profiles.outline.Box;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -32,6 +35,35 @@ class CrowdingTest {
         String yaml = AnyPicture.thrown(seed);
         Drawn drawn = Drawn.of(yaml, java.util.Optional.of("arch-e"));
         keepsClear(drawn.scene(), "seed " + seed + "\n" + yaml);
+    }
+
+    /** As a viewer sets it that has another font and squeezes no text. */
+    @ParameterizedTest
+    @MethodSource("stacks")
+    void the_columns_of_the_list_stay_apart_in_a_font_that_is_wider_by_a_sixth(String yaml) {
+        List<Label> texts = Drawn.of(yaml).scene().leaves().stream()
+                .filter(Label.class::isInstance)
+                .map(Label.class::cast)
+                .map(text -> new Label(
+                        text.text(), text.at(), text.size(), text.anchor(), text.upright(), 1.16 * text.width()))
+                .toList();
+        Label head = texts.stream()
+                .filter(text -> text.text().equals("projection"))
+                .findFirst()
+                .orElseThrow();
+        double right = head.box().face();
+        List<Label> list = texts.stream()
+                .filter(text -> !text.upright()
+                        && text.at().y() <= head.at().y()
+                        && text.box().face() <= right + 1e-6)
+                .toList();
+        assertThat(list).hasSizeGreaterThan(6);
+        for (int i = 0; i < list.size(); i++) {
+            Box box = list.get(i).box();
+            assertThat(list.subList(i + 1, list.size()))
+                    .as(list.get(i).text())
+                    .noneMatch(other -> Boxes.overlap(box, other.box()));
+        }
     }
 
     private static void keepsClear(Scene scene, String about) {
