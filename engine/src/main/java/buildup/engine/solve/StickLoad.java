@@ -1,5 +1,7 @@
 package buildup.engine.solve;
 
+import java.util.Arrays;
+
 /** What one stick is cut into: so many of each type. */
 final class StickLoad {
     private final int kind;
@@ -25,5 +27,15 @@ final class StickLoad {
             taken += counts[type] * bins.widths[type];
         }
         return taken;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof StickLoad load && load.kind == kind && Arrays.equals(load.counts, counts);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(counts) + kind;
     }
 }

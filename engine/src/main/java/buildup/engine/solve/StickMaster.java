@@ -4,9 +4,11 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.LongPredicate;
 import java.util.stream.IntStream;
 
@@ -57,7 +59,7 @@ final class StickMaster {
     private final Knapsack knapsack;
     private final double dearest;
     private final LongPredicate goesOn;
-    private final Map<String, StickLoad> pool = new LinkedHashMap<>();
+    private final Set<StickLoad> pool = new LinkedHashSet<>();
 
     /**
      * @param known loads to begin with
@@ -73,15 +75,11 @@ final class StickMaster {
 
     /** The loads known so far. */
     List<StickLoad> loads() {
-        return List.copyOf(pool.values());
+        return List.copyOf(pool);
     }
 
     private boolean keep(StickLoad load) {
-        return pool.size() < MOST_LOADS && pool.putIfAbsent(name(load), load) == null;
-    }
-
-    private static String name(StickLoad load) {
-        return load.kind() + Arrays.toString(load.counts());
+        return pool.size() < MOST_LOADS && pool.add(load);
     }
 
     /** As {@link #relaxed(int[], int[], Listener)}, with nobody who listens. */
@@ -119,16 +117,15 @@ final class StickMaster {
 
     /** Loads of the pool, without the pieces that are not left. */
     private List<StickLoad> usable(int[] left, int[] stock) {
-        Map<String, StickLoad> usable = new LinkedHashMap<>();
-        for (StickLoad load : pool.values()) {
+        Set<StickLoad> usable = new LinkedHashSet<>();
+        for (StickLoad load : pool) {
             int[] counts = load.counts().clone();
             Arrays.setAll(counts, type -> Math.min(counts[type], left[type]));
             if (stock[load.kind()] > 0 && Arrays.stream(counts).anyMatch(count -> count > 0)) {
-                StickLoad part = new StickLoad(load.kind(), counts);
-                usable.putIfAbsent(name(part), part);
+                usable.add(new StickLoad(load.kind(), counts));
             }
         }
-        return List.copyOf(usable.values());
+        return List.copyOf(usable);
     }
 
     /** The load of each kind that is worth most over its cost. */
@@ -161,7 +158,7 @@ final class StickMaster {
         private final int rows;
         private final ColumnSimplex simplex;
         private final Map<Integer, StickLoad> loads = new LinkedHashMap<>();
-        private final Map<String, Integer> known = new LinkedHashMap<>();
+        private final Set<StickLoad> known = new LinkedHashSet<>();
         private long[] values = {};
         private long[] premiums = {};
 
@@ -205,7 +202,7 @@ final class StickMaster {
         }
 
         void add(StickLoad load) {
-            if (known.putIfAbsent(name(load), loads.size()) != null) {
+            if (!known.add(load)) {
                 return;
             }
             int[] types = IntStream.range(0, rowOfType.length)

@@ -78,17 +78,6 @@ public final class StickSearch {
         return Greedy.plan(bins).map(first -> new StickSearch(bins, first, mostSteps, watch).plan());
     }
 
-    /** A first plan, piece by piece, of which nothing is proved: quick enough to tell what is not worth a search. */
-    public static Optional<StickPlan> glance(StickProblem problem) {
-        if (problem.pieces().isEmpty()) {
-            return Optional.of(new StickPlan(List.of(), 0, 0, 0, true, 0));
-        }
-        Bins bins = Bins.of(problem);
-        return Greedy.plan(bins)
-                .map(loads -> new StickPlan(
-                        cutUp(bins, loads), bins.price(Greedy.cost(bins, loads)), 0, bins.fewest(), false, 0));
-    }
-
     /**
      * What is proved without a search.
      *

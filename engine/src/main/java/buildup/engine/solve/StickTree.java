@@ -47,7 +47,7 @@ final class StickTree {
     private final int[] left;
     private final int[] stock;
     private final List<StickLoad> chosen = new ArrayList<>();
-    private final Map<String, Long> failed = new HashMap<>();
+    private final Map<StickLoad, Long> failed = new HashMap<>();
     private List<StickLoad> best;
     private long bestCost;
     private long cost;
@@ -133,7 +133,7 @@ final class StickTree {
         if (spare < 0) {
             return;
         }
-        String state = Arrays.toString(left) + Arrays.toString(stock);
+        StickLoad state = state();
         Long before = failed.get(state);
         if (before != null && before <= cost) {
             return;
@@ -150,6 +150,13 @@ final class StickTree {
         if (failed.size() < MOST_REMEMBERED) {
             failed.put(state, cost);
         }
+    }
+
+    /** What is left to place and the sticks that there are, as if it were a load: two alike are one. */
+    private StickLoad state() {
+        int[] both = Arrays.copyOf(left, left.length + stock.length);
+        System.arraycopy(stock, 0, both, left.length, stock.length);
+        return new StickLoad(0, both);
     }
 
     /** One stick of a kind of which there are only so many, or no more of them at all. */

@@ -1,5 +1,6 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Shop.Aim;
 import buildup.engine.room.stock.Supply;
@@ -52,6 +53,17 @@ final class BoardGroup {
                 .flatMap(lot -> lot.source().supplies().stream())
                 .distinct()
                 .toList();
+    }
+
+    /** Whether some of its lots come from boards wider than they are. */
+    boolean ripped(Shop shop) {
+        return lots.stream().anyMatch(lot -> ripped(lot, shop));
+    }
+
+    static boolean ripped(Lot lot, Shop shop) {
+        return lot.source().supplies().stream()
+                .anyMatch(supply ->
+                        shop.grid().offered(supply.width()) > lot.source().strip() + LengthSteps.SIXTY_FOURTH);
     }
 
     /** The aim of all lots: the price where all have one and nothing else is wanted. */

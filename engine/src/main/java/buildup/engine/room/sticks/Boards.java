@@ -60,7 +60,9 @@ final class Boards {
                         strips.stream().map(Own::width).toList(),
                         kinds.stream()
                                 .map(kind -> new StickProblem.Stick(
-                                        width(kind.supply()), kinds.size() == 1 ? 1 : price(kind), StickProblem.NO_END))
+                                        width(kind.supply()),
+                                        kinds.size() == 1 ? 1 : aim.price(kind.supply(), kind.length()),
+                                        StickProblem.NO_END))
                                 .toList(),
                         shop.ripKerf()))
                 .orElseThrow();
@@ -70,10 +72,6 @@ final class Boards {
                         kinds.get(cutUp.kind()),
                         cutUp.pieces().stream().map(strips::get).toList()))
                 .toList();
-    }
-
-    private long price(Kind kind) {
-        return aim == Aim.CHEAPEST ? kind.supply().price(kind.length()) : 1;
     }
 
     private int width(Supply supply) {

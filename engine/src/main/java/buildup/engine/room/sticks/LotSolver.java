@@ -11,39 +11,55 @@ import java.util.function.Supplier;
 
 /** Solves what the lots of one job ask, and the same only once. */
 final class LotSolver {
-    /** Steps after which a way that is tried, or a bound, is as good as it must be to be told from another. */
-    private static final long STEPS_FOR_A_TRY = 1_500_000;
+    /** Steps after which a lot of strips, or a bound, is as good as it must be. */
+    private static final long STEPS_FOR_STRIPS = 1_500_000;
+
+    /** Steps after which a way that is tried is as good as it must be to be told from another. */
+    private static final long STEPS_FOR_A_TRY = 30_000;
 
     /** Steps after which strips lie well enough on their boards. */
     private static final long STEPS_FOR_BOARDS = 20_000;
 
     private final Limit limit;
-    private final boolean glance;
     private final long budget;
-    private final Map<StickProblem, Optional<StickPlan>> plans = new HashMap<>();
-    private final IdentityHashMap<Lot, Map<Object, Optional<StickPlan>>> asked = new IdentityHashMap<>();
+    private final Map<StickProblem, Optional<StickPlan>> plans;
+    private final IdentityHashMap<Lot, Map<Object, Optional<StickPlan>>> asked;
     private final Map<StickProblem, Long> leasts = new HashMap<>();
     private long spent;
     private boolean stopped;
 
     LotSolver(Limit limit) {
-        this(limit, Long.MAX_VALUE, false);
+        this(limit, Long.MAX_VALUE, new HashMap<>(), new IdentityHashMap<>());
     }
 
-    private LotSolver(Limit limit, long budget, boolean glance) {
-        this.glance = glance;
+    private LotSolver(
+            Limit limit,
+            long budget,
+            Map<StickProblem, Optional<StickPlan>> plans,
+            IdentityHashMap<Lot, Map<Object, Optional<StickPlan>>> asked) {
         this.limit = limit;
         this.budget = budget;
+        this.plans = plans;
+        this.asked = asked;
+    }
+
+    /** For the strips of lots that share boards. */
+    LotSolver forStrips() {
+        return within(STEPS_FOR_STRIPS);
     }
 
     /** For many ways that are tried in turn, which together may take no more steps than one lot. */
     LotSolver forTries() {
-        return new LotSolver(new Limit(Math.min(limit.steps(), STEPS_FOR_A_TRY), limit.watch()), limit.steps(), false);
+        return within(STEPS_FOR_A_TRY);
     }
 
-    /** For a first look at many ways: plans are made piece by piece, and nothing is searched. */
-    LotSolver forGlances() {
-        return new LotSolver(limit, budget, true);
+    /** What is known already stays known. */
+    private LotSolver within(long steps) {
+        return new LotSolver(
+                new Limit(Math.min(limit.steps(), steps), limit.watch()),
+                Math.min(budget, limit.steps()),
+                plans,
+                asked);
     }
 
     private boolean goesOn(long steps, long most) {
@@ -56,17 +72,11 @@ final class LotSolver {
     }
 
     Optional<StickPlan> plan(StickProblem problem) {
-        if (glance) {
-            return plans.computeIfAbsent(problem, StickSearch::glance);
-        }
         return plans.computeIfAbsent(problem, this::solved);
     }
 
     /** Strips on boards: asked so often that each must be quick. */
     Optional<StickPlan> boards(StickProblem problem) {
-        if (glance) {
-            return plan(problem);
-        }
         return plans.computeIfAbsent(
                 problem, key -> StickSearch.solve(key, Math.min(limit.steps(), STEPS_FOR_BOARDS), this::goesOn));
     }

@@ -4,6 +4,7 @@ import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Shop.Aim;
 import buildup.engine.room.stock.Supply;
+import buildup.engine.solve.BoardBound;
 import buildup.engine.solve.StickProblem;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
@@ -11,16 +12,11 @@ import java.util.List;
 
 /**
  * What no way to rip boards into strips, and to cut these to length, takes less than. Of several bounds the greatest: the
- * wood that the pieces hold, at the least price of wood; a board that holds the longest piece; and each lot at its least
- * price when its strips are charged by a dual feasible function, so that no board earns more than it costs.
+ * wood that the pieces hold, at the least price of wood; a board that holds the longest piece; and what boards must cost
+ * that give every lot the strips that it needs at least, each strip counted by its length's price
+ * ({@link Share.ByLength}), the boards in parts ({@link BoardBound}).
  */
 final class RipBound {
-    /** More steps tell next to nothing: the function is then nearly the part of the width itself. */
-    private static final int MOST_STEPS = 6;
-
-    /** Parts of a unit of the aim in which charges are counted, so that little is lost by rounding them down. */
-    private static final long PARTS = 64;
-
     /** Sums beyond are not looked at one by one. */
     private static final long MOST_PAID = 1_000_000;
 
@@ -28,26 +24,28 @@ final class RipBound {
     private final LotSolver desk;
     private final BoardGroup group;
     private final Aim aim;
+    private final Share.ByLength lengths;
 
     RipBound(Shop shop, LotSolver desk, BoardGroup group) {
         this.shop = shop;
         this.desk = desk;
         this.group = group;
         this.aim = group.aim(shop);
+        this.lengths = Share.ByLength.of(group.supplies(), aim);
     }
 
     /** The least that the group can take, in the unit of its aim; no more than {@code taken}, which some way takes. */
     long least(long taken) {
         long least = Math.max(byArea(), byLongest());
-        for (int steps = 0; steps <= MOST_STEPS && desk.mayTry() && payable(least, taken) < taken; steps++) {
-            Share.Dual share = new Share.Dual(steps);
-            least = Math.max(least, Math.max(byShares(share, 0), byShares(share, rate())));
+        boolean lying =
+                group.supplies().stream().anyMatch(supply -> !supply.lying().isEmpty());
+        if (lying && payable(least, taken) < taken && desk.mayTry()) {
+            least = Math.max(least, byStrips(0));
+        }
+        if (payable(least, taken) < taken && desk.mayTry()) {
+            least = Math.max(least, byStrips(lengths.rate()));
         }
         return payable(least, taken);
-    }
-
-    private long price(Supply supply, int length) {
-        return aim == Aim.CHEAPEST ? supply.price(length) : 1;
     }
 
     /** The least that whole boards can come to when they come to at least so much, as far as {@code taken}. */
@@ -59,7 +57,7 @@ final class RipBound {
         paid[0] = true;
         for (Supply supply : group.supplies()) {
             for (int length : supply.buy()) {
-                long price = price(supply, length);
+                long price = aim.price(supply, length);
                 for (int sum = (int) Math.min(price, paid.length); price > 0 && sum < paid.length; sum++) {
                     paid[sum] |= paid[sum - (int) price];
                 }
@@ -92,44 +90,57 @@ final class RipBound {
                 : lot.source().supplies().stream()
                         .flatMapToLong(supply -> supply.buy().stream()
                                 .filter(own -> shop.usable(own) >= length)
-                                .mapToLong(own -> price(supply, own)))
+                                .mapToLong(own -> aim.price(supply, own)))
                         .min()
                         .orElse(0);
     }
 
     /**
-     * Every lot by itself, at the least. All lots may then take the same board on hand; one that is charged for them, and
-     * given back what all that lie there are worth, takes them as if it had to share (Lagrange's multipliers: any charge
-     * gives a bound).
+     * Every lot by itself, at the least, and then the boards for all. Lots may each take the same board on hand; one that
+     * is charged for its strips takes them as if it had to share, and the board gives them once (Lagrange's multipliers:
+     * any charge gives a bound).
      *
-     * @param rate charge for a square inch on hand
+     * @param rate charge for a step of a strip on hand
      */
-    private long byShares(Share.Dual share, double rate) {
-        long parts = group.lots().stream()
-                .mapToLong(lot -> desk.least(problem(lot, share, rate)))
-                .sum();
-        long given = group.supplies().stream()
-                .flatMap(supply -> supply.lying().entrySet().stream()
-                        .map(own -> own.getValue() * worth(supply, own.getKey(), rate)))
-                .mapToLong(worth -> worth)
-                .sum();
-        return Math.max(0, (parts - given + PARTS - 1) / PARTS);
+    private long byStrips(double rate) {
+        List<BoardBound.Strip> strips = group.lots().stream()
+                .map(lot -> new BoardBound.Strip(lot.source().strip() + shop.ripKerf(), desk.least(problem(lot, rate))))
+                .toList();
+        List<BoardBound.Board> boards = new ArrayList<>();
+        for (Supply supply : group.supplies()) {
+            int width = shop.grid().offered(supply.width()) + shop.ripKerf();
+            supply.buy().stream()
+                    .mapToDouble(length -> (double) aim.price(supply, length) / charge(supply, length))
+                    .min()
+                    .ifPresent(price -> boards.add(new BoardBound.Board(width, price, Double.POSITIVE_INFINITY)));
+            double lying = supply.lying().entrySet().stream()
+                    .mapToDouble(own -> own.getValue() * charge(own.getKey(), rate))
+                    .sum();
+            if (lying > 0) {
+                boards.add(new BoardBound.Board(width, 0, lying));
+            }
+        }
+        // a whole number of hundredths or of boards
+        return (long) Math.ceil(BoardBound.least(strips, boards));
     }
 
-    private static long worth(Supply supply, int length, double rate) {
-        return (long) (PARTS * rate * supply.width() * LengthSteps.inches(length));
+    private long charge(Supply supply, int length) {
+        return lengths.charge(Share.Rip.of(1, 1, 0), length, aim.price(supply, length));
     }
 
-    private StickProblem problem(Lot lot, Share.Dual share, double rate) {
+    private static long charge(int length, double rate) {
+        return (long) (length * rate);
+    }
+
+    private StickProblem problem(Lot lot, double rate) {
         List<StickProblem.Stick> sticks = new ArrayList<>();
         for (Supply supply : lot.source().supplies()) {
             Share.Rip rip = Share.Rip.of(lot.source().strip(), shop.grid().offered(supply.width()), shop.ripKerf());
             supply.lying()
-                    .forEach((length, count) -> sticks.add(new StickProblem.Stick(
-                            shop.usable(length), share.least(rip, worth(supply, length, rate)), rip.each() * count)));
+                    .forEach((length, count) -> sticks.add(
+                            new StickProblem.Stick(shop.usable(length), charge(length, rate), rip.each() * count)));
             for (int length : supply.buy()) {
-                sticks.add(new StickProblem.Stick(
-                        shop.usable(length), share.least(rip, PARTS * price(supply, length)), StickProblem.NO_END));
+                sticks.add(new StickProblem.Stick(shop.usable(length), charge(supply, length), StickProblem.NO_END));
             }
         }
         return group.layout(lot).nesting().problem(sticks, true);
@@ -149,7 +160,8 @@ final class RipBound {
     private double rate() {
         return group.supplies().stream()
                 .flatMapToDouble(supply -> supply.buy().stream()
-                        .mapToDouble(length -> price(supply, length) / (supply.width() * LengthSteps.inches(length))))
+                        .mapToDouble(
+                                length -> aim.price(supply, length) / (supply.width() * LengthSteps.inches(length))))
                 .min()
                 .orElse(0);
     }

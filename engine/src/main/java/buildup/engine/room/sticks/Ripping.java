@@ -2,51 +2,58 @@ package buildup.engine.room.sticks;
 
 import buildup.engine.room.sticks.StickLayout.Kind;
 import buildup.engine.room.sticks.StickLayout.Laid;
+import buildup.engine.room.sticks.StickLayout.Way;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Shop.Aim;
-import buildup.engine.room.stock.Stick.Origin;
-import buildup.engine.room.stock.Supply;
+import buildup.engine.room.stock.Stick;
+import buildup.engine.room.stock.StickPiece;
 import buildup.shared.notice.Notices;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Looks for the boards that serve all strips of a group together. Laid out one after another, lots choose their boards
- * by what of a price they are charged; several ways to charge are tried, and then each lot is held to one kind of board
- * after another, until the bound is reached or nothing more is won.
+ * by what of a price they are charged; several such ways are tried, and from each of them every lot is cut anew to fill what
+ * the others leave of their boards, until the bound is all but reached or nothing more is won.
  */
 final class Ripping {
-    private static final List<Share> OTHER_SHARES =
-            List.of(new Share.Dual(0), new Share.Dual(1), new Share.Dual(2), new Share.Dual(3));
+    /** A way that takes more than the bound by no more than this part of it is good enough. */
+    private static final int ENOUGH = 1_000;
 
-    /** Rounds over all lots; the second rarely wins anything. */
-    private static final int ROUNDS = 3;
-
-    /** A way is worth a search when a first look at it comes out dearer by no more than this part. */
-    private static final int WORTH = 500;
+    /** Lots that are laid out again and again, before the best of them must do. */
+    private static final int MOST_LAID_OUT = 250;
 
     private final Shop shop;
     private final LotSolver desk;
     private final LotSolver tries;
-    private final LotSolver glances;
     private final BoardGroup group;
     private final Aim aim;
-    private Share share = new Share.Equal();
-    private IdentityHashMap<Lot, Kind> only = new IdentityHashMap<>();
+    private final int longest;
     private Laid best;
     private long least;
-    private long glanced;
+    private int laidOut;
 
     private Ripping(Shop shop, LotSolver desk, BoardGroup group) {
         this.shop = shop;
-        this.desk = desk;
-        this.tries = desk.forTries();
-        this.glances = desk.forGlances();
         this.group = group;
         this.aim = group.aim(shop);
-        this.best = new StickLayout(shop, desk, group, share, only).lay();
+        this.desk = group.ripped(shop) ? desk.forStrips() : desk;
+        this.tries = this.desk.forTries();
+        Share share = group.ripped(shop) ? Share.ByLength.of(group.supplies(), aim) : new Share.Equal();
+        this.longest = group.lots().stream()
+                .flatMap(lot -> lot.bundles().stream())
+                .mapToInt(Bundle::length)
+                .max()
+                .orElse(0);
+        Way first = new Way(share, 0, Set.of(), group.lots(), new IdentityHashMap<>());
+        this.best = new StickLayout(shop, this.desk, group, first).lay();
     }
 
     /** A group as it is laid out, and how good that is where boards are ripped and nothing is missing. */
@@ -60,62 +67,130 @@ final class Ripping {
     }
 
     private Ripped ripped() {
-        if (!best.ripped() || best.missing() > 0) {
+        if (!group.ripped(shop) || best.missing() > 0) {
             return new Ripped(best, Optional.empty());
         }
-        least = new RipBound(shop, desk.forTries(), group).least(aim.taken(best.sticks()));
-        glanced = glance(share, only);
-        OTHER_SHARES.forEach(other -> attempt(other, only));
-        boolean won = true;
-        for (int round = 0; round < ROUNDS && won; round++) {
-            long before = aim.taken(best.sticks());
-            group.lots().forEach(this::holdToOneKind);
-            won = aim.taken(best.sticks()) < before;
-        }
+        least = new RipBound(shop, desk, group).least(aim.taken(best.sticks()));
+        List<Laid> starts = new ArrayList<>(List.of(best));
+        starts().stream().takeWhile(start -> !done()).map(this::lay).forEach(starts::add);
+        starts.sort(this::compare);
+        starts.stream().takeWhile(start -> !done()).forEach(this::follow);
         long over = Math.max(0, aim.taken(best.sticks()) - least);
         return new Ripped(
                 best,
                 Optional.of(new RipPlan(group.first().thickness(), group.first().wood(), aim, over)));
     }
 
-    private void holdToOneKind(Lot lot) {
-        for (Supply supply : lot.source().supplies()) {
-            for (int length : supply.buy()) {
-                IdentityHashMap<Lot, Kind> other = new IdentityHashMap<>(only);
-                other.put(lot, new Kind(supply, length, Origin.BOUGHT));
-                attempt(share, other);
+    /**
+     * Ways to begin with: both ways to charge; what is on hand for nothing, for half of its worth or for all of it, each lot
+     * in turn the first to choose from it; and one length left out after another.
+     */
+    private List<Way> starts() {
+        Way first = best.way();
+        List<Way> starts = new ArrayList<>();
+        lengths().forEach(length -> starts.add(first.without(length)));
+        starts.add(first.with(new Share.Equal()));
+        lengths().forEach(length -> starts.add(first.with(new Share.Equal()).without(length)));
+        if (group.supplies().stream().anyMatch(supply -> !supply.lying().isEmpty())) {
+            for (double worth : List.of(0.0, 0.5, 1.0)) {
+                for (int i = 0; i < group.lots().size(); i++) {
+                    int lot = i;
+                    starts.add(first.with(worth, lot));
+                    lengths()
+                            .forEach(length -> starts.add(first.with(worth, lot).without(length)));
+                }
             }
         }
+        return starts;
     }
 
-    private void attempt(Share otherShare, IdentityHashMap<Lot, Kind> otherOnly) {
-        if (aim.taken(best.sticks()) <= least || !tries.mayTry()) {
-            return;
-        }
-        long first = glance(otherShare, otherOnly);
-        if (first > glanced + glanced / WORTH) {
-            return;
-        }
-        Laid other = new StickLayout(shop, tries, group, otherShare, otherOnly).lay();
-        if (better(other)) {
-            best = other;
-            glanced = first;
-            share = otherShare;
-            only = otherOnly;
-        }
+    /** Lengths without which the longest of all pieces can still be cut. */
+    private List<Integer> lengths() {
+        List<Integer> all = group.supplies().stream()
+                .flatMap(supply -> supply.buy().stream())
+                .distinct()
+                .sorted()
+                .toList();
+        return all.stream()
+                .filter(length ->
+                        all.stream().anyMatch(other -> other != (int) length && shop.usable(other) >= longest))
+                .toList();
     }
 
-    /** What a way comes to at a first look, piece by piece. */
-    private long glance(Share otherShare, IdentityHashMap<Lot, Kind> otherOnly) {
-        Laid first = new StickLayout(shop, glances, group, otherShare, otherOnly).lay();
-        return first.missing() > best.missing() ? Long.MAX_VALUE : aim.taken(first.sticks());
+    /** Betters a way by one length less, then lot by lot, round after round, as long as something is won. */
+    private void follow(Laid start) {
+        Laid here = start;
+        Laid before;
+        do {
+            before = here;
+            for (int length : lengths()) {
+                here = better(here, before.way().without(length));
+            }
+            for (Lot lot : group.lots()) {
+                here = better(here, fillingGaps(here, lot));
+            }
+        } while (compare(here, before) < 0);
     }
 
-    private boolean better(Laid other) {
+    private Laid better(Laid here, Way other) {
+        if (done() || other.equals(here.way())) {
+            return here;
+        }
+        Laid laid = lay(other);
+        return compare(laid, here) < 0 ? laid : here;
+    }
+
+    /** A lot is cut anew, so that it fills what the others leave of their boards. */
+    private Way fillingGaps(Laid here, Lot lot) {
+        IdentityHashMap<Lot, Map<Kind, Integer>> gaps =
+                new IdentityHashMap<>(here.way().gaps());
+        gaps.put(lot, gaps(here, lot));
+        return here.way().with(gaps);
+    }
+
+    /** How many strips of a lot find room on boards that others take. */
+    private Map<Kind, Integer> gaps(Laid here, Lot lot) {
+        Set<String> own = lot.bundles().stream()
+                .flatMap(bundle -> bundle.pieces().stream())
+                .map(StickPiece::id)
+                .collect(Collectors.toSet());
+        Map<Kind, Integer> gaps = new LinkedHashMap<>();
+        for (Stick stick : here.sticks()) {
+            List<Stick.Strip> others = stick.strips().stream()
+                    .filter(strip -> !own.contains(strip.pieces().get(0).piece().id()))
+                    .toList();
+            int each = each(lot, stick, others);
+            if (!others.isEmpty() && each > 0) {
+                gaps.merge(new Kind(stick.supply(), stick.length(), stick.origin()), each, Integer::sum);
+            }
+        }
+        return gaps;
+    }
+
+    private int each(Lot lot, Stick stick, List<Stick.Strip> others) {
+        int kerf = shop.ripKerf();
+        int taken = others.stream().mapToInt(strip -> strip.width() + kerf).sum();
+        int board = shop.grid().offered(stick.supply().width());
+        return lot.source().supplies().contains(stick.supply())
+                ? (board + kerf - taken) / (lot.source().strip() + kerf)
+                : 0;
+    }
+
+    private boolean done() {
+        return aim.taken(best.sticks()) <= least + least / ENOUGH || laidOut > MOST_LAID_OUT || !tries.mayTry();
+    }
+
+    private Laid lay(Way other) {
+        laidOut += group.lots().size();
+        Laid laid = new StickLayout(shop, tries, group, other).lay();
+        best = compare(laid, best) < 0 ? laid : best;
+        return laid;
+    }
+
+    private int compare(Laid one, Laid other) {
         return Comparator.comparingLong(Laid::missing)
-                        .thenComparingLong(one -> aim.taken(one.sticks()))
-                        .thenComparingInt(one -> one.sticks().size())
-                        .compare(other, best)
-                < 0;
+                .thenComparingLong(laid -> aim.taken(laid.sticks()))
+                .thenComparingInt(laid -> laid.sticks().size())
+                .compare(one, other);
     }
 }

@@ -16,10 +16,13 @@ import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Lays the lots of a group out on sticks, one after another: what one has taken from the shop's own wood the next cannot
@@ -35,12 +38,11 @@ final class StickLayout {
     private final Shop shop;
     private final LotSolver desk;
     private final BoardGroup group;
-    private final Share share;
-    private final Map<Lot, Kind> only;
+    private final Way way;
     private final Notices notices = new Notices();
     private final Map<Kind, Integer> taken = new HashMap<>();
     private final Map<Kind, List<Boards.Own>> strips = new LinkedHashMap<>();
-    private final List<LotPlan> plans = new ArrayList<>();
+    private final IdentityHashMap<Lot, LotPlan> plans = new IdentityHashMap<>();
 
     /**
      * Sticks or boards that are alike.
@@ -59,43 +61,84 @@ final class StickLayout {
     private record Offer(Kind kind, int most, long price) {}
 
     /**
+     * A way to lay lots out.
+     *
      * @param share what of a board's price a strip is charged
-     * @param only for some lots the one kind of stick that may be bought
+     * @param onHand part of its worth by length that a strip on hand is charged
+     * @param avoided lengths that are not bought
+     * @param order in which lots choose from what is on hand
+     * @param gaps for some lots the strips that find room, free of charge, on boards that others take
      */
-    StickLayout(Shop shop, LotSolver desk, BoardGroup group, Share share, Map<Lot, Kind> only) {
+    record Way(
+            Share share,
+            double onHand,
+            Set<Integer> avoided,
+            List<Lot> order,
+            IdentityHashMap<Lot, Map<Kind, Integer>> gaps) {
+        Map<Kind, Integer> gaps(Lot lot) {
+            return gaps.getOrDefault(lot, Map.of());
+        }
+
+        Way with(Share other) {
+            return new Way(other, onHand, avoided, order, gaps);
+        }
+
+        Way with(IdentityHashMap<Lot, Map<Kind, Integer>> other) {
+            return new Way(share, onHand, avoided, order, other);
+        }
+
+        /** One lot, by its place, before all others. */
+        Way with(double charged, int first) {
+            List<Lot> others = new ArrayList<>(order);
+            others.add(0, others.remove(first));
+            return new Way(share, charged, avoided, others, gaps);
+        }
+
+        Way without(int length) {
+            Set<Integer> all = new TreeSet<>(avoided);
+            all.add(length);
+            return new Way(share, onHand, all, order, gaps);
+        }
+    }
+
+    StickLayout(Shop shop, LotSolver desk, BoardGroup group, Way way) {
         this.shop = shop;
         this.desk = desk;
         this.group = group;
-        this.share = share;
-        this.only = only;
+        this.way = way;
     }
 
     /**
      * What a group takes.
      *
+     * @param way how it was laid out
      * @param sticks boards filled with strips side by side
      */
-    record Laid(List<LotPlan> plans, List<Stick> sticks, List<Notice> notices) {
+    record Laid(Way way, List<LotPlan> plans, List<Stick> sticks, List<Notice> notices) {
         Laid {
             plans = List.copyOf(plans);
             sticks = List.copyOf(sticks);
             notices = List.copyOf(notices);
         }
 
+        /** How many are missing, and how many more of those on hand are taken than there are. */
         long missing() {
-            return sticks.stream()
-                    .filter(stick -> stick.origin() == Origin.MISSING)
-                    .count();
-        }
-
-        boolean ripped() {
-            return plans.stream().anyMatch(LotPlan::ripped);
+            Map<Kind, Integer> lying = new HashMap<>();
+            long missing = 0;
+            for (Stick stick : sticks) {
+                Kind kind = new Kind(stick.supply(), stick.length(), stick.origin());
+                boolean more = stick.origin() == Origin.ON_HAND
+                        && lying.merge(kind, 1, Integer::sum)
+                                > stick.supply().lying().getOrDefault(stick.length(), 0);
+                missing += more || stick.origin() == Origin.MISSING ? 1 : 0;
+            }
+            return missing;
         }
     }
 
     Laid lay() {
-        group.lots().forEach(this::lay);
-        return new Laid(plans, sticks(), notices.sorted());
+        way.order().forEach(this::lay);
+        return new Laid(way, group.lots().stream().map(plans::get).toList(), sticks(), notices.sorted());
     }
 
     private void lay(Lot lot) {
@@ -114,9 +157,11 @@ final class StickLayout {
             used.merge(kind, 1, Integer::sum);
             strips.computeIfAbsent(kind, key -> new ArrayList<>()).add(layout.own(kind, cutUp.pieces()));
         }
-        used.forEach((kind, count) ->
-                taken.merge(kind, divided(count, rip(lot, kind.supply()).each()), Integer::sum));
-        plans.add(plan(lot, aim, plan, used.containsKey(longest(lot))));
+        used.forEach((kind, count) -> {
+            int whole = Math.max(0, count - way.gaps(lot).getOrDefault(kind, 0));
+            taken.merge(kind, divided(whole, rip(lot, kind.supply()).each()), Integer::sum);
+        });
+        plans.put(lot, plan(lot, aim, plan, used.containsKey(longest(lot))));
     }
 
     private Optional<StickPlan> plan(Lot lot, List<Offer> offers) {
@@ -159,17 +204,21 @@ final class StickLayout {
 
     private List<Offer> offers(Lot lot, Aim aim) {
         List<Offer> offers = new ArrayList<>();
+        way.gaps(lot).forEach((kind, count) -> offers.add(new Offer(kind, count, 0)));
         for (Supply supply : lot.source().supplies()) {
             Rip rip = rip(lot, supply);
             supply.lying().forEach((length, count) -> {
                 Kind kind = new Kind(supply, length, Origin.ON_HAND);
-                offers.add(new Offer(kind, rip.each() * (count - taken.getOrDefault(kind, 0)), 0));
+                offers.add(new Offer(kind, rip.each() * (count - taken.getOrDefault(kind, 0)), (long)
+                        (way.onHand() * way.share().worth(length))));
             });
             for (int length : supply.buy()) {
-                Kind kind = new Kind(supply, length, Origin.BOUGHT);
-                if (only.getOrDefault(lot, kind).equals(kind)) {
+                if (!way.avoided().contains(length)) {
                     long price = aim == Aim.CHEAPEST ? supply.price(length) : ONE_STICK;
-                    offers.add(new Offer(kind, StickProblem.NO_END, share.charge(rip, price)));
+                    offers.add(new Offer(
+                            new Kind(supply, length, Origin.BOUGHT),
+                            StickProblem.NO_END,
+                            way.share().charge(rip, length, price)));
                 }
             }
         }
@@ -186,14 +235,18 @@ final class StickLayout {
 
     private LotPlan plan(Lot lot, Aim aim, StickPlan plan, boolean missing) {
         // what is missing is counted by itself: it has no price
-        long over = Math.min(plan.price() - plan.leastPrice(), Math.max(1, plan.price() % MISSING));
+        long whole = Math.min(plan.price() - plan.leastPrice(), Math.max(1, plan.price() % MISSING));
+        // of a board that is ripped, what is given away is at most its strip's part
+        long each = lot.source().supplies().stream()
+                .mapToLong(supply -> rip(lot, supply).each())
+                .max()
+                .orElse(1);
+        long over = way.share() instanceof Share.ByLength ? (whole + each - 1) / each : whole;
         return new LotPlan(
                 lot.source().name(),
                 lot.wood(),
                 lot.source().strip(),
-                lot.source().supplies().stream()
-                        .anyMatch(supply -> shop.grid().offered(supply.width())
-                                > lot.source().strip() + LengthSteps.SIXTY_FOURTH),
+                BoardGroup.ripped(lot, shop),
                 lot.pieces(),
                 plan.sticks().size(),
                 aim,

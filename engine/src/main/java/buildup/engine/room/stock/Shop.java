@@ -67,6 +67,11 @@ public record Shop(
             return word;
         }
 
+        /** What a stick of a length takes of what is to be least: hundredths, or itself. */
+        public long price(Supply supply, int length) {
+            return this == CHEAPEST ? supply.price(length) : 1;
+        }
+
         /** Hundredths, or sticks that are bought. */
         public long taken(List<Stick> sticks) {
             return this == CHEAPEST
