@@ -59,13 +59,27 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
      */
     public static Answer of(
             Document document, Catalog catalog, Claims claims, Notices notices, Optional<List<Light>> lights) {
-        return of(document, catalog, claims, notices, lights, true);
+        return of(document, catalog, claims, notices, lights, Asking.SOME);
+    }
+
+    /** The same where every question will be asked: those that take longest are asked meanwhile. */
+    public static Answer whole(
+            Document document, Catalog catalog, Claims claims, Notices notices, Optional<List<Light>> lights) {
+        return of(document, catalog, claims, notices, lights, Asking.EVERYTHING);
+    }
+
+    /** What is going to be asked of an answer. */
+    private enum Asking {
+        EVERYTHING,
+        SOME,
+        /** Whether a cure cures; cures are told as they are found. */
+        TRIAL
     }
 
     /** The same, cures told as they are found. */
     static Answer untried(
             Document document, Catalog catalog, Claims claims, Notices notices, Optional<List<Light>> lights) {
-        return of(document, catalog, claims, notices, lights, false);
+        return of(document, catalog, claims, notices, lights, Asking.TRIAL);
     }
 
     private static Answer of(
@@ -74,7 +88,8 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
             Claims claims,
             Notices notices,
             Optional<List<Light>> lights,
-            boolean trying) {
+            Asking asking) {
+        boolean trying = asking != Asking.TRIAL;
         Document document =
                 FreeSizes.read(written, catalog::usualCalls, notices).now();
         claims.carry(written, document);
@@ -95,6 +110,9 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         Optional<Answers> known = notices.refused()
                 ? Optional.empty()
                 : Optional.of(new Answers(blocks, placed, lights, notices.sorted(), trial));
+        if (asking == Asking.EVERYTHING) {
+            known.ifPresent(Answers::askAhead);
+        }
         if (trying
                 && known.isPresent()
                 && !blocks.must().isEmpty()

@@ -70,7 +70,7 @@ import java.util.stream.Stream;
 
 /**
  * Every answer about one stack. A question is answered when it is first asked, and those that it stands on with it; this
- * is the one place that knows which stands on which. One thread asks.
+ * is the one place that knows which stands on which.
  */
 public final class Answers {
     private final Blocks blocks;
@@ -207,6 +207,19 @@ public final class Answers {
                 must(),
                 worstFirst(Stream.concat(read().stream(), notices().stream()).toList()),
                 blocks.keys())));
+    }
+
+    /**
+     * Asks on a second thread for what takes longest, where every question will be asked: whoever needs an answer that is
+     * under way waits for it.
+     */
+    void askAhead() {
+        List<LazyAnswer<?>> longest = List.of(proposals, support, pulls, order, year, errors);
+        Thread ahead = new Thread(() -> longest.forEach(LazyAnswer::answer), "ask ahead");
+        // what fails there fails again, and is said, where it is needed
+        ahead.setUncaughtExceptionHandler((thread, failure) -> {});
+        ahead.setDaemon(true);
+        ahead.start();
     }
 
     /** What its document holds for the questions. */

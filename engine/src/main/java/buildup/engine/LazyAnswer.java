@@ -7,7 +7,8 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * A question that is answered when somebody first asks it, and what was said in answering. One thread asks.
+ * A question that is answered when somebody first asks it, and what was said in answering. Several threads may ask: one
+ * answers, the others wait. No question stands on itself by any way, so that none waits for ever.
  *
  * @param <T> the answer
  */
@@ -20,7 +21,7 @@ final class LazyAnswer<T> {
         this.question = question;
     }
 
-    T answer() {
+    synchronized T answer() {
         if (answer.isEmpty()) {
             answer = Optional.of(question.apply(notices));
         }

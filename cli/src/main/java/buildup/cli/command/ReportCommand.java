@@ -62,7 +62,7 @@ final class ReportCommand implements Callable<Integer> {
         }
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
-        Answer answer = new StackLoader(files, notices).load(stack, catalog.files);
+        Answer answer = new StackLoader(files, notices).whole(stack, catalog.files);
         if (answer.known().isPresent() && written(answer, files.read(), notices)) {
             return say(answer);
         }

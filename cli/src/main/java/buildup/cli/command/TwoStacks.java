@@ -60,7 +60,7 @@ record TwoStacks(Streams streams, ReportOptions options, SayingOption saying, Li
     private Loaded load(String word) {
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
-        return new Loaded(new StackLoader(files, notices).load(word, catalogs), files.read());
+        return new Loaded(new StackLoader(files, notices).whole(word, catalogs), files.read());
     }
 
     private static Loaded twice() {

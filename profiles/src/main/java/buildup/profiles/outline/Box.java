@@ -4,6 +4,22 @@ import java.util.Collection;
 
 /** An upright rectangle: back and face are its least and greatest x, bottom and top its least and greatest y. */
 public record Box(double back, double bottom, double face, double top) {
+    /** As a record has it; written out, since it is asked at every start, and the JVM would first have to spin it. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Box box
+                && Double.compare(back, box.back) == 0
+                && Double.compare(bottom, box.bottom) == 0
+                && Double.compare(face, box.face) == 0
+                && Double.compare(top, box.top) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * (31 * Double.hashCode(back) + Double.hashCode(bottom)) + Double.hashCode(face))
+                + Double.hashCode(top);
+    }
+
     /** The box that has two points as opposite corners, in whatever order. */
     public static Box of(Point a, Point b) {
         return new Box(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));

@@ -2,8 +2,6 @@ package buildup.shared.sheet;
 
 import java.util.EnumSet;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * A column of a sheet.
@@ -39,7 +37,7 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
 
     /** Copies the set. */
     public Column {
-        traits = traits.stream().collect(Collectors.toUnmodifiableSet());
+        traits = Set.copyOf(traits);
     }
 
     /** A column that everybody reads and that may be empty. */
@@ -49,12 +47,9 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
 
     /** The same with one more trait. */
     Column and(Trait more) {
-        return new Column(
-                key,
-                heading,
-                type,
-                shown,
-                Stream.concat(traits.stream(), Stream.of(more)).collect(Collectors.toSet()));
+        Set<Trait> all = EnumSet.of(more);
+        all.addAll(traits);
+        return new Column(key, heading, type, shown, all);
     }
 
     /** The same for other readers. */

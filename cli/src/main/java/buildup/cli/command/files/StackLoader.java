@@ -43,14 +43,28 @@ public final class StackLoader {
         return answer(files.stack(word), word, catalogs);
     }
 
+    /** The same for whoever asks every question, a little sooner. */
+    public Answer whole(String word, List<Path> catalogs) {
+        return answer(files.stack(word), word, catalogs, Answer::whole);
+    }
+
     /**
      * What is known of a stack that was read, if it could be.
      *
      * @param word as on the command line: beside which its catalogs lie
      */
     public Answer answer(Optional<Document> document, String word, List<Path> catalogs) {
+        return answer(document, word, catalogs, Answer::of);
+    }
+
+    /** What makes an answer of a document. */
+    private interface Asked {
+        Answer of(Document document, Catalog catalog, Claims claims, Notices notices, Optional<List<Light>> lights);
+    }
+
+    private Answer answer(Optional<Document> document, String word, List<Path> catalogs, Asked asked) {
         Catalog catalog = new CatalogFiles(files, claims, notices).of(InputFiles.Kind.STACK, document, word, catalogs);
-        return document.map(found -> Answer.of(found, catalog, claims, notices, lights))
+        return document.map(found -> asked.of(found, catalog, claims, notices, lights))
                 .orElseGet(() -> Answer.unread(files.name(word), notices.sorted()));
     }
 
