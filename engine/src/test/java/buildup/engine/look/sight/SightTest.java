@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.engine.section.stack.Eye;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
@@ -83,6 +84,62 @@ class SightTest {
         assertThat(NoticeWords.INCHES.cure(tray.said()))
                 .isEqualTo(
                         "Finish it, or make 'fascia' 3-1/16 wide: its upper edge then comes up to 3-1/16 (needs 3.037).");
+    }
+
+    /** The foot of the board stays where its rule puts it, 2 up, and so does all that is worked out from there. */
+    @Test
+    void a_higher_fascia_is_as_much_wider_wherever_its_foot_is() {
+        double needs = 0.75 + 2.75 * (60 - 0.75) / (72 - 0.75);
+        String[] raised = TRAY.clone();
+        for (int i = 0; i < raised.length; i++) {
+            raised[i] = raised[i].replace("bottom: datum", "bottom: 2").replace("bottom: 0", "bottom: 2");
+        }
+        Sights tray = Sights.of(Bench.head("space: { floor: -84, wall: { solid: yes } }")
+                + "eyes: [ { name: landing, distance: 72, height: 62 } ]\n" + Bench.list(raised));
+        assertThat(NoticeWords.INCHES.cure(tray.said()))
+                .isEqualTo(String.format(
+                        java.util.Locale.ROOT,
+                        "Finish it, or make 'fascia' 3-1/16 wide: its upper edge then comes up to 5-1/16 (needs %.3f).",
+                        needs + 2));
+    }
+
+    /** From (0, 0) at the wall to an eye 72 out and 40 down the line passes 3-1/2 out at -40 * 3.5 / 72. */
+    @Test
+    void raw_wood_seen_from_below_is_cured_by_a_wider_fascia_that_hangs_by_its_upper_edge() {
+        double needs = -40 * 3.5 / 72;
+        Sights open = Sights.of(ROOM + "eyes: [{ name: low, distance: 72, height: -40 }]\n"
+                + Bench.list(
+                        "name: base, kind: nailer, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: datum",
+                        "name: back, profile: board 3/4 x 5-1/2, back: wall, bottom: base.top",
+                        "name: fascia, profile: board 3/4 x 1-1/4, back: base.face, top: 1"));
+        assertThat(NoticeWords.INCHES.cure(open.said()))
+                .isEqualTo(String.format(
+                        java.util.Locale.ROOT,
+                        "Finish it, or make 'fascia' 3 wide: its lower edge then comes down to -2 (needs %.3f).",
+                        needs));
+    }
+
+    @Test
+    void an_eye_that_is_asked_by_itself_sees_what_it_sees_among_others_and_one_in_the_wood_nothing() {
+        Sights tray = eye("name: e, distance: 72, height: 20", TRAY);
+        Eyes eyes = Eyes.asked(tray.bench().section());
+        Eye eye = tray.bench().stack().eyes().get(0);
+        assertThat(eyes.covered(eye)).hasSize(1);
+        assertThat(eyes.covered(eye).get(0).seen())
+                .isEqualTo(tray.coverage("e", "base").seen());
+        assertThat(eyes.covered(new Eye("in the base", 1, 0.25, eye.mark()))).isEmpty();
+    }
+
+    /** A board of 1 whose face leans: what is seen of it looks as high as its two ends are apart on the wall. */
+    @Test
+    void a_leaning_face_looks_as_high_as_its_ends_are_apart_on_the_picture() {
+        SeenMember chamfer = eye(
+                        "name: e, distance: 40, height: 10",
+                        "name: w, section: [out 2, chamfer in 2 x 1 as lean, up 1], back: 0, bottom: 0")
+                .seen("e", "w", "lean");
+        double low = 10 + (0 - 10) * 40.0 / (40 - 2);
+        double high = 10 + (2 - 10) * 40.0 / (40 - 1);
+        assertThat(chamfer.seenHeight()).hasValueCloseTo(high - low, within(1e-9));
     }
 
     @Test
