@@ -55,6 +55,36 @@ class BalanceTest {
                 .isTrue();
     }
 
+    /** A block of 4 by 1 whose weight falls 2 in from either end: a load moves it to one side of the middle. */
+    @Test
+    void the_end_that_is_judged_is_the_one_on_whose_side_of_the_middle_the_weight_falls() {
+        Held block = held(BASE, "name: block, section: [out 4, up 1], back: 10, bottom: 0");
+        Balance front = block.load("block", 13, 4 * WOOD).balanceOn("base");
+        // 4 at 12 and as much at 13; the nail that keeps it would be at the other end
+        assertThat(front.loaded()).isCloseTo(12.5, SAME);
+        assertThat(front.downAt().x()).isCloseTo(10.5, SAME);
+        Balance back = block.load("block", 11, 4 * WOOD).balanceOn("base");
+        assertThat(back.loaded()).isCloseTo(11.5, SAME);
+        assertThat(back.downAt().x()).isCloseTo(13.5, SAME);
+        assertThat(back.overturning()).isZero();
+        assertThat(back.holdDown()).isEmpty();
+        assertThat(back.holdBack()).isEmpty();
+    }
+
+    /** A strip of 3/8 and 6 high: half an inch inside its edge there is no wood, its middle is 3/16 inside. */
+    @Test
+    void a_narrow_piece_is_held_down_in_its_middle() {
+        Balance strip = held(BASE, "name: strip, section: [out 3/8, up 6], back: 10, bottom: 0")
+                .load("strip", 10.5, 1)
+                .balanceOn("base");
+        assertThat(strip.downAt().x()).isCloseTo(10 + 3.0 / 16, SAME);
+        assertThat(strip.downAt().y()).isCloseTo(6, SAME);
+        // 6 * 3/8 sq in at 10-3/16 and 1 lb at 10-1/2, about the edge at 10-3/8
+        double over = 1 * (10.5 - 10.375) - 2.25 * WOOD * 3.0 / 16;
+        assertThat(strip.overturning()).isCloseTo(over, SAME);
+        assertThat(strip.holdDown()).hasValueCloseTo(over / (3.0 / 16), SAME);
+    }
+
     @Test
     void two_lots_on_one_base_do_not_steady_each_other() {
         Held two = held(

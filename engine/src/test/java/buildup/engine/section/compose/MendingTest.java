@@ -45,7 +45,8 @@ class MendingTest {
         assertThat(typed(up)).containsExactly("pieces.low.bottom = 0 + 1-1/2");
         assertThat(box(up, "low").bottom()).isEqualTo(1.5, within(1e-9));
         assertThat(box(up, "high").top()).isEqualTo(8.5, within(1e-9));
-        Mending back = stack(LOW, HIGH).moved("high", Axis.OUT, -0.25, told(0.25)).orElseThrow();
+        Mending back =
+                stack(LOW, HIGH).moved("high", Axis.OUT, -0.25, told(0.25)).orElseThrow();
         assertThat(typed(back)).containsExactly("pieces.high.back = low.back - 1/4");
         assertThat(box(back, "high").back()).isEqualTo(-0.25, within(1e-9));
         assertThat(box(back, "low").back()).isEqualTo(0, within(1e-9));
@@ -58,16 +59,14 @@ class MendingTest {
                 .flatMap(once -> once.moved("low", Axis.UP, -0.25, told(0.25)))
                 .flatMap(once -> once.moved("high", Axis.UP, 2, told(2)))
                 .orElseThrow();
-        assertThat(typed(twice))
-                .containsExactly("pieces.low.bottom = 0 + 1 - 1/4", "pieces.high.bottom = low.top + 2");
+        assertThat(typed(twice)).containsExactly("pieces.low.bottom = 0 + 1 - 1/4", "pieces.high.bottom = low.top + 2");
         assertThat(box(twice, "high").bottom()).isEqualTo(6.75, within(1e-9));
     }
 
     @Test
     void an_edge_is_put_in_the_place_of_the_rule_that_places_it_and_of_no_other() {
-        Mending put = stack(LOW, HIGH)
-                .placed("high", Axis.UP, false, 5, told(5))
-                .orElseThrow();
+        Mending put =
+                stack(LOW, HIGH).placed("high", Axis.UP, false, 5, told(5)).orElseThrow();
         assertThat(typed(put)).containsExactly("pieces.high.bottom = 5");
         assertThat(box(put, "high").bottom()).isEqualTo(5, within(1e-9));
         assertThat(stack(LOW, HIGH).placed("high", Axis.UP, true, 5, told(5))).isEmpty();
@@ -111,15 +110,15 @@ class MendingTest {
         assertThat(stack(upright).wide("f", 3, told(3))).isEmpty();
         assertThat(stack(LOW.replace("back", "rip: { top: 1/4 }, back")).wide("low", 3, told(3)))
                 .isEmpty();
-        assertThat(stack("name: bed, profile: check-bed 1-1/4 x 1-3/8, back: 0, bottom: 0").wide("bed", 3, told(3)))
+        assertThat(stack("name: bed, profile: check-bed 1-1/4 x 1-3/8, back: 0, bottom: 0")
+                        .wide("bed", 3, told(3)))
                 .isEmpty();
     }
 
     /** A board that is set between two heights only is ripped in its width when it stands, and not when it lies. */
     @Test
     void a_lying_board_keeps_its_width_free_whatever_places_its_thickness() {
-        Optional<Mending> wide = stack(
-                        "name: f, profile: board 3/4 x 6, lay: flat, back: 0, bottom: 0, top: 5/8")
+        Optional<Mending> wide = stack("name: f, profile: board 3/4 x 6, lay: flat, back: 0, bottom: 0, top: 5/8")
                 .wide("f", 3, told(3));
         assertThat(wide).isPresent();
         assertThat(box(wide.orElseThrow(), "f").width()).isEqualTo(3, within(1e-9));
