@@ -183,4 +183,40 @@ class ContactTest {
                         "high backs front 2.000",
                         "wall backs high 2.000");
     }
+
+    /** A piece that is cut back between 2 and 4 up, on its face or on its back, whichever of the two comes first. */
+    @Test
+    void two_stretches_between_the_same_two_run_from_low_to_high_whichever_side_is_cut_back() {
+        String cut = "name: cut, section: [out 1, up 2, in 1/2, up 2, out 1/2, up 2]";
+        String board = "name: board, section: [out 1, up 6]";
+        for (List<String> pieces : List.of(
+                List.of(cut + ", back: 0, bottom: 0", board + ", back: 1, bottom: 0"),
+                List.of(board + ", back: 1, bottom: 0", cut + ", back: 0, bottom: 0"),
+                List.of(cut + ", flip: ends, back: 1, bottom: 0", board + ", back: 0, bottom: 0"),
+                List.of(board + ", back: 0, bottom: 0", cut + ", flip: ends, back: 1, bottom: 0"))) {
+            List<Contact> contacts =
+                    Bench.loose(pieces.toArray(String[]::new)).section().contacts();
+            assertThat(contacts)
+                    .as(pieces.toString())
+                    .extracting(Contact::at)
+                    .containsExactly(new Point(1, 1), new Point(1, 5));
+        }
+    }
+
+    /** Side by side at one height: the one nearer the wall first. */
+    @Test
+    void two_stretches_at_one_height_run_from_the_wall_outward() {
+        String bridge = "name: bridge, section: [out 1, up 1, out 1, down 1, out 1, up 2]";
+        String board = "name: board, section: [out 3, up 1]";
+        for (List<String> pieces : List.of(
+                List.of(bridge + ", back: 0, bottom: 1", board + ", back: 0, bottom: 0"),
+                List.of(board + ", back: 0, bottom: 0", bridge + ", back: 0, bottom: 1"),
+                List.of(bridge + ", flip: over, back: 0, bottom: 0", board + ", back: 0, bottom: 2"))) {
+            List<Contact> contacts =
+                    Bench.loose(pieces.toArray(String[]::new)).section().contacts();
+            assertThat(contacts.stream().map(contact -> contact.at().x()))
+                    .as(pieces.toString())
+                    .containsExactly(0.5, 2.5);
+        }
+    }
 }

@@ -7,6 +7,7 @@ import buildup.engine.Bench;
 import buildup.profiles.outline.Point;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -168,5 +169,22 @@ class SectionAnswersTest {
         assertThat(said.codes()).doesNotContain("counts-as-fixed");
         assertThat(said.standing("low").fixed()).isTrue();
         assertThat(Optional.of(said.standing("low").counted())).contains(false);
+    }
+
+    /** Of what fastenings pin nothing is said, and what stands on it hangs on nothing that only hangs. */
+    @Test
+    void what_is_pinned_is_not_said_to_hang_nor_what_stands_on_it_to_stand_on_what_hangs() {
+        Section section = Bench.loose(LOW, HIGH).section();
+        assertThat(said(section, Set.of())).contains("support-that-only-hangs");
+        assertThat(said(section, Set.of(0)))
+                .doesNotContain("support-that-only-hangs")
+                .contains("hangs-on-its-fastenings");
+        assertThat(said(section, Set.of(0, 1))).isEmpty();
+    }
+
+    private static List<String> said(Section section, Set<Integer> pinned) {
+        Notices notices = new Notices();
+        section.heldBy(new Fastened(pinned, Set.of(), pinned), notices);
+        return notices.sorted().stream().map(Notice::code).toList();
     }
 }
