@@ -49,6 +49,9 @@ public final class NoticeText {
         }
     }
 
+    /** So many pieces are named of those of which the same is said; nobody reads more of them in a line. */
+    private static final int MOST_NAMED = 20;
+
     private NoticeText() {}
 
     /**
@@ -77,11 +80,17 @@ public final class NoticeText {
                 .append(Display.plain(said.place()))
                 .append("  ")
                 .append(Display.plain(
-                        said.pieces().isEmpty()
-                                ? said.sentence()
-                                : String.join(", ", said.pieces()) + ": " + said.sentence()))
+                        said.pieces().isEmpty() ? said.sentence() : named(said.pieces()) + ": " + said.sentence()))
                 .append('\n'));
         return text.toString();
+    }
+
+    private static String named(List<String> pieces) {
+        int rest = pieces.size() - MOST_NAMED;
+        // a count that stands for one name says less than the name
+        return rest <= 1
+                ? String.join(", ", pieces)
+                : String.join(", ", pieces.subList(0, MOST_NAMED)) + " and " + rest + " more";
     }
 
     /** The same before it is written as lines; of very many, the first and a count of the rest. */

@@ -8,6 +8,7 @@ import buildup.shared.notice.Code;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class NoticeTextTest {
@@ -27,6 +28,19 @@ class NoticeTextTest {
         assertThat(text(hangs("bed", 3), hangs("fascia", 4), hangs("crown", 5)))
                 .isEqualTo(
                         "note  room.yaml:3:1  bed, fascia, crown: is held by nails only; nothing carries it. Nail it.\n");
+    }
+
+    @Test
+    void of_very_many_pieces_the_first_are_named_and_the_rest_are_counted() {
+        assertThat(text(hangs(22)))
+                .contains("p0, p1, ")
+                .contains(", p19 and 2 more: ")
+                .doesNotContain("p20");
+        assertThat(text(hangs(21))).contains("p19, p20: ").doesNotContain("more: ");
+    }
+
+    private static Notice[] hangs(int count) {
+        return IntStream.range(0, count).mapToObj(i -> hangs("p" + i, i + 1)).toArray(Notice[]::new);
     }
 
     @Test
