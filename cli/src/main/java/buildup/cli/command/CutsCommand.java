@@ -11,6 +11,7 @@ import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
 import buildup.cli.compare.CutsComparison;
 import buildup.cli.report.CutsTelling;
+import buildup.cli.table.Csv;
 import buildup.cli.tell.Json;
 import buildup.engine.Answer;
 import buildup.engine.Cuts;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -150,7 +152,13 @@ final class CutsCommand implements Callable<Integer> {
                         ? new CutsComparison(all.get(0), all.get(1)).text()
                         : told.get(0).text(options.output.file().isPresent());
             case json -> two ? beside(all, told) : told.get(0).json();
-            case csv -> CommandAnswer.csv(told);
+            case csv ->
+                CommandAnswer.csv(told)
+                        + all.stream()
+                                .map(CutsTelling::shopping)
+                                .filter(list -> !list.isEmpty())
+                                .map(list -> Csv.between() + list)
+                                .collect(Collectors.joining());
             case html ->
                 CommandAnswer.html(told, two ? new CutsComparison(all.get(0), all.get(1)).tables() : List.of());
         };

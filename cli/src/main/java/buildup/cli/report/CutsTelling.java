@@ -2,6 +2,7 @@ package buildup.cli.report;
 
 import buildup.cli.tell.FileSchema;
 import buildup.cli.tell.Schema;
+import buildup.cli.tell.SheetCsv;
 import buildup.cli.tell.Telling;
 import buildup.engine.Cuts;
 import buildup.engine.buy.BuySheets;
@@ -43,6 +44,14 @@ public final class CutsTelling {
                         CutSheets.cautions(known.covings()),
                         Optional.of(LengthSheets.cutList(title, list(known)))))
                 .orElseGet(() -> Telling.refused(title, cuts.answer().unit()));
+    }
+
+    /** What is bought, for a spreadsheet, under its title; nothing where no more than sticks are asked for. */
+    public static String shopping(Cuts cuts) {
+        return cuts.known()
+                .map(known -> new SheetCsv(new FigurePrinter(cuts.answer().unit()))
+                        .write(List.of(BuySheets.shopping(Optional.of(known.shopping())))))
+                .orElse("");
     }
 
     private static CutList list(Cuts.Known known) {

@@ -78,6 +78,18 @@ class CutsCommandTest {
         assertThat(rows).anySatisfy(row -> assertThat(row).contains("hall: long, wall", "scarf", "1x4 (softwood)"));
     }
 
+    @Test
+    void the_shopping_list_is_a_second_table_for_a_spreadsheet() {
+        String csv = cuts(RAIL + STOCK + "supplies: { glue: { packs: { 8 oz: 4.20 } } }\n", "--format", "csv")
+                .out();
+        int second = csv.indexOf("\r\n\r\nSHOPPING LIST\r\n");
+        assertThat(second).isPositive();
+        List<List<String>> rows = parsed(csv.substring(second + "\r\n\r\nSHOPPING LIST\r\n".length()));
+        assertThat(rows.get(0)).startsWith("what", "size", "for", "count");
+        assertThat(rows).anySatisfy(row -> assertThat(row).startsWith("wood glue", "8 oz"));
+        assertThat(rows).anySatisfy(row -> assertThat(row.get(0)).startsWith("1x4 (softwood)"));
+    }
+
     /** A reader of RFC 4180 of its own: cells between commas, quoted ones with their quotes doubled. */
     private static List<List<String>> parsed(String csv) {
         List<List<String>> rows = new ArrayList<>();

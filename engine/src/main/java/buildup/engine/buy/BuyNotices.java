@@ -15,7 +15,8 @@ final class BuyNotices {
     static final Kind NO_ROWS = NOT_COUNTED.note(
             "No nails are counted for {pieces}: no row of fastenings is given.", "Add their rows under 'fastenings:'.");
     static final Kind BLOCKS_NOT_NAILED = NOT_COUNTED.note(
-            "The nails of {count} backing blocks are not counted.", "Buy them besides, as you fix the blocks.");
+            "The nails of {count} blocks are not counted.",
+            "Say what blocks are nailed with, as 'blocks: 15 ga x 2-1/2' under 'supplies:'.");
     static final Kind ADHESIVE_FOR_WHAT = NOT_COUNTED.note(
             "No adhesive is counted: it is not said which pieces it goes behind.",
             "Name them, as 'adhesive: {{ pieces: [{piece}] }'.");

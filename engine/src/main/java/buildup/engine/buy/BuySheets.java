@@ -47,7 +47,7 @@ public final class BuySheets {
 
     /** All that is bought, sticks included, and what it costs. */
     public static List<Sheet> of(Optional<Shopping> shopping) {
-        return List.of(waste(shopping), items(shopping), cost(shopping));
+        return List.of(waste(shopping), shopping(shopping), cost(shopping));
     }
 
     private static Sheet rows(Purchases purchases) {
@@ -70,7 +70,7 @@ public final class BuySheets {
     private static Sheet faces(Purchases purchases) {
         return Sheet.of("finishFaces", "FACES TO FINISH: what shows, returns included", purchases.faces())
                 .name("run", "run", face -> runName(purchases, face))
-                .name("piece", "piece", face -> purchases.section().name(face.body()))
+                .name("piece", "piece", face -> face.name(purchases.section()))
                 .measure("faces", "faces", Quantity.SURFACE, face -> face.faces() / SQUARE_FOOT)
                 .measure("ends", "ends cut square", Quantity.SURFACE, face -> face.ends() / SQUARE_FOOT)
                 .measure("area", "total", Quantity.SURFACE, face -> face.area() / SQUARE_FOOT)
@@ -183,7 +183,8 @@ public final class BuySheets {
                 .askedIf(shopping.filter(all -> !all.waste().isEmpty()).isPresent());
     }
 
-    private static Sheet items(Optional<Shopping> shopping) {
+    /** The list for the shop alone; written where more than sticks are asked for. */
+    public static Sheet shopping(Optional<Shopping> shopping) {
         return Sheet.of(
                         "shopping",
                         "SHOPPING LIST",

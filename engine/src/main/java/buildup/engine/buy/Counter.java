@@ -6,9 +6,12 @@ import buildup.engine.buy.SupplyWishes.Poured;
 import buildup.engine.hold.framing.BackingBlock;
 import buildup.engine.hold.framing.Framed;
 import buildup.engine.hold.nail.Fixed;
+import buildup.engine.room.block.LooseBlock;
+import buildup.engine.room.block.LooseBlocks;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Job;
+import buildup.engine.room.sticks.CutList;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Tolerance;
@@ -32,8 +35,14 @@ final class Counter {
 
     private static final double FOOT = 12;
 
-    private static final Phrase NAILED = Phrase.of("{rows} rows, {count} counted, {spare} over");
-    private static final Phrase NAILED_IN_ONE = Phrase.of("1 row, {count} counted, {spare} over");
+    /** Each block has so many nails: common practice, no source. */
+    private static final int NAILS_IN_A_BLOCK = 2;
+
+    private static final Phrase NAILED = Phrase.of("{rows} rows, {count} counted{counted}, {spare} over");
+    private static final Phrase NAILED_IN_ONE = Phrase.of("1 row, {count} counted{counted}, {spare} over");
+    private static final Phrase IN_BLOCKS = Phrase.of("{count} counted in blocks, {spare} over");
+    private static final Phrase COUNTED = Phrase.plain("");
+    private static final Phrase COUNTED_IN_BLOCKS = Phrase.of(", {blocks} of them in blocks");
     private static final Phrase GLUED = Phrase.of("{area}: {joints}");
     private static final Phrase JOINTS = Phrase.of("{count} {joint}s");
     private static final Phrase JOINT = Phrase.of("1 {joint}");
@@ -57,14 +66,21 @@ final class Counter {
     }
 
     Purchases purchases(List<Fixed> fixed, Framed framing, Optional<Shop> shop) {
-        List<RowCount> rows = RowCounts.of(job, fixed, framing.landings());
+        List<LooseBlock> blocks = LooseBlocks.of(job);
+        int seen = NAILS_IN_A_BLOCK * blocks.size();
+        int hidden = framing.blocks().stream().mapToInt(BackingBlock::count).sum();
+        List<RowCount> rows = RowCounts.of(
+                job,
+                fixed,
+                framing.landings(),
+                shop.map(known -> CutList.splices(job, known)).orElse(List.of()));
         List<FaceArea> faces = ShownFaces.of(section, job);
-        List<GluedFaces> glued = GluedFaces.of(section, job, shop);
-        List<Bought> bought = new ArrayList<>(boxes(rows));
+        List<GluedFaces> glued = GluedFaces.of(section, job, blocks, shop);
+        List<Bought> bought = new ArrayList<>(boxes(rows, seen + NAILS_IN_A_BLOCK * hidden));
         for (Poured good : wishes.goods()) {
-            poured(good, rows, faces, glued).ifPresent(bought::add);
+            poured(good, rows, seen, faces, glued).ifPresent(bought::add);
         }
-        notCounted(fixed, framing);
+        notCounted(fixed, blocks.size() + hidden);
         List<Bought> unpriced =
                 bought.stream().filter(one -> !one.basket().priced()).toList();
         if (!unpriced.isEmpty()) {
@@ -88,14 +104,17 @@ final class Counter {
                         "pack", first.basket().taken().get(0).pack().words());
     }
 
-    private List<Bought> boxes(List<RowCount> rows) {
+    private List<Bought> boxes(List<RowCount> rows, int inBlocks) {
         List<Fastener.Cut> uses = new ArrayList<>();
+        Optional<Fastener.Cut> ofBlocks = wishes.blocks().filter(use -> inBlocks > 0);
         for (RowCount row : rows) {
             Fastener.Cut use = row.fixed().fastening().use();
             if (row.count() > 0 && uses.stream().noneMatch(known -> SupplyWishReader.same(known, use))) {
                 uses.add(use);
             }
         }
+        ofBlocks.filter(use -> uses.stream().noneMatch(known -> SupplyWishReader.same(known, use)))
+                .ifPresent(uses::add);
         for (Boxes own : wishes.boxes()) {
             if (uses.stream().noneMatch(use -> SupplyWishReader.same(use, own.use()))) {
                 notices.add(BuyNotices.NO_ROW_USES
@@ -103,15 +122,20 @@ final class Counter {
                         .at(own.mark()));
             }
         }
-        return uses.stream().map(use -> boxes(use, rows)).toList();
+        return uses.stream()
+                .map(use -> boxes(
+                        use,
+                        rows,
+                        ofBlocks.filter(one -> SupplyWishReader.same(one, use)).isPresent() ? inBlocks : 0))
+                .toList();
     }
 
-    private Bought boxes(Fastener.Cut use, List<RowCount> rows) {
+    private Bought boxes(Fastener.Cut use, List<RowCount> rows, int inBlocks) {
         List<RowCount> own = rows.stream()
                 .filter(row -> row.count() > 0
                         && SupplyWishReader.same(row.fixed().fastening().use(), use))
                 .toList();
-        int count = own.stream().mapToInt(RowCount::count).sum();
+        int count = own.stream().mapToInt(RowCount::count).sum() + inBlocks;
         int needed = (int) Math.ceil(count * (1 + wishes.spare()) - Tolerance.COINCIDENT);
         Optional<Boxes> said = wishes.boxes().stream()
                 .filter(boxes -> SupplyWishReader.same(boxes.use(), use))
@@ -128,7 +152,7 @@ final class Counter {
                     .with("fastener", use.phrase())
                     .at(wishes.mark()));
         }
-        Phrase why = (own.size() == 1 ? NAILED_IN_ONE : NAILED.with("rows", Figure.count(own.size())))
+        Phrase why = nailed(own.size(), inBlocks)
                 .with("count", Figure.count(count))
                 .with("spare", Figure.count(needed - count));
         return new Bought(
@@ -143,12 +167,20 @@ final class Counter {
                 packs.isEmpty() ? Basket.EMPTY : Basket.holding(needed - onHand, packs));
     }
 
-    private Optional<Bought> poured(Poured good, List<RowCount> rows, List<FaceArea> faces, List<GluedFaces> glued) {
+    private static Phrase nailed(int rows, int inBlocks) {
+        Phrase counted = inBlocks == 0 ? COUNTED : COUNTED_IN_BLOCKS.with("blocks", Figure.count(inBlocks));
+        return rows == 0
+                ? IN_BLOCKS
+                : (rows == 1 ? NAILED_IN_ONE : NAILED.with("rows", Figure.count(rows))).with("counted", counted);
+    }
+
+    private Optional<Bought> poured(
+            Poured good, List<RowCount> rows, int inBlocks, List<FaceArea> faces, List<GluedFaces> glued) {
         return switch (good.good().kind()) {
             case GLUE -> Optional.of(glue(good, glued));
             case ADHESIVE -> adhesive(good);
             case FILLER -> {
-                FilledHoles filled = FilledHoles.of(section, job, rows);
+                FilledHoles filled = FilledHoles.of(section, job, rows, wishes.blocks(), inBlocks);
                 yield Optional.of(bought(
                         good,
                         (filled.seams() > 0 ? FILLED : HOLES)
@@ -200,7 +232,7 @@ final class Counter {
 
     private Bought coated(Poured good, List<FaceArea> faces) {
         double area = faces.stream()
-                .filter(face -> good.isFor(section.name(face.body())))
+                .filter(face -> good.isFor(face.name(section)))
                 .mapToDouble(FaceArea::area)
                 .sum();
         int coats = good.good().coats();
@@ -235,7 +267,7 @@ final class Counter {
         return Figure.of(Quantity.VOLUME, cubicInches / OUNCE).rounded(Rounding.UP);
     }
 
-    private void notCounted(List<Fixed> fixed, Framed framing) {
+    private void notCounted(List<Fixed> fixed, int blocks) {
         List<Text> loose = job.courses().stream()
                 .map(Course::name)
                 .filter(name -> fixed.stream()
@@ -245,8 +277,7 @@ final class Counter {
         if (!loose.isEmpty()) {
             notices.add(BuyNotices.NO_ROWS.with("pieces", Listing.and(loose)).at(wishes.mark()));
         }
-        int blocks = framing.blocks().stream().mapToInt(BackingBlock::count).sum();
-        if (blocks > 0) {
+        if (blocks > 0 && wishes.blocks().isEmpty()) {
             notices.add(BuyNotices.BLOCKS_NOT_NAILED
                     .with("count", Figure.count(blocks))
                     .at(wishes.mark()));

@@ -7,6 +7,7 @@ import buildup.engine.room.run.Job;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Segment;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What filler goes into: the holes over set heads that are not covered, pi/4 D^2 by the depth at which they are set, and the
@@ -25,17 +26,21 @@ record FilledHoles(int holes, double seams, double volume) {
     /** What is used is so many times what stays: it shrinks, and is sanded off. Common practice, no source. */
     private static final double USED = 3;
 
-    static FilledHoles of(Section section, Job job, List<RowCount> rows) {
-        int holes = 0;
-        double volume = 0;
+    /** @param blocks nails in blocks that are seen, and how many */
+    static FilledHoles of(Section section, Job job, List<RowCount> rows, Optional<Fastener.Cut> use, int blocks) {
+        int holes = use.isPresent() ? blocks : 0;
+        double volume = holes * use.map(cut -> hole(cut.fastener())).orElse(0.0);
         for (RowCount row : rows) {
-            Fastener fastener = row.fixed().fastening().use().fastener();
-            double head = fastener.head().toInches();
             holes += row.shown();
-            volume += row.shown() * Math.PI / 4 * head * head * Strength.SET;
+            volume += row.shown() * hole(row.fixed().fastening().use().fastener());
         }
         double seams = seams(section, job);
         return new FilledHoles(holes, seams, volume + seams * SEAM_WIDTH * SEAM_DEPTH);
+    }
+
+    private static double hole(Fastener fastener) {
+        double head = fastener.head().toInches();
+        return Math.PI / 4 * head * head * Strength.SET;
     }
 
     /** What has to be bought of it, cubic inches. */

@@ -1,5 +1,6 @@
 package buildup.engine.buy;
 
+import buildup.engine.room.block.LooseBlock;
 import buildup.engine.room.run.EndCut;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Job;
@@ -13,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Faces that are glued to each other: miters of trim, returns, scarfs, and the lines between strips and layers of pieces that
+ * Faces that are glued to each other: miters of trim, returns, ends that butt on blocks, scarfs, and the lines between strips and layers of pieces that
  * are glued up. A cut of miter M and bevel B lays open the section's area A over cos M cos B.
  *
  * @param joint what is glued
@@ -23,8 +24,10 @@ import java.util.Optional;
 record GluedFaces(String joint, double count, double area) {
     private static final String PLIES = "glue line";
 
+    private static final String ON_A_BLOCK = "block joint";
+
     /** All kinds of them that the job has. */
-    static List<GluedFaces> of(Section section, Job job, Optional<Shop> shop) {
+    static List<GluedFaces> of(Section section, Job job, List<LooseBlock> blocks, Optional<Shop> shop) {
         List<GluedFaces> all = new ArrayList<>();
         Sum miters = new Sum(EndJoint.MITER.word());
         Sum returns = new Sum(EndJoint.RETURN.word());
@@ -48,7 +51,13 @@ record GluedFaces(String joint, double count, double area) {
                 shop.map(known -> CutList.glueLines(job, known)).orElse(List.of())) {
             (line.scarf() ? scarfs : plies).add(line.count(), line.area());
         }
-        for (Sum sum : List.of(miters, returns, scarfs, plies)) {
+        Sum butts = new Sum(ON_A_BLOCK);
+        for (LooseBlock block : blocks) {
+            if (block.joints() > 0) {
+                butts.add(block.joints(), block.met());
+            }
+        }
+        for (Sum sum : List.of(miters, returns, butts, scarfs, plies)) {
             sum.put(all);
         }
         return List.copyOf(all);

@@ -1,5 +1,7 @@
 package buildup.engine.buy;
 
+import buildup.engine.room.block.LooseBlock;
+import buildup.engine.room.block.LooseBlocks;
 import buildup.engine.room.run.EndCut;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Job;
@@ -14,6 +16,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,8 +51,18 @@ final class ShownFaces {
                     all.add(area);
                 }
             }
+            all.addAll(ofBlocks(job, run));
         }
         return List.copyOf(all);
+    }
+
+    /** One for each kind of block on a run. */
+    private static List<FaceArea> ofBlocks(Job job, int run) {
+        Map<LooseBlock.Kind, Double> shown = new EnumMap<>(LooseBlock.Kind.class);
+        LooseBlocks.of(job, run).forEach(block -> shown.merge(block.kind(), block.shown(), Double::sum));
+        return shown.entrySet().stream()
+                .map(own -> new FaceArea(run, own.getKey().body(), own.getValue(), 0))
+                .toList();
     }
 
     private FaceArea of(int run, int body) {

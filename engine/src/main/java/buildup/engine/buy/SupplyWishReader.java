@@ -6,6 +6,7 @@ import buildup.catalog.fastener.Fastener;
 import buildup.catalog.supply.Good;
 import buildup.catalog.supply.GoodsReader;
 import buildup.catalog.supply.Volume;
+import buildup.engine.room.block.LooseBlock;
 import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Entry;
@@ -20,6 +21,7 @@ import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -52,8 +54,13 @@ public final class SupplyWishReader {
         Optional<Fields> fields = root.fields("supplies");
         SupplyWishReader reader = new SupplyWishReader(stack, catalog, notices);
         return fields.map(reader::wishes)
-                .orElseGet(() ->
-                        new SupplyWishes(asked, SupplyWishes.USUAL_SPARE, List.of(), List.of(), root.mark("supplies")));
+                .orElseGet(() -> new SupplyWishes(
+                        asked,
+                        SupplyWishes.USUAL_SPARE,
+                        List.of(),
+                        List.of(),
+                        Optional.empty(),
+                        root.mark("supplies")));
     }
 
     private SupplyWishes wishes(Fields fields) {
@@ -69,7 +76,9 @@ public final class SupplyWishReader {
                 own.flatMap(entry -> poured(entry, kind)).ifPresent(goods::add);
             }
         }
-        return new SupplyWishes(true, spare, boxes, goods, fields.mark());
+        Optional<Fastener.Cut> blocks =
+                fields.scalar("blocks").flatMap(call -> catalog.fastener(call, stack.lengths(), notices));
+        return new SupplyWishes(true, spare, boxes, goods, blocks, fields.mark());
     }
 
     private Optional<Double> share(Fields fields, String key) {
@@ -223,9 +232,13 @@ public final class SupplyWishReader {
 
     private List<String> pieces(Fields entry) {
         List<String> known = stack.pieces().stream().map(Piece::name).toList();
+        List<String> blocks = Arrays.stream(LooseBlock.Kind.values())
+                .filter(LooseBlock.Kind::trim)
+                .map(LooseBlock.Kind::word)
+                .toList();
         List<String> names = new ArrayList<>();
         for (Scalar name : entry.scalars("pieces")) {
-            if (known.contains(name.text())) {
+            if (known.contains(name.text()) || blocks.contains(name.text())) {
                 names.add(name.text());
             } else {
                 notices.add(BuyNotices.UNKNOWN_PIECE

@@ -4,6 +4,7 @@ import buildup.catalog.fastener.Fastener;
 import buildup.catalog.supply.Good;
 import buildup.shared.notice.Mark;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a document says of all that is bought besides sticks.
@@ -12,9 +13,11 @@ import java.util.List;
  * @param spare share of fasteners that is bought over those that are counted
  * @param boxes of single fasteners
  * @param goods glue, paint and the like, one of a kind
+ * @param blocks what blocks are nailed with; absent when that is not said
  * @param mark where it is asked for
  */
-public record SupplyWishes(boolean asked, double spare, List<Boxes> boxes, List<Poured> goods, Mark mark) {
+public record SupplyWishes(
+        boolean asked, double spare, List<Boxes> boxes, List<Poured> goods, Optional<Fastener.Cut> blocks, Mark mark) {
     /** Fasteners that jam, bend and fall: common practice, no source. */
     static final double USUAL_SPARE = 0.1;
 

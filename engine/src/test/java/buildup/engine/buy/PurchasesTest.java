@@ -266,6 +266,79 @@ class PurchasesTest {
                 .toList();
     }
 
+    private static final String DOOR = """
+            title: Door
+            wood: yellow-poplar
+            space: { wall: { covering: 1/2 } }
+            pieces: [{ name: casing, profile: board 3/4 x 3-1/2, back: wall, bottom: datum }]
+            plan:
+              - name: door
+                around: opening
+                left: { end: block, block: 6 }
+                right: { end: block, block: 6 }
+                stretches:
+                  - { name: left leg, length: 80, corner: outside 90, block: 1/8 }
+                  - { name: head, length: 32, corner: outside 90, block: 1/8 }
+                  - { name: right leg, length: 80 }
+            supplies: { spare: 0 %%, glue: {}, paint: {}, filler: {}%s }
+            """;
+
+    /**
+     * Two rosettes 3-3/4 square and 7/8 thick: 14.0625 and four edges of 3.28125, less two ends of 3/4 x 3-1/2, 21.9375
+     * each. Two plinth blocks 6 x 3-1/2 x 7/8: 21, two edges of 5.25, a top of 3.0625, less one end, 31.9375 each. Six ends
+     * butt on them; four blocks take eight nails.
+     */
+    @Test
+    void blocks_are_painted_glued_and_nailed() {
+        Purchases door = BoughtJob.purchases(DOOR.formatted(", blocks: 15 ga x 2-1/2"));
+        assertThat(door.faces())
+                .extracting(face -> face.name(door.section()))
+                .containsExactly("casing", "plinth block", "rosette");
+        assertThat(door.faces().get(1).area()).isCloseTo(2 * 31.9375, EXACT);
+        assertThat(door.faces().get(2).area()).isCloseTo(2 * 21.9375, EXACT);
+        assertThat(door.glued()).containsExactly(new GluedFaces("block joint", 6, 6 * 2.625));
+        Bought nails = BoughtJob.bought(door, "15 ga x 2-1/2");
+        assertThat(nails.needed().amount()).isEqualTo(8);
+        assertThat(FigurePrinter.INCHES.print(nails.use())).isEqualTo("8 counted in blocks, 0 over");
+        assertThat(FigurePrinter.INCHES.print(
+                        BoughtJob.bought(door, "wood filler").use()))
+                .isEqualTo("8 nail holes");
+    }
+
+    @Test
+    void what_blocks_are_nailed_with_is_asked() {
+        assertThat(BoughtJob.said(BoughtJob.answer(DOOR.formatted("")), Level.NOTE))
+                .contains(
+                        "The nails of 4 blocks are not counted. Say what blocks are nailed with, as 'blocks: 15 ga x 2-1/2'"
+                                + " under 'supplies:'.");
+        Purchases only = BoughtJob.purchases(DOOR.replace("paint: {}", "paint: { coats: 1, pieces: [rosette] }")
+                .formatted(""));
+        assertThat(FigurePrinter.INCHES.print(
+                        BoughtJob.bought(only, "trim paint").use()))
+                .isEqualTo("0.30 sq ft, 1 coat");
+    }
+
+    /**
+     * A frieze of 200 in from sticks of 8 ft: three parts, two joints. Laid as one it has 198 / 16, so 13 spaces of 15.23 and
+     * 14 nails at 1, 16.2, .. 199. Either side of a joint has its own, at 95.6 besides those of the row, and at 183.6 in
+     * place of the one at 183.8.
+     */
+    @Test
+    void either_side_of_a_scarf_has_its_nail() {
+        String stock =
+                "stock: { trim: 0, sticks: [{ of: 1x6, buy: [%s], price: 2, per: foot }] }\nsupplies: { spare: 0 %% }\n";
+        String job = BoughtJob.FRIEZE
+                + ROWS.replaceAll("(?m)^.*cap nails.*\n", "")
+                + BoughtJob.wall("left: die, right: die", "200");
+        RowCount whole =
+                BoughtJob.purchases(job + stock.formatted("18'")).rows().get(0);
+        assertThat(whole.sticks()).isEqualTo(1);
+        assertThat(whole.count()).isEqualTo(14);
+        RowCount parts = BoughtJob.purchases(job + stock.formatted("8'")).rows().get(0);
+        assertThat(parts.sticks()).isEqualTo(3);
+        assertThat(parts.count()).isEqualTo(14 - 1 + 2 * 2);
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',

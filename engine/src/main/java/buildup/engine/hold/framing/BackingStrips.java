@@ -40,6 +40,8 @@ public final class BackingStrips {
                 block.width() + rip / Math.cos(s),
                 block.height() + rip / Math.sin(s),
                 wood,
-                "ripped corner to corner, then cut into " + block.count() + "; grain along the wall");
+                "ripped corner to corner, then cut into " + block.count() + "; grain along the wall",
+                0,
+                0);
     }
 }

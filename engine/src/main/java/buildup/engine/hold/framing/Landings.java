@@ -147,11 +147,10 @@ public final class Landings {
     }
 
     private Landing anywhere(WallRun run, Fit fit, Fixed fixed, Into into) {
-        double spacing = fixed.fastening().spacing();
         double first = fixed.fastening().first();
         RowPlaces stick = RowPlaces.of(fit, fixed);
         List<Double> places = stick.anywhere();
-        Layout as = new Layout(first, spacing, 0);
+        Layout as = new Layout(first, stick.spacing(places), 0);
         return new Landing(
                 run.name(),
                 fit.stretch(),
@@ -169,7 +168,6 @@ public final class Landings {
 
     /** Along joists that run along the wall, and none of them where the nail goes. */
     private Landing nowhere(WallRun run, Fit fit, Fixed fixed, double off) {
-        double spacing = fixed.fastening().spacing();
         double first = fixed.fastening().first();
         RowPlaces stick = RowPlaces.of(fit, fixed);
         List<Double> places = stick.anywhere();
@@ -192,7 +190,7 @@ public final class Landings {
                 off,
                 stick.without(List.of()),
                 OptionalDouble.of(0),
-                new Layout(first, spacing, places.size()));
+                new Layout(first, stick.spacing(places), places.size()));
     }
 
     private Landing on(WallRun run, Stretch stretch, Fit fit, Fixed fixed, Into into, FramingRow row) {

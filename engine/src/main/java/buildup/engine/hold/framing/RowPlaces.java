@@ -48,6 +48,11 @@ public record RowPlaces(Fastening row, double left, double right) {
         return List.copyOf(places);
     }
 
+    /** How far apart those of a row really stand: evenly between both ends, no farther than it asks; it alone where one stands. */
+    double spacing(List<Double> places) {
+        return places.size() > 1 ? places.get(1) - places.get(0) : row.spacing();
+    }
+
     /** Those at even spaces from one that stands somewhere along the stretch. */
     List<Double> from(double first, double spacing) {
         double begin = first + Math.ceil((left + FROM_END - first) / spacing - Tolerance.COINCIDENT) * spacing;

@@ -4,6 +4,8 @@ import buildup.engine.room.run.Course;
 import buildup.profiles.outline.Box;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
+import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Blocks that are alike, as they are cut from a stick or a board.
@@ -15,9 +17,20 @@ import buildup.shared.figure.Phrase;
  * @param width, thickness of each, in
  * @param wood they are cut from
  * @param note which way the grain goes, and what is done with a length
+ * @param joints how many ends of trim butt on it
+ * @param met area of these ends, sq in
  */
 public record LooseBlock(
-        Kind kind, String where, int count, double length, double width, double thickness, String wood, String note) {
+        Kind kind,
+        String where,
+        int count,
+        double length,
+        double width,
+        double thickness,
+        String wood,
+        String note,
+        int joints,
+        double met) {
     private static final Phrase BOARD = Phrase.of("board {thickness} x {width}");
 
     /** What a block is for. */
@@ -53,10 +66,31 @@ public record LooseBlock(
             return mark;
         }
 
+        /** The kind that stands under such a number in place of that of a piece. */
+        public static Optional<Kind> of(int body) {
+            return Arrays.stream(values()).filter(kind -> kind.body == body).findFirst();
+        }
+
+        /** The number that stands in place of that of a piece. */
+        public int body() {
+            return body;
+        }
+
         /** Whether it is seen. */
         public boolean trim() {
             return this != BACKING;
         }
+    }
+
+    /**
+     * What shows of one, sq in: its face, its edges and its upper end, where it does not stand on the floor both its ends, less
+     * what butts on it. One in a corner shows two of its long faces.
+     */
+    public double shown() {
+        double edges = kind == Kind.CORNER ? 1 : 2;
+        double ends = kind == Kind.PLINTH ? 1 : 2;
+        double all = length * width + edges * length * thickness + ends * width * thickness;
+        return kind.trim() ? Math.max(0, all - met) : 0;
     }
 
     /** The board that it is cut from, as if it ran along a wall. */

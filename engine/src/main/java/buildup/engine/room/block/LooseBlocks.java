@@ -28,15 +28,22 @@ public final class LooseBlocks {
 
     /** Plinth blocks, rosettes and corner blocks, run by run from left to right. */
     public static List<LooseBlock> of(Job job) {
-        LooseBlocks all = new LooseBlocks(job);
+        List<LooseBlock> all = new ArrayList<>();
         for (int run = 0; run < job.plan().runs().size(); run++) {
-            all.of(job.plan().runs().get(run), run);
+            all.addAll(of(job, run));
         }
-        return List.copyOf(all.blocks);
+        return List.copyOf(all);
+    }
+
+    /** The same for the run of that number. */
+    public static List<LooseBlock> of(Job job, int run) {
+        LooseBlocks own = new LooseBlocks(job);
+        own.of(job.plan().runs().get(run), run);
+        return List.copyOf(own.blocks);
     }
 
     /** What of the stack ends on a block: its extents in the section as it runs. */
-    private record Extent(double back, double face, double bottom, double top, String wood) {
+    private record Extent(double back, double face, double bottom, double top, String wood, int courses, double area) {
         double across() {
             return face - back;
         }
@@ -81,7 +88,9 @@ public final class LooseBlocks {
                                     extent.across(),
                                     extent.top() + PROUD,
                                     extent.wood(),
-                                    "grain upright")
+                                    "grain upright",
+                                    extent.courses(),
+                                    extent.area())
                             : new LooseBlock(
                                     Kind.CORNER,
                                     where,
@@ -90,7 +99,9 @@ public final class LooseBlocks {
                                     covers,
                                     extent.face() + PROUD,
                                     extent.wood(),
-                                    "grain upright"));
+                                    "grain upright",
+                                    extent.courses(),
+                                    extent.area()));
         });
     }
 
@@ -107,11 +118,30 @@ public final class LooseBlocks {
                 // as far past the casing's outer edge as past the opening's
                 double side = extent.face() + 2 * covers;
                 blocks.add(new LooseBlock(
-                        Kind.ROSETTE, where, 1, side, side, extent.top() + PROUD, extent.wood(), "grain upright"));
+                        Kind.ROSETTE,
+                        where,
+                        1,
+                        side,
+                        side,
+                        extent.top() + PROUD,
+                        extent.wood(),
+                        "grain upright",
+                        2 * extent.courses(),
+                        2 * extent.area()));
             } else {
                 double side = inside ? covers : covers + extent.face() + PROUD;
                 String note = inside ? "grain upright" : "grain upright, cut out behind to go round the corner";
-                blocks.add(new LooseBlock(Kind.CORNER, where, 1, extent.high(), side, side, extent.wood(), note));
+                blocks.add(new LooseBlock(
+                        Kind.CORNER,
+                        where,
+                        1,
+                        extent.high(),
+                        side,
+                        side,
+                        extent.wood(),
+                        note,
+                        2 * extent.courses(),
+                        2 * extent.area()));
             }
         });
     }
@@ -131,13 +161,17 @@ public final class LooseBlocks {
                         course.face(),
                         course.box().bottom(),
                         course.box().top(),
-                        wood(course)))
+                        wood(course),
+                        1,
+                        job.section().body(course.body()).outline().area()))
                 .reduce((a, b) -> new Extent(
                         Math.min(a.back, b.back),
                         Math.max(a.face, b.face),
                         Math.min(a.bottom, b.bottom),
                         Math.max(a.top, b.top),
-                        a.wood));
+                        a.wood,
+                        a.courses + b.courses,
+                        a.area + b.area));
     }
 
     private String wood(Course course) {

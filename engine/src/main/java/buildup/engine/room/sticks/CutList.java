@@ -87,6 +87,11 @@ public record CutList(
         return of(job, blocks, Shop.NONE, Limit.usual(), new Notices());
     }
 
+    /** Where pieces longer than any stick are joined: known without a cutting plan. */
+    public static List<Splice.Joint> splices(Job job, Shop shop) {
+        return Lots.of(job, List.of(), shop, new Notices()).joints();
+    }
+
     /**
      * What is glued up before it is put up.
      *

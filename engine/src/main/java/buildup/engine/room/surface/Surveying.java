@@ -2,6 +2,7 @@ package buildup.engine.room.surface;
 
 import buildup.engine.room.plan.Measured;
 import buildup.engine.room.plan.MeasuredRoom;
+import buildup.engine.room.plan.Station;
 import buildup.engine.room.plan.Stretch;
 import buildup.engine.room.plan.WallRun;
 import buildup.engine.room.run.Course;
@@ -17,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** Asks what the room as it was measured leaves along the runs of a job. */
@@ -48,7 +50,7 @@ public final class Surveying {
         return new Surfaced(
                 surveying.gaps,
                 ways,
-                CrownRolling.of(section, job.get(), surveying.gaps),
+                CrownRolling.of(section, job.get(), surveying.underCeilings()),
                 CrownTilting.of(section, job.get()));
     }
 
@@ -60,9 +62,9 @@ public final class Surveying {
                 Stretch stretch = run.stretches().get(j);
                 List<Fit> fits = fits(i, job.frames().get(i).get(j));
                 MeasuredRoom measured = stretch.surfaces();
-                measured.ceiling().ifPresent(found -> along(run, stretch, fits, Surface.CEILING, found));
-                measured.floor().ifPresent(found -> along(run, stretch, fits, Surface.FLOOR, found));
-                measured.wall().ifPresent(found -> along(run, stretch, fits, Surface.WALL, found));
+                measured.ceiling().ifPresent(found -> gaps.addAll(along(run, stretch, fits, Surface.CEILING, found)));
+                measured.floor().ifPresent(found -> gaps.addAll(along(run, stretch, fits, Surface.FLOOR, found)));
+                measured.wall().ifPresent(found -> gaps.addAll(along(run, stretch, fits, Surface.WALL, found)));
                 if (stretch.corner().isPresent()) {
                     Stretch next = run.after(j);
                     agree(
@@ -83,13 +85,35 @@ public final class Surveying {
         gaps.stream().filter(GapAlong::clashes).forEach(this::clash);
     }
 
+    /**
+     * The gaps under ceilings; a stretch that is not measured, of a run that is measured elsewhere, has the ceiling of the
+     * section over it.
+     */
+    private List<GapAlong> underCeilings() {
+        List<GapAlong> all = new ArrayList<>(gaps);
+        OptionalDouble even = section.stack().space().ceiling();
+        for (int i = 0; i < job.plan().runs().size() && even.isPresent(); i++) {
+            WallRun run = job.plan().runs().get(i);
+            boolean some = run.stretches().stream()
+                    .anyMatch(stretch -> stretch.surfaces().ceiling().isPresent());
+            for (int j = 0; j < (some && !run.opening() ? run.stretches().size() : 0); j++) {
+                Stretch stretch = run.stretches().get(j);
+                if (stretch.surfaces().ceiling().isEmpty()) {
+                    Measured level = new Measured(List.of(new Station(0, even.getAsDouble())));
+                    all.addAll(along(run, stretch, fits(i, job.frames().get(i).get(j)), Surface.CEILING, level));
+                }
+            }
+        }
+        return all;
+    }
+
     private List<Fit> fits(int run, Frame frame) {
         return job.fits().stream()
                 .filter(fit -> fit.run() == run && fit.frame().equals(frame) && !fit.selfReturn())
                 .toList();
     }
 
-    private void along(WallRun run, Stretch stretch, List<Fit> fits, Surface surface, Measured measured) {
+    private List<GapAlong> along(WallRun run, Stretch stretch, List<Fit> fits, Surface surface, Measured measured) {
         Space space = section.stack().space();
         ToDoubleFunction<Fit> near = switch (surface) {
             case CEILING -> fit -> space.reach(section.body(fit.course().body()).outline());
@@ -101,6 +125,7 @@ public final class Surveying {
                 .max(Comparator.comparingDouble(near)
                         .thenComparing(fit -> fit.course().trim()))
                 .map(Fit::course);
+        List<GapAlong> found = new ArrayList<>();
         for (Fit fit : fits) {
             if (nearest.filter(fit.course()::equals).isPresent() && meets(surface, fit)) {
                 double level = surface == Surface.CEILING ? near.applyAsDouble(fit) : -near.applyAsDouble(fit);
@@ -108,9 +133,10 @@ public final class Surveying {
                 double from = Math.max(0, fit.start());
                 double to = Math.min(stretch.length(), fit.start() + fit.wall());
                 Measured gap = measured.between(from, to).from(level, sign);
-                gaps.add(new GapAlong(run.name(), fit.stretch(), surface, fit, gap, stretch.mark()));
+                found.add(new GapAlong(run.name(), fit.stretch(), surface, fit, gap, stretch.mark()));
             }
         }
+        return found;
     }
 
     /** A wall is met by what is drawn on it alone. */

@@ -197,6 +197,14 @@ class LandingsTest {
         assertThat(landing(masonry).into()).isEqualTo(Landing.Into.MASONRY);
     }
 
+    /** 144 less 1 at either end are 142: 9 spaces of 15.78, since 8 of 16 are too few. */
+    @Test
+    void where_a_row_stands_evenly_its_own_spacing_is_told() {
+        Landing base = landing(ask("piece: base, at: { up: 3 }", "studs: masonry,", ""));
+        assertThat(base.places()).hasSize(10);
+        assertThat(base.best().spacing()).isCloseTo(142.0 / 9, EXACT);
+    }
+
     @Test
     void what_is_known_of_one_stretch_goes_before_what_is_known_of_the_run() {
         Answer answer = ask("piece: base, at: { up: 3 }, first: 8", STUDS, ", studs: { every: 16, first: 8 }");

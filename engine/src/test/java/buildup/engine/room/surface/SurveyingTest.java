@@ -144,6 +144,20 @@ class SurveyingTest {
         assertThat(rolled(hall, "one", "lowest place").down()).isCloseTo(0.5, EXACT);
     }
 
+    /** The section's ceiling is at 6: beside a stretch that falls to 5-3/4 at its corner the next one is level and 1/4 higher. */
+    @Test
+    void a_stretch_that_nobody_measured_is_rolled_with_the_rest_of_its_run() {
+        Asked hall = of(
+                HALL,
+                OPEN,
+                "{ name: one, length: 100, corner: inside 90, ceiling: [[0, 6], [100, 5-3/4]] }",
+                "{ name: two, length: 100 }");
+        assertThat(rolled(hall, "two", "left end").down()).isCloseTo(0, EXACT);
+        assertThat(rolled(hall, "two", "left end").spring()).isCloseTo(38, EXACT);
+        assertThat(rolled(hall, "one", "right end").down()).isCloseTo(0.25, EXACT);
+        assertThat(hall.surfaced().gaps()).extracting(GapAlong::stretch).doesNotContain("two");
+    }
+
     private static Rolled rolled(Asked asked, String stretch, String where) {
         return asked.surfaced().rolled().stream()
                 .filter(one -> one.of().stretch().equals(stretch) && one.where().equals(where))
