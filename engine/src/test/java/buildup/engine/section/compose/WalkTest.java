@@ -199,4 +199,24 @@ class WalkTest {
         assertThat(List.of(Section.letter(0), Section.letter(25), Section.letter(26), Section.letter(701)))
                 .containsExactly("A", "Z", "AA", "ZZ");
     }
+
+    /** The ring leaves framing at both posts: it begins at the lower, though the other is nearer the wall. */
+    @Test
+    void of_two_posts_below_it_begins_at_the_one_that_is_left_lowest() {
+        String near = "name: near, kind: framing, section: [out 1, up 5], back: 2, top: 1";
+        String far = "name: far, kind: framing, section: [out 1, up 5], back: 8, top: 0";
+        String leg = "name: leg, section: [out 1, up 1], back: 8, bottom: 0";
+        String beam = "name: beam, section: [out 12, up 1], back: 0, bottom: 1";
+        assertThat(Bench.loose(near, far, leg, beam).walk())
+                .containsExactly("leg up 1.000", "beam out 3.000", "beam up 1.000", "beam top 12.000");
+    }
+
+    @Test
+    void of_two_posts_of_one_height_it_begins_at_the_one_nearer_the_wall() {
+        String near = "name: near, kind: framing, section: [out 1, up 5], back: 2, top: 1";
+        String far = "name: far, kind: framing, section: [out 1, up 5], back: 8, top: 1";
+        String beam = "name: beam, section: [out 12, up 1], back: 0, bottom: 1";
+        assertThat(Bench.loose(near, far, beam).walk())
+                .containsExactly("beam out 5.000", "beam out 3.000", "beam up 1.000", "beam top 12.000");
+    }
 }
