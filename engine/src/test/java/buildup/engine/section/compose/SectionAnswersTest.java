@@ -171,6 +171,41 @@ class SectionAnswersTest {
         assertThat(Optional.of(said.standing("low").counted())).contains(false);
     }
 
+    /** With fastenings given, they decide: not that a back lies flat on the wall. */
+    @Test
+    void a_piece_for_which_fastenings_are_given_is_fixed_where_they_hold_it_and_not_elsewhere() {
+        Section section = Bench.onWall("name: low, profile: board 1 x 2, back: wall, bottom: 0")
+                .section();
+        for (boolean held : new boolean[] {true, false}) {
+            Set<Integer> pieces = held ? Set.of(0) : Set.of();
+            Standing low = section.heldBy(new Fastened(Set.of(0), pieces, pieces), new Notices())
+                    .standing()
+                    .get(0);
+            assertThat(low.fixed()).isEqualTo(held);
+            assertThat(low.grounded()).isEqualTo(held);
+            assertThat(low.counted()).isFalse();
+        }
+    }
+
+    @Test
+    void a_reveal_runs_away_from_its_joint_and_a_flush_one_the_way_it_would() {
+        Point joint = new Point(1, 2);
+        assertThat(new Reveal(0, 1, 0.5, Reveal.Along.LEVEL, joint, new Point(0.5, 2), 0).way())
+                .isEqualTo(new Point(-1, 0));
+        assertThat(new Reveal(0, 1, 0, Reveal.Along.LEVEL, joint, joint, 0).way())
+                .isEqualTo(new Point(1, 0));
+        assertThat(new Reveal(0, 1, 0, Reveal.Along.UPRIGHT, joint, joint, 0).way())
+                .isEqualTo(new Point(0, 1));
+    }
+
+    @Test
+    void the_projection_of_a_member_is_its_greatest() {
+        Section section = Bench.onWall("name: bed, profile: check-bed 1-1/4 x 1-3/8, back: wall, bottom: 0")
+                .section();
+        assertThat(section.members().stream().map(Member::projection).map(Bench::three))
+                .containsExactly("0.250", "1.250", "1.250", "1.250");
+    }
+
     /** Of what fastenings pin nothing is said, and what stands on it hangs on nothing that only hangs. */
     @Test
     void what_is_pinned_is_not_said_to_hang_nor_what_stands_on_it_to_stand_on_what_hangs() {
