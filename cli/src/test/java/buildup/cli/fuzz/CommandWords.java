@@ -25,7 +25,7 @@ final class CommandWords {
     /**
      * How often each command is asked; one that is not in the list as often as {@link #USUAL_SHARE}. All answers to one question
      * take as long as a dozen edits, pages of drawings or a page that follows its file as long as a hundred. So a third of the
-     * questions goes to what asks everything, a hundredth to what draws all of it, and a million can be asked in an afternoon.
+     * questions goes to what asks everything, a hundredth to what draws all of it, and a million can be asked in a day.
      */
     private static final Map<String, Integer> SHARES = Map.ofEntries(
             Map.entry("report", 160),
