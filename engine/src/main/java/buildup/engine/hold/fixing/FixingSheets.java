@@ -113,10 +113,7 @@ public final class FixingSheets {
                         Quantity.FORCE,
                         proposal -> proposal.fixed().allowable())
                 .flag("holds", "holds", proposal -> proposal.fixed().holds())
-                .flag(
-                        "reach",
-                        "tool gets there",
-                        proposal -> proposal.fixed().reach().free())
+                .flag("reach", "tool fits", proposal -> proposal.fixed().reach().free())
                 .saying("reason", "why there", Proposal::reason)
                 .both()
                 .silent()
@@ -154,7 +151,7 @@ public final class FixingSheets {
                 .measure("allowable", "pull", Quantity.FORCE, Fixed::allowable)
                 .lengthIf("edge", "edge", Fixed::edge)
                 .flag("holds", "holds", Fixed::holds)
-                .flag("reach", "tool gets there", nail -> nail.reach().free())
+                .flag("reach", "tool fits", nail -> nail.reach().free())
                 .json()
                 .saying("bites", "bite in", this::bites)
                 .words("hidden", "head", nail -> hidden(nail.hiding()))
@@ -211,7 +208,7 @@ public final class FixingSheets {
     private String tool(Fixed nail) {
         return nail.reach().inTheWay().isPresent()
                 ? section.name(nail.reach().inTheWay().getAsInt()) + " is in its way"
-                : nail.reach().tool().isPresent() ? "gets there" : "not looked at";
+                : nail.reach().tool().isPresent() ? "fits" : "not looked at";
     }
 
     /** The rules that decide whether it holds, where they are not met; all of them stand as figures in JSON. */

@@ -33,9 +33,30 @@ public record Reveal(int piece, int over, double amount, Along along, Point at, 
         }
     }
 
+    /** What an eye takes it for. */
+    public enum Kind {
+        FLUSH,
+        REVEAL,
+        EXPOSED_FACE;
+
+        /** The word for it in reports. */
+        public String word() {
+            return switch (this) {
+                case FLUSH -> "flush";
+                case REVEAL -> "reveal";
+                case EXPOSED_FACE -> "exposed face";
+            };
+        }
+    }
+
+    /** What an eye takes it for. */
+    public Kind kind() {
+        return !shows() ? Kind.FLUSH : isFace(amount) ? Kind.EXPOSED_FACE : Kind.REVEAL;
+    }
+
     /** Whether an eye compares it with others: what is set back shows, and is no face of its own. */
     public boolean compares() {
-        return shows() && !isFace(amount);
+        return kind() == Kind.REVEAL;
     }
 
     /** Whether so long a set-back, in, reads as an exposed face. */

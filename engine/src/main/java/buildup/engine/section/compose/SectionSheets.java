@@ -137,7 +137,9 @@ public final class SectionSheets {
                         reveal -> reveal.at().x(),
                         reveal -> reveal.at().y())
                 .length("step", "step", Reveal::step)
-                .table(reveals, "piece", "over", "amount", "along", "step", "at")
+                .words("reads", "reads as", reveal -> reveal.kind().word())
+                .text()
+                .table(reveals, "piece", "over", "amount", "reads", "along", "step", "at")
                 .sheet();
     }
 

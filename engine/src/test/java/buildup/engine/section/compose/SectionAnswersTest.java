@@ -75,6 +75,9 @@ class SectionAnswersTest {
         for (double[] row : new double[][] {{0, 0, 0}, {0.5, 1, 0}, {1, 1, 0}, {1.25, 0, 1}}) {
             Reveal reveal = new Reveal(0, 1, row[0], Reveal.Along.LEVEL, new Point(0, 0), new Point(row[0], 0), 0);
             assertThat(reveal.compares()).as("" + row[0]).isEqualTo(row[1] > 0);
+            assertThat(reveal.kind().word())
+                    .as("" + row[0])
+                    .isEqualTo(row[2] > 0 ? "exposed face" : row[1] > 0 ? "reveal" : "flush");
             assertThat(Reveal.isFace(row[0])).as("" + row[0]).isEqualTo(row[2] > 0);
         }
     }
