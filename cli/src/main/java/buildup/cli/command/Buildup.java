@@ -14,6 +14,7 @@ import java.util.function.IntSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.TypeConversionException;
 
 /** The program as a whole: its commands by name. */
 @Command(
@@ -119,12 +120,27 @@ public final class Buildup {
             command.getCommandSpec().version(version());
         }
         CommandFaults faults = new CommandFaults(streams, words);
-        return line.setExpandAtFiles(false)
+        return line.registerConverter(double.class, Buildup::number)
+                .registerConverter(Double.class, Buildup::number)
+                .setExpandAtFiles(false)
                 .setOut(streams.out())
                 .setErr(streams.err())
                 .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setParameterExceptionHandler(faults)
                 .setExecutionExceptionHandler(faults);
+    }
+
+    /** A number that can be counted with; Java would also take the words for what is none, and for what is without end. */
+    private static double number(String text) {
+        try {
+            double number = Double.parseDouble(text);
+            if (Double.isFinite(number)) {
+                return number;
+            }
+        } catch (NumberFormatException none) {
+            throw new TypeConversionException("'" + text + "' is not a number");
+        }
+        throw new TypeConversionException("'" + text + "' is not a number to count with");
     }
 
     /** A value may begin with a hyphen, as {@code -1/2}. */

@@ -2,6 +2,7 @@ package buildup.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.cli.Ran;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.Streams;
 import java.io.ByteArrayInputStream;
@@ -178,6 +179,21 @@ class BuildupTest {
         @Override
         public Integer call() throws Exception {
             return fault.call();
+        }
+    }
+
+    @Test
+    void what_is_no_number_to_count_with_is_refused_wherever_one_is_asked_for() {
+        for (String none : new String[] {"NaN", "Infinity", "-Infinity", "1e999", "x", ""}) {
+            for (String[] words : new String[][] {
+                {"profile", "cove 3/4", "--tilt", none},
+                {"cuts", "-", "--seconds", none},
+                {"trace", "-", "--rotate", none}
+            }) {
+                Ran ran = Ran.of(words);
+                assertThat(ran.code()).as(String.join(" ", words)).isEqualTo(ExitCode.REFUSED);
+                assertThat(ran.err()).contains("'" + none + "' is not a number");
+            }
         }
     }
 }

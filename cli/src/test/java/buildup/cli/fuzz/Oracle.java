@@ -112,10 +112,11 @@ final class Oracle {
                 return Optional.of("half of " + file.getKey().replaceAll(".*\\.", "") + ", " + command(asked));
             }
         }
-        int at = asked.words().indexOf("json");
-        boolean json = at > 0
-                && List.of("--format", "--to").contains(asked.words().get(at - 1))
-                && !asked.words().contains("-o");
+        // behind -- stand names of files, whatever they look like
+        int end = asked.words().indexOf("--");
+        List<String> words = end < 0 ? asked.words() : asked.words().subList(0, end);
+        int at = words.indexOf("json");
+        boolean json = at > 0 && List.of("--format", "--to").contains(words.get(at - 1)) && !words.contains("-o");
         boolean help = new String(outcome.out(), UTF_8).startsWith("Usage: ");
         return json && !help && outcome.out().length > 0 && !whole("out.json", outcome.out())
                 ? Optional.of("half of json, " + command(asked))
