@@ -5,10 +5,13 @@ import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Columns;
 import buildup.shared.sheet.Sheet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 
 /** What there is to nail to, as sheets. */
 public final class FramingSheets {
@@ -17,12 +20,12 @@ public final class FramingSheets {
     /** All of them; those of which nothing is known are not written. */
     public static List<Sheet> of(Section section, Framed framed) {
         return List.of(
-                landings(section, "landings", "ROWS ON STUDS AND JOISTS", framed.landings()),
-                landings(section, "proposedLandings", "PROPOSED ROWS ON STUDS AND JOISTS", framed.proposed()),
+                landings(section, "landings", "ROWS ON STUDS AND JOISTS", false, framed.landings()),
+                landings(section, "proposedLandings", "PROPOSED ROWS ON STUDS AND JOISTS", true, framed.proposed()),
                 blocks(section::name, framed.blocks()));
     }
 
-    private static Sheet landings(Section section, String key, String title, List<Landing> landings) {
+    private static Sheet landings(Section section, String key, String title, boolean proposed, List<Landing> landings) {
         Columns<Landing> columns = Sheet.of(key, title, landings)
                 .name("run", "run", Landing::run)
                 .name("stretch", "stretch", Landing::stretch)
@@ -40,8 +43,24 @@ public final class FramingSheets {
                 .count("missesThen", "then missing", landing -> landing.best().misses());
         return columns.table(
                         title + "; first, every: how to set the row out so that most of it lands",
+                        told(proposed, landings))
+                .sheet()
+                .askedIf(!landings.isEmpty());
+    }
+
+    /** What people read: proposed rows by their pieces, as they have no names; bites and misses where there are any. */
+    private static String[] told(boolean proposed, List<Landing> landings) {
+        Set<String> none = new HashSet<>(List.of("bite", "off", "missesThen"));
+        for (Landing landing : landings) {
+            none.removeIf(key -> switch (key) {
+                case "bite" -> landing.bite().isPresent();
+                case "off" -> !landing.misses().isEmpty();
+                default -> landing.best().misses() > 0;
+            });
+        }
+        return Stream.of(
                         "stretch",
-                        "name",
+                        proposed ? "piece" : "name",
                         "into",
                         "nails",
                         "lands",
@@ -51,8 +70,8 @@ public final class FramingSheets {
                         "first",
                         "spacing",
                         "missesThen")
-                .sheet()
-                .askedIf(!landings.isEmpty());
+                .filter(key -> landings.isEmpty() || !none.contains(key))
+                .toArray(String[]::new);
     }
 
     /** Where anywhere will do, nothing is said. */
