@@ -18,11 +18,11 @@ import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Box;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -77,6 +77,9 @@ final class QuickFigures {
             "overhang", Shadow::overhang,
             "depth", Shadow::depth);
 
+    /** The figures of a shadow for which it has to be known what casts it. */
+    private static final Set<String> OF_CASTERS = Set.of("overhang", "depth");
+
     private static final Map<String, Function<Coverage, Double>> OF_COVERAGE =
             Map.of("exposed", Coverage::exposed, "seen", Coverage::seen, "hiddenShare", Coverage::hiddenShare);
 
@@ -84,7 +87,6 @@ final class QuickFigures {
     private final Composer.Known known;
     private final List<Eye> eyes;
     private final List<Light> lights;
-    private final Map<String, List<Coverage>> covered = new HashMap<>();
     private Optional<Lights> lighting = Optional.empty();
     private Optional<Eyes> seeing = Optional.empty();
 
@@ -181,40 +183,41 @@ final class QuickFigures {
             case "coverage" -> coverage(section, column, named, found);
             default -> shadows(section, column, named, found);
         }
-        return found.stream()
-                .filter(OptionalDouble::isPresent)
-                .map(OptionalDouble::getAsDouble)
-                .filter(Double::isFinite)
-                .toList();
+        List<Double> figures = new ArrayList<>(found.size());
+        for (OptionalDouble one : found) {
+            if (one.isPresent() && Double.isFinite(one.getAsDouble())) {
+                figures.add(one.getAsDouble());
+            }
+        }
+        return figures;
     }
 
     private void coverage(Section section, String column, Map<String, String> named, List<OptionalDouble> found) {
         for (Eye eye : eyes) {
             if (goesBy(named, "eye", eye.name())) {
-                for (Coverage coverage : covered.computeIfAbsent(eye.name(), any -> covered(section, eye))) {
-                    if (goesBy(named, "piece", section.name(coverage.body()))) {
-                        found.add(OptionalDouble.of(taken(OF_COVERAGE, column, coverage)));
-                    }
+                for (Coverage coverage : covered(section, eye, named)) {
+                    found.add(OptionalDouble.of(taken(OF_COVERAGE, column, coverage)));
                 }
             }
         }
     }
 
-    private List<Coverage> covered(Section section, Eye eye) {
+    private List<Coverage> covered(Section section, Eye eye, Map<String, String> named) {
         if (seeing.isEmpty()) {
             seeing = Optional.of(Eyes.asked(section));
         }
-        return seeing.get().covered(eye);
+        return seeing.get().covered(eye, body -> goesBy(named, "piece", section.name(body)));
     }
 
     private void shadows(Section section, String column, Map<String, String> named, List<OptionalDouble> found) {
         if (lighting.isEmpty()) {
             lighting = Optional.of(Lights.asked(section, known));
         }
+        boolean casters = OF_CASTERS.contains(column);
         for (Light light : lights) {
             if (goesBy(named, "light", light.name())) {
                 lighting.get()
-                        .shadows(light, member -> is(section, member, named, "on"))
+                        .shadows(light, member -> is(section, member, named, "on"), casters)
                         .forEach(shadow -> found.add(taken(OF_SHADOW, column, shadow)));
             }
         }

@@ -83,7 +83,7 @@ final class QuickJudge implements StackJudge {
         Memory own = memory.get();
         Notices said = new Notices();
         List<Placed> placed = StackPlacing.place(stack.get(), said, own.seats);
-        if (said.refused() || placed.stream().allMatch(one -> one.piece().kind() == PieceKind.FRAMING)) {
+        if (said.refused() || allFraming(placed)) {
             return StackJudgment.NOT_BUILT;
         }
         return Composer.staged(stack.get(), placed, own.known)
@@ -91,6 +91,15 @@ final class QuickJudge implements StackJudge {
                         staged, own.known, stack.get().eyes(), stack.get().lights()))
                 .flatMap(figures -> judged(figures, unmet))
                 .orElseGet(() -> composed(texts));
+    }
+
+    private static boolean allFraming(List<Placed> placed) {
+        for (Placed one : placed) {
+            if (one.piece().kind() != PieceKind.FRAMING) {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override

@@ -64,6 +64,9 @@ final class StackVariants {
     /** What was read of each piece; nothing where it is left out. */
     private final List<Part<Optional<Piece>>> pieces = new ArrayList<>();
 
+    /** A piece that other sizes do not change is one piece to all who know it again as the same. */
+    private final Map<Piece, Piece> alike = new ConcurrentHashMap<>();
+
     private final Part<Stack> rest;
 
     StackVariants(Document document, FreeSizes free, Catalog catalog) {
@@ -136,6 +139,9 @@ final class StackVariants {
                 .known()
                 .map(known -> known.blocks().stack());
         stack.ifPresent(read -> {
+            if (alike.size() >= MOST) {
+                alike.clear();
+            }
             rest.put(texts, read);
             for (int i = 0; i < names.size(); i++) {
                 String name = names.get(i);
@@ -144,6 +150,7 @@ final class StackVariants {
                                 texts,
                                 read.pieces().stream()
                                         .filter(piece -> piece.name().equals(name))
+                                        .map(piece -> alike.computeIfAbsent(piece, any -> piece))
                                         .findFirst());
             }
         });

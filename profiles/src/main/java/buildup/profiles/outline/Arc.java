@@ -2,10 +2,50 @@ package buildup.profiles.outline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** A circular arc round {@code center}, less than a full turn. */
-public record Arc(Point from, Point to, Point center, boolean counterclockwise) implements Segment {
+/**
+ * A circular arc round {@code center}, less than a full turn. Its angles and its box are worked out when they are first
+ * asked for and kept: they are asked for far more often than arcs are made.
+ */
+public final class Arc implements Segment {
     private static final double QUARTER = Math.PI / 2;
+
+    private final Point from;
+    private final Point to;
+    private final Point center;
+    private final boolean counterclockwise;
+    private double start = Double.NaN;
+    private double sweep = Double.NaN;
+    private Optional<Box> box = Optional.empty();
+
+    /** An arc; both ends have to be as far from the center. */
+    public Arc(Point from, Point to, Point center, boolean counterclockwise) {
+        this.from = from;
+        this.to = to;
+        this.center = center;
+        this.counterclockwise = counterclockwise;
+    }
+
+    @Override
+    public Point from() {
+        return from;
+    }
+
+    @Override
+    public Point to() {
+        return to;
+    }
+
+    /** What it goes round. */
+    public Point center() {
+        return center;
+    }
+
+    /** Which way it goes round. */
+    public boolean counterclockwise() {
+        return counterclockwise;
+    }
 
     /** Its radius, in. */
     public double radius() {
@@ -14,11 +54,21 @@ public record Arc(Point from, Point to, Point center, boolean counterclockwise) 
 
     /** Angle of the start seen from the center, radians. */
     public double startAngle() {
-        return from.minus(center).angle();
+        if (Double.isNaN(start)) {
+            start = from.minus(center).angle();
+        }
+        return start;
     }
 
     /** Angle swept, radians: positive counterclockwise; 0 when the ends coincide, for no arc is a full turn. */
     public double sweep() {
+        if (Double.isNaN(sweep)) {
+            sweep = swept();
+        }
+        return sweep;
+    }
+
+    private double swept() {
         double walked = walkedTo(to.minus(center).angle());
         double least = Tolerance.COINCIDENT / Math.max(radius(), Tolerance.COINCIDENT);
         if (walked <= least || 2 * Math.PI - walked <= least) {
@@ -100,14 +150,21 @@ public record Arc(Point from, Point to, Point center, boolean counterclockwise) 
 
     @Override
     public Box box() {
-        Box box = Box.of(from, to);
+        if (box.isEmpty()) {
+            box = Optional.of(around());
+        }
+        return box.get();
+    }
+
+    private Box around() {
+        Box around = Box.of(from, to);
         for (int quarter = 0; quarter < 4; quarter++) {
             double t = atAngle(quarter * QUARTER);
             if (t > 0 && t < 1) {
-                box = box.with(extreme(quarter));
+                around = around.with(extreme(quarter));
             }
         }
-        return box;
+        return around;
     }
 
     private Point extreme(int quarter) {
@@ -176,5 +233,26 @@ public record Arc(Point from, Point to, Point center, boolean counterclockwise) 
                 .times(from.cross(to) / 6)
                 .plus(center.times(segment))
                 .plus(middle.times(reach));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Arc arc
+                && counterclockwise == arc.counterclockwise
+                && from.equals(arc.from)
+                && to.equals(arc.to)
+                && center.equals(arc.center);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * (31 * (31 * from.hashCode() + to.hashCode()) + center.hashCode())
+                + Boolean.hashCode(counterclockwise);
+    }
+
+    @Override
+    public String toString() {
+        return "Arc[from=" + from + ", to=" + to + ", center=" + center + ", counterclockwise=" + counterclockwise
+                + "]";
     }
 }

@@ -1,6 +1,7 @@
 package buildup.profiles.outline;
 
 import java.util.Collection;
+import java.util.Iterator;
 
 /** An upright rectangle: back and face are its least and greatest x, bottom and top its least and greatest y. */
 public record Box(double back, double bottom, double face, double top) {
@@ -27,7 +28,15 @@ public record Box(double back, double bottom, double face, double top) {
 
     /** The box round all of {@code boxes}, which must hold at least one. */
     public static Box around(Collection<Box> boxes) {
-        return boxes.stream().reduce(Box::with).orElseThrow(() -> new IllegalArgumentException("no box to go round"));
+        Iterator<Box> each = boxes.iterator();
+        if (!each.hasNext()) {
+            throw new IllegalArgumentException("no box to go round");
+        }
+        Box around = each.next();
+        while (each.hasNext()) {
+            around = around.with(each.next());
+        }
+        return around;
     }
 
     /** The least box that holds both. */

@@ -11,11 +11,16 @@ import java.util.List;
 public final class Outline {
     private final List<Stroke> strokes;
     private final Box box;
+    /** Worked out when it is first asked for: a search asks for those of the same outlines again and again. */
+    private double area = Double.NaN;
 
     private Outline(List<Stroke> strokes) {
         this.strokes = List.copyOf(strokes);
-        this.box = Box.around(
-                this.strokes.stream().map(stroke -> stroke.segment().box()).toList());
+        Box around = this.strokes.get(0).segment().box();
+        for (Stroke stroke : this.strokes) {
+            around = around.with(stroke.segment().box());
+        }
+        this.box = around;
     }
 
     /**
@@ -93,6 +98,13 @@ public final class Outline {
 
     /** Exact area in square inches (Green's theorem over the true segments). */
     public double area() {
+        if (Double.isNaN(area)) {
+            area = enclosed();
+        }
+        return area;
+    }
+
+    private double enclosed() {
         // measured from a corner of its own: an outline far from the origin loses no digits
         Motion home = Motion.shift(-box.back(), -box.bottom());
         return strokes.stream()
@@ -178,12 +190,17 @@ public final class Outline {
 
     /** Whether the outline is four level and upright lines. */
     public boolean isRectangle() {
-        return strokes.size() == 4
-                && strokes.stream()
-                        .allMatch(stroke -> stroke.segment() instanceof Line line
-                                && (Tolerance.same(line.from().x(), line.to().x())
-                                        || Tolerance.same(
-                                                line.from().y(), line.to().y())));
+        if (strokes.size() != 4) {
+            return false;
+        }
+        for (Stroke stroke : strokes) {
+            if (!(stroke.segment() instanceof Line line)
+                    || !(Tolerance.same(line.from().x(), line.to().x())
+                            || Tolerance.same(line.from().y(), line.to().y()))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     @Override

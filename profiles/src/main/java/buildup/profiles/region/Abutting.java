@@ -1,5 +1,6 @@
 package buildup.profiles.region;
 
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -37,37 +38,123 @@ public final class Abutting {
         Optional<Abutment> of(int first, int second);
     }
 
+    /** Two outlines that are near each other, by their numbers, the lesser first, and how they meet. */
+    public record Neighbors(int first, int second, Abutment meeting) {}
+
+    /** All that are near each other, by their numbers; absent where it is in doubt how two of them meet. */
+    public static Optional<List<Neighbors>> neighbors(List<Outline> outlines, Meetings meetings) {
+        List<Neighbors> all = new ArrayList<>();
+        for (int i = 0; i < outlines.size(); i++) {
+            Box box = outlines.get(i).box();
+            for (int j = i + 1; j < outlines.size(); j++) {
+                if (box.near(outlines.get(j).box(), 2 * Tolerance.TOUCHING)) {
+                    Optional<Abutment> meeting = meetings.of(i, j);
+                    if (meeting.isEmpty()) {
+                        return Optional.empty();
+                    }
+                    all.add(new Neighbors(i, j, meeting.get()));
+                }
+            }
+        }
+        return Optional.of(all);
+    }
+
     /**
      * The parts of the union, as {@link WeldedOutlines#union} tells them; nothing where only an overlay can say. The air
      * that they enclose is in their holes, and nowhere else.
      */
     public static Optional<List<Part>> union(List<Outline> outlines, Meetings meetings) {
-        List<List<Abutment.Covered>> covered = new ArrayList<>();
-        outlines.forEach(outline -> covered.add(new ArrayList<>()));
-        for (int i = 0; i < outlines.size(); i++) {
-            for (int j = i + 1; j < outlines.size(); j++) {
-                if (outlines.get(i).box().near(outlines.get(j).box(), 2 * Tolerance.TOUCHING)) {
-                    Optional<Abutment> meeting = meetings.of(i, j);
-                    if (meeting.isEmpty()) {
-                        return Optional.empty();
-                    }
-                    covered.get(i).addAll(meeting.get().ofFirst());
-                    covered.get(j).addAll(meeting.get().ofSecond());
-                }
+        return neighbors(outlines, meetings)
+                .flatMap(all -> left(outlines, all, new Memory()))
+                .flatMap(left -> left.parts(true));
+    }
+
+    /**
+     * The same parts without their holes, for whoever asks for the outside alone.
+     *
+     * @param neighbors all outlines that are near each other
+     * @param memory of the outlines that were asked about last
+     */
+    public static Optional<List<Part>> outside(List<Outline> outlines, List<Neighbors> neighbors, Memory memory) {
+        return left(outlines, neighbors, memory).flatMap(left -> left.parts(false));
+    }
+
+    /**
+     * What was left of each outline, by its number, when it was asked about last: stacks beside each other in a search
+     * share most of their outlines with all that lies against them. One thread asks.
+     */
+    public static final class Memory {
+        private final List<Optional<Left>> last = new ArrayList<>();
+
+        private Optional<Left> of(int number, Outline outline, List<Abutment> meetings) {
+            return number < last.size()
+                    ? last.get(number).filter(left -> left.isOf(outline, meetings))
+                    : Optional.empty();
+        }
+
+        private void put(int number, Left left) {
+            while (last.size() <= number) {
+                last.add(Optional.empty());
             }
+            last.set(number, Optional.of(left));
+        }
+    }
+
+    /** What no other outline lies against of one; the outline and its meetings are known again only as the same. */
+    private record Left(Outline outline, List<Abutment> meetings, List<Bound> bounds) {
+        @SuppressWarnings("ReferenceEquality") // what is alike but not the same is worked out again: that is cheaper
+        boolean isOf(Outline other, List<Abutment> its) {
+            boolean same = outline == other && meetings.size() == its.size();
+            for (int i = 0; same && i < its.size(); i++) {
+                same = meetings.get(i) == its.get(i);
+            }
+            return same;
+        }
+    }
+
+    private static Optional<Abutting> left(List<Outline> outlines, List<Neighbors> neighbors, Memory memory) {
+        List<List<Abutment>> meetings = new ArrayList<>(outlines.size());
+        for (int i = 0; i < outlines.size(); i++) {
+            meetings.add(new ArrayList<>());
+        }
+        for (Neighbors two : neighbors) {
+            meetings.get(two.first).add(two.meeting);
+            meetings.get(two.second).add(two.meeting);
         }
         Abutting abutting = new Abutting(outlines);
         for (int i = 0; i < outlines.size(); i++) {
-            if (!abutting.leave(i, covered.get(i))) {
+            Optional<Left> known = memory.of(i, outlines.get(i), meetings.get(i));
+            if (known.isPresent()) {
+                abutting.left.addAll(known.get().bounds);
+                continue;
+            }
+            int before = abutting.left.size();
+            if (!abutting.leave(i, covered(i, neighbors))) {
                 return Optional.empty();
             }
+            List<Bound> own = List.copyOf(abutting.left.subList(before, abutting.left.size()));
+            memory.put(i, new Left(outlines.get(i), meetings.get(i), own));
         }
-        return abutting.parts();
+        return Optional.of(abutting);
+    }
+
+    private static List<Abutment.Covered> covered(int outline, List<Neighbors> neighbors) {
+        List<Abutment.Covered> covered = new ArrayList<>();
+        for (Neighbors two : neighbors) {
+            if (two.first == outline) {
+                covered.addAll(two.meeting.ofFirst());
+            } else if (two.second == outline) {
+                covered.addAll(two.meeting.ofSecond());
+            }
+        }
+        return covered;
     }
 
     /** Keeps what of an outline no other lies against; false where two lie against one stretch, or a scrap is left. */
     private boolean leave(int outline, List<Abutment.Covered> covered) {
-        covered.sort(Comparator.comparingInt(Abutment.Covered::stroke).thenComparingDouble(Abutment.Covered::start));
+        if (covered.size() > 1) {
+            covered.sort(Abutting::inOrder);
+        }
         List<Stroke> strokes = outlines.get(outline).strokes();
         int next = 0;
         for (int stroke = 0; stroke < strokes.size(); stroke++) {
@@ -92,6 +179,11 @@ public final class Abutting {
         return true;
     }
 
+    private static int inOrder(Abutment.Covered one, Abutment.Covered other) {
+        int strokes = Integer.compare(one.stroke(), other.stroke());
+        return strokes != 0 ? strokes : Double.compare(one.start(), other.start());
+    }
+
     private boolean keep(int outline, int stroke, Segment whole, double from, double to, double length) {
         double kept = (to - from) * length;
         if (kept <= SAME_CORNER) {
@@ -102,12 +194,23 @@ public final class Abutting {
         return kept >= Tolerance.TOUCHING || length < 2 * Tolerance.TOUCHING;
     }
 
-    /** Joins what is left into rings; nothing where more than one walk goes on from a corner. */
-    private Optional<List<Part>> parts() {
+    /**
+     * Joins what is left into rings; nothing where more than one walk goes on from a corner.
+     *
+     * @param holed whether the holes are asked for
+     */
+    private Optional<List<Part>> parts(boolean holed) {
         int[] next = new int[left.size()];
         boolean[] reached = new boolean[left.size()];
+        double[] x = new double[left.size()];
+        double[] y = new double[left.size()];
         for (int i = 0; i < next.length; i++) {
-            next[i] = next(i);
+            Point from = left.get(i).segment().from();
+            x[i] = from.x();
+            y[i] = from.y();
+        }
+        for (int i = 0; i < next.length; i++) {
+            next[i] = next(left.get(i).segment().to(), x, y);
             if (next[i] < 0 || reached[next[i]]) {
                 return Optional.empty();
             }
@@ -126,16 +229,29 @@ public final class Abutting {
                 sort(joined(ring), outer, holes);
             }
         }
-        return grouped(outer, holes);
+        return holed ? grouped(outer, holes) : alone(outer);
     }
 
-    /** The one that begins where this one ends; -1 where none does, or two do. */
-    private int next(int i) {
-        Point end = left.get(i).segment().to();
+    private static Optional<List<Part>> alone(List<Ring> outer) {
+        List<Part> parts = new ArrayList<>(outer.size());
+        outer.forEach(ring -> parts.add(new Part(ring, List.of())));
+        sort(parts);
+        return parts.isEmpty() ? Optional.empty() : Optional.of(parts);
+    }
+
+    private static void sort(List<Part> parts) {
+        if (parts.size() > 1) {
+            parts.sort(
+                    Comparator.comparingDouble((Part part) -> part.outer().box().bottom())
+                            .thenComparingDouble(part -> part.outer().box().back()));
+        }
+    }
+
+    /** The one that begins at the end of another, by where each begins; -1 where none does, or two do. */
+    private static int next(Point end, double[] x, double[] y) {
         int found = -1;
-        for (int k = 0; k < left.size(); k++) {
-            Point from = left.get(k).segment().from();
-            if (Math.abs(from.x() - end.x()) <= SAME_CORNER && Math.abs(from.y() - end.y()) <= SAME_CORNER) {
+        for (int k = 0; k < x.length; k++) {
+            if (Math.abs(x[k] - end.x()) <= SAME_CORNER && Math.abs(y[k] - end.y()) <= SAME_CORNER) {
                 if (found >= 0) {
                     return -1;
                 }
@@ -190,7 +306,7 @@ public final class Abutting {
                                             .from()
                                             .cross(bound.segment().to()));
         }
-        Ring ring = new Ring(bounds, inside(bounds));
+        Ring ring = new Ring(bounds, () -> inside(bounds));
         (twice > 0 ? outer : holes).add(ring);
     }
 
@@ -241,8 +357,7 @@ public final class Abutting {
         for (int i = 0; i < outer.size(); i++) {
             parts.add(new Part(outer.get(i), own.get(i)));
         }
-        parts.sort(Comparator.comparingDouble((Part part) -> part.outer().box().bottom())
-                .thenComparingDouble(part -> part.outer().box().back()));
+        sort(parts);
         return Optional.of(parts);
     }
 

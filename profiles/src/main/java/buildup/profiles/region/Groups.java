@@ -2,8 +2,6 @@ package buildup.profiles.region;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /** Numbers 0 to n - 1 that are joined into groups two by two. */
 public final class Groups {
@@ -31,11 +29,18 @@ public final class Groups {
 
     /** The members of each group in order; the groups by their least members. */
     public List<List<Integer>> all() {
-        Map<Integer, List<Integer>> groups = new TreeMap<>();
+        List<List<Integer>> groups = new ArrayList<>();
+        int[] at = new int[next.length];
         for (int i = 0; i < next.length; i++) {
-            groups.computeIfAbsent(leader(i), any -> new ArrayList<>()).add(i);
+            // the leader is the least, so its group is there before any other of its members comes
+            int leader = leader(i);
+            if (leader == i) {
+                at[i] = groups.size();
+                groups.add(new ArrayList<>());
+            }
+            groups.get(at[leader]).add(i);
         }
-        return List.copyOf(groups.values());
+        return List.copyOf(groups);
     }
 
     /** The least member; the way to it is shortened for the next who asks. */

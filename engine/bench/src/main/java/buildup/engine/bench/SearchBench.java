@@ -30,6 +30,9 @@ import java.util.stream.IntStream;
 public final class SearchBench {
     private static final double SAME = 1e-9;
 
+    /** So many stacks beside each other are judged before others are, all over the space. */
+    private static final int WINDOW = 8192;
+
     private SearchBench() {}
 
     /** @param arguments how many are judged (default 200000), and how many of them composed (default 20000) */
@@ -72,8 +75,8 @@ public final class SearchBench {
                             long began = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
                             for (int from = thread * chunk; from < count; from += threads * chunk) {
                                 for (int i = from; i < Math.min(count, from + chunk); i++) {
-                                    // chunks lie all over the space, their stacks beside each other
-                                    long number = from * stride + i - from;
+                                    // windows lie all over the space, their stacks beside each other
+                                    long number = i / WINDOW * WINDOW * stride + i % WINDOW;
                                     judge.judge(StackSearch.texts(sizes, BigInteger.valueOf(number)), unmet);
                                 }
                             }

@@ -39,11 +39,15 @@ public final class Lights {
         return new Lights(section, Surfaces.withoutFloorAndCeiling(section, known));
     }
 
-    /** The shadows that a light leaves on some members; none when it cannot shine. */
-    public List<Shadow> shadows(Light light, Predicate<Member> wanted) {
+    /**
+     * The shadows that a light leaves on some members; none when it cannot shine.
+     *
+     * @param casters whether it is asked what casts them
+     */
+    public List<Shadow> shadows(Light light, Predicate<Member> wanted, boolean casters) {
         return fault(light, section).isPresent()
                 ? List.of()
-                : lighting(light, wanted).shadows();
+                : lighting(light, wanted, casters).shadows();
     }
 
     /** One answer for each light of the stack that can shine on it; the others are said. */
@@ -59,7 +63,7 @@ public final class Lights {
             Optional<Notice> fault = fault(light, section);
             fault.map(found -> light.mark().map(found::at).orElse(found)).ifPresent(notices::add);
             if (fault.isEmpty()) {
-                answers.add(asked.lighting(light, any -> true));
+                answers.add(asked.lighting(light, any -> true, true));
             }
         }
         return List.copyOf(answers);
@@ -87,16 +91,16 @@ public final class Lights {
         return light instanceof Light.Sun sun ? Sunlight.fault(sun) : DistantLights.fault((Light.Distant) light);
     }
 
-    private Lighting lighting(Light light, Predicate<Member> wanted) {
+    private Lighting lighting(Light light, Predicate<Member> wanted, boolean casters) {
         if (light instanceof Light.Lamp lamp) {
             Viewpoint viewpoint = new Viewpoint.Near(lamp.at());
             Optional<SoftEdges> soft = lamp.width() > 0 ? Optional.of(SoftEdges.of(lamp, surfaces)) : Optional.empty();
-            return lighting(light, OptionalDouble.empty(), viewpoint, soft, wanted);
+            return lighting(light, OptionalDouble.empty(), viewpoint, soft, wanted, casters);
         }
         Light.Distant distant = light instanceof Light.Sun sun ? Sunlight.distant(sun) : (Light.Distant) light;
         double angle = sectionAngle(distant.altitude(), distant.azimuth());
         Viewpoint viewpoint = Viewpoint.FarAway.at(Math.toRadians(angle));
-        return lighting(light, OptionalDouble.of(angle), viewpoint, Optional.empty(), wanted);
+        return lighting(light, OptionalDouble.of(angle), viewpoint, Optional.empty(), wanted, casters);
     }
 
     private Lighting lighting(
@@ -104,9 +108,10 @@ public final class Lights {
             OptionalDouble angle,
             Viewpoint viewpoint,
             Optional<SoftEdges> soft,
-            Predicate<Member> wanted) {
+            Predicate<Member> wanted,
+            boolean casters) {
         Visibility view = Visibility.of(viewpoint, surfaces);
-        Arrises arrises = Arrises.of(viewpoint, section);
+        Arrises arrises = casters ? Arrises.of(viewpoint, section) : Arrises.none(viewpoint);
         List<Band> bands = new ArrayList<>();
         List<Shadow> shadows = new ArrayList<>();
         for (int i = 0; i < section.members().size(); i++) {

@@ -17,14 +17,18 @@ import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntPredicate;
 
 /** Asks what each eye of a stack sees. */
 public final class Eyes {
     private final Section section;
     private final List<Surface> surfaces;
+    private final Map<Eye, Visibility> looking = new HashMap<>();
 
     private Eyes(Section section) {
         this.section = section;
@@ -46,14 +50,29 @@ public final class Eyes {
         return List.copyOf(answers);
     }
 
-    /** Ready to be asked for many eyes. */
+    /** Ready to be asked for many eyes; one thread asks. */
     public static Eyes asked(Section section) {
         return new Eyes(section);
     }
 
-    /** How well an eye is kept from seeing each nailer; none when it stands nowhere. */
-    public List<Coverage> covered(Eye eye) {
-        return fault(eye, section).isPresent() ? List.of() : coverage(eye);
+    /**
+     * How well an eye is kept from seeing some nailers, without what would help; none when it stands nowhere.
+     *
+     * @param wanted the number of a nailer
+     */
+    public List<Coverage> covered(Eye eye, IntPredicate wanted) {
+        if (fault(eye, section).isPresent()) {
+            return List.of();
+        }
+        Visibility view = looking.computeIfAbsent(eye, any -> Visibility.of(viewpoint(eye), surfaces));
+        List<Coverage> coverage = new ArrayList<>();
+        for (int i = 0; i < section.bodies().size(); i++) {
+            if (section.body(i).nailer() && wanted.test(i)) {
+                List<Segment> visible = new ArrayList<>();
+                coverage.add(new Coverage(i, exposed(i, view, visible), visible, List.of()));
+            }
+        }
+        return coverage;
     }
 
     /** One row for each nailer. */
@@ -138,15 +157,21 @@ public final class Eyes {
     }
 
     private Coverage coverage(int nailer, Visibility view, Viewpoint viewpoint) {
-        double exposed = 0;
         List<Segment> visible = new ArrayList<>();
+        double exposed = exposed(nailer, view, visible);
+        return new Coverage(nailer, exposed, visible, cures(visible, view, viewpoint));
+    }
+
+    /** The length of what lies open of a nailer, in; what is seen of it is added to a list. */
+    private double exposed(int nailer, Visibility view, List<Segment> visible) {
+        double exposed = 0;
         for (Member member : section.members()) {
             if (member.body() == nailer) {
                 exposed += member.length();
                 member.segments().forEach(segment -> visible(view, segment, visible));
             }
         }
-        return new Coverage(nailer, exposed, visible, cures(visible, view, viewpoint));
+        return exposed;
     }
 
     /** For each piece whose arris bounds what is seen: the height of that arris at which nothing is seen past it. */

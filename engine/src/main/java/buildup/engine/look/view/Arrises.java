@@ -57,6 +57,11 @@ public final class Arrises {
         return new Arrises(view, runs);
     }
 
+    /** None, for whoever does not ask what casts a shadow. */
+    public static Arrises none(Viewpoint view) {
+        return new Arrises(view, List.of());
+    }
+
     private static void runs(Viewpoint view, int body, List<Stroke> strokes, List<Run> out) {
         List<Sweep> all = new ArrayList<>();
         strokes.forEach(stroke -> all.addAll(Sweep.facing(view, stroke.segment(), body)));

@@ -29,6 +29,13 @@ final class Sweep {
     private final double end;
     private final double low;
     private final double high;
+    /** The ends of its segment and how long the way between them is, in: asked for whenever two stretches are compared. */
+    private final double fromX;
+
+    private final double fromY;
+    private final double toX;
+    private final double toY;
+    private final double length;
 
     private Sweep(Viewpoint view, Segment segment, int body, double start, double end, double low, double high) {
         this.view = view;
@@ -38,6 +45,11 @@ final class Sweep {
         this.end = end;
         this.low = low;
         this.high = high;
+        this.fromX = segment.from().x();
+        this.fromY = segment.from().y();
+        this.toX = segment.to().x();
+        this.toY = segment.to().y();
+        this.length = Math.sqrt((toX - fromX) * (toX - fromX) + (toY - fromY) * (toY - fromY));
     }
 
     Viewpoint view() {
@@ -75,27 +87,24 @@ final class Sweep {
      * other's line, and a segment that faces the viewpoint has it on its right.
      */
     Order against(Sweep other) {
-        if (!(segment instanceof Line mine) || !(other.segment instanceof Line its)) {
+        if (!(segment instanceof Line) || !(other.segment instanceof Line)) {
             return Order.UNKNOWN;
         }
-        Order here = sideOf(mine, its);
+        Order here = sideOf(other);
         if (here != Order.UNKNOWN) {
             return here;
         }
-        return switch (sideOf(its, mine)) {
+        return switch (other.sideOf(this)) {
             case NEARER -> Order.FARTHER;
             case FARTHER -> Order.NEARER;
             default -> Order.UNKNOWN;
         };
     }
 
-    /** Nearer where all of another line lies on the left of a line, farther where all of it lies on its right. */
-    private static Order sideOf(Line line, Line other) {
-        double x = line.to().x() - line.from().x();
-        double y = line.to().y() - line.from().y();
-        double length = Math.sqrt(x * x + y * y);
-        double from = left(line.from(), x, y, other.from());
-        double to = left(line.from(), x, y, other.to());
+    /** Nearer where all of another line lies on the left of this one, farther where all of it lies on its right. */
+    private Order sideOf(Sweep other) {
+        double from = left(other.fromX, other.fromY);
+        double to = left(other.toX, other.toY);
         double least = Math.min(from, to);
         double most = Math.max(from, to);
         double rounding = Tolerance.COINCIDENT * length;
@@ -105,15 +114,21 @@ final class Sweep {
         return most <= rounding && least < -Tolerance.SNAP * length ? Order.FARTHER : Order.UNKNOWN;
     }
 
-    /** How far a place lies to the left of a way from a point, times the length of that way. */
-    private static double left(Point from, double x, double y, Point p) {
-        return x * (p.y() - from.y()) - y * (p.x() - from.x());
+    /** How far a place lies to the left of the way along this line, times the length of that way. */
+    private double left(double x, double y) {
+        return (toX - fromX) * (y - fromY) - (toY - fromY) * (x - fromX);
     }
 
     /** The stretches of a segment that face the viewpoint (key falling along the walk), edge-on ones left out. */
     static List<Sweep> facing(Viewpoint view, Segment segment, int body) {
-        List<Sweep> facing = new ArrayList<>();
+        if (segment instanceof Line line && !view.mayFace(line)) {
+            return List.of();
+        }
         List<Double> cuts = cuts(view, segment);
+        if (segment instanceof Line && cuts.size() == 2) {
+            return whole(view, segment, body);
+        }
+        List<Sweep> facing = new ArrayList<>();
         for (int i = 0; i + 1 < cuts.size(); i++) {
             double start = cuts.get(i);
             double end = cuts.get(i + 1);
@@ -133,6 +148,21 @@ final class Sweep {
             }
         }
         return facing;
+    }
+
+    /** Of a straight segment on no seam, which faces the viewpoint with all of it or not at all. */
+    private static List<Sweep> whole(Viewpoint view, Segment segment, int body) {
+        double first = view.key(segment.from());
+        double last = view.key(segment.to());
+        if (Math.abs(first - last) > Math.PI) {
+            // one end lies on the seam
+            double middle = view.key(segment.at(0.5));
+            first = beside(view, first, middle);
+            last = beside(view, last, middle);
+        }
+        return first - last > Tolerance.EDGE_ON
+                ? List.of(new Sweep(view, segment, body, 0, 1, last, first))
+                : List.of();
     }
 
     private static double beside(Viewpoint view, double key, double middle) {

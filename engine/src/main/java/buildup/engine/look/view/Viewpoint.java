@@ -23,6 +23,12 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
     /** A point of the ray and the ray's unit direction, away from the viewpoint. */
     Line ray(double key);
 
+    /**
+     * Whether a straight segment may face the viewpoint: not when its key rises, or stays, along the walk. It is cheaper to
+     * ask than two keys are.
+     */
+    boolean mayFace(Line line);
+
     /** Angles, seen from the center of an arc, at which a ray only grazes its circle; none from inside it. */
     List<Double> grazing(Arc arc);
 
@@ -62,6 +68,11 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
         }
 
         @Override
+        public boolean mayFace(Line line) {
+            return line.from().cross(direction) > line.to().cross(direction);
+        }
+
+        @Override
         public List<Double> grazing(Arc arc) {
             double angle = direction.angle();
             return List.of(angle - Math.PI / 2, angle + Math.PI / 2);
@@ -97,6 +108,13 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
         }
 
         @Override
+        public boolean mayFace(Line line) {
+            Point from = line.from();
+            Point to = line.to();
+            return (from.x() - at.x()) * (to.y() - at.y()) < (from.y() - at.y()) * (to.x() - at.x());
+        }
+
+        @Override
         public List<Double> grazing(Arc arc) {
             Point to = at.minus(arc.center());
             double distance = to.length();
@@ -109,6 +127,9 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
 
         @Override
         public List<Double> seams(Segment segment) {
+            if (segment instanceof Line line && !reaches(line)) {
+                return List.of();
+            }
             List<Double> seams = new ArrayList<>();
             double reach = segment.box().face() - at.x();
             if (reach > 0 && segment.box().bottom() <= at.y() && segment.box().top() >= at.y()) {
@@ -116,6 +137,13 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
                 Crossings.of(segment, seam, Tolerance.COINCIDENT).forEach(p -> seams.add(segment.nearest(p)));
             }
             return seams;
+        }
+
+        /** Whether the box of a segment reaches across the level of the viewpoint, beyond it. */
+        private boolean reaches(Line line) {
+            return Math.max(line.from().x(), line.to().x()) > at.x()
+                    && Math.min(line.from().y(), line.to().y()) <= at.y()
+                    && Math.max(line.from().y(), line.to().y()) >= at.y();
         }
     }
 }

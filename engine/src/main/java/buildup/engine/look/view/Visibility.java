@@ -60,15 +60,21 @@ public final class Visibility {
 
     /** The stretches of a segment that face the viewpoint, seen or not, in walking order. */
     public List<Stretch> facing(Segment target) {
-        return joined(Sweep.facing(view, target, NO_BODY).stream()
-                .map(sweep -> new Stretch(sweep.start(), sweep.end()))
-                .toList());
+        List<Stretch> facing = new ArrayList<>(1);
+        for (Sweep sweep : Sweep.facing(view, target, NO_BODY)) {
+            facing.add(new Stretch(sweep.start(), sweep.end()));
+        }
+        return joined(facing);
     }
 
     /** The stretches of a segment that the viewpoint sees, in walking order. */
     public List<Stretch> seen(Segment target) {
+        List<Sweep> facing = Sweep.facing(view, target, NO_BODY);
+        if (facing.isEmpty()) {
+            return List.of();
+        }
         List<Stretch> seen = new ArrayList<>();
-        for (Sweep sweep : Sweep.facing(view, target, NO_BODY)) {
+        for (Sweep sweep : facing) {
             seen(sweep, seen);
         }
         return joined(seen);
@@ -120,6 +126,9 @@ public final class Visibility {
 
     /** Neighbors that meet are one. */
     private static List<Stretch> joined(List<Stretch> stretches) {
+        if (stretches.size() < 2) {
+            return List.copyOf(stretches);
+        }
         List<Stretch> joined = new ArrayList<>();
         for (Stretch next : stretches) {
             Stretch last = joined.isEmpty() ? null : joined.get(joined.size() - 1);

@@ -14,7 +14,7 @@ import java.util.Optional;
 public record Body(String name, Outline outline, Optional<Placed> placed) {
     /** Whether it stood before the stack: wall, floor, ceiling, framing. */
     public boolean standing() {
-        return kind().map(kind -> kind == PieceKind.FRAMING).orElse(true);
+        return placed.isEmpty() || framing();
     }
 
     /** Whether it is part of the stack: trim or nailer. */
@@ -24,17 +24,17 @@ public record Body(String name, Outline outline, Optional<Placed> placed) {
 
     /** Whether it is trim: planned to be seen. */
     public boolean trim() {
-        return kind().filter(kind -> kind == PieceKind.TRIM).isPresent();
+        return is(PieceKind.TRIM);
     }
 
     /** Whether it is a nailer: put there to be nailed to. */
     public boolean nailer() {
-        return kind().filter(kind -> kind == PieceKind.NAILER).isPresent();
+        return is(PieceKind.NAILER);
     }
 
     /** Whether it is framing: there before the trim. */
     public boolean framing() {
-        return kind().filter(kind -> kind == PieceKind.FRAMING).isPresent();
+        return is(PieceKind.FRAMING);
     }
 
     /** Whether it is a piece, framing included, and not the room itself. */
@@ -42,7 +42,7 @@ public record Body(String name, Outline outline, Optional<Placed> placed) {
         return placed.isPresent();
     }
 
-    private Optional<PieceKind> kind() {
-        return placed.map(found -> found.piece().kind());
+    private boolean is(PieceKind kind) {
+        return placed.isPresent() && placed.get().piece().kind() == kind;
     }
 }

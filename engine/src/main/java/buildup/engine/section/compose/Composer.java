@@ -22,7 +22,6 @@ import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -38,6 +37,7 @@ public final class Composer {
         private Optional<Around> around = Optional.empty();
         private final OutlinePairs<Optional<Abutment>> meetings = new OutlinePairs<>();
         private final OutlinePairs<Contacts.Numbered> contacts = new OutlinePairs<>();
+        private final Abutting.Memory left = new Abutting.Memory();
 
         private Optional<Abutment> meeting(Outline first, Outline second) {
             return meetings.of(first, second, () -> Abutment.of(first, second));
@@ -61,11 +61,15 @@ public final class Composer {
      */
     public static final class Staged {
         private final Composer composer;
+        private final List<Abutting.Neighbors> neighbors;
+        private Optional<Totals> totals = Optional.empty();
         private Optional<List<Contact>> contacts = Optional.empty();
+        private Optional<List<Standing>> standing = Optional.empty();
         private Optional<Section> section = Optional.empty();
 
-        private Staged(Composer composer) {
+        private Staged(Composer composer, List<Abutting.Neighbors> neighbors) {
             this.composer = composer;
+            this.neighbors = neighbors;
         }
 
         /** The pieces in the order of the stack, then the room. */
@@ -75,31 +79,56 @@ public final class Composer {
 
         /** The figures of the whole. */
         public Totals totals() {
-            return composer.totals(false);
+            if (totals.isEmpty()) {
+                totals = Optional.of(composer.totals(false));
+            }
+            return totals.get();
         }
 
         private List<Contact> contacts() {
             if (contacts.isEmpty()) {
-                contacts = Optional.of(Contacts.of(composer.bodies, List.of(), composer.known.contacts));
+                contacts = Optional.of(Contacts.among(composer.bodies, neighbors, composer.known.contacts));
             }
             return contacts.get();
         }
 
         /** What holds each piece, while no fastenings are given. */
         public List<Standing> standing() {
-            return Grounding.of(composer.bodies, contacts(), Fastened.NOTHING);
+            if (standing.isEmpty()) {
+                standing = Optional.of(Grounding.of(composer.bodies, contacts(), Fastened.NOTHING));
+            }
+            return standing.get();
         }
 
         /**
-         * The section, but for the air in it, of which nothing is told; absent where only a union can say how its outlines
-         * meet.
+         * The section, but for the air in it and the steps of its pieces, of which nothing is told; absent where only a
+         * union can say how its outlines meet.
          */
         public Optional<Section> section() {
             if (section.isEmpty()) {
-                section = composer.abutting()
-                        .map(skin -> composer.section(skin, List.of(), contacts(), List.of(), false));
+                section = Abutting.outside(composer.outlines(), neighbors, composer.known.left)
+                        .map(this::section);
             }
             return section;
+        }
+
+        private Section section(List<Part> skin) {
+            List<List<Integer>> parts = Parts.of(composer.bodies, contacts(), List.of(), false);
+            List<Member> members = new RoomSide(composer.bodies, skin, parts).walk();
+            return new Section(
+                    composer.stack,
+                    composer.bodies,
+                    skin,
+                    totals(),
+                    List.of(),
+                    members,
+                    Reveals.of(composer.bodies, members, contacts()),
+                    contacts(),
+                    List.of(),
+                    List.of(),
+                    standing(),
+                    Fastened.NOTHING,
+                    parts.size());
         }
     }
 
@@ -111,17 +140,9 @@ public final class Composer {
      */
     public static Optional<Staged> staged(Stack stack, List<Placed> placed, Known known) {
         Composer composer = new Composer(stack, placed, known);
-        for (int i = 0; i < composer.bodies.size(); i++) {
-            Outline first = composer.bodies.get(i).outline();
-            for (int j = i + 1; j < composer.bodies.size(); j++) {
-                Outline second = composer.bodies.get(j).outline();
-                if (first.box().near(second.box(), 2 * Tolerance.TOUCHING)
-                        && known.meeting(first, second).isEmpty()) {
-                    return Optional.empty();
-                }
-            }
-        }
-        return Optional.of(new Staged(composer));
+        List<Outline> outlines = composer.outlines();
+        return Abutting.neighbors(outlines, (i, j) -> known.meeting(outlines.get(i), outlines.get(j)))
+                .map(neighbors -> new Staged(composer, neighbors));
     }
 
     private Composer(Stack stack, List<Placed> placed, Known known) {
@@ -211,7 +232,13 @@ public final class Composer {
     }
 
     private Optional<List<Part>> abutting() {
-        return skin(bodies.stream().map(Body::outline).toList(), known);
+        return skin(outlines(), known);
+    }
+
+    private List<Outline> outlines() {
+        List<Outline> outlines = new ArrayList<>(bodies.size());
+        bodies.forEach(body -> outlines.add(body.outline()));
+        return outlines;
     }
 
     /**
@@ -225,11 +252,7 @@ public final class Composer {
 
     /** @param welded whether outlines were made to meet that only come near each other */
     private Section section(List<Part> skin, List<Overlap> overlaps, List<Cavity> cavities, boolean welded) {
-        return section(skin, overlaps, Contacts.of(bodies, overlaps, known.contacts), cavities, welded);
-    }
-
-    private Section section(
-            List<Part> skin, List<Overlap> overlaps, List<Contact> contacts, List<Cavity> cavities, boolean welded) {
+        List<Contact> contacts = Contacts.of(bodies, overlaps, known.contacts);
         List<List<Integer>> parts = Parts.of(bodies, contacts, overlaps, welded);
         List<Member> members = new RoomSide(bodies, skin, parts).walk();
         return new Section(
@@ -311,14 +334,22 @@ public final class Composer {
 
     /** @param welded whether outlines may lie in each other */
     private Totals totals(boolean welded) {
-        Box all = box(Body::inStack).orElseThrow();
-        Box trim = box(Body::trim).orElse(new Box(0, all.bottom(), 0, all.bottom()));
-        double weight = bodies.stream()
-                .filter(Body::inStack)
-                .mapToDouble(Composer::weightPerFoot)
-                .sum();
-        List<Outline> own =
-                bodies.stream().filter(Body::inStack).map(Body::outline).toList();
+        Optional<Box> around = Optional.empty();
+        Optional<Box> visible = Optional.empty();
+        List<Outline> own = new ArrayList<>(bodies.size());
+        List<Body> inStack = new ArrayList<>(bodies.size());
+        for (Body body : bodies) {
+            if (body.inStack()) {
+                Box box = body.outline().box();
+                around = Optional.of(around.map(box::with).orElse(box));
+                visible = body.trim() ? Optional.of(visible.map(box::with).orElse(box)) : visible;
+                own.add(body.outline());
+                inStack.add(body);
+            }
+        }
+        Box all = around.orElseThrow();
+        Box trim = visible.orElse(new Box(0, all.bottom(), 0, all.bottom()));
+        double weight = inStack.stream().mapToDouble(Composer::weightPerFoot).sum();
         double area = welded
                 ? Covered.area(own)
                 : own.stream().mapToDouble(Outline::area).sum();
@@ -331,10 +362,6 @@ public final class Composer {
                 .map(placed -> placed.piece().wood().densityPerCubicFoot())
                 .orElse(0.0);
         return body.outline().area() * density / 144;
-    }
-
-    private Optional<Box> box(Predicate<Body> which) {
-        return bodies.stream().filter(which).map(body -> body.outline().box()).reduce(Box::with);
     }
 
     private List<Step> steps() {

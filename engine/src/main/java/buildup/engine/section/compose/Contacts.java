@@ -2,6 +2,7 @@ package buildup.engine.section.compose;
 
 import buildup.engine.section.compose.Contact.Facing;
 import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.NearPoints;
 import buildup.profiles.outline.NearPoints.NearPoint;
@@ -10,6 +11,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Abutting;
 import buildup.profiles.region.OutlinePairs;
 import buildup.profiles.region.Pairs;
 import buildup.profiles.region.Pairs.Pair;
@@ -45,17 +47,34 @@ final class Contacts {
         List<Contact> contacts = new ArrayList<>();
         for (Pair pair :
                 Pairs.near(bodies.stream().map(body -> body.outline().box()).toList(), Tolerance.TOUCHING)) {
-            Body first = bodies.get(pair.first());
-            Body second = bodies.get(pair.second());
-            if (first.inStack() || second.inStack()) {
-                Numbered found = lapped.contains(pair)
-                        ? numbered(pair, first, second, true)
-                        : known.of(first.outline(), second.outline(), () -> numbered(pair, first, second, false));
-                // the same two may have other numbers where a piece is left out
-                contacts.addAll((found.pair.equals(pair) ? found : numbered(pair, first, second, false)).contacts);
+            add(pair, bodies, lapped.contains(pair), known, contacts);
+        }
+        return contacts;
+    }
+
+    /** The same of bodies that do not lie in each other, where it is known which of them are near each other. */
+    static List<Contact> among(List<Body> bodies, List<Abutting.Neighbors> neighbors, OutlinePairs<Numbered> known) {
+        List<Contact> contacts = new ArrayList<>();
+        for (Abutting.Neighbors two : neighbors) {
+            Box first = bodies.get(two.first()).outline().box();
+            if (first.near(bodies.get(two.second()).outline().box(), Tolerance.TOUCHING)) {
+                add(new Pair(two.first(), two.second()), bodies, false, known, contacts);
             }
         }
         return contacts;
+    }
+
+    private static void add(
+            Pair pair, List<Body> bodies, boolean lapped, OutlinePairs<Numbered> known, List<Contact> out) {
+        Body first = bodies.get(pair.first());
+        Body second = bodies.get(pair.second());
+        if (first.inStack() || second.inStack()) {
+            Numbered found = lapped
+                    ? numbered(pair, first, second, true)
+                    : known.of(first.outline(), second.outline(), () -> numbered(pair, first, second, false));
+            // the same two may have other numbers where a piece is left out
+            out.addAll((found.pair.equals(pair) ? found : numbered(pair, first, second, false)).contacts);
+        }
     }
 
     private static Numbered numbered(Pair pair, Body first, Body second, boolean overlapping) {

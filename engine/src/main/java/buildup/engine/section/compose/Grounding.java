@@ -5,10 +5,8 @@ import buildup.engine.section.compose.Standing.Bearing;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Says what is grounded: framing, floor and solid wall; a piece that stands on something grounded; a piece whose back
@@ -22,6 +20,7 @@ final class Grounding {
     private final List<Body> bodies;
     private final List<Contact> contacts;
     private final Fastened fastened;
+    private final boolean[] bearing;
     private final boolean[] grounded;
     private final boolean[] fixed;
     private final boolean[] counted;
@@ -30,6 +29,10 @@ final class Grounding {
         this.bodies = bodies;
         this.contacts = contacts;
         this.fastened = fastened;
+        this.bearing = new boolean[contacts.size()];
+        for (int i = 0; i < bearing.length; i++) {
+            bearing[i] = isBearing(contacts.get(i));
+        }
         this.grounded = new boolean[bodies.size()];
         this.fixed = new boolean[bodies.size()];
         this.counted = new boolean[bodies.size()];
@@ -54,11 +57,11 @@ final class Grounding {
     }
 
     private void settle() {
-        Set<Integer> flat = flatOnStanding();
+        boolean[] flat = flatOnStanding();
         for (int i = 0; i < bodies.size(); i++) {
             Body body = bodies.get(i);
             boolean given = fastened.given().contains(i);
-            counted[i] = body.inStack() && !given && !saidToBeFixed(body) && flat.contains(i);
+            counted[i] = body.inStack() && !given && !saidToBeFixed(body) && flat[i];
             fixed[i] = counted[i]
                     || (body.inStack()
                             && (saidToBeFixed(body) || (given && fastened.held().contains(i))));
@@ -67,8 +70,9 @@ final class Grounding {
         boolean changed = true;
         while (changed) {
             changed = false;
-            for (Contact contact : contacts) {
-                if (isBearing(contact) && grounded[contact.a()] && !grounded[contact.b()]) {
+            for (int i = 0; i < bearing.length; i++) {
+                Contact contact = contacts.get(i);
+                if (bearing[i] && grounded[contact.a()] && !grounded[contact.b()]) {
                     grounded[contact.b()] = true;
                     changed = true;
                 }
@@ -81,36 +85,40 @@ final class Grounding {
     }
 
     /** The bodies whose back lies flat on something that stands. */
-    private Set<Integer> flatOnStanding() {
-        Set<Integer> flat = new HashSet<>();
+    private boolean[] flatOnStanding() {
+        boolean[] flat = new boolean[bodies.size()];
         for (Contact contact : contacts) {
-            if (contact.facing().filter(Facing.BACKS::equals).isPresent()
-                    && bodies.get(contact.a()).standing()) {
-                flat.add(contact.b());
-            }
+            flat[contact.b()] |=
+                    is(contact, Facing.BACKS) && bodies.get(contact.a()).standing();
         }
         return flat;
     }
 
     private static boolean isBearing(Contact contact) {
-        return contact.facing().filter(Facing.CARRIES::equals).isPresent()
-                && contact.stretch().filter(Line.class::isInstance).isPresent()
+        return is(contact, Facing.CARRIES)
+                && contact.stretch().isPresent()
+                && contact.stretch().get() instanceof Line
                 && contact.slope() <= LEVEL_WITHIN;
     }
 
+    private static boolean is(Contact contact, Facing facing) {
+        return contact.facing().isPresent() && contact.facing().get() == facing;
+    }
+
     private Standing standing(int piece) {
-        List<Bearing> bearing = new ArrayList<>();
-        List<Integer> hanging = new ArrayList<>();
-        for (Contact contact : contacts) {
-            if (contact.b() == piece && isBearing(contact)) {
+        List<Bearing> on = new ArrayList<>(2);
+        List<Integer> hanging = new ArrayList<>(2);
+        for (int i = 0; i < bearing.length; i++) {
+            Contact contact = contacts.get(i);
+            if (contact.b() == piece && bearing[i]) {
                 if (grounded[contact.a()]) {
-                    bearing.add(bearing(contact));
+                    on.add(bearing(contact));
                 } else {
                     hanging.add(contact.a());
                 }
             }
         }
-        return new Standing(piece, grounded[piece], fixed[piece], counted[piece], bearing, hanging);
+        return new Standing(piece, grounded[piece], fixed[piece], counted[piece], on, hanging);
     }
 
     private static Bearing bearing(Contact contact) {

@@ -25,7 +25,7 @@ final class Parts {
     static List<List<Integer>> of(List<Body> bodies, List<Contact> contacts, List<Overlap> overlaps, boolean welded) {
         Groups joined = new Groups(bodies.size());
         for (Contact contact : contacts) {
-            if (contact.length() > 0 && inStack(bodies, contact.a(), contact.b())) {
+            if (contact.stretch().isPresent() && inStack(bodies, contact.a(), contact.b())) {
                 joined.join(contact.a(), contact.b());
             }
         }
@@ -42,10 +42,15 @@ final class Parts {
         if (near) {
             joinWelded(bodies, joined);
         }
-        List<List<Integer>> parts = new ArrayList<>(joined.all().stream()
-                .filter(part -> bodies.get(part.get(0)).inStack())
-                .toList());
-        parts.sort(Comparator.comparingDouble(part -> bottom(part, bodies)));
+        List<List<Integer>> parts = new ArrayList<>();
+        for (List<Integer> part : joined.all()) {
+            if (bodies.get(part.get(0)).inStack()) {
+                parts.add(part);
+            }
+        }
+        if (parts.size() > 1) {
+            parts.sort(Comparator.comparingDouble(part -> bottom(part, bodies)));
+        }
         return parts;
     }
 

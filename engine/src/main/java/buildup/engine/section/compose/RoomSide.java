@@ -8,6 +8,7 @@ import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
 import buildup.profiles.region.Part;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -39,7 +40,8 @@ final class RoomSide {
     }
 
     private void walk(int part, List<Member> out) {
-        List<Integer> own = parts.get(part);
+        BitSet own = new BitSet(bodies.size());
+        parts.get(part).forEach(own::set);
         List<Bound> whole = ring(own);
         if (whole.isEmpty()) {
             return;
@@ -54,7 +56,7 @@ final class RoomSide {
             if (!body.piece() && !path.isEmpty() && !body.name().equals("floor")) {
                 break;
             }
-            if (own.contains(bound.outline())) {
+            if (own.get(bound.outline())) {
                 // framing may cover the level up to its end
                 if (!path.isEmpty() && bound.segment().from().near(end, Tolerance.SNAP)) {
                     break;
@@ -69,24 +71,29 @@ final class RoomSide {
     }
 
     /** The outer ring that the part's pieces lie on, or nothing when they are enclosed all round. */
-    private List<Bound> ring(List<Integer> own) {
-        return skin.stream()
-                .map(part -> part.outer().bounds())
-                .filter(ring -> ring.stream().anyMatch(bound -> own.contains(bound.outline())))
-                .findFirst()
-                .orElse(List.of());
+    private List<Bound> ring(BitSet own) {
+        for (Part part : skin) {
+            for (Bound bound : part.outer().bounds()) {
+                if (own.get(bound.outline())) {
+                    return part.outer().bounds();
+                }
+            }
+        }
+        return List.of();
     }
 
     /** The ring with an arc that runs through {@code p} cut there: the apex of a round is no vertex. */
     private static List<Bound> cut(List<Bound> ring, Point p) {
-        List<Bound> cut = new ArrayList<>();
-        for (Bound bound : ring) {
-            Segment segment = bound.segment();
-            double t = segment.nearest(p);
-            boolean ends = p.near(segment.from(), Tolerance.SNAP) || p.near(segment.to(), Tolerance.SNAP);
-            if (segment instanceof Arc && !ends && segment.at(t).near(p, Tolerance.SNAP)) {
-                cut.add(new Bound(bound.outline(), bound.stroke(), segment.part(0, t)));
-                cut.add(new Bound(bound.outline(), bound.stroke(), segment.part(t, 1)));
+        List<Bound> cut = new ArrayList<>(ring.size() + 1);
+        for (int i = 0; i < ring.size(); i++) {
+            Bound bound = ring.get(i);
+            if (bound.segment() instanceof Arc arc
+                    && !p.near(arc.from(), Tolerance.SNAP)
+                    && !p.near(arc.to(), Tolerance.SNAP)
+                    && arc.at(arc.nearest(p)).near(p, Tolerance.SNAP)) {
+                double t = arc.nearest(p);
+                cut.add(new Bound(bound.outline(), bound.stroke(), arc.part(0, t)));
+                cut.add(new Bound(bound.outline(), bound.stroke(), arc.part(t, 1)));
             } else {
                 cut.add(bound);
             }
@@ -98,18 +105,18 @@ final class RoomSide {
      * Where the ring leaves solid wall, framing or floor that reaches below the part; else the wall-side end of its
      * lowest level. Framing that does not reach below is only met on the way.
      */
-    private int start(List<Bound> ring, List<Integer> own) {
-        double bottom = own.stream()
-                .mapToDouble(body -> bodies.get(body).outline().box().bottom())
-                .min()
-                .orElseThrow();
+    private int start(List<Bound> ring, BitSet own) {
+        double bottom = Double.POSITIVE_INFINITY;
+        for (int body = own.nextSetBit(0); body >= 0; body = own.nextSetBit(body + 1)) {
+            bottom = Math.min(bottom, bodies.get(body).outline().box().bottom());
+        }
         int best = -1;
         Point lowest = new Point(0, 0);
         for (int i = 0; i < ring.size(); i++) {
             Body before = bodies.get(ring.get(Math.floorMod(i - 1, ring.size())).outline());
             boolean leaves = before.standing() && before.outline().box().bottom() < bottom - Tolerance.SNAP;
             Point at = ring.get(i).segment().from();
-            if (leaves && own.contains(ring.get(i).outline()) && (best < 0 || lower(at, lowest))) {
+            if (leaves && own.get(ring.get(i).outline()) && (best < 0 || lower(at, lowest))) {
                 best = i;
                 lowest = at;
             }
@@ -119,8 +126,7 @@ final class RoomSide {
         }
         Point low = wallSideEnd(ring, own, false);
         for (int i = 0; i < ring.size(); i++) {
-            if (own.contains(ring.get(i).outline())
-                    && ring.get(i).segment().from().near(low, Tolerance.SNAP)) {
+            if (own.get(ring.get(i).outline()) && ring.get(i).segment().from().near(low, Tolerance.SNAP)) {
                 return i;
             }
         }
@@ -133,20 +139,32 @@ final class RoomSide {
     }
 
     /** The point of least x on the part's highest (or lowest) level. */
-    private Point wallSideEnd(List<Bound> ring, List<Integer> own, boolean highest) {
-        List<Bound> mine =
-                ring.stream().filter(bound -> own.contains(bound.outline())).toList();
-        Box box = Box.around(mine.stream().map(bound -> bound.segment().box()).toList());
-        double level = highest ? box.top() : box.bottom();
+    private Point wallSideEnd(List<Bound> ring, BitSet own, boolean highest) {
+        double level = highest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+        for (int i = 0; i < ring.size(); i++) {
+            Bound bound = ring.get(i);
+            if (own.get(bound.outline())) {
+                double reach = reach(bound.segment(), highest);
+                level = highest ? Math.max(level, reach) : Math.min(level, reach);
+            }
+        }
         Point best = new Point(Double.POSITIVE_INFINITY, level);
-        for (Bound bound : mine) {
-            for (Point p : extremes(bound.segment())) {
-                if (Math.abs(p.y() - level) <= Tolerance.SNAP && p.x() < best.x()) {
-                    best = p;
+        for (int i = 0; i < ring.size(); i++) {
+            Bound bound = ring.get(i);
+            if (own.get(bound.outline()) && Math.abs(reach(bound.segment(), highest) - level) <= Tolerance.SNAP) {
+                for (Point p : extremes(bound.segment())) {
+                    if (Math.abs(p.y() - level) <= Tolerance.SNAP && p.x() < best.x()) {
+                        best = p;
+                    }
                 }
             }
         }
         return best;
+    }
+
+    private static double reach(Segment segment, boolean highest) {
+        Box box = segment.box();
+        return highest ? box.top() : box.bottom();
     }
 
     /** Vertices of the walk and the axis extremes of its arcs. */

@@ -13,6 +13,7 @@ import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notices;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -35,6 +36,10 @@ public final class StackPlacing {
 
         @Override
         public int hashCode() {
+            return number();
+        }
+
+        int number() {
             return 2 * piece + (axis == Axis.OUT ? 0 : 1);
         }
     }
@@ -50,12 +55,14 @@ public final class StackPlacing {
     private final Seats seats;
     private final PlacingFaults faults;
     private final Map<String, Integer> byName = new HashMap<>();
-    private final Map<Node, Optional<Span>> found = new HashMap<>();
+    /** What was found of each axis of each piece, by the number of its node; empty while it is not settled. */
+    private final List<Optional<Optional<Span>>> found;
 
     private StackPlacing(Stack stack, Notices notices, Seats seats) {
         this.stack = stack;
         this.seats = seats;
         this.faults = new PlacingFaults(stack.pieces(), notices);
+        this.found = new ArrayList<>(Collections.nCopies(2 * stack.pieces().size(), Optional.empty()));
         for (int i = 0; i < stack.pieces().size(); i++) {
             byName.put(stack.pieces().get(i).name(), i);
         }
@@ -102,7 +109,7 @@ public final class StackPlacing {
 
     /** What was found for a node; it must be settled, or part of a circle. */
     private Optional<Span> span(Node node) {
-        return found.getOrDefault(node, Optional.empty());
+        return found.get(node.number()).orElse(Optional.empty());
     }
 
     /** A node under way, and what it still waits for. */
@@ -110,23 +117,48 @@ public final class StackPlacing {
 
     /** Finds all that a node leans on, then the node itself; in a loop, for chains of rules may be long. */
     private void settle(Node start) {
+        if (isSettled(start)) {
+            return;
+        }
+        List<Node> needs = needs(start);
+        if (allSettled(needs)) {
+            settled(start, resolve(start));
+            return;
+        }
         Deque<Waiting> path = new ArrayDeque<>();
-        path.push(new Waiting(start, needs(start).iterator()));
+        path.push(new Waiting(start, needs.iterator()));
         while (!path.isEmpty()) {
             Waiting last = path.element();
-            if (found.containsKey(last.node)) {
+            if (isSettled(last.node)) {
                 path.pop();
             } else if (last.needs.hasNext()) {
                 Node next = last.needs.next();
                 if (path.stream().anyMatch(on -> on.node.equals(next))) {
                     circle(path, next);
-                } else if (!found.containsKey(next)) {
+                } else if (!isSettled(next)) {
                     path.push(new Waiting(next, needs(next).iterator()));
                 }
             } else {
-                found.put(last.node, resolve(last.node));
+                settled(last.node, resolve(last.node));
             }
         }
+    }
+
+    private boolean isSettled(Node node) {
+        return found.get(node.number()).isPresent();
+    }
+
+    private boolean allSettled(List<Node> nodes) {
+        for (Node node : nodes) {
+            if (!isSettled(node)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void settled(Node node, Optional<Span> span) {
+        found.set(node.number(), Optional.of(span));
     }
 
     /** Says a circle and settles all in it as placeless. */
@@ -134,7 +166,7 @@ public final class StackPlacing {
         List<Piece> ring = new ArrayList<>();
         for (Waiting on : path) {
             ring.add(0, stack.pieces().get(on.node.piece));
-            found.put(on.node, Optional.empty());
+            settled(on.node, Optional.empty());
             if (on.node.equals(node)) {
                 break;
             }
@@ -145,11 +177,11 @@ public final class StackPlacing {
     /** The nodes that the rules of a node lean on. */
     private List<Node> needs(Node node) {
         Piece piece = stack.pieces().get(node.piece);
-        List<Rule> rules = new ArrayList<>();
+        List<Rule> rules = new ArrayList<>(2);
         piece.rules().low(node.axis).ifPresent(rules::add);
         piece.rules().high(node.axis).ifPresent(rules::add);
         memberRules(piece, node.axis).forEach(member -> rules.add(member.rule));
-        List<Node> needs = new ArrayList<>();
+        List<Node> needs = new ArrayList<>(2);
         for (Rule rule : rules) {
             if (rule instanceof Rule.ByEdge byEdge) {
                 target(byEdge)
@@ -226,6 +258,9 @@ public final class StackPlacing {
     private record MemberRule(Rule rule, double coordinate) {}
 
     private List<MemberRule> memberRules(Piece piece, Axis axis) {
+        if (piece.rules().byMember().isEmpty()) {
+            return List.of();
+        }
         List<MemberRule> rules = new ArrayList<>();
         piece.rules().byMember().forEach((member, rule) -> {
             Optional<Edges.Straight> straight = Edges.straight(piece.shape(), member);

@@ -124,10 +124,11 @@ class SightTest {
         Sights tray = eye("name: e, distance: 72, height: 20", TRAY);
         Eyes eyes = Eyes.asked(tray.bench().section());
         Eye eye = tray.bench().stack().eyes().get(0);
-        assertThat(eyes.covered(eye)).hasSize(1);
-        assertThat(eyes.covered(eye).get(0).seen())
+        assertThat(eyes.covered(eye, any -> true)).hasSize(1);
+        assertThat(eyes.covered(eye, any -> true).get(0).seen())
                 .isEqualTo(tray.coverage("e", "base").seen());
-        assertThat(eyes.covered(new Eye("in the base", 1, 0.25, eye.mark()))).isEmpty();
+        assertThat(eyes.covered(new Eye("in the base", 1, 0.25, eye.mark()), any -> true))
+                .isEmpty();
     }
 
     /** A board of 1 whose face leans: what is seen of it looks as high as its two ends are apart on the wall. */
