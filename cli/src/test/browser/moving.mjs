@@ -166,3 +166,23 @@ export async function hostile_names(open, file) {
     names.forEach((name) => assert(labels.some((label) => label.endsWith(` ${name}`)), `${name} is on the drawing`));
     await pieces(async () => page, file);
 }
+
+// A free size on its slider: the figures at each place are those that the engine reported, handed in as JSON.
+export async function slider(open, file, expectedFile) {
+    const page = await open(file);
+    const expected = JSON.parse(await readFile(expectedFile, 'utf8'));
+    const curve = page.locator('.curve').first();
+    const handle = curve.locator('input[type="range"]');
+    await handle.focus();
+    await page.keyboard.press('Home');
+    let before;
+    for (const { typed, figures } of expected) {
+        assert.equal((await curve.locator('.at').innerText()).replace(' (now)', ''), typed);
+        const shown = await curve.locator('figcaption').allInnerTexts();
+        figures.forEach((words) => assert(shown.includes(words), `${typed}: '${words}' is shown among ${shown}`));
+        const spot = await curve.locator('.spot').first().getAttribute('cx');
+        assert(before === undefined || Number(spot) > before, 'the spot goes right as the size grows');
+        before = Number(spot);
+        await page.keyboard.press('ArrowRight');
+    }
+}

@@ -90,8 +90,8 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
             Optional<List<Light>> lights,
             Asking asking) {
         boolean trying = asking != Asking.TRIAL;
-        Document document =
-                FreeSizes.read(written, catalog::usualCalls, notices).now();
+        FreeSizes free = FreeSizes.read(written, catalog::usualCalls, notices);
+        Document document = free.now();
         claims.carry(written, document);
         Stack stack = StackReader.read(document, catalog, claims, notices);
         List<Placed> placed = placed(stack, notices);
@@ -109,7 +109,13 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
                 : Optional.empty();
         Optional<Answers> known = notices.refused()
                 ? Optional.empty()
-                : Optional.of(new Answers(blocks, placed, lights, notices.sorted(), trial));
+                : Optional.of(new Answers(
+                        blocks,
+                        placed,
+                        lights,
+                        notices.sorted(),
+                        trial,
+                        own -> Searched.curves(own, written, free, catalog)));
         if (asking == Asking.EVERYTHING) {
             known.ifPresent(Answers::askAhead);
         }

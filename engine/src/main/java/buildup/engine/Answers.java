@@ -27,6 +27,7 @@ import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.Musts;
 import buildup.engine.judge.proportion.Proportion;
 import buildup.engine.judge.proportion.Proportions;
+import buildup.engine.judge.search.FigureCurve;
 import buildup.engine.judge.verdict.Facts;
 import buildup.engine.judge.verdict.Verdict;
 import buildup.engine.judge.verdict.Verdicts;
@@ -65,6 +66,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -101,6 +103,7 @@ public final class Answers {
     private final LazyAnswer<Proportion> proportion;
     private final LazyAnswer<List<MustResult>> must;
     private final LazyAnswer<Verdict> verdict;
+    private final LazyAnswer<List<FigureCurve>> curves;
 
     private final List<Notice> read;
     private final Optional<CureTrial> trial;
@@ -109,14 +112,17 @@ public final class Answers {
      * @param lights to shine in place of those of the stack
      * @param read what was said in reading the document
      * @param trial of the cures that are told; absent when this is itself the trial of one, and nothing is proposed
+     * @param curves draws what is asked of the stack against its free sizes
      */
     Answers(
             Blocks blocks,
             List<Placed> placed,
             Optional<List<Light>> lights,
             List<Notice> read,
-            Optional<CureTrial> trial) {
+            Optional<CureTrial> trial,
+            Function<Answers, List<FigureCurve>> curves) {
         this.blocks = blocks;
+        this.curves = new LazyAnswer<>(notices -> curves.apply(this));
         this.read = List.copyOf(read);
         this.trial = trial;
         Catalog catalog = blocks.catalog();
@@ -368,6 +374,11 @@ public final class Answers {
     /** How the stack stands to each line under {@code must:}. */
     public List<MustResult> must() {
         return must.answer();
+    }
+
+    /** What is asked of the stack against each of its free sizes, all others as they are; none without a free size. */
+    public List<FigureCurve> curves() {
+        return curves.answer();
     }
 
     /** Will it be right? Asks every question. */

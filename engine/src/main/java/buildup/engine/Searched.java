@@ -4,6 +4,8 @@ import buildup.catalog.Catalog;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.Musts;
 import buildup.engine.judge.must.WishRule;
+import buildup.engine.judge.search.FigureCurve;
+import buildup.engine.judge.search.FigureCurves;
 import buildup.engine.judge.search.SearchLimits;
 import buildup.engine.judge.search.SearchNotices;
 import buildup.engine.judge.search.SearchResult;
@@ -24,6 +26,7 @@ import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.sheet.Sheet;
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -115,6 +118,32 @@ public record Searched(
                     Musts.rules(blocks.must(), start.sheets(), lengths, new Notices()),
                     Musts.wishes(blocks.wish(), start.sheets(), lengths, new Notices()));
         });
+    }
+
+    /** What is asked of a stack against each of its free sizes alone; height and projection where nothing is asked. */
+    static List<FigureCurve> curves(Answers start, Document document, FreeSizes free, Catalog catalog) {
+        if (free.sizes().isEmpty()) {
+            return List.of();
+        }
+        Blocks blocks = start.blocks();
+        var lengths = blocks.stack().lengths();
+        List<MustRule> rules = new ArrayList<>(Musts.rules(blocks.must(), start.sheets(), lengths, new Notices()));
+        int held = rules.size();
+        Musts.wishes(blocks.wish(), start.sheets(), lengths, new Notices())
+                .forEach(wish -> wish.asRule().ifPresent(rules::add));
+        if (rules.isEmpty()) {
+            Mark mark = new Mark(document.file(), 1, 1);
+            rules.addAll(Musts.rules(
+                    List.of(new Scalar("height >= 0", mark), new Scalar("projection >= 0", mark)),
+                    start.sheets(),
+                    lengths,
+                    new Notices()));
+            held = 0;
+        }
+        Searched nothing = unread(document.file(), List.of());
+        StackJudge judge =
+                new Seeking(nothing, start, document, free, catalog, SearchLimits.of(1)).judge(rules, List.of());
+        return FigureCurves.of(free.sizes(), rules, held, judge, blocks.stack().unit());
     }
 
     /** A stack whose sheets hold the figures: today's, or else the first that can be built. */
@@ -242,6 +271,10 @@ public record Searched(
                             .with("place", size.place())
                             .with("times", Figure.count(size.choices().size()))
                             .at(size.mark())));
+            result.exact()
+                    .ifPresent(turn -> said.add(SearchNotices.EXACT
+                            .with("place", turn.key())
+                            .with("value", Figure.of(turn.quantity(), turn.value()))));
             result.nearest()
                     .ifPresent(near -> said.add(
                             near.candidate().unmet() == 0

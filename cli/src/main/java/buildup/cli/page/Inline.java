@@ -19,7 +19,7 @@ import java.util.stream.Collectors;
 record Inline(String text, String hash) {
     /** In the order in which one builds on another. */
     private static final List<String> SCRIPTS =
-            List.of("segments.js", "view.js", "light.js", "section.js", "front.js", "stack.js", "page.js");
+            List.of("segments.js", "view.js", "light.js", "section.js", "front.js", "curve.js", "stack.js", "page.js");
 
     private static final List<String> STYLES =
             List.of("base.css", "drawing.css", "table.css", "width.css", "print.css");

@@ -29,6 +29,7 @@ public record PageParts(String key, String title, LengthUnit unit, String body, 
                     String body = head
                             + new Figures(known, key).html()
                             + new Bench(known, key, measure).html(drawing)
+                            + new Curves(known, key).html()
                             + new Judged(known, key, measure).html()
                             + new Tables(known, key).html();
                     return new PageParts(key, answer.title(), answer.unit(), body, StackData.of(known, drawing));

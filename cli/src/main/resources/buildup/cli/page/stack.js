@@ -55,6 +55,7 @@ class Stack {
             this.readyLights(shine);
             this.readySteps();
             this.readyPieces();
+            this.all('.curve').forEach((curve) => readyCurve(curve, say));
         }
     }
 

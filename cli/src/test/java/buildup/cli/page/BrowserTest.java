@@ -8,12 +8,15 @@ import buildup.cli.Ran;
 import buildup.cli.command.Typed;
 import buildup.cli.report.RandomStacks;
 import buildup.engine.Answer;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.FigurePrinter;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -108,6 +111,35 @@ class BrowserTest {
     @Test
     void the_keyboard_alone_reaches_everything() throws Exception {
         check("keyboard", demo("cornice"));
+    }
+
+    /** A shelf over a board, its depth free; what its report says at each depth stands beside. */
+    @Test
+    void a_slider_shows_at_each_size_what_the_report_of_the_stack_with_that_size_says() throws Exception {
+        String stack = """
+                title: Shelf
+                wood: yellow-poplar
+                sizes: { out: %s }
+                space: { wall: { solid: no } }
+                pieces:
+                  - { name: board, profile: board 3/4 x 8, back: wall, bottom: 0 }
+                  - { name: shelf, section: [out out, up 3/4], back: wall, bottom: board.top }
+                must:
+                  - share of board.face in drafting <= 50 %%
+                  - projection <= 6
+                """;
+        List<String> expected = new ArrayList<>();
+        for (String out : List.of("1", "2", "3", "4", "5", "6", "7", "8", "9")) {
+            String figures = Typed.of(stack.formatted(out)).known().orElseThrow().must().stream()
+                    .map(must -> "\"" + must.rule() + ": "
+                            + FigurePrinter.INCHES.print(
+                                    Figure.of(must.quantity(), must.figure().orElseThrow()))
+                            + (must.met() ? "" : " not met") + "\"")
+                    .collect(Collectors.joining(", "));
+            expected.add("{\"typed\": \"" + out + "\", \"figures\": [" + figures + "]}");
+        }
+        Path page = page("shelf", Typed.of(stack.formatted("\"between 1 and 9 by 1, now 4\"")));
+        check("slider", page, Files.writeString(folder.resolve("shelf.json"), expected.toString()));
     }
 
     @Test

@@ -29,6 +29,16 @@ public record WishRule(String text, Mark mark, Aim aim, Optional<AskedFigure> fi
         LEAST_CHANGE
     }
 
+    /** The figure that is wished for as a rule, the target its value; absent for the least change, which is no figure. */
+    public Optional<MustRule> asRule() {
+        MustRule.Relation relation = switch (aim) {
+            case LEAST, LEAST_CHANGE -> MustRule.Relation.AT_MOST;
+            case MOST -> MustRule.Relation.AT_LEAST;
+            case NEAR -> MustRule.Relation.EQUAL;
+        };
+        return figure.map(asked -> new MustRule(text, mark, asked, relation, target, 0));
+    }
+
     /**
      * How far a stack is from what is wished, the worst of the figures that its words leave; less is better. Nothing for a
      * stack without such a figure, and for the wish of least change, which no sheet knows.

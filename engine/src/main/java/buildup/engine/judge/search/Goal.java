@@ -5,6 +5,7 @@ import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
 import buildup.profiles.outline.Tolerance;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
@@ -55,6 +56,18 @@ public record Goal(List<MustRule> rules, List<WishRule> wishes, List<Double> sca
             score += wish.weight() * far;
         }
         return score;
+    }
+
+    /**
+     * Whether an answer is as near to every wish as can be, so that no stack is nearer, tried or not: nothing lies nearer to
+     * a target than the target, and no change is less than none.
+     */
+    boolean isReached(Optional<Answered> answer) {
+        return !wishes.isEmpty()
+                && wishes.stream()
+                        .allMatch(wish -> wish.aim() == WishRule.Aim.NEAR || wish.aim() == WishRule.Aim.LEAST_CHANGE)
+                && answer.filter(one -> one.candidate().score() <= Tolerance.COINCIDENT)
+                        .isPresent();
     }
 
     /** How much of the rules is missing, each as a share of its value, so that different units can be added. */

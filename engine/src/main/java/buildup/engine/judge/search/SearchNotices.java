@@ -60,6 +60,14 @@ public final class SearchNotices {
                     "Every choice that meets the lines brings a fault that today's stack has not.",
                     "Leave what it hangs on free too, or mend it by hand in the file that '-o' writes.");
 
+    /** A size between two choices does what none of them does. */
+    public static final Kind EXACT = Code.of(
+                    "met-between-choices",
+                    "No choice meets every line under 'must:', and a size between two choices does.")
+            .note(
+                    "Between two choices every line is met: '{place}' at {value}.",
+                    "Type that size, make its steps finer, or write 'within' behind the line that asks for an exact value.");
+
     /** No stack meets all. */
     private static final Kind NONE_MEETS = Code.of(
                     "nothing-meets", "No choice of the free sizes meets every line under 'must:'.")

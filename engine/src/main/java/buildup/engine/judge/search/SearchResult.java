@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param best the answers that come nearest to what is wished, each unlike those before it
  * @param smallest the answer that differs least from today's stack; absent when nothing meets every rule
  * @param nearest where nothing meets every rule, the stack that gives up fewest; else absent
+ * @param exact where nothing meets every rule, a place between two choices of one size at which every rule is met; else
+ *     absent
  * @param turning where along each size, alone, a rule turns
  * @param idle the sizes along which, alone, no figure changes that is asked for
  * @param faulty how many stacks that meet every rule were passed over, since they bring a fault that today's has not
@@ -32,6 +34,7 @@ public record SearchResult(
         List<Answered> best,
         Optional<Answered> smallest,
         Optional<Answered> nearest,
+        Optional<Turning> exact,
         List<Turning> turning,
         List<FreeSize> idle,
         int faulty,

@@ -91,13 +91,15 @@ public final class StackSearch {
                 : shortlist.nearest().stream().findFirst().map(this::answered);
         boolean kept = shortlist.meeting() <= Shortlist.KEPT || smallest.isPresent();
         boolean near = smallest.isPresent() && smallest.get().candidate().changed() <= exploration.rings();
+        List<Turning> turning = new Turnings(space, goal.rules(), judge, unit, limits.tries()).all();
         return new SearchResult(
                 goal,
                 answered(today),
                 best,
                 smallest,
                 nearest,
-                new Turnings(space, goal.rules(), judge, unit, limits.tries()).all(),
+                smallest.isPresent() ? Optional.empty() : exact(turning),
+                turning,
                 idle,
                 faulty,
                 fault,
@@ -106,8 +108,30 @@ public final class StackSearch {
                 shortlist.built(),
                 composed,
                 shortlist.meeting(),
-                exploration.all() && kept,
+                (exploration.all() && kept) || goal.isReached(best.stream().findFirst()),
                 (exploration.all() && kept) || near);
+    }
+
+    /** The first place at which a rule is met only there, and every other rule with it. */
+    private Optional<Turning> exact(List<Turning> turning) {
+        return turning.stream()
+                .filter(turn -> !turn.metAbove() && !turn.metBelow())
+                .filter(turn -> {
+                    StackJudgment there = judge.judge(with(turn));
+                    return there.built() && there.unmet() == 0;
+                })
+                .findFirst();
+    }
+
+    private List<String> with(Turning turn) {
+        List<String> texts = new ArrayList<>(space.texts(space.now()));
+        for (int i = 0; i < texts.size(); i++) {
+            FreeSize size = space.sizes().get(i);
+            if (size.place().equals(turn.key())) {
+                texts.set(i, size.typed(turn.value()));
+            }
+        }
+        return texts;
     }
 
     /** Judges some stacks all over the space, so that somebody may tell how long all will take. */

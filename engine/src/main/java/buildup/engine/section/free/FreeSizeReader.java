@@ -30,6 +30,7 @@ final class FreeSizeReader {
             Pattern.compile("between +(\\S.*?) +and +(\\S.*?) +by +(\\S.*?)(?: *, *now +(\\S.*))?");
     private static final Pattern ONE_OF = Pattern.compile("one of +\\[(.*)](?: *, *now +(\\S.*))?");
     private static final Pattern ANY = Pattern.compile("any +([^,]*[^, ])(?: *, *now +(\\S.*))?");
+    private static final Pattern NOW = Pattern.compile(".*, *now +(\\S.*)", Pattern.DOTALL);
     private static final Pattern QUOTES = Pattern.compile("^[\"']|[\"']$");
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,9}(\\.[0-9]{1,9})?");
 
@@ -83,6 +84,20 @@ final class FreeSizeReader {
             return chosen(place, scalar, all, now);
         }
         return refused(FreeNotices.NOT_UNDERSTOOD, place, scalar);
+    }
+
+    /** What was refused as a free size, as what it says that it is now: so nothing follows from it. */
+    Optional<FreeSize> asItIs(String place, Scalar scalar) {
+        Matcher now = NOW.matcher(scalar.text());
+        return now.matches()
+                ? Optional.of(new FreeSize(
+                        place,
+                        scalar.mark(),
+                        List.of(now.group(1).strip()),
+                        List.of(),
+                        0,
+                        new SizeSpelling(quantity(place), lengths.bareUnit(), false)))
+                : Optional.empty();
     }
 
     private Optional<FreeSize> refused(Kind kind, String place, Scalar scalar) {

@@ -66,7 +66,7 @@ public final class FreeSizes {
                 find(item, place + "." + name(item).orElse(String.valueOf(i + 1)), reader);
             }
         } else if (node instanceof Scalar scalar && FreeSizeReader.isMeant(scalar.text()) && !at.containsKey(scalar)) {
-            reader.read(place, scalar).ifPresent(size -> {
+            reader.read(place, scalar).or(() -> reader.asItIs(place, scalar)).ifPresent(size -> {
                 at.put(scalar, sizes.size());
                 sizes.add(size);
             });

@@ -1,0 +1,32 @@
+// A free size under the finger: its place on every curve, and the figures there.
+
+function readyCurve(curve, say) {
+    const slider = curve.querySelector('input[type="range"]');
+    if (!slider) {
+        return;
+    }
+    const rows = [...curve.querySelectorAll('table.places tbody tr')];
+    const figures = [...curve.querySelectorAll('figure')];
+    const show = () => {
+        const row = rows[slider.valueAsNumber];
+        const typed = row.querySelector('th').textContent;
+        rows.forEach((one) => one.classList.toggle('chosen', one === row));
+        curve.querySelector('.at').textContent = typed;
+        slider.setAttribute('aria-valuetext', typed);
+        [...row.querySelectorAll('td')].forEach((cell, i) => {
+            const { x, y } = cell.dataset;
+            const spot = figures[i].querySelector('.spot');
+            spot.setAttribute('visibility', x === undefined ? 'hidden' : 'visible');
+            if (x !== undefined) {
+                spot.setAttribute('cx', x);
+                spot.setAttribute('cy', y);
+            }
+            figures[i].querySelector('.value').replaceChildren(...[...cell.childNodes].map((node) => node.cloneNode(true)));
+        });
+    };
+    slider.addEventListener('input', () => {
+        show();
+        say(figures.map((figure) => figure.querySelector('figcaption').innerText).join('; '));
+    });
+    show();
+}
