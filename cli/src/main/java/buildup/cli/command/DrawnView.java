@@ -62,7 +62,10 @@ record DrawnView(
             case holds ->
                 fullSize(
                         "What holds it",
-                        HoldsDrawing.of(stack(), known.support(), known.fixed(), known.proposals(), font));
+                        printed()
+                                ? HoldsDrawing.forScale(
+                                        stack(), known.support(), known.fixed(), known.proposals(), 1, font)
+                                : HoldsDrawing.of(stack(), known.support(), known.fixed(), known.proposals(), font));
             case elevation -> elevation();
             case rays -> eye.map(this::seenBy).orElseGet(this::rays);
             case season -> season(times);
@@ -76,6 +79,11 @@ record DrawnView(
             case copes -> copes();
             case sticks -> sticks();
         };
+    }
+
+    /** Whether letters are read on paper at full size, and not on a screen that shows the picture whole. */
+    private boolean printed() {
+        return paper.isPresent() && onPaper;
     }
 
     private Section stack() {
@@ -96,7 +104,7 @@ record DrawnView(
     private List<Scene> elevation() {
         return light().map(light -> fullSize(
                         "Front",
-                        paper.isPresent() && onPaper
+                        printed()
                                 ? ElevationDrawing.onPaper(stack(), light, font)
                                 : ElevationDrawing.of(stack(), light, font)))
                 .orElse(List.of());
@@ -116,8 +124,11 @@ record DrawnView(
         }
         List<Shown> shown = new ArrayList<>();
         known.lights()
-                .forEach(light ->
-                        shown.add(new Shown("In " + light.light().name(), RaysDrawing.of(stack(), light, font))));
+                .forEach(light -> shown.add(new Shown(
+                        "In " + light.light().name(),
+                        printed()
+                                ? RaysDrawing.forScale(stack(), light, 1, font)
+                                : RaysDrawing.of(stack(), light, font))));
         known.sights().forEach(sight -> shown.add(seen(sight)));
         return fullSize(shown);
     }
@@ -135,7 +146,9 @@ record DrawnView(
     }
 
     private Shown seen(Sighting sight) {
-        return new Shown("Seen by " + sight.eye().name(), SightDrawing.of(stack(), sight, font));
+        return new Shown(
+                "Seen by " + sight.eye().name(),
+                printed() ? SightDrawing.forScale(stack(), sight, 1, font) : SightDrawing.of(stack(), sight, font));
     }
 
     private List<Scene> season(int times) {
@@ -149,7 +162,11 @@ record DrawnView(
             notices.add(CommandNotices.NO_SEASONS.notice());
             return List.of();
         }
-        return fullSize("Through the year", SeasonDrawing.of(stack(), known.year(), times, font));
+        return fullSize(
+                "Through the year",
+                printed()
+                        ? SeasonDrawing.forScale(stack(), known.year(), times, 1, font)
+                        : SeasonDrawing.of(stack(), known.year(), times, font));
     }
 
     private List<Scene> proportion() {
@@ -261,7 +278,7 @@ record DrawnView(
     }
 
     private Optional<PageFrame> frame() {
-        return paper.filter(page -> onPaper).map(this::frame);
+        return printed() ? paper.map(this::frame) : Optional.empty();
     }
 
     private PageFrame frame(PaperSize page) {

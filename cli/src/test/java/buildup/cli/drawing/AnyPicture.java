@@ -13,7 +13,11 @@ import buildup.cli.drawing.judge.ProportionDrawing;
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.look.RaysDrawing;
 import buildup.cli.drawing.look.SightDrawing;
+import buildup.cli.drawing.paper.PageFrame;
+import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.paper.PaperPage;
+import buildup.cli.drawing.paper.TitleCell;
+import buildup.cli.drawing.paper.TitleStrip;
 import buildup.cli.drawing.room.CopeDrawing;
 import buildup.cli.drawing.room.PlanDrawing;
 import buildup.cli.drawing.room.SticksDrawing;
@@ -30,17 +34,26 @@ import buildup.engine.Answer;
 import buildup.engine.Answers;
 import buildup.engine.Cuts;
 import buildup.engine.room.sticks.Limit;
+import buildup.engine.section.compose.Section;
 import buildup.shared.notice.Notices;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 
 /** Stacks, and every picture that the program draws of one. */
 public final class AnyPicture {
     private static final ShippedFont FONT = Drawn.FONT;
+
+    private static final PageFrame LETTER = new PageFrame(
+            Pages.named("letter").orElseThrow(),
+            new TitleStrip(List.of(List.of(new TitleCell("stack", "A stack", 2)))),
+            FONT,
+            false);
 
     private AnyPicture() {}
 
@@ -82,8 +95,34 @@ public final class AnyPicture {
                 .ifPresent(cuts -> cuts.list()
                         .filter(list -> !list.pieces().isEmpty())
                         .ifPresent(list -> views.put("sticks", SticksDrawing.of(cuts.job(), list, FONT))));
+        onLetter(answer, known, views).forEach(page -> views.put("page " + views.size() + ", " + page.title(), page));
         sheets(answer, known).forEach(page -> views.put("sheet " + views.size() + ", " + page.title(), page));
         return views;
+    }
+
+    /** What is printed at full size or as it is drawn, on letter, in parts where it is larger. */
+    private static List<Scene> onLetter(Answer answer, Answers known, Map<String, Scene> views) {
+        Section section = known.section();
+        Map<String, Scene> full = new LinkedHashMap<>();
+        known.lights().forEach(light -> {
+            full.put("front " + light.light().name(), ElevationDrawing.onPaper(section, light, FONT));
+            full.put("rays " + light.light().name(), RaysDrawing.forScale(section, light, 1, FONT));
+        });
+        known.sights()
+                .forEach(sight ->
+                        full.put("seen by " + sight.eye().name(), SightDrawing.forScale(section, sight, 1, FONT)));
+        full.put("holds", HoldsDrawing.forScale(section, known.support(), known.fixed(), known.proposals(), 1, FONT));
+        if (known.year().asked()) {
+            full.put("season", SeasonDrawing.forScale(section, known.year(), 1, 1, FONT));
+        }
+        Optional.ofNullable(views.get("copes")).ifPresent(scene -> full.put("copes", scene));
+        List<PaperPage> pages = new ArrayList<>();
+        full.forEach((name, scene) -> pages.addAll(Paper.fullSize(LETTER, name + " on letter", scene)));
+        for (String name : List.of("walls", "proportion")) {
+            Optional.ofNullable(views.get(name))
+                    .ifPresent(scene -> pages.addAll(Paper.asDrawn(LETTER, name + " on letter", scene)));
+        }
+        return PaperPage.scenes(answer.title(), pages);
     }
 
     private static List<Scene> sheets(Answer answer, Answers known) {

@@ -87,6 +87,7 @@ public final class HoldsDrawing {
             List<Fixed> fixed,
             List<Proposal> proposals,
             int smaller,
+            boolean screen,
             TextMeasure measure) {
         this.smaller = smaller;
         this.section = section;
@@ -95,7 +96,7 @@ public final class HoldsDrawing {
         this.nails = given ? fixed : firstOfEach(proposals);
         this.measure = measure;
         this.view = PictureView.of(section);
-        this.size = smaller == 1 ? view.letters() : smaller * Drafting.TEXT;
+        this.size = screen ? view.letters() : smaller * Drafting.TEXT;
     }
 
     private static List<Fixed> firstOfEach(List<Proposal> proposals) {
@@ -109,7 +110,7 @@ public final class HoldsDrawing {
     /** The picture of what supports and backs each piece, with its fastenings, full size. */
     public static Scene of(
             Section section, Support support, List<Fixed> fixed, List<Proposal> proposals, TextMeasure measure) {
-        return new HoldsDrawing(section, support, fixed, proposals, 1, measure).scene();
+        return new HoldsDrawing(section, support, fixed, proposals, 1, true, measure).scene();
     }
 
     /** The same with letters that are read when it is made so many times smaller. */
@@ -120,7 +121,7 @@ public final class HoldsDrawing {
             List<Proposal> proposals,
             int smaller,
             TextMeasure measure) {
-        return new HoldsDrawing(section, support, fixed, proposals, smaller, measure).scene();
+        return new HoldsDrawing(section, support, fixed, proposals, smaller, false, measure).scene();
     }
 
     private Scene scene() {

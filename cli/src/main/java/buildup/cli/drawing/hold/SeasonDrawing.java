@@ -43,7 +43,7 @@ public final class SeasonDrawing {
     private final double size;
     private final int smaller;
 
-    private SeasonDrawing(Section section, Year year, int times, int smaller, TextMeasure measure) {
+    private SeasonDrawing(Section section, Year year, int times, int smaller, boolean screen, TextMeasure measure) {
         this.smaller = smaller;
         this.section = section;
         this.year = year;
@@ -51,7 +51,7 @@ public final class SeasonDrawing {
         this.measure = measure;
         this.view = PictureView.of(section);
         this.printer = new FigurePrinter(section.stack().unit());
-        this.size = smaller == 1 ? view.letters() : smaller * Drafting.TEXT;
+        this.size = screen ? view.letters() : smaller * Drafting.TEXT;
     }
 
     /**
@@ -61,12 +61,12 @@ public final class SeasonDrawing {
      * @param times so many times as far as the wood moves
      */
     public static Scene of(Section section, Year year, int times, TextMeasure measure) {
-        return new SeasonDrawing(section, year, times, 1, measure).scene();
+        return new SeasonDrawing(section, year, times, 1, true, measure).scene();
     }
 
     /** The same with letters that are read when it is made so many times smaller. */
     public static Scene forScale(Section section, Year year, int times, int smaller, TextMeasure measure) {
-        return new SeasonDrawing(section, year, times, smaller, measure).scene();
+        return new SeasonDrawing(section, year, times, smaller, false, measure).scene();
     }
 
     private Scene scene() {

@@ -2,10 +2,12 @@ package buildup.cli.drawing.job;
 
 import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.label.Spread;
+import buildup.cli.scene.Label;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.FigurePrinter;
@@ -60,6 +62,13 @@ record Heights(Section section, boolean seenOnly, FigurePrinter printer) {
     /** Where heights are told from. */
     String from() {
         return floor().isPresent() ? "Heights over the floor." : "Heights over the datum.";
+    }
+
+    /** The same below a picture, which may stand on a page of its own. */
+    SceneItem from(TextMeasure measure, List<SceneItem> picture) {
+        Box box = Box.around(picture.stream().map(SceneItem::box).toList());
+        Point below = new Point(box.back(), box.bottom() - 2 * Drafting.TEXT);
+        return Label.of(measure, from(), below, Drafting.TEXT, Label.Anchor.START);
     }
 
     private OptionalDouble floor() {

@@ -61,8 +61,11 @@ record StoryPole(Section section, TextMeasure measure, FigurePrinter printer) {
         items.add(new Path(across, false, LineStyle.TICK));
         List<Segment> lines = new ArrayList<>();
         more.forEach(level -> lines.add(level(level.y())));
-        items.add(new Path(lines, false, LineStyle.DIMENSION));
+        if (!lines.isEmpty()) {
+            items.add(new Path(lines, false, LineStyle.DIMENSION));
+        }
         items.addAll(heights.labels(measure, WIDE + GAP, more));
+        items.add(heights.from(measure, items));
         Box box = Box.around(items.stream().map(SceneItem::box).toList());
         return Paper.tooMany(frame, box, notices)
                 ? List.of()

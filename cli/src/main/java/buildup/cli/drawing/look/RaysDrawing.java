@@ -25,20 +25,20 @@ public final class RaysDrawing {
     private final Lighting lighting;
     private final RoomLines room;
 
-    private RaysDrawing(Section section, Lighting lighting, int smaller, TextMeasure measure) {
+    private RaysDrawing(Section section, Lighting lighting, int smaller, boolean screen, TextMeasure measure) {
         this.section = section;
         this.lighting = lighting;
-        this.room = new RoomLines(section, smaller, measure);
+        this.room = new RoomLines(section, smaller, screen, measure);
     }
 
     /** The section with the rays of one light, full size. */
     public static Scene of(Section section, Lighting lighting, TextMeasure measure) {
-        return forScale(section, lighting, 1, measure);
+        return new RaysDrawing(section, lighting, 1, true, measure).scene();
     }
 
     /** The same with letters that are read when it is made so many times smaller. */
     public static Scene forScale(Section section, Lighting lighting, int smaller, TextMeasure measure) {
-        return new RaysDrawing(section, lighting, smaller, measure).scene();
+        return new RaysDrawing(section, lighting, smaller, false, measure).scene();
     }
 
     private Scene scene() {

@@ -38,8 +38,11 @@ final class RoomLines {
     private final double size;
     private final int smaller;
 
-    /** @param smaller so many times smaller the picture will be made; its letters are as much larger */
-    RoomLines(Section section, int smaller, TextMeasure measure) {
+    /**
+     * @param smaller so many times smaller the picture will be made; its letters are as much larger
+     * @param screen whether it is seen whole on a screen; else it lies on paper
+     */
+    RoomLines(Section section, int smaller, boolean screen, TextMeasure measure) {
         this.section = section;
         this.smaller = smaller;
         this.measure = measure;
@@ -47,7 +50,7 @@ final class RoomLines {
         Box window = view.window();
         double room = Math.max(1, Math.min(ROOM, section.totals().height() / 3));
         this.frame = new Box(window.back(), window.bottom(), window.face() + room, window.top());
-        this.size = smaller == 1 ? view.letters() : smaller * Drafting.TEXT;
+        this.size = screen ? view.letters() : smaller * Drafting.TEXT;
     }
 
     /**

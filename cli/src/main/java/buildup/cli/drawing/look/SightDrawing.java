@@ -30,20 +30,20 @@ public final class SightDrawing {
     private final Sighting sighting;
     private final RoomLines room;
 
-    private SightDrawing(Section section, Sighting sighting, int smaller, TextMeasure measure) {
+    private SightDrawing(Section section, Sighting sighting, int smaller, boolean screen, TextMeasure measure) {
         this.section = section;
         this.sighting = sighting;
-        this.room = new RoomLines(section, smaller, measure);
+        this.room = new RoomLines(section, smaller, screen, measure);
     }
 
     /** The section with the sight lines of one eye, full size. */
     public static Scene of(Section section, Sighting sighting, TextMeasure measure) {
-        return forScale(section, sighting, 1, measure);
+        return new SightDrawing(section, sighting, 1, true, measure).scene();
     }
 
     /** The same with letters that are read when it is made so many times smaller. */
     public static Scene forScale(Section section, Sighting sighting, int smaller, TextMeasure measure) {
-        return new SightDrawing(section, sighting, smaller, measure).scene();
+        return new SightDrawing(section, sighting, smaller, false, measure).scene();
     }
 
     private Scene scene() {

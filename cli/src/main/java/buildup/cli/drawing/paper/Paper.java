@@ -50,7 +50,28 @@ public final class Paper {
         List<SceneItem> picture =
                 scene.items().stream().filter(item -> !isLegend(item)).toList();
         return whole(frame, set, scene.items())
-                .orElseGet(() -> apart(frame, set, picture, flow -> flow.blocks(legends, LEGEND_GAP)));
+                .or(() -> whole(frame, set, beside(picture, legends)))
+                .orElseGet(() -> apart(
+                        frame,
+                        set,
+                        picture,
+                        flow -> flow.blocks(
+                                legends.stream()
+                                        .map(legend -> fitted(frame, legend))
+                                        .toList(),
+                                LEGEND_GAP)));
+    }
+
+    /** The legends to the right of the picture, one below the other: a page has room there that it lacks below. */
+    private static List<SceneItem> beside(List<SceneItem> picture, List<Block> legends) {
+        Box box = Box.around(picture.stream().map(SceneItem::box).toList());
+        List<SceneItem> items = new ArrayList<>(picture);
+        double top = box.top();
+        for (Block legend : legends) {
+            items.add(legend.at(box.face() + LEGEND_GAP, top));
+            top -= legend.height() + LEGEND_GAP;
+        }
+        return items;
     }
 
     /** A picture that fits once its texts are before it stays whole: it needs no plan of parts and no crosses. */

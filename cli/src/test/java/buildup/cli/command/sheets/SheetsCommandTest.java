@@ -284,6 +284,15 @@ class SheetsCommandTest {
     }
 
     @Test
+    void a_story_pole_without_a_floor_begins_at_the_lowest_piece() throws Exception {
+        String loose = "title: Loose\nwood: red-oak\npieces:\n"
+                + "  - { name: band, profile: board 3/4 x 5-1/2, back: wall, bottom: 1 }\n";
+        assertThat(text(drawn(loose, "--only", "story-pole")))
+                .contains("Heights over the datum.", "1 band bottom", "6-1/2 band top")
+                .doesNotContain("floor");
+    }
+
+    @Test
     void the_strip_to_tape_up_is_one_page_wide_and_bears_heights_over_the_floor() throws Exception {
         String text = text(drawn(CASE, "--only", "strip"));
         assertThat(text).contains("94-15/16+ cap top", "84 bead bottom", "part 2 joins here");
