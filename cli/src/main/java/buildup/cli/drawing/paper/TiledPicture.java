@@ -157,6 +157,9 @@ final class TiledPicture {
                         .toList()));
         for (Point shared : crosses.of(column, row)) {
             Point cross = shared.plus(new Point(right, up));
+            if (isDense(shared)) {
+                content.add(new Area(Optional.empty(), Optional.empty(), Caption.circle(cross, 2 * RING), Tone.PAPER));
+            }
             content.add(cross(cross, LineStyle.CASING));
             content.add(cross(cross, LineStyle.DIMENSION));
         }
@@ -187,6 +190,15 @@ final class TiledPicture {
                 Optional.of("part " + number + " of " + parts.size()),
                 set.scale(),
                 content);
+    }
+
+    /** Whether a cross there would be lost among the lines of a shadow. */
+    private boolean isDense(Point cross) {
+        Box ring = Box.of(cross, cross).grown(2 * RING);
+        return leaves.stream()
+                .anyMatch(item -> item instanceof Hatch hatch
+                        && hatch.pattern().spacing() < 2 * RING
+                        && hatch.box().near(ring, 0));
     }
 
     private Optional<Integer> neighbor(int column, int row) {

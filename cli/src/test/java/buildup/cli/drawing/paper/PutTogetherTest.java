@@ -7,6 +7,7 @@ import buildup.cli.command.Typed;
 import buildup.cli.drawing.job.ShopDrawings;
 import buildup.cli.drawing.job.ShopSheet;
 import buildup.cli.drawing.job.Since;
+import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.section.Drawn;
 import buildup.cli.drawing.section.SectionDrawing;
 import buildup.cli.drawing.sheet.Pages;
@@ -19,6 +20,7 @@ import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Tone;
 import buildup.cli.write.PdfWriter;
 import buildup.engine.Answer;
+import buildup.engine.Answers;
 import buildup.engine.Cuts;
 import buildup.engine.room.sticks.Limit;
 import buildup.profiles.outline.Box;
@@ -84,21 +86,46 @@ class PutTogetherTest {
                 .filter(item -> item instanceof Group group && group.id().equals("section"))
                 .toList();
         assertThat(picture).hasSize(1);
+        assertGiveThePicture(picture, 4);
+    }
+
+    @Tag("long")
+    @Test
+    void so_do_the_parts_of_a_front_wider_and_higher_than_a_page() throws Exception {
+        assertGiveThePicture(front(12), 4);
+    }
+
+    @Tag("long")
+    @Test
+    void and_those_of_the_strip_to_tape_up() throws Exception {
+        assertGiveThePicture(front(3.2), 2);
+    }
+
+    private static List<SceneItem> front(double wide) {
+        Answers known = Typed.of(Drawn.CORNICE).known().orElseThrow();
+        return ElevationDrawing.stretch(known.section(), known.lights().get(0), Drawn.FONT, wide);
+    }
+
+    private void assertGiveThePicture(List<SceneItem> picture, int count) throws Exception {
+        Box box = Box.around(picture.stream().map(SceneItem::box).toList());
         List<PaperPage> pages = Paper.fullSize(letter(), "Section", picture, flow -> {});
         List<Printed> parts = Printed.of(
                 folder, PdfWriter.write(PaperPage.scenes("A stack", pages.subList(1, pages.size())), Drawn.FONT), DPI);
-        assertThat(parts).hasSize(4);
-        List<Point> laid = laid(parts, 2);
+        assertThat(parts).hasSize(count);
+        Tiling tiling =
+                TiledPicture.tiling(letter(), PageFrame.Use.PART, box, TiledPicture.drawn(Scene.leaves(picture)));
+        List<Point> laid = laid(parts, tiling.columns().count());
         // the whole picture on one page, as far from its corner as on the first part and 4 in more, so that dots fall
         // alike
-        Tiling tiling = TiledPicture.tiling(
-                letter(), PageFrame.Use.PART, picture.get(0).box(), TiledPicture.drawn(Scene.leaves(picture)));
         Box window = letter().window(PageFrame.Use.PART);
-        SceneItem moved = picture.get(0)
-                .moved(
-                        window.back() - tiling.window(0, 0).back() + 4,
-                        window.top() - tiling.window(0, 0).top() + 4 + 9);
-        Scene large = new Scene("Whole", "", 24, 24, List.of(moved));
+        double right = window.back() - tiling.window(0, 0).back() + 4;
+        double up = window.top() - tiling.window(0, 0).top() + 4 + 9;
+        Scene large = new Scene(
+                "Whole",
+                "",
+                24,
+                24,
+                picture.stream().map(item -> item.moved(right, up)).toList());
         Printed one =
                 Printed.of(folder, PdfWriter.write(large, Drawn.FONT), DPI).get(0);
         for (int i = 0; i < parts.size(); i++) {
@@ -183,12 +210,45 @@ class PutTogetherTest {
     @Tag("long")
     @Test
     void the_lines_of_a_story_pole_laid_together_are_true_within_two_in_a_thousand() throws Exception {
-        String stack = "title: A pole\nwood: red-oak\nspace: { floor: -92 }\npieces:\n"
-                + "  - { name: chair rail, profile: board 3/4 x 3, back: wall, bottom: -60 }\n"
-                + "  - { name: picture rail, profile: board 3/4 x 2, back: wall, bottom: -24 }\n"
-                + "  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }\n"
-                + "  - { name: shelf, profile: board 3/4 x 6, lay: flat, back: wall, bottom: frieze.top }\n";
-        double[] known = {0, 32, 35, 68, 70, 92, 97.5, 98.25};
+        assertAcross(
+                "title: A pole\nwood: red-oak\nspace: { floor: -92 }\npieces:\n"
+                        + "  - { name: chair rail, profile: board 3/4 x 3, back: wall, bottom: -60 }\n"
+                        + "  - { name: picture rail, profile: board 3/4 x 2, back: wall, bottom: -24 }\n"
+                        + "  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }\n"
+                        + "  - { name: shelf, profile: board 3/4 x 6, lay: flat, back: wall, bottom: frieze.top }\n",
+                ShopSheet.STORY_POLE,
+                10,
+                0,
+                32,
+                35,
+                68,
+                70,
+                92,
+                97.5,
+                98.25);
+    }
+
+    /** The front of four boards one above another, 20 in high: their edges across the strip. */
+    @Tag("long")
+    @Test
+    void the_lines_of_the_strip_to_tape_up_laid_together_are_true_within_two_in_a_thousand() throws Exception {
+        assertAcross(
+                "title: A strip\nwood: red-oak\nspace: { floor: -92 }\npieces:\n"
+                        + "  - { name: base, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }\n"
+                        + "  - { name: field, profile: board 1/2 x 9-1/4, back: wall, bottom: base.top }\n"
+                        + "  - { name: band, profile: board 1 x 4-1/2, back: wall, bottom: field.top }\n"
+                        + "  - { name: cap, profile: board 3/4 x 3, lay: flat, back: wall, bottom: band.top }\n",
+                ShopSheet.STRIP,
+                3,
+                0,
+                5.5,
+                14.75,
+                19.25,
+                20);
+    }
+
+    /** The black lines across what is drawn on a sheet of one column, from the lowest up, in from that. */
+    private void assertAcross(String stack, ShopSheet sheet, int atLeast, double... known) throws Exception {
         Answer answer = Typed.of(stack);
         List<PaperPage> pages = ShopDrawings.of(
                         answer,
@@ -197,13 +257,13 @@ class PutTogetherTest {
                         Since.NOTHING,
                         Pages.named("letter").orElseThrow(),
                         Drawn.FONT,
-                        EnumSet.of(ShopSheet.STORY_POLE),
+                        EnumSet.of(sheet),
                         new Notices())
                 .get(0)
                 .pages();
         List<Printed> parts = Printed.of(
-                folder, PdfWriter.write(PaperPage.scenes("A pole", pages.subList(1, pages.size())), Drawn.FONT), DPI);
-        assertThat(parts).hasSizeGreaterThan(9);
+                folder, PdfWriter.write(PaperPage.scenes("Sheet", pages.subList(1, pages.size())), Drawn.FONT), DPI);
+        assertThat(parts).hasSizeGreaterThanOrEqualTo(atLeast);
         List<Point> laid = laid(parts, 1);
         List<Double> lines = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
@@ -211,12 +271,14 @@ class PutTogetherTest {
             List<Point> crosses = part.crosses();
             int from = (int) crosses.get(0).y() + 2;
             int to = (int) crosses.get(3).y() - 2;
-            int inside = edge(part, (int) crosses.get(0).x() + DPI / 4, (from + to) / 2) + DPI / 2;
+            // what is drawn hangs from the part above, and on the first one goes on below
+            int row = i == 0 ? to - DPI / 4 : from + DPI / 4;
+            int inside = edge(part, (int) crosses.get(0).x() + DPI / 4, row) + DPI / 2;
             int start = -1;
             for (int y = from - DPI / 2; y <= to + DPI / 2; y++) {
-                int row = y;
-                // a line across the pole, and no mark of the paper
-                boolean line = IntStream.range(0, DPI / 4).allMatch(x -> part.ink(inside + x, row));
+                int across = y;
+                // a line across, and no mark of the paper
+                boolean line = IntStream.range(0, DPI / 4).allMatch(x -> part.ink(inside + x, across));
                 if (line && start < 0) {
                     start = y;
                 } else if (!line && start >= 0) {
@@ -235,17 +297,16 @@ class PutTogetherTest {
         assertThat(once).hasSize(known.length);
         for (int i = 1; i < known.length; i++) {
             double measured = (once.get(known.length - 1) - once.get(known.length - 1 - i)) / DPI;
-            assertThat(measured).as("line %d over the floor", i).isCloseTo(known[i], within(0.002 * known[i]));
+            assertThat(measured).as("line %d from the lowest", i).isCloseTo(known[i], within(0.002 * known[i]));
         }
     }
 
     /** The first column with ink to the right of a place. */
     private static int edge(Printed part, int from, int across) {
-        int x = from;
-        while (!part.ink(x, across)) {
-            x++;
-        }
-        return x;
+        return IntStream.range(from, from + 9 * DPI)
+                .filter(x -> part.ink(x, across))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static SceneItem bar(Box box) {
