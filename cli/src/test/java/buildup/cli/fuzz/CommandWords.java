@@ -67,6 +67,9 @@ final class CommandWords {
 
     private static final double USUALLY = 0.2;
 
+    /** Of the documents in files. */
+    private static final double ARCHIVES = 0.2;
+
     private final Chance chance;
     private final String command;
     private final Values values;
@@ -180,7 +183,7 @@ final class CommandWords {
             }
         }
         if (command.equals("sheets")) {
-            return "pdf";
+            return chance.any("pdf", "pdf", "html", "zip");
         }
         return command.equals("draw") ? chance.any("svg", "dxf", "svg", "dxf", "pdf") : "out";
     }
@@ -213,8 +216,9 @@ final class CommandWords {
             input = text.getBytes(UTF_8);
             return "-";
         }
-        String name = files.size() + 1 + ".yaml";
-        files.put(name, text.getBytes(UTF_8));
+        boolean packed = chance.of(ARCHIVES);
+        String name = files.size() + 1 + (packed ? ".zip" : ".yaml");
+        files.put(name, packed ? Archives.of(chance, text) : text.getBytes(UTF_8));
         return Asked.FOLDER + name;
     }
 }
