@@ -119,7 +119,7 @@ final class DrawCommand implements Callable<Integer> {
             names = "-o",
             required = true,
             paramLabel = "FILE",
-            description = "Where to write; - is standard output, as --to says.")
+            description = "Where to write; - is standard output, as --to says (default there: svg).")
     private Path output = Path.of("");
 
     @Mixin
@@ -134,7 +134,9 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Format> wanted = format.or(this::byEnding);
+        Optional<Format> wanted = format.or(this::byEnding)
+                .or(() ->
+                        OutputFile.named(Optional.of(output)).isPresent() ? Optional.empty() : Optional.of(Format.svg));
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
         Answer answer = new StackLoader(files, notices, lights(notices)).load(stack, catalog.files);

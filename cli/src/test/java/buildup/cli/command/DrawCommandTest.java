@@ -141,7 +141,8 @@ class DrawCommandTest {
         Ran ran = Ran.of("draw", STACK, "--to", "svg", "-o", "-");
         assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
         assertThat(ran.out()).startsWith("<?xml").contains("Reading-room bookcase cornice");
-        assertThat(Ran.of("draw", STACK, "-o", "-").err()).contains("or give --to");
+        assertThat(Ran.of("draw", STACK, "-o", "-").out()).isEqualTo(ran.out());
+        assertThat(Ran.of("draw", STACK, "-o", "picture").err()).contains("or give --to");
     }
 
     private String drawn(String name, String... options) throws IOException {

@@ -88,14 +88,43 @@ public final class Paper {
     }
 
     /**
-     * A picture at full size: on one page where it fits, else in parts.
+     * A picture at full size: on one page where it fits, under what is said of it where there is room for both, else in parts.
      *
-     * @param front what stands before the plan of the parts where there are any
+     * @param front what is said of it; where there are parts, before their plan
      */
     public static List<PaperPage> fullSize(
             PageFrame frame, String view, List<SceneItem> items, Consumer<PageFlow> front) {
         PaperSet set = PaperSet.atFullSize(view);
-        return whole(frame, set, items).orElseGet(() -> TiledPicture.pages(frame, set, items, front));
+        return Stream.of(frame, frame.turned())
+                .flatMap(way -> under(way, set, items, front).stream())
+                .findFirst()
+                .map(List::of)
+                .orElseGet(() -> apart(frame, set, items, front));
+    }
+
+    /** The picture and above it what is said of it, where both fit on the page. */
+    private static Optional<PaperPage> under(
+            PageFrame frame, PaperSet set, List<SceneItem> items, Consumer<PageFlow> front) {
+        Block block = Block.of(new Group("picture", items));
+        Box window = frame.window(set.whole());
+        double room = window.height() - block.height() - LEGEND_GAP;
+        if (room < 0 || block.width() > window.width()) {
+            return Optional.empty();
+        }
+        PageFlow flow = new PageFlow(frame.measure(), window.width(), room);
+        front.accept(flow);
+        if (!flow.fits() || flow.pages().size() > 1) {
+            return Optional.empty();
+        }
+        List<SceneItem> content = new ArrayList<>();
+        double top = window.top();
+        for (SceneItem item : flow.pages().get(0)) {
+            SceneItem placed = item.moved(window.back(), window.top());
+            content.add(placed);
+            top = Math.min(top, placed.box().bottom() - LEGEND_GAP);
+        }
+        content.addAll(centered(new Box(window.back(), window.bottom(), window.face(), top), block));
+        return Optional.of(new PaperPage(frame, set.whole(), set.view(), Optional.empty(), set.scale(), content));
     }
 
     private static Optional<List<PaperPage>> whole(PageFrame frame, PaperSet set, List<SceneItem> items) {
