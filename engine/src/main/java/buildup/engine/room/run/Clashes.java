@@ -4,6 +4,7 @@ import buildup.engine.room.plan.Ending;
 import buildup.engine.room.plan.Opening;
 import buildup.engine.room.plan.Stretch;
 import buildup.engine.room.plan.WallRun;
+import buildup.engine.room.run.Saw.Hand;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
@@ -25,10 +26,12 @@ final class Clashes {
     private static final double HAND_FROM_BLADE = 4;
 
     private final WallRun run;
+    private final ReturnCorners corners;
     private final Notices notices;
 
-    Clashes(WallRun run, Notices notices) {
+    Clashes(WallRun run, ReturnCorners corners, Notices notices) {
         this.run = run;
+        this.corners = corners;
         this.notices = notices;
     }
 
@@ -83,7 +86,11 @@ final class Clashes {
     void ofReturns(List<Course> courses) {
         List<Course> trim = courses.stream().filter(Course::trim).toList();
         for (Course course : trim) {
-            ends(course).filter(end -> end.kind() == Ending.Kind.RETURN).forEach(end -> longerThanWall(course, end));
+            for (Hand hand : Hand.values()) {
+                end(course, hand)
+                        .filter(end -> end.kind() == Ending.Kind.RETURN && carries(course, hand))
+                        .ifPresent(end -> longerThanWall(course, hand, end, courses));
+            }
         }
         for (Course course : trim) {
             allEnds(course).forEach(end -> end.casing().ifPresent(casing -> proud(course, casing, end)));
@@ -93,7 +100,7 @@ final class Clashes {
                 if (opening.ends().kind() == Ending.Kind.RETURN) {
                     trim.stream()
                             .filter(course -> opening.interrupts(course.name(), course.asDrawn()))
-                            .forEach(course -> collide(course, opening));
+                            .forEach(course -> collide(course, stretch, opening));
                 }
             }
         }
@@ -110,7 +117,16 @@ final class Clashes {
     }
 
     private Stream<Ending> ends(Course course) {
-        return Stream.of(run.left(course.name()), run.right(course.name())).flatMap(Optional::stream);
+        return Stream.of(Hand.values()).flatMap(hand -> end(course, hand).stream());
+    }
+
+    private Optional<Ending> end(Course course, Hand hand) {
+        return hand == Hand.LEFT ? run.left(course.name()) : run.right(course.name());
+    }
+
+    private boolean carries(Course course, Hand hand) {
+        int last = run.stretches().size() - 1;
+        return run.stretches().get(hand == Hand.LEFT ? 0 : last).carries(course.name());
     }
 
     private Stream<Ending> allEnds(Course course) {
@@ -123,13 +139,14 @@ final class Clashes {
                         .map(Opening::ends));
     }
 
-    private void longerThanWall(Course course, Ending end) {
+    private void longerThanWall(Course course, Hand hand, Ending end, List<Course> courses) {
+        double past = course.face() - corners.atEnd(course, hand).inset();
         end.room().ifPresent(room -> {
-            double over = course.face() - room;
+            double over = past - room;
             if (over > Tolerance.COINCIDENT) {
                 add(
                         RunNotices.RETURN_TOO_LONG
-                                .with("needs", Figure.atLeast(course.face()))
+                                .with("needs", Figure.atLeast(past))
                                 .with("wall", Figure.atMost(room))
                                 .with("by", Figure.atLeast(over))
                                 .amount(Figure.length(over)),
@@ -137,16 +154,32 @@ final class Clashes {
                         end.mark());
             }
         });
+        // another piece that dies there tells of a wall
+        courses.stream()
+                .filter(other -> carries(other, hand))
+                .filter(other -> end(other, hand)
+                        .filter(one -> one.kind() == Ending.Kind.DIE)
+                        .isPresent())
+                .findFirst()
+                .ifPresent(other -> add(
+                        RunNotices.RETURNS_INTO_A_WALL
+                                .with("hand", hand.word())
+                                .with("other", other.name())
+                                .amount(Figure.length(past)),
+                        course,
+                        end.mark()));
     }
 
-    private void collide(Course course, Opening opening) {
+    private void collide(Course course, Stretch stretch, Opening opening) {
         double width = opening.to() - opening.from();
-        double over = 2 * course.face() - width;
+        double both =
+                2 * (course.face() - corners.atOpening(course, stretch, opening).inset());
+        double over = both - width;
         if (over > Tolerance.COINCIDENT) {
             add(
                     RunNotices.RETURNS_MEET
                             .with("opening", opening.name())
-                            .with("needs", Figure.atLeast(2 * course.face()))
+                            .with("needs", Figure.atLeast(both))
                             .with("has", Figure.atMost(width))
                             .with("by", Figure.atLeast(over / 2))
                             .amount(Figure.length(over)),

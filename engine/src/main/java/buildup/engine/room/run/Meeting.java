@@ -31,6 +31,7 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
     static final Phrase BLOCK = Phrase.of("the block");
     static final Phrase PLANTED = Phrase.of("the piece, planted");
 
+    private static final Phrase PIECE = Phrase.of("the face of the {piece}");
     private static final Phrase AT_A_CORNER = Phrase.of("{corner} corner");
     private static final Phrase CUT_SQUARE = Phrase.of("square");
     private static final Phrase THEN_COPE = Phrase.of("{how}; then cope along the line of the face");
@@ -68,6 +69,16 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
 
     static Meeting square(EndCut.Kind kind, double fixed, Phrase against) {
         return new Meeting(kind, 90, SQUARE, SQUARE, fixed, 0, against);
+    }
+
+    /** The face of a piece that runs on. */
+    static Phrase piece(String name) {
+        return PIECE.with("piece", name);
+    }
+
+    /** The same plane so much nearer to the middle of the stretch, in. */
+    Meeting inset(double by) {
+        return new Meeting(kind, corner, plane, meant, fixed - by, lean, against);
     }
 
     /** How far the course goes on for every inch of projection. */

@@ -17,12 +17,14 @@ final class RunFitting {
     private final int number;
     private final WallRun run;
     private final List<Frame> frames;
+    private final ReturnCorners corners;
     private final Clashes clashes;
 
-    RunFitting(int number, WallRun run, List<Frame> frames, Clashes clashes) {
+    RunFitting(int number, WallRun run, List<Frame> frames, ReturnCorners corners, Clashes clashes) {
         this.number = number;
         this.run = run;
         this.frames = frames;
+        this.corners = corners;
         this.clashes = clashes;
     }
 
@@ -52,16 +54,20 @@ final class RunFitting {
                 frames.get(stretch),
                 part.from(),
                 part.to() - part.from(),
-                left.map(end -> end(course, end, stretch)).orElseGet(() -> corner(course, stretch, Hand.LEFT)),
-                right.map(end -> end(course, end, stretch)).orElseGet(() -> corner(course, stretch, Hand.RIGHT)),
+                left.map(end -> end(course, end, stretch, turn(course, stretch, part, Hand.LEFT)))
+                        .orElseGet(() -> corner(course, stretch, Hand.LEFT)),
+                right.map(end -> end(course, end, stretch, turn(course, stretch, part, Hand.RIGHT)))
+                        .orElseGet(() -> corner(course, stretch, Hand.RIGHT)),
                 group,
                 false);
         List<Fit> fits = new ArrayList<>();
-        left.flatMap(end -> selfReturn(fit, end, Hand.LEFT)).ifPresent(fits::add);
+        left.flatMap(end -> selfReturn(fit, end, turn(course, stretch, part, Hand.LEFT), Hand.LEFT))
+                .ifPresent(fits::add);
         if (clashes.hasRoom(fit, run.stretches().get(stretch))) {
             fits.add(fit);
         }
-        right.flatMap(end -> selfReturn(fit, end, Hand.RIGHT)).ifPresent(fits::add);
+        right.flatMap(end -> selfReturn(fit, end, turn(course, stretch, part, Hand.RIGHT), Hand.RIGHT))
+                .ifPresent(fits::add);
         return fits;
     }
 
@@ -115,6 +121,13 @@ final class RunFitting {
         return part.behind().map(Opening::ends).or(() -> last ? run.right(course.name()) : Optional.empty());
     }
 
+    /** Where a course turns back to the wall if it returns at that end of a part. */
+    private ReturnCorners.ReturnCorner turn(Course course, int stretch, Part part, Hand hand) {
+        return (hand == Hand.LEFT ? part.before() : part.behind())
+                .map(opening -> corners.atOpening(course, run.stretches().get(stretch), opening))
+                .orElseGet(() -> corners.atEnd(course, hand));
+    }
+
     /** What a course meets at a corner of the run. */
     private Meeting corner(Course course, int stretch, Hand hand) {
         WallCorner corner = (hand == Hand.LEFT
@@ -157,9 +170,9 @@ final class RunFitting {
         return corner.inside() ? -past : past;
     }
 
-    private Meeting end(Course course, Ending end, int stretch) {
+    private Meeting end(Course course, Ending end, int stretch, ReturnCorners.ReturnCorner turn) {
         return switch (end.kind()) {
-            case RETURN -> returned(course);
+            case RETURN -> course.trim() ? returned(course).inset(turn.inset()) : returned(course);
             case DIE -> {
                 double own = run.stretches().get(stretch).lean() * course.middle();
                 WallCorner corner = new WallCorner(true, end.corner());
@@ -187,18 +200,19 @@ final class RunFitting {
     }
 
     /** The piece that turns a course back to the wall, at the end of its stretch. */
-    private Optional<Fit> selfReturn(Fit of, Ending end, Hand hand) {
+    private Optional<Fit> selfReturn(Fit of, Ending end, ReturnCorners.ReturnCorner turn, Hand hand) {
         Course course = of.course();
         if (end.kind() != Ending.Kind.RETURN || !course.trim()) {
             return Optional.empty();
         }
         boolean right = hand == Hand.RIGHT;
         Frame corner = new Frame(
-                of.frame().at(right ? of.start() + of.wall() : of.start(), 0),
+                of.frame().at(right ? of.start() + of.wall() - turn.inset() : of.start() + turn.inset(), 0),
                 of.frame().along());
         Meeting joint =
                 planted(course) ? Meeting.square(EndCut.Kind.BUTT, course.face(), Meeting.PLANTED) : returned(course);
-        Meeting wall = Meeting.square(EndCut.Kind.BUTT, 0, Meeting.WALL);
+        Meeting wall = Meeting.square(
+                EndCut.Kind.BUTT, -turn.stop(), turn.on().map(Meeting::piece).orElse(Meeting.WALL));
         return Optional.of(new Fit(
                 number,
                 of.stretch() + ", " + (right ? "right" : "left") + " return",

@@ -25,6 +25,9 @@ public final class RunNotices {
     static final Kind RETURN_TOO_LONG = LONG_RETURN.problem(
             "'{piece}': return needs {needs}, wall ends at {wall}.",
             "Shorten the projection by {by} or die into the wall.");
+    static final Kind RETURNS_INTO_A_WALL = LONG_RETURN.problem(
+            "'{piece}' returns {amount} past the {hand} end, into the wall that '{other}' dies on.",
+            "Let both die there, or return both and end the wall before it.");
     private static final Code COLLIDE =
             Code.of("returns-collide", "Two returns, or two lengths of one piece, want the same place.");
     static final Kind RUNS_INTO_ITSELF = COLLIDE.problem(

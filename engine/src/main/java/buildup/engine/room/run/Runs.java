@@ -34,11 +34,12 @@ public final class Runs {
             WallRun run = plan.runs().get(i);
             List<Frame> walls = frames(run, notices);
             frames.add(walls);
-            Clashes clashes = new Clashes(run, notices);
-            RunFitting fitting = new RunFitting(i, run, walls, clashes);
             List<Fit> ofRun = new ArrayList<>();
             List<Course> own =
                     run.opening() ? courses.stream().map(Course::roundAnOpening).toList() : courses;
+            ReturnCorners corners = new ReturnCorners(run, own);
+            Clashes clashes = new Clashes(run, corners, notices);
+            RunFitting fitting = new RunFitting(i, run, walls, corners, clashes);
             for (Course course : own) {
                 List<Fit> along = fitting.along(course);
                 clashes.crossing(
