@@ -26,7 +26,11 @@ public record Box(double back, double bottom, double face, double top) {
         return new Box(Math.min(a.x(), b.x()), Math.min(a.y(), b.y()), Math.max(a.x(), b.x()), Math.max(a.y(), b.y()));
     }
 
-    /** The box round all of {@code boxes}, which must hold at least one. */
+    /**
+     * The box round all of {@code boxes}.
+     *
+     * @throws IllegalArgumentException if there is none
+     */
     public static Box around(Collection<Box> boxes) {
         Iterator<Box> each = boxes.iterator();
         if (!each.hasNext()) {

@@ -59,6 +59,7 @@ public final class StackLoader {
 
     /** What makes an answer of a document. */
     private interface Asked {
+        /** The answer; lights shine in place of those of the stack where they are given. */
         Answer of(Document document, Catalog catalog, Claims claims, Notices notices, Optional<List<Light>> lights);
     }
 

@@ -28,9 +28,6 @@ public final class FigureCurves {
     /** A figure that changes by so many times as much as beside there may leap. */
     private static final double STEEP = 4;
 
-    /** Two slopes are one when they differ by no more than this share of the steepest. */
-    private static final double SAME_SLOPE = 1e-6;
-
     private final ChoiceSpace space;
     private final List<MustRule> rules;
     private final StackJudge judge;
@@ -190,9 +187,9 @@ public final class FigureCurves {
         double before = slope(places, i - 1);
         double after = slope(places, i + 1);
         double most = Math.max(Math.abs(before), Math.abs(after));
-        boolean straight = Math.abs(before - slope(places, i - 2)) <= SAME_SLOPE * most
-                && Math.abs(after - slope(places, i + 2)) <= SAME_SLOPE * most;
-        if (!straight || Math.abs(after - before) <= STEEP * SAME_SLOPE * most) {
+        boolean straight = Math.abs(before - slope(places, i - 2)) <= Tolerance.SAME_SHARE * most
+                && Math.abs(after - slope(places, i + 2)) <= Tolerance.SAME_SHARE * most;
+        if (!straight || Math.abs(after - before) <= STEEP * Tolerance.SAME_SHARE * most) {
             return Optional.empty();
         }
         Place low = places.get(i);
