@@ -30,6 +30,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A picture at full size on several pages, and before them a page that tells how they are put together. */
 final class TiledPicture {
@@ -53,7 +55,7 @@ final class TiledPicture {
 
     private static final String LAY =
             "Lay each part over its neighbor so that cross lies on cross, and tape them; or cut through the crosses and butt"
-                    + " the parts.";
+                    + " the parts. A text that an edge would cut stands on the one part that holds it whole.";
 
     private final PageFrame frame;
     private final PaperSet set;
@@ -126,7 +128,52 @@ final class TiledPicture {
     }
 
     private boolean holds(Box window) {
-        return leaves.stream().anyMatch(item -> item.box().near(window, 0) && shows(item, window));
+        return within(window).anyMatch(item -> shows(item, window));
+    }
+
+    /** What is seen in a window. */
+    private Stream<SceneItem> within(Box window) {
+        return leaves.stream()
+                .filter(item -> item.box().near(window, 0))
+                .flatMap(item -> (item instanceof Label label ? text(label, window) : Optional.of(item)).stream());
+    }
+
+    /**
+     * A text whole or not at all, since the rest of a cut figure reads as another figure. One that no window holds whole is
+     * moved into the window that holds its middle; only one that is longer than a window goes over several.
+     */
+    private Optional<SceneItem> text(Label label, Box window) {
+        Box box = label.box();
+        if (whole(box, window) || box.width() > window.width() || box.height() > window.height()) {
+            return Optional.of(label);
+        }
+        if (windows().anyMatch(other -> whole(box, other))) {
+            return Optional.empty();
+        }
+        return windows()
+                .filter(other -> other.holds(box.middle(), 0))
+                .findFirst()
+                .filter(window::equals)
+                .map(home -> label.moved(
+                        into(box.back(), box.face(), home.back(), home.face()),
+                        into(box.bottom(), box.top(), home.bottom(), home.top())));
+    }
+
+    /** How far a length is moved to lie within another. */
+    private static double into(double from, double to, double low, double high) {
+        return Math.max(0, low - from) - Math.max(0, to - high);
+    }
+
+    private static boolean whole(Box text, Box window) {
+        return window.grown(Tolerance.SNAP).holds(new Point(text.back(), text.bottom()), 0)
+                && window.grown(Tolerance.SNAP).holds(new Point(text.face(), text.top()), 0);
+    }
+
+    private Stream<Box> windows() {
+        return IntStream.range(0, tiling.rows().count())
+                .boxed()
+                .flatMap(row ->
+                        IntStream.range(0, tiling.columns().count()).mapToObj(column -> tiling.window(column, row)));
     }
 
     /** Lines are in a window only where one of their stretches is. */
@@ -150,11 +197,7 @@ final class TiledPicture {
         double up = place.bottom() - window.bottom();
         List<SceneItem> content = new ArrayList<>();
         content.add(new Clip(
-                place,
-                leaves.stream()
-                        .filter(item -> item.box().near(window, 0))
-                        .map(item -> item.moved(right, up))
-                        .toList()));
+                place, within(window).map(item -> item.moved(right, up)).toList()));
         for (Point shared : crosses.of(column, row)) {
             Point cross = shared.plus(new Point(right, up));
             if (isDense(shared)) {
