@@ -15,39 +15,20 @@ import java.util.Optional;
  *     outside, 360 less the corner inside, 180 for a square cut
  * @param meant the same if a corner that is near to square were square
  * @param fixed in, of it {@code lean} because a wall is out of plumb
- * @param against what it meets, in a few words
+ * @param against what it meets
  */
-record Meeting(EndCut.Kind kind, double corner, double plane, double meant, double fixed, double lean, Phrase against) {
+record Meeting(EndCut.Kind kind, double corner, double plane, double meant, double fixed, double lean, Stop against) {
     private static final double SQUARE = 180;
 
-    /** What a stick may meet that is no other stick's miter. */
-    static final Phrase NOTHING = Phrase.of("");
-
-    static final Phrase WALL = Phrase.of("the wall");
-    static final Phrase WALL_BEHIND_A_COPE = Phrase.of("the wall, behind the coped stick");
-    static final Phrase FACE_BEFORE_IT = Phrase.of("the face of the stick before it");
-    static final Phrase FACE_BEHIND_IT = Phrase.of("the face of the stick after it");
-    static final Phrase CASING = Phrase.of("the casing");
-    static final Phrase BLOCK = Phrase.of("the block");
-    static final Phrase PLANTED = Phrase.of("the piece, planted");
-
-    private static final Phrase PIECE = Phrase.of("the face of the {piece}");
-    private static final Phrase AT_A_CORNER = Phrase.of("{corner} corner");
     private static final Phrase CUT_SQUARE = Phrase.of("square");
     private static final Phrase THEN_COPE = Phrase.of("{how}; then cope along the line of the face");
     private static final Phrase THEN_GLUE = Phrase.of("{how}; glue");
     private static final Phrase AGAINST = Phrase.of("{how}, against {against}");
+    private static final Phrase CLEAR = Phrase.of("{how}, clear of {against}");
 
     /** Two courses at a corner. */
     static Meeting miter(EndCut.Kind kind, WallCorner corner, double lean) {
-        return new Meeting(
-                kind,
-                corner.angle(),
-                plane(corner),
-                plane(corner.meant()),
-                lean,
-                lean,
-                AT_A_CORNER.with("corner", corner.words()));
+        return new Meeting(kind, corner.angle(), plane(corner), plane(corner.meant()), lean, lean, Stop.NOTHING);
     }
 
     private static double plane(WallCorner corner) {
@@ -55,7 +36,7 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
     }
 
     /** A course that runs on to a wall at an angle to its own, and stops {@code short} of it, square to that wall. */
-    static Meeting wall(WallCorner corner, double clear, double lean, Phrase against) {
+    static Meeting wall(WallCorner corner, double clear, double lean, Stop against) {
         double sin = Math.sin(Math.toRadians(corner.angle()));
         return new Meeting(
                 EndCut.Kind.BUTT,
@@ -67,13 +48,8 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
                 against);
     }
 
-    static Meeting square(EndCut.Kind kind, double fixed, Phrase against) {
+    static Meeting square(EndCut.Kind kind, double fixed, Stop against) {
         return new Meeting(kind, 90, SQUARE, SQUARE, fixed, 0, against);
-    }
-
-    /** The face of a piece that runs on. */
-    static Phrase piece(String name) {
-        return PIECE.with("piece", name);
     }
 
     /** The same plane so much nearer to the middle of the stretch, in. */
@@ -97,9 +73,7 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
 
     /** How far its face is seen: where a coped or butted corner hides a part of it, to the line of the faces. */
     double seenPast(double projection) {
-        boolean coped =
-                against.equals(WALL_BEHIND_A_COPE) || against.equals(FACE_BEFORE_IT) || against.equals(FACE_BEHIND_IT);
-        return coped ? lean + projection * slope(360 - corner) : past(projection);
+        return against.hidden() ? lean + projection * slope(360 - corner) : past(projection);
     }
 
     /** What of it is there because the corner is out of square. */
@@ -119,7 +93,7 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
         Phrase words = switch (kind) {
             case COPE -> THEN_COPE.with("how", how);
             case RETURN -> THEN_GLUE.with("how", how);
-            case BUTT -> AGAINST.with("how", how).with("against", against);
+            case BUTT -> (against.clear() ? CLEAR : AGAINST).with("how", how).with("against", against.words());
             case SQUARE, MITER -> how;
         };
         return new EndCut(kind, corner, Math.abs(flat.miter()), Math.abs(flat.bevel()), setting, words);
@@ -127,7 +101,7 @@ record Meeting(EndCut.Kind kind, double corner, double plane, double meant, doub
 
     /** Whether the stick is to be fitted to a wall that may not be true. */
     boolean meetsWall() {
-        return kind == EndCut.Kind.BUTT && (against.equals(WALL) || against.equals(WALL_BEHIND_A_COPE));
+        return kind == EndCut.Kind.BUTT && against.wall();
     }
 
     /** The position in which the cut is easiest: a sprung stick flat, the rest held as they stand; none when square. */

@@ -17,13 +17,16 @@ final class RunFitting {
     private final int number;
     private final WallRun run;
     private final List<Frame> frames;
+    private final OtherWall otherWall;
     private final ReturnCorners corners;
     private final Clashes clashes;
 
-    RunFitting(int number, WallRun run, List<Frame> frames, ReturnCorners corners, Clashes clashes) {
+    RunFitting(
+            int number, WallRun run, List<Frame> frames, OtherWall otherWall, ReturnCorners corners, Clashes clashes) {
         this.number = number;
         this.run = run;
         this.frames = frames;
+        this.otherWall = otherWall;
         this.corners = corners;
         this.clashes = clashes;
     }
@@ -139,27 +142,55 @@ final class RunFitting {
         double shift = shift(corner, own, other.lean() * course.middle());
         OptionalDouble block = (hand == Hand.LEFT ? other : run.stretches().get(stretch)).block();
         if (block.isPresent()) {
-            return Meeting.square(EndCut.Kind.BUTT, -block.getAsDouble(), Meeting.BLOCK);
-        }
-        if (!other.carries(course.name())) {
-            return corner.inside()
-                    ? Meeting.wall(corner, 0, shift, Meeting.WALL)
-                    : Meeting.square(EndCut.Kind.SQUARE, 0, Meeting.NOTHING);
+            return Meeting.square(EndCut.Kind.BUTT, -block.getAsDouble(), Stop.BLOCK);
         }
         int before = hand == Hand.LEFT ? Math.floorMod(stretch - 1, frames.size()) : stretch;
-        Optional<CopeSide> side = course.trim() ? CopeSides.at(run, frames, before) : Optional.empty();
+        Optional<CopeSide> side = CopeSides.at(run, frames, before);
+        boolean through = side.isPresent() && side.get().left() != (hand == Hand.RIGHT);
+        OtherWall.Side there = new OtherWall.Side(other, hand == Hand.RIGHT);
+        if (!other.carries(course.name())) {
+            return corner.inside()
+                    // nailers of a wall whose sticks are coped stay clear of the corner
+                    ? otherWall
+                            .before(course, there, !through)
+                            .map(piece -> Meeting.wall(
+                                    corner, piece.projection(), shift, Stop.piece(piece.name(), other.name())))
+                            .orElseGet(() -> Meeting.wall(corner, 0, shift, Stop.WALL))
+                    : Meeting.square(EndCut.Kind.SQUARE, 0, Stop.NOTHING);
+        }
         if (side.isEmpty()) {
             return Meeting.miter(EndCut.Kind.MITER, corner, shift);
         }
-        if (side.get().left() != (hand == Hand.RIGHT)) {
-            return Meeting.wall(corner, 0, shift, Meeting.WALL_BEHIND_A_COPE);
+        return through ? through(course, corner, shift, there) : coped(course, corner, shift, there);
+    }
+
+    /** The stick that runs on behind the coped one, square against what stands there already. */
+    private Meeting through(Course course, WallCorner corner, double shift, OtherWall.Side there) {
+        return otherWall
+                .before(course, there, false)
+                .map(piece -> Meeting.wall(
+                        corner,
+                        piece.projection(),
+                        shift,
+                        Stop.pieceBehindACope(piece.name(), there.stretch().name())))
+                .orElseGet(() -> Meeting.wall(corner, 0, shift, Stop.WALL_BEHIND_A_COPE));
+    }
+
+    /** The stick that is coped over the other; a plain board butts its face, and blocking leaves room for it. */
+    private Meeting coped(Course course, WallCorner corner, double shift, OtherWall.Side there) {
+        if (!course.trim()) {
+            return otherWall
+                    .atLast(course, there)
+                    .map(piece -> Meeting.wall(
+                            corner,
+                            piece.projection(),
+                            shift,
+                            Stop.clearOf(piece.name(), there.stretch().name())))
+                    .orElseGet(() -> Meeting.wall(corner, 0, shift, Stop.WALL));
         }
         return course.plain()
                 ? Meeting.wall(
-                        corner,
-                        course.face(),
-                        shift,
-                        hand == Hand.LEFT ? Meeting.FACE_BEFORE_IT : Meeting.FACE_BEHIND_IT)
+                        corner, course.face(), shift, there.leftEnd() ? Stop.FACE_BEHIND_IT : Stop.FACE_BEFORE_IT)
                 : Meeting.miter(EndCut.Kind.COPE, corner, shift);
     }
 
@@ -176,21 +207,21 @@ final class RunFitting {
             case DIE -> {
                 double own = run.stretches().get(stretch).lean() * course.middle();
                 WallCorner corner = new WallCorner(true, end.corner());
-                yield Meeting.wall(corner, 0, shift(corner, own, end.lean() * course.middle()), Meeting.WALL);
+                yield Meeting.wall(corner, 0, shift(corner, own, end.lean() * course.middle()), Stop.WALL);
             }
-            case BUTT -> Meeting.square(EndCut.Kind.BUTT, 0, Meeting.CASING);
-            case BLOCK -> Meeting.square(EndCut.Kind.BUTT, -end.block().orElse(0), Meeting.BLOCK);
-            case SQUARE -> Meeting.square(EndCut.Kind.SQUARE, 0, Meeting.NOTHING);
+            case BUTT -> Meeting.square(EndCut.Kind.BUTT, 0, Stop.CASING);
+            case BLOCK -> Meeting.square(EndCut.Kind.BUTT, -end.block().orElse(0), Stop.BLOCK);
+            case SQUARE -> Meeting.square(EndCut.Kind.SQUARE, 0, Stop.NOTHING);
         };
     }
 
     private static Meeting returned(Course course) {
         if (!course.trim()) {
             // hidden: its square end fills the corner behind the returns
-            return Meeting.square(EndCut.Kind.SQUARE, course.face(), Meeting.NOTHING);
+            return Meeting.square(EndCut.Kind.SQUARE, course.face(), Stop.NOTHING);
         }
         return planted(course)
-                ? Meeting.square(EndCut.Kind.SQUARE, course.back(), Meeting.NOTHING)
+                ? Meeting.square(EndCut.Kind.SQUARE, course.back(), Stop.NOTHING)
                 : Meeting.miter(EndCut.Kind.RETURN, new WallCorner(false, 90), 0);
     }
 
@@ -210,9 +241,9 @@ final class RunFitting {
                 of.frame().at(right ? of.start() + of.wall() - turn.inset() : of.start() + turn.inset(), 0),
                 of.frame().along());
         Meeting joint =
-                planted(course) ? Meeting.square(EndCut.Kind.BUTT, course.face(), Meeting.PLANTED) : returned(course);
+                planted(course) ? Meeting.square(EndCut.Kind.BUTT, course.face(), Stop.PLANTED) : returned(course);
         Meeting wall = Meeting.square(
-                EndCut.Kind.BUTT, -turn.stop(), turn.on().map(Meeting::piece).orElse(Meeting.WALL));
+                EndCut.Kind.BUTT, -turn.stop(), turn.on().map(Stop::face).orElse(Stop.WALL));
         return Optional.of(new Fit(
                 number,
                 of.stretch() + ", " + (right ? "right" : "left") + " return",

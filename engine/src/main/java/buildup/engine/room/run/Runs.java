@@ -39,7 +39,7 @@ public final class Runs {
                     run.opening() ? courses.stream().map(Course::roundAnOpening).toList() : courses;
             ReturnCorners corners = new ReturnCorners(run, own);
             Clashes clashes = new Clashes(run, corners, notices);
-            RunFitting fitting = new RunFitting(i, run, walls, corners, clashes);
+            RunFitting fitting = new RunFitting(i, run, walls, new OtherWall(section, own), corners, clashes);
             for (Course course : own) {
                 List<Fit> along = fitting.along(course);
                 clashes.crossing(

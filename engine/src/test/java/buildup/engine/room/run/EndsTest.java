@@ -221,7 +221,8 @@ class EndsTest {
         String plan = "left: die, right: die, inside: cope, stretches: [{ name: a, length: 60, corner: inside 90 }, {"
                 + " name: b, length: 60 }]";
         Planned coped = Planned.clean(Planned.CORNICE, run(plan));
-        assertThat(coped.fit("bed", "a").faceLength()).isCloseTo(60, within(1e-9));
+        // the frieze of the other wall is up already: 3/4 off that wall
+        assertThat(coped.fit("bed", "a").faceLength()).isCloseTo(60 - 0.75, within(1e-9));
         assertThat(coped.cut("bed", "a").right().kind()).isEqualTo(EndCut.Kind.BUTT);
         Cut bed = coped.cut("bed", "b");
         assertThat(bed.left().kind()).isEqualTo(EndCut.Kind.COPE);
@@ -231,8 +232,9 @@ class EndsTest {
         // a plain board has no line to cope: it butts the face of the other
         assertThat(coped.cut("frieze", "b").left().kind()).isEqualTo(EndCut.Kind.BUTT);
         assertThat(coped.cut("frieze", "b").length()).isCloseTo(59.25, within(1e-9));
-        // nobody copes blocking
-        assertThat(coped.cut("soffit", "b").left().kind()).isEqualTo(EndCut.Kind.MITER);
+        // nobody copes blocking: 3-1/2 deep behind a fascia of 3/4, it begins where that one has passed
+        assertThat(coped.cut("soffit", "b").left().kind()).isEqualTo(EndCut.Kind.BUTT);
+        assertThat(coped.cut("soffit", "b").length()).isCloseTo(60 - 4.25, within(1e-9));
         Planned blunt = Planned.clean(Planned.CORNICE, run(plan.replace("inside 90", "inside 120")));
         Fit a = blunt.fit("frieze", "a");
         Fit b = blunt.fit("frieze", "b");
