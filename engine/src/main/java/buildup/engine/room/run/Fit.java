@@ -104,6 +104,12 @@ public record Fit(
         return meeting(hand).setting(course, hand);
     }
 
+    /** What the cut at an end takes flat on the table at another spring than its own; none when it is square. */
+    public Optional<Saw.Flat> flat(Hand hand, double spring) {
+        Meeting meeting = meeting(hand);
+        return meeting.isSquare() ? Optional.empty() : Optional.of(Saw.flat(meeting.plane(), spring));
+    }
+
     /** A sprung stick held against the fence as it stands on the wall, upside down; none for others or a square cut. */
     public Optional<Saw.Setting> nested(Hand hand) {
         Meeting meeting = meeting(hand);

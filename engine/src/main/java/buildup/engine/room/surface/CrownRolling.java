@@ -1,10 +1,7 @@
 package buildup.engine.room.surface;
 
-import buildup.engine.room.plan.WallCorner;
-import buildup.engine.room.plan.WallRun;
 import buildup.engine.room.run.Course;
-import buildup.engine.room.run.Job;
-import buildup.engine.room.run.Saw;
+import buildup.engine.room.run.Saw.Hand;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
@@ -37,8 +34,8 @@ final class CrownRolling {
         this.top = outline.box().top();
     }
 
-    /** How the moldings of a job roll, given the gaps along all of its sticks; nothing where their ceiling is even. */
-    static List<Rolled> of(Section section, Job job, List<GapAlong> gaps) {
+    /** How the moldings roll, given the gaps along all of its sticks; nothing where their ceiling is even. */
+    static List<Rolled> of(Section section, List<GapAlong> gaps) {
         List<GapAlong> over =
                 gaps.stream().filter(gap -> gap.surface() == Surface.CEILING).toList();
         List<Rolled> all = new ArrayList<>();
@@ -50,7 +47,7 @@ final class CrownRolling {
                     .max()
                     .orElseThrow();
             if (run.stream().anyMatch(other -> widest - other.least().amount() > Tolerance.TOUCHING)) {
-                all.addAll(of(section, job, gap, widest));
+                all.addAll(of(section, gap, widest));
             }
         }
         return all;
@@ -62,7 +59,7 @@ final class CrownRolling {
     }
 
     /** @param widest gap along the run: there the molding keeps its spring */
-    private static List<Rolled> of(Section section, Job job, GapAlong gap, double widest) {
+    private static List<Rolled> of(Section section, GapAlong gap, double widest) {
         Course course = gap.fit().course();
         Outline outline = section.body(course.body()).outline();
         Optional<Line> flat = outline.straights("wall-flat").stream().findFirst();
@@ -76,29 +73,15 @@ final class CrownRolling {
         for (double along :
                 DoubleStream.of(left, gap.least().along(), right).distinct().toArray()) {
             double down = widest - gap.gap().at(along);
-            Optional<WallCorner> corner =
-                    along > left && along < right ? Optional.empty() : corner(job, gap, Tolerance.same(along, left));
-            String where = Tolerance.same(along, left)
-                    ? "left end"
-                    : Tolerance.same(along, right) ? "right end" : "lowest place";
+            Optional<Hand> end = Tolerance.same(along, left)
+                    ? Optional.of(Hand.LEFT)
+                    : Tolerance.same(along, right) ? Optional.of(Hand.RIGHT) : Optional.empty();
+            String where = end.map(hand -> hand.word() + " end").orElse("lowest place");
             rolling.by(down, outline.box().height())
-                    .map(degrees -> rolling.rolled(gap, where, along, down, degrees, flat.get(), corner))
+                    .map(degrees -> rolling.rolled(gap, where, along, down, degrees, flat.get(), end))
                     .ifPresent(all::add);
         }
         return all;
-    }
-
-    /** The corner at an end of a stick; none where it ends otherwise. */
-    private static Optional<WallCorner> corner(Job job, GapAlong gap, boolean left) {
-        WallRun run = job.plan().runs().get(gap.fit().run());
-        int stretch = job.frames().get(gap.fit().run()).indexOf(gap.fit().frame());
-        double length = run.stretches().get(stretch).length();
-        double start = gap.fit().start();
-        if (left) {
-            return start <= Tolerance.COINCIDENT ? run.cornerBefore(stretch) : Optional.empty();
-        }
-        boolean whole = start + gap.fit().wall() >= length - Tolerance.COINCIDENT;
-        return whole ? run.stretches().get(stretch).corner() : Optional.empty();
     }
 
     private Outline turned(double degrees) {
@@ -129,16 +112,9 @@ final class CrownRolling {
     }
 
     private Rolled rolled(
-            GapAlong gap,
-            String where,
-            double along,
-            double down,
-            double degrees,
-            Line flat,
-            Optional<WallCorner> corner) {
+            GapAlong gap, String where, double along, double down, double degrees, Line flat, Optional<Hand> end) {
         Box box = turned(degrees).box();
         double spring = gap.fit().course().spring();
-        Optional<Double> plane = corner.map(one -> one.inside() ? 360 - one.angle() : one.angle());
         return new Rolled(
                 gap,
                 where,
@@ -147,7 +123,7 @@ final class CrownRolling {
                 spring + degrees,
                 box.face(),
                 flat.length() * Math.sin(Math.toRadians(degrees)),
-                plane.map(open -> Saw.flat(open, spring)),
-                plane.map(open -> Saw.flat(open, spring + degrees)));
+                end.flatMap(hand -> gap.fit().flat(hand, spring)),
+                end.flatMap(hand -> gap.fit().flat(hand, spring + degrees)));
     }
 }

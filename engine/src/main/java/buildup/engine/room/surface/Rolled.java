@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param spring of it then, degrees from the wall
  * @param projection of its outermost place then, in
  * @param opens how far the top of the flat that lay on the wall then stands off it, in
- * @param drawn, rolled settings of the saw for the corner at that end, flat on the table; absent between the ends
+ * @param drawn, rolled settings of the saw for the cut at that end, flat on the table; absent where that is square, and
+ *     between the ends
  */
 public record Rolled(
         GapAlong of,

@@ -50,7 +50,7 @@ public final class Surveying {
         return new Surfaced(
                 surveying.gaps,
                 ways,
-                CrownRolling.of(section, job.get(), surveying.underCeilings()),
+                CrownRolling.of(section, surveying.underCeilings()),
                 CrownTilting.of(section, job.get()));
     }
 

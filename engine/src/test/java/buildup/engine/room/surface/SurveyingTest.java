@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
 import buildup.engine.room.plan.Plan;
+import buildup.engine.room.run.EndCut;
 import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Runs;
+import buildup.engine.room.run.Saw;
+import buildup.engine.room.run.Saw.Hand;
 import buildup.shared.document.Claims;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.document.Fields;
@@ -122,6 +125,43 @@ class SurveyingTest {
         // trade facts: 38 at 92 degrees is 30.7331 and 33.1887, an inside corner turns both signs
         assertThat(Math.abs(corner.drawn().orElseThrow().miter())).isCloseTo(30.7331, within(5e-5));
         assertThat(Math.abs(corner.drawn().orElseThrow().bevel())).isCloseTo(33.1887, within(5e-5));
+    }
+
+    /**
+     * At 135 degrees the stick that runs through is cut at 45 to its own run, along the other wall: as half of a corner of
+     * 90, by the formula of compound miters atan(sin 38 / tan 45) and asin(cos 38 cos 45). The coped one is half of 135.
+     * At a square corner the one that runs through is cut square.
+     */
+    @Test
+    void a_rolled_crown_that_is_coped_is_cut_as_the_saw_table_cuts_it() {
+        String coped = OPEN + "    inside: cope\n";
+        Asked bay = of(
+                HALL,
+                coped,
+                "{ name: one, length: 100, corner: inside 135, ceiling: [[0, 6], [100, 5-3/4]] }",
+                "{ name: two, length: 100, corner: inside 90 }",
+                "{ name: three, length: 60 }");
+        double s = Math.toRadians(38);
+        Saw.Flat through = rolled(bay, "one", "right end").drawn().orElseThrow();
+        assertThat(Math.abs(through.miter())).isCloseTo(Math.toDegrees(Math.atan(Math.sin(s))), within(1e-9));
+        assertThat(Math.abs(through.bevel()))
+                .isCloseTo(Math.toDegrees(Math.asin(Math.cos(s) * Math.sqrt(0.5))), within(1e-9));
+        double half = Math.toRadians(135.0 / 2);
+        Saw.Flat over = rolled(bay, "two", "left end").drawn().orElseThrow();
+        assertThat(Math.abs(over.miter()))
+                .isCloseTo(Math.toDegrees(Math.atan(Math.sin(s) / Math.tan(half))), within(1e-9));
+        assertThat(rolled(bay, "two", "right end").drawn()).isEmpty();
+        assertThat(rolled(bay, "two", "right end").rolled()).isEmpty();
+        assertThat(rolled(bay, "three", "left end").drawn()).isPresent();
+        for (Rolled end : bay.surfaced().rolled()) {
+            if (!end.where().equals("lowest place")) {
+                EndCut cut = end.of().fit().cut(end.where().startsWith("left") ? Hand.LEFT : Hand.RIGHT);
+                assertThat(end.drawn().map(flat -> Math.abs(flat.miter())).orElse(0.0))
+                        .isCloseTo(cut.miter(), EXACT);
+                assertThat(end.drawn().map(flat -> Math.abs(flat.bevel())).orElse(0.0))
+                        .isCloseTo(cut.bevel(), EXACT);
+            }
+        }
     }
 
     /** Both sides of a corner come down by as much, 1/4 under the run's highest place, a level stretch all along. */
