@@ -28,6 +28,11 @@ public record Cope(
     /** Thinner than this, degrees, the edge breaks or curls: common practice, no source. */
     public static final double THIN = 40;
 
+    /** The stretch to the left of the corner, the one that says how the corner is cut. */
+    public String before() {
+        return right ? stretch : over;
+    }
+
     /** Whether it is better mitered. */
     public boolean thin() {
         return edge < THIN;

@@ -10,12 +10,15 @@ import buildup.engine.room.run.Job;
 import buildup.engine.room.run.Saw.Hand;
 import buildup.engine.section.compose.Section;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
 
 /** Asks how the copes of a job are cut and how sharp they become; {@link CopeEdge} has the formula. */
 public final class Copes {
@@ -55,18 +58,32 @@ public final class Copes {
                 edge.at()));
     }
 
+    /** Once for a piece and a corner, with every place where they meet. */
     private static void say(List<Cope> copes, Notices notices) {
-        Set<String> said = new HashSet<>();
-        for (Cope cope : copes) {
-            if (cope.thin() && said.add(cope.fit().course().name() + " " + cope.corner())) {
-                notices.add(CopeNotices.THIN
-                        .with("corner", Figure.angle(cope.corner()))
-                        .with("stretch", cope.stretch())
-                        .with("at", cope.at())
-                        .with("least", Figure.angle(Cope.THIN))
-                        .of(cope.fit().course().name())
-                        .amount(Figure.angle(cope.edge())));
-            }
-        }
+        Map<String, List<Cope>> alike = new LinkedHashMap<>();
+        copes.stream()
+                .filter(Cope::thin)
+                .forEach(cope -> alike.computeIfAbsent(
+                                cope.fit().course().name() + " " + cope.corner(), unseen -> new ArrayList<>())
+                        .add(cope));
+        alike.values().forEach(ends -> {
+            Cope first = ends.get(0);
+            notices.add(CopeNotices.THIN
+                    .with("corner", Figure.angle(first.corner()))
+                    .with("stretches", names(ends, Cope::stretch))
+                    .with("before", names(ends, Cope::before))
+                    .with("at", first.at())
+                    .with("least", Figure.angle(Cope.THIN))
+                    .of(first.fit().course().name())
+                    .amount(Figure.angle(first.edge())));
+        });
+    }
+
+    private static Listing names(List<Cope> ends, Function<Cope, String> which) {
+        return Listing.and(ends.stream()
+                .map(which)
+                .distinct()
+                .map(name -> Phrase.of("'{name}'").with("name", name))
+                .toList());
     }
 }

@@ -109,6 +109,29 @@ class CopesTest {
         assertThat(of(CROWN, room("", SQUARE)).said()).isEmpty();
     }
 
+    /** A corner is told by the stretch to its left, whichever of its sticks is coped; 'cope: no' there miters it. */
+    @Test
+    void what_is_better_mitered_says_on_which_stretches_that_is_written() {
+        String bay =
+                "left: square, right: square, inside: cope, stretches: [{ name: a, length: 60, corner: inside 135%s },"
+                        + " { name: b, length: 60, corner: inside 135, cope: left }, { name: c, length: 60, corner: inside 135%s },"
+                        + " { name: d, length: 60 }]";
+        Asked asked = of(CROWN, bay.formatted("", ""));
+        assertThat(asked.where()).containsExactlyInAnyOrder("b left", "b right", "d left");
+        assertThat(asked.said()).singleElement().satisfies(notice -> {
+            assertThat(NoticeWords.INCHES.message(notice)).startsWith("'crown' on 'b' and 'd', coped at 135\u00B0: ");
+            assertThat(NoticeWords.INCHES.cure(notice))
+                    .isEqualTo("Miter it there: write 'cope: no' on 'a', 'b' and 'c', to the left of the corner.");
+        });
+        Asked one = of(CROWN, bay.replace("cope: left", "cope: no").formatted(", cope: no", ""));
+        assertThat(one.where()).containsExactly("d left");
+        assertThat(NoticeWords.INCHES.cure(one.said().get(0)))
+                .isEqualTo("Miter it there: write 'cope: no' on 'c', to the left of the corner.");
+        assertThat(of(CROWN, bay.replace("cope: left", "cope: no").formatted(", cope: no", ", cope: no"))
+                        .said())
+                .isEmpty();
+    }
+
     /** Independent of the formula: the angle between two planes in space, as their normals give it. */
     @Test
     void the_edge_is_the_angle_between_the_two_faces_in_space() {
