@@ -45,6 +45,11 @@ public record Splice(List<StickPiece> parts, List<Joint> joints) {
             boolean leftLiesOver,
             boolean scarf,
             SpliceWall wall) {
+        /** Where its middle lies from the long point at the left of the piece, in. */
+        public double fromLeft() {
+            return middle - wall.from();
+        }
+
         /** Why it lies there. */
         public Phrase why() {
             Optional<Double> stud = wall.studAt(middle);

@@ -280,7 +280,9 @@ final class Lots {
                 others);
         Splice splice = Splice.of(piece, places, overlap, course, wall, after(grain));
         joints.addAll(splice.joints());
-        List<Figure> marks = places.stream().map(LengthSteps::figure).toList();
+        List<Figure> marks = splice.joints().stream()
+                .map(joint -> Figure.length(joint.fromLeft()))
+                .toList();
         Set<Phrase> why = new LinkedHashSet<>(
                 splice.joints().stream().map(Splice.Joint::why).toList());
         // a joint that no stud lies behind still wants its block

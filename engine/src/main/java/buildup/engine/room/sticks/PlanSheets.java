@@ -54,7 +54,7 @@ final class PlanSheets {
                 .words("left", "left part", joint -> joint.left().id())
                 .words("right", "right part", joint -> joint.right().id())
                 .words("joint", "joint", joint -> joint.scarf() ? "scarf" : "butt")
-                .length("at", "from its left end", joint -> LengthSteps.inches(joint.at()))
+                .length("at", "from its left end", Splice.Joint::fromLeft)
                 .length("along", "along the wall", Splice.Joint::middle)
                 .wordsIf(
                         "over",
@@ -65,7 +65,8 @@ final class PlanSheets {
                 .saying("why", "why there", Splice.Joint::why)
                 .both()
                 .table(
-                        "SPLICES: where pieces longer than any stick are joined, which part lies over, and why there",
+                        "SPLICES: where the middle of the joint lies in pieces longer than any stick, which part lies over, and"
+                                + " why there",
                         "id",
                         "course",
                         "joint",

@@ -43,7 +43,8 @@ public final class StickNotices {
     public static final Phrase LOOK_AT_THE_PLAN =
             Phrase.of("Look at the plan again: is that a wall's length, and in its unit?");
     public static final Phrase BUTTED = Phrase.of("Here it is spliced: butt it {places} from its left end, {why}.");
-    public static final Phrase SCARFED = Phrase.of("Here it is spliced: scarf it {places} from its left end, {why}.");
+    public static final Phrase SCARFED =
+            Phrase.of("Here it is spliced: scarf it, the middle {places} from its left end, {why}.");
     public static final Phrase ON_STUD = Phrase.of("on the stud at {stud}");
     public static final Phrase ON_BACKING = Phrase.of("where backing runs all along behind it");
     public static final Phrase NO_STUD_KNOWN = Phrase.of("over something solid: no studs are given");

@@ -354,7 +354,8 @@ class CutListTest {
         assertThat(laid.said().code()).isEqualTo("longer-than-any-stick");
         assertThat(laid.said().level()).as("it is solved").isEqualTo(Level.NOTE);
         assertThat(NoticeWords.INCHES.message(laid.said())).contains("is 250 long; the longest stick gives 192");
-        assertThat(NoticeWords.INCHES.cure(laid.said())).contains("scarf it 191-1/4 from its left end");
+        // the stick of 192 ends 3/8 past the middle of a scarf of 3/4
+        assertThat(NoticeWords.INCHES.cure(laid.said())).contains("scarf it, the middle 191-5/8 from its left end");
         assertThat(laid.said().amount().orElseThrow().amount()).isCloseTo(58, within(1e-9));
         List<Stick.LaidPiece> parts = laid.cutList().sticks().stream()
                 .flatMap(stick -> stick.strips().get(0).pieces().stream())

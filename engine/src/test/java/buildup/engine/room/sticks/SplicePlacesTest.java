@@ -46,6 +46,24 @@ class SplicePlacesTest {
         });
     }
 
+    /**
+     * Behind the stick of the other wall the piece begins 3/4 from the corner: the middle of its joint, on the stud at 188,
+     * lies 187-1/4 from its end. The left part goes on 3/8 past it, the right one begins 3/8 before it.
+     */
+    @Test
+    void the_middle_of_a_joint_on_the_piece_is_its_middle_on_the_wall() {
+        List<Splice.Joint> joints = joints(
+                "left: square, right: square, inside: cope,",
+                "{ name: west, length: 40, corner: inside 90 }, { name: north, length: 250, studs: { every: 16, first: 12 } }",
+                "");
+        assertThat(joints).singleElement().satisfies(joint -> {
+            assertThat(joint.middle()).isCloseTo(188, within(1e-9));
+            assertThat(joint.fromLeft()).isCloseTo(187.25, within(1e-9));
+            assertThat(LengthSteps.inches(joint.left().length())).isCloseTo(187.625, within(1e-9));
+            assertThat(LengthSteps.inches(joint.right().length())).isCloseTo(249.25 - 186.875, within(1e-9));
+        });
+    }
+
     @Test
     void where_no_stud_is_within_reach_or_none_is_given_that_is_said() {
         assertThat(alone("", "250", "")).singleElement().satisfies(joint -> {
