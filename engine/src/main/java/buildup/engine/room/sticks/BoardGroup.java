@@ -29,6 +29,14 @@ final class BoardGroup {
         return groups.values().stream().map(own -> new BoardGroup(own, shop)).toList();
     }
 
+    /** The same boards, where two of the lots, by their places, are one. */
+    BoardGroup with(int one, int other, Shop shop) {
+        List<Lot> fewer = new ArrayList<>(lots);
+        Lot second = fewer.remove(Math.max(one, other));
+        fewer.set(Math.min(one, other), fewer.get(Math.min(one, other)).with(second));
+        return new BoardGroup(fewer, shop);
+    }
+
     private static Object shared(Lot lot) {
         Supply first = lot.source().supplies().get(0);
         return first.board() ? List.of(TapeStep.SIXTY_FOURTHS.offered(first.thickness()), first.wood()) : lot;

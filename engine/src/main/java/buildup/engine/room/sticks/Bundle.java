@@ -9,8 +9,9 @@ import java.util.List;
  * Pieces that come from one stick in their order; one piece alone most of the time.
  *
  * @param gaps between one piece and the next, {@link LengthSteps}
+ * @param width of the strip that they need, {@link LengthSteps}
  */
-record Bundle(List<StickPiece> pieces, List<Integer> gaps) {
+record Bundle(List<StickPiece> pieces, List<Integer> gaps, int width) {
     /** Lost at a corner that the grain runs round, besides the kerf: to clean up the cut; shop practice, no source. */
     private static final double CLEANING = 1.0 / 16;
 
@@ -19,8 +20,8 @@ record Bundle(List<StickPiece> pieces, List<Integer> gaps) {
         gaps = List.copyOf(gaps);
     }
 
-    static Bundle of(StickPiece piece) {
-        return new Bundle(List.of(piece), List.of());
+    static Bundle of(StickPiece piece, int width) {
+        return new Bundle(List.of(piece), List.of(), width);
     }
 
     int length() {

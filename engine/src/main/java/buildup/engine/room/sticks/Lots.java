@@ -85,7 +85,8 @@ final class Lots {
         lots.open.forEach((key, one) -> sorted.add(new Lot(
                 one.source(),
                 key.wood(),
-                lots.bundles(one.pieces(), shop.usable(one.source().longest())))));
+                lots.bundles(
+                        one.pieces(), one.source(), shop.usable(one.source().longest())))));
         return new Sorted(
                 List.copyOf(sorted), List.copyOf(lots.all), List.copyOf(lots.without), List.copyOf(lots.joints));
     }
@@ -315,7 +316,7 @@ final class Lots {
     }
 
     /** Pieces of a group stay together as far as a stick reaches; of glued-up ones each ply runs round on its own. */
-    private List<Bundle> bundles(List<StickPiece> pieces, int longest) {
+    private List<Bundle> bundles(List<StickPiece> pieces, StockSource source, int longest) {
         Map<String, List<StickPiece>> groups = new LinkedHashMap<>();
         for (StickPiece piece : pieces) {
             groups.computeIfAbsent(
@@ -326,24 +327,24 @@ final class Lots {
                     .add(piece);
         }
         List<Bundle> bundles = new ArrayList<>();
-        groups.values().forEach(group -> bundles.addAll(joined(group, longest)));
+        groups.values().forEach(group -> bundles.addAll(joined(group, source.strip(), longest)));
         return bundles;
     }
 
-    private List<Bundle> joined(List<StickPiece> group, int longest) {
+    private List<Bundle> joined(List<StickPiece> group, int width, int longest) {
         List<Bundle> bundles = new ArrayList<>();
-        Bundle last = Bundle.of(group.get(0));
+        Bundle last = Bundle.of(group.get(0), width);
         for (StickPiece piece : group.subList(1, group.size())) {
             StickPiece before = last.pieces().get(last.pieces().size() - 1);
             List<StickPiece> pieces = new ArrayList<>(last.pieces());
             List<Integer> gaps = new ArrayList<>(last.gaps());
             pieces.add(piece);
             gaps.add(Bundle.gap(before, piece, shop));
-            Bundle longer = new Bundle(pieces, gaps);
+            Bundle longer = new Bundle(pieces, gaps, width);
             if (longer.length() > longest) {
                 grainBreaks(before, piece, longer, longest);
                 bundles.add(last);
-                longer = Bundle.of(piece);
+                longer = Bundle.of(piece, width);
             }
             last = longer;
         }

@@ -15,6 +15,9 @@ final class PlanSheets {
 
     private static final String OVER = "over the lower bound: money where the price is to be least, else sticks";
 
+    private static final String RIPS =
+            "RIPPING CHECK: boards ripped over their whole length, against any other way to do so";
+
     private static final Phrase MISSING = Phrase.of("sticks are missing");
     private static final Phrase RIPPED = Phrase.of("ripped: see below");
     private static final Phrase CHEAPEST = Phrase.of("least price, proved");
@@ -79,20 +82,13 @@ final class PlanSheets {
 
     /** Boards of one thickness that are ripped. */
     static Sheet rips(Optional<CutList> list) {
-        return Sheet.of(
-                        "rips",
-                        "RIPPING CHECK: boards that are ripped, against any other way to rip them",
-                        StickSheets.all(list, CutList::rips))
+        return Sheet.of("rips", RIPS, StickSheets.all(list, CutList::rips))
                 .length("thickness", "thickness", RipPlan::thickness)
                 .name("wood", "wood", RipPlan::wood)
                 .words("aim", "what is to be least", rip -> rip.aim().word())
                 .measure("over", OVER, Quantity.MONEY, rip -> over(rip.aim(), rip.over()))
                 .saying("known", "what is known", rip -> known(rip.aim(), rip.over()))
-                .table(
-                        "RIPPING CHECK: boards that are ripped, against any other way to rip them",
-                        "thickness",
-                        "wood",
-                        "known")
+                .table(RIPS, "thickness", "wood", "known")
                 .sheet();
     }
 

@@ -30,6 +30,11 @@ final class Ripping {
     /** Lots that are laid out again and again, before the best of them must do. */
     private static final int MOST_LAID_OUT = 250;
 
+    /** Larger jobs fill their boards without cutting two widths from one strip. */
+    private static final int MOST_PIECES = 60;
+
+    private static final int MOST_LOTS = 8;
+
     private final Shop shop;
     private final LotSolver desk;
     private final LotSolver tries;
@@ -60,10 +65,36 @@ final class Ripping {
     record Ripped(Laid laid, Optional<RipPlan> plan) {}
 
     static Ripped of(Shop shop, LotSolver desk, BoardGroup group, Notices notices) {
-        Ripped ripped = new Ripping(shop, desk, group).ripped();
+        Ripped ripped = crosscutFirst(shop, desk, group, new Ripping(shop, desk, group).ripped());
         notices.addAll(ripped.laid().notices());
         Clamping.look(shop, ripped.laid().sticks(), notices);
         return ripped;
+    }
+
+    /**
+     * Two widths that are cut from the same strips take less where short pieces of both would each leave most of a board.
+     * Each pair of lots is tried as one, as long as that wins something, in jobs so small that nobody waits for it.
+     */
+    private static Ripped crosscutFirst(Shop shop, LotSolver desk, BoardGroup group, Ripped apart) {
+        int pieces = group.lots().stream().mapToInt(Lot::pieces).sum();
+        if (apart.plan().isEmpty() || pieces > MOST_PIECES || group.lots().size() > MOST_LOTS) {
+            return apart;
+        }
+        for (int i = 0; i < group.lots().size(); i++) {
+            for (int j = 0; j < i; j++) {
+                BoardGroup fewer = group.with(i, j, shop);
+                Ripping ripping = new Ripping(shop, desk, fewer);
+                Ripped together = ripping.ripped();
+                if (together.plan().isPresent() && ripping.takes(together) < ripping.takes(apart)) {
+                    return crosscutFirst(shop, desk, fewer, together);
+                }
+            }
+        }
+        return apart;
+    }
+
+    private long takes(Ripped ripped) {
+        return aim.taken(ripped.laid().sticks());
     }
 
     private Ripped ripped() {

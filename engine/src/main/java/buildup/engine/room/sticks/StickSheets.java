@@ -233,7 +233,24 @@ public final class StickSheets {
                 .text()
                 .length("from", "begins at", lie -> LengthSteps.inches(lie.from()))
                 .json()
-                .length("length", "length", lie -> lie.piece().inches());
+                .length("length", "length", lie -> lie.piece().inches())
+                .lengthIf("ripWidth", "then ripped to", StickSheets::rippedTo)
+                .json()
+                .sayingIf("then", "then", StickSheets::then)
+                .text();
+    }
+
+    private static OptionalDouble rippedTo(Stick.LaidPiece lie) {
+        return lie.ripped().isPresent()
+                ? OptionalDouble.of(LengthSteps.inches(lie.ripped().getAsInt()))
+                : OptionalDouble.empty();
+    }
+
+    private static Optional<Phrase> then(Stick.LaidPiece lie) {
+        return lie.ripped().isPresent()
+                ? Optional.of(Phrase.of("then ripped to {width}")
+                        .with("width", LengthSteps.figure(lie.ripped().getAsInt())))
+                : Optional.empty();
     }
 
     private static Sheet wood(Optional<CutList> list) {

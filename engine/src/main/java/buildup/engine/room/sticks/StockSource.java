@@ -29,6 +29,10 @@ record StockSource(Phrase name, int strip, List<Supply> supplies, int layers, in
         supplies = List.copyOf(supplies);
     }
 
+    StockSource named(Phrase other) {
+        return new StockSource(other, strip, supplies, layers, strips, planed);
+    }
+
     int plies() {
         return layers * strips;
     }

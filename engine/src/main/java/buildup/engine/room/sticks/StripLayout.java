@@ -1,6 +1,7 @@
 package buildup.engine.room.sticks;
 
 import buildup.engine.room.sticks.StickLayout.Kind;
+import buildup.engine.room.stock.LengthSteps;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.Shop.Aim;
 import buildup.engine.room.stock.Stick;
@@ -10,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** How the pieces of one lot lie on their sticks or strips; what was laid once is remembered, for ways that are tried. */
 final class StripLayout {
@@ -78,7 +80,7 @@ final class StripLayout {
             before = Optional.of(bundle);
             for (int i = 0; i < bundle.pieces().size(); i++) {
                 at += i == 0 ? 0 : bundle.gaps().get(i - 1);
-                lies.add(new Stick.LaidPiece(bundle.pieces().get(i), at, turned));
+                lies.add(new Stick.LaidPiece(bundle.pieces().get(i), at, turned, ripped(bundle)));
                 at += bundle.pieces().get(i).length();
             }
         }
@@ -86,6 +88,13 @@ final class StripLayout {
         at += before.map(nesting::lastKerf).orElse(0);
         int width = shop.grid().offered(kind.supply().width());
         return new Stick.Strip(width, false, lies, Math.max(0, kind.length() - shop.trim() - at));
+    }
+
+    /** What comes from a strip that is wider than it needs is ripped to its own width after it is cut to length. */
+    private OptionalInt ripped(Bundle bundle) {
+        return bundle.width() < lot.source().strip() - LengthSteps.SIXTY_FOURTH
+                ? OptionalInt.of(bundle.width())
+                : OptionalInt.empty();
     }
 
     private List<Bundle> bundles(List<Integer> pieces) {

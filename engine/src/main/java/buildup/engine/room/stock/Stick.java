@@ -1,6 +1,7 @@
 package buildup.engine.room.stock;
 
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * A stick or board as it is cut up. Lengths in {@link LengthSteps}.
@@ -47,8 +48,10 @@ public record Stick(Supply supply, int length, Origin origin, long price, List<S
      * A piece and how far its left end lies from that of the stick.
      *
      * @param turned whether it lies face for back, so that its slanted end nests in that of the piece before it
+     * @param ripped the width to which it is ripped once it is cut to length, {@link LengthSteps}; absent when it is as wide
+     *     as its strip
      */
-    public record LaidPiece(StickPiece piece, int from, boolean turned) {
+    public record LaidPiece(StickPiece piece, int from, boolean turned, OptionalInt ripped) {
         /** Where the piece ends on the stick, in length steps. */
         public int to() {
             return from + piece.length();
@@ -70,13 +73,15 @@ public record Stick(Supply supply, int length, Origin origin, long price, List<S
      */
     public double area() {
         return strips.stream()
-                .mapToDouble(strip -> LengthSteps.inches(strip.width())
-                        * strip.pieces().stream()
-                                .map(LaidPiece::piece)
-                                .mapToDouble(piece -> LengthSteps.inches(piece.length())
-                                        - Math.abs(piece.left().slant()) / 2
-                                        - Math.abs(piece.right().slant()) / 2)
-                                .sum())
+                .mapToDouble(strip -> strip.pieces().stream()
+                        .mapToDouble(lie -> LengthSteps.inches(lie.ripped().orElse(strip.width())) * mean(lie.piece()))
+                        .sum())
                 .sum();
+    }
+
+    private static double mean(StickPiece piece) {
+        return LengthSteps.inches(piece.length())
+                - Math.abs(piece.left().slant()) / 2
+                - Math.abs(piece.right().slant()) / 2;
     }
 }

@@ -72,8 +72,12 @@ record SmallJobs(List<Integer> widths, List<Integer> lengths, boolean onHand, bo
         return widths.get(piece / lengths.size()) / 8.0;
     }
 
-    /** The least that all can take, over the sets that one more board may hold; the board on hand is used at most once. */
-    long least() {
+    /**
+     * The least that all can take, over the sets that one more board may hold; the board on hand is used at most once.
+     *
+     * @param crosscut whether lengths of both widths may come from one strip, each ripped to its own width then
+     */
+    long least(boolean crosscut) {
         int all = (1 << pieces()) - 1;
         long[] bought = new long[all + 1];
         Arrays.fill(bought, Long.MAX_VALUE / 2);
@@ -82,25 +86,25 @@ record SmallJobs(List<Integer> widths, List<Integer> lengths, boolean onHand, bo
             int first = Integer.lowestOneBit(set);
             for (int part = set; part > 0; part = (part - 1) & set) {
                 if ((part & first) != 0) {
-                    bought[set] = Math.min(bought[set], bought[set ^ part] + cheapest(part));
+                    bought[set] = Math.min(bought[set], bought[set ^ part] + cheapest(part, crosscut));
                 }
             }
         }
         long least = bought[all];
         for (int part = all; onHand && part > 0; part--) {
-            if (fits(part, 5.5, 96)) {
+            if (fits(part, 5.5, 96, crosscut)) {
                 least = Math.min(least, bought[all ^ part]);
             }
         }
         return least;
     }
 
-    private long cheapest(int part) {
+    private long cheapest(int part, boolean crosscut) {
         long cheapest = Long.MAX_VALUE / 4;
         for (double[] board : BOARDS) {
             for (int feet : FEET) {
                 long price = priced ? Math.round(board[1] * feet) : 1;
-                if (price < cheapest && fits(part, board[0], feet * 12)) {
+                if (price < cheapest && fits(part, board[0], feet * 12, crosscut)) {
                     cheapest = price;
                 }
             }
@@ -108,7 +112,11 @@ record SmallJobs(List<Integer> widths, List<Integer> lengths, boolean onHand, bo
         return cheapest;
     }
 
-    private boolean fits(int part, double width, int length) {
+    private boolean fits(int part, double width, int length, boolean crosscut) {
+        double widest = part >= 1 << lengths.size() ? width(lengths.size()) : width(0);
+        if (crosscut && strips(part, length) * (widest + KERF) - KERF <= width + 1e-9) {
+            return true;
+        }
         double taken = -KERF;
         for (int lot = 0; lot < widths.size(); lot++) {
             int own = part & (((1 << lengths.size()) - 1) << (lot * lengths.size()));
