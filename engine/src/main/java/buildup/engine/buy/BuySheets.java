@@ -25,7 +25,8 @@ public final class BuySheets {
     private static final double FOOT = 12;
 
     private static final Phrase BOX = Phrase.of("box of {pack}");
-    private static final Phrase LONG_BOX = Phrase.of("x {length}, box of {pack}");
+    private static final Phrase NAMED = Phrase.of("{name}");
+    private static final Phrase LONG = Phrase.of("{name} x {length}");
     private static final Phrase FOR_WASTE = Phrase.of("{share} of waste on {lengths}; the plan has {sticks}");
     private static final Phrase FOR_LENGTHS = Phrase.of("the lengths of the plan");
     private static final Phrase TO_FIND = Phrase.of("missing, for the lengths of the plan");
@@ -34,7 +35,7 @@ public final class BuySheets {
     private record Line(Bought bought, Optional<Taken> taken) {}
 
     /** A line of the list for the shop. */
-    private record Item(String what, Phrase use, Phrase pack, int count, OptionalLong each) {}
+    private record Item(Phrase what, Phrase use, Phrase pack, int count, OptionalLong each) {}
 
     private BuySheets() {}
 
@@ -189,7 +190,8 @@ public final class BuySheets {
                         "shopping",
                         "SHOPPING LIST",
                         shopping.map(BuySheets::itemsOf).orElse(List.of()))
-                .name("what", "what", Item::what)
+                .saying("what", "what", Item::what)
+                .both()
                 .saying("pack", "size", Item::pack)
                 .both()
                 .saying("for", "for", Item::use)
@@ -229,18 +231,22 @@ public final class BuySheets {
         if (bought.needed().quantity() != Quantity.COUNT) {
             return item;
         }
-        Phrase box = (bought.length().isPresent() ? LONG_BOX : BOX).with("pack", item.pack());
-        return new Item(
-                item.what(),
-                item.use(),
-                box.with("length", Figure.length(bought.length().orElse(0)).rounded(Rounding.LISTED)),
-                item.count(),
-                item.each());
+        Phrase what = bought.length().isEmpty()
+                ? item.what()
+                : LONG.with("name", bought.name())
+                        .with(
+                                "length",
+                                Figure.length(bought.length().getAsDouble()).rounded(Rounding.LISTED));
+        return new Item(what, item.use(), BOX.with("pack", item.pack()), item.count(), item.each());
     }
 
     private static Item item(String what, Phrase use, Taken taken) {
         return new Item(
-                what, use, taken.pack().words(), taken.count(), taken.pack().price());
+                NAMED.with("name", what),
+                use,
+                taken.pack().words(),
+                taken.count(),
+                taken.pack().price());
     }
 
     /** The sticks that are bought or missing, alike ones together. */
@@ -260,7 +266,7 @@ public final class BuySheets {
                         Integer::sum));
         List<Item> items = new ArrayList<>();
         counts.forEach((stick, count) -> items.add(new Item(
-                named(stick.name(), stick.wood()),
+                NAMED.with("name", named(stick.name(), stick.wood())),
                 stick.origin() == Stick.Origin.BOUGHT ? FOR_LENGTHS : TO_FIND,
                 Phrase.of("{length}")
                         .with(

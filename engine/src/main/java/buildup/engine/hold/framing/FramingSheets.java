@@ -36,7 +36,7 @@ public final class FramingSheets {
                 .count("lands", "landing", Landing::landed)
                 .lengths("misses", "misses at", Rounding.NEAREST, Landing::misses)
                 .length("off", "misses by", Landing::off)
-                .length("between", "longest way without", Landing::between)
+                .length("between", "widest gap", Landing::between)
                 .lengthIf("bite", "bite in the joist", Landing::bite)
                 .lengthIf("first", "first at", landing -> where(landing.best().first()))
                 .length("spacing", "then every", landing -> landing.best().spacing())

@@ -7,7 +7,7 @@ package buildup.engine.room.sticks;
  * @param feet of all of them
  * @param boardFeet as the trade counts them
  * @param used share of their wood that lies in pieces
- * @param kept share that is left in rests long enough to keep
+ * @param kept share that is left in rests long enough to keep, and in strips an inch wide and more beside what is ripped
  * @param price of what is bought, hundredths
  * @param priced whether all that is bought has a price
  */

@@ -43,6 +43,9 @@ public record CutList(
         List<Stick> sticks,
         List<Splice.Joint> splices,
         Map<EndJoint, Integer> joints) {
+    /** A clear strip that is left beside what is ripped is kept from this width on, in: common practice, no source. */
+    private static final double LEAST_EDGE = 1;
+
     public CutList {
         pieces = List.copyOf(pieces);
         without = List.copyOf(without);
@@ -178,6 +181,7 @@ public record CutList(
                 .filter(this::keeps)
                 .mapToDouble(strip -> LengthSteps.inches(strip.width()) * LengthSteps.inches(strip.rest()))
                 .sum();
+        double edges = own.stream().mapToDouble(this::edge).sum();
         return new BuyLine(
                 supply.name(),
                 supply.wood(),
@@ -185,10 +189,20 @@ public record CutList(
                 feet,
                 own.stream().mapToDouble(Stick::boardFeet).sum(),
                 used / area,
-                kept / area,
+                (kept + edges) / area,
                 own.stream().mapToLong(Stick::price).sum(),
                 own.stream().noneMatch(stick -> stick.origin() != Stick.Origin.ON_HAND)
                         || supply.rate().isPresent());
+    }
+
+    /** Square inches of what is left beside the strips of a board, where it is wide and long enough to keep. */
+    private double edge(Stick stick) {
+        int kerfs = stick.strips().size() * shop.ripKerf();
+        double width = stick.supply().width()
+                - LengthSteps.inches(
+                        stick.strips().stream().mapToInt(Stick.Strip::width).sum() + kerfs);
+        boolean keeps = stick.strips().get(0).ripped() && width >= LEAST_EDGE && stick.length() >= shop.offcut();
+        return keeps ? width * LengthSteps.inches(stick.length()) : 0;
     }
 
     /** Whether the rest of a strip is long enough to keep. */
@@ -204,7 +218,7 @@ public record CutList(
                                 .flatMap(strip -> strip.pieces().stream())
                                 .map(Stick.LaidPiece::piece),
                         without.stream())
-                .sorted(Comparator.comparing(StickPiece::id))
+                .sorted(Comparator.comparing(StickPiece::wholeId).thenComparingInt(StickPiece::plyNumber))
                 .toList();
         return pieces.stream()
                 .flatMap(wanted -> cut.stream().filter(piece -> isOf(piece, wanted)))

@@ -48,6 +48,9 @@ final class Lots {
     /** What is glued up from more boards is no piece of trim. */
     private static final int MOST_PLIES = 40;
 
+    /** Two layers of three strips: who wants a block thicker than that buys a board for it; common practice, no source. */
+    private static final int MOST_PLIES_OF_A_BLOCK = 6;
+
     private final Job job;
     private final Shop shop;
     private final Notices notices;
@@ -161,6 +164,16 @@ final class Lots {
             boolean slip = piece.length() / MOST_PARTS > longest;
             notices.add(tooLong(StickNotices.LONGER_THAN_ANY_STICK, piece, longest)
                     .cure(slip ? StickNotices.LOOK_AT_THE_PLAN : StickNotices.LONGER_STICK));
+            return;
+        }
+        if (fit.isEmpty() && source.plies() > MOST_PLIES_OF_A_BLOCK) {
+            without.add(piece);
+            once(
+                    List.of("plies", course.body()),
+                    (course.trim() ? StickNotices.NO_BOARD_FOR_BLOCKS : StickNotices.NO_BOARD_FOR_HIDDEN_BLOCKS)
+                            .with("thickness", Figure.length(course.thickness()))
+                            .with("width", Figure.length(course.width()))
+                            .of(course.name()));
             return;
         }
         if (source.plies() > MOST_PLIES) {

@@ -271,7 +271,7 @@ public final class StickSheets {
                         bill -> bill.priced() ? OptionalDouble.of(bill.price() / HUNDREDTHS) : OptionalDouble.empty())
                 .table("WOOD: lumber by nominal sizes", "of", "wood", "sticks", "feet", "boardFeet", "price")
                 .table(
-                        "WHERE THE WOOD GOES: used in lengths; kept in offcuts; wasted in kerfs, ends, edges, short offcuts",
+                        "WHERE THE WOOD GOES: used in lengths; kept in offcuts and wide edge strips; wasted in kerfs, ends, narrow edges, short offcuts",
                         "of",
                         "wood",
                         "used",

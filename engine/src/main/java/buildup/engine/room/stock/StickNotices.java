@@ -21,6 +21,12 @@ public final class StickNotices {
             "'{piece}': no stick is listed for {stock} of {wood}.",
             "Cut it from an offcut as thick, or add a stick under 'stock:', as '{{ of: {example}, buy: [8', 12'] }'.");
 
+    private static final String NO_BOARD =
+            "'{piece}': no board that is listed is as thick and wide, {thickness} x {width}.";
+    private static final String ADD_A_BOARD = "Add one under 'stock:', or cut it from an offcut.";
+    public static final Kind NO_BOARD_FOR_HIDDEN_BLOCKS = NO_STOCK.note(NO_BOARD, ADD_A_BOARD);
+    public static final Kind NO_BOARD_FOR_BLOCKS = NO_STOCK.problem(NO_BOARD, ADD_A_BOARD);
+
     public static final Kind GLUED_UP =
             CatalogNotices.GLUE_UP.note("'{piece}' is larger than any board listed: it is glued up from {plies}.", "");
     public static final Phrase LAYERS = Phrase.of("{layers} layers");

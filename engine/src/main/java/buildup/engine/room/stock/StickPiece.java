@@ -54,6 +54,16 @@ public record StickPiece(
         return mark < 0 ? "" : id.substring(mark);
     }
 
+    /** The id without it. */
+    public String wholeId() {
+        return id.substring(0, id.length() - plyMark().length());
+    }
+
+    /** Which ply it is, counted from 1; 0 when it is glued up from none. */
+    public int plyNumber() {
+        return gluedUp() ? Integer.parseInt(plyMark().substring(PLY.length())) : 0;
+    }
+
     /** Whether it is one of several that are glued together before they are cut. */
     public boolean gluedUp() {
         return !plyMark().isEmpty();

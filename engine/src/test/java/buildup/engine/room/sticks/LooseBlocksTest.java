@@ -13,6 +13,7 @@ import buildup.engine.room.stock.Stick;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -53,6 +54,18 @@ class LooseBlocksTest {
                                 .orElseThrow(),
                         Catalog.builtIn()),
                 Limit.usual());
+    }
+
+    /** Of strips 3/4 x 3/4 a block 7/8 x 3-1/2 would take two layers of five. */
+    @Test
+    void a_block_that_would_be_glued_up_from_many_strips_wants_a_board() {
+        Cuts cuts = cuts(DOOR, "stock: { sticks: [{ of: board 3/4 x 3/4, buy: 8' }] }\n");
+        assertThat(cuts.known().orElseThrow().lengths().without())
+                .extracting(piece -> piece.id())
+                .contains("PB1", "PB2", "RO1", "RO2");
+        assertThat(cuts.notices())
+                .extracting(notice -> NoticeWords.INCHES.message(notice))
+                .contains("'plinth block': no board that is listed is as thick and wide, 7/8 x 3-1/2.");
     }
 
     /** The casing is 3-1/2 wide and 3/4 thick; a rosette reaches 1/8 past it on all sides, and all stand 1/8 proud. */
