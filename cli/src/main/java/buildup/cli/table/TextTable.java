@@ -49,8 +49,10 @@ public final class TextTable {
         if (Arrays.stream(widths).sum() > room) {
             widths = natural(table, TextTable::longestWord);
         }
-        while (Arrays.stream(widths).sum() > room) {
-            widths[widest(table, widths)]--;
+        int tooMuch = Arrays.stream(widths).sum() - room;
+        int[] whole = tooMuch > 0 ? words(table) : widths;
+        for (int i = 0; i < tooMuch; i++) {
+            widths[givesFirst(table, widths, whole)]--;
         }
         return widths;
     }
@@ -67,25 +69,36 @@ public final class TextTable {
                 .toArray();
     }
 
-    private static int longestWord(String heading) {
-        return Arrays.stream(heading.split(" ", -1))
-                .mapToInt(Display::width)
-                .max()
-                .orElse(0);
+    /** How wide each column must be, so that no word in it is broken. */
+    private static int[] words(Table table) {
+        return IntStream.range(0, table.columns().size())
+                .map(i -> Math.max(
+                        longestWord(table.columns().get(i).heading()),
+                        table.rows().stream()
+                                .mapToInt(row ->
+                                        longestWord(Display.plain(row.get(i).text())))
+                                .max()
+                                .orElse(0)))
+                .toArray();
     }
 
-    /** The widest column of words that can still give way, else the widest of all. */
-    private static int widest(Table table, int[] widths) {
-        int widest = 0;
-        boolean words = false;
+    private static int longestWord(String text) {
+        return Arrays.stream(text.split(" ", -1)).mapToInt(Display::width).max().orElse(0);
+    }
+
+    /** Of columns of words the widest whose words stay whole, else the widest that can still give way, else any. */
+    private static int givesFirst(Table table, int[] widths, int[] whole) {
+        int first = 0;
+        int best = -1;
         for (int i = 0; i < widths.length; i++) {
             boolean gives = table.columns().get(i).align() == Align.LEFT && widths[i] > NARROWEST_WORDS;
-            if ((gives && !words) || (gives == words && widths[i] > widths[widest])) {
-                widest = i;
-                words = gives;
+            int rank = !gives ? 0 : widths[i] > whole[i] ? 2 : 1;
+            if (rank > best || (rank == best && widths[i] > widths[first])) {
+                first = i;
+                best = rank;
             }
         }
-        return widest;
+        return first;
     }
 
     private void row(StringBuilder text, List<String> cells) {

@@ -37,6 +37,21 @@ class TextTableTest {
     }
 
     @Test
+    void words_stay_whole_as_long_as_another_column_has_room_between_its_own() {
+        Table table = new Table(
+                "ROWS", Table.columns("stretch", "row"), List.of(row("left of window", "frieze nails, upper row")));
+        assertThat(TextTable.write(table, 16)).isEqualTo("""
+                ROWS
+                stretch  row
+                -------  -------
+                left of  frieze
+                window   nails,
+                         upper
+                         row
+                """);
+    }
+
+    @Test
     void wide_letters_keep_the_columns_straight() {
         Table table = new Table("AREAS", COLUMNS, List.of(row("飾り縁", "14.13"), row("frieze", "5.12")));
         assertThat(TextTable.write(table, 80)).contains("飾り縁  14.13\n").contains("frieze   5.12\n");
