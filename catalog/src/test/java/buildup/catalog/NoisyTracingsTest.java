@@ -58,13 +58,13 @@ class NoisyTracingsTest {
      */
     @ParameterizedTest
     @CsvSource({
-        "JITTER, 0.0005, 99, 74",
-        "JITTER, 0.001, 99, 63",
-        "JITTER, 0.002, 96, 52",
-        "JITTER, 0.004, 94, 38",
-        "JITTER, 0.008, 78, 0",
-        "STAIRCASE, 0, 96, 50",
-        "PEN, 0, 89, 13",
+        "JITTER, 0.0005, 100, 74",
+        "JITTER, 0.001, 100, 63",
+        "JITTER, 0.002, 98, 52",
+        "JITTER, 0.004, 96, 38",
+        "JITTER, 0.008, 86, 0",
+        "STAIRCASE, 0, 99, 53",
+        "PEN, 0, 91, 13",
         "MISSING, 0.001, 85, 5",
         "DOUBLED, 0.002, 99, 60"
     })

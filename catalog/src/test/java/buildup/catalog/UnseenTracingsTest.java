@@ -59,7 +59,10 @@ class UnseenTracingsTest {
         "201, DOUBLED, 0.002, 8, the same by a rough hand",
         "514, JITTER, 0.002, 2, a shallow cyma lost in the slope beside it",
         "29, JITTER, 0.001, 1, the drop of a sprung molding drawn to the rule",
-        "174, DOUBLED, 0.002, 8, a radius of no step drawn to the rule"
+        "174, DOUBLED, 0.002, 8, a radius of no step drawn to the rule",
+        "513, PEN, 0, 6, a short hollow whose radius the points do not tell",
+        "2020, JITTER, 0.002, 2, a chamfer taken for what stands level",
+        "2006, DOUBLED, 0.002, 8, a back that bends by a third of a degree"
     })
     void what_was_wrong_once_is_right_or_doubted(int seed, Hand.Fault fault, double noise, int turn, String what) {
         Outline truth = ChanceMolding.of(seed);

@@ -7,6 +7,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.profiles.trace.fit.Noise;
+import buildup.profiles.trace.fit.Rereading;
 import buildup.profiles.trace.fit.Weighing;
 import buildup.profiles.trace.ring.Choosing;
 import buildup.profiles.trace.ring.Cleaning;
@@ -20,8 +21,10 @@ import buildup.profiles.trace.ring.Stepping;
 import buildup.profiles.trace.ring.Trail;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Turns a tracing into an outline of true lines and arcs. */
 public final class Tracer {
@@ -107,19 +110,44 @@ public final class Tracer {
             notices.add(TraceNotices.MANY_MEMBERS.with("most", Figure.count(Fitting.MOST_MEMBERS)));
             return Optional.empty();
         }
-        Fitting fitting = Siding.upright(found.get(), options, notices);
-        return notices.refused()
-                ? Optional.empty()
-                : finished(
-                        fitting,
-                        ring,
-                        unit,
-                        new Doubts.Otherwise(
-                                weighed.rival(),
-                                found.get().doubtful(Tolerance.TRACED_CUT),
-                                found.get().spare()),
-                        options,
-                        notices);
+        Stream<Fitting> readings =
+                Rereading.of(steps, found.get(), weighed.cutFor(), reading -> bound(reading, options));
+        return firstThatStands(readings.iterator(), ring, unit, weighed.rival(), options, notices);
+    }
+
+    /** A reading turned upright and bound as moldings mostly are. */
+    private static Fitting bound(Fitting reading, TracingOptions options) {
+        return Shaping.of(Squaring.squared(Siding.upright(reading, options, new Notices())));
+    }
+
+    /** The first reading that makes an outline, with its notices; those of the first of all when none does. */
+    private static Optional<Traced> firstThatStands(
+            Iterator<Fitting> readings,
+            Joining.Ring ring,
+            double unit,
+            double rival,
+            TracingOptions options,
+            Notices notices) {
+        Optional<Notices> first = Optional.empty();
+        while (readings.hasNext()) {
+            Fitting reading = readings.next();
+            Notices own = new Notices();
+            Fitting upright = Siding.upright(reading, options, own);
+            Doubts.Otherwise otherwise =
+                    new Doubts.Otherwise(rival, reading.doubtful(Tolerance.TRACED_CUT), reading.spare());
+            Optional<Traced> traced =
+                    own.refused() ? Optional.empty() : finished(upright, ring, unit, otherwise, options, own);
+            if (traced.isPresent()) {
+                notices.addAll(own.sorted());
+                return traced;
+            }
+            first = first.or(() -> Optional.of(own));
+        }
+        if (first.isEmpty()) {
+            return unclear(notices);
+        }
+        notices.addAll(first.get().sorted());
+        return Optional.empty();
     }
 
     /** The noise of a ring; dots of a scanner stray by what they are apart, and no hand comes into it. */

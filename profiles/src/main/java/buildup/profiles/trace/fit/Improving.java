@@ -127,7 +127,8 @@ final class Improving {
         return fitting.points().stream().mapToInt(List::size).sum();
     }
 
-    private static double score(Fitting fitting) {
+    /** What a reading costs: how far its points lie, and the price of its numbers. */
+    static double score(Fitting fitting) {
         int free = -fitting.bonds().size();
         int doubtful = 0;
         for (int i = 0; i < fitting.curves().size(); i++) {
@@ -139,7 +140,46 @@ final class Improving {
             doubtful += corner ? 1 : 0;
         }
         double price = NUMBER_PRICE * free + MEMBER_PRICE * fitting.curves().size();
-        return fitting.error() + DOUBTFUL_GAIN * doubtful + Math.log(count(fitting)) * price;
+        return fitting.error() + DOUBTFUL_GAIN * doubtful + Math.log(count(fitting)) * price - square(fitting);
+    }
+
+    /** What it saves that lines stand along or square to the longest one: the price of an angle, less what it costs. */
+    private static double square(Fitting fitting) {
+        Optional<Curve.Straight> longest = longest(fitting);
+        if (longest.isEmpty()) {
+            return 0;
+        }
+        double price = NUMBER_PRICE * Math.log(count(fitting));
+        double saved = 0;
+        for (int i = 0; i < fitting.curves().size(); i++) {
+            if (fitting.curves().get(i) instanceof Curve.Straight line
+                    && !line.equals(longest.get())
+                    && !isTurned(fitting, i)) {
+                double off = Math.IEEEremainder(line.angle() - longest.get().angle(), Math.PI / 2) / slack(fitting, i);
+                saved += Math.max(0, price - off * off);
+            }
+        }
+        return saved;
+    }
+
+    private static boolean isTurned(Fitting fitting, int line) {
+        return fitting.bonds().stream().anyMatch(bond -> bond instanceof Bond.Angle angle && angle.line() == line);
+    }
+
+    /** Standard deviation of the angle of a line by its own points, radians. */
+    private static double slack(Fitting fitting, int line) {
+        double length = Math.max(fitting.span(line), fitting.noise().scatter());
+        return fitting.noise().weighed()
+                * Math.sqrt(12)
+                / (length * Math.sqrt(fitting.points().get(line).size()));
+    }
+
+    private static Optional<Curve.Straight> longest(Fitting fitting) {
+        return IntStream.range(0, fitting.curves().size())
+                .filter(k -> fitting.curves().get(k) instanceof Curve.Straight)
+                .boxed()
+                .max(Comparator.comparingDouble(fitting::span))
+                .map(k -> (Curve.Straight) fitting.curves().get(k));
     }
 
     private static Stream<Fitting> others(Fitting fitting) {
@@ -355,11 +395,7 @@ final class Improving {
 
         /** Whether it is a line that stands neither along nor square to the longest one. */
         private boolean slopes() {
-            Optional<Curve.Straight> longest = IntStream.range(0, curves.size())
-                    .filter(k -> curves.get(k) instanceof Curve.Straight)
-                    .boxed()
-                    .max(Comparator.comparingDouble(fitting::span))
-                    .map(k -> (Curve.Straight) curves.get(k));
+            Optional<Curve.Straight> longest = longest(fitting);
             return curves.get(i) instanceof Curve.Straight line
                     && Math.abs(Math.IEEEremainder(
                                     line.angle() - longest.orElse(line).angle(), Math.PI / 2))

@@ -183,10 +183,18 @@ public final class Weighing {
         return count > 0 ? sum / count : 0;
     }
 
-    private Noise noise(List<double[]> rests, double variance, int numbers) {
+    /**
+     * What points stray by.
+     *
+     * @param rests distances of the points of each stretch from its curve, in order, in
+     * @param variance mean square of all of them
+     * @param numbers that were fitted to them
+     */
+    static Noise noise(List<double[]> rests, double variance, int numbers) {
         double alike = 1;
+        int points = rests.stream().mapToInt(rest -> rest.length).sum();
         // what is less than so much may come of points that stray alone
-        double seen = SEEN / Math.sqrt(ring.size());
+        double seen = SEEN / Math.sqrt(points);
         for (int lag = 1; lag <= LONGEST_LAG && lag < WINDOW * alike + 1; lag++) {
             double one = lagged(rests, lag) / variance;
             if (one < seen) {
@@ -194,9 +202,9 @@ public final class Weighing {
             }
             alike += 2 * one;
         }
-        double bounded = Math.max(1, Math.min(alike, ring.size() / LEAST_WORTH));
+        double bounded = Math.max(1, Math.min(alike, points / LEAST_WORTH));
         // each number that was fitted has taken away as much as a point that strays alone
-        double worth = ring.size() / bounded;
+        double worth = points / bounded;
         double left = Math.max(worth / 4, worth - numbers);
         return new Noise(Math.sqrt(variance), bounded * worth / left);
     }
