@@ -70,7 +70,7 @@ final class Doubts {
     private static final int LOOKED_AT = 200;
 
     /** Arcs longer than this are to be told by their radius, in; the radius of a shorter one is its size. */
-    private static final double LONG_ARC = 0.4;
+    private static final double LONG_ARC = 0.3;
 
     /** A radius is told when its standard deviation is no more than this share of it. */
     private static final double RADIUS_TOLD = 1.0 / 16;

@@ -2,7 +2,9 @@ package buildup.profiles.trace;
 
 import buildup.profiles.outline.OutlineCodes;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.trace.fit.Bond;
+import buildup.profiles.trace.fit.Corners;
 import buildup.profiles.trace.fit.Curve;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.shared.figure.Figure;
@@ -20,6 +22,9 @@ final class Meetings {
 
     /** A slope that is shorter than so many of the least members that can be told may as well be a cyma. */
     private static final double WAVY = 6.5;
+
+    /** No member turns by less from one flat to the next, radians; common practice, no source. */
+    private static final double BEND = Math.toRadians(1.5);
 
     private final Fitting home;
     private final Notices notices;
@@ -40,6 +45,7 @@ final class Meetings {
         for (int i = 0; i < home.curves().size(); i++) {
             unlike((i + home.curves().size() - 1) % home.curves().size(), i);
             slope(i, WAVY * least);
+            bend((i + home.curves().size() - 1) % home.curves().size(), i);
         }
     }
 
@@ -58,6 +64,20 @@ final class Meetings {
                     .with("place", place(i))
                     .with("first", Figure.fine(one.radius()))
                     .with("second", Figure.fine(other.radius())));
+        }
+    }
+
+    /** A flat that bends by little is mostly straight, and a slow sway of the hand on it. */
+    private void bend(int before, int i) {
+        if (home.curves().get(before) instanceof Curve.Straight one
+                && home.curves().get(i) instanceof Curve.Straight other
+                && home.noise().scatter() > Tolerance.SEEN_SCATTER) {
+            double turn = Corners.turn(one, other, home.starts().get(i));
+            if (turn < BEND) {
+                notices.add(TraceNotices.SLIGHT_BEND
+                        .with("place", place(i))
+                        .with("angle", Figure.angle(Math.toDegrees(turn))));
+            }
         }
     }
 

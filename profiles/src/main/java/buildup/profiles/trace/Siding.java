@@ -107,7 +107,7 @@ final class Siding {
 
     private void unsure(Fitting square, Squaring.Turn turn, double size) {
         double off = Math.toRadians(turn.unsure()) * size / 2;
-        if (off > 2 * square.noise().scatter()) {
+        if (off > square.noise().scatter()) {
             notices.add(TraceNotices.TURN_UNSURE
                     .with("angle", Figure.angle(2 * turn.unsure()))
                     .amount(Figure.fine(2 * off)));

@@ -51,7 +51,7 @@ final class Squaring {
     /** The turn to where most of what is about level or upright is so, no farther than {@code most} degrees. */
     static Turn turn(Fitting fitting, double most) {
         Turn flat = flatTurn(fitting, Math.toRadians(most));
-        Turn spring = springTurn(fitting.moved(Motion.turn(flat.degrees())));
+        Turn spring = springTurn(fitting.moved(Motion.turn(flat.degrees())), Math.toRadians(flat.unsure()));
         return new Turn(flat.degrees() + spring.degrees(), Math.min(flat.unsure(), spring.unsure()));
     }
 
@@ -125,23 +125,19 @@ final class Squaring {
     /**
      * A sprung molding bears on short flats, which say little of its turn; its long faces say all once one knows at
      * which of the trade's angles they stand.
+     *
+     * @param known how well the flats know the turn, radians; infinite when there are none
      */
-    private static Turn springTurn(Fitting fitting) {
+    private static Turn springTurn(Fitting fitting, double known) {
         int longest = -1;
-        double flats = 0;
         for (int i : lines(fitting)) {
-            double slack = Flats.slack(fitting, i);
-            if (Math.abs(off(fitting, i)) < NEARLY) {
-                flats += 1 / (slack * slack);
-            } else if (longest < 0 || slack < Flats.slack(fitting, longest)) {
-                longest = i;
-            }
+            boolean leans = Math.abs(off(fitting, i)) >= NEARLY;
+            longest = leans && (longest < 0 || Flats.slack(fitting, i) < Flats.slack(fitting, longest)) ? i : longest;
         }
-        if (longest < 0 || flats <= 0) {
+        if (longest < 0 || Double.isInfinite(known)) {
             return new Turn(0, Double.POSITIVE_INFINITY);
         }
         double own = Flats.slack(fitting, longest);
-        double known = 1 / Math.sqrt(flats);
         double lean = Math.toDegrees(((Curve.Straight) fitting.curves().get(longest)).angle());
         double off = SPRINGS.stream()
                 .map(spring -> Math.IEEEremainder(lean - spring, 90))

@@ -135,6 +135,10 @@ public final class TraceNotices {
             "Near {place} the points are nearly as likely with a slight corner; none is drawn.",
             "Look at the piece there: a corner changes the radius beside it.");
 
+    static final Kind SLIGHT_BEND = TRACE_GRAIN.problem(
+            "Near {place} a flat side bends by {angle}: it may be straight, and a sway of the hand.",
+            "Hold a straightedge to the piece there.");
+
     static final Kind UNLIKE_ARCS = TRACE_GRAIN.problem(
             "The two arcs that go over into each other near {place} come out unlike, {first} and {second}; mostly they are"
                     + " alike.",
