@@ -128,6 +128,9 @@ public final class Tolerance {
     /** A ring is not cut for less: a drawing has no scatter, and its curves may be none of a molder's. In. */
     public static final double TRACED_CUT = 0.0013;
 
+    /** A drawing of true lines and arcs is cut for this, and leaves less: its file's last digit. In. */
+    public static final double DRAWN_CUT = 5e-5;
+
     /** Points are never believed more than this: half a thousandth is what a shop can see. In. */
     public static final double LEAST_SCATTER = 0.0004;
 

@@ -372,7 +372,20 @@ final class Doubts {
 
     /** The least member that the points tell, in. */
     private double told() {
-        return Math.cbrt(TOLD * Math.log(traced.points().size()) * noise.weighed() * noise.weighed() * spacing);
+        return told(noise, traced.points().size(), spacing);
+    }
+
+    private static double told(Noise noise, int points, double spacing) {
+        return Math.cbrt(TOLD * Math.log(points) * noise.weighed() * noise.weighed() * spacing);
+    }
+
+    /**
+     * Whether members that are common may be hidden by the noise.
+     *
+     * @param spacing from point to point, in
+     */
+    static boolean hides(Noise noise, int points, double spacing) {
+        return told(noise, points, spacing) > COMMON_MEMBER;
     }
 
     /** What the scatter hides, and the option that changes what was made of it. */

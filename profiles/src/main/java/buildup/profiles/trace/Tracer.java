@@ -110,9 +110,16 @@ public final class Tracer {
             notices.add(TraceNotices.MANY_MEMBERS.with("most", Figure.count(Fitting.MOST_MEMBERS)));
             return Optional.empty();
         }
-        Stream<Fitting> readings =
-                Rereading.of(steps, found.get(), weighed.cutFor(), reading -> bound(reading, options));
+        Stream<Fitting> readings = readings(steps, found.get(), weighed.cutFor(), RingSizes.way(ring.dots()), options);
         return firstThatStands(readings.iterator(), ring, unit, weighed.rival(), options, notices);
+    }
+
+    /** Where the noise hides common members one reading is as good as another, and several are weighed. */
+    private static Stream<Fitting> readings(
+            List<Point> steps, Fitting first, double cutFor, double way, TracingOptions options) {
+        return Doubts.hides(first.noise(), steps.size(), way / steps.size())
+                ? Rereading.of(steps, first, cutFor, reading -> bound(reading, options))
+                : Stream.concat(Stream.of(first).filter(Fitting::sound), Rereading.noisier(steps, first, cutFor));
     }
 
     /** A reading turned upright and bound as moldings mostly are. */
@@ -153,6 +160,10 @@ public final class Tracer {
     /** The noise of a ring; dots of a scanner stray by what they are apart, and no hand comes into it. */
     private static Weighing.Weighed weighed(List<Point> steps, double pitch, double stated) {
         double least = Math.max(Tolerance.TRACED_CUT, stated);
+        if (stated <= 0 && Weighing.isDrawn(steps)) {
+            return new Weighing.Weighed(
+                    new Noise(Tolerance.LEAST_SCATTER, 1), Tolerance.DRAWN_CUT, Double.POSITIVE_INFINITY);
+        }
         double dots = ROUNDED * pitch;
         return pitch > 0 && Weighing.grain(steps) < pitch
                 ? new Weighing.Weighed(

@@ -50,10 +50,15 @@ public final class Rereading {
         Stream<Fitting> usual = Stream.concat(Stream.of(first), otherwise)
                 .filter(Fitting::sound)
                 .sorted(Comparator.comparingDouble(reading -> Improving.score(habits.apply(reading))));
-        return Stream.concat(usual, Stream.of(first).flatMap(reading -> noisier(ring, reading, cutFor)));
+        return Stream.concat(usual, noisier(ring, first, cutFor));
     }
 
-    private static Stream<Fitting> noisier(List<Point> ring, Fitting first, double cutFor) {
+    /** Readings with more noise, the likeliest first; they are made only when they are asked for. */
+    public static Stream<Fitting> noisier(List<Point> ring, Fitting first, double cutFor) {
+        return Stream.of(first).flatMap(reading -> withMore(ring, reading, cutFor));
+    }
+
+    private static Stream<Fitting> withMore(List<Point> ring, Fitting first, double cutFor) {
         double least = Tolerance.LEAST_STRAYING * Moments.of(ring).spread();
         Noise noise = first.noise();
         return NOISES.stream()

@@ -125,7 +125,8 @@ final class Splitting {
                 double before = least[open[c]];
                 double line = line(from, place[k]);
                 double arc = line + linePrice <= arcPrice ? Double.POSITIVE_INFINITY : arc(from, place[k]);
-                bare[c] = before + Math.min(line, arc);
+                // too few points for an arc so far may be the beginning of one
+                bare[c] = before + (place[k] - from < LEAST_ON_ARC ? 0 : Math.min(line, arc));
                 if (before + line + linePrice < least[k]) {
                     take(k, open[c], false, before + line + linePrice, least, last, curved);
                 }

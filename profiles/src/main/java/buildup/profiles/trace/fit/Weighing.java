@@ -3,6 +3,7 @@ package buildup.profiles.trace.fit;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -50,6 +51,11 @@ public final class Weighing {
 
     private static final int LONGEST_LAG = 200;
 
+    /** A drawing of a molding has no more lines and arcs, and so many points on one of them at least in the mean. */
+    private static final int MOST_DRAWN = 40;
+
+    private static final int POINTS_DRAWN = 6;
+
     /** Points in a row are never taken to be so many that fewer than this are left that stray alone. */
     private static final double LEAST_WORTH = 12;
 
@@ -84,6 +90,25 @@ public final class Weighing {
     /** How far points stray from their nearest neighbors' curve; less than all of it when they stray alike. */
     public static double grain(List<Point> ring) {
         return Grain.of(ring);
+    }
+
+    /**
+     * Whether the points lie on a few true lines and arcs, as no hand's do: those of a drawing.
+     *
+     * <p>Fitted for any noise that is greater, what two arcs leave that pass for one looks like a smooth hand.
+     */
+    public static boolean isDrawn(List<Point> ring) {
+        Weighing weighing = new Weighing(ring);
+        List<Splitting.Stretch> stretches = Splitting.roughly(weighing.ring, weighing.moments, Tolerance.DRAWN_CUT);
+        double square = stretches.stream()
+                        .map(weighing::rest)
+                        .flatMapToDouble(Arrays::stream)
+                        .map(off -> off * off)
+                        .sum()
+                / ring.size();
+        return stretches.size() <= MOST_DRAWN
+                && POINTS_DRAWN * stretches.size() <= ring.size()
+                && square <= Tolerance.DRAWN_CUT * Tolerance.DRAWN_CUT;
     }
 
     /**

@@ -20,6 +20,9 @@ final class Skips {
     /** So straight is a line, as a share of its length. */
     private static final double STRAIGHT = 0.05;
 
+    /** And within so much: what bends more is no line that a hand shakes on, but a shallow curve. In. */
+    private static final double SHAKEN = 1.0 / 32;
+
     private Skips() {}
 
     /** The ring, open where it leaps. */
@@ -71,7 +74,7 @@ final class Skips {
                             ring.get(i % ring.size()).at(),
                             ring.get(from).at(),
                             ring.get(to % ring.size()).at()));
-            if (off > STRAIGHT * length) {
+            if (off > Math.min(STRAIGHT * length, SHAKEN)) {
                 return false;
             }
         }
