@@ -63,7 +63,7 @@ class NoisyTracingsTest {
         "JITTER, 0.002, 98, 52",
         "JITTER, 0.004, 96, 38",
         "JITTER, 0.008, 86, 0",
-        "STAIRCASE, 0, 99, 53",
+        "STAIRCASE, 0, 97, 51",
         "PEN, 0, 91, 13",
         "MISSING, 0.001, 85, 5",
         "DOUBLED, 0.002, 99, 60"
