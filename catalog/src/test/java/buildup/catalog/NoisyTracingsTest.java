@@ -59,7 +59,7 @@ class NoisyTracingsTest {
     @ParameterizedTest
     @CsvSource({
         "JITTER, 0.0005, 100, 74",
-        "JITTER, 0.001, 100, 63",
+        "JITTER, 0.001, 100, 62",
         "JITTER, 0.002, 98, 52",
         "JITTER, 0.004, 96, 38",
         "JITTER, 0.008, 86, 0",
