@@ -40,6 +40,11 @@ final class CommandNotices {
             "The picture would hold {pixels} million pixels; a PNG holds at most {most} million.",
             "Take svg or pdf, or look at the sizes and their unit.");
 
+    static final Kind FEWER_PIXELS = PICTURE_TOO_LARGE.note(
+            "The picture is large: it is drawn with {dots} dots an inch, not {usual}, so that it holds no more than {most}"
+                    + " million.",
+            "Take svg or pdf for finer lines.");
+
     static final Kind UNUSABLE_NAME = DocumentCodes.UNUSABLE_NAME.refusal(
             "'{name}' cannot name a profile.", "Take small letters, digits and hyphens.");
     static final Kind UNKNOWN_UNIT =

@@ -31,6 +31,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -70,6 +71,9 @@ final class DrawCommand implements Callable<Integer> {
 
     /** Of several pictures one below the other: still one file for a telephone, and little memory is enough. */
     private static final int DOTS_OF_SEVERAL = 100;
+
+    /** With fewer an inch the letters of a drawing, 0.12 in, are less than 5 dots high and are not read. */
+    private static final int LEAST_DOTS = 40;
 
     /** Notes on what holds the pieces, which are found as the section is put together and concern one view alone. */
     private static final Set<String> WHAT_HOLDS =
@@ -192,15 +196,24 @@ final class DrawCommand implements Callable<Integer> {
         };
     }
 
-    private static boolean fits(Scene scene, int dots, Notices notices) {
-        double pixels = scene.width() * dots * scene.height() * dots;
-        if (pixels <= PngWriter.MOST_PIXELS) {
-            return true;
+    /** As many dots an inch as usual, fewer where the picture is large; none where its letters could then not be read. */
+    private static OptionalInt dots(Scene scene, int usual, Notices notices) {
+        double inches = scene.width() * scene.height();
+        int dots = (int) Math.min(usual, Math.floor(Math.sqrt(PngWriter.MOST_PIXELS / inches)));
+        Figure most = Figure.count(PngWriter.MOST_PIXELS / 1_000_000);
+        if (dots < LEAST_DOTS) {
+            notices.add(CommandNotices.MANY_PIXELS
+                    .with("pixels", Figure.count((long) Math.ceil(inches * usual * usual / 1_000_000)))
+                    .with("most", most));
+            return OptionalInt.empty();
         }
-        notices.add(CommandNotices.MANY_PIXELS
-                .with("pixels", Figure.count((long) Math.ceil(pixels / 1_000_000)))
-                .with("most", Figure.count(PngWriter.MOST_PIXELS / 1_000_000)));
-        return false;
+        if (dots < usual) {
+            notices.add(CommandNotices.FEWER_PIXELS
+                    .with("dots", Figure.count(dots))
+                    .with("usual", Figure.count(usual))
+                    .with("most", most));
+        }
+        return OptionalInt.of(dots);
     }
 
     private void draw(Answer answer, Answers known, Format wanted, Delivery delivery, Notices notices) {
@@ -216,8 +229,9 @@ final class DrawCommand implements Callable<Integer> {
             return;
         }
         Scene all = PagesBelow.of(scenes);
-        int dots = scenes.size() == 1 ? PNG_DOTS_PER_INCH : DOTS_OF_SEVERAL;
-        if (wanted == Format.png && !fits(all, dots, notices)) {
+        int usual = scenes.size() == 1 ? PNG_DOTS_PER_INCH : DOTS_OF_SEVERAL;
+        OptionalInt dots = wanted == Format.png ? dots(all, usual, notices) : OptionalInt.of(usual);
+        if (dots.isEmpty()) {
             return;
         }
         if (wanted == Format.png || wanted == Format.pdf || (wanted == Format.svg && outlineText)) {
@@ -230,7 +244,7 @@ final class DrawCommand implements Callable<Integer> {
                                 ? SvgWriter.outlined(all, answer.unit(), font)
                                 : SvgWriter.write(all, answer.unit());
                     case dxf -> DxfWriter.write(all);
-                    case png -> PngWriter.write(all, font, dots);
+                    case png -> PngWriter.write(all, font, dots.getAsInt());
                     case pdf -> PdfWriter.write(scenes, font);
                 },
                 notices);

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Ran;
 import buildup.cli.command.files.ExitCode;
+import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -89,6 +91,20 @@ class AbsurdSizesTest {
         Ran ran = Ran.report("pieces: [{ name: a, section: [out 0.003, up 2], back: wall, bottom: 0 }]");
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(ran.err()).contains("no wood is so thin").doesNotContain("went wrong inside");
+    }
+
+    /** A front 80 in high, drawn as wide, takes more than 200 million dots at 150 an inch. */
+    @Test
+    void a_large_front_of_true_sizes_is_drawn_with_fewer_dots_and_says_so() throws Exception {
+        Path png = folder.resolve("front.png");
+        Ran ran = Ran.with("""
+                lights: [{ name: lamp, altitude: 35, azimuth: 45 }]
+                pieces: [{ name: a, profile: board 3/4 x 80, back: wall, bottom: 0 }]
+                """.getBytes(UTF_8), "draw", "-", "--view", "elevation", "-o", png.toString());
+        assertThat(ran.code()).as(ran.err()).isNotEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).contains("dots an inch, not 150");
+        BufferedImage image = ImageIO.read(png.toFile());
+        assertThat((long) image.getWidth() * image.getHeight()).isBetween(40_000_000L, 61_000_000L);
     }
 
     @Test
