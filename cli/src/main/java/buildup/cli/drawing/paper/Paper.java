@@ -78,7 +78,7 @@ public final class Paper {
     private static List<PaperPage> apart(
             PageFrame frame, PaperSet set, List<SceneItem> picture, Consumer<PageFlow> front) {
         return whole(frame, set, picture)
-                .map(page -> Stream.concat(flowing(frame, set.view(), front).stream(), page.stream())
+                .map(page -> Stream.concat(flowing(frame, set.view(), PaperPage.AS_TOLD, front).stream(), page.stream())
                         .toList())
                 .orElseGet(() -> TiledPicture.pages(frame, set, picture, front));
     }
@@ -180,13 +180,8 @@ public final class Paper {
                 window.middle().x() - block.width() / 2, window.middle().y() + block.height() / 2));
     }
 
-    /** Text, tables and blocks from the top down, on as many pages as they take. */
-    public static List<PaperPage> flowing(PageFrame frame, String view, Consumer<PageFlow> written) {
-        return flowing(frame, view, NOT_TO_MEASURE, written);
-    }
-
     /**
-     * The same.
+     * Text, tables and blocks from the top down, on as many pages as they take.
      *
      * @param scale of the pictures among it, in words
      */

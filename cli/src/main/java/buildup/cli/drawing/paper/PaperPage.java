@@ -18,6 +18,9 @@ public record PaperPage(
         PageFrame frame, PageFrame.Use use, String view, Optional<String> part, String scale, List<SceneItem> content) {
     static final String FULL_SIZE = "full size";
 
+    /** What is on the page says its scale. */
+    static final String AS_TOLD = "as told";
+
     /** Copies the list. */
     public PaperPage {
         content = List.copyOf(content);

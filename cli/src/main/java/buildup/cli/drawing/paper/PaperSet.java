@@ -14,7 +14,7 @@ record PaperSet(String view, String scale, PageFrame.Use whole, PageFrame.Use pa
     }
 
     static PaperSet asDrawn(String view) {
-        return new PaperSet(view, "as told", PageFrame.Use.PLAIN, PageFrame.Use.PLAIN_PART);
+        return new PaperSet(view, PaperPage.AS_TOLD, PageFrame.Use.PLAIN, PageFrame.Use.PLAIN_PART);
     }
 
     /** Whether its pages bear lines to measure. */

@@ -41,7 +41,14 @@ final class TiledPicture {
     private static final double PLAN_HIGH = 3;
 
     private static final double PLAN_HIGHEST = 7;
-    private static final double PLAN_ROW = 0.16;
+
+    /** A row of parts and its number are read if so high. */
+    private static final double PLAN_ROW = 0.35;
+
+    private static final double SMALL_ROW = 0.27;
+
+    /** The words above the plan, and the gap. */
+    private static final double WORDS = 0.9;
 
     /** The radius of the ring of a cross. */
     private static final double RING = 0.07;
@@ -114,17 +121,32 @@ final class TiledPicture {
         TiledPicture picture = standing.count() <= lying.count()
                 ? new TiledPicture(upright, set, leaves, standing)
                 : new TiledPicture(upright.turned(), set, leaves, lying);
-        List<PaperPage> pages = new ArrayList<>(Paper.flowing(upright, set.view(), flow -> {
-            front.accept(flow);
-            flow.gap(0.15);
-            flow.lines(
-                    picture.parts.size() + " parts, numbered as on this plan. " + (set.checked() ? MEASURE : "") + LAY,
-                    Drafting.TEXT);
-            flow.gap(0.15);
-            flow.blocks(List.of(picture.keyPlan()), 0.2);
-        }));
+        int count = picture.parts.size();
+        List<PaperPage> pages = new ArrayList<>(
+                Paper.flowing(upright, set.view() + ", in " + count + " parts", PaperPage.AS_TOLD, flow -> {
+                    front.accept(flow);
+                    flow.gap(0.15);
+                    picture.told(flow);
+                }));
         picture.parts.forEach((place, number) -> pages.add(picture.page(place.get(0), place.get(1), number)));
         return pages;
+    }
+
+    /** How the parts are put together, with their plan on the page of what is before it, or else with it on the next. */
+    private void told(PageFlow flow) {
+        String told = parts.size() + " parts" + (set.checked() ? " at full size" : "") + ", numbered as on this plan. "
+                + (set.checked() ? MEASURE : "") + LAY;
+        double rows = tiling.rows().count();
+        Block plan = keyPlan(Math.max(PLAN_HIGH, Math.min(PLAN_HIGHEST, PLAN_ROW * rows)));
+        double high = WORDS + plan.height();
+        if (!flow.roomFor(high) && flow.beside(keyPlan(Math.min(PLAN_HIGH, SMALL_ROW * rows)))) {
+            flow.lines(told, Drafting.TEXT);
+            return;
+        }
+        flow.room(high);
+        flow.lines(told, Drafting.TEXT);
+        flow.gap(0.15);
+        flow.blocks(List.of(plan), 0.2);
     }
 
     private boolean holds(Box window) {
@@ -263,19 +285,13 @@ final class TiledPicture {
         return new Path(lines, false, style);
     }
 
-    /** Higher where there are so many rows that their numbers would lie on one another. */
-    private double planHigh() {
-        return Math.max(
-                PLAN_HIGH, Math.min(PLAN_HIGHEST, PLAN_ROW * tiling.rows().count()));
-    }
-
     /** The picture small, with the parts on it. */
-    private Block keyPlan() {
+    private Block keyPlan(double high) {
         List<Box> windows = parts.keySet().stream()
                 .map(place -> tiling.window(place.get(0), place.get(1)))
                 .toList();
         Box whole = Box.around(windows);
-        double by = Math.min(1, Math.min(PLAN_WIDE / whole.width(), planHigh() / whole.height()));
+        double by = Math.min(1, Math.min(PLAN_WIDE / whole.width(), high / whole.height()));
         List<SceneItem> items = new ArrayList<>(Shrunk.edges(leaves, whole, by));
         int number = 0;
         for (Box window : windows) {

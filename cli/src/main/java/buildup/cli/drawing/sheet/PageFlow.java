@@ -5,10 +5,12 @@ import buildup.cli.drawing.draft.Words;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
+import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Table;
 import buildup.cli.table.TableCell;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
@@ -105,6 +107,22 @@ public final class PageFlow {
         for (int first = 0; first < blocks.size(); first += across) {
             row(blocks.subList(first, Math.min(blocks.size(), first + across)), 0, 0);
         }
+    }
+
+    /** A block at the head of the page to the right of what stands there. Whether there was room for it. */
+    public boolean beside(Block block) {
+        double right = Scene.leaves(pages.get(pages.size() - 1)).stream()
+                        .map(SceneItem::box)
+                        .filter(box -> box.top() > -block.height() - BETWEEN)
+                        .mapToDouble(Box::face)
+                        .max()
+                        .orElse(0)
+                + BESIDE;
+        boolean room = block.height() <= -y && right + block.width() <= width;
+        if (room) {
+            add(block.at(width - block.width(), 0));
+        }
+        return room;
     }
 
     private void row(List<Block> row, double gap) {
@@ -224,9 +242,14 @@ public final class PageFlow {
 
     /** Turns the page unless so much is free; so that what follows stays together. */
     public void room(double high) {
-        if (-y + high > height && y < 0) {
+        if (!roomFor(high) && y < 0) {
             turn();
         }
+    }
+
+    /** Whether so much is free on the page. */
+    public boolean roomFor(double high) {
+        return -y + high <= height;
     }
 
     private void turn() {

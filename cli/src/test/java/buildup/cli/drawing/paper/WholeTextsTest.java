@@ -24,6 +24,7 @@ import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,26 +48,50 @@ class WholeTextsTest {
         return stack.toString();
     }
 
+    private static List<PaperPage> pages(String stack, Set<ShopSheet> sheets) {
+        Answer answer = Typed.of(stack);
+        return ShopDrawings.of(
+                        answer,
+                        answer.known().orElseThrow(),
+                        Cuts.of(answer, Limit.usual()),
+                        Since.NOTHING,
+                        Pages.named("letter").orElseThrow(),
+                        Drawn.FONT,
+                        sheets,
+                        new Notices())
+                .stream()
+                .flatMap(drawing -> drawing.pages().stream())
+                .toList();
+    }
+
+    /** The words that tell how, the plan and its numbers: all on one page, and each number in a box that it fits. */
+    @ParameterizedTest
+    @CsvSource({"STORY_POLE, 8, 0.25", "STORY_POLE, 30, 0.05", "SECTION, 14, 0.13", "SECTION, 30, 0.005"})
+    void the_plan_of_the_parts_is_read_on_the_page_that_tells_of_it(ShopSheet sheet, int pieces, double step) {
+        List<PaperPage> pages = pages(stack(pieces, step), EnumSet.of(sheet));
+        long parts = pages.stream().filter(page -> page.part().isPresent()).count();
+        assertThat(parts).isGreaterThan(1);
+        assertThat(pages).as("one page before them").hasSize((int) parts + 1);
+        PaperPage first = pages.get(0);
+        assertThat(first.scale()).isEqualTo("as told");
+        assertThat(first.view()).endsWith("in " + parts + " parts");
+        List<Box> rows = Scene.leaves(first.content()).stream()
+                .filter(item -> item instanceof Path path && path.style() == LineStyle.DIMENSION)
+                .map(SceneItem::box)
+                .toList();
+        assertThat(rows)
+                .hasSize((int) parts)
+                .allSatisfy(
+                        box -> assertThat(Math.min(box.width(), box.height())).isGreaterThan(0.2));
+    }
+
     @ParameterizedTest
     @CsvSource({"8, 0.25", "14, 0.13", "20, 0.07", "30, 0.05"})
     void every_text_of_a_part_is_whole_on_it(int pieces, double step) {
-        Answer answer = Typed.of(stack(pieces, step));
         List<Box> cut = new ArrayList<>();
         int looked = 0;
         for (Scene scene : PaperPage.scenes(
-                "A stack",
-                ShopDrawings.of(
-                                answer,
-                                answer.known().orElseThrow(),
-                                Cuts.of(answer, Limit.usual()),
-                                Since.NOTHING,
-                                Pages.named("letter").orElseThrow(),
-                                Drawn.FONT,
-                                EnumSet.of(ShopSheet.SECTION, ShopSheet.STORY_POLE),
-                                new Notices())
-                        .stream()
-                        .flatMap(drawing -> drawing.pages().stream())
-                        .toList())) {
+                "A stack", pages(stack(pieces, step), EnumSet.of(ShopSheet.SECTION, ShopSheet.STORY_POLE)))) {
             for (SceneItem item : scene.items()) {
                 if (item instanceof Clip clip) {
                     for (Label label : texts(clip.items())) {
