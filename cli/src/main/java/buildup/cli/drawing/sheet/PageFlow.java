@@ -140,17 +140,22 @@ public final class PageFlow {
         y -= high + gap;
     }
 
-    /** A table, its heading repeated where it goes on on the next page. */
+    /** A table, its heading on the page of its first row, and repeated where it goes on on the next page. */
     public void table(Table table) {
         double[] widths = widths(table);
         List<String> headings =
                 table.columns().stream().map(Table.TextColumn::heading).toList();
         List<List<String>> head = wrapped(headings, widths);
-        room(4 * LEADING * TABLE_TEXT + high(head));
+        List<List<List<String>>> rows = table.rows().stream()
+                .map(cells -> wrapped(cells.stream().map(TableCell::text).toList(), widths))
+                .toList();
+        int title = Words.lines(measure, table.title(), TABLE_TEXT, width, MOST_LINES)
+                .size();
+        double first = rows.stream().limit(1).mapToDouble(PageFlow::high).sum();
+        room((title * LEADING + 0.5) * TABLE_TEXT + high(head) + Math.max(first, 2 * LEADING * TABLE_TEXT));
         lines(table.title(), TABLE_TEXT);
         heading(table, head, widths);
-        for (List<TableCell> cells : table.rows()) {
-            List<List<String>> row = wrapped(cells.stream().map(TableCell::text).toList(), widths);
+        for (List<List<String>> row : rows) {
             if (-y + high(row) > height) {
                 turn();
                 heading(table, head, widths);
