@@ -113,7 +113,7 @@ final class RadiusPlaces {
     }
 
     /** Whether something drawn comes into a place: of lines, their course and not their box. */
-    private static boolean covers(SceneItem item, Box place) {
+    static boolean covers(SceneItem item, Box place) {
         return item instanceof Path path
                 ? path.segments().stream().anyMatch(segment -> meets(segment, place))
                 : Boxes.overlap(item.box(), place);

@@ -79,7 +79,7 @@ public record RunProfile(Profile profile, Milled milled, double room, TextMeasur
         sizes.addAll(dimensions.of(DimensionAxis.LEVEL, box.back(), box.face(), lowest, box.bottom()));
         sizes.addAll(dimensions.of(DimensionAxis.UPRIGHT, box.bottom(), box.top(), beside, box.face()));
         if (sprung) {
-            sizes.addAll(new SpringAngles(outline, measure, printer).items());
+            sizes.addAll(new SpringAngles(outline, measure, printer).items(List.copyOf(sizes)));
         }
         List<SceneItem> radii = new RadiusPlaces(outline, measure, printer).items(sizes);
         List<Box> texts =

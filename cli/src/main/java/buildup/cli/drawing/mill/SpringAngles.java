@@ -36,17 +36,20 @@ record SpringAngles(Outline outline, TextMeasure measure, FigurePrinter printer)
     /** So much farther from the corner a text is tried that meets the wood, in. */
     private static final double STEP = 0.05;
 
-    List<SceneItem> items() {
+    /** @param sizes what stands beside the outline already */
+    List<SceneItem> items(List<SceneItem> sizes) {
         List<SceneItem> items = new ArrayList<>();
         named("back").ifPresent(back -> {
             named("wall-flat")
-                    .ifPresent(flat -> items.addAll(angle(back.to(), back.direction(1), flat.direction(0), "spring ")));
+                    .ifPresent(flat ->
+                            items.addAll(angle(back.to(), back.direction(1), flat.direction(0), "spring ", sizes)));
             named("ceiling-flat")
                     .ifPresent(flat -> items.addAll(angle(
                             back.from(),
                             back.direction(0).times(-1),
                             flat.direction(1).times(-1),
-                            "")));
+                            "",
+                            sizes)));
         });
         return items;
     }
@@ -64,16 +67,15 @@ record SpringAngles(Outline outline, TextMeasure measure, FigurePrinter printer)
      * @param along the line of the back on past the corner, 1 in long
      * @param flat the flat from the corner, 1 in long
      */
-    private List<SceneItem> angle(Point corner, Point along, Point flat, String word) {
+    private List<SceneItem> angle(Point corner, Point along, Point flat, String word, List<SceneItem> sizes) {
         double angle = Math.acos(Math.max(-1, Math.min(1, along.x() * flat.x() + along.y() * flat.y())));
         String text = word + printer.print(Figure.angle(Math.toDegrees(angle)));
-        Point between = along.plus(flat).unit();
-        double away = away(text, angle, between);
-        Label label = label(text, corner.plus(between.times(away)));
-        while (meetsWood(label)) {
-            away += STEP;
-            label = label(text, corner.plus(between.times(away)));
-        }
+        Label within = within(text, angle, corner, along.plus(flat).unit());
+        Label label = isFree(within, sizes)
+                ? within
+                : Optional.of(across(text, corner, along, flat))
+                        .filter(other -> isFree(other, sizes) && !meetsWood(other))
+                        .orElse(within);
         Line on = new Line(corner.plus(along.times(Drafting.EXTENSION_GAP)), corner.plus(along.times(RADIUS + PAST)));
         Arc arc = new Arc(
                 corner.plus(along.times(RADIUS)), corner.plus(flat.times(RADIUS)), corner, along.cross(flat) > 0);
@@ -81,6 +83,31 @@ record SpringAngles(Outline outline, TextMeasure measure, FigurePrinter printer)
                 new Path(List.of(on), false, LineStyle.EXTENSION),
                 new Path(List.of(arc), false, LineStyle.DIMENSION),
                 label);
+    }
+
+    /** Between the two lines, past the arc. */
+    private Label within(String text, double angle, Point corner, Point between) {
+        double away = away(text, angle, between);
+        Label label = label(text, corner.plus(between.times(away)));
+        while (meetsWood(label)) {
+            away += STEP;
+            label = label(text, corner.plus(between.times(away)));
+        }
+        return label;
+    }
+
+    /** Across the line of the back, beside the end of the arc: for a stick so thin that its size stands below the angle. */
+    private Label across(String text, Point corner, Point along, Point flat) {
+        Point side = flat.minus(along.times(along.x() * flat.x() + along.y() * flat.y()))
+                .unit()
+                .times(-1);
+        double half = Math.abs(side.x()) * measure.width(text, Drafting.FIGURES) / 2
+                + Math.abs(side.y()) * Drafting.FIGURES * Label.CAPITALS / 2;
+        return label(text, corner.plus(along.times(RADIUS)).plus(side.times(2 * CLEAR + half)));
+    }
+
+    private static boolean isFree(Label label, List<SceneItem> sizes) {
+        return sizes.stream().noneMatch(size -> RadiusPlaces.covers(size, RadiusPlaces.wide(label.box())));
     }
 
     private boolean meetsWood(Label label) {

@@ -50,8 +50,12 @@ class ProfileSheetTest {
     }
 
     private static Scene sheet(Profile profile) {
+        return sheet(profile, 16);
+    }
+
+    private static Scene sheet(Profile profile, double room) {
         Milled milled = Milling.of(profile, CATALOG, Optional.empty(), List.of(), new Notices());
-        RunProfile run = new RunProfile(profile, milled, 16, Drawn.FONT, new FigurePrinter(LengthUnit.INCH));
+        RunProfile run = new RunProfile(profile, milled, room, Drawn.FONT, new FigurePrinter(LengthUnit.INCH));
         return ProfileSheet.of(run, List.of(), 0.3);
     }
 
@@ -89,6 +93,17 @@ class ProfileSheetTest {
         }
         assertThat(sprung).isGreaterThan(10);
         assertThat(arcs).isGreaterThan(50);
+    }
+
+    /** On a page too narrow for it to lie, a long stick stands. */
+    @Test
+    void so_do_those_of_profiles_that_stand() {
+        for (Profile profile : all().toList()) {
+            Scene scene = sheet(profile, 3);
+            assertThat(LabelFaults.of(scene)).as(profile.name()).isEmpty();
+            assertThat(LabelFaults.lines(scene)).as(profile.name()).isEmpty();
+        }
+        assertThat(LabelFaults.of(sheet(profile("plain-crown 5-1/4"), 5))).isEmpty();
     }
 
     @Test
