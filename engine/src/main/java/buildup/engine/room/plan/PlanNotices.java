@@ -2,6 +2,7 @@ package buildup.engine.room.plan;
 
 import buildup.catalog.entry.CatalogNotices;
 import buildup.shared.document.DocumentCodes;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 
@@ -134,6 +135,13 @@ final class PlanNotices {
             "The places of '{key}' do not go up: {place}.", "List them from left to right, each once, none under 0.");
     static final Kind UNKNOWN_WAY =
             DocumentCodes.UNKNOWN_NAME.refusal("Joists do not run '{word}'.", "Write out or along.");
+
+    private static final Code TOLD_OF_WALLS =
+            Code.of("told-of-walls", "A run that goes round an opening is told of walls, which it does not meet.");
+    static final Kind OF_WALLS = TOLD_OF_WALLS.note(
+            "Run '{run}' goes round an opening: what is said of walls has no use there, as {keys}.",
+            "Take it out: the rows of a casing are set out by their 'spacing'.");
+    static final Phrase KEY = Phrase.of("'{key}'");
 
     private static final Code MEASURES_WRONG = Code.of(
             "measures-wrong",

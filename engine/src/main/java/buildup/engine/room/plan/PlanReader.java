@@ -5,6 +5,8 @@ import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.length.Length;
@@ -27,6 +29,10 @@ final class PlanReader {
 
     /** A longer wall, in inches, was more likely measured in millimeters. */
     private static final double LONGEST_WALL = 2400;
+
+    /** Keys of a run and of its stretches that tell of walls and of the corners between them. */
+    private static final List<String> OF_WALLS =
+            List.of("studs", "joists", "ceiling", "floor", "wall", "inside", "cope", "entry");
 
     private final Stack stack;
     private final Notices notices;
@@ -74,6 +80,9 @@ final class PlanReader {
         boolean coped = copes.inside(fields);
         List<String> grain = pieces.of(fields, "grain", PlanNotices.UNKNOWN_GRAIN);
         boolean opening = aroundOpening(fields);
+        if (opening) {
+            ofWalls(name, fields, entries);
+        }
         Framing framing = framings.read(fields);
         if (entries.isEmpty()) {
             say(PlanNotices.NO_STRETCH.with("run", name).with("example", Figure.atLeast(96)), fields.mark("stretches"));
@@ -125,6 +134,17 @@ final class PlanReader {
         word.filter(text -> !List.of("room", "opening").contains(text.text()))
                 .ifPresent(text -> say(PlanNotices.UNKNOWN_AROUND.with("word", text.text()), text.mark()));
         return word.filter(text -> text.text().equals("opening")).isPresent();
+    }
+
+    /** Round an opening no wall is met: what is said of walls has no use there. */
+    private void ofWalls(String run, Fields fields, List<Fields> stretches) {
+        List<Phrase> unused = OF_WALLS.stream()
+                .filter(key -> fields.has(key) || stretches.stream().anyMatch(stretch -> stretch.has(key)))
+                .map(key -> PlanNotices.KEY.with("key", key))
+                .toList();
+        if (!unused.isEmpty()) {
+            say(PlanNotices.OF_WALLS.with("run", run).with("keys", Listing.commas(unused)), fields.mark());
+        }
     }
 
     private List<Stretch> stretches(String run, List<Fields> entries, Framing framing) {

@@ -167,6 +167,18 @@ class PiecesAndStretchesTest {
     }
 
     @Test
+    void what_is_said_of_walls_round_an_opening_is_not_passed_over_without_a_word() {
+        String legs = "around: opening, left: square, right: square, %sstretches: [{ name: leg, length: 80 %s}]";
+        assertThat(Planned.of(CASING, run(legs.formatted("", ""))).notices()).isEmpty();
+        Planned told = Planned.of(
+                CASING, run(legs.formatted("studs: { every: 16, first: 3 }, ", ", ceiling: [[0, 90], [80, 90]]")));
+        assertThat(told.said().code()).isEqualTo("told-of-walls");
+        assertThat(NoticeWords.INCHES.message(told.said()))
+                .isEqualTo("Run 'run' goes round an opening: what is said of walls has no use there, as 'studs',"
+                        + " 'ceiling'.");
+    }
+
+    @Test
     void what_contradicts_itself_is_refused() {
         assertThat(refusal("left: [{ end: return, pieces: [base] }], right: square, stretches: [{ length: 60 }]"))
                 .isEqualTo("On the left nothing is said of the pieces that are not named.");
