@@ -41,6 +41,9 @@ final class PlanDetail {
 
     private static final double FAR_BACK = 1;
 
+    /** From one line of its words to the next, in sizes of the text. */
+    private static final double LINE = 1.6;
+
     /** Walls behind the place, in greatest projections. */
     private static final double WALL = 0.3;
 
@@ -79,14 +82,19 @@ final class PlanDetail {
             items.addAll(shape.blocks(place.run()));
         } else {
             items.addAll(shape.walls(place.run(), WALL * reach));
-            place.ending().ifPresent(ending -> items.addAll(against(ending, shape)));
             items.addAll(shape.courses(place.run(), true));
+            // over the wood: what returns into a wall or a casing is seen to end in it
+            place.endings().forEach(ending -> items.addAll(against(ending, shape)));
         }
         items.addAll(About.of(Subject.DIMENSIONS, names(window)));
         double size = Drafting.TEXT;
         Point middle = new Point(window.middle().x(), window.bottom() - 2 * size);
-        items.add(Label.centered(measure, place.words(), middle.plus(new Point(size, 0)), size, false));
-        double half = measure.width(place.words(), size) / 2;
+        String first = place.words().get(0);
+        for (int i = 0; i < place.words().size(); i++) {
+            Point line = middle.plus(new Point(i == 0 ? size : 0, -LINE * i * size));
+            items.add(Label.centered(measure, place.words().get(i), line, size, false));
+        }
+        double half = measure.width(first, size) / 2;
         items.addAll(About.of(
                 Subject.LETTERS,
                 Caption.ringed(
@@ -105,7 +113,7 @@ final class PlanDetail {
             return new Box(-(PAST + ALONG) / 2 * r, -down * r, (PAST + ALONG) / 2 * r, up * r);
         }
         boolean inside = place.corner().filter(WallCorner::inside).isPresent()
-                || place.ending().filter(end -> end.kind() == Ending.Kind.DIE).isPresent();
+                || place.endings().stream().anyMatch(end -> end.kind() == Ending.Kind.DIE);
         boolean outside = place.corner().filter(corner -> !corner.inside()).isPresent();
         return new Box(-along * r, -(inside ? FAR_OUT : OUT) * r, past * r, (outside ? FAR_BACK : BACK) * r);
     }
@@ -161,6 +169,7 @@ final class PlanDetail {
         }
         List<Spread.Wish> up = wishes.stream()
                 .map(wish -> new Spread.Wish(wish.text(), -wish.high(), -wish.low()))
+                .sorted(Comparator.comparingDouble(Spread.Wish::low))
                 .toList();
         // behind a leg the head runs to the right, along a head it comes from the left
         return Math.abs(place.frame().along().x())

@@ -9,6 +9,7 @@ import buildup.cli.scene.Pattern;
 import buildup.cli.scene.SceneItem;
 import buildup.cli.scene.Subject;
 import buildup.cli.scene.Tone;
+import buildup.engine.room.block.LooseBlocks;
 import buildup.engine.room.plan.Ending;
 import buildup.engine.room.plan.Opening;
 import buildup.engine.room.plan.Stretch;
@@ -61,24 +62,30 @@ record PlanShape(Job job, UnaryOperator<Point> onto, Box window) {
     List<SceneItem> blocks(int number) {
         WallRun run = job.plan().runs().get(number);
         List<Frame> frames = job.frames().get(number);
-        double face =
-                courses(job, number).stream().mapToDouble(Course::face).max().orElse(0);
         List<SceneItem> items = new ArrayList<>();
         int last = frames.size() - 1;
         Stretch end = run.stretches().get(last);
         run.left()
                 .flatMap(PlanShape::block)
-                .ifPresent(covers -> items.addAll(block(frames.get(0), 0, covers, 0, face)));
+                .ifPresent(covers -> LooseBlocks.across(
+                                job, number, run.stretches().get(0))
+                        .ifPresent(
+                                across -> items.addAll(block(frames.get(0), 0, covers, across.from(), across.to()))));
         run.right()
                 .flatMap(PlanShape::block)
-                .ifPresent(
-                        covers -> items.addAll(block(frames.get(last), end.length() - covers, end.length(), 0, face)));
+                .ifPresent(covers -> LooseBlocks.across(job, number, end)
+                        .ifPresent(across -> items.addAll(block(
+                                frames.get(last), end.length() - covers, end.length(), across.from(), across.to()))));
         for (int i = 0; i <= last; i++) {
-            double length = run.stretches().get(i).length();
+            Stretch stretch = run.stretches().get(i);
+            double length = stretch.length();
             Frame frame = frames.get(i);
-            if (run.stretches().get(i).block().isPresent()) {
-                double covers = run.stretches().get(i).block().getAsDouble();
-                items.addAll(block(frame, length - covers, length + face + covers, -covers, face + covers));
+            if (stretch.block().isPresent()) {
+                double covers = stretch.block().getAsDouble();
+                LooseBlocks.across(job, number, stretch).ifPresent(across -> {
+                    double past = across.to() + covers;
+                    items.addAll(block(frame, length - covers, length + past, -covers, past));
+                });
             }
         }
         return items;

@@ -246,6 +246,95 @@ class PlanDrawingTest {
                 .contains("corner of the opening, outside 90°, mitered flat");
     }
 
+    private static final String BANDED = """
+            title: Door
+            wood: yellow-poplar
+            space: { wall: { covering: 1/2 } }
+            pieces:
+              - { name: casing, profile: board 3/4 x 3-1/2, back: wall, bottom: 1/4 }
+              - { name: band, profile: board 1-1/8 x 3/4, back: wall, bottom: casing.top }
+            plan:
+              - name: door
+                around: opening
+                left: { end: block, block: 6 }
+                right: { end: block, block: 6 }
+                stretches:
+                  - { name: left leg, length: 80, corner: outside 90, block: 1/8 }
+                  - { name: head, length: 32, corner: outside 90, block: 1/8 }
+                  - { name: right leg, length: 80 }
+            """;
+
+    /** Casing and band are 3-1/2 + 3/4 = 4-1/4 wide, from a reveal of 1/4 on: so wide is the block, and 6 high. */
+    @Test
+    void a_plinth_block_is_drawn_as_wide_as_what_stands_on_it() {
+        for (Group place : List.of(places(BANDED).get(0), places(BANDED).get(2))) {
+            List<Box> areas = alone(place).leaves().stream()
+                    .filter(Area.class::isInstance)
+                    .map(SceneItem::box)
+                    .toList();
+            // the leg's casing and band, then the block, then the ring of the number
+            Box leg = areas.get(0).with(areas.get(1));
+            Box block = areas.get(2);
+            assertThat(block.back()).isCloseTo(leg.back(), within(1e-9));
+            assertThat(block.face()).isCloseTo(leg.face(), within(1e-9));
+            assertThat(block.width() / block.height()).isCloseTo(4.25 / 6, within(1e-9));
+        }
+    }
+
+    @Test
+    void names_beside_the_head_of_a_casing_stand_in_the_order_of_its_pieces() {
+        Group corner = places(BANDED).get(1);
+        Label casing = label(corner, "casing 3-3/4");
+        Label band = label(corner, "band 4-1/2");
+        // the band lies outside, which is up
+        assertThat(band.at().y()).isGreaterThan(casing.at().y());
+    }
+
+    private static Label label(Group group, String text) {
+        return alone(group).leaves().stream()
+                .filter(Label.class::isInstance)
+                .map(Label.class::cast)
+                .filter(label -> label.text().equals(text))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static final String MIXED = """
+            title: Shelf
+            wood: yellow-poplar
+            space: { wall: { covering: 1/2 } }
+            pieces:
+              - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }
+              - { name: bed, profile: board 1 x 1, back: frieze.face, top: frieze.top }
+              - { name: shelf, profile: board 1 x 4, lay: flat, back: wall, bottom: frieze.top }
+            plan:
+              - name: shelf
+                left: [{ end: return, pieces: [bed, shelf] }, { end: butt, casing: 1/2 }]
+                right: [{ end: die, pieces: [shelf] }, square]
+                stretches: [{ name: wall, length: 60 }]
+              - { name: other, left: { end: butt, casing: 1/2 }, right: square, stretches: [{ name: wall, length: 60 }] }
+            """;
+
+    @Test
+    void an_end_where_pieces_end_differently_tells_each_and_has_a_number_of_its_own() {
+        List<Group> ends = places(MIXED);
+        assertThat(ends).hasSize(4);
+        assertThat(texts(alone(ends.get(0))))
+                .contains("left end", "frieze: butts a casing", "bed, shelf: returned to the wall");
+        assertThat(texts(alone(ends.get(1))))
+                .contains("right end", "frieze, bed: cut square", "shelf: dies on a wall at 90°");
+        assertThat(texts(alone(ends.get(2)))).contains("left end: butts a casing");
+        assertThat(texts(alone(ends.get(3)))).contains("right end: cut square");
+        // behind, and what it ends against
+        assertThat(hatches(ends.get(0))).isEqualTo(2);
+        assertThat(hatches(ends.get(1))).isEqualTo(2);
+        assertThat(hatches(ends.get(3))).isEqualTo(1);
+    }
+
+    private static long hatches(Group group) {
+        return alone(group).leaves().stream().filter(Hatch.class::isInstance).count();
+    }
+
     private static List<Group> places(String yaml) {
         return groups(
                 PlanDrawing.of(Typed.of(yaml).known().flatMap(Answers::job).orElseThrow(), Drawn.FONT), "place-");

@@ -42,6 +42,17 @@ public final class LooseBlocks {
         return List.copyOf(own.blocks);
     }
 
+    /**
+     * From where to where a block lies across what ends on it, counted as the run counts: out from a wall, away from an
+     * opening.
+     */
+    public record Across(double from, double to) {}
+
+    /** The same for a block on a stretch of a run; absent where no trim runs along it. */
+    public static Optional<Across> across(Job job, int run, Stretch stretch) {
+        return new LooseBlocks(job).extent(run, stretch).map(extent -> new Across(extent.back(), extent.face()));
+    }
+
     /** What of the stack ends on a block: its extents in the section as it runs. */
     private record Extent(double back, double face, double bottom, double top, String wood, int courses, double area) {
         double across() {
