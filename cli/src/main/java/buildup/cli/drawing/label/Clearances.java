@@ -86,7 +86,8 @@ public final class Clearances {
         texts.add(wide, wide);
     }
 
-    void addLine(Line line) {
+    /** Takes a place for a drawn line. */
+    public void addLine(Line line) {
         lines.add(line.box(), line);
     }
 
@@ -217,7 +218,8 @@ public final class Clearances {
                         && Boxes.crosses(wide, other.from(), other.to()));
     }
 
-    long crossedLines(Line line) {
+    /** How many drawn lines a line crosses. */
+    public long crossedLines(Line line) {
         return lines.near(line.box()).stream()
                 .filter(other -> crosses(line, other))
                 .count();

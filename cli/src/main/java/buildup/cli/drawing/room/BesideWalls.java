@@ -5,6 +5,7 @@ import buildup.cli.drawing.label.Clearances;
 import buildup.cli.drawing.label.Leaders;
 import buildup.cli.scene.SceneItem;
 import buildup.profiles.outline.Box;
+import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,6 +24,9 @@ final class BesideWalls {
 
     private static final int FAR = 72;
 
+    /** A name moved no farther than this from its own place needs no leader, in. */
+    static final double UNLED = (NEAR + 1) * STEP;
+
     /** Going aside is the lesser evil: the name still stands by its wall. */
     private static final double ASIDE = 0.7;
 
@@ -32,6 +36,15 @@ final class BesideWalls {
     BesideWalls(List<SceneItem> drawn) {
         this.clearances = Clearances.of(drawn);
     }
+
+    /**
+     * Where something belongs.
+     *
+     * @param seen the place from which it is to be seen
+     * @param end of its leader
+     * @param unled how far it may be moved from its own place without one, in; below 0: it always has one
+     */
+    record Home(Point seen, Point end, double unled) {}
 
     /** What found its place, and the leader to it from where it belongs when it is far off. */
     record Taken<T>(T what, List<SceneItem> leader) {
@@ -46,22 +59,25 @@ final class BesideWalls {
     /**
      * Takes the first place that is free and seen from where it belongs; where none is, the first free one farther off.
      *
-     * @param from where it belongs
      * @param at the ways to set it after a move from its own place; at least one
      * @param moves along the wall and away from it, from {@link #moves}
      */
-    <T> Taken<T> take(Point from, List<Point> moves, Function<Point, List<T>> at, Function<T, Box> box) {
+    <T> Taken<T> take(Home home, List<Point> moves, Function<Point, List<T>> at, Function<T, Box> box) {
         List<Try<T>> tries = new ArrayList<>();
         for (Point move : moves) {
-            at.apply(move).forEach(what -> tries.add(new Try<>(what, tries.size(), move.length() > (NEAR + 1) * STEP)));
+            at.apply(move).forEach(what -> tries.add(new Try<>(what, tries.size(), move.length() > home.unled())));
         }
         Try<T> chosen = BestPlace.<Try<T>, Try<T>>among(
-                        tries, Double.MAX_VALUE, Try::cost, (one, known) -> free(one, from, box))
+                        tries, Double.MAX_VALUE, Try::cost, (one, known) -> free(one, home, box))
                 .map(BestPlace::place)
                 .orElse(tries.get(0));
         clearances.addText(box.apply(chosen.what()));
-        return new Taken<>(
-                chosen.what(), chosen.far() ? Leaders.drawn(Leaders.to(box.apply(chosen.what()), from)) : List.of());
+        if (!chosen.far()) {
+            return new Taken<>(chosen.what(), List.of());
+        }
+        Line leader = Leaders.to(box.apply(chosen.what()), home.end());
+        clearances.addLine(leader);
+        return new Taken<>(chosen.what(), Leaders.drawn(leader));
     }
 
     /** Takes a place if it is free. */
@@ -73,11 +89,15 @@ final class BesideWalls {
         return free;
     }
 
-    private <T> Optional<BestPlace<Try<T>>> free(Try<T> one, Point from, Function<T, Box> box) {
+    private <T> Optional<BestPlace<Try<T>>> free(Try<T> one, Home home, Function<T, Box> box) {
         Box place = box.apply(one.what());
         boolean good = clearances.takesText(place)
-                && (one.far() ? clearances.takesLine(Leaders.to(place, from)) : clearances.isSeen(from, place));
+                && (one.far() ? takes(Leaders.to(place, home.end())) : clearances.isSeen(home.seen(), place));
         return good ? Optional.of(new BestPlace<>(one, one.cost())) : Optional.empty();
+    }
+
+    private boolean takes(Line leader) {
+        return clearances.takesLine(leader) && clearances.crossedLines(leader) == 0;
     }
 
     /** Ways to move from a place, the least first: away from the wall, and to both sides along it. */

@@ -48,6 +48,9 @@ public final class PlanDrawing {
     /** Thickness of a wall on the sheet, in. */
     private static final double WALL = 0.14;
 
+    /** A ring moved farther than this from behind its corner is led to it, in. */
+    private static final double RING_UNLED = 2.5 * Drafting.SMALL_RING;
+
     private static final double GAP = 0.45;
     private static final double MARGIN = 0.3;
 
@@ -220,7 +223,11 @@ public final class PlanDrawing {
         String name = stretch.name() + " " + Drafting.size(job.section().stack(), stretch.length());
         Point back = onto.apply(frame.at(stretch.length() / 2, behind));
         Point wall = onto.apply(frame.at(stretch.length() / 2, -WALL / scale));
-        items.addAll(named(free, name, wall, back, way(frame, onto, 1, 0), way(frame, onto, 0, -1)));
+        // beside a wall shorter than its name other walls are as near: a leader tells whose it is
+        boolean beside = stretch.length() * scale >= measure.width(name, Drafting.TEXT);
+        BesideWalls.Home home = new BesideWalls.Home(
+                wall, onto.apply(frame.at(stretch.length() / 2, 0)), beside ? BesideWalls.UNLED : -1);
+        items.addAll(named(free, name, home, back, way(frame, onto, 1, 0), way(frame, onto, 0, -1)));
         double before = face() + 0.9 * Drafting.TEXT / scale;
         for (Opening opening : stretch.openings()) {
             double middle = (opening.from() + opening.to()) / 2;
@@ -233,18 +240,20 @@ public final class PlanDrawing {
                 items.add(between);
             } else {
                 Point front = onto.apply(frame.at(middle, before));
-                items.addAll(named(free, opening.name(), front, front, along, out));
+                BesideWalls.Home own = new BesideWalls.Home(front, front, BesideWalls.UNLED);
+                items.addAll(named(free, opening.name(), own, front, along, out));
             }
         }
         return items;
     }
 
     /** A name at a place, its near side as far from the wall whether it is set along the wall or not; or farther off. */
-    private List<SceneItem> named(BesideWalls free, String name, Point from, Point place, Point along, Point away) {
+    private List<SceneItem> named(
+            BesideWalls free, String name, BesideWalls.Home home, Point place, Point along, Point away) {
         double longer = (measure.width(name, Drafting.TEXT) - Drafting.TEXT * Label.CAPITALS) / 2;
         boolean upright = isUpright(along);
         BesideWalls.Taken<Label> set = free.take(
-                from,
+                home,
                 BesideWalls.moves(along, away),
                 move -> List.of(
                         Label.centered(measure, name, place.plus(move), Drafting.TEXT, upright),
@@ -276,8 +285,9 @@ public final class PlanDrawing {
         double past = place.corner().map(WallCorner::slope).orElse(0.0);
         Point at = onto.apply(place.frame().at(-past * aside, -aside));
         Point along = way(place.frame(), onto, 1, 0);
+        Point corner = onto.apply(place.frame().at(0, 0));
         BesideWalls.Taken<Point> set = free.take(
-                at,
+                new BesideWalls.Home(at, corner, RING_UNLED),
                 BesideWalls.moves(along, way(place.frame(), onto, 0, -1)),
                 move -> List.of(at.plus(move)),
                 center -> Box.of(center, center).grown(Drafting.SMALL_RING));

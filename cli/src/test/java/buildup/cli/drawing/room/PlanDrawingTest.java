@@ -201,6 +201,38 @@ class PlanDrawingTest {
         }
     }
 
+    /** A pilaster 24 wide and 4 deep on a wall of 100 and one of 100: its sides lie 24 apart. */
+    @Test
+    void the_name_of_a_wall_shorter_than_it_is_led_to_the_middle_of_that_wall() {
+        Group run = groups(drawn("""
+                            plan:
+                              - name: pier
+                                left: die
+                                right: die
+                                stretches:
+                                  - { name: before, length: 100, corner: inside 90 }
+                                  - { name: left side, length: 4, corner: outside 90 }
+                                  - { name: front, length: 24, corner: outside 90 }
+                                  - { name: right side, length: 4, corner: inside 90 }
+                                  - { name: behind, length: 100 }
+                            """), "run-").get(0);
+        double scale = 8.5 / 224;
+        List<Box> dots = Scene.leaves(run.items()).stream()
+                .filter(Area.class::isInstance)
+                .map(Area.class::cast)
+                .filter(area -> area.tone() == Tone.INK)
+                .map(Area::box)
+                .toList();
+        Label left = label(run, "left side 4");
+        Label right = label(run, "right side 4");
+        assertThat(left).isNotEqualTo(right);
+        assertThat(dots)
+                .anySatisfy(one -> assertThat(dots).anySatisfy(other -> {
+                    assertThat(other.middle().x() - one.middle().x()).isCloseTo(24 * scale, within(1e-6));
+                    assertThat(other.middle().y()).isCloseTo(one.middle().y(), within(1e-6));
+                }));
+    }
+
     @Test
     void an_end_at_a_leaning_wall_is_another_than_one_at_a_plumb_wall() {
         // 1/2 in 96: atan 0.0052 = 0.298 degrees
