@@ -9,7 +9,8 @@ final class FramingNotices {
     private static final Code MISSES_CODE =
             Code.of("misses-the-framing", "Nails or screws of a row go between the studs or joists.");
     static final Kind MISSES = MISSES_CODE.problem(
-            "'{piece}' on '{stretch}': {misses} of the {of} of row '{row}' miss the {framing}, at {places}{more}.", "");
+            "'{piece}' on '{stretch}': row '{row}' misses the {framing} in {misses} of {of} places, at {places}{more}.",
+            "");
     static final Phrase SET_OUT = Phrase.of("Set it out with 'first: {first}' and 'spacing: {spacing}'.");
     static final Phrase LEAVE_OUT = Phrase.of("Set it out with 'first: {first}' and 'spacing: {spacing}'; or leave"
             + " 'first:' out, and each stretch is set out by itself.");

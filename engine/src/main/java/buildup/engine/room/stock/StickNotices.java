@@ -67,7 +67,7 @@ public final class StickNotices {
     private static final Code NO_CLAMP = Code.of(
             "too-little-left-to-clamp", "A short piece is cut off when too little of its stick is left to clamp.");
     public static final Kind TOO_LITTLE_TO_CLAMP = NO_CLAMP.problem(
-            "'{label}' is {length} long and is cut when {left} of its stick is left: less than the {hold} that are held.",
+            "'{label}' is {length} long, and once it is cut off {left} of its stick stays: less than the {hold} that are held.",
             "");
     public static final Phrase DO_THAT = Phrase.of("{how}.");
     public static final Phrase CLAMP_THE_STICK =

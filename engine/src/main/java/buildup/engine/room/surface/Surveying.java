@@ -26,6 +26,9 @@ public final class Surveying {
     /** Two measures of one ceiling at one corner may differ by this, in: what a tape and a level repeat; no source. */
     private static final double SAME_HEIGHT = 0.125;
 
+    /** Half of the 1/16 to which a tape is read, in. */
+    private static final double LEAST_HUMP = 1.0 / 32;
+
     private final Section section;
     private final Job job;
     private final Notices notices;
@@ -82,7 +85,7 @@ public final class Surveying {
                 }
             }
         }
-        gaps.stream().filter(GapAlong::clashes).forEach(this::clash);
+        gaps.stream().filter(GapAlong::clashes).filter(Surveying::isTold).forEach(this::clash);
     }
 
     /**
@@ -160,6 +163,11 @@ public final class Surveying {
                     .at(next.mark())
                     .amount(Figure.length(Math.abs(ends - begins))));
         }
+    }
+
+    /** A wall bears a hump that no tape tells. */
+    private static boolean isTold(GapAlong gap) {
+        return gap.surface() != Surface.WALL || -gap.least().amount() >= LEAST_HUMP;
     }
 
     private void clash(GapAlong gap) {

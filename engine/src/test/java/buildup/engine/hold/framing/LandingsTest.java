@@ -77,7 +77,7 @@ class LandingsTest {
         Notice notice = said(answer).get(0);
         assertThat(notice.level()).isEqualTo(Level.PROBLEM);
         assertThat(NoticeWords.INCHES.message(notice))
-                .isEqualTo("'base' on 'north': 9 of the 9 of row 'row' miss the studs, at 8, 24, 40 and 56, ...");
+                .isEqualTo("'base' on 'north': row 'row' misses the studs in 9 of 9 places, at 8, 24, 40 and 56, ...");
         assertThat(NoticeWords.INCHES.cure(notice))
                 .startsWith("Set it out with 'first: 12' and 'spacing: 16'; or leave 'first:' out");
     }

@@ -244,6 +244,15 @@ class SurveyingTest {
     }
 
     @Test
+    void a_hump_that_no_tape_tells_is_not_spoken_of() {
+        String wall = "{ name: west, length: 144, wall: [[0, 0], [48, %s], [144, 0]] }";
+        assertThat(of(BASE, OPEN, wall.formatted("0.03")).said()).isEmpty();
+        assertThat(of(BASE, OPEN, wall.formatted("1/32")).said())
+                .extracting(Notice::code)
+                .containsExactly("wall-stands-out");
+    }
+
+    @Test
     void a_ceiling_has_one_height_at_a_corner() {
         Asked off = of(
                 HALL,
