@@ -51,9 +51,12 @@ public final class Drafting {
         return size(stack, inches) + " " + Quantity.LENGTH.unit(printer(stack).metric());
     }
 
-    /** How large a picture is drawn, in words; {@code smaller} is 1 at full size. */
+    /** So many times smaller is no scale that a rule reads: such a picture is made to fit its page. */
+    public static final int FITTED = 128;
+
+    /** How large a picture is drawn, in words; {@code smaller} is 1 at full size, {@link #FITTED} where it is made to fit. */
     public static String scale(int smaller) {
-        return smaller == 1 ? "full size" : "1 : " + smaller;
+        return smaller == FITTED ? "not to scale" : smaller == 1 ? "full size" : "1 : " + smaller;
     }
 
     /** The unit of its sizes, in full. */

@@ -1,6 +1,7 @@
 package buildup.cli.drawing.look;
 
 import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Words;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.PictureSheet;
@@ -44,8 +45,16 @@ public final class ElevationDrawing {
     /** Letters, as a share of the picture's height: read on a screen that shows the sheet whole. */
     private static final double LETTERS = 0.03;
 
+    /** A longer name is shortened, in letters: else the names leave the front no room on its page. */
+    private static final double LONGEST_NAME = 13;
+
     /** Length of run shown, as a share of the height. */
     private static final double RUN = 1.05;
+
+    /** The same of a front that is made smaller: a tall one shows more at a larger scale than a longer run. */
+    private static final double SMALLER_RUN = 0.4;
+
+    private static final double LEAST_SMALLER_RUN = 16;
 
     /** How far a strip runs on under the next of its kind, in, so that no seam shows between them. */
     private static final double LAP = 0.02;
@@ -77,7 +86,8 @@ public final class ElevationDrawing {
         this.strips = FrontView.of(section, lighting);
         double height = section.totals().height();
         this.size = Math.max(smaller * Drafting.TEXT, letters * height);
-        this.run = Math.max(4, RUN * height);
+        double most = smaller == 1 ? RUN * height : Math.max(LEAST_SMALLER_RUN, SMALLER_RUN * height);
+        this.run = Math.max(4, Math.min(RUN * height, most));
         // as large as the letters, so that hatch and letters are read from the same distance
         this.cast = new Pattern(45, 0.5 * size, false, 0.08 * size, List.of());
         this.shade = new Pattern(0, 0.4 * size, false, 0.08 * size, List.of(0.1 * size, 0.3 * size));
@@ -262,7 +272,7 @@ public final class ElevationDrawing {
                     .toList();
             double low = own.get(0).low().y();
             double high = own.get(own.size() - 1).high().y();
-            wishes.add(new Spread.Wish(section.name(body), low, high));
+            wishes.add(new Spread.Wish(name(body), low, high));
         }
         wishes.sort(Comparator.comparingDouble(Spread.Wish::middle));
         double x = -strips.stream().mapToDouble(strip -> strip.high().x()).max().orElse(0) - size;
@@ -294,10 +304,15 @@ public final class ElevationDrawing {
 
     private String words(Shadow shadow) {
         Member member = section.members().get(shadow.member());
-        return section.name(member.body()) + " " + member.member() + ": "
+        return name(member.body()) + " " + member.member() + ": "
                 + Drafting.size(section.stack(), shadow.dark()) + " of "
                 + Drafting.size(section.stack(), member.length()) + " dark"
-                + shadow.caster().map(caster -> ", by " + section.name(caster)).orElse("");
+                + shadow.caster().map(caster -> ", by " + name(caster)).orElse("");
+    }
+
+    private String name(int body) {
+        return Words.lines(measure, section.name(body), size, LONGEST_NAME * size, 1)
+                .get(0);
     }
 
     private Group legend() {

@@ -20,8 +20,6 @@ import java.util.stream.Stream;
 
 /** Puts pictures and text on pages of one size, however large the picture and long the text. */
 public final class Paper {
-    private static final String NOT_TO_MEASURE = "not to scale";
-
     /** A wall of 20 ft by 20 ft on letter, and more. */
     private static final int MOST_PAGES = 1_000;
 
@@ -210,19 +208,19 @@ public final class Paper {
      * @param drawn the picture with letters that are read when it is made so many times smaller
      */
     public static PaperPage scaled(PageFrame frame, String view, IntFunction<Scene> drawn) {
-        Block smallest = new Block(new Group("picture", List.of()), new Box(0, 0, 0, 0));
         PageFrame.Use use = PageFrame.Use.PLAIN;
         for (int smaller : SCALES) {
             Block block = Block.of(new Group("picture", drawn.apply(smaller).items()));
-            smallest = Shrunk.by(block, 1.0 / smaller);
-            Optional<PageFrame> page = whole(frame, smaller == 1 ? PageFrame.Use.CHECKED : use, smallest);
+            Block shrunk = Shrunk.by(block, 1.0 / smaller);
+            Optional<PageFrame> page = whole(frame, smaller == 1 ? PageFrame.Use.CHECKED : use, shrunk);
             if (page.isPresent()) {
                 return smaller == 1
-                        ? page(page.get(), PageFrame.Use.CHECKED, view, PaperPage.FULL_SIZE, smallest)
-                        : page(page.get(), use, view, Drafting.scale(smaller), smallest);
+                        ? page(page.get(), PageFrame.Use.CHECKED, view, PaperPage.FULL_SIZE, shrunk)
+                        : page(page.get(), use, view, Drafting.scale(smaller), shrunk);
             }
         }
-        return page(frame, use, view, NOT_TO_MEASURE, fitted(frame, smallest));
+        Block block = Block.of(new Group("picture", drawn.apply(Drafting.FITTED).items()));
+        return page(frame, use, view, Drafting.scale(Drafting.FITTED), fitted(frame, block));
     }
 
     private static PaperPage page(PageFrame frame, PageFrame.Use use, String view, String scale, Block block) {
