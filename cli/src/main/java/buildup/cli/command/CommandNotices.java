@@ -77,7 +77,7 @@ final class CommandNotices {
 
     static final Kind NO_CLEARANCE = DocumentCodes.MISSING_KEY.refusal(
             "The stack holds neither a firebox nor a place to keep clear.",
-            "Add one, as 'firebox: {{ top: -4, left: 12, right: 48 }'.");
+            "Add one, as 'firebox: {{ top: {top}, left: {left}, right: {right} }'.");
 
     static final Kind NO_SEASONS = DocumentCodes.MISSING_KEY.refusal(
             "The stack holds no two seasons: nothing moves.",
@@ -99,7 +99,7 @@ final class CommandNotices {
             Code.of("nothing-measured", "The picture along the walls was asked for, and nothing was measured there.");
     static final Kind NOTHING_MEASURED = MEASURED_NOWHERE.refusal(
             "No stretch says how its ceiling, floor or wall runs near the stack: there is no gap to draw.",
-            "Add it to a stretch, as 'ceiling: [[0, 12], [60, 11-3/4]]'.");
+            "Add it to a stretch, as 'ceiling: [[0, {high}], [{along}, {low}]]'.");
     static final Kind NO_LIGHT = StackNotices.IMPOSSIBLE_LIGHT_OR_EYE.refusal(
             "No light shines on the stack: nothing to shade.", "Give one that does, as --light 35.264,45.");
     static final Kind NO_TWO_ANGLES = DocumentCodes.NOT_AN_ANGLE.refusal(

@@ -182,7 +182,10 @@ record DrawnView(
     private List<Scene> clearance() {
         Optional<Scene> clear = ClearanceDrawing.of(stack(), known.clearance(), font);
         if (clear.isEmpty()) {
-            notices.add(CommandNotices.NO_CLEARANCE.notice());
+            notices.add(CommandNotices.NO_CLEARANCE
+                    .with("top", Figure.thumb(-4))
+                    .with("left", Figure.thumb(12))
+                    .with("right", Figure.thumb(48)));
         }
         return clear.map(scene -> frame().map(this::clearance).orElseGet(() -> fullSize("Clearances", scene)))
                 .orElse(List.of());
@@ -221,7 +224,10 @@ record DrawnView(
     private List<Scene> walls() {
         Optional<Scene> walls = WallsDrawing.of(stack().stack(), known.surfaces(), font);
         if (walls.isEmpty()) {
-            notices.add(CommandNotices.NOTHING_MEASURED.notice());
+            notices.add(CommandNotices.NOTHING_MEASURED
+                    .with("high", Figure.thumb(12))
+                    .with("along", Figure.thumb(60))
+                    .with("low", Figure.thumb(11.75)));
         }
         return walls.map(scene -> frame().map(frame -> numbered(Paper.asDrawn(frame, "Room as measured", scene)))
                         .orElse(List.of(scene)))

@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Ran;
@@ -153,5 +154,23 @@ class DrawCommandTest {
         Ran ran = Ran.of(words);
         assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.CLEAN);
         return Files.readString(out, StandardCharsets.ISO_8859_1);
+    }
+
+    /** What a cure gives to be pasted means what it means in inches, and is round. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "mm | walls | ceiling: [[0, 305 mm], [1525 mm, 300 mm]]",
+                "in | walls | ceiling: [[0, 12], [60, 11-3/4]]",
+                "mm | clearance | firebox: { top: -100 mm, left: 305 mm, right: 1220 mm }",
+                "in | clearance | firebox: { top: -4, left: 12, right: 48 }"
+            })
+    void an_example_in_a_cure_is_in_the_unit_of_the_stack(String unit, String view, String example) {
+        String stack =
+                "units: " + unit + "\npieces: [{ name: a, profile: board 20 mm x 90 mm, back: wall, bottom: 0 }]";
+        Ran ran = Ran.with(stack.getBytes(UTF_8), "draw", "-", "--view", view, "-o", "-");
+        assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
+        assertThat(ran.err()).contains(example);
     }
 }

@@ -33,6 +33,11 @@ public record Figure(Quantity quantity, double amount, Rounding rounding) implem
         return new Figure(Quantity.LENGTH, inches, Rounding.CONTACT);
     }
 
+    /** A length of a rule of thumb or an example, round in the unit in which it is told. */
+    public static Figure thumb(double inches) {
+        return new Figure(Quantity.LENGTH, inches, Rounding.THUMB);
+    }
+
     /** A length in thousandths. */
     public static Figure fine(double inches) {
         return new Figure(Quantity.LENGTH, inches, Rounding.FINE);

@@ -44,6 +44,8 @@ public record FigurePrinter(LengthUnit unit) {
     /** What computing may add to or take from a figure before its safe side is chosen. */
     private static final BigDecimal COMPUTING = BigDecimal.valueOf(PrintTolerance.ON_A_STEP);
 
+    private static final int THUMB_MILLIMETERS = 5;
+
     /** Whether figures are told in metric units. */
     public boolean metric() {
         return unit.isMetric();
@@ -94,6 +96,10 @@ public record FigurePrinter(LengthUnit unit) {
             case DECIMALS -> decimal(figure, figure.rounding().places());
             case LISTED -> metric() ? LengthPrinter.tenths(length) : LengthPrinter.fraction(length, LISTED);
             case STICK -> metric() ? LengthPrinter.tenths(length) : stick(length);
+            case THUMB ->
+                metric()
+                        ? String.valueOf(THUMB_MILLIMETERS * Math.round(length.toMillimeters() / THUMB_MILLIMETERS))
+                        : LengthPrinter.sixteenths(length);
             case CONTACT -> metric() ? decimal(figure, 1) : LengthPrinter.toContact(length);
             case SHOP ->
                 switch (figure.rounding().side()) {

@@ -30,6 +30,8 @@ public record Rounding(Side side, Step step, int places) {
         LISTED,
         /** Lengths: as a lumberyard names a stick, in whole feet where it is so, else as SHOP. */
         STICK,
+        /** Lengths of a rule of thumb or an example: as a shop of the unit names them, to 1/16 in or 5 mm. */
+        THUMB,
         /** So many decimals. */
         DECIMALS
     }
@@ -54,6 +56,9 @@ public record Rounding(Side side, Step step, int places) {
 
     /** The length of a stick as a lumberyard names it: {@code 12 ft}. */
     public static final Rounding STICK = new Rounding(Side.NEAREST, Step.STICK, 0);
+
+    /** A length of a rule of thumb: 4 in, and 100 mm. */
+    public static final Rounding THUMB = new Rounding(Side.NEAREST, Step.THUMB, 0);
 
     /** So many decimals. */
     public static Rounding decimals(int places) {

@@ -25,4 +25,12 @@ class ListedSizesTest {
         assertThat(FigurePrinter.INCHES.print(length)).isEqualTo(stick);
         assertThat(MILLIMETERS.bare(length)).isEqualTo(metric);
     }
+
+    @ParameterizedTest
+    @CsvSource({"4, 4, 100 mm", "3, 3, 75 mm", "-4, -4, -100 mm", "12, 12, 305 mm", "11.75, 11-3/4, 300 mm"})
+    void a_size_of_a_rule_of_thumb_is_round_in_the_unit_in_which_it_is_told(double inches, String shop, String metric) {
+        Figure size = Figure.thumb(inches);
+        assertThat(FigurePrinter.INCHES.print(size)).isEqualTo(shop);
+        assertThat(MILLIMETERS.print(size)).isEqualTo(metric);
+    }
 }

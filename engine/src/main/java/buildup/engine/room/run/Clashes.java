@@ -210,7 +210,7 @@ final class Clashes {
             notices.add(RunNotices.GLUED
                     .with("names", Listing.commas(names))
                     .at(run.mark())
-                    .amount(Figure.length(SHORTEST_NAILED)));
+                    .amount(Figure.thumb(SHORTEST_NAILED)));
         }
     }
 
@@ -226,7 +226,7 @@ final class Clashes {
         if (!pieces.isEmpty()) {
             notices.add(RunNotices.TOO_SHORT_TO_HOLD
                     .with("pieces", Listing.commas(pieces))
-                    .with("hand", Figure.length(HAND_FROM_BLADE))
+                    .with("hand", Figure.thumb(HAND_FROM_BLADE))
                     .at(run.mark()));
         }
     }
