@@ -88,8 +88,9 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
                 pages.addAll(Paper.fullSize(frame, ShopSheet.TEMPLATES.title(), scene(frame, hand)));
             }
         }
-        CopeDrawing.of(known.section(), known.copes(), frame.measure())
-                .ifPresent(copes -> pages.addAll(Paper.fullSize(frame, "Copes", copes)));
+        for (Scene cope : CopeDrawing.each(known.section(), known.copes(), frame.measure())) {
+            pages.addAll(Paper.fullSize(frame, "Copes", cope));
+        }
         return pages;
     }
 

@@ -62,13 +62,33 @@ public final class CopeDrawing {
         return copes.isEmpty() ? Optional.empty() : Optional.of(new CopeDrawing(section, copes, measure).scene());
     }
 
-    private Scene scene() {
+    /** The same for paper, each a picture of its own. */
+    public static List<Scene> each(Section section, List<Cope> copes, TextMeasure measure) {
+        CopeDrawing drawing = new CopeDrawing(section, copes, measure);
+        List<Scene> scenes = new ArrayList<>();
+        for (List<Cope> kind : drawing.kinds()) {
+            scenes.add(PictureSheet.around(
+                    section.stack().title() + ", copes",
+                    "Template of a cope, full size.",
+                    drawing.template(kind, scenes.size() + 1),
+                    2 * Drafting.TEXT));
+        }
+        return scenes;
+    }
+
+    /** The copes of one piece at one kind of corner together. */
+    private List<List<Cope>> kinds() {
         Map<String, List<Cope>> kinds = new LinkedHashMap<>();
         copes.forEach(cope -> kinds.computeIfAbsent(
                         cope.fit().course().name() + " " + cope.corner(), unseen -> new ArrayList<>())
                 .add(cope));
+        return List.copyOf(kinds.values());
+    }
+
+    private Scene scene() {
+        List<List<Cope>> kinds = kinds();
         List<SceneItem> items = new ArrayList<>();
-        for (List<Cope> kind : kinds.values()) {
+        for (List<Cope> kind : kinds) {
             Group one = new Group("cope-" + (items.size() + 1), template(kind, items.size() + 1));
             items.add(items.isEmpty() ? one : PictureSheet.below(items, one, 4 * Drafting.TEXT));
         }

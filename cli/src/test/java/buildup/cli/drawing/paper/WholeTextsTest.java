@@ -133,6 +133,32 @@ class WholeTextsTest {
         assertThat(read).containsAll(texts(items).stream().map(Label::text).toList());
     }
 
+    /** A small cope is not parted because that of a large crown takes more than a page. */
+    @Test
+    void the_cope_of_each_piece_is_whole_on_a_page_that_holds_it() {
+        List<PaperPage> pages = pages("""
+                title: Copes
+                wood: red-oak
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0 }
+                  - { name: bed, section: [out 1/4, cove 1, up 1/4], back: frieze.face, bottom: 2 }
+                  - { name: crown, profile: plain-crown 5-1/4, back: frieze.face, bottom: frieze.top }
+                plan:
+                  - { inside: cope, left: square, right: square, stretches: [{ length: 48, corner: inside 90 }, { length: 36 }] }
+                """, EnumSet.of(ShopSheet.TEMPLATES)).stream()
+                .filter(page -> page.view().startsWith("Copes"))
+                .toList();
+        List<PaperPage> bed = pages.stream()
+                .filter(page -> texts(page.content()).stream()
+                        .anyMatch(label -> label.text().equals("bed")))
+                .toList();
+        assertThat(pages).hasSizeGreaterThan(1);
+        assertThat(bed).hasSize(1).allSatisfy(page -> {
+            assertThat(page.part()).isEmpty();
+            assertThat(page.scale()).isEqualTo(PaperPage.FULL_SIZE);
+        });
+    }
+
     private static List<Label> texts(List<SceneItem> items) {
         return Scene.leaves(items).stream()
                 .filter(Label.class::isInstance)
