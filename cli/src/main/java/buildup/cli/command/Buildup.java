@@ -120,8 +120,8 @@ public final class Buildup {
             command.getCommandSpec().version(version());
         }
         CommandFaults faults = new CommandFaults(streams, words);
-        return line.registerConverter(double.class, Buildup::number)
-                .registerConverter(Double.class, Buildup::number)
+        return line.registerConverter(double.class, new NumberConverter())
+                .registerConverter(Double.class, new NumberConverter())
                 .setExpandAtFiles(false)
                 .setOut(streams.out())
                 .setErr(streams.err())
@@ -130,17 +130,23 @@ public final class Buildup {
                 .setExecutionExceptionHandler(faults);
     }
 
-    /** A number that can be counted with; Java would also take the words for what is none, and for what is without end. */
-    private static double number(String text) {
-        try {
-            double number = Double.parseDouble(text);
-            if (Double.isFinite(number)) {
-                return number;
+    /**
+     * A number that can be counted with; Java would also take the words for what is none, and for what is without end. A
+     * class and no lambda: the archive of classes cannot be laid down with a lambda for an interface of that library.
+     */
+    private static final class NumberConverter implements CommandLine.ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            try {
+                double number = Double.parseDouble(text);
+                if (Double.isFinite(number)) {
+                    return number;
+                }
+            } catch (NumberFormatException none) {
+                throw new TypeConversionException("'" + text + "' is not a number");
             }
-        } catch (NumberFormatException none) {
-            throw new TypeConversionException("'" + text + "' is not a number");
+            throw new TypeConversionException("'" + text + "' is not a number to count with");
         }
-        throw new TypeConversionException("'" + text + "' is not a number to count with");
     }
 
     /** A value may begin with a hyphen, as {@code -1/2}. */
