@@ -304,4 +304,20 @@ class ReportCommandTest {
             throw new AssertionError(e);
         }
     }
+
+    /** Of thirty strips one on another each would tell all that are below it. */
+    @Test
+    void a_long_way_of_a_load_is_told_by_that_of_the_piece_that_it_has_come_to() {
+        StringBuilder stack =
+                new StringBuilder("pieces:\n  - { name: s0, profile: board 3/4 x 2, back: wall, bottom: 0 }\n");
+        for (int i = 1; i < 30; i++) {
+            stack.append(
+                    "  - { name: s%d, profile: board 3/4 x 2, back: wall, bottom: s%d.top }%n".formatted(i, i - 1));
+        }
+        String out = Ran.report(stack.toString()).out();
+        String path = out.substring(out.indexOf("LOAD PATH"));
+        assertThat(path)
+                .containsPattern("s3 +s2, s1, s0, wall\n")
+                .containsPattern("s29 +s28, s27, and on as for s27\n");
+    }
 }

@@ -21,6 +21,11 @@ import java.util.Set;
 
 /** What holds a stack, as sheets. */
 public final class SupportSheets {
+    /** A longer way down is told to here, and then as the way of the piece that it has come to. */
+    private static final int LONGEST_WAY = 5;
+
+    private static final int TOLD = 2;
+
     private final Section section;
     private final Support support;
     private final List<Pull> pulls;
@@ -170,7 +175,10 @@ public final class SupportSheets {
             }
             on = next;
         }
-        return String.join(", ", steps);
+        if (steps.size() <= LONGEST_WAY) {
+            return String.join(", ", steps);
+        }
+        return String.join(", ", steps.subList(0, TOLD)) + ", and on as for " + steps.get(TOLD - 1);
     }
 
     private Sheet pulls() {
