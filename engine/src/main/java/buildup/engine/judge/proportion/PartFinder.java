@@ -4,6 +4,7 @@ import buildup.catalog.book.EntablaturePart;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,8 +17,8 @@ import java.util.Optional;
 /**
  * Finds architrave, frieze and cornice in a stack. Named parts are taken as named. Else the frieze is the piece of trim
  * with the tallest upright face that something above projects beyond, what is seen before it on the way up is the
- * architrave, and what is seen after it is the cornice: a rule of our own. A part begins where it is first seen on the way
- * up; a bed molding that covers the top of the frieze counts to the cornice.
+ * architrave, and what is seen after it is the cornice: a rule of our own. What is planted on the frieze below that face
+ * is of the frieze. A part begins where it is first seen on the way up; a bed molding that covers the top of the frieze counts to the cornice.
  */
 final class PartFinder {
     /** A face lower than this share of the stack is no frieze. */
@@ -124,9 +125,18 @@ final class PartFinder {
         if (at > 0) {
             bodies.put(EntablaturePart.ARCHITRAVE, inOrder.subList(0, at));
         }
-        frieze.ifPresent(body -> bodies.put(EntablaturePart.FRIEZE, List.of(body)));
-        if (at + 1 < inOrder.size()) {
-            bodies.put(EntablaturePart.CORNICE, inOrder.subList(at + 1, inOrder.size()));
+        int cornice = at + 1;
+        if (frieze.isPresent()) {
+            // a neck that is planted on the foot of the frieze does not end it
+            double top = tallest(frieze.get()).map(face -> face.box().top()).orElse(0.0);
+            while (cornice < inOrder.size()
+                    && least(members(List.of(inOrder.get(cornice)))) < top - Tolerance.TOUCHING) {
+                cornice++;
+            }
+            bodies.put(EntablaturePart.FRIEZE, inOrder.subList(at, cornice));
+        }
+        if (cornice < inOrder.size()) {
+            bodies.put(EntablaturePart.CORNICE, inOrder.subList(cornice, inOrder.size()));
         }
         return bodies;
     }
@@ -141,15 +151,17 @@ final class PartFinder {
                 .anyMatch(member -> member.projection() > own + Tolerance.TOUCHING);
     }
 
-    /** The tallest upright face that is seen of a piece, in. */
+    /** How high the tallest upright face is that is seen of a piece, in. */
     private double face(int body) {
+        return tallest(body).map(face -> face.box().height()).orElse(0.0);
+    }
+
+    private Optional<Segment> tallest(int body) {
         return seen.getOrDefault(body, List.of()).stream()
-                .flatMap(member -> member.segments().stream())
+                .<Segment>flatMap(member -> member.segments().stream())
                 .filter(segment -> segment instanceof Line line
                         && Math.abs(line.to().x() - line.from().x()) < Tolerance.TOUCHING)
-                .mapToDouble(segment -> segment.box().height())
-                .max()
-                .orElse(0);
+                .max(Comparator.comparingDouble(segment -> segment.box().height()));
     }
 
     /**

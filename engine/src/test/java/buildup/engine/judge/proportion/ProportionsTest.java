@@ -96,6 +96,23 @@ class ProportionsTest {
     }
 
     /** Serlio, Book IV, D = 12: three parts alike; cornice 1.5, 3.0, 1.5; its projection taken as its height. */
+    /** 7-1/4 of board, a neck at 1/2 on it, and a bed of 1-1/2 that covers its top: 5-3/4 are frieze. */
+    @Test
+    void a_neck_planted_on_the_foot_of_the_frieze_does_not_end_it() {
+        Proportion reading = reading("""
+                wood: check-wood
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 7-1/4, back: wall, bottom: 0 }
+                  - { name: neck, profile: board 3/4 x 1-1/4, back: frieze.face, bottom: 1/2 }
+                  - { name: bed, profile: board 1-1/4 x 1-1/2, back: frieze.face, bottom: 5-3/4 }
+                  - { name: cap, profile: board 3/4 x 5-1/2, lay: flat, back: wall, bottom: frieze.top }
+                proportion: {}
+                """);
+        assertThat(reading.part(EntablaturePart.ARCHITRAVE)).isEmpty();
+        assertThat(reading.part(EntablaturePart.FRIEZE).orElseThrow().height()).isEqualTo(5.75, within(PRINTED));
+        assertThat(reading.part(EntablaturePart.CORNICE).orElseThrow().height()).isEqualTo(2.25, within(PRINTED));
+    }
+
     @Test
     void the_tuscan_of_serlio_reads_as_three_equal_parts() {
         Proportion reading = reading("""
