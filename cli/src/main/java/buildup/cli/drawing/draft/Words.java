@@ -8,6 +8,9 @@ import java.util.List;
 public final class Words {
     private static final String MORE = "\u2026";
 
+    /** Stays with its figure. */
+    private static final String PERCENT = " %";
+
     private Words() {}
 
     /** At most so many lines, each no wider than {@code width}; what is left over ends in an ellipsis. */
@@ -22,6 +25,9 @@ public final class Words {
                 return lines;
             }
             int blank = end < rest.length() ? rest.lastIndexOf(' ', end) : -1;
+            while (blank > 0 && rest.startsWith(PERCENT, blank)) {
+                blank = rest.lastIndexOf(' ', blank - 1);
+            }
             int cut = blank > 0 ? blank : end;
             lines.add(rest.substring(0, cut).strip());
             rest = rest.substring(cut).strip();

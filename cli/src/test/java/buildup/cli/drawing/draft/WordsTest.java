@@ -14,6 +14,12 @@ class WordsTest {
     }
 
     @Test
+    void a_percent_sign_stays_with_its_figure() {
+        assertThat(Words.lines(SQUARE, "the cornice 53 %.", 1, 15, 5)).containsExactly("the cornice", "53 %.");
+        assertThat(Words.lines(SQUARE, "53 %", 1, 2, 5)).containsExactly("53", "%");
+    }
+
+    @Test
     void a_word_longer_than_the_line_is_broken_anywhere() {
         assertThat(Words.lines(SQUARE, "abcdefghij", 1, 4, 5)).containsExactly("abcd", "efgh", "ij");
         assertThat(Words.lines(SQUARE, "\ud83e\udeb5\ud83e\udeb5\ud83e\udeb5", 1, 1.5, 5))
