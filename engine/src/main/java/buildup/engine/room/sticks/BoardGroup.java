@@ -29,6 +29,13 @@ final class BoardGroup {
         return groups.values().stream().map(own -> new BoardGroup(own, shop)).toList();
     }
 
+    /** Whether the boards for the wider of two lots, by their places, are long enough for both. */
+    boolean mayBeOne(int one, int other, Shop shop) {
+        Lot both = lots.get(one).with(lots.get(other));
+        int longest = shop.usable(both.source().longest());
+        return both.bundles().stream().allMatch(bundle -> bundle.length() <= longest);
+    }
+
     /** The same boards, where two of the lots, by their places, are one. */
     BoardGroup with(int one, int other, Shop shop) {
         List<Lot> fewer = new ArrayList<>(lots);

@@ -82,6 +82,9 @@ final class Ripping {
         }
         for (int i = 0; i < group.lots().size(); i++) {
             for (int j = 0; j < i; j++) {
+                if (!group.mayBeOne(i, j, shop)) {
+                    continue;
+                }
                 BoardGroup fewer = group.with(i, j, shop);
                 Ripping ripping = new Ripping(shop, desk, fewer);
                 Ripped together = ripping.ripped();

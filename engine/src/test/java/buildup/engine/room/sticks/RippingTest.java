@@ -90,6 +90,22 @@ class RippingTest {
         assertThat(list.sticks().get(0).area()).isCloseTo(30 * 5 + 30 * 4, within(1e-6));
     }
 
+    @Test
+    void a_width_that_needs_a_longer_board_is_not_cut_from_the_shorter_boards_of_another() {
+        CutList list = Cutlist.of(
+                        Cutlist.WALL
+                                + Bench.list(
+                                        "name: wide, profile: board 3/4 x 5, back: wall, bottom: datum",
+                                        "name: slim, profile: board 3/4 x 3, back: wall, bottom: wide.top"),
+                        "plan:\n  - { name: r, left: square, right: square, stretches: [{ length: 30, pieces: [wide] }] }\n"
+                                + "  - { name: s, left: square, right: square, stretches: [{ length: 110, pieces: [slim] }] }\n"
+                                + "stock:\n  sticks:\n    - { of: board 3/4 x 5-1/2, buy: [8'], price: 4, per: foot }\n"
+                                + "    - { of: board 3/4 x 3-1/2, buy: [12'], price: 3, per: foot }\n")
+                .cutList();
+        assertThat(list.without()).isEmpty();
+        assertThat(list.price()).isEqualTo(3200 + 3600);
+    }
+
     /** Every way to cut a few lengths from whole boards, tried one by one over sets of lengths. */
     @Test
     void no_way_to_cut_a_small_job_takes_less_than_the_bound_and_few_take_less_than_the_plan() {
