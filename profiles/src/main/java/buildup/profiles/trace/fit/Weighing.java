@@ -56,6 +56,9 @@ public final class Weighing {
 
     private static final int POINTS_DRAWN = 6;
 
+    /** Cut so much finer, two arcs that passed for one part; a spline falls to many pieces. */
+    private static final int MORE_DRAWN = 1;
+
     /** Points in a row are never taken to be so many that fewer than this are left that stray alone. */
     private static final double LEAST_WORTH = 12;
 
@@ -106,7 +109,9 @@ public final class Weighing {
                         .map(off -> off * off)
                         .sum()
                 / ring.size();
-        return stretches.size() <= MOST_DRAWN
+        int coarse = Splitting.roughly(weighing.ring, weighing.moments, Tolerance.TRACED_CUT)
+                .size();
+        return stretches.size() <= Math.min(MOST_DRAWN, coarse + MORE_DRAWN)
                 && POINTS_DRAWN * stretches.size() <= ring.size()
                 && square <= Tolerance.DRAWN_CUT * Tolerance.DRAWN_CUT;
     }
