@@ -14,21 +14,6 @@ import java.util.stream.Stream;
  * two. So members that the points alone did not tell apart are told here, at the same price a number.
  */
 final class Improving {
-    /** Price of a number that is free to be chosen, in units of the logarithm of the number of points. */
-    private static final double NUMBER_PRICE = 1.5;
-
-    /**
-     * What an arc that is seldom meant must bring in (distance / noise)^2 over a flat: arrises are eased, inside corners
-     * mostly are not, no tool leaves a cusp but between two rounds, and a flat that goes over into an arc is mostly flat.
-     */
-    private static final double DOUBTFUL_GAIN = 20;
-
-    /** A hollow of fewer standard deviations is mostly an inside corner. */
-    private static final double SMALL_HOLLOW = 16;
-
-    /** Price of one member more, for there are many places where one could begin. */
-    private static final double MEMBER_PRICE = 1;
-
     /** Shares of a neighbor's points that a member between it and the next may take. */
     private static final List<Double> SHARES = List.of(0.12, 0.3);
 
@@ -70,8 +55,8 @@ final class Improving {
             Optional<Fitting> next = others(now)
                     .map(Fitting::reassigned)
                     .filter(Fitting::sound)
-                    .min(Comparator.comparingDouble(Improving::score))
-                    .filter(other -> !now.sound() || score(other) < score(now));
+                    .min(Comparator.comparingDouble(Pricing::price))
+                    .filter(other -> !now.sound() || Pricing.price(other) < Pricing.price(now));
             if (next.isEmpty()) {
                 break;
             }
@@ -103,7 +88,7 @@ final class Improving {
 
     /** The least that a ring without one of its members costs more than with it; for the member at every curve. */
     static List<Double> losses(Fitting fitting) {
-        double own = score(fitting);
+        double own = Pricing.price(fitting);
         List<Double> losses = new ArrayList<>();
         for (int i = 0; i < fitting.curves().size(); i++) {
             Draft draft = new Draft(fitting, i);
@@ -111,7 +96,7 @@ final class Improving {
                     .flatMap(Optional::stream)
                     .map(Fitting::reassigned)
                     .filter(Fitting::sound)
-                    .mapToDouble(other -> score(other) - own)
+                    .mapToDouble(other -> Pricing.price(other) - own)
                     .min()
                     .orElse(Double.POSITIVE_INFINITY));
         }
@@ -121,65 +106,6 @@ final class Improving {
     private static int rounds(Fitting fitting) {
         double more = Math.max(1, fitting.curves().size() / (double) ALL_ROUNDS);
         return (int) (MOST_ROUNDS / Math.pow(more, 5));
-    }
-
-    private static int count(Fitting fitting) {
-        return fitting.points().stream().mapToInt(List::size).sum();
-    }
-
-    /** What a reading costs: how far its points lie, and the price of its numbers. */
-    static double score(Fitting fitting) {
-        int free = -fitting.bonds().size();
-        int doubtful = 0;
-        for (int i = 0; i < fitting.curves().size(); i++) {
-            Curve curve = fitting.curves().get(i);
-            free += curve instanceof Curve.Round ? 3 : 2;
-            boolean corner = curve instanceof Curve.Round round
-                    && round.bend() < 0
-                    && round.radius() < SMALL_HOLLOW * fitting.noise().scatter();
-            doubtful += corner ? 1 : 0;
-        }
-        double price = NUMBER_PRICE * free + MEMBER_PRICE * fitting.curves().size();
-        return fitting.error() + DOUBTFUL_GAIN * doubtful + Math.log(count(fitting)) * price - square(fitting);
-    }
-
-    /** What it saves that lines stand along or square to the longest one: the price of an angle, less what it costs. */
-    private static double square(Fitting fitting) {
-        Optional<Curve.Straight> longest = longest(fitting);
-        if (longest.isEmpty()) {
-            return 0;
-        }
-        double price = NUMBER_PRICE * Math.log(count(fitting));
-        double saved = 0;
-        for (int i = 0; i < fitting.curves().size(); i++) {
-            if (fitting.curves().get(i) instanceof Curve.Straight line
-                    && !line.equals(longest.get())
-                    && !isTurned(fitting, i)) {
-                double off = Math.IEEEremainder(line.angle() - longest.get().angle(), Math.PI / 2) / slack(fitting, i);
-                saved += Math.max(0, price - off * off);
-            }
-        }
-        return saved;
-    }
-
-    private static boolean isTurned(Fitting fitting, int line) {
-        return fitting.bonds().stream().anyMatch(bond -> bond instanceof Bond.Angle angle && angle.line() == line);
-    }
-
-    /** Standard deviation of the angle of a line by its own points, radians. */
-    private static double slack(Fitting fitting, int line) {
-        double length = Math.max(fitting.span(line), fitting.noise().scatter());
-        return fitting.noise().weighed()
-                * Math.sqrt(12)
-                / (length * Math.sqrt(fitting.points().get(line).size()));
-    }
-
-    private static Optional<Curve.Straight> longest(Fitting fitting) {
-        return IntStream.range(0, fitting.curves().size())
-                .filter(k -> fitting.curves().get(k) instanceof Curve.Straight)
-                .boxed()
-                .max(Comparator.comparingDouble(fitting::span))
-                .map(k -> (Curve.Straight) fitting.curves().get(k));
     }
 
     private static Stream<Fitting> others(Fitting fitting) {
@@ -255,7 +181,7 @@ final class Improving {
             draft.curves.set(i, new Curve.Round(middle.minus(flat.normal().times(bend * Math.cos(turn / 2))), bend));
             draft.kinds.set(i, Corners.Kind.SMOOTH);
             draft.kinds.set(after, Corners.Kind.SMOOTH);
-            double gain = first > 0 ? 0 : DOUBTFUL_GAIN;
+            double gain = first > 0 ? 0 : Pricing.DOUBTFUL_GAIN;
             return Optional.of(draft.bound().reassigned()).filter(eased -> eased.error() < fitting.error() - gain);
         }
 
@@ -336,7 +262,7 @@ final class Improving {
             draft.kinds.set(i, Corners.Kind.CORNER);
             draft.kinds.set(after, Corners.Kind.CORNER);
             return Optional.of(draft.bound().smoothedAround(i).reassigned())
-                    .filter(arc -> arc.error() < fitting.error() - DOUBTFUL_GAIN);
+                    .filter(arc -> arc.error() < fitting.error() - Pricing.DOUBTFUL_GAIN);
         }
 
         private double turn(int one, int next) {
@@ -395,7 +321,7 @@ final class Improving {
 
         /** Whether it is a line that stands neither along nor square to the longest one. */
         private boolean slopes() {
-            Optional<Curve.Straight> longest = longest(fitting);
+            Optional<Curve.Straight> longest = Pricing.longest(fitting);
             return curves.get(i) instanceof Curve.Straight line
                     && Math.abs(Math.IEEEremainder(
                                     line.angle() - longest.orElse(line).angle(), Math.PI / 2))
@@ -416,7 +342,8 @@ final class Improving {
             Point middle = points.get(i).get(points.get(i).size() / 2);
             draft.curves.set(
                     i, new Curve.Round(line.foot(middle).minus(line.normal().times(bend)), bend));
-            return Optional.of(draft.bound().reassigned()).filter(arc -> arc.error() < fitting.error() - DOUBTFUL_GAIN);
+            return Optional.of(draft.bound().reassigned())
+                    .filter(arc -> arc.error() < fitting.error() - Pricing.DOUBTFUL_GAIN);
         }
 
         /** Without a line between two arcs. */
@@ -462,7 +389,7 @@ final class Improving {
                     apart += curves.get(k).off(p) * curves.get(k).off(p);
                 }
             }
-            double saved = Math.log(count(fitting)) * (NUMBER_PRICE * numbers + MEMBER_PRICE);
+            double saved = Pricing.ofMember(fitting, numbers);
             if (both.size() < 2 * LEAST || (whole - apart) / weighed > saved) {
                 return Optional.empty();
             }

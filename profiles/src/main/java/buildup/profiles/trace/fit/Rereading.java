@@ -49,7 +49,7 @@ public final class Rereading {
                 CUTS.stream().flatMap(cut -> Fitting.of(ring, first.noise(), cutFor * cut).stream());
         Stream<Fitting> usual = Stream.concat(Stream.of(first), otherwise)
                 .filter(Fitting::sound)
-                .sorted(Comparator.comparingDouble(reading -> Improving.score(habits.apply(reading))));
+                .sorted(Comparator.comparingDouble(reading -> Pricing.price(habits.apply(reading))));
         return Stream.concat(usual, noisier(ring, first, cutFor));
     }
 
