@@ -51,7 +51,7 @@ final class CsvReader {
             if (plain.isEmpty()) {
                 endRun();
             } else if (plain.length() > LONGEST_LINE) {
-                source.tell(InboxNotices.LONG_LINE.with("letters", Figure.count(plain.length())), line);
+                source.tell(FormatNotices.LONG_LINE.with("letters", Figure.count(plain.length())), line);
             } else if (STATED_UNIT.matcher(plain).matches()) {
                 Matcher stated = STATED_UNIT.matcher(plain);
                 unit(stated.matches() ? stated.group(1) : "", line);
@@ -61,9 +61,9 @@ final class CsvReader {
         }
         endRun();
         if (trails.isEmpty()) {
-            throw source.refused(source.named(points > 0 ? InboxNotices.SINGLE_POINTS : InboxNotices.NO_POINT), 1);
+            throw source.refused(source.named(points > 0 ? FormatNotices.SINGLE_POINTS : FormatNotices.NO_POINT), 1);
         }
-        alone.forEach(lone -> source.tell(InboxNotices.LONE_POINT, lone));
+        alone.forEach(lone -> source.tell(FormatNotices.LONE_POINT, lone));
         return new Drawn(trails, unit);
     }
 
@@ -77,9 +77,9 @@ final class CsvReader {
             return;
         }
         if (fields.size() != columns) {
-            Phrase found = fields.size() == 1 ? InboxNotices.ONE_FIELD : InboxNotices.SEVERAL_FIELDS;
+            Phrase found = fields.size() == 1 ? FormatNotices.ONE_FIELD : FormatNotices.SEVERAL_FIELDS;
             source.tell(
-                    InboxNotices.FIELDS
+                    FormatNotices.FIELDS
                             .with("text", Numerals.shown(text))
                             .with("found", found.with("fields", Figure.count(fields.size())))
                             .with("columns", Figure.count(columns)),
@@ -90,7 +90,7 @@ final class CsvReader {
         OptionalDouble up = number(fields.get(y), parted);
         if (right.isEmpty() || up.isEmpty()) {
             Phrase fault = Numerals.fault(right.isEmpty() ? fields.get(x) : fields.get(y));
-            source.tell(InboxNotices.NO_NUMBER.with("fault", fault), line);
+            source.tell(FormatNotices.NO_NUMBER.with("fault", fault), line);
             return;
         }
         // of a line that was read: one that was not may hold anything
@@ -153,10 +153,10 @@ final class CsvReader {
     private void unit(String name, int line) throws FileRefused {
         Optional<LengthUnit> stated = LengthUnit.named(name);
         if (stated.isEmpty()) {
-            source.tell(InboxNotices.NO_UNIT.with("text", Numerals.shown(name)), line);
+            source.tell(FormatNotices.NO_UNIT.with("text", Numerals.shown(name)), line);
         } else if (unit.isPresent() && !unit.equals(stated)) {
             throw source.refused(
-                    InboxNotices.UNITS_DIFFER
+                    FormatNotices.UNITS_DIFFER
                             .with("first", unit.get().symbol())
                             .with("second", stated.get().symbol()),
                     line);

@@ -43,12 +43,12 @@ final class DxfBlock {
         for (DxfEntity insert : inserts) {
             DxfBlock block = blocks.get(DxfReader.key(insert.name()));
             if (block == null) {
-                source.tell(InboxNotices.BLOCK_ELSEWHERE.with("block", Numerals.shown(insert.name())), insert.line());
+                source.tell(FormatNotices.BLOCK_ELSEWHERE.with("block", Numerals.shown(insert.name())), insert.line());
                 continue;
             }
             if (holders.size() >= 2 * Limits.DEEPEST) {
                 throw source.refused(
-                        InboxNotices.DEEP_BLOCK
+                        FormatNotices.DEEP_BLOCK
                                 .with("block", Numerals.shown(insert.name()))
                                 .with("most", Figure.count(Limits.DEEPEST)),
                         insert.line());
@@ -85,6 +85,6 @@ final class DxfBlock {
     }
 
     private FileRefused tooMany() {
-        return source.refused(InboxNotices.MANY_BLOCKS.with("most", Figure.count(Limits.MOST_INSERTS)), 1);
+        return source.refused(FormatNotices.MANY_BLOCKS.with("most", Figure.count(Limits.MOST_INSERTS)), 1);
     }
 }

@@ -83,7 +83,7 @@ record DxfEntity(String type, int line, String name, String layer, List<Pair> pa
             }
             OptionalDouble number = Numerals.number(one.value());
             if (number.isEmpty() && fault.isEmpty()) {
-                fault = Optional.of(InboxNotices.IN_LINE
+                fault = Optional.of(FormatNotices.IN_LINE
                         .with("line", Figure.count(one.line()))
                         .with("fault", Numerals.fault(one.value())));
             }

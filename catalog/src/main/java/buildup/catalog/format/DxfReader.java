@@ -59,12 +59,12 @@ final class DxfReader {
             ended = tag.is(0, "EOF");
         }
         if (!ended) {
-            source.tell(InboxNotices.BROKEN_OFF, tags.line());
+            source.tell(FormatNotices.BROKEN_OFF, tags.line());
         }
         if (!left.isEmpty()) {
             source.tell(
-                    InboxNotices.LEFT_OUT
-                            .with("list", InboxNotices.counted(left))
+                    FormatNotices.LEFT_OUT
+                            .with("list", FormatNotices.counted(left))
                             .with("lines", "lines"),
                     1);
         }
@@ -175,7 +175,7 @@ final class DxfReader {
         DxfShape shape = fault.isPresent()
                 ? DxfShape.faulty(fault.get())
                 : !planar
-                        ? DxfShape.faulty(InboxNotices.TILTED)
+                        ? DxfShape.faulty(FormatNotices.TILTED)
                         : entity.type().equals("INSERT")
                                 ? new DxfShape(Optional.empty(), Optional.empty())
                                 : DxfShape.of(entity, vertices);
@@ -203,7 +203,7 @@ final class DxfReader {
 
     private void fault(DxfEntity entity, Phrase what, boolean leftOut) {
         source.tell(
-                (leftOut ? InboxNotices.ENTITY_LEFT_OUT : InboxNotices.ENTITY_CHANGED)
+                (leftOut ? FormatNotices.ENTITY_LEFT_OUT : FormatNotices.ENTITY_CHANGED)
                         .with("type", entity.type())
                         .with("fault", what),
                 entity.line());

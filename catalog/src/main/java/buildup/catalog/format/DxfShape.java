@@ -62,7 +62,7 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
     private static DxfShape round(DxfEntity entity, double start, double sweep) {
         double radius = entity.number(40, 0);
         if (!(radius > 0)) {
-            return faulty(InboxNotices.NO_RADIUS);
+            return faulty(FormatNotices.NO_RADIUS);
         }
         return of(Oval.circular(entity.point(10), radius, start, sweep), isWhole(sweep));
     }
@@ -75,7 +75,7 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
         Point u = entity.point(11);
         double ratio = entity.number(40, 1);
         if (!(u.length() > 0) || !(ratio > 0)) {
-            return faulty(InboxNotices.NO_AXIS);
+            return faulty(FormatNotices.NO_AXIS);
         }
         Point v = (entity.mirrored() ? u.right() : u.left()).times(ratio);
         double start = entity.number(41, 0);
@@ -98,7 +98,7 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
 
     private static DxfShape heavy(DxfEntity entity, List<DxfEntity> vertices) {
         if (entity.flag(70, 16 | 64)) {
-            return faulty(InboxNotices.NET);
+            return faulty(FormatNotices.NET);
         }
         // those with bit 16 only pull at the curve, which the others follow
         List<DxfEntity> kept =
@@ -111,7 +111,7 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
 
     private static DxfShape poly(List<Point> points, List<Double> bulges, boolean closed) {
         if (points.size() < 2 || points.size() != bulges.size()) {
-            return faulty(InboxNotices.WHOLE_POINTS.with("points", Figure.count(points.size())));
+            return faulty(FormatNotices.WHOLE_POINTS.with("points", Figure.count(points.size())));
         }
         List<DrawnCurve> curves = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
@@ -122,7 +122,7 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
             }
             Optional<DrawnCurve> curve = Oval.bulged(points.get(i), points.get((i + 1) % points.size()), bulges.get(i));
             if (curve.isEmpty()) {
-                return faulty(InboxNotices.BULGE.with("point", Figure.count(i + 1)));
+                return faulty(FormatNotices.BULGE.with("point", Figure.count(i + 1)));
             }
             curves.add(curve.get());
         }
@@ -144,7 +144,7 @@ record DxfShape(Optional<Strand> strand, Optional<Phrase> fault) {
         int degree = entity.whole(71, 0);
         List<Phrase> faults = Spline.faults(degree, controls, weights, entity.numbers(40));
         if (!faults.isEmpty()) {
-            return faulty(InboxNotices.asASpline(faults));
+            return faulty(FormatNotices.asASpline(faults));
         }
         Spline spline = new Spline(degree, controls, weights, entity.numbers(40));
         boolean meets = spline.from()

@@ -35,7 +35,7 @@ final class DxfTags {
             }
             OptionalInt number = Numerals.whole(code);
             if (number.isEmpty()) {
-                throw source.refused(InboxNotices.NO_GROUP_CODE.with("text", Numerals.shown(code)), line);
+                throw source.refused(FormatNotices.NO_GROUP_CODE.with("text", Numerals.shown(code)), line);
             }
             if (at >= text.length()) {
                 break;

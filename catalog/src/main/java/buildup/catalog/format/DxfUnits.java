@@ -53,7 +53,7 @@ enum DxfUnits {
             return new Scale(
                     Affine.NONE,
                     Optional.empty(),
-                    Optional.of(InboxNotices.NO_SHOP_UNIT.with("number", Figure.count(stated.getAsInt()))));
+                    Optional.of(FormatNotices.NO_SHOP_UNIT.with("number", Figure.count(stated.getAsInt()))));
         }
         if (metric.isEmpty() || metric.getAsInt() > 1 || metric.getAsInt() < 0) {
             return new Scale(Affine.NONE, Optional.empty(), Optional.empty());
@@ -62,7 +62,7 @@ enum DxfUnits {
         return new Scale(
                 Affine.NONE,
                 Optional.of(guess),
-                Optional.of((guess.isMetric() ? InboxNotices.GUESSED_METRIC : InboxNotices.GUESSED_INCHES)
+                Optional.of((guess.isMetric() ? FormatNotices.GUESSED_METRIC : FormatNotices.GUESSED_INCHES)
                         .with("unit", guess.symbol())));
     }
 
@@ -71,7 +71,7 @@ enum DxfUnits {
             return new Scale(
                     Affine.scale(factor, factor),
                     Optional.of(unit),
-                    Optional.of(InboxNotices.UNIT_TURNED.with("drawn", words()).with("unit", unit.symbol())));
+                    Optional.of(FormatNotices.UNIT_TURNED.with("drawn", words()).with("unit", unit.symbol())));
         }
         return new Scale(Affine.NONE, Optional.of(unit), Optional.empty());
     }

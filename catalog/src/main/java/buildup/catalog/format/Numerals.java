@@ -32,7 +32,7 @@ final class Numerals {
     /** What is wrong with a text that is no such number. */
     static Phrase fault(String text) {
         String plain = text.strip();
-        return (NUMBER.matcher(plain).matches() ? InboxNotices.NUMBER_TOO_FAR : InboxNotices.NOT_A_NUMBER)
+        return (NUMBER.matcher(plain).matches() ? FormatNotices.NUMBER_TOO_FAR : FormatNotices.NOT_A_NUMBER)
                 .with("text", shown(plain));
     }
 

@@ -59,19 +59,19 @@ final class Plot {
         List<Strand> kept = strands.stream().map(laid -> laid.strand.moved(map)).toList();
         if (kept.isEmpty()) {
             throw pictures > 0
-                    ? source.refused(source.named(InboxNotices.ONLY_PICTURES), pictureLine)
-                    : source.refused(source.named(InboxNotices.NO_LINE), 1);
+                    ? source.refused(source.named(FormatNotices.ONLY_PICTURES), pictureLine)
+                    : source.refused(source.named(FormatNotices.NO_LINE), 1);
         }
         if (pictures > 0) {
-            source.tell(InboxNotices.PICTURES.with("pictures", Figure.count(pictures)), pictureLine);
+            source.tell(FormatNotices.PICTURES.with("pictures", Figure.count(pictures)), pictureLine);
         }
         Box box = Box.around(kept.stream().map(Strand::reach).toList());
         double diagonal = Math.hypot(box.width(), box.height());
         if (!(diagonal <= 4 * Limits.FARTHEST)) {
-            throw source.refused(InboxNotices.TOO_FAR, 1);
+            throw source.refused(FormatNotices.TOO_FAR, 1);
         }
         if (!(diagonal > 0)) {
-            throw source.refused(source.named(InboxNotices.ALL_IN_ONE), 1);
+            throw source.refused(source.named(FormatNotices.ALL_IN_ONE), 1);
         }
         double chordError = diagonal * Tolerance.DRAWING_CHORD;
         long points = 0;
@@ -95,6 +95,7 @@ final class Plot {
     }
 
     static FileRefused tooMany(Source source) {
-        return source.refused(source.named(InboxNotices.MANY_POINTS).with("most", Figure.count(Limits.MOST_POINTS)), 1);
+        return source.refused(
+                source.named(FormatNotices.MANY_POINTS).with("most", Figure.count(Limits.MOST_POINTS)), 1);
     }
 }

@@ -73,7 +73,7 @@ final class Source {
         told.forEach((code, count) -> {
             if (count > MOST_TOLD) {
                 int line = Optional.ofNullable(last.get(code)).orElse(1);
-                notices.add(InboxNotices.more(code)
+                notices.add(FormatNotices.more(code)
                         .with("more", Figure.count(count - MOST_TOLD))
                         .with("line", Figure.count(line))
                         .at(new Mark(name, line, 1)));

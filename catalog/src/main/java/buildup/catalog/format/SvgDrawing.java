@@ -71,8 +71,8 @@ final class SvgDrawing {
         }
         if (!left.isEmpty()) {
             source.tell(
-                    InboxNotices.LEFT_OUT
-                            .with("list", InboxNotices.counted(left))
+                    FormatNotices.LEFT_OUT
+                            .with("list", FormatNotices.counted(left))
                             .with("lines", "paths"),
                     1);
         }
@@ -88,7 +88,7 @@ final class SvgDrawing {
 
     private void draw(Element element, Place place) throws FileRefused {
         if (place.depth() > Limits.DEEPEST) {
-            throw source.refused(InboxNotices.DEEP_ELEMENT.with("most", Figure.count(Limits.DEEPEST)), element.line());
+            throw source.refused(FormatNotices.DEEP_ELEMENT.with("most", Figure.count(Limits.DEEPEST)), element.line());
         }
         String name = element.name();
         if (UNDRAWN.contains(name)) {
@@ -102,7 +102,7 @@ final class SvgDrawing {
         } else if (GROUPS.contains(name) || name.equals("svg") || name.equals("use") || SvgShape.NAMES.contains(name)) {
             Optional<Affine> own = transform(element);
             if (own.isEmpty()) {
-                source.tell(InboxNotices.TRANSFORM.with("element", name), element.line());
+                source.tell(FormatNotices.TRANSFORM.with("element", name), element.line());
             } else {
                 inside(element, place.within(own.get(), names(element)));
             }
@@ -128,7 +128,7 @@ final class SvgDrawing {
 
     private void inside(Element element, Place place) throws FileRefused {
         if (!place.map().within(1e12)) {
-            source.tell(InboxNotices.TRANSFORM.with("element", element.name()), element.line());
+            source.tell(FormatNotices.TRANSFORM.with("element", element.name()), element.line());
         } else if (element.name().equals("use")) {
             use(element, place);
         } else if (element.name().equals("svg")) {
@@ -139,7 +139,7 @@ final class SvgDrawing {
         } else {
             SvgShape.Read read = SvgShape.read(element.name(), element.attributes());
             read.fault()
-                    .ifPresent(fault -> source.tell(InboxNotices.READ_IN_PART.with("fault", fault), element.line()));
+                    .ifPresent(fault -> source.tell(FormatNotices.READ_IN_PART.with("fault", fault), element.line()));
             for (Strand strand : read.strands()) {
                 plot.add(strand.moved(place.map()), place.layers());
             }
@@ -157,11 +157,11 @@ final class SvgDrawing {
         String id = use.attribute("href").replaceFirst("^#", "");
         Element target = named.get(id);
         if (target == null) {
-            source.tell(InboxNotices.NOTHING_TO_USE.with("name", Numerals.shown(id)), use.line());
+            source.tell(FormatNotices.NOTHING_TO_USE.with("name", Numerals.shown(id)), use.line());
             return;
         }
         if (++used > Limits.MOST_INSERTS) {
-            throw source.refused(InboxNotices.MANY_BLOCKS.with("most", Figure.count(Limits.MOST_INSERTS)), use.line());
+            throw source.refused(FormatNotices.MANY_BLOCKS.with("most", Figure.count(Limits.MOST_INSERTS)), use.line());
         }
         if (target.name().equals("symbol")) {
             drawAll(

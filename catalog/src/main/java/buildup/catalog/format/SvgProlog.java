@@ -26,16 +26,16 @@ final class SvgProlog {
         for (; end < text.length() && (quote != 0 || text.charAt(end) != '>'); end++) {
             char c = text.charAt(end);
             if (quote == 0 && c == '[') {
-                throw source.refused(InboxNotices.ENTITY_DECLARED, line(text, end));
+                throw source.refused(FormatNotices.ENTITY_DECLARED, line(text, end));
             }
             quote = quote == c ? 0 : quote == 0 && (c == '"' || c == '\'') ? c : quote;
         }
         if (end >= text.length()) {
-            throw source.refused(InboxNotices.NO_END, line(text, start));
+            throw source.refused(FormatNotices.NO_END, line(text, start));
         }
         if (!PLAIN.matcher(text.substring(start + DOCTYPE.length(), end).strip())
                 .matches()) {
-            throw outside(source, InboxNotices.A_DOCUMENT_TYPE, line(text, start));
+            throw outside(source, FormatNotices.A_DOCUMENT_TYPE, line(text, start));
         }
         String blank = text.substring(start, end + 1).replaceAll("[^\\r\\n]", " ");
         return text.substring(0, start) + blank + text.substring(end + 1);
@@ -43,7 +43,7 @@ final class SvgProlog {
 
     /** What is said of anything that would have to be fetched. */
     static FileRefused outside(Source source, Phrase what, int line) {
-        return source.refused(InboxNotices.OUTSIDE.with("what", what), line);
+        return source.refused(FormatNotices.OUTSIDE.with("what", what), line);
     }
 
     /** Behind blanks, comments and instructions. */

@@ -55,7 +55,7 @@ final class SvgReader {
             walk(reader(text));
         } catch (XMLStreamException fault) {
             throw source.refused(
-                    InboxNotices.NOT_XML,
+                    FormatNotices.NOT_XML,
                     Math.max(
                             1,
                             Optional.ofNullable(fault.getLocation())
@@ -87,11 +87,11 @@ final class SvgReader {
                 case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> own(reader.getText(), line);
                 case XMLStreamConstants.PROCESSING_INSTRUCTION -> {
                     if (reader.getPITarget().equals("xml-stylesheet")) {
-                        throw SvgProlog.outside(source, InboxNotices.A_STYLE_SHEET, line);
+                        throw SvgProlog.outside(source, FormatNotices.A_STYLE_SHEET, line);
                     }
                 }
                 case XMLStreamConstants.DTD, XMLStreamConstants.ENTITY_REFERENCE ->
-                    throw source.refused(InboxNotices.ENTITY_USED, line);
+                    throw source.refused(FormatNotices.ENTITY_USED, line);
                 default -> {}
             }
         }
@@ -112,14 +112,14 @@ final class SvgReader {
     /** Refuses a style that would have something fetched. */
     private void own(String text, int line) throws FileRefused {
         if (styled > 0 && FETCHED.matcher(text).find()) {
-            throw SvgProlog.outside(source, InboxNotices.A_STYLE, line);
+            throw SvgProlog.outside(source, FormatNotices.A_STYLE, line);
         }
     }
 
     private void start(XMLStreamReader reader, int line) throws FileRefused {
         depth++;
         if (depth > Limits.DEEPEST) {
-            throw source.refused(InboxNotices.DEEP_ELEMENT.with("most", Figure.count(Limits.DEEPEST)), line);
+            throw source.refused(FormatNotices.DEEP_ELEMENT.with("most", Figure.count(Limits.DEEPEST)), line);
         }
         Map<String, String> attributes = attributes(reader, line);
         String name = reader.getLocalName();
@@ -156,7 +156,7 @@ final class SvgReader {
             // a link to click on is never followed, nor is a picture ever opened
             boolean unread = Set.of("a", "image").contains(reader.getLocalName());
             if ((reference && !within && !unread) || FETCHED.matcher(value).find()) {
-                throw SvgProlog.outside(source, InboxNotices.QUOTED.with("text", Numerals.shown(value)), line);
+                throw SvgProlog.outside(source, FormatNotices.QUOTED.with("text", Numerals.shown(value)), line);
             }
             boolean plain = Optional.ofNullable(reader.getAttributeNamespace(i))
                     .orElse("")
@@ -169,6 +169,6 @@ final class SvgReader {
     }
 
     private FileRefused notSvg(int line) {
-        return source.refused(source.named(InboxNotices.NOT_SVG), line);
+        return source.refused(source.named(FormatNotices.NOT_SVG), line);
     }
 }

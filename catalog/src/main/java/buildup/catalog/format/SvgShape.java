@@ -60,7 +60,7 @@ final class SvgShape {
         }
         Optional<SvgLength> read = SvgLength.read(text);
         if (read.isEmpty()) {
-            fault = Optional.of(InboxNotices.NOT_A_SHAPE_LENGTH
+            fault = Optional.of(FormatNotices.NOT_A_SHAPE_LENGTH
                     .with("element", element)
                     .with("attribute", name)
                     .with("text", Numerals.shown(text)));
@@ -71,7 +71,7 @@ final class SvgShape {
     private Read path() {
         SvgPath.Read path = SvgPath.read(attributes.getOrDefault("d", ""));
         return new Read(
-                path.strands(), path.faultAt().map(at -> InboxNotices.PATH_BEYOND.with("letter", Figure.count(at))));
+                path.strands(), path.faultAt().map(at -> FormatNotices.PATH_BEYOND.with("letter", Figure.count(at))));
     }
 
     private Read poly() {
@@ -87,7 +87,7 @@ final class SvgShape {
                 curves.isEmpty() ? List.of() : List.of(new Strand(curves, element.equals("polygon"))),
                 whole
                         ? Optional.empty()
-                        : Optional.of(InboxNotices.POINTS_BEYOND
+                        : Optional.of(FormatNotices.POINTS_BEYOND
                                 .with("element", element)
                                 .with("letter", Figure.count(cursor.place()))));
     }
@@ -100,7 +100,7 @@ final class SvgShape {
 
     private Read oval(double rx, double ry) {
         if (rx < 0 || ry < 0) {
-            return Read.faulty(InboxNotices.RADIUS_BELOW.with("element", element));
+            return Read.faulty(FormatNotices.RADIUS_BELOW.with("element", element));
         }
         if (rx <= 0 || ry <= 0) {
             return new Read(List.of(), Optional.empty());
@@ -114,7 +114,7 @@ final class SvgShape {
         double w = length("width", 0);
         double h = length("height", 0);
         if (w < 0 || h < 0) {
-            return Read.faulty(InboxNotices.SIDE_BELOW);
+            return Read.faulty(FormatNotices.SIDE_BELOW);
         }
         if (w <= 0 || h <= 0) {
             return new Read(List.of(), Optional.empty());

@@ -62,11 +62,11 @@ public final class TracingReader {
                     .map(Numerals::shown)
                     .toList();
             Phrase cure = layers.isEmpty()
-                    ? InboxNotices.NO_LAYERS
-                    : (layers.size() == 1 ? InboxNotices.ONE_LAYER : InboxNotices.LAYERS)
+                    ? FormatNotices.NO_LAYERS
+                    : (layers.size() == 1 ? FormatNotices.ONE_LAYER : FormatNotices.LAYERS)
                             .with("layers", Listing.names(layers));
             throw source.refused(
-                    source.named(InboxNotices.NO_SUCH_LAYER)
+                    source.named(FormatNotices.NO_SUCH_LAYER)
                             .with("layer", Numerals.shown(layer))
                             .cure(cure),
                     1);
@@ -91,24 +91,24 @@ public final class TracingReader {
     private static String text(byte[] content, Source source) throws FileRefused {
         if (content.length > GREATEST_BYTES) {
             throw source.refused(
-                    source.named(InboxNotices.TOO_LARGE).with("most", Figure.count(GREATEST_BYTES >> 20)), 1);
+                    source.named(FormatNotices.TOO_LARGE).with("most", Figure.count(GREATEST_BYTES >> 20)), 1);
         }
         String head = new String(content, 0, Math.min(content.length, SIGNATURE), StandardCharsets.ISO_8859_1);
         if (head.contains(BINARY_DXF)) {
-            throw source.refused(source.named(InboxNotices.BINARY), 1);
+            throw source.refused(source.named(FormatNotices.BINARY), 1);
         }
         if (head.startsWith("\u001f\u008b")) {
-            throw source.refused(source.named(InboxNotices.PACKED), 1);
+            throw source.refused(source.named(FormatNotices.PACKED), 1);
         }
         String marked = decoded(content, head);
         String text = marked.substring(marked.startsWith("\uFEFF") ? 1 : 0, end(marked));
         for (int i = 0; i < text.length(); i++) {
             if (isBinary(text.charAt(i))) {
-                throw source.refused(source.named(InboxNotices.NO_TEXT).with("byte", Figure.count(text.charAt(i))), 1);
+                throw source.refused(source.named(FormatNotices.NO_TEXT).with("byte", Figure.count(text.charAt(i))), 1);
             }
         }
         if (text.isBlank()) {
-            throw source.refused(source.named(InboxNotices.EMPTY), 1);
+            throw source.refused(source.named(FormatNotices.EMPTY), 1);
         }
         return text;
     }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Map;
 
 /** What files of tracings and drawings have said of them. */
-final class InboxNotices {
+final class FormatNotices {
     static final Code ONE_POINT = Code.of("one-point", "A tracing, or a part of it, is a single point.");
     static final Code NO_POINTS = Code.of("no-points", "A file of a tracing holds no point and no line.");
     static final Code NOT_A_POINT =
@@ -150,7 +150,7 @@ final class InboxNotices {
     private static final Phrase BOTH = Phrase.of("{first}; {then}");
     private static final Phrase SO_MANY = Phrase.of("{number} {what}");
 
-    private InboxNotices() {}
+    private FormatNotices() {}
 
     /** What is told of all faults of a kind that were not told one by one: {@code more}, the last in {@code line}. */
     static Kind more(Code code) {
