@@ -37,6 +37,7 @@ import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * A stack as one view shows it, on the paper that was asked for.
@@ -59,13 +60,7 @@ record DrawnView(
     List<Scene> scenes(DrawCommand.View view, Optional<String> eye, int times) {
         return switch (view) {
             case section -> section();
-            case holds ->
-                fullSize(
-                        "What holds it",
-                        printed()
-                                ? HoldsDrawing.forScale(
-                                        stack(), known.support(), known.fixed(), known.proposals(), 1, font)
-                                : HoldsDrawing.of(stack(), known.support(), known.fixed(), known.proposals(), font));
+            case holds -> fullSize(List.of(holds()));
             case elevation -> elevation();
             case rays -> eye.map(this::seenBy).orElseGet(this::rays);
             case season -> season(times);
@@ -117,6 +112,15 @@ record DrawnView(
         return known.lights().stream().findFirst();
     }
 
+    private Shown holds() {
+        return new Shown(
+                "What holds it",
+                printed()
+                        ? HoldsDrawing.forScale(stack(), known.support(), known.fixed(), known.proposals(), 1, font)
+                        : HoldsDrawing.of(stack(), known.support(), known.fixed(), known.proposals(), font),
+                () -> HoldsDrawing.inParts(stack(), known.support(), known.fixed(), known.proposals(), font));
+    }
+
     /** Each on its own sheet, the rays of every light and then those of every eye. */
     private List<Scene> rays() {
         if (known.lights().isEmpty() && known.sights().isEmpty()) {
@@ -128,7 +132,8 @@ record DrawnView(
                         "In " + light.light().name(),
                         printed()
                                 ? RaysDrawing.forScale(stack(), light, 1, font)
-                                : RaysDrawing.of(stack(), light, font))));
+                                : RaysDrawing.of(stack(), light, font),
+                        () -> RaysDrawing.inParts(stack(), light, font))));
         known.sights().forEach(sight -> shown.add(seen(sight)));
         return fullSize(shown);
     }
@@ -148,7 +153,8 @@ record DrawnView(
     private Shown seen(Sighting sight) {
         return new Shown(
                 "Seen by " + sight.eye().name(),
-                printed() ? SightDrawing.forScale(stack(), sight, 1, font) : SightDrawing.of(stack(), sight, font));
+                printed() ? SightDrawing.forScale(stack(), sight, 1, font) : SightDrawing.of(stack(), sight, font),
+                () -> SightDrawing.inParts(stack(), sight, font));
     }
 
     private List<Scene> season(int times) {
@@ -257,11 +263,16 @@ record DrawnView(
                 .orElseGet(() -> List.of(SticksDrawing.of(cuts.job(), list, font)));
     }
 
-    /** A picture at full size and what it shows, for the foot of its sheet. */
-    private record Shown(String view, Scene scene) {}
+    /**
+     * A picture at full size.
+     *
+     * @param view what it shows, for the foot of its sheet
+     * @param inParts the same where it takes several pages
+     */
+    private record Shown(String view, Scene scene, Supplier<Scene> inParts) {}
 
     private List<Scene> fullSize(String view, Scene scene) {
-        return fullSize(List.of(new Shown(view, scene)));
+        return fullSize(List.of(new Shown(view, scene, () -> scene)));
     }
 
     private List<Scene> fullSize(List<Shown> shown) {
@@ -275,7 +286,7 @@ record DrawnView(
                         .anyMatch(one -> Paper.tooMany(frame.get(), one.scene().box(), notices))
                 ? List.of()
                 : numbered(shown.stream()
-                        .flatMap(one -> Paper.fullSize(frame.get(), one.view(), one.scene()).stream())
+                        .flatMap(one -> Paper.fullSize(frame.get(), one.view(), one.scene(), one.inParts()).stream())
                         .toList());
     }
 

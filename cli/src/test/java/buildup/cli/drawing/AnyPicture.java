@@ -38,19 +38,21 @@ import buildup.engine.section.compose.Section;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Supplier;
 
 /** Stacks, and every picture that the program draws of one. */
 public final class AnyPicture {
     private static final ShippedFont FONT = Drawn.FONT;
 
     private static final PageFrame LETTER = new PageFrame(
-            Pages.named("letter").orElseThrow(),
+            Pages.named(System.getProperty("buildup.pictures.page", "letter")).orElseThrow(),
             new TitleStrip(List.of(List.of(new TitleCell("stack", "A stack", 2)))),
             FONT,
             false);
@@ -104,20 +106,26 @@ public final class AnyPicture {
     private static List<Scene> onLetter(Answer answer, Answers known, Map<String, Scene> views) {
         Section section = known.section();
         Map<String, Scene> full = new LinkedHashMap<>();
+        Map<String, Supplier<Scene>> parts = new HashMap<>();
         known.lights().forEach(light -> {
             full.put("front " + light.light().name(), ElevationDrawing.onPaper(section, light, FONT));
             full.put("rays " + light.light().name(), RaysDrawing.forScale(section, light, 1, FONT));
+            parts.put("rays " + light.light().name(), () -> RaysDrawing.inParts(section, light, FONT));
         });
-        known.sights()
-                .forEach(sight ->
-                        full.put("seen by " + sight.eye().name(), SightDrawing.forScale(section, sight, 1, FONT)));
+        known.sights().forEach(sight -> {
+            full.put("seen by " + sight.eye().name(), SightDrawing.forScale(section, sight, 1, FONT));
+            parts.put("seen by " + sight.eye().name(), () -> SightDrawing.inParts(section, sight, FONT));
+        });
         full.put("holds", HoldsDrawing.forScale(section, known.support(), known.fixed(), known.proposals(), 1, FONT));
+        parts.put(
+                "holds", () -> HoldsDrawing.inParts(section, known.support(), known.fixed(), known.proposals(), FONT));
         if (known.year().asked()) {
             full.put("season", SeasonDrawing.forScale(section, known.year(), 1, 1, FONT));
         }
         Optional.ofNullable(views.get("copes")).ifPresent(scene -> full.put("copes", scene));
         List<PaperPage> pages = new ArrayList<>();
-        full.forEach((name, scene) -> pages.addAll(Paper.fullSize(LETTER, name + " on letter", scene)));
+        full.forEach((name, scene) -> pages.addAll(
+                Paper.fullSize(LETTER, name + " on letter", scene, parts.getOrDefault(name, () -> scene))));
         for (String name : List.of("walls", "proportion")) {
             Optional.ofNullable(views.get(name))
                     .ifPresent(scene -> pages.addAll(Paper.asDrawn(LETTER, name + " on letter", scene)));
@@ -131,7 +139,8 @@ public final class AnyPicture {
                         known,
                         Cuts.of(answer, Limit.usual()),
                         Since.NOTHING,
-                        Pages.named("letter").orElseThrow(),
+                        Pages.named(System.getProperty("buildup.pictures.page", "letter"))
+                                .orElseThrow(),
                         FONT,
                         EnumSet.allOf(ShopSheet.class),
                         new Notices())

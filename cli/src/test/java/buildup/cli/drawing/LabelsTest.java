@@ -23,7 +23,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /**
  * In every view, no text lies on another or on a line, leaves the sheet, or is too small to read, and the lines to check
  * full size lie clear of all else. {@code
- * -Dbuildup.pictures=300} looks at so many stacks of chance, {@code -Dbuildup.pictures.first=72} from another one on.
+ * -Dbuildup.pictures=300} looks at so many stacks of chance, {@code -Dbuildup.pictures.first=72} from another one on, {@code
+ * -Dbuildup.pictures.page=a4} on other paper than letter.
  */
 class LabelsTest {
     private static final int STACKS = Integer.getInteger("buildup.pictures", 6);

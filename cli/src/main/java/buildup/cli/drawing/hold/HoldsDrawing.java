@@ -7,6 +7,8 @@ import buildup.cli.drawing.draft.Words;
 import buildup.cli.drawing.label.MarkNumbers;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.Looked;
+import buildup.cli.drawing.sheet.NumberedList;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.About;
 import buildup.cli.scene.Group;
@@ -80,6 +82,7 @@ public final class HoldsDrawing {
     private final PictureView view;
     private final double size;
     private final int smaller;
+    private final Looked looked;
 
     private HoldsDrawing(
             Section section,
@@ -87,16 +90,17 @@ public final class HoldsDrawing {
             List<Fixed> fixed,
             List<Proposal> proposals,
             int smaller,
-            boolean screen,
+            Looked looked,
             TextMeasure measure) {
         this.smaller = smaller;
+        this.looked = looked;
         this.section = section;
         this.support = support;
         this.given = !fixed.isEmpty();
         this.nails = given ? fixed : firstOfEach(proposals);
         this.measure = measure;
         this.view = PictureView.of(section);
-        this.size = screen ? view.letters() : smaller * Drafting.TEXT;
+        this.size = looked == Looked.SCREEN ? view.letters() : smaller * Drafting.TEXT;
     }
 
     private static List<Fixed> firstOfEach(List<Proposal> proposals) {
@@ -110,7 +114,7 @@ public final class HoldsDrawing {
     /** The picture of what supports and backs each piece, with its fastenings, full size. */
     public static Scene of(
             Section section, Support support, List<Fixed> fixed, List<Proposal> proposals, TextMeasure measure) {
-        return new HoldsDrawing(section, support, fixed, proposals, 1, true, measure).scene();
+        return new HoldsDrawing(section, support, fixed, proposals, 1, Looked.SCREEN, measure).scene();
     }
 
     /** The same with letters that are read when it is made so many times smaller. */
@@ -121,7 +125,13 @@ public final class HoldsDrawing {
             List<Proposal> proposals,
             int smaller,
             TextMeasure measure) {
-        return new HoldsDrawing(section, support, fixed, proposals, smaller, false, measure).scene();
+        return new HoldsDrawing(section, support, fixed, proposals, smaller, Looked.PAGE, measure).scene();
+    }
+
+    /** The same at full size on several pages, what its numbers mean told before them. */
+    public static Scene inParts(
+            Section section, Support support, List<Fixed> fixed, List<Proposal> proposals, TextMeasure measure) {
+        return new HoldsDrawing(section, support, fixed, proposals, 1, Looked.PARTS, measure).scene();
     }
 
     private Scene scene() {
@@ -133,8 +143,21 @@ public final class HoldsDrawing {
             items.add(new Group("falling", falling));
         }
         items.add(new Group("edges", wood.edges()));
-        items.addAll(marks());
+        List<Mark> marks = new ArrayList<>();
+        List<SceneItem> drawn = drawn(marks);
+        items.addAll(drawn);
+        marks.sort(Comparator.comparingDouble(mark -> -mark.at().y()));
+        MarkNumbers numbers = numbers(marks, drawn);
+        items.addAll(numbers.items());
+        if (looked != Looked.PARTS) {
+            items.addAll(beside(marks, drawn, numbers));
+        }
         items.add(PictureSheet.below(items, legend(wood), size));
+        if (looked == Looked.PARTS) {
+            for (Group list : list(marks, numbers)) {
+                items.add(PictureSheet.below(items, list, size));
+            }
+        }
         return PictureSheet.around(
                 section.stack().title() + ", what holds it",
                 "Section with bearings, weights and nails. " + Strength.CAUTION,
@@ -202,10 +225,13 @@ public final class HoldsDrawing {
     /** A mark on the picture, with its number in a ring at a place of it and its words in the list to the right. */
     private record Mark(Point at, Subject subject, String words) {}
 
-    /** Bearings, falls and nails, numbered from the top down, and the list of what they are. */
-    private List<SceneItem> marks() {
+    /**
+     * Bearings, falls and nails.
+     *
+     * @param marks told what they are
+     */
+    private List<SceneItem> drawn(List<Mark> marks) {
         List<SceneItem> items = new ArrayList<>();
-        List<Mark> marks = new ArrayList<>();
         weights().forEach(weight -> {
             items.add(new Path(List.of(weight.line(weight.back, weight.face)), false, LineStyle.BEARING));
             items.add(new Path(fall(weight), false, LineStyle.FALL));
@@ -224,24 +250,37 @@ public final class HoldsDrawing {
                 handle(fall.first().pieces()),
                 Subject.WEIGHTS,
                 Drafting.printer(section.stack()).print(FallWords.of(section, fall)))));
-        if (!marks.isEmpty()) {
-            items.addAll(listed(marks, items));
-        }
         return items;
     }
 
-    private List<SceneItem> listed(List<Mark> marks, List<SceneItem> drawn) {
+    /** The marks numbered in their order. */
+    private MarkNumbers numbers(List<Mark> marks, List<SceneItem> drawn) {
         MarkNumbers numbers = new MarkNumbers(view, measure, size);
         drawn.forEach(item -> numbers.keepClear((Path) item));
         marks.forEach(mark -> numbers.keepClear(mark.at()));
-        List<Mark> ordered = marks.stream()
-                .sorted(Comparator.comparingDouble((Mark mark) -> -mark.at().y()))
-                .toList();
-        for (int i = 0; i < ordered.size(); i++) {
-            numbers.set(i + 1, ordered.get(i).subject(), ordered.get(i).at());
+        for (int i = 0; i < marks.size(); i++) {
+            numbers.set(i + 1, marks.get(i).subject(), marks.get(i).at());
         }
-        List<SceneItem> items = new ArrayList<>(numbers.items());
-        double beside = Stream.concat(drawn.stream(), items.stream())
+        return numbers;
+    }
+
+    /** What the numbers mean, one under the other. */
+    private List<Group> list(List<Mark> marks, MarkNumbers numbers) {
+        NumberedList list = new NumberedList(measure, size, 2 * numbers.radius());
+        for (int i = 0; i < marks.size(); i++) {
+            int number = i + 1;
+            list.add(
+                    marks.get(i).subject(),
+                    marks.get(i).words(),
+                    at -> numbers.ringed(number, at.plus(new Point(numbers.radius(), 0))));
+        }
+        return list.groups();
+    }
+
+    /** The same to the right of the picture, each as near to the height of its mark as can be. */
+    private List<SceneItem> beside(List<Mark> ordered, List<SceneItem> drawn, MarkNumbers numbers) {
+        List<SceneItem> items = new ArrayList<>();
+        double beside = Stream.concat(drawn.stream(), numbers.items().stream())
                 .mapToDouble(item -> item.box().face())
                 .reduce(view.window().face(), Math::max);
         // the list reads from the top down; its lines are set from the bottom up

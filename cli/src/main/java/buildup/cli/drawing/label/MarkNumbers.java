@@ -114,6 +114,11 @@ public final class MarkNumbers {
         return Box.of(at, at).grown(radius);
     }
 
+    /** How large a ring is, in. */
+    public double radius() {
+        return radius;
+    }
+
     /** A number in its ring. */
     public List<SceneItem> ringed(int number, Point at) {
         return Caption.ringed(measure, String.valueOf(number), at, radius, size, false);

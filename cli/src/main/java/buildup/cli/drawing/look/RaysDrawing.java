@@ -1,6 +1,7 @@
 package buildup.cli.drawing.look;
 
 import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.sheet.Looked;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
@@ -25,20 +26,25 @@ public final class RaysDrawing {
     private final Lighting lighting;
     private final RoomLines room;
 
-    private RaysDrawing(Section section, Lighting lighting, int smaller, boolean screen, TextMeasure measure) {
+    private RaysDrawing(Section section, Lighting lighting, int smaller, Looked looked, TextMeasure measure) {
         this.section = section;
         this.lighting = lighting;
-        this.room = new RoomLines(section, smaller, screen, measure);
+        this.room = new RoomLines(section, smaller, looked, measure);
     }
 
     /** The section with the rays of one light, full size. */
     public static Scene of(Section section, Lighting lighting, TextMeasure measure) {
-        return new RaysDrawing(section, lighting, 1, true, measure).scene();
+        return new RaysDrawing(section, lighting, 1, Looked.SCREEN, measure).scene();
     }
 
     /** The same with letters that are read when it is made so many times smaller. */
     public static Scene forScale(Section section, Lighting lighting, int smaller, TextMeasure measure) {
-        return new RaysDrawing(section, lighting, smaller, false, measure).scene();
+        return new RaysDrawing(section, lighting, smaller, Looked.PAGE, measure).scene();
+    }
+
+    /** The same at full size on several pages, the words of its lines told before them. */
+    public static Scene inParts(Section section, Lighting lighting, TextMeasure measure) {
+        return new RaysDrawing(section, lighting, 1, Looked.PARTS, measure).scene();
     }
 
     private Scene scene() {
@@ -48,6 +54,7 @@ public final class RaysDrawing {
                 "Section with rays of light. " + from,
                 new Group("light", walk()),
                 "rays",
+                "ray",
                 rays(),
                 LineStyle.RAY,
                 room.legend("Section with light")

@@ -5,10 +5,13 @@ import buildup.cli.drawing.draft.PictureView;
 import buildup.cli.drawing.draft.WoodDrawing;
 import buildup.cli.drawing.label.LineNames;
 import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.Looked;
+import buildup.cli.drawing.sheet.NumberedList;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.About;
 import buildup.cli.scene.Boxes;
 import buildup.cli.scene.Group;
+import buildup.cli.scene.Label;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
 import buildup.cli.scene.PiecePart;
@@ -37,20 +40,21 @@ final class RoomLines {
     private final Box frame;
     private final double size;
     private final int smaller;
+    private final Looked looked;
 
     /**
      * @param smaller so many times smaller the picture will be made; its letters are as much larger
-     * @param screen whether it is seen whole on a screen; else it lies on paper
      */
-    RoomLines(Section section, int smaller, boolean screen, TextMeasure measure) {
+    RoomLines(Section section, int smaller, Looked looked, TextMeasure measure) {
         this.section = section;
         this.smaller = smaller;
+        this.looked = looked;
         this.measure = measure;
         this.view = PictureView.of(section);
         Box window = view.window();
         double room = Math.max(1, Math.min(ROOM, section.totals().height() / 3));
         this.frame = new Box(window.back(), window.bottom(), window.face() + room, window.top());
-        this.size = screen ? view.letters() : smaller * Drafting.TEXT;
+        this.size = looked == Looked.SCREEN ? view.letters() : smaller * Drafting.TEXT;
     }
 
     /**
@@ -89,12 +93,14 @@ final class RoomLines {
      * @param title what it shows, after the stack's title
      * @param walk the room side, drawn by what meets it
      * @param id of the lines
+     * @param word for one of them
      */
     Scene scene(
             String title,
             String description,
             Group walk,
             String id,
+            String word,
             List<Named> lines,
             LineStyle style,
             Legend legend) {
@@ -108,7 +114,11 @@ final class RoomLines {
         LineNames names = new LineNames(measure, frame, size);
         wood.breaks().forEach(line -> names.keepClear(line.box()));
         List<Named> apart = apart(lines, style.width());
-        apart.forEach(line -> names.add(line.name(), Subject.of(style), List.of(line.line())));
+        List<String> told = looked == Looked.PARTS ? names(apart) : List.of();
+        apart.forEach(line -> names.add(
+                told.isEmpty() ? line.name() : numbered(word, told, line.name()),
+                Subject.of(style),
+                List.of(line.line())));
         if (!apart.isEmpty()) {
             items.add(new Group(
                     id,
@@ -118,7 +128,40 @@ final class RoomLines {
         }
         items.addAll(names.items());
         items.add(PictureSheet.below(items, legend.kinds(wood.looks(), smaller).group(), size));
+        for (Group list : list(style, word, told)) {
+            items.add(PictureSheet.below(items, list, size));
+        }
         return PictureSheet.around(section.stack().title() + ", " + title, description, items, 2 * size);
+    }
+
+    /** The names of the lines, each once, from the end of the highest line down. */
+    private static List<String> names(List<Named> lines) {
+        return lines.stream()
+                .sorted(Comparator.comparingDouble(
+                        (Named line) -> -line.line().to().y()))
+                .map(Named::name)
+                .distinct()
+                .toList();
+    }
+
+    private static String numbered(String word, List<String> told, String name) {
+        return word + " " + (told.indexOf(name) + 1);
+    }
+
+    private List<Group> list(LineStyle style, String word, List<String> told) {
+        NumberedList list = new NumberedList(measure, size, measure.width(word + " " + told.size(), size));
+        for (String name : told) {
+            list.add(
+                    Subject.of(style),
+                    name,
+                    at -> List.of(Label.of(
+                            measure,
+                            numbered(word, told, name),
+                            new Point(at.x(), at.y() - size * Label.CAPITALS / 2),
+                            size,
+                            Label.Anchor.START)));
+        }
+        return list.groups();
     }
 
     /** What does not face the room is only hinted at here. */

@@ -1,6 +1,7 @@
 package buildup.cli.drawing.look;
 
 import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.sheet.Looked;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.LineStyle;
 import buildup.cli.scene.Path;
@@ -30,20 +31,25 @@ public final class SightDrawing {
     private final Sighting sighting;
     private final RoomLines room;
 
-    private SightDrawing(Section section, Sighting sighting, int smaller, boolean screen, TextMeasure measure) {
+    private SightDrawing(Section section, Sighting sighting, int smaller, Looked looked, TextMeasure measure) {
         this.section = section;
         this.sighting = sighting;
-        this.room = new RoomLines(section, smaller, screen, measure);
+        this.room = new RoomLines(section, smaller, looked, measure);
     }
 
     /** The section with the sight lines of one eye, full size. */
     public static Scene of(Section section, Sighting sighting, TextMeasure measure) {
-        return new SightDrawing(section, sighting, 1, true, measure).scene();
+        return new SightDrawing(section, sighting, 1, Looked.SCREEN, measure).scene();
     }
 
     /** The same with letters that are read when it is made so many times smaller. */
     public static Scene forScale(Section section, Sighting sighting, int smaller, TextMeasure measure) {
-        return new SightDrawing(section, sighting, smaller, false, measure).scene();
+        return new SightDrawing(section, sighting, smaller, Looked.PAGE, measure).scene();
+    }
+
+    /** The same at full size on several pages, the words of its lines told before them. */
+    public static Scene inParts(Section section, Sighting sighting, TextMeasure measure) {
+        return new SightDrawing(section, sighting, 1, Looked.PARTS, measure).scene();
     }
 
     private Scene scene() {
@@ -53,6 +59,7 @@ public final class SightDrawing {
                 "Section with the sight lines of one eye. " + where,
                 new Group("seen", walk()),
                 "sight",
+                "line",
                 lines(),
                 LineStyle.SIGHT,
                 room.legend("Seen by " + sighting.eye().name())

@@ -4,6 +4,7 @@ import buildup.cli.drawing.draft.Drafting;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.DrawingNotices;
 import buildup.cli.drawing.sheet.Legend;
+import buildup.cli.drawing.sheet.NumberedList;
 import buildup.cli.drawing.sheet.PageFlow;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Scene;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Puts pictures and text on pages of one size, however large the picture and long the text. */
@@ -40,24 +42,45 @@ public final class Paper {
         return pages(frame, PaperSet.asDrawn(view), scene);
     }
 
+    /**
+     * The same.
+     *
+     * @param inParts how it is drawn where it does not fit on a page
+     */
+    public static List<PaperPage> fullSize(PageFrame frame, String view, Scene scene, Supplier<Scene> inParts) {
+        PaperSet set = PaperSet.atFullSize(view);
+        boolean fits = whole(frame, set, scene)
+                .or(() -> whole(frame, set, picture(scene)))
+                .isPresent();
+        return pages(frame, set, fits ? scene : inParts.get());
+    }
+
     private static List<PaperPage> pages(PageFrame frame, PaperSet set, Scene scene) {
-        List<Block> legends = scene.items().stream()
-                .filter(Paper::isLegend)
-                .map(item -> Block.of((Group) item))
-                .toList();
-        List<SceneItem> picture =
-                scene.items().stream().filter(item -> !isLegend(item)).toList();
-        return whole(frame, set, scene.items())
-                .or(() -> whole(frame, set, beside(picture, legends)))
+        return whole(frame, set, scene)
                 .orElseGet(() -> apart(
                         frame,
                         set,
-                        picture,
+                        picture(scene),
                         flow -> flow.blocks(
-                                legends.stream()
+                                legends(scene).stream()
                                         .map(legend -> fitted(frame, legend))
                                         .toList(),
                                 LEGEND_GAP)));
+    }
+
+    private static Optional<List<PaperPage>> whole(PageFrame frame, PaperSet set, Scene scene) {
+        return whole(frame, set, scene.items()).or(() -> whole(frame, set, beside(picture(scene), legends(scene))));
+    }
+
+    private static List<Block> legends(Scene scene) {
+        return scene.items().stream()
+                .filter(Paper::isLegend)
+                .map(item -> Block.of((Group) item))
+                .toList();
+    }
+
+    private static List<SceneItem> picture(Scene scene) {
+        return scene.items().stream().filter(item -> !isLegend(item)).toList();
     }
 
     /** The legends to the right of the picture, one below the other: a page has room there that it lacks below. */
@@ -82,7 +105,8 @@ public final class Paper {
     }
 
     private static boolean isLegend(SceneItem item) {
-        return item instanceof Group group && group.id().equals(Legend.GROUP);
+        return item instanceof Group group
+                && (group.id().equals(Legend.GROUP) || group.id().startsWith(NumberedList.GROUP));
     }
 
     /**

@@ -97,6 +97,16 @@ record Seams(List<Double> starts, double window) {
         return new Seams(starts, window);
     }
 
+    /** What a window holds that its neighbors do not; a quarter of it about its middle where they hold nearly all. */
+    Span own(int i) {
+        double start = starts.get(i);
+        double from = i == 0 ? start : Math.max(start, starts.get(i - 1) + window);
+        double to = i == count() - 1 ? start + window : Math.min(start + window, starts.get(i + 1));
+        double middle = (from + to) / 2;
+        double half = Math.max(to - from, LEAST * window) / 2;
+        return new Span(middle - half, middle + half);
+    }
+
     int count() {
         return starts.size();
     }

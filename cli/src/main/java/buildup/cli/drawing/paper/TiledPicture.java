@@ -30,7 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.IntStream;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /** A picture at full size on several pages, and before them a page that tells how they are put together. */
@@ -41,6 +41,8 @@ final class TiledPicture {
     private static final double PLAN_HIGH = 3;
 
     private static final double PLAN_HIGHEST = 7;
+
+    private static final double PLAN_LEAST = 1.2;
 
     /** A row of parts and its number are read if so high. */
     private static final double PLAN_ROW = 0.35;
@@ -68,7 +70,7 @@ final class TiledPicture {
     private final PaperSet set;
     private final List<SceneItem> leaves;
     private final Tiling tiling;
-    private final Tiling.Crosses crosses;
+    private final Crosses crosses;
     /** By column and row: the number of a part that holds something. */
     private final Map<List<Integer>, Integer> parts = new LinkedHashMap<>();
 
@@ -137,16 +139,26 @@ final class TiledPicture {
         String told = parts.size() + " parts" + (set.checked() ? " at full size" : "") + ", numbered as on this plan. "
                 + (set.checked() ? MEASURE : "") + LAY;
         double rows = tiling.rows().count();
-        Block plan = keyPlan(Math.max(PLAN_HIGH, Math.min(PLAN_HIGHEST, PLAN_ROW * rows)));
-        double high = WORDS + plan.height();
-        if (!flow.roomFor(high) && flow.beside(keyPlan(Math.min(PLAN_HIGH, SMALL_ROW * rows)))) {
-            flow.lines(told, Drafting.TEXT);
-            return;
+        double wanted = Math.max(PLAN_HIGH, Math.min(PLAN_HIGHEST, PLAN_ROW * rows));
+        double least = Math.max(PLAN_LEAST, SMALL_ROW * rows);
+        Block plan = keyPlan(Math.min(wanted, Math.max(least, flow.left() - WORDS)));
+        if (!flow.roomFor(WORDS + plan.height())) {
+            if (beside(flow, wanted, least)) {
+                flow.lines(told, Drafting.TEXT);
+                return;
+            }
+            plan = keyPlan(wanted);
         }
-        flow.room(high);
+        flow.room(WORDS + plan.height());
         flow.lines(told, Drafting.TEXT);
         flow.gap(0.15);
         flow.blocks(List.of(plan), 0.2);
+    }
+
+    /** The plan at the head of the page, as large as the room to the right of what stands there takes it. */
+    private boolean beside(PageFlow flow, double most, double least) {
+        return DoubleStream.iterate(most, high -> high >= least, high -> 0.8 * high)
+                .anyMatch(high -> flow.beside(keyPlan(high)));
     }
 
     private boolean holds(Box window) {
@@ -157,45 +169,10 @@ final class TiledPicture {
     private Stream<SceneItem> within(Box window) {
         return leaves.stream()
                 .filter(item -> item.box().near(window, 0))
-                .flatMap(item -> (item instanceof Label label ? text(label, window) : Optional.of(item)).stream());
-    }
-
-    /**
-     * A text whole or not at all, since the rest of a cut figure reads as another figure. One that no window holds whole is
-     * moved into the window that holds its middle; only one that is longer than a window goes over several.
-     */
-    private Optional<SceneItem> text(Label label, Box window) {
-        Box box = label.box();
-        if (whole(box, window) || box.width() > window.width() || box.height() > window.height()) {
-            return Optional.of(label);
-        }
-        if (windows().anyMatch(other -> whole(box, other))) {
-            return Optional.empty();
-        }
-        return windows()
-                .filter(other -> other.holds(box.middle(), 0))
-                .findFirst()
-                .filter(window::equals)
-                .map(home -> label.moved(
-                        into(box.back(), box.face(), home.back(), home.face()),
-                        into(box.bottom(), box.top(), home.bottom(), home.top())));
-    }
-
-    /** How far a length is moved to lie within another. */
-    private static double into(double from, double to, double low, double high) {
-        return Math.max(0, low - from) - Math.max(0, to - high);
-    }
-
-    private static boolean whole(Box text, Box window) {
-        return window.grown(Tolerance.SNAP).holds(new Point(text.back(), text.bottom()), 0)
-                && window.grown(Tolerance.SNAP).holds(new Point(text.face(), text.top()), 0);
-    }
-
-    private Stream<Box> windows() {
-        return IntStream.range(0, tiling.rows().count())
-                .boxed()
-                .flatMap(row ->
-                        IntStream.range(0, tiling.columns().count()).mapToObj(column -> tiling.window(column, row)));
+                .flatMap(item -> (item instanceof Label label
+                                ? tiling.shown(label.box(), window).map(by -> label.moved(by.x(), by.y()))
+                                : Optional.of(item))
+                        .stream());
     }
 
     /** Lines are in a window only where one of their stretches is. */
@@ -210,6 +187,13 @@ final class TiledPicture {
         return segment.box().near(window, 0)
                 && (segment instanceof Arc
                         || Boxes.crosses(window.grown(Tolerance.TOUCHING), segment.from(), segment.to()));
+    }
+
+    /** What no other window shows of a window; about its middle where its neighbors together show all of it. */
+    private Box own(int column, int row) {
+        Seams.Span across = tiling.columns().own(column);
+        Seams.Span up = tiling.rows().own(tiling.rows().count() - 1 - row);
+        return new Box(across.from(), up.from(), across.to(), up.to());
     }
 
     private PaperPage page(int column, int row, int number) {
@@ -293,11 +277,12 @@ final class TiledPicture {
         Box whole = Box.around(windows);
         double by = Math.min(1, Math.min(PLAN_WIDE / whole.width(), high / whole.height()));
         List<SceneItem> items = new ArrayList<>(Shrunk.edges(leaves, whole, by));
+        windows.forEach(window ->
+                items.add(new Path(Outline.rectangle(Scale.of(window, by)).segments(), true, LineStyle.DIMENSION)));
         int number = 0;
-        for (Box window : windows) {
+        for (List<Integer> place : parts.keySet()) {
             number++;
-            Box box = Scale.of(window, by);
-            items.add(new Path(Outline.rectangle(box).segments(), true, LineStyle.DIMENSION));
+            Box box = Scale.of(own(place.get(0), place.get(1)), by);
             double size =
                     Math.max(Drafting.SMALLEST, Math.min(Drafting.TITLE, 0.5 * Math.min(box.width(), box.height())));
             Label label = Label.centered(frame.measure(), String.valueOf(number), box.middle(), size, false);

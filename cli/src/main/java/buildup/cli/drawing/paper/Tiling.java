@@ -1,13 +1,14 @@
 package buildup.cli.drawing.paper;
 
 import buildup.cli.scene.Boxes;
-import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import java.util.ArrayList;
-import java.util.Comparator;
+import buildup.profiles.outline.Tolerance;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A picture cut into windows of one size, in columns and rows, each lapping over the next. In of the picture.
@@ -22,12 +23,6 @@ record Tiling(Seams columns, Seams rows, Drawn drawn) {
 
     /** Half the arms of a cross. */
     static final double ARM = 0.16;
-
-    /** The places in a lap at which a cross is tried, from its middle out; shares of what its arms leave. */
-    private static final List<Double> TRIED = List.of(0.5, 0.375, 0.625, 0.25, 0.75, 0.125, 0.875, 0.0, 1.0);
-
-    /** What it costs a cross to lie on a text, in lines that it could lie on. */
-    private static final long TEXT = 1000;
 
     /**
      * What a picture holds.
@@ -78,9 +73,9 @@ record Tiling(Seams columns, Seams rows, Drawn drawn) {
     /** The first one whose crosses lie on the fewest texts. */
     private static Tiling clearest(Tiling first, List<Tiling> others) {
         Tiling best = first;
-        long fewest = best.crosses().hits(best.drawn.texts());
+        long fewest = best.crosses().hits();
         for (int i = 0; i < others.size() && fewest > 0; i++) {
-            long hits = others.get(i).crosses().hits(best.drawn.texts());
+            long hits = others.get(i).crosses().hits();
             if (hits < fewest) {
                 fewest = hits;
                 best = others.get(i);
@@ -102,103 +97,56 @@ record Tiling(Seams columns, Seams rows, Drawn drawn) {
     }
 
     /**
-     * The crosses of all windows, by their place across and from below up: two windows side by side share two of them, where
-     * they lap. None lies on a text where there is another place for it.
+     * How far a text is moved to be read in a window; empty where it is not in it. It is whole there or not at all, since the
+     * rest of a cut figure reads as another figure. One that no window holds whole is moved into the window that holds its
+     * middle; only one that is longer than a window goes over several.
      */
+    Optional<Point> shown(Box text, Box window) {
+        if (whole(text, window) || text.width() > window.width() || text.height() > window.height()) {
+            return Optional.of(Point.ORIGIN);
+        }
+        if (windows().anyMatch(other -> whole(text, other))) {
+            return Optional.empty();
+        }
+        return windows()
+                .filter(other -> other.holds(text.middle(), 0))
+                .findFirst()
+                .filter(window::equals)
+                .map(home -> new Point(
+                        into(text.back(), text.face(), home.back(), home.face()),
+                        into(text.bottom(), text.top(), home.bottom(), home.top())));
+    }
+
+    /** How far a length is moved to lie within another. */
+    private static double into(double from, double to, double low, double high) {
+        return Math.max(0, low - from) - Math.max(0, to - high);
+    }
+
+    private static boolean whole(Box text, Box window) {
+        return window.grown(Tolerance.SNAP).holds(new Point(text.back(), text.bottom()), 0)
+                && window.grown(Tolerance.SNAP).holds(new Point(text.face(), text.top()), 0);
+    }
+
+    private Stream<Box> windows() {
+        return IntStream.range(0, rows.count())
+                .boxed()
+                .flatMap(row -> IntStream.range(0, columns.count()).mapToObj(column -> window(column, row)));
+    }
+
+    /** The texts that are read in a window, where they stand there. */
+    List<Box> texts(Box window) {
+        return drawn.texts().stream()
+                .filter(text -> Boxes.overlap(text, window))
+                .flatMap(text -> shown(text, window).map(by -> moved(text, by)).stream())
+                .toList();
+    }
+
+    private static Box moved(Box text, Point by) {
+        return new Box(text.back() + by.x(), text.bottom() + by.y(), text.face() + by.x(), text.top() + by.y());
+    }
+
+    /** The crosses by which the windows are laid together. */
     Crosses crosses() {
-        List<Double> across = middles(columns);
-        List<Double> up = middles(rows);
-        // a second look, since the first was at crosses that have moved since
-        for (int round = 0; round < 2; round++) {
-            for (int i = 0; i < across.size(); i++) {
-                across.set(i, best(columns, i, up, true));
-            }
-            for (int i = 0; i < up.size(); i++) {
-                up.set(i, best(rows, i, across, false));
-            }
-        }
-        return new Crosses(across, up);
-    }
-
-    private static List<Double> middles(Seams seams) {
-        List<Double> middles = new ArrayList<>();
-        for (int i = 0; i <= seams.count(); i++) {
-            middles.add(place(seams.lap(i), TRIED.get(0)));
-        }
-        return middles;
-    }
-
-    private static double place(Seams.Span lap, double share) {
-        return lap.from() + ARM + share * (lap.to() - lap.from() - 2 * ARM);
-    }
-
-    private double best(Seams seams, int lap, List<Double> others, boolean across) {
-        double best = place(seams.lap(lap), TRIED.get(0));
-        long fewest = Long.MAX_VALUE;
-        for (double share : TRIED) {
-            double at = place(seams.lap(lap), share);
-            Crosses tried = across ? new Crosses(List.of(at), others) : new Crosses(others, List.of(at));
-            long hit = TEXT * tried.hits(drawn.texts()) + tried.lines(drawn.lines());
-            if (hit < fewest) {
-                fewest = hit;
-                best = at;
-            }
-        }
-        return best;
-    }
-
-    /**
-     * Where crosses stand.
-     *
-     * @param across one more than there are columns
-     * @param up one more than there are rows, the lowest first
-     */
-    record Crosses(List<Double> across, List<Double> up) {
-        Crosses {
-            across = List.copyOf(across);
-            up = List.copyOf(up);
-        }
-
-        /** How often one of them lies on a text. */
-        long hits(List<Box> texts) {
-            long hits = 0;
-            for (double x : across) {
-                for (double y : up) {
-                    Box cross = new Box(x, y, x, y).grown(ARM);
-                    hits += texts.stream()
-                            .filter(text -> Boxes.overlap(text, cross))
-                            .count();
-                }
-            }
-            return hits;
-        }
-
-        /** How many lines pass through them. */
-        private long lines(List<Segment> lines) {
-            long passing = 0;
-            for (double x : across) {
-                for (double y : up) {
-                    Box ring = new Box(x, y, x, y).grown(ARM);
-                    passing += lines.stream()
-                            .filter(line -> line.box().near(ring, 0)
-                                    && (line instanceof Arc || Boxes.crosses(ring, line.from(), line.to())))
-                            .count();
-                }
-            }
-            return passing;
-        }
-
-        /** The four of a window, rows from the top down. */
-        List<Point> of(int column, int row) {
-            int below = up.size() - 2 - row;
-            List<Point> four = new ArrayList<>();
-            for (int i = 0; i < 2; i++) {
-                for (int k = 0; k < 2; k++) {
-                    four.add(new Point(across.get(column + i), up.get(below + k)));
-                }
-            }
-            four.sort(Comparator.comparingDouble(Point::x).thenComparingDouble(Point::y));
-            return four;
-        }
+        return Crosses.of(this);
     }
 }

@@ -257,6 +257,11 @@ public final class PageFlow {
         return -y + high <= height;
     }
 
+    /** How much is free on the page. */
+    public double left() {
+        return height + y;
+    }
+
     private void turn() {
         pages.add(new ArrayList<>());
         y = 0;

@@ -3,6 +3,7 @@ package buildup.cli.drawing.paper;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.cli.scene.Boxes;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
@@ -40,7 +41,7 @@ class TilingTest {
     @CsvSource({"0, 0, 1, 0", "0, 0, 0, 1"})
     void neighbors_share_two_crosses(int column, int row, int other, int below) {
         Tiling tiling = Tiling.of(new Box(0, 0, 14, 16), 7.4, 8.75, Tiling.Drawn.NOTHING);
-        Tiling.Crosses crosses = tiling.crosses();
+        Crosses crosses = tiling.crosses();
         assertThat(crosses.of(column, row))
                 .hasSize(4)
                 .filteredOn(cross -> crosses.of(other, below).stream().anyMatch(same -> same.near(cross, 1e-9)))
@@ -81,6 +82,46 @@ class TilingTest {
         Box all = windows.get(0).with(windows.get(windows.size() - 1)).grown(1e-9);
         assertThat(all.holds(new Point(whole.back(), whole.bottom()), 0)).isTrue();
         assertThat(all.holds(new Point(whole.face(), whole.top()), 0)).isTrue();
+    }
+
+    /** Rows of long texts one under another at the head of a picture, as names stand over lines that leave it. */
+    @ParameterizedTest
+    @CsvSource({"9, 8, 2, 4", "14, 8, 5, 3", "20, 8, 3, 6", "14, 16, 6, 5", "8, 20, 4, 3"})
+    void no_cross_lies_on_a_text_of_a_part_that_bears_it(double wide, double high, int rows, double text) {
+        List<Box> texts = new ArrayList<>();
+        for (int row = 0; row < rows; row++) {
+            for (double back = 0.3 * row; back + text < wide; back += text + 0.1) {
+                texts.add(new Box(back, high - 0.21 * row - 0.14, back + text, high - 0.21 * row));
+            }
+        }
+        Tiling tiling = Tiling.of(new Box(0, 0, wide, high), 7.4, 8.75, new Tiling.Drawn(texts, List.of()));
+        for (int row = 0; row < tiling.rows().count(); row++) {
+            for (int column = 0; column < tiling.columns().count(); column++) {
+                Box window = tiling.window(column, row);
+                List<Box> read = tiling.texts(window);
+                assertThat(tiling.crosses().of(column, row)).allSatisfy(cross -> {
+                    assertThat(window.grown(-Tiling.ARM + 1e-9).holds(cross, 0)).isTrue();
+                    assertThat(read)
+                            .noneMatch(one ->
+                                    Boxes.overlap(one, Box.of(cross, cross).grown(Tiling.ARM)));
+                });
+            }
+        }
+    }
+
+    /** However far they lap: the middles of what each shows alone rise, each in its own window. */
+    @Test
+    void windows_that_lap_far_are_told_apart_on_a_plan() {
+        Seams seams = new Seams(List.of(0.0, 2.0, 4.5, 10.0), 7.4);
+        double last = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < seams.count(); i++) {
+            Seams.Span own = seams.own(i);
+            double middle = (own.from() + own.to()) / 2;
+            assertThat(middle)
+                    .isBetween(seams.starts().get(i), seams.starts().get(i) + seams.window())
+                    .isGreaterThan(last + 1);
+            last = middle;
+        }
     }
 
     @Test
