@@ -108,6 +108,10 @@ final class CureTrial {
         if (!tried) {
             return notice;
         }
+        Optional<Cure> byHand = notice.byHand();
+        if (byHand.isPresent()) {
+            return notice.cure(byHand.get());
+        }
         return notice.cure(against.map(worse -> FrontNotices.CURE_BRINGS
                         .with("cure", notice.cure().orElseThrow())
                         .with("worse", worse.sentence()))

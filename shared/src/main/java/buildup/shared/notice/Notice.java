@@ -113,6 +113,14 @@ public record Notice(
                 .toList();
     }
 
+    /** A way out, behind those that change the document, that only a person can go. */
+    public Optional<Cure> byHand() {
+        return ownCure.stream()
+                .flatMap(cure -> cure.others().stream())
+                .filter(cure -> cure.changes().isEmpty())
+                .findFirst();
+    }
+
     /** The cure as changes of the document; none where a person has to decide. */
     public List<Change> changes() {
         return ownCure.map(Cure::changes).orElse(List.of());

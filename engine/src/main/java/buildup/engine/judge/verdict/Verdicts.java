@@ -6,6 +6,7 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -76,7 +77,8 @@ public final class Verdicts {
     }
 
     /** A problem decides; what else is wrong is counted. */
-    private static Ruling wrong(Topic topic, List<Notice> problems) {
+    private static Ruling wrong(Topic topic, List<Notice> found) {
+        List<Notice> problems = worstFirst(topic, found);
         Notice worst = problems.get(0);
         Set<String> others = new LinkedHashSet<>();
         problems.stream().skip(1).flatMap(notice -> notice.piece().stream()).forEach(others::add);
@@ -97,6 +99,17 @@ public final class Verdicts {
                 .map(cure -> worst.changes().isEmpty() ? cure : VerdictWords.TRIED.with("cure", cure))
                 .map(ruling::cure)
                 .orElse(ruling);
+    }
+
+    /** What lacks room lacks it by an amount, and what lacks most decides; elsewhere the order of the questions does. */
+    private static List<Notice> worstFirst(Topic topic, List<Notice> problems) {
+        if (topic != Topic.FITS && topic != Topic.FIRE) {
+            return problems;
+        }
+        return problems.stream()
+                .sorted(Comparator.comparingDouble(
+                        notice -> -notice.amount().map(Figure::amount).orElse(0.0)))
+                .toList();
     }
 
     private List<Verdict.NotAsked> notAsked() {

@@ -1,5 +1,6 @@
 package buildup.engine.room.surface;
 
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
 
@@ -10,12 +11,17 @@ final class SurfaceNotices {
     static final Kind CEILING_TOO_LOW = CEILING_CODE.problem(
             "'{piece}' on '{stretch}': the ceiling comes down {amount} into it, most at {along} along, over a length of"
                     + " {over}.",
+            "");
+    static final Phrase LOWER = Phrase.of(
             "Lower the stack by {by} and close what stays open by a strip, or scribe its top to the ceiling.");
+    static final Phrase SCRIBE_TOP = Phrase.of("Scribe its top to the ceiling.");
     private static final Code FLOOR_CODE =
             Code.of("floor-too-high", "The floor, as measured along a stretch, rises into the stack.");
     static final Kind FLOOR_TOO_HIGH = FLOOR_CODE.problem(
             "'{piece}' on '{stretch}': the floor rises {amount} into it, most at {along} along, over a length of {over}.",
-            "Raise the stack by {by}, or scribe its bottom to the floor.");
+            "");
+    static final Phrase RAISE = Phrase.of("Raise the stack by {by}, or scribe its bottom to the floor.");
+    static final Phrase SCRIBE_BOTTOM = Phrase.of("Scribe its bottom to the floor.");
     private static final Code WALL_CODE =
             Code.of("wall-stands-out", "A wall, as measured along a stretch, stands out into what is to lie on it.");
     static final Kind WALL_HUMPS = WALL_CODE.note(

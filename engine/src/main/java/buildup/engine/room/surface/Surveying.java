@@ -9,17 +9,24 @@ import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Frame;
 import buildup.engine.room.run.Job;
+import buildup.engine.section.compose.Mending;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
+import buildup.shared.notice.Cure;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** Asks what the room as it was measured leaves along the runs of a job. */
 public final class Surveying {
@@ -85,7 +92,7 @@ public final class Surveying {
                 }
             }
         }
-        gaps.stream().filter(GapAlong::clashes).filter(Surveying::isTold).forEach(this::clash);
+        clashes();
     }
 
     /**
@@ -170,17 +177,56 @@ public final class Surveying {
         return gap.surface() != Surface.WALL || -gap.least().amount() >= LEAST_HUMP;
     }
 
-    private void clash(GapAlong gap) {
-        Figure over = Figure.atLeast(-gap.least().amount());
-        notices.add((gap.surface() == Surface.CEILING
+    /** Every clash, the deepest first: what clears that one clears them all. */
+    private void clashes() {
+        List<GapAlong> deepest = gaps.stream()
+                .filter(GapAlong::clashes)
+                .filter(Surveying::isTold)
+                .sorted(Comparator.comparingDouble(gap -> gap.least().amount()))
+                .toList();
+        Set<Surface> begun = EnumSet.noneOf(Surface.class);
+        boolean pinched = Stream.of(Surface.CEILING, Surface.FLOOR)
+                .allMatch(surface -> deepest.stream().anyMatch(gap -> gap.surface() == surface));
+        for (GapAlong gap : deepest) {
+            Notice clash = clash(gap);
+            if (gap.surface() == Surface.WALL) {
+                notices.add(clash);
+                continue;
+            }
+            Cure scribe = Cure.of(
+                    gap.surface() == Surface.CEILING ? SurfaceNotices.SCRIBE_TOP : SurfaceNotices.SCRIBE_BOTTOM);
+            Optional<Cure> moved = begun.add(gap.surface()) && !pinched
+                    ? moved(gap).map(cure -> cure.or(List.of(scribe)))
+                    : Optional.empty();
+            notices.add(clash.cure(moved.orElse(scribe)));
+        }
+    }
+
+    /** The whole stack moved clear of the surface. */
+    private Optional<Cure> moved(GapAlong gap) {
+        Figure by = by(gap);
+        double up = (gap.surface() == Surface.CEILING ? -1 : 1) * by.amount();
+        return Mending.of(section.stack())
+                .wholeMoved(Axis.UP, up, by)
+                .map(mending -> new Cure(
+                        gap.surface() == Surface.CEILING ? SurfaceNotices.LOWER : SurfaceNotices.RAISE,
+                        mending.changes()));
+    }
+
+    private static Figure by(GapAlong gap) {
+        return Figure.atLeast(-gap.least().amount());
+    }
+
+    private static Notice clash(GapAlong gap) {
+        return (gap.surface() == Surface.CEILING
                         ? SurfaceNotices.CEILING_TOO_LOW
                         : gap.surface() == Surface.FLOOR ? SurfaceNotices.FLOOR_TOO_HIGH : SurfaceNotices.WALL_HUMPS)
                 .with("stretch", gap.stretch())
                 .with("along", Figure.length(gap.least().along()))
-                .with("by", over)
+                .with("by", by(gap))
                 .with("over", Figure.length(gap.gap().lengthBelow()))
                 .at(gap.mark())
                 .of(gap.fit().course().name())
-                .amount(Figure.length(-gap.least().amount())));
+                .amount(Figure.length(-gap.least().amount()));
     }
 }

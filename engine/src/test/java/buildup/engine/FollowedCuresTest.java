@@ -1,0 +1,119 @@
+package buildup.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.engine.judge.verdict.Ruling;
+import buildup.engine.judge.verdict.Topic;
+import buildup.shared.document.edit.Editor;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
+import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.Notices;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What the verdict offers is typed into the document, and the verdict is asked again. */
+class FollowedCuresTest {
+    private static final String HALL = "    left: die\n    right: die\n    stretches:\n";
+
+    private static String base(String space, String... stretches) {
+        return "wood: check-wood\nspace: " + space + "\npieces:\n"
+                + "  - { name: base, profile: board 3/4 x 5-1/2, back: wall, bottom: floor }\n"
+                + "plan:\n  - name: hall\n" + HALL + "      - " + String.join("\n      - ", stretches) + "\n";
+    }
+
+    private static Ruling row(String yaml, Topic topic) {
+        return Answered.sound(yaml).verdict().rulings().stream()
+                .filter(ruling -> ruling.topic() == topic)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String because(String yaml, Topic topic) {
+        return new FigurePrinter(Answered.of(yaml).unit())
+                .print(row(yaml, topic).because());
+    }
+
+    private static String cure(String yaml, Topic topic) {
+        return row(yaml, topic)
+                .cure()
+                .map(new FigurePrinter(Answered.of(yaml).unit())::print)
+                .orElse("");
+    }
+
+    private static List<Notice> problems(String yaml, String code) {
+        return Answered.of(yaml).notices().stream()
+                .filter(notice ->
+                        notice.level() == Level.PROBLEM && notice.code().equals(code))
+                .toList();
+    }
+
+    /** The document once the first cure of that problem stands in it. */
+    private static String followed(String yaml, String code) {
+        Notice first = problems(yaml, code).get(0);
+        Notices unable = new Notices();
+        Optional<String> edited = Editor.edit(
+                "stack.yaml", yaml, NoticeWords.in(Answered.of(yaml).unit()).edits(first), unable);
+        assertThat(unable.sorted()).isEmpty();
+        return edited.orElseThrow();
+    }
+
+    @Test
+    void the_worst_hump_decides_and_what_clears_it_clears_every_other() {
+        String humps = base(
+                "{ floor: 0, wall: { solid: yes } }",
+                "{ name: small, length: 100, corner: inside 90, floor: [[0, 0], [50, 1/16], [100, 0]] }",
+                "{ name: big, length: 100, corner: inside 90, floor: [[0, 0], [50, 1/2], [100, 0]] }",
+                "{ name: middling, length: 100, floor: [[0, 0], [50, 5/16], [100, 0]] }");
+        assertThat(because(humps, Topic.FITS)).startsWith("'base' on 'big': the floor rises 1/2 into it");
+        assertThat(cure(humps, Topic.FITS)).startsWith("Raise the stack by 1/2, or scribe");
+        assertThat(problems(humps, "floor-too-high"))
+                .extracting(notice -> notice.amount().orElseThrow().amount())
+                .containsExactly(0.5, 0.3125, 0.0625);
+        assertThat(problems(followed(humps, "floor-too-high"), "floor-too-high"))
+                .isEmpty();
+    }
+
+    @Test
+    void a_metric_hump_is_cleared_by_whole_millimeters() {
+        String sags =
+                "units: mm\nwood: check-wood\nspace: { floor: -2400, ceiling: 100, wall: { solid: yes } }\npieces:\n"
+                        + "  - { name: frieze, profile: board 18 x 100, back: wall, top: ceiling }\nplan:\n  - name: hall\n"
+                        + HALL
+                        + "      - { name: small, length: 2500, corner: inside 90, ceiling: [[0, 100], [1200, 98], [2500, 100]] }\n"
+                        + "      - { name: big, length: 2500, ceiling: [[0, 100], [1200, 85.4], [2500, 100]] }\n";
+        assertThat(cure(sags, Topic.FITS)).startsWith("Lower the stack by 15 mm ");
+        assertThat(problems(followed(sags, "ceiling-too-low"), "ceiling-too-low"))
+                .isEmpty();
+    }
+
+    @Test
+    void a_stack_between_two_humps_is_scribed_for_it_has_nowhere_to_go() {
+        String pinched = base(
+                "{ floor: 0, ceiling: 5-1/2, wall: { solid: yes } }",
+                "{ name: one, length: 100, floor: [[0, 0], [50, 1/4], [100, 0]], ceiling: [[0, 5-1/2], [50, 5-3/8], [100,"
+                        + " 5-1/2]] }");
+        assertThat(cure(pinched, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
+        String low = base(
+                "{ floor: 0, ceiling: 5-1/2, wall: { solid: yes } }",
+                "{ name: one, length: 100, floor: [[0, 0], [50, 1/4], [100, 0]] }");
+        assertThat(cure(low, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
+    }
+
+    @Test
+    void a_stack_is_not_raised_off_what_carries_it() {
+        String shoe = base(
+                        "{ floor: 0, wall: { solid: yes } }", "{ name: one, length: 100, floor: [[0, 0], [100, 1/4]] }")
+                .replace(
+                        "bottom: floor }\n",
+                        "bottom: floor + 3/8 }\n"
+                                + "  - { name: shoe, profile: board 1/2 x 3/4, back: base.face, bottom: floor }\n"
+                                + "fastenings:\n"
+                                + "  - { name: bn, piece: base, use: 15 ga x 2-1/2, at: { up: 2 } }\n"
+                                + "  - { name: sn, piece: shoe, use: 18 ga x 1-1/4, at: { up: 3/8 } }\n");
+        assertThat(because(shoe, Topic.FITS)).startsWith("'shoe' on 'one': the floor rises 1/4 into it");
+        assertThat(cure(shoe, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
+    }
+}
