@@ -7,6 +7,9 @@ import buildup.engine.hold.backing.Backings;
 import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.framing.Framed;
+import buildup.engine.hold.framing.Landed;
+import buildup.engine.hold.framing.Landing;
+import buildup.engine.hold.framing.Landings;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Proposal;
 import buildup.engine.hold.order.Orders;
@@ -91,6 +94,7 @@ public final class Answers {
     private final LazyAnswer<PuttingUp> order;
     private final LazyAnswer<Optional<Job>> job;
     private final LazyAnswer<Surfaced> surfaces;
+    private final LazyAnswer<List<Landing>> landings;
     private final LazyAnswer<Framed> framing;
     private final LazyAnswer<List<Cope>> copes;
     private final LazyAnswer<Purchases> purchases;
@@ -148,8 +152,8 @@ public final class Answers {
         this.proposals = new LazyAnswer<>(notices -> blocks.nailing() && trial.isPresent()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
                 : List.of());
-        this.support = new LazyAnswer<>(notices ->
-                Supports.of(section.answer(), blocks.loads(), fixed.answer(), blocks.friction(), places(), notices));
+        this.support = new LazyAnswer<>(notices -> Supports.of(
+                section.answer(), blocks.loads(), fixed.answer(), landed(), blocks.friction(), places(), notices));
         this.pulls = new LazyAnswer<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
         this.order = new LazyAnswer<>(
                 notices -> Orders.of(section.answer(), blocks.bench(), fixed.answer(), catalog, notices));
@@ -158,8 +162,10 @@ public final class Answers {
                 : Optional.of(Runs.of(section.answer(), blocks.plan(), notices)));
         this.surfaces = new LazyAnswer<>(notices -> Surveying.of(section.answer(), job.answer(), notices));
         this.copes = new LazyAnswer<>(notices -> Copes.of(section.answer(), job.answer(), notices));
+        this.landings =
+                new LazyAnswer<>(notices -> Landings.of(section.answer(), fixed.answer(), job.answer(), notices));
         this.framing = new LazyAnswer<>(
-                notices -> Framed.of(section.answer(), fixed.answer(), proposals.answer(), job.answer(), notices));
+                notices -> Framed.of(section.answer(), landings.answer(), proposals.answer(), job.answer()));
         this.purchases = new LazyAnswer<>(notices -> Purchases.of(
                 section.answer(),
                 blocks.supplies(),
@@ -282,6 +288,11 @@ public final class Answers {
     /** One for each fastening of the document. */
     public List<Fixed> fixed() {
         return fixed.answer();
+    }
+
+    /** The rows as they hold where some of their nails go between the studs of the plan. */
+    private List<Landed> landed() {
+        return Landed.of(section.answer(), fixed.answer(), landings.answer());
     }
 
     /** Places where its pieces could be fastened; none unless the document speaks of fastenings. */
@@ -452,7 +463,7 @@ public final class Answers {
         asked.put(Question.FIXING, List.of(fixed));
         asked.put(Question.SUPPORT, List.of(support, pulls));
         asked.put(Question.ORDER, List.of(order));
-        asked.put(Question.RUN, List.of(job, surfaces, framing, copes));
+        asked.put(Question.RUN, List.of(job, surfaces, landings, framing, copes));
         asked.put(Question.BUYING, List.of(purchases));
         asked.put(Question.SEASON, List.of(year));
         asked.put(Question.TOLERANCE, List.of(errors));

@@ -139,6 +139,7 @@ public class ComposeBench {
                 held,
                 loads,
                 fixed,
+                List.of(),
                 OptionalDouble.empty(),
                 Optional.of(new Places(held, List.of(), List.of(), catalog)),
                 notices);

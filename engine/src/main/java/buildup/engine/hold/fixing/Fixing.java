@@ -1,8 +1,10 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
+import buildup.engine.hold.nail.Drive;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Joint;
 import buildup.engine.hold.nail.Proposal;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
@@ -13,6 +15,7 @@ import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Asks what nails and screws do in a section. Reads its own block of the document, {@code fastenings:}. */
 public final class Fixing {
@@ -59,6 +62,26 @@ public final class Fixing {
         Collisions.say(all, notices);
         UpperEdges.say(nailing, all, notices);
         return List.copyOf(all);
+    }
+
+    /**
+     * A row of which only a share of the nails meets framing behind the wall: those hold as they do there, the others by
+     * the pieces before it alone.
+     *
+     * @param share of its nails, 0 to 1
+     */
+    public static Fixed landed(Section section, Fixed row, double share) {
+        Timber timber = new Timber(section);
+        Drive between = row.drive();
+        for (int body : row.drive().held()) {
+            between = timber.wall(body) ? between.looseIn(body) : between;
+        }
+        Holding loose = new Holding(timber, row.fastening(), between);
+        Stream<Joint> landing = row.joints().stream().map(joint -> joint.of(share));
+        Stream<Joint> missing = loose.joints(loose.grips()).stream().map(joint -> joint.of(1 - share));
+        return row.with(Stream.concat(landing, missing)
+                .filter(joint -> joint.perFoot() > 0)
+                .toList());
     }
 
     /**

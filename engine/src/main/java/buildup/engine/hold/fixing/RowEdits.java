@@ -12,10 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Ways out for one row of fastenings, each in words and as what a person changes in the document. */
-final class RowEdits {
+public final class RowEdits {
     private final Fastening row;
 
-    RowEdits(Fastening row) {
+    public RowEdits(Fastening row) {
         this.row = row;
     }
 
@@ -76,6 +76,16 @@ final class RowEdits {
             changes.add(use(cut));
         }
         return new Cure(words, changes);
+    }
+
+    /** Where its first stands, and how far apart they are, in. */
+    public List<Change> setOut(double first, double spacing) {
+        return List.of(change("first", size(first)), change("spacing", size(spacing)));
+    }
+
+    /** How far apart they are, in; each stretch begins it where it lands. */
+    public List<Change> spaced(double spacing) {
+        return List.of(change("spacing", size(spacing)));
     }
 
     /** Begun elsewhere along the run. */

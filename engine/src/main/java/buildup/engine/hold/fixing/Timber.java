@@ -78,7 +78,7 @@ final class Timber {
         return standing.get(number) || number <= step;
     }
 
-    private boolean wall(int number) {
+    boolean wall(int number) {
         return !body(number).piece() && body(number).name().equals("wall");
     }
 

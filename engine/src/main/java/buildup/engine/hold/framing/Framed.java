@@ -25,18 +25,18 @@ public record Framed(List<Landing> landings, List<Landing> proposed, List<Backin
         blocks = List.copyOf(blocks);
     }
 
-    /** Asks for the rows of the document, for those that were proposed, and for blocks; says which rows miss. */
-    public static Framed of(
-            Section section, List<Fixed> fixed, List<Proposal> proposals, Optional<Job> job, Notices notices) {
+    /**
+     * Asks for rows that were proposed, and for blocks.
+     *
+     * @param landings of the rows of the document
+     */
+    public static Framed of(Section section, List<Landing> landings, List<Proposal> proposals, Optional<Job> job) {
         List<Fixed> best = new ArrayList<>();
         Set<Integer> seen = new HashSet<>();
         proposals.stream()
                 .map(Proposal::fixed)
                 .filter(one -> seen.add(one.piece()))
                 .forEach(best::add);
-        return new Framed(
-                Landings.of(section, fixed, job, notices),
-                Landings.of(section, best, job, new Notices()),
-                Blocking.of(section, job));
+        return new Framed(landings, Landings.of(section, best, job, new Notices()), Blocking.of(section, job));
     }
 }

@@ -12,6 +12,12 @@ final class FramingNotices {
             "'{piece}' on '{stretch}': row '{row}' misses the {framing} in {misses} of {of} places, at {places}{more}.",
             "");
     static final Phrase SET_OUT = Phrase.of("Set it out with 'first: {first}' and 'spacing: {spacing}'.");
+    static final Phrase SPACE = Phrase.of("Set it out with 'spacing: {spacing}'; each stretch then begins on a stud.");
+    static final Phrase FREE =
+            Phrase.of("Set it out with 'first: 0' and 'spacing: {spacing}'; each stretch then begins on a stud.");
+    static final Phrase SET_OUT_ROWS = Phrase.of("Set out {rows}.");
+    static final Phrase FREE_ROWS = Phrase.of("Set out {rows}; each stretch then begins on a stud.");
+    static final Phrase SET_OUT_ROW = Phrase.of("'{row}' with 'first: {first}' and 'spacing: {spacing}'");
     static final Phrase LEAVE_OUT = Phrase.of("Set it out with 'first: {first}' and 'spacing: {spacing}'; or leave"
             + " 'first:' out, and each stretch is set out by itself.");
     static final Phrase BLOCK_BETWEEN = Phrase.of("Add blocking between them, or nail where they are.");

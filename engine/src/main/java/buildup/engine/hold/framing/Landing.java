@@ -70,6 +70,11 @@ public record Landing(
                 run, stretch, fixed, into, set, first, places, misses, off, between, OptionalDouble.of(bites), best);
     }
 
+    /** How large a share of its nails meets framing, 0 to 1. */
+    public double share() {
+        return places.isEmpty() ? 1 : (double) landed() / places.size();
+    }
+
     /** How many meet framing. */
     public int landed() {
         return places.size() - misses.size();

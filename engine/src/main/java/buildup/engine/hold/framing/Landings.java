@@ -297,9 +297,6 @@ public final class Landings {
     private void say(Landing landing) {
         List<Figure> named =
                 landing.misses().stream().limit(MOST_NAMED).map(Figure::length).toList();
-        boolean all = landing.best().misses() == 0;
-        boolean ownSpacing =
-                Math.abs(landing.best().spacing() - landing.fixed().fastening().spacing()) <= Tolerance.COINCIDENT;
         notices.add(FramingNotices.MISSES
                 .with("row", landing.fixed().fastening().name())
                 .with("stretch", landing.stretch())
@@ -311,15 +308,6 @@ public final class Landings {
                 .at(landing.fixed().fastening().mark())
                 .of(section.name(landing.fixed().piece()))
                 .amount(Figure.length(landing.off()))
-                .cure(
-                        all
-                                ? (landing.set() && ownSpacing ? FramingNotices.LEAVE_OUT : FramingNotices.SET_OUT)
-                                        .with(
-                                                "first",
-                                                Figure.length(landing.best().first()))
-                                        .with(
-                                                "spacing",
-                                                Figure.length(landing.best().spacing()))
-                                : FramingNotices.BLOCK_BETWEEN));
+                .cure(LandingCures.of(landing)));
     }
 }

@@ -56,6 +56,16 @@ public record Drive(Point head, Point way, double length, List<Crossing> crossin
         return new Drive(head, way, shorter, met, Optional.empty());
     }
 
+    /** The same where one body holds nothing: a nail through a wall between its studs. */
+    public Drive looseIn(int body) {
+        List<Crossing> met = crossings.stream()
+                .map(crossing -> crossing.body().orElse(-1) == body
+                        ? new Crossing(crossing.body(), Crossing.Stuff.COVERING, crossing.from(), crossing.to())
+                        : crossing)
+                .toList();
+        return new Drive(head, way, length, met, breakOut);
+    }
+
     /** What the point ends in; absent when it ends in the open. */
     public Optional<Crossing> last() {
         return breakOut.isPresent() || crossings.isEmpty()

@@ -35,6 +35,11 @@ public record Fixed(
         checks = List.copyOf(checks);
     }
 
+    /** The same row, held together by other joints. */
+    public Fixed with(List<Joint> others) {
+        return new Fixed(fastening, piece, after, drive, grips, others, checks, edge, slant, hiding, reach);
+    }
+
     /** Where the head of the nail sits, in. */
     public Point head() {
         return drive.head();

@@ -36,6 +36,11 @@ public record Joint(
         across = List.copyOf(across);
     }
 
+    /** The same of so large a share of the row's nails. */
+    public Joint of(double share) {
+        return new Joint(near, far, gap, bite, withdrawal, head, lateral, otherLateral, slip, across, perFoot * share);
+    }
+
     /** Allowable pull apart along the nail: the weaker side. */
     public double pull() {
         return Math.min(withdrawal, head);

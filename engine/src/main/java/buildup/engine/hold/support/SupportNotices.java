@@ -28,6 +28,11 @@ final class SupportNotices {
             "The stack does not stand under its loads: {motion}.",
             "Fasten what moves, bring the load back, or take load off.");
 
+    /** {@code row}: of which so many land, {@code landed} of {@code of}, on {@code stretch}; {@code motion}: what falls. */
+    static final Kind FALLS_BETWEEN_STUDS = TIPS.problem(
+            "The stack does not stand on '{stretch}'{loads}: with {landed} of {of} of row '{row}' on a stud, {motion}.",
+            "");
+
     /** In place of the cure where rows of nails were looked for and none was found. */
     static final Phrase NO_ROW =
             Phrase.of("No single change cures this: no row of the fasteners listed holds it, and no block behind it.");

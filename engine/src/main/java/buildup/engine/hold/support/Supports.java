@@ -1,6 +1,7 @@
 package buildup.engine.hold.support;
 
 import buildup.engine.hold.fixing.Places;
+import buildup.engine.hold.framing.Landed;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.statics.Equilibrium;
 import buildup.engine.hold.statics.FirstToGive;
@@ -65,6 +66,7 @@ public final class Supports {
      *
      * @param wanted loads of the document
      * @param given rows of fastenings of the document, where they have a place
+     * @param landed the same where some of their nails go between studs: it has to stand there too
      * @param places where others could go; absent when nothing is to be proposed
      * @param notices told what falls and why
      */
@@ -72,12 +74,19 @@ public final class Supports {
             Section section,
             List<Loads.Wanted> wanted,
             List<Fixed> given,
+            List<Landed> landed,
             OptionalDouble friction,
             Optional<Places> places,
             Notices notices) {
         List<Load> loads = Loads.on(section, wanted, notices);
         Supports asked = new Supports(section, loads, Ties.of(given), friction);
         Support alone = asked.support(friction);
+        Optional<Support> between = alone.whole().answer() == Answer.NO
+                ? Optional.empty()
+                : BetweenStuds.worst(section, loads, landed, friction, notices);
+        if (between.isPresent()) {
+            return between.get();
+        }
         Support support =
                 places.map(search -> asked.proposed(alone, given, search)).orElse(alone);
         SupportFaults.say(section, support, places.map(search -> given), notices);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.catalog.Catalog;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
+import buildup.engine.hold.support.Support;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
@@ -64,6 +65,53 @@ class LandingsTest {
         // from 12 on every 16, the last at 140: the first twelve inches are the nearest to none, sixteen between two
         assertThat(row.between()).isCloseTo(16, EXACT);
         assertThat(said(answer)).isEmpty();
+    }
+
+    private static Support support(Answer answer) {
+        return answer.known().map(Answers::support).orElseThrow();
+    }
+
+    private static Answer hung(String first, String spacing, String studs) {
+        return answer("""
+                wood: red-oak
+                space: { floor: -90, wall: { covering: 1/2 } }
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 7-1/4, back: wall, bottom: datum }
+                fastenings:
+                  - { name: row, piece: frieze, use: 15 ga x 2-1/2, at: { up: 4 }, spacing: %s%s }
+                plan:
+                  - { name: run, left: die, right: die, stretches: [{ name: north, length: 144%s }] }
+                """.formatted(spacing, first.isEmpty() ? "" : ", first: " + first, studs));
+    }
+
+    @Test
+    void what_a_row_carries_shrinks_with_the_share_of_it_that_lands() {
+        // from 12 on every 12, 11 of them, on studs every 24: those at 24, 48, .. 120 land, which are 5
+        double all = support(hung("12", "12", "")).whole().times().orElseThrow();
+        double landed = support(hung("12", "12", ", studs: { every: 24, first: 24 }"))
+                .whole()
+                .times()
+                .orElseThrow();
+        assertThat(landed).isCloseTo(all * 5 / 11, within(1e-6));
+    }
+
+    @Test
+    void a_stack_does_not_stand_by_nails_that_go_between_the_studs() {
+        Answer answer = hung("", "10", ", studs: { every: 24, first: 24 }");
+        assertThat(support(answer).whole().answer()).isEqualTo(Support.Answer.NO);
+        Notice falls = answer.notices().stream()
+                .filter(notice -> notice.code().equals("tips"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(NoticeWords.INCHES.message(falls))
+                .isEqualTo("The stack does not stand on 'north': with 1 of 14 of row 'row' on a stud, frieze falls on"
+                        + " wall, 90 to floor.");
+        assertThat(NoticeWords.INCHES.cure(falls)).contains("Set it out with 'first: 24' and 'spacing: 24'.");
+        // as the cure says: half a nail a foot in place of 1.2
+        Answer cured = hung("24", "24", ", studs: { every: 24, first: 24 }");
+        double all = support(hung("", "10", "")).whole().times().orElseThrow();
+        assertThat(support(cured).whole().times().orElseThrow()).isCloseTo(all * 0.5 / 1.2, within(1e-6));
+        assertThat(said(cured)).isEmpty();
     }
 
     @Test
