@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
 /**
  * Tries the cures of problems before they are told. Each is put into the document as a person would type it, every
  * question is asked again, and it stands as told only if its problem is gone and no other has come; else the next way out
- * is tried; else it is said that no single change cures this, and what stands against the one that would.
+ * is tried; else it is said that none of those tried cures it, or what the first brings that would.
  *
  * <p>Nothing is asked where nothing is wrong; where much is, only the worst is tried. Whether the pieces can still be put
  * up in their order is asked last, of what passes all else: that search costs more than all other questions together.

@@ -23,7 +23,7 @@ public final class FrontNotices {
             "Add it, as 'stock: {{ sticks: [{{ of: 1x6, buy: [8', 12'] }] }'.");
 
     /** In place of a cure that brings something else. {@code cure}: it; {@code worse}: what it brings. */
-    static final Phrase CURE_BRINGS = Phrase.of("No single change cures this. {cure} But then: {worse}");
+    static final Phrase CURE_BRINGS = Phrase.of("{cure} That alone brings another problem: {worse}");
 
     private FrontNotices() {}
 }

@@ -16,7 +16,7 @@ public record Cure(Phrase words, List<Change> changes, List<Cure> others) {
     private static final int MOST_OTHERS = 2;
 
     /** Said where ways out were looked for and none helps. */
-    public static final Phrase NONE = Phrase.of("No single change cures this.");
+    public static final Phrase NONE = Phrase.of("None of the changes tried cures this.");
 
     /** Copies the lists. */
     public Cure {

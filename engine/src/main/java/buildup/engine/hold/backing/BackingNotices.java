@@ -13,7 +13,7 @@ final class BackingNotices {
 
     /** In place of the cure where nothing is near to pin it to, and nothing that stands to nail a block to. */
     static final Phrase NOTHING_NEAR = Phrase.of(
-            "No single change cures this: it can be pinned to no trim that is held, and nothing that stands is near enough for a"
+            "None of the changes tried cures this: it can be pinned to no trim that is held, and nothing that stands is near enough for a"
                     + " block.");
 
     private BackingNotices() {}

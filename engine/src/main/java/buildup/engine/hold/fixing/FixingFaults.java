@@ -259,7 +259,7 @@ final class FixingFaults {
     }
 
     private Stream<Cure> length(Spot spot, Fixed fixed) {
-        return cures.length(spot, fixed).map(edits(fixed)::length).stream();
+        return cures.length(spot, fixed).map(edits(fixed)::other).stream();
     }
 
     private Stream<Cure> tilt(Spot spot, Fixed fixed) {

@@ -159,22 +159,22 @@ final class FixingNotices {
 
     /** In place of cures, where ways out were looked for. */
     static final Phrase NO_WOOD_IN_REACH = Phrase.of(
-            "No single change cures this: longer will not help, and no place on its face has wood behind it.");
+            "None of the changes tried cures this: longer will not help, and no place on its face has wood behind it.");
 
     static final Phrase NOT_INSIDE =
-            Phrase.of("No single change cures this: no length, tilt or place on its face stays inside.");
+            Phrase.of("None of the changes tried cures this: no length, tilt or place on its face stays inside.");
 
-    static final Phrase NO_BITE =
-            Phrase.of("No single change cures this: no length, place or other fastener on the list bites enough.");
+    static final Phrase NO_BITE = Phrase.of(
+            "None of the changes tried cures this: no length, place or other fastener on the list bites enough.");
 
-    static final Phrase NOT_SHORT_OF_THE_FACE =
-            Phrase.of("No single change cures this: no length, place or tilt ends short of it and bites enough.");
+    static final Phrase NOT_SHORT_OF_THE_FACE = Phrase.of(
+            "None of the changes tried cures this: no length, place or tilt ends short of it and bites enough.");
 
-    static final Phrase ALL_NEAR_AN_EDGE =
-            Phrase.of("No single change cures this: no place on its face is far enough from all edges. Bore for it.");
+    static final Phrase ALL_NEAR_AN_EDGE = Phrase.of(
+            "None of the changes tried cures this: no place on its face is far enough from all edges. Bore for it.");
 
     static final Phrase NO_ROOM_FOR_THE_TOOL =
-            Phrase.of("No single change cures this: no tilt or place on its face gives the tool room.");
+            Phrase.of("None of the changes tried cures this: no tilt or place on its face gives the tool room.");
 
     private FixingNotices() {}
 }

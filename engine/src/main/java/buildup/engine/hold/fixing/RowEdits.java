@@ -19,15 +19,7 @@ public final class RowEdits {
         this.row = row;
     }
 
-    /** The same fastener in another length. */
-    Cure length(Fastener.Cut cut) {
-        return new Cure(
-                Phrase.of("Use {length}.")
-                        .with("length", Figure.length(cut.length().toInches())),
-                List.of(use(cut)));
-    }
-
-    /** Another fastener. */
+    /** Another fastener, or the same in another length. */
     Cure other(Fastener.Cut cut) {
         return new Cure(Phrase.of("Use {use}.").with("use", cut.phrase()), List.of(use(cut)));
     }

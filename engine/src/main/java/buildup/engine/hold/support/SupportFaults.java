@@ -5,7 +5,9 @@ import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
+import buildup.engine.section.compose.Mending;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Axis;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -23,6 +25,9 @@ import java.util.stream.Stream;
 
 /** Says what falls: each group that leans and that nothing keeps, and what moves without leaning. */
 final class SupportFaults {
+    /** So far inside its bearing a weight is brought, in: as near as a piece is set by hand; common practice, no source. */
+    private static final double WELL_ON = 1.0 / 8;
+
     private final Section section;
     private final Support support;
 
@@ -98,15 +103,30 @@ final class SupportFaults {
                 about(notice, balance.map(Balance::piece).orElse(first.pieces().get(0)));
         return row(motion)
                 .map(row -> told.cure(cure(row)))
-                .orElseGet(() -> searched.isPresent() ? told.cure(block(first)) : told);
+                .orElseGet(() -> searched.isPresent() ? told.cure(otherwise(first, balance)) : told);
     }
 
-    /** Where no row holds what falls, a block behind it may. */
-    private Cure block(Fall.Part falling) {
-        return Cure.firstOf(falling.pieces().stream()
-                        .filter(piece -> section.body(piece).inStack())
-                        .flatMap(piece -> Packing.behind(section, piece)))
+    /** Where no row holds what falls, a block behind it may, or its weight brought over its bearing. */
+    private Cure otherwise(Fall.Part falling, Optional<Balance> balance) {
+        Stream<Cure> blocks = falling.pieces().stream()
+                .filter(piece -> section.body(piece).inStack())
+                .flatMap(piece -> Packing.behind(section, piece))
+                .limit(1);
+        return Cure.firstOf(Stream.concat(blocks, balance.stream().flatMap(this::broughtBack)))
                 .orElse(Cure.of(SupportNotices.NO_ROW));
+    }
+
+    /** A piece of a group that leans, set back or out until the weight falls on the bearing again. */
+    private Stream<Cure> broughtBack(Balance balance) {
+        double by = WELL_ON - balance.margin();
+        Phrase words = balance.outward() ? SupportNotices.SET_BACK : SupportNotices.SET_OUT;
+        Mending asDrawn = Mending.of(section.stack());
+        return balance.group().stream()
+                .map(section::name)
+                .flatMap(piece ->
+                        asDrawn.moved(piece, Axis.OUT, balance.outward() ? -by : by, Figure.atLeast(by)).stream()
+                                .map(mended -> new Cure(
+                                        words.with("piece", piece).with("by", Figure.atLeast(by)), mended.changes())));
     }
 
     /** A row that holds what falls; where others fall too, first all rows together with which the stack stands. */

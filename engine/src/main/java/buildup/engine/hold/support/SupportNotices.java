@@ -34,11 +34,14 @@ final class SupportNotices {
             "");
 
     /** In place of the cure where rows of nails were looked for and none was found. */
-    static final Phrase NO_ROW =
-            Phrase.of("No single change cures this: no row of the fasteners listed holds it, and no block behind it.");
+    static final Phrase NO_ROW = Phrase.of(
+            "None of the changes tried cures this: no row of the fasteners listed holds it, and no block behind it.");
 
-    static final Phrase NO_ROW_FOR_ITS_LOADS =
-            Phrase.of("No single change cures this: no row of the fasteners listed takes the rest. Take load off.");
+    static final Phrase SET_BACK = Phrase.of("Set '{piece}' back by {by}.");
+    static final Phrase SET_OUT = Phrase.of("Set '{piece}' out by {by}.");
+
+    static final Phrase NO_ROW_FOR_ITS_LOADS = Phrase.of(
+            "None of the changes tried cures this: no row of the fasteners listed takes the rest. Take load off.");
 
     /** {@code share}: of the loads; {@code first}: what gives, and how. */
     static final Kind LOAD_TOO_MUCH = Code.of(

@@ -68,12 +68,12 @@ final class ClearanceNotices {
             "too-near-fire", "Wood is inside the clearance that a rule asks for round the opening of a fireplace.");
 
     static final Kind TOO_NEAR = TOO_NEAR_FIRE.problem(
-            "'{piece}' comes within {away} {where} the fire opening and projects {has}; there {rule} allows"
+            "'{piece}' is only {away} {where} the fire opening and projects {has}; there {rule} allows"
                     + " {allowed}.{others}",
             "");
 
     static final Kind WITHIN = TOO_NEAR_FIRE.problem(
-            "'{piece}' comes within {away} {where} the fire opening, where {rule} allows nothing.{others}", "");
+            "'{piece}' is only {away} {where} the fire opening, where {rule} allows nothing.{others}", "");
 
     static final Kind BEFORE_THE_FIRE = TOO_NEAR_FIRE.problem(
             "'{piece}' hangs {away} in front of the fire opening, where {rule} allows nothing.{others}", "");

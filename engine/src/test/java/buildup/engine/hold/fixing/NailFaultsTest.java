@@ -57,7 +57,7 @@ class NailFaultsTest {
         assertThat(driven.said())
                 .containsExactly(
                         "PROBLEM nail-breaks-out face 7 Nail 1 (15 ga x 2-1/2) comes out of 'block' by 1/4, at its"
-                                + " back. | Use 2.");
+                                + " back. | Use 15 ga x 2.");
     }
 
     @Test
@@ -88,7 +88,7 @@ class NailFaultsTest {
                                 + " diameters). | Use 16 ga x 2-1/4.",
                         "PROBLEM nail-too-short face 9 Nail 3 (18 ga x 1): it ends in 'face' itself. Needs 5/8 (12"
                                 + " diameters). | Use 16 ga x 2-1/4.");
-        assertThat(Driven.in(OPEN, FACED, row("18 ga x 1", "")).said().get(0)).endsWith("| Use 1-1/2.");
+        assertThat(Driven.in(OPEN, FACED, row("18 ga x 1", "")).said().get(0)).endsWith("| Use 18 ga x 1-1/2.");
     }
 
     @Test
@@ -97,7 +97,7 @@ class NailFaultsTest {
         assertThat(driven.said())
                 .containsExactly(
                         "PROBLEM nail-too-short face 7 Screw 1 (screw 8 x 1-1/2): only 3/4 left in 'block'. Needs"
-                                + " 1 (6 diameters). | Use 1-3/4.");
+                                + " 1 (6 diameters). | Use screw 8 x 1-3/4.");
         Grip near = driven.nail(2).grips().get(0);
         assertThat(near.bite()).as("the third at the head has no thread").isCloseTo(0.75 - 2.0 / 3, within(1e-9));
         assertThat(driven.nail(2).design()).isCloseTo(1.25 * 2850 * 0.42 * 0.42 * 0.164, within(1e-9));
@@ -109,12 +109,13 @@ class NailFaultsTest {
         assertThat(Driven.in(OPEN, apart, row("15 ga x 1-1/4", "")).said())
                 .containsExactly(
                         "PROBLEM nail-in-air face 7 Nail 1 (15 ga x 1-1/4) ends in the air behind 'face'. | Use"
-                                + " 2-1/2.");
+                                + " 15 ga x 2-1/2.");
         List<String> far = pieces(BLOCK, "name: face, profile: board 3/4 x 3, back: block.face + 1-3/4, bottom: 0");
         assertThat(Driven.in(OPEN, far, row("15 ga x 1-1/4", "")).said())
-                .containsExactly("PROBLEM nail-in-air face 7 Nail 1 (15 ga x 1-1/4) ends in the air behind 'face'. | No"
-                        + " single change cures this: longer will not help, and no place on its face has wood"
-                        + " behind it.");
+                .containsExactly(
+                        "PROBLEM nail-in-air face 7 Nail 1 (15 ga x 1-1/4) ends in the air behind 'face'. | None"
+                                + " of the changes tried cures this: longer will not help, and no place on its face has wood"
+                                + " behind it.");
     }
 
     @Test
@@ -201,7 +202,7 @@ class NailFaultsTest {
         assertThat(driven.said())
                 .containsExactly(
                         "PROBLEM tool-cannot-reach cap 7 The brad nailer for nail 1 (18 ga x 1-1/2) runs into the"
-                                + " ceiling. | No single change cures this: no tilt or place on its face gives the tool"
+                                + " ceiling. | None of the changes tried cures this: no tilt or place on its face gives the tool"
                                 + " room.");
         assertThat(driven.nail(1).holds()).isTrue();
         assertThat(driven.nail(1).sound()).isFalse();

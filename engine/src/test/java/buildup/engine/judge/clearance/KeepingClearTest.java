@@ -55,7 +55,7 @@ class KeepingClearTest {
         assertThat(reply(known, Topic.FIRE)).isEqualTo(Reply.NO);
         assertThat(Answered.messages(Answered.of(yaml), Level.PROBLEM))
                 .containsExactly(
-                        "'edge' comes within 8 above the fire opening and projects 1-1/4; there IRC 2018 allows 1."
+                        "'edge' is only 8 above the fire opening and projects 1-1/4; there IRC 2018 allows 1."
                                 + " It keeps NFPA 211 2016. Raise it by 2. The local authority and the appliance's label decide.");
     }
 
