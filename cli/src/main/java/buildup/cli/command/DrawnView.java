@@ -224,7 +224,11 @@ record DrawnView(
         if (copes.isEmpty()) {
             notices.add(CommandNotices.NOTHING_COPED.notice());
         }
-        return copes.map(scene -> fullSize("Copes", scene)).orElse(List.of());
+        return copes.map(scene -> frame().map(frame -> numbered(CopeDrawing.each(stack(), known.copes(), font).stream()
+                                .flatMap(one -> Paper.fullSize(frame, "Copes", one).stream())
+                                .toList()))
+                        .orElseGet(() -> fullSize("Copes", scene)))
+                .orElse(List.of());
     }
 
     private List<Scene> walls() {

@@ -42,6 +42,15 @@ public final class NoticeText {
             pieces = List.copyOf(pieces);
         }
 
+        /** The pieces it is about, by name; of very many the first {@code most} and how many more. */
+        public String about(int most) {
+            int rest = pieces.size() - most;
+            // a count that stands for one name says less than the name
+            return rest <= 1
+                    ? String.join(", ", pieces)
+                    : String.join(", ", pieces.subList(0, most)) + " and " + rest + " more";
+        }
+
         private Said of(List<String> more) {
             Set<String> all = new LinkedHashSet<>(pieces);
             all.addAll(more);
@@ -80,17 +89,9 @@ public final class NoticeText {
                 .append(Display.plain(said.place()))
                 .append("  ")
                 .append(Display.plain(
-                        said.pieces().isEmpty() ? said.sentence() : named(said.pieces()) + ": " + said.sentence()))
+                        said.pieces().isEmpty() ? said.sentence() : said.about(MOST_NAMED) + ": " + said.sentence()))
                 .append('\n'));
         return text.toString();
-    }
-
-    private static String named(List<String> pieces) {
-        int rest = pieces.size() - MOST_NAMED;
-        // a count that stands for one name says less than the name
-        return rest <= 1
-                ? String.join(", ", pieces)
-                : String.join(", ", pieces.subList(0, MOST_NAMED)) + " and " + rest + " more";
     }
 
     /** The same before it is written as lines; of very many, the first and a count of the rest. */

@@ -1,6 +1,7 @@
 package buildup.cli.drawing.job;
 
 import buildup.cli.drawing.draft.Drafting;
+import buildup.cli.drawing.draft.Words;
 import buildup.cli.drawing.label.Spread;
 import buildup.cli.scene.Label;
 import buildup.cli.scene.SceneItem;
@@ -75,9 +76,15 @@ record Heights(Section section, boolean seenOnly, FigurePrinter printer) {
         return section.stack().space().floor();
     }
 
-    /** Each height with its words, to the right of {@code x}. */
-    List<SceneItem> labels(TextMeasure measure, double x) {
-        return labels(measure, x, List.of());
+    /** Words of so many lines are read beside a height. */
+    private static final int MOST_LINES = 4;
+
+    /** However narrow the page, words are so wide, in. */
+    private static final double LEAST = 1.5;
+
+    /** Each height with its words, to the right of {@code x}, no farther than {@code right} where there is room. */
+    List<SceneItem> labels(TextMeasure measure, double x, double right) {
+        return labels(measure, x, right, List.of());
     }
 
     /**
@@ -85,13 +92,20 @@ record Heights(Section section, boolean seenOnly, FigurePrinter printer) {
      *
      * @param more each with what lies there
      */
-    List<SceneItem> labels(TextMeasure measure, double x, List<Level> more) {
+    List<SceneItem> labels(TextMeasure measure, double x, double right, List<Level> more) {
+        double room = Math.max(LEAST, right - x - Spread.beside(Drafting.TEXT));
         List<Spread.Wish> wishes = Stream.concat(levels().stream(), more.stream())
                 .sorted(Comparator.comparingDouble(Level::y))
                 .map(level -> new Spread.Wish(
-                        told(level.y()) + "  " + String.join(", ", level.edges()), level.y(), level.y()))
+                        String.join("\n", Words.lines(measure, words(level), Drafting.TEXT, room, MOST_LINES)),
+                        level.y(),
+                        level.y()))
                 .toList();
         return Spread.labels(measure, wishes, x, 1, Drafting.TEXT);
+    }
+
+    private String words(Level level) {
+        return told(level.y()) + "  " + String.join(", ", level.edges());
     }
 
     /** A height as it is told. */

@@ -36,13 +36,13 @@ record JudgedPages(Answers known, FigurePrinter printer) {
         if (!tables.isEmpty()) {
             pages.addAll(Paper.flowing(frame, sheet.title(), "none", flow -> {
                 flow.lines(sheet.title(), Drafting.TITLE);
+                flow.lines(printer.legend(), Drafting.TEXT);
+                flow.lines(TextReport.CAUTION, Drafting.TEXT);
                 flow.gap(GAP);
                 tables.forEach(table -> {
                     flow.table(table);
                     flow.gap(GAP);
                 });
-                flow.lines(printer.legend(), Drafting.TEXT);
-                flow.lines(TextReport.CAUTION, Drafting.TEXT);
             }));
         }
         return pages;

@@ -59,6 +59,9 @@ import java.util.stream.Collectors;
 public final class ShopDrawings {
     private static final double GAP = 0.2;
 
+    /** A column names so many pieces; more are counted. */
+    private static final int MOST_NAMED = 6;
+
     private final Answer answer;
     private final Answers known;
     private final Optional<Cuts.Known> cuts;
@@ -155,11 +158,18 @@ public final class ShopDrawings {
     }
 
     private List<PaperPage> flowing(ShopSheet sheet, Consumer<PageFlow> written) {
+        return flowing(sheet, List.of(), written);
+    }
+
+    /** Pages with a title, what is said of them all, and what is written below that. */
+    private List<PaperPage> flowing(ShopSheet sheet, List<String> said, Consumer<PageFlow> written) {
         return Paper.flowing(frame, sheet.title(), "none", flow -> {
             flow.lines(sheet.title(), Drafting.TITLE);
+            // at the head, since at the foot they would often stand alone on a page
+            flow.lines(printer.legend(), Drafting.TEXT);
+            said.forEach(line -> flow.lines(line, Drafting.TEXT));
             flow.gap(GAP);
             written.accept(flow);
-            flow.lines(printer.legend(), Drafting.TEXT);
         });
     }
 
@@ -188,10 +198,7 @@ public final class ShopDrawings {
         tables.addAll(told(FixingSheets.of(section(), known.fixed(), known.proposals())));
         tables.addAll(told(SupportSheets.of(section(), known.support(), known.pulls())));
         if (!tables.isEmpty()) {
-            pages.addAll(flowing(sheet, flow -> {
-                tables(flow, tables);
-                flow.lines(TextReport.CAUTION, Drafting.TEXT);
-            }));
+            pages.addAll(flowing(sheet, List.of(TextReport.CAUTION), flow -> tables(flow, tables)));
         }
         return pages;
     }
@@ -202,10 +209,12 @@ public final class ShopDrawings {
         }
         List<Phrase> cautions = CutSheets.cautions(cuts.get().covings());
         List<PaperPage> pages = new ArrayList<>(PlanDrawing.pages(cuts.get().job(), frame));
-        pages.addAll(flowing(sheet, flow -> {
-            tables(flow, told(CutSheets.of(cuts.map(Cuts.Known::job), cuts.get().covings())));
-            cautions.forEach(caution -> flow.lines(printer.print(caution), Drafting.TEXT));
-        }));
+        pages.addAll(flowing(
+                sheet,
+                cautions.stream().map(printer::print).toList(),
+                flow -> tables(
+                        flow,
+                        told(CutSheets.of(cuts.map(Cuts.Known::job), cuts.get().covings())))));
         return pages;
     }
 
@@ -275,7 +284,9 @@ public final class ShopDrawings {
         all.addAll(answer.notices());
         all.addAll(notices.sorted());
         List<NoticeText.Said> said = NoticeText.said(all.sorted(), answer.file(), answer.unit());
-        return flowing(sheet, flow -> {
+        List<String> first = new ArrayList<>(notChecked().stream().toList());
+        first.add(TextReport.CAUTION);
+        return flowing(sheet, first, flow -> {
             if (said.isEmpty()) {
                 flow.lines("No warnings.", Drafting.TEXT);
             } else {
@@ -285,15 +296,10 @@ public final class ShopDrawings {
                         said.stream()
                                 .map(one -> List.of(
                                         TableCell.of(one.level().name().toLowerCase(Locale.ROOT)),
-                                        TableCell.of(
-                                                one.pieces().isEmpty() ? "the whole" : String.join(", ", one.pieces())),
+                                        TableCell.of(one.pieces().isEmpty() ? "the whole" : one.about(MOST_NAMED)),
                                         TableCell.of(one.sentence())))
                                 .toList()));
             }
-            flow.gap(GAP);
-            notChecked().ifPresent(words -> flow.lines(words, Drafting.TEXT));
-            flow.gap(GAP);
-            flow.lines(TextReport.CAUTION, Drafting.TEXT);
         });
     }
 
@@ -325,11 +331,10 @@ public final class ShopDrawings {
                     .trusted()
                     .forEach(trusted -> flow.lines("On trust: " + printer.print(trusted) + ".", Drafting.TEXT));
             notChecked().ifPresent(words -> flow.lines(words, Drafting.TEXT));
+            flow.lines(TextReport.CAUTION, Drafting.TEXT);
             flow.gap(GAP);
             changes(flow, job);
             flow.table(contents(others, before));
-            flow.gap(GAP);
-            flow.lines(TextReport.CAUTION, Drafting.TEXT);
         });
     }
 

@@ -64,7 +64,7 @@ record StoryPole(Section section, TextMeasure measure, FigurePrinter printer) {
         if (!lines.isEmpty()) {
             items.add(new Path(lines, false, LineStyle.DIMENSION));
         }
-        items.addAll(heights.labels(measure, WIDE + GAP, more));
+        items.addAll(heights.labels(measure, WIDE + GAP, Paper.partWidth(frame), more));
         items.add(heights.from(measure, items));
         Box box = Box.around(items.stream().map(SceneItem::box).toList());
         return Paper.tooMany(frame, box, notices)

@@ -31,7 +31,7 @@ record TapeStrip(Section section, TextMeasure measure, FigurePrinter printer) {
         }
         Heights heights = new Heights(section, true, printer);
         List<SceneItem> items = new ArrayList<>(front);
-        items.addAll(heights.labels(measure, WIDE + GAP));
+        items.addAll(heights.labels(measure, WIDE + GAP, Paper.partWidth(frame)));
         items.add(heights.from(measure, items));
         Box box = Box.around(items.stream().map(SceneItem::box).toList());
         return Paper.tooMany(frame, box, notices)

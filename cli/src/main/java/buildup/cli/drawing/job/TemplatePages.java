@@ -21,17 +21,14 @@ import buildup.engine.mill.template.LostWood;
 import buildup.engine.mill.template.Templates;
 import buildup.engine.room.cope.Cope;
 import buildup.engine.room.cope.CopeLine;
-import buildup.engine.room.run.Fit;
 import buildup.engine.room.run.Job;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Arc;
-import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.rolling.Inset;
 import buildup.profiles.rolling.Pocket;
@@ -41,9 +38,7 @@ import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -51,9 +46,6 @@ import java.util.OptionalDouble;
 record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, Notices notices) {
     /** Half of a stroke of the cross that marks a center. */
     private static final double CROSS = 0.06;
-
-    /** How a return is seen, which is sawn and not run along a template. */
-    private static final String FROM_ABOVE = "from above, the wall below";
 
     private static final Pattern LEFT = new Pattern(45, 0.05, true, 0.007, List.of());
 
@@ -74,7 +66,7 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
         Shape mirrored() {
             return new Shape(
                     name + ", other hand",
-                    sits.equals(ON_THE_LEFT) ? "as it sits, the wall on the right" : sits,
+                    "as it sits, the wall on the right",
                     outline.moved(Motion.ENDS),
                     cope.stream().map(segment -> segment.moved(Motion.ENDS)).toList());
         }
@@ -88,6 +80,8 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
                 pages.addAll(Paper.fullSize(frame, ShopSheet.TEMPLATES.title(), scene(frame, hand)));
             }
         }
+        job.ifPresent(one ->
+                pages.addAll(new ReturnTemplates(one, known.section().stack().title(), printer).pages(frame)));
         for (Scene cope : CopeDrawing.each(known.section(), known.copes(), frame.measure())) {
             pages.addAll(Paper.fullSize(frame, "Copes", cope));
         }
@@ -104,41 +98,10 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
                 shapes.add(Shape.sitting(section.name(i), outline, face));
             }
         }
-        shapes.addAll(returns());
         for (EndShape end : known.templates().ends()) {
             shapes.add(Shape.sitting(end.name(), end.outline(), List.of()));
         }
         return shapes;
-    }
-
-    /** The return of each course from above, the wall below: one of a kind, for its mirror image follows. */
-    private List<Shape> returns() {
-        Map<Integer, Shape> returns = new LinkedHashMap<>();
-        for (Fit fit : job.map(Job::fits).orElse(List.of())) {
-            if (fit.selfReturn() && fit.outline().size() > 2) {
-                returns.computeIfAbsent(
-                        fit.course().body(),
-                        unseen -> new Shape(
-                                fit.course().name() + ", return",
-                                FROM_ABOVE,
-                                outline(
-                                        fit.outline(),
-                                        Math.toDegrees(fit.frame().along().angle())),
-                                List.of()));
-            }
-        }
-        return List.copyOf(returns.values());
-    }
-
-    /** Its stretch level, its lower left corner at the origin. */
-    private static Outline outline(List<Point> corners, double turned) {
-        List<Point> level = corners.stream().map(Motion.turn(-turned)::apply).toList();
-        List<Stroke> strokes = Line.ring(level).stream()
-                .map(line -> new Stroke(line, "return"))
-                .toList();
-        Outline outline = Outline.closed(strokes);
-        Box box = outline.box();
-        return outline.moved(Motion.shift(-box.back(), -box.bottom()));
     }
 
     /** Whether it is coped square to the stick that it meets, so that its own face is the line. */
@@ -164,9 +127,7 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
             items.add(new Path(shape.cope(), false, LineStyle.LIT));
             legend.line("cope line: saw along it, leaning back behind it", LineStyle.LIT);
         }
-        if (!shape.sits().equals(FROM_ABOVE)) {
-            guide(shape, items, legend);
-        }
+        guide(shape, items, legend);
         items.add(PictureSheet.below(items, legend.group(), 0.3));
         return PictureSheet.around(shape.name(), "A template at full size.", items, 0.1);
     }
@@ -204,12 +165,10 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
         });
     }
 
-    /** What a bushing's template has no place for; a return is sawn, and follows no template. */
+    /** What a bushing's template has no place for. */
     private Optional<LostWood> lost(Shape shape) {
         OptionalDouble inset = known.templates().inset();
-        return inset.isEmpty() || shape.sits().equals(FROM_ABOVE)
-                ? Optional.empty()
-                : LostWood.of(shape.name(), shape.outline(), inset.getAsDouble());
+        return inset.isEmpty() ? Optional.empty() : LostWood.of(shape.name(), shape.outline(), inset.getAsDouble());
     }
 
     private Rolling rolled(Outline outline, String what, double diameter, List<SceneItem> items, Legend legend) {

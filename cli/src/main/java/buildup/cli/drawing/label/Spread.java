@@ -9,6 +9,7 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -22,7 +23,15 @@ public final class Spread {
 
     private static final double LED = 2.4;
 
+    /** From a bracket to its text, in sizes. */
+    private static final double BRACKET = 2.4;
+
     private Spread() {}
+
+    /** How far from its bracket a text begins, in. */
+    public static double beside(double size) {
+        return BRACKET * size;
+    }
 
     /** A text and the stretch it belongs to. */
     public record Wish(String text, double low, double high) {
@@ -35,18 +44,27 @@ public final class Spread {
     /**
      * Texts one above another, each joined by a bracket to the stretch it belongs to.
      *
-     * @param wishes from low to high
+     * @param wishes from low to high; a text may have several lines, of which the first is led to
      * @param x where the brackets stand
      * @param side 1 for texts to the right of it, -1 to the left
      */
     public static List<SceneItem> labels(TextMeasure measure, List<Wish> wishes, double x, int side, double size) {
-        List<Double> places = places(wishes, PITCH * size);
+        // set from low to high, so that the last line of a text comes first
+        List<Wish> lines = new ArrayList<>();
+        List<Integer> heads = new ArrayList<>();
+        for (Wish wish : wishes) {
+            List<String> said = new ArrayList<>(wish.text.lines().toList());
+            Collections.reverse(said);
+            said.forEach(line -> lines.add(new Wish(line, wish.low, wish.high)));
+            heads.add(lines.size() - 1);
+        }
+        List<Double> places = places(lines, PITCH * size);
         List<SceneItem> items = new ArrayList<>();
         double tick = 0.35 * size;
-        double start = x + side * 2.4 * size;
+        double start = x + side * BRACKET * size;
         for (int i = 0; i < wishes.size(); i++) {
             Wish wish = wishes.get(i);
-            double y = places.get(i);
+            double y = places.get(heads.get(i));
             List<Segment> bracket = List.of(
                     new Line(new Point(x - side * tick, wish.low), new Point(x, wish.low)),
                     new Line(new Point(x, wish.low), new Point(x, wish.high)),
@@ -56,12 +74,14 @@ public final class Spread {
                     List.of(new Line(new Point(x, wish.middle()), new Point(start - side * tick, y))),
                     false,
                     LineStyle.LEADER));
-            items.add(Label.of(
-                    measure,
-                    wish.text,
-                    new Point(start, y - size * Label.CAPITALS / 2),
-                    size,
-                    side > 0 ? Label.Anchor.START : Label.Anchor.END));
+            for (int line = heads.get(i); line > (i == 0 ? -1 : heads.get(i - 1)); line--) {
+                items.add(Label.of(
+                        measure,
+                        lines.get(line).text,
+                        new Point(start, places.get(line) - size * Label.CAPITALS / 2),
+                        size,
+                        side > 0 ? Label.Anchor.START : Label.Anchor.END));
+            }
         }
         return items;
     }

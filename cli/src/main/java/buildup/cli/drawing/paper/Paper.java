@@ -6,6 +6,7 @@ import buildup.cli.drawing.sheet.DrawingNotices;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.NumberedList;
 import buildup.cli.drawing.sheet.PageFlow;
+import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
@@ -29,6 +30,9 @@ public final class Paper {
     private static final List<Integer> SCALES = List.of(1, 2, 3, 4, 6, 8, 12, 16, 24, 48, 96);
 
     private static final double LEGEND_GAP = 0.2;
+
+    /** From one row of small pictures to the next. */
+    private static final double BETWEEN = 0.3;
 
     private Paper() {}
 
@@ -149,6 +153,45 @@ public final class Paper {
         return Optional.of(new PaperPage(frame, set.whole(), set.view(), Optional.empty(), set.scale(), content));
     }
 
+    /**
+     * Small pictures at full size, as many on a page as it holds; those that are larger than a page come in parts together.
+     *
+     * @param front what is said of them, above the first
+     */
+    public static List<PaperPage> fullSizeBlocks(
+            PageFrame frame, String view, List<Block> blocks, Consumer<PageFlow> front) {
+        PaperSet set = PaperSet.atFullSize(view);
+        Box window = frame.window(set.whole());
+        PageFlow flow = new PageFlow(frame.measure(), window.width(), window.height());
+        front.accept(flow);
+        flow.gap(LEGEND_GAP);
+        List<Block> large = new ArrayList<>();
+        List<Block> small = new ArrayList<>();
+        blocks.forEach(block ->
+                (block.width() > window.width() || block.height() > window.height() ? large : small).add(block));
+        flow.blocks(small, BETWEEN);
+        List<PaperPage> pages = new ArrayList<>();
+        for (List<SceneItem> items : flow.pages()) {
+            pages.add(new PaperPage(
+                    frame,
+                    set.whole(),
+                    view,
+                    Optional.empty(),
+                    set.scale(),
+                    items.stream()
+                            .map(item -> item.moved(window.back(), window.top()))
+                            .toList()));
+        }
+        List<SceneItem> under = new ArrayList<>();
+        for (Block block : large) {
+            under.add(under.isEmpty() ? block.group() : PictureSheet.below(under, block.group(), BETWEEN));
+        }
+        if (!under.isEmpty()) {
+            pages.addAll(fullSize(frame, view, under, unsaid -> {}));
+        }
+        return pages;
+    }
+
     private static Optional<List<PaperPage>> whole(PageFrame frame, PaperSet set, List<SceneItem> items) {
         Block block = Block.of(new Group("picture", items));
         return whole(frame, set.whole(), block)
@@ -254,6 +297,11 @@ public final class Paper {
     /** How wide text and blocks may be. */
     public static double width(PageFrame frame) {
         return frame.window(PageFrame.Use.PLAIN).width();
+    }
+
+    /** How wide a part of a picture at full size is on an upright page. */
+    public static double partWidth(PageFrame frame) {
+        return frame.window(PageFrame.Use.PART).width();
     }
 
     /** A block that is made smaller where it would not fit on a page. */

@@ -45,7 +45,7 @@ final class TiledPicture {
     private static final double PLAN_LEAST = 1.2;
 
     /** A row of parts and its number are read if so high. */
-    private static final double PLAN_ROW = 0.35;
+    private static final double PLAN_ROW = 0.5;
 
     private static final double SMALL_ROW = 0.27;
 

@@ -37,12 +37,19 @@ public final class CopeDrawing {
     /** How much of the stick is drawn behind the line, in. */
     private static final double STICK = 1.5;
 
+    /** A wall farther from the line than this is not drawn, and a line that stands for it keeps so far away, in. */
+    private static final double FAR = 3;
+
+    private static final double NEAR = 0.5;
+
     private static final Phrase HOW = Phrase.of(
             "Cope at an inside corner of {corner}, full size: the end of the stick as it stands on its wall, seen from the"
-                    + " room, the other wall at the broken line. Cut along the heavy line and undercut it {back}. For a right"
+                    + " room, {wall}. Cut along the heavy line and undercut it {back}. For a right"
                     + " end turn the sheet over.");
     private static final Phrase WHERE =
             Phrase.of("Coped: {where}. Edge at its sharpest {edge}, before it is undercut.");
+    private static final Phrase AT_LINE = Phrase.of("the other wall at the broken line");
+    private static final Phrase BEHIND_LINE = Phrase.of("the other wall {far} behind the broken line");
     private static final Phrase BACK = Phrase.of("Thin line: where the cut comes out at the back, on the wall.");
 
     private final Section section;
@@ -122,13 +129,22 @@ public final class CopeDrawing {
         }
         List<SceneItem> items = new ArrayList<>(
                 List.of(new PiecePart("cope-" + number, Subject.TRIM, new Point(0, low.y()), Point.ORIGIN, wood)));
+        double plane = plane(line.back());
         items.add(new Path(
-                List.of(new Line(new Point(0, low.y() - 0.3), new Point(0, high.y() + 0.3))), false, LineStyle.PLANE));
-        items.add(PictureSheet.below(items, legend(kind), 2 * Drafting.TEXT));
+                List.of(new Line(new Point(plane, low.y() - 0.3), new Point(plane, high.y() + 0.3))),
+                false,
+                LineStyle.PLANE));
+        items.add(PictureSheet.below(items, legend(kind, plane), 2 * Drafting.TEXT));
         return items;
     }
 
-    private Group legend(List<Cope> kind) {
+    /** Where the broken line stands: at the other wall, or where that is far off, a whole size before it; in. */
+    private double plane(double back) {
+        double step = printer.metric() ? 10 / 25.4 : 1;
+        return back < FAR ? 0 : step * Math.floor((back - NEAR) / step);
+    }
+
+    private Group legend(List<Cope> kind, double plane) {
         Cope first = kind.get(0);
         String where = kind.stream()
                 .map(cope -> (cope.right() ? "right" : "left") + " end on " + cope.stretch())
@@ -136,8 +152,9 @@ public final class CopeDrawing {
                 .collect(Collectors.joining("; "));
         Legend legend = new Legend(measure, Drafting.TEXT)
                 .title(first.fit().course().name())
-                .text(printer.print(
-                        HOW.with("corner", Figure.angle(first.corner())).with("back", Figure.angle(Saw.BACK_CUT))))
+                .text(printer.print(HOW.with("corner", Figure.angle(first.corner()))
+                        .with("back", Figure.angle(Saw.BACK_CUT))
+                        .with("wall", plane > 0 ? BEHIND_LINE.with("far", Figure.length(plane)) : AT_LINE)))
                 .text(printer.print(WHERE.with("where", where).with("edge", Figure.angle(first.edge()))));
         return (Math.abs(first.corner() - 90) > Tolerance.SAME_DIRECTION ? legend.text(printer.print(BACK)) : legend)
                 .group();

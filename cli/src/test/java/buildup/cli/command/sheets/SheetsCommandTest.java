@@ -358,7 +358,7 @@ class SheetsCommandTest {
                 + " [{ length: 48, corner: inside 90 }, { length: 36 }] }]\n";
         String text = text(drawn(corner, "--only", "templates")).replaceAll("\\s+", " ");
         assertThat(text)
-                .contains("bed, return ", "bed, return, other hand", "from above, the wall below")
+                .contains("bed, return: make 1; turned over, other hand: make 1", "from above, the wall below")
                 .contains("cope line: saw along it", "Cope at an inside corner of 90°, full size");
     }
 
