@@ -2,7 +2,6 @@ package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
-import buildup.engine.hold.nail.Check;
 import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
@@ -47,20 +46,20 @@ final class Cures {
     }
 
     /** Whether another nail holds, and in what the one at hand ends in, if that ends in anything beyond its piece. */
-    private static boolean cures(Fixed fixed, Fixed other) {
+    private boolean cures(Fixed fixed, Fixed other) {
         OptionalInt meant = fixed.drive().last().map(Crossing::body).orElse(OptionalInt.empty());
         boolean elsewhere = meant.isPresent()
                 && meant.getAsInt() != fixed.piece()
-                && !other.drive().last().map(Crossing::body).equals(Optional.of(meant));
+                && other.drive().in(meant.getAsInt())
+                        < Math.max(Tolerance.TOUCHING, fixed.drive().in(meant.getAsInt()) - Tolerance.SNAP);
         return safely(other) && !elsewhere;
     }
 
-    /** A cure keeps a little wood before the point: nails do not go as straight as drawn. */
-    private static boolean safely(Fixed other) {
+    /** A cure has a little wood or plaster before its point: nails do not go as straight as drawn. */
+    private boolean safely(Fixed other) {
         return other.holds()
-                && other.check(Check.Rule.FAR_FACE)
-                        .filter(left -> left.has() >= Proposals.BEFORE_POINT)
-                        .isPresent();
+                && nailing.shots().ahead(other.drive(), Proposals.BEFORE_POINT, other.after())
+                        >= Proposals.BEFORE_POINT - Tolerance.SNAP;
     }
 
     /** The first fastener of the shop, thin enough for the piece, with which it holds, and no less than it does now. */
@@ -78,19 +77,11 @@ final class Cures {
 
     /** A pin in place of a screw is no cure: what the point is meant to bite in is held by no less. */
     private static boolean noWeaker(Fixed fixed, Fixed other) {
-        return pull(other) >= pull(fixed) && across(other) >= across(fixed);
-    }
-
-    private static double pull(Fixed fixed) {
-        return last(fixed).map(Joint::pull).orElse(0.0);
-    }
-
-    private static double across(Fixed fixed) {
-        return last(fixed).map(Joint::lateral).orElse(0.0);
-    }
-
-    private static Optional<Joint> last(Fixed fixed) {
-        return fixed.joints().stream().reduce((first, second) -> second);
+        Optional<Joint> meant = fixed.joints().stream().reduce((first, second) -> second);
+        return meant.map(joint -> other.joints().stream()
+                        .filter(one -> one.far() == joint.far())
+                        .anyMatch(one -> one.pull() >= joint.pull() && one.lateral() >= joint.lateral()))
+                .orElse(true);
     }
 
     /**

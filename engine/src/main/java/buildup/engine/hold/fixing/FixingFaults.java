@@ -67,6 +67,11 @@ final class FixingFaults {
             }
             return;
         }
+        Optional<BreakOut> open = nailing.shots().open(fixed.drive());
+        if (open.isPresent()) {
+            crossesTheOpen(spot, fixed, open.get());
+            return;
+        }
         if (!fixed.biteCheck().met() && fixed.beyond().stream().allMatch(grip -> grip.factor() > 0)) {
             tooShort(spot, fixed, fixed.biteCheck());
         }
@@ -115,19 +120,33 @@ final class FixingFaults {
 
     private void breaksOut(Spot spot, Fixed fixed, BreakOut out) {
         boolean harmless = out.hidden() && fixed.biteCheck().met();
-        Cure cure = Cure.firstOf(ways(
-                        () -> later(spot, fixed),
-                        () -> length(spot, fixed),
-                        () -> tilt(spot, fixed),
-                        () -> place(spot, fixed)))
-                .orElse(Cure.of(FixingNotices.NOT_INSIDE));
         add(
                 (harmless ? FixingNotices.BREAKS_OUT_HIDDEN : FixingNotices.BREAKS_OUT)
                         .with("body", timber.quoted(out.body()))
                         .with("by", Figure.atLeast(out.by()))
                         .with("side", out.side())
                         .amount(Figure.length(out.by()))
-                        .cure(cure),
+                        .cure(staysInside(spot, fixed)),
+                fixed);
+    }
+
+    private Cure staysInside(Spot spot, Fixed fixed) {
+        return Cure.firstOf(ways(
+                        () -> later(spot, fixed),
+                        () -> length(spot, fixed),
+                        () -> tilt(spot, fixed),
+                        () -> place(spot, fixed)))
+                .orElse(Cure.of(FixingNotices.NOT_INSIDE));
+    }
+
+    private void crossesTheOpen(Spot spot, Fixed fixed, BreakOut out) {
+        add(
+                FixingNotices.CROSSES_THE_OPEN
+                        .with("body", timber.quoted(out.body()))
+                        .with("by", Figure.atLeast(out.by()))
+                        .with("side", out.side())
+                        .amount(Figure.length(out.by()))
+                        .cure(staysInside(spot, fixed)),
                 fixed);
     }
 
@@ -163,9 +182,8 @@ final class FixingFaults {
         if (body == fixed.piece()) {
             return FixingNotices.IN_ITS_PIECE.with("body", timber.quoted(body));
         }
-        List<Integer> held = timber.body(body).standing()
-                ? List.of(body)
-                : fixed.beyond().stream().map(Grip::body).toList();
+        List<Integer> held =
+                nailing.judged(fixed.piece(), fixed.fastening().use().fastener(), fixed.drive());
         return FixingNotices.ONLY_LEFT
                 .with("bite", Figure.atMost(bite.has()))
                 .with(

@@ -79,6 +79,9 @@ final class FixingNotices {
     static final Kind BREAKS_OUT_HIDDEN =
             OUT.note("{nail} comes out of {body} by {by}, at its {side}, into a closed hollow.", "");
 
+    static final Kind CROSSES_THE_OPEN = OUT.problem(
+            "{nail} comes out of {body} at its {side}: {by} of it shows before it goes into wood again.", "");
+
     private static final Code AT_FACE = Code.of(
             "nail-at-the-far-face", "The point of a fastening ends on, or just under, the far face of the wood.");
 

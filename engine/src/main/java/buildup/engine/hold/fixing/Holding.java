@@ -188,6 +188,14 @@ final class Holding {
         return joined(body, step).stream().mapToDouble(drive::in).sum();
     }
 
+    /** Inches in all bodies that it meets after one. */
+    private double beyond(int body) {
+        List<Integer> held = drive.held();
+        return held.subList(held.indexOf(body) + 1, held.size()).stream()
+                .mapToDouble(drive::in)
+                .sum();
+    }
+
     private int runsTo(int body, int step) {
         List<Integer> joined = joined(body, step);
         return joined.get(joined.size() - 1);
@@ -204,9 +212,12 @@ final class Holding {
                 .orElse(-1);
     }
 
-    /** Shallow bites count in proportion up to 10 diameters, under 6 nothing. */
+    /**
+     * Shallow bites count in proportion up to 10 diameters, under 6 nothing. All wood beyond the joint holds the shank there,
+     * plaster and air in between or not: own reading, since NDS 2018 speaks of one main member.
+     */
     private List<Factor> across(Grip near, Grip far) {
-        double depth = run(far.body(), 1) / diameter;
+        double depth = beyond(near.body()) / diameter;
         List<Factor> factors = new ArrayList<>();
         if (timber.panel(near.body()) || timber.panel(far.body())) {
             factors.add(new Factor(Why.PANEL, 0));

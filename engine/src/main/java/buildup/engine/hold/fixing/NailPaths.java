@@ -152,6 +152,35 @@ final class NailPaths {
                 body, axis.length() - at, out, spot.side(), hollow(axis.to()).isPresent());
     }
 
+    /**
+     * Where a nail that goes on into something shows on its way: it comes out of a piece by a face on the room side of the
+     * finished section, and not by one that looks toward the wall, which hides it.
+     */
+    Optional<BreakOut> open(Drive drive) {
+        List<Crossing> crossings = drive.crossings();
+        for (int i = 1; i < crossings.size(); i++) {
+            Crossing air = crossings.get(i);
+            OptionalInt left = crossings.get(i - 1).body();
+            if (air.stuff() == Stuff.AIR && left.isPresent()) {
+                Point at = drive.at(air.from());
+                int body = left.getAsInt();
+                String side =
+                        Spot.nearest(body, timber.body(body).outline(), at).side();
+                if (!side.equals("back") && shown(body, at)) {
+                    return Optional.of(new BreakOut(body, air.length(), at, side, false));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean shown(int body, Point at) {
+        return timber.section().members().stream()
+                .filter(member -> member.body() == body)
+                .flatMap(member -> member.segments().stream())
+                .anyMatch(segment -> segment.distance(at) <= Tolerance.TOUCHING);
+    }
+
     /** The closed hollow of the finished section that a place lies in. */
     Optional<ClosedVoid> hollow(Point p) {
         return timber.section().voids().stream()

@@ -120,20 +120,27 @@ final class Nailing {
     }
 
     /**
-     * The bite that matters: in all beyond the piece, since blocks behind a molding stand together; but in what stood
-     * before alone when the nail ends there, for it is then meant to hold the stack to that. What counts as nothing in
-     * withdrawal is no bite.
+     * The bodies whose bite matters: what stood before, where the nail ends in it, for it is then meant to hold the stack to
+     * that; else the pieces beyond its own, since blocks behind a molding stand together. Where it bites enough in those
+     * they do: a longer nail never holds less than one that ends there.
      */
-    private double judged(int piece, Drive drive) {
+    List<Integer> judged(int piece, Fastener fastener, Drive drive) {
         Optional<Integer> standing = drive.last()
                 .filter(Crossing::holds)
                 .map(crossing -> crossing.body().orElseThrow())
                 .filter(body -> body != piece && timber.body(body).standing());
-        return standing
-                .map(List::of)
-                .orElseGet(() ->
-                        drive.held().stream().filter(body -> body != piece).toList())
-                .stream()
+        List<Integer> pieces = drive.held().stream()
+                .filter(body -> body != piece && !standing.equals(Optional.of(body)))
+                .toList();
+        return standing.map(List::of)
+                .filter(last -> bite(pieces, drive) < needed(fastener) - Tolerance.SAME_SIZE
+                        || bite(last, drive) >= bite(pieces, drive))
+                .orElse(pieces);
+    }
+
+    /** What counts as nothing in withdrawal is no bite. */
+    private double bite(List<Integer> bodies, Drive drive) {
+        return bodies.stream()
                 .filter(body -> timber.counts(body, drive.way()))
                 .mapToDouble(drive::in)
                 .sum();
@@ -141,7 +148,7 @@ final class Nailing {
 
     private List<Check> checks(int piece, Fastening fastening, Drive drive, OptionalDouble edge, int step) {
         double diameter = fastening.use().fastener().diameter().toInches();
-        double beyond = judged(piece, drive);
+        double beyond = bite(judged(piece, fastening.use().fastener(), drive), drive);
         List<Check> checks = new ArrayList<>(List.of(
                 new Check(Rule.TWELVE_DIAMETERS, beyond, NAIL_BITE * diameter),
                 new Check(Rule.SIX_DIAMETERS, beyond, SCREW_BITE * diameter),
@@ -150,12 +157,13 @@ final class Nailing {
                 new Check(Rule.HALF_ITS_LENGTH, beyond, drive.length() / 2),
                 new Check(Rule.THREE_QUARTERS, beyond, Rule.THREE_QUARTERS.size()),
                 new Check(Rule.THRICE_THE_PIECE, drive.length(), 3 * drive.in(piece))));
-        shots.left(drive).ifPresent(left -> checks.add(new Check(Rule.FAR_FACE, left, Rule.FAR_FACE.size())));
         if (drive.last().filter(Crossing::holds).isPresent()) {
+            shots.left(drive).ifPresent(left -> checks.add(new Check(Rule.FAR_FACE, left, Rule.FAR_FACE.size())));
             // nails do not go as straight as drawn
             double ahead = shots.ahead(drive, Rule.POINT.size(), step);
             checks.add(new Check(Rule.POINT, ahead, Rule.POINT.size()));
         }
+        shots.open(drive).ifPresent(out -> checks.add(new Check(Rule.OPEN_AIR, out.by(), 0)));
         edge.ifPresent(wood -> checks.add(new Check(Rule.EDGE, wood, leastEdge(fastening))));
         return checks;
     }

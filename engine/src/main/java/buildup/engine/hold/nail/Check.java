@@ -28,6 +28,7 @@ public record Check(Rule rule, double has, double needs) {
         THRICE_THE_PIECE("length of 3 times the piece fastened", "rule of thumb, seen in print", true),
         POINT("{size} of wood before the point", 1.0 / 16, "common practice, no source", true),
         FAR_FACE("point within {size} of the far face", 1.0 / 4, "rule of thumb for two boards, seen in print", false),
+        OPEN_AIR("no way through the open on the way into wood", "common practice, no source", false),
         EDGE("2.5 diameters of wood to either side", "commentary of the NDS, from memory", true);
 
         private final String words;

@@ -120,15 +120,17 @@ public record Fixed(
     public boolean decides(Check check) {
         return check.rule() == biteCheck().rule()
                 || check.rule() == Check.Rule.POINT
-                || check.rule() == Check.Rule.EDGE;
+                || check.rule() == Check.Rule.EDGE
+                || check.rule() == Check.Rule.OPEN_AIR;
     }
 
-    /** Whether it bites enough, ends inside wood with some before its point, clears the edges and holds a pull. */
+    /** Whether it bites enough, ends inside with some before its point, clears the edges and the room, and holds a pull. */
     public boolean holds() {
-        return drive.last().filter(Crossing::holds).isPresent()
+        return drive.last().isPresent()
                 && biteCheck().met()
                 && check(Check.Rule.POINT).map(Check::met).orElse(true)
                 && check(Check.Rule.EDGE).map(Check::met).orElse(true)
+                && check(Check.Rule.OPEN_AIR).map(Check::met).orElse(true)
                 && joints.stream().findFirst().filter(joint -> joint.pull() > 0).isPresent();
     }
 

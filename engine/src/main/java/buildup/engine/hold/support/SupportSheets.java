@@ -289,7 +289,7 @@ public final class SupportSheets {
         return Sheet.of(
                         "support.proposed",
                         "THE LEAST ROW OF FASTENINGS THAT MAKES IT STAND, tried",
-                        support.proposed())
+                        support.cured() ? support.proposed() : List.of())
                 .name("piece", "piece", row -> section.name(row.nail().piece()))
                 .saying("use", "use", row -> row.nail().fastening().use().phrase())
                 .both()
