@@ -146,6 +146,9 @@ public final class Answers {
                 fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()),
                 piece -> places().stream()
                         .flatMap(search -> RowCures.pins(section.answer(), fixed.answer(), search, piece)),
+                piece -> places().stream()
+                        .flatMap(search -> RowCures.blocked(section.answer(), fixed.answer(), search, piece).stream())
+                        .toList(),
                 notices));
         this.approaches = new LazyAnswer<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
         // a search: run for whoever has come to the nails, also with an empty list of them

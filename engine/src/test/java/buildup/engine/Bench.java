@@ -107,8 +107,12 @@ public final class Bench {
         notices.addAll(claims.unclaimed(document));
         Optional<Section> section =
                 notices.refused() ? Optional.empty() : Optional.of(Composer.compose(stack, placed, notices));
-        List<Backing> backings = section.map(found ->
-                        Backings.of(found, java.util.Set.of(), piece -> java.util.stream.Stream.empty(), notices))
+        List<Backing> backings = section.map(found -> Backings.of(
+                        found,
+                        java.util.Set.of(),
+                        piece -> java.util.stream.Stream.empty(),
+                        piece -> List.of(),
+                        notices))
                 .orElse(List.of());
         return new Bench(stack, placed, section, backings, notices.sorted());
     }

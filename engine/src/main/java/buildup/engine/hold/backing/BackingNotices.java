@@ -13,8 +13,13 @@ final class BackingNotices {
 
     /** In place of the cure where nothing is near to pin it to, and nothing that stands to nail a block to. */
     static final Phrase NOTHING_NEAR = Phrase.of(
-            "None of the changes tried cures this: it can be pinned to no trim that is held, and nothing that stands is near enough for a"
-                    + " block.");
+            "None of the changes tried cures this: it can be pinned to no trim that is held, and no block fits between it"
+                    + " and what stands.");
+
+    /** The same where a nail would hold it, and something leaves the tool no room. */
+    static final Phrase NO_ROOM_FOR_THE_TOOL = Phrase.of(
+            "None of the changes tried cures this: it could be pinned to trim that is held, but {bodies} {leave} no tool"
+                    + " of the list room.");
 
     private BackingNotices() {}
 }

@@ -2,6 +2,7 @@ package buildup.engine.hold.backing;
 
 import buildup.engine.hold.backing.Backing.Stretch;
 import buildup.engine.section.compose.Body;
+import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
@@ -15,6 +16,7 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Listing;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -58,9 +60,14 @@ public final class Backings {
      *
      * @param held numbers of the pieces that have fastenings of their own, which are judged by themselves
      * @param pins ways to pin a piece, by its number, to trim that is held
+     * @param blocked what alone keeps a tool from pinning it there
      */
     public static List<Backing> of(
-            Section section, Set<Integer> held, Function<Integer, Stream<Cure>> pins, Notices notices) {
+            Section section,
+            Set<Integer> held,
+            Function<Integer, Stream<Cure>> pins,
+            Function<Integer, List<Integer>> blocked,
+            Notices notices) {
         Backings backings = new Backings(section);
         List<Backing> all = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
@@ -70,11 +77,23 @@ public final class Backings {
                 if (backing.stretches().isEmpty() && !held.contains(i)) {
                     notices.add(nothingBehind(section.body(i).placed().orElseThrow())
                             .cure(Cure.firstOf(Stream.concat(pins.apply(i), Packing.behind(section, i)))
-                                    .orElse(Cure.of(BackingNotices.NOTHING_NEAR))));
+                                    .orElse(backings.noWay(blocked.apply(i)))));
                 }
             }
         }
         return List.copyOf(all);
+    }
+
+    private Cure noWay(List<Integer> blocked) {
+        List<String> names = blocked.stream()
+                .map(body -> section.body(body).piece() ? "'" + section.name(body) + "'" : "the " + section.name(body))
+                .toList();
+        return Cure.of(
+                blocked.isEmpty()
+                        ? BackingNotices.NOTHING_NEAR
+                        : BackingNotices.NO_ROOM_FOR_THE_TOOL
+                                .with("bodies", Listing.names(names))
+                                .with("leave", names.size() == 1 ? "leaves" : "leave"));
     }
 
     private static Notice nothingBehind(Placed placed) {
@@ -88,7 +107,8 @@ public final class Backings {
         Body body = section.body(number);
         List<Line> straight = straight(number, body);
         if (!straight.isEmpty()) {
-            return new Backing(number, behind(straight, body));
+            List<Stretch> open = behind(straight, body);
+            return new Backing(number, open.isEmpty() ? behind(coveredLater(number), body) : open);
         }
         List<Line> chords = chords(number);
         List<Stretch> square = behind(chords, body);
@@ -121,6 +141,21 @@ public final class Backings {
                 .filter(Line.class::isInstance)
                 .map(Line.class::cast)
                 .toList();
+    }
+
+    /** What of its straight faces a later piece lies on: a nail goes in there before that is put up. */
+    private List<Line> coveredLater(int number) {
+        List<Line> covered = new ArrayList<>();
+        for (Contact contact : section.contacts()) {
+            int other = contact.a() == number ? contact.b() : contact.a();
+            boolean later =
+                    contact.of(number) && other > number && section.body(other).inStack();
+            if (later && contact.stretch().filter(Line.class::isInstance).isPresent()) {
+                Line line = new Line(contact.from(), contact.to());
+                covered.add(contact.a() == number ? line : new Line(line.to(), line.from()));
+            }
+        }
+        return covered;
     }
 
     private List<Line> chords(int number) {

@@ -33,6 +33,11 @@ public final class Places {
                 .toList();
     }
 
+    /** Places of one piece where a fastener of the catalog would hold, if its tool got in. */
+    public Stream<Fixed> outOfReach(int piece) {
+        return new Proposals(nailing, catalog.fasteners()).outOfReach(piece);
+    }
+
     /** Whether a nail would meet none of some other rows. */
     public boolean free(Fixed nail, List<Fixed> rows) {
         return Collisions.free(nail, rows);

@@ -26,6 +26,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Looks for places to fix a piece of trim: along each of its faces, at a few angles, the first fastener of the shop's
@@ -197,8 +198,28 @@ final class Proposals {
         return found;
     }
 
+    /** Nails square to a face of a piece or nearly so that would hold it, if their tool got in; one of each tool a place. */
+    Stream<Fixed> outOfReach(int piece) {
+        return seats(piece).stream()
+                .flatMap(seat -> Stream.concat(seat.angles().get(0).stream(), seat.angles().get(1).stream())
+                        .flatMap(angle -> outOfReach(seat.spot(), angle)));
+    }
+
+    private Stream<Fixed> outOfReach(Spot spot, double angle) {
+        Drive far = nailing.shots().follow(spot.at(), spot.way(angle), longest, spot.body());
+        Set<String> tools = new HashSet<>();
+        return able(spot, far).stream()
+                .filter(choice -> tools.add(choice.cut.fastener().tool()))
+                .map(choice -> nailing.fixed(spot, fastening(spot, choice.cut, angle), spot.body()))
+                .filter(nail -> nail.holds() && !nail.reach().free());
+    }
+
     private Optional<Candidate> candidate(Spot spot, Hiding hiding, double angle) {
         Drive far = nailing.shots().follow(spot.at(), spot.way(angle), longest, spot.body());
+        return first(spot, hiding, far, angle, able(spot, far));
+    }
+
+    private List<Choice> able(Spot spot, Drive far) {
         double thickness = far.in(spot.body());
         double solid = solidTo(far);
         List<Choice> able = new ArrayList<>();
@@ -212,7 +233,7 @@ final class Proposals {
         double thrice = 3 * thickness - Tolerance.SNAP;
         able.sort(Comparator.comparing((Choice choice) -> choice.cut.fastener().headless())
                 .thenComparing(choice -> choice.length < thrice));
-        return first(spot, hiding, far, angle, able);
+        return able;
     }
 
     /**

@@ -44,18 +44,31 @@ public final class RowCures {
     public static Stream<Cure> pins(Section section, List<Fixed> given, Places places, int piece) {
         RowCures cures = new RowCures(section, given);
         return places.of(piece).stream()
-                .filter(nail -> places.free(nail, given))
-                .filter(nail -> nail.joints().stream()
-                        .anyMatch(joint -> joint.pull() > 0
-                                && (section.body(joint.far()).standing()
-                                        || section.fastened().pinned().contains(joint.far())
-                                        || section.standing(joint.far()).grounded())))
+                .filter(nail -> places.free(nail, given) && pins(section, nail))
                 // a short pin out of sight is no match for a nail as long as it should be
                 .sorted(Comparator.comparing(nail -> !nail.check(Check.Rule.THRICE_THE_PIECE)
                         .filter(Check::met)
                         .isPresent()))
                 .limit(MOST)
                 .map(nail -> cures.one(new LeastRow(nail, USUAL, 0, Optional.empty(), 0, List.of())));
+    }
+
+    /** The bodies that alone keep tools from such places; none when there is no such place. */
+    public static List<Integer> blocked(Section section, List<Fixed> given, Places places, int piece) {
+        return places.outOfReach(piece)
+                .filter(nail -> places.free(nail, given) && pins(section, nail))
+                .map(nail -> nail.reach().inTheWay().orElseThrow())
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private static boolean pins(Section section, Fixed nail) {
+        return nail.joints().stream()
+                .anyMatch(joint -> joint.pull() > 0
+                        && (section.body(joint.far()).standing()
+                                || section.fastened().pinned().contains(joint.far())
+                                || section.standing(joint.far()).grounded()));
     }
 
     /** All of some rows together; each that has others beside it, as it is. */

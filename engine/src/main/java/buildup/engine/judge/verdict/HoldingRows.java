@@ -125,9 +125,11 @@ final class HoldingRows {
     List<Phrase> trusted() {
         Map<String, List<String>> nailed = new LinkedHashMap<>();
         Map<String, List<String>> said = new LinkedHashMap<>();
+        Map<String, List<String>> unnailed = new LinkedHashMap<>();
         for (Trust trust : support.trust()) {
             String on = trust.on().isPresent() ? facts.section().name(trust.on().getAsInt()) : "";
-            Map<String, List<String>> to = trust.why() == Trust.Why.COUNTS_AS_FIXED ? nailed : said;
+            boolean counted = trust.why() == Trust.Why.COUNTS_AS_FIXED;
+            Map<String, List<String>> to = !counted ? said : nothingToNailInto(trust.piece()) ? unnailed : nailed;
             if (trust.why() == Trust.Why.COUNTS_AS_FIXED || trust.why() == Trust.Why.SAID) {
                 to.computeIfAbsent(on, other -> new ArrayList<>())
                         .add(facts.section().name(trust.piece()));
@@ -136,9 +138,18 @@ final class HoldingRows {
         List<Phrase> phrases = new ArrayList<>();
         nailed.forEach((on, pieces) -> phrases.add(
                 VerdictWords.FIXED_TO.with("pieces", VerdictWords.names(pieces)).with("other", on)));
+        unnailed.forEach((on, pieces) -> phrases.add(
+                VerdictWords.UNNAILED.with("pieces", VerdictWords.names(pieces)).with("other", on)));
         said.forEach((on, pieces) -> phrases.add((on.isEmpty() ? VerdictWords.SAID_FIXED : VerdictWords.SAID_FIXED_TO)
                 .with("pieces", VerdictWords.names(pieces))
                 .with("other", on)));
         return phrases;
+    }
+
+    /** Whether it was said of a piece that nothing is there to nail it into: then nobody is to read that it is nailed. */
+    private boolean nothingToNailInto(int piece) {
+        return facts.notices().stream()
+                .anyMatch(notice -> notice.code().equals("no-backing")
+                        && notice.piece().equals(Optional.of(facts.section().name(piece))));
     }
 }

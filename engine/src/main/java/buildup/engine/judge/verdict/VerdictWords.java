@@ -21,6 +21,8 @@ final class VerdictWords {
 
     static final Phrase FIXED_TO = Phrase.of("{pieces} nailed to {other}");
 
+    static final Phrase UNNAILED = Phrase.of("{pieces} held to {other} by something other than nails");
+
     static final Phrase NO_LIMIT = Phrase.of("no ceiling or projection is given that it could touch");
 
     static final Phrase CEILING_LEFT = Phrase.of("{left} left under the ceiling");

@@ -3,11 +3,20 @@ package buildup.engine.hold.backing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.catalog.Catalog;
+import buildup.engine.Answer;
 import buildup.engine.Bench;
 import buildup.engine.hold.backing.Backing.Stretch;
+import buildup.shared.document.DocumentReader;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.notice.Change;
 import buildup.shared.notice.Level;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
+import buildup.shared.notice.Notices;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What stands behind a piece to nail into. */
@@ -46,6 +55,67 @@ class BackingTest {
         Bench shelf =
                 Bench.loose(stud, "name: shelf, profile: board 3/4 x 2-1/4, lay: flat, back: stud.face, bottom: 2");
         assertThat(behind(shelf, "shelf")).isEmpty();
+    }
+
+    @Test
+    void a_piece_that_stands_on_framing_is_nailed_down_into_it_before_a_later_one_covers_it() {
+        String top = "name: case, kind: framing, section: [out 12, up 20], face: wall, top: 0";
+        String plinth = "name: plinth, profile: board 3/4 x 2-3/8, back: wall - 3/4, bottom: datum";
+        Stretch alone = only(Bench.loose(top, plinth), "plinth");
+        Bench covered = Bench.loose(
+                top, plinth, "name: shelf, profile: board 1 x 5-1/2, lay: flat, back: plinth.back, bottom: plinth.top");
+        Stretch under = only(covered, "plinth");
+        assertThat(covered.name(under.by())).isEqualTo("case");
+        assertThat(under.from().y()).isCloseTo(alone.from().y(), within(1e-9));
+        assertThat(under.to().x()).isCloseTo(alone.to().x(), within(1e-6));
+        assertThat(covered.notices("no-backing"))
+                .noneMatch(notice -> notice.piece().equals(Optional.of("plinth")));
+        // what was up before it lets no nail in
+        Bench before =
+                Bench.loose(top, "name: shelf, profile: board 1 x 5-1/2, lay: flat, back: -3/4, bottom: 2-3/8", plinth);
+        assertThat(behind(before, "plinth")).isEmpty();
+    }
+
+    private static Answer answer(String yaml) {
+        return Answer.of(
+                DocumentReader.read("stack.yaml", yaml.getBytes(StandardCharsets.UTF_8), new Notices())
+                        .orElseThrow(),
+                Catalog.builtIn());
+    }
+
+    private static final String HEAD = """
+            wood: yellow-poplar
+            space: { floor: -84, %s wall: { covering: 1/2 } }
+            pieces:
+              - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: datum }
+              - { name: cap, profile: board 3/4 x 2-1/2, lay: flat, back: wall, bottom: frieze.top }
+            """;
+
+    private static Notice unbacked(Answer answer) {
+        return answer.notices().stream()
+                .filter(notice -> notice.code().equals("no-backing"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void a_piece_that_no_tool_can_be_got_over_is_told_what_leaves_no_room() {
+        assertThat(NoticeWords.INCHES.cure(unbacked(answer(HEAD.formatted("ceiling: 9,")))))
+                .contains("it could be pinned to trim that is held, but")
+                .contains("the ceiling")
+                .contains("no tool of the list room.");
+        // with room it is pinned to the frieze, and nothing is left to say
+        Answer open = answer(HEAD.formatted(""));
+        Change first = unbacked(open).changes().get(0);
+        assertThat(first.place()).isEqualTo("fastenings");
+    }
+
+    @Test
+    void what_has_nothing_to_be_nailed_into_is_not_said_to_be_nailed() {
+        List<String> trusted = answer(HEAD.formatted("ceiling: 9,")).known().orElseThrow().verdict().trusted().stream()
+                .map(FigurePrinter.INCHES::print)
+                .toList();
+        assertThat(trusted).contains("frieze nailed to wall", "cap held to wall by something other than nails");
     }
 
     @Test

@@ -73,7 +73,7 @@ class ThroughLayersTest {
         Driven tooShort = Driven.in(wall("1/2"), LAYERS, row("18 ga x 1-1/4"));
         assertThat(tooShort.said())
                 .containsExactly("PROBLEM nail-too-short rail 7 Nail 1 (18 ga x 1-1/4): only 1/2 left in 'apron'. Needs"
-                        + " 5/8 (12 diameters). | Use 1-1/2.");
+                        + " 5/8 (12 diameters). | Use 18 ga x 1-1/2.");
         for (String use : List.of("18 ga x 1-1/2", "16 ga x 2", "16 ga x 2-1/4")) {
             Driven followed = Driven.in(wall("1/2"), LAYERS, row(use));
             assertThat(followed.said()).as(use).isEmpty();
