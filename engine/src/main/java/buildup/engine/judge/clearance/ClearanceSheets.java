@@ -7,6 +7,8 @@ import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Sheet;
 import java.math.BigDecimal;
 import java.util.Comparator;
@@ -40,12 +42,13 @@ public final class ClearanceSheets {
                 .name("edition", "edition", row -> row.rule().edition())
                 .name("piece", "piece", FireRow::piece)
                 .name("where", "where", row -> row.where().word())
-                .length("distance", "away", FireRow::distance)
-                .lengthIf("needs", "needs", FireRow::needs)
-                .lengthIf("allowed", "may project", FireRow::allowed)
-                .length("has", "projects", FireRow::has)
-                .lengthIf("margin", "projection to spare", FireRow::margin)
-                .lengthIf("spare", "distance to spare", FireRow::spare)
+                // what there is rounds down and what is needed rounds up: no rule is stretched by a sixteenth
+                .measure("distance", "away", Quantity.LENGTH, Rounding.DOWN, FireRow::distance)
+                .measureIf("needs", "needs", Quantity.LENGTH, Rounding.UP, FireRow::needs)
+                .measureIf("allowed", "may project", Quantity.LENGTH, Rounding.DOWN, FireRow::allowed)
+                .measure("has", "projects", Quantity.LENGTH, Rounding.UP, FireRow::has)
+                .measureIf("margin", "projection to spare", Quantity.LENGTH, Rounding.DOWN, FireRow::margin)
+                .measureIf("spare", "distance to spare", Quantity.LENGTH, Rounding.DOWN, FireRow::spare)
                 .flag("clear", "clear", FireRow::clear)
                 .json()
                 .wordsIf("told", "", row -> told(row) ? Optional.of("yes") : Optional.empty())
@@ -120,14 +123,16 @@ public final class ClearanceSheets {
                 .name("what", "place", row -> row.place().name())
                 .words("kind", "kind", row -> row.place().kind().word())
                 .name("piece", "piece", row -> section.name(row.body()))
-                .length("has", "air", KeepClearRow::has)
-                .lengthIf(
+                .measure("has", "air", Quantity.LENGTH, Rounding.DOWN, KeepClearRow::has)
+                .measureIf(
                         "needs",
                         "wanted",
+                        Quantity.LENGTH,
+                        Rounding.UP,
                         row -> row.place().clear() > Tolerance.COINCIDENT
                                 ? OptionalDouble.of(row.place().clear())
                                 : OptionalDouble.empty())
-                .length("margin", "air to spare", KeepClearRow::margin)
+                .measure("margin", "air to spare", Quantity.LENGTH, Rounding.DOWN, KeepClearRow::margin)
                 .sheet()
                 .askedIf(!clearance.kept().isEmpty());
     }

@@ -9,21 +9,26 @@ import buildup.engine.look.light.Shadow;
 import buildup.engine.look.sight.Coverage;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.room.surface.GapAlong;
+import buildup.engine.room.surface.SlopedCrown;
 import buildup.engine.room.surface.Surface;
 import buildup.engine.section.compose.ClosedVoid;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Reveal;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.PieceBlank;
+import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Text;
 import buildup.shared.figure.Value;
+import buildup.shared.notice.Notice;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -50,6 +55,13 @@ final class LookingRows {
         rulings.add(order());
         must().ifPresent(rulings::add);
         return rulings;
+    }
+
+    /** How far end grain stands proud of the casings that pieces butt: whoever looks along the wall sees it. */
+    private List<Notice> proud() {
+        return facts.notices().stream()
+                .filter(notice -> notice.code().equals("end-shows"))
+                .toList();
     }
 
     private Ruling fits() {
@@ -168,13 +180,32 @@ final class LookingRows {
                                                 boards.stream().map(Text::new).toList())));
     }
 
-    /** Raw wood that an eye sees, and trim that none sees, is for a person to judge; without eyes nothing is asked. */
+    /**
+     * Raw wood that an eye sees, trim that none sees, end grain beside a casing and joints that a sloped ceiling opens are
+     * for a person to judge; without eyes the last two alone are asked.
+     */
     private Optional<Ruling> seen() {
-        if (facts.sights().isEmpty()) {
-            return Optional.empty();
-        }
         List<Value> raw = new ArrayList<>();
         double most = 0;
+        Optional<Phrase> cure = Optional.empty();
+        for (Notice notice : proud()) {
+            raw.add(VerdictWords.END_GRAIN
+                    .with("piece", notice.piece().orElseThrow())
+                    .with("by", notice.amount().orElseThrow()));
+            if (notice.amount().orElseThrow().amount() > most) {
+                most = notice.amount().orElseThrow().amount();
+                cure = notice.cure();
+            }
+        }
+        for (SlopedCrown open : opened()) {
+            raw.add(VerdictWords.OPEN_UNDER_SLOPE
+                    .with("piece", open.course().name())
+                    .with("by", Figure.fine(open.offCeiling())));
+            most = Math.max(most, open.offCeiling());
+        }
+        if (facts.sights().isEmpty() && raw.isEmpty()) {
+            return Optional.empty();
+        }
         for (Sighting sighting : facts.sights()) {
             for (Coverage coverage : sighting.coverage()) {
                 if (coverage.seen() > Tolerance.TOUCHING) {
@@ -195,7 +226,26 @@ final class LookingRows {
             return Optional.of(Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN));
         }
         Ruling look = Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(raw)));
-        return Optional.of(most > 0 ? look.figure(Figure.length(most)) : look);
+        Ruling cured = cure.map(look::cure).orElse(look);
+        return Optional.of(most > 0 ? cured.figure(Figure.length(most)) : cured);
+    }
+
+    /** Each crown whose upper flat, as drawn, stands open under a ceiling that slopes; a crown below it is clear of it. */
+    private List<SlopedCrown> opened() {
+        Map<String, SlopedCrown> found = new LinkedHashMap<>();
+        facts.surfaces().sloped().stream()
+                .filter(crown -> crown.tilt() == SlopedCrown.Tilt.NONE && crown.offCeiling() > Tolerance.TOUCHING)
+                .filter(crown -> meetsCeiling(crown.course().body()))
+                .forEach(crown -> found.putIfAbsent(crown.course().name(), crown));
+        return List.copyOf(found.values());
+    }
+
+    private boolean meetsCeiling(int body) {
+        Space space = section.stack().space();
+        return space.ceiling().isPresent()
+                && Math.abs(space.ceiling().getAsDouble()
+                                - space.reach(section.body(body).outline()))
+                        <= Tolerance.TOUCHING;
     }
 
     /** For each light, how much of the longest shaded face lies in the dark. */

@@ -52,6 +52,10 @@ final class VerdictWords {
 
     static final Phrase RAW = Phrase.of("{piece}: {seen} of raw wood seen from {eye}");
 
+    static final Phrase END_GRAIN = Phrase.of("{piece}: end grain {by} proud of the casing");
+
+    static final Phrase OPEN_UNDER_SLOPE = Phrase.of("{piece}: open {by} along its edge under the sloped ceiling");
+
     static final Phrase UNSEEN = Phrase.of("no eye sees {pieces}");
 
     static final Phrase LIT = Phrase.of("{light}: no shadow falls");

@@ -89,7 +89,10 @@ final class Clashes {
             for (Hand hand : Hand.values()) {
                 end(course, hand)
                         .filter(end -> end.kind() == Ending.Kind.RETURN && carries(course, hand))
-                        .ifPresent(end -> longerThanWall(course, hand, end, courses));
+                        .ifPresent(end -> {
+                            longerThanWall(course, hand, end, courses);
+                            besideACasing(course, hand, end);
+                        });
             }
         }
         for (Course course : trim) {
@@ -108,12 +111,30 @@ final class Clashes {
                 .filter(course -> allEnds(course).anyMatch(end -> end.kind() == Ending.Kind.RETURN))
                 .toList();
         if (!returned.isEmpty()) {
-            returned.stream().filter(RunFitting::planted).forEach(this::plant);
+            returned.stream()
+                    .filter(course -> shortest(course) < course.thickness() - Tolerance.TOUCHING)
+                    .forEach(this::plant);
             glue(returned.stream()
-                    .filter(course -> !RunFitting.planted(course) && course.face() < SHORTEST_NAILED)
+                    .filter(course -> shortest(course) >= course.thickness() - Tolerance.TOUCHING
+                            && shortest(course) < SHORTEST_NAILED)
                     .map(course -> RunNotices.QUOTED.with("piece", course.name()))
                     .toList());
         }
+    }
+
+    /** The length of a course's shortest return at its face; those that nothing is left of have a notice of their own. */
+    private double shortest(Course course) {
+        return Stream.of(Hand.values())
+                .filter(hand -> carries(course, hand) && returns(course, hand))
+                .map(hand -> corners.atEnd(course, hand))
+                .filter(corner -> !corner.covers(course))
+                .mapToDouble(corner -> Math.min(course.face(), corner.length(course)))
+                .min()
+                .orElse(course.face());
+    }
+
+    private boolean returns(Course course, Hand hand) {
+        return end(course, hand).filter(end -> end.kind() == Ending.Kind.RETURN).isPresent();
     }
 
     private Stream<Ending> ends(Course course) {
@@ -170,6 +191,30 @@ final class Clashes {
                         end.mark()));
     }
 
+    /** A return stops on the casing that another piece butts there. */
+    private void besideACasing(Course course, Hand hand, Ending end) {
+        corners.butting(course, hand)
+                .filter(other -> end(other, hand).orElseThrow().casing().isEmpty())
+                .findFirst()
+                .ifPresent(other -> add(
+                        RunNotices.RETURNS_ON_A_CASING
+                                .with("hand", hand.word())
+                                .with("other", other.name())
+                                .amount(Figure.length(course.face())),
+                        course,
+                        end.mark()));
+        ReturnCorners.ReturnCorner corner = corners.atEnd(course, hand);
+        if (corner.covers(course)) {
+            add(
+                    RunNotices.CASING_COVERS
+                            .with("hand", hand.word())
+                            .with("casing", Figure.length(corner.stop()))
+                            .amount(Figure.length(Math.max(0, -corner.length(course)))),
+                    course,
+                    end.mark());
+        }
+    }
+
     private void collide(Course course, Stretch stretch, Opening opening) {
         double width = opening.to() - opening.from();
         double both =
@@ -191,16 +236,21 @@ final class Clashes {
     private void proud(Course course, double casing, Ending end) {
         double over = course.face() - casing;
         if (over > Tolerance.TOUCHING) {
-            add(RunNotices.END_GRAIN_SHOWS.notice().amount(Figure.length(over)), course, end.mark());
+            // what is shorter than it is thick cannot be returned by a miter
+            Notice shows = RunNotices.END_GRAIN_SHOWS.notice().amount(Figure.length(over));
+            add(
+                    over < course.thickness() - Tolerance.TOUCHING ? shows.cure(RunNotices.THICKEN) : shows,
+                    course,
+                    end.mark());
         }
     }
 
     private void plant(Course course) {
         add(
                 RunNotices.CANNOT_BE_MITERED
-                        .with("length", Figure.length(course.face()))
+                        .with("length", Figure.length(shortest(course)))
                         .with("thickness", Figure.length(course.thickness()))
-                        .amount(Figure.length(course.thickness() - course.face())),
+                        .amount(Figure.length(course.thickness() - shortest(course))),
                 course,
                 run.mark());
     }
@@ -226,7 +276,7 @@ final class Clashes {
         if (!pieces.isEmpty()) {
             notices.add(RunNotices.TOO_SHORT_TO_HOLD
                     .with("pieces", Listing.commas(pieces))
-                    .with("hand", Figure.thumb(HAND_FROM_BLADE))
+                    .with("hand", Figure.atLeast(HAND_FROM_BLADE))
                     .at(run.mark()));
         }
     }

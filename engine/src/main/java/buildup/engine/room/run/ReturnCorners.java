@@ -9,11 +9,13 @@ import buildup.profiles.outline.Tolerance;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Where a returned course turns back to the wall. It turns the corner of what it lies on: where that returns as well, the
  * layers keep their order round the corner; where that is cut square, the return runs back along its end; where that runs
- * on, the return stops on its face (common practice, no source).
+ * on, the return stops on its face; where what shares its heights butts a casing, the
+ * return stops on the casing (common practice, no source).
  */
 final class ReturnCorners {
     private final WallRun run;
@@ -29,15 +31,46 @@ final class ReturnCorners {
      *
      * @param inset how much nearer to the middle of the stretch it turns than where all that is behind it returns, in
      * @param stop the projection at which the return ends: 0 at the wall
-     * @param on what runs on behind it, on which the return ends; absent: the wall
+     * @param on what it ends on: the wall, a casing, or what runs on behind it
      */
-    record ReturnCorner(double inset, double stop, Optional<String> on) {}
+    record ReturnCorner(double inset, double stop, Stop on) {
+        /** The return's length at the face of the course, in; not positive where a casing covers its whole end. */
+        double length(Course course) {
+            return course.face() - stop;
+        }
+
+        /** Whether there is nothing to return: what stands there comes out as far as the course. */
+        boolean covers(Course course) {
+            return length(course) <= Tolerance.TOUCHING;
+        }
+
+        /** Too short to hold a miter: the return is glued on whole, across the square end. */
+        boolean planted(Course course) {
+            return length(course) < course.thickness() - Tolerance.TOUCHING;
+        }
+    }
 
     /** The corner at an end of the run. */
     ReturnCorner atEnd(Course course, Hand hand) {
         Stretch stretch =
                 run.stretches().get(hand == Hand.LEFT ? 0 : run.stretches().size() - 1);
-        return corner(course, stretch, behind -> end(behind, hand));
+        ReturnCorner corner = corner(course, stretch, behind -> end(behind, hand));
+        double casing = butting(course, hand)
+                .mapToDouble(other -> end(other, hand).orElseThrow().casing().orElse(0))
+                .max()
+                .orElse(0);
+        return casing > corner.stop() ? new ReturnCorner(corner.inset(), casing, Stop.CASING) : corner;
+    }
+
+    /** What butts a casing at an end of the run, at some of the heights of a course. */
+    Stream<Course> butting(Course course, Hand hand) {
+        Stretch stretch =
+                run.stretches().get(hand == Hand.LEFT ? 0 : run.stretches().size() - 1);
+        return courses.stream()
+                .filter(other -> stretch.carries(other.name()) && sharesHeights(other, course))
+                .filter(other -> end(other, hand)
+                        .filter(end -> end.kind() == Ending.Kind.BUTT)
+                        .isPresent());
     }
 
     /** The corner at a side of an opening: what it does not interrupt runs on. */
@@ -58,7 +91,7 @@ final class ReturnCorners {
         double depth = 0;
         double past = Double.NEGATIVE_INFINITY;
         double stop = 0;
-        Optional<String> on = Optional.empty();
+        Stop on = Stop.WALL;
         for (Course behind : courses) {
             if (!stretch.carries(behind.name()) || !liesBehind(behind, course)) {
                 continue;
@@ -67,7 +100,7 @@ final class ReturnCorners {
             Optional<Ending> end = ends.apply(behind);
             if (end.isEmpty() && face > stop) {
                 stop = face;
-                on = Optional.of(behind.name());
+                on = Stop.face(behind.name());
             }
             depth = Math.max(depth, face);
             past = Math.max(
@@ -89,8 +122,12 @@ final class ReturnCorners {
 
     /** Nearer to the wall, at some of the same heights. */
     private static boolean liesBehind(Course behind, Course course) {
-        double shared = Math.min(behind.box().top(), course.box().top())
-                - Math.max(behind.box().bottom(), course.box().bottom());
-        return behind.back() < course.back() - Tolerance.TOUCHING && shared > Tolerance.TOUCHING;
+        return behind.back() < course.back() - Tolerance.TOUCHING && sharesHeights(behind, course);
+    }
+
+    private static boolean sharesHeights(Course one, Course other) {
+        double shared = Math.min(one.box().top(), other.box().top())
+                - Math.max(one.box().bottom(), other.box().bottom());
+        return shared > Tolerance.TOUCHING;
     }
 }

@@ -203,7 +203,7 @@ final class RunFitting {
 
     private Meeting end(Course course, Ending end, int stretch, ReturnCorners.ReturnCorner turn) {
         return switch (end.kind()) {
-            case RETURN -> course.trim() ? returned(course).inset(turn.inset()) : returned(course);
+            case RETURN -> course.trim() ? returned(course, turn).inset(turn.inset()) : returned(course, turn);
             case DIE -> {
                 double own = run.stretches().get(stretch).lean() * course.middle();
                 WallCorner corner = new WallCorner(true, end.corner());
@@ -215,35 +215,30 @@ final class RunFitting {
         };
     }
 
-    private static Meeting returned(Course course) {
+    private static Meeting returned(Course course, ReturnCorners.ReturnCorner turn) {
         if (!course.trim()) {
             // hidden: its square end fills the corner behind the returns
             return Meeting.square(EndCut.Kind.SQUARE, course.face(), Stop.NOTHING);
         }
-        return planted(course)
+        return turn.planted(course)
                 ? Meeting.square(EndCut.Kind.SQUARE, course.back(), Stop.NOTHING)
                 : Meeting.miter(EndCut.Kind.RETURN, new WallCorner(false, 90), 0);
-    }
-
-    /** Too short to hold a miter: the return is glued on whole, across the square end. */
-    static boolean planted(Course course) {
-        return course.face() < course.thickness() - Tolerance.TOUCHING;
     }
 
     /** The piece that turns a course back to the wall, at the end of its stretch. */
     private Optional<Fit> selfReturn(Fit of, Ending end, ReturnCorners.ReturnCorner turn, Hand hand) {
         Course course = of.course();
-        if (end.kind() != Ending.Kind.RETURN || !course.trim()) {
+        if (end.kind() != Ending.Kind.RETURN || !course.trim() || turn.covers(course)) {
             return Optional.empty();
         }
         boolean right = hand == Hand.RIGHT;
         Frame corner = new Frame(
                 of.frame().at(right ? of.start() + of.wall() - turn.inset() : of.start() + turn.inset(), 0),
                 of.frame().along());
-        Meeting joint =
-                planted(course) ? Meeting.square(EndCut.Kind.BUTT, course.face(), Stop.PLANTED) : returned(course);
-        Meeting wall = Meeting.square(
-                EndCut.Kind.BUTT, -turn.stop(), turn.on().map(Stop::face).orElse(Stop.WALL));
+        Meeting joint = turn.planted(course)
+                ? Meeting.square(EndCut.Kind.BUTT, course.face(), Stop.PLANTED)
+                : returned(course, turn);
+        Meeting wall = Meeting.square(EndCut.Kind.BUTT, -turn.stop(), turn.on());
         return Optional.of(new Fit(
                 number,
                 of.stretch() + ", " + (right ? "right" : "left") + " return",

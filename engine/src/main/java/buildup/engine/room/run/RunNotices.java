@@ -28,6 +28,12 @@ public final class RunNotices {
     static final Kind RETURNS_INTO_A_WALL = LONG_RETURN.problem(
             "'{piece}' returns {amount} past the {hand} end, into the wall that '{other}' dies on.",
             "Let both die there, or return both and end the wall before it.");
+    static final Kind RETURNS_ON_A_CASING = LONG_RETURN.problem(
+            "'{piece}' returns at the {hand} end, on the casing that '{other}' butts; how far that stands out is not given.",
+            "Write 'casing:' behind 'butt'.");
+    static final Kind CASING_COVERS = LONG_RETURN.problem(
+            "'{piece}' returns at the {hand} end, where a casing that stands {casing} out covers its whole end.",
+            "Let it butt the casing.");
     private static final Code COLLIDE =
             Code.of("returns-collide", "Two returns, or two lengths of one piece, want the same place.");
     static final Kind RUNS_INTO_ITSELF = COLLIDE.problem(
@@ -40,6 +46,7 @@ public final class RunNotices {
     static final Kind END_GRAIN_SHOWS = END_SHOWS.note(
             "'{piece}' stands {amount} proud of the casing that it butts: its end grain shows.",
             "Return it, or thicken the casing with a backband.");
+    static final Phrase THICKEN = Phrase.of("Thicken the casing with a backband.");
     private static final Code SHORT_RETURN = Code.of(
             "self-return-shorter-than-its-thickness", "A return is shorter than its stick is thick: it has no miter.");
     static final Kind CANNOT_BE_MITERED = SHORT_RETURN.problem(
