@@ -21,11 +21,13 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Figures that outlines alone tell are those of the whole answer. More stacks with {@code -Dbuildup.quick.stacks=2000}. */
+@Tag("sampled")
 class QuickJudgeTest {
-    private static final int STACKS = Integer.getInteger("buildup.quick.stacks", 25);
+    private static final int STACKS = Integer.getInteger("buildup.quick.stacks", 8);
 
     private static final String CORNICE = """
             title: Cornice

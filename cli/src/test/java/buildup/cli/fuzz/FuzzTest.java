@@ -19,12 +19,12 @@ import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
- * Whatever is asked, the program answers in words. A hundred questions in the build; {@code mvn -P fuzz} asks ten
+ * Whatever is asked, the program answers in words. Twenty questions in the build; {@code mvn -P fuzz} asks ten
  * thousand, more with {@code -Dbuildup.fuzz.runs=1000000}, others from {@code -Dbuildup.fuzz.seed=N}, for so long with
  * {@code -Dbuildup.fuzz.minutes=60}. What is found lies in {@code target/fuzz}.
  */
 class FuzzTest {
-    private static final long RUNS = Long.getLong("buildup.fuzz.runs", 100);
+    private static final long RUNS = Long.getLong("buildup.fuzz.runs", 20);
     private static final long FROM = Long.getLong("buildup.fuzz.from", 0);
     private static final long SEED = Long.getLong("buildup.fuzz.seed", 1);
     private static final double MINUTES = Double.parseDouble(System.getProperty("buildup.fuzz.minutes", "1e6"));

@@ -34,7 +34,7 @@ class ScriptLightTest {
             Path.of("src/main/resources/buildup/cli/page").toAbsolutePath();
 
     /** How many random stacks; more in the long run, and by the system property. */
-    private static final int STACKS = Integer.getInteger("buildup.lit.stacks", 6);
+    private static final int STACKS = Integer.getInteger("buildup.lit.stacks", 3);
 
     private static final int LIGHTS = 4;
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Laws that a union keeps whatever is thrown together; more of them with {@code -Dbuildup.unions=N}. */
 class RandomStacksTest {
     private static final long SEED = 2024;
-    private static final int COUNT = Integer.getInteger("buildup.unions", 200);
+    private static final int COUNT = Integer.getInteger("buildup.unions", 60);
 
     /** Chords are off by at most 2/3 of their error times the length; what is welded, by less than the rest. */
     private static double slack(List<Outline> pieces) {

@@ -22,13 +22,14 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What stands on the label of a piece about its ends is what the table of cuts says. */
 class SawSidesTest {
-    private static final int JOBS = Integer.getInteger("buildup.label.jobs", 100);
+    private static final int JOBS = Integer.getInteger("buildup.label.jobs", 25);
 
     /** A line of the table: how the piece lies; how it is sawn; which side is kept; and what comes after. */
     private static final Pattern HOW =
@@ -51,6 +52,7 @@ class SawSidesTest {
         }
     }
 
+    @Tag("sampled")
     @Test
     void labels_of_jobs_of_chance_say_what_the_table_says() {
         int sawn = 0;

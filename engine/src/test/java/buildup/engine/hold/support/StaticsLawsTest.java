@@ -13,10 +13,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What must hold of any stack, on random ones. */
 class StaticsLawsTest {
+    private static final int PILES = Integer.getInteger("buildup.stacks", 60);
+
     private static final int STACKS = 60;
 
     private interface Law {
@@ -187,10 +190,11 @@ class StaticsLawsTest {
         assertThat(stood).isBetween(10, 90);
     }
 
+    @Tag("sampled")
     @Test
     void a_pile_takes_the_load_that_brings_the_first_of_its_joints_to_its_edge() {
         int stood = 0;
-        for (long seed = 1; seed <= 200; seed++) {
+        for (long seed = 1; seed <= PILES; seed++) {
             Held pile = RandomPile.of(seed);
             double factor = pile.factor();
             assertThat(factor >= 0).as("seed %d", seed).isEqualTo(leastMargin(pile.loadsTimes(0)) >= 0);
@@ -201,7 +205,7 @@ class StaticsLawsTest {
                 stood++;
             }
         }
-        assertThat(stood).isGreaterThan(10);
+        assertThat(stood).isGreaterThan(PILES / 20);
     }
 
     /** Over all blocks of a pile: how far the resultant of all above stays from the nearer end of the bearing. */

@@ -9,6 +9,7 @@ import buildup.engine.section.stack.Axis;
 import java.util.List;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** How errors of sizes add up, against closed forms and worked figures; sources in {@code reference/tolerance.md}. */
@@ -37,6 +38,7 @@ class TolerancesTest {
                 piece("d", "2", "c.top", "1/32"));
     }
 
+    @Tag("long")
     @Test
     void members_one_on_another_stray_as_worked() {
         int builds = 400_000;
@@ -49,6 +51,7 @@ class TolerancesTest {
         assertThat(height.chance().orElseThrow()).isEqualTo(0.083, within(0.002));
     }
 
+    @Tag("long")
     @Test
     void normal_errors_lie_beyond_one_and_two_deviations_as_often_as_they_do() {
         double deviation = Math.sqrt(2 * (1.0 / 64 * 1.0 / 64 + 1.0 / 32 * 1.0 / 32)) / 3;

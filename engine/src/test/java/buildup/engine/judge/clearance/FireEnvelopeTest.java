@@ -18,12 +18,15 @@ import buildup.profiles.outline.Stroke;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The rules of fire as data, row by row; sources in reference/fire.md. */
 class FireEnvelopeTest {
+    private static final int OUTLINES = Integer.getInteger("buildup.outlines", 100);
+
     private static final double EXACT = 1e-9;
 
     private static FireRule rule(String name) {
@@ -175,11 +178,12 @@ class FireEnvelopeTest {
     }
 
     /** Against points set close together along the outline, for outlines and rules by chance. */
+    @Tag("sampled")
     @Test
     void what_decides_is_what_many_points_of_the_outline_find() {
         Random random = new Random(19);
         List<FireRule> rules = Catalog.builtIn().fireRules();
-        for (int i = 0; i < 400; i++) {
+        for (int i = 0; i < OUTLINES; i++) {
             Outline outline = nose(new Point(0.2 + 3 * random.nextDouble(), 0), 0.1 + random.nextDouble())
                     .moved(Motion.shift(0, 3 + 12 * random.nextDouble()));
             FireRule rule = rules.get(random.nextInt(rules.size()));

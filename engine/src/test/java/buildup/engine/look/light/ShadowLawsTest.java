@@ -11,10 +11,13 @@ import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What holds for every light on every section. */
 class ShadowLawsTest {
+    private static final int SECTIONS = Integer.getInteger("buildup.sections", 100);
+
     /** Without floor and ceiling: lamps hang where they please. */
     private final Section cornice = Bench.sound(
                     Bench.resource("/reference-cornice.yaml").replace("floor: -84, ceiling: 12, projection: 8, ", ""))
@@ -67,10 +70,11 @@ class ShadowLawsTest {
         }
     }
 
+    @Tag("sampled")
     @Test
     void casters_stand_so_on_random_sections_whose_pieces_do_not_overlap() {
         int sound = 0;
-        for (long seed = 0; seed < 300; seed++) {
+        for (long seed = 0; seed < SECTIONS; seed++) {
             Section section =
                     Drawn.section(false, new RandomScene(seed).bodies().toArray(Outline[]::new));
             if (section.overlaps().isEmpty()) {
@@ -78,7 +82,7 @@ class ShadowLawsTest {
                 castersStandOnTheRay(section, 3 + (int) seed * 7 % 84, "seed " + seed);
             }
         }
-        assertThat(sound).isGreaterThan(100);
+        assertThat(sound).isGreaterThan(SECTIONS / 3);
     }
 
     private static void castersStandOnTheRay(Section section, int angle, String where) {

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class SoftEdgeTest {
     private static final int LAMPS = 50;
     private static final long SEED = 41;
-    private static final int SCENES = Integer.getInteger("buildup.soft.scenes", 30);
+    private static final int SCENES = Integer.getInteger("buildup.soft.scenes", 10);
 
     @Test
     void an_end_of_the_lamp_that_darkens_all_of_a_face_blurs_all_of_it() {

@@ -7,12 +7,14 @@ import buildup.engine.look.view.Visibility.Stretch;
 import buildup.engine.look.view.Visibility.Surface;
 import buildup.profiles.outline.Outline;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** The sweep against each stretch asked by itself, on a thousand random scenes; every scene is named by its seed. */
+/** The sweep against each stretch asked by itself, on random scenes; every scene is named by its seed. */
 class ViewAgainstNaiveTest {
-    private static final int SCENES = 1000;
+    private static final int SCENES = Integer.getInteger("buildup.view.scenes", 250);
 
+    @Tag("sampled")
     @Test
     void the_sweep_sees_what_every_stretch_against_every_other_sees() {
         for (long seed = 0; seed < SCENES; seed++) {

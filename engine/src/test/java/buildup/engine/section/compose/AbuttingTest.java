@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 
 /** What outlines that only lie against each other make together, against the union by the overlay library. */
 class AbuttingTest {
-    private static final int STACKS = Integer.getInteger("buildup.abutting.stacks", 100);
+    private static final int STACKS = Integer.getInteger("buildup.abutting.stacks", 70);
 
     private static Optional<List<Part>> abutting(List<Outline> outlines) {
         return Abutting.union(outlines, (i, j) -> Abutment.of(outlines.get(i), outlines.get(j)));

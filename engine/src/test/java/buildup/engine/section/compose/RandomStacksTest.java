@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 /** What holds for every stack, tried on random ones, a thousand in the long run; the seed stands in each message. */
 @Tag("sampled")
 class RandomStacksTest {
-    private static final int STACKS = Integer.getInteger("buildup.composed", 200);
+    private static final int STACKS = Integer.getInteger("buildup.composed", 60);
 
     /** Welding may shift a corner, and so a joint on the walk, this far. */
     private static final double JOINT = 2 * Tolerance.TOUCHING;

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 class RandomEditsTest {
 
     /** Five tests make one random edit of each document, so that 2,000 documents are 10,000 edits. */
-    private static final int DOCUMENTS = Integer.getInteger("buildup.random.documents", 100);
+    private static final int DOCUMENTS = Integer.getInteger("buildup.random.documents", 40);
 
     private static final List<String> VALUES = List.of(
             "3/8",

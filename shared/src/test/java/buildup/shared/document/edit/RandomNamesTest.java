@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 @Tag("sampled")
 class RandomNamesTest {
 
-    private static final int STACKS = Integer.getInteger("buildup.random.documents", 100);
+    private static final int STACKS = Integer.getInteger("buildup.random.documents", 40);
 
     private static final List<String> NAMES = List.of(
             "frieze",
