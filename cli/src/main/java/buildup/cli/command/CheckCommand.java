@@ -32,7 +32,7 @@ import picocli.CommandLine.Parameters;
         name = "check",
         mixinStandardHelpOptions = true,
         addMethodSubcommands = false,
-        description = "Reports the verdict on each stack alone: a line a file, then what is wrong or to look at.")
+        description = "Reports only the verdict: one line a stack, then what is wrong and what to look at.")
 final class CheckCommand implements Callable<Integer> {
     /** The forms in which verdicts are written. */
     enum Format {

@@ -38,7 +38,7 @@ import picocli.CommandLine.Parameters;
         name = "cuts",
         mixinStandardHelpOptions = true,
         addMethodSubcommands = false,
-        description = "Lists lengths round the corners, saw settings, sticks to buy and their cost.")
+        description = "Lists lengths around corners, saw settings, sticks to buy and their cost.")
 final class CutsCommand implements Callable<Integer> {
     private final Streams streams;
     private final List<Path> inputs = new ArrayList<>();
@@ -66,7 +66,7 @@ final class CutsCommand implements Callable<Integer> {
     @Option(
             names = "--seconds",
             paramLabel = "COUNT",
-            description = "End all searching after so many seconds; the answer may then differ from run to run.")
+            description = "Stop searching after this many seconds; the answer may then differ from run to run.")
     private double seconds = Double.POSITIVE_INFINITY;
 
     @Mixin

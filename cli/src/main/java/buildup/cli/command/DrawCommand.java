@@ -96,34 +96,37 @@ final class DrawCommand implements Callable<Integer> {
     @Option(
             names = "--eye",
             paramLabel = "NAME",
-            description = "In the view of rays, what this eye sees alone (default: each light, then each eye).")
+            description = "For --view rays: only what this eye sees (default: each light, then each eye).")
     private Optional<String> eye = Optional.empty();
 
     @Option(
             names = "--times",
             paramLabel = "N",
-            description = "Draws the movement of the seasons so many times as large (default: 1).")
+            description = "For --view season: draw the movement this many times as large (default: 1).")
     private int times = 1;
 
-    @Option(names = "--page", paramLabel = "NAME", description = "The sheet to draw on.")
+    @Option(
+            names = "--page",
+            paramLabel = "NAME",
+            description = "The paper to draw on, in parts where it is too small.")
     private Optional<String> page = Optional.empty();
 
     @Option(
             names = "--to",
             paramLabel = "FORMAT",
-            description = "${COMPLETION-CANDIDATES} (default: as the file ends).")
+            description = "${COMPLETION-CANDIDATES} (default: by the ending of the file).")
     private Optional<Format> format = Optional.empty();
 
     @Option(
             names = "--outline-text",
-            description = "In SVG, letters as outlines, alike in a viewer without the font. PDF and PNG bring theirs.")
+            description = "In SVG, draw letters as outlines, for a viewer without the font; PDF and PNG carry it.")
     private boolean outlineText;
 
     @Option(
             names = "-o",
             required = true,
             paramLabel = "FILE",
-            description = "Where to write; - is standard output, as --to says (default there: svg).")
+            description = "Where to write; - is standard output, in the form of --to (there: svg when left out).")
     private Path output = Path.of("");
 
     @Mixin

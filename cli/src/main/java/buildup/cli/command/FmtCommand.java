@@ -21,8 +21,8 @@ import picocli.CommandLine.Parameters;
         mixinStandardHelpOptions = true,
         addMethodSubcommands = false,
         description =
-                "Lays a stack, an order or a catalog out in its file: blanks, indentation, blank lines. What it says"
-                        + " and its comments stay.")
+                "Tidies the layout of a stack, an order or a catalog file: blanks, indentation, blank lines. Values"
+                        + " and comments stay.")
 final class FmtCommand implements Callable<Integer> {
     private final Streams streams;
 

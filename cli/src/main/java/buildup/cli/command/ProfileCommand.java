@@ -83,13 +83,13 @@ final class ProfileCommand implements Callable<Integer> {
     @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "A profile (default: all of them).")
     private Optional<String> name = Optional.empty();
 
-    @Option(names = "--nearest", description = "Report which others come nearest to it.")
+    @Option(names = "--nearest", description = "List the profiles nearest to it, and what to plane off.")
     private boolean nearest;
 
-    @Option(names = "--rotate", description = "As --nearest, at any angle, not in quarter turns alone.")
+    @Option(names = "--rotate", description = "As --nearest, turned by any angle, not only by quarter turns.")
     private boolean rotate;
 
-    @Option(names = "--scale", description = "As --nearest, larger or smaller too.")
+    @Option(names = "--scale", description = "As --nearest, made larger or smaller too.")
     private boolean scale;
 
     @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
@@ -102,20 +102,20 @@ final class ProfileCommand implements Callable<Integer> {
             names = "--view",
             paramLabel = "VIEW",
             description =
-                    "Draw it: ${COMPLETION-CANDIDATES}; sheet has the sizes, radii, kerfs and spring to run it by, milling the passes, knife the full-size template.")
+                    "Draw it: ${COMPLETION-CANDIDATES}. A sheet has the sizes, radii, kerfs and spring; milling, the passes; knife, the full-size template.")
     private Optional<View> view = Optional.empty();
 
     @Option(
             names = "--tilt",
             paramLabel = "DEGREES",
             split = ",",
-            description = "Heads in front that the mill can tilt, up when above 0; several with commas.")
+            description = "Angles to which the mill can tilt an outside head, up when above 0; several with commas.")
     private List<Double> tilts = List.of();
 
     @Option(
             names = "--head",
             paramLabel = "NAME",
-            description = "The head that is to run it (default: the first of the lists).")
+            description = "The head that runs it (default: the first that is listed).")
     private Optional<String> head = Optional.empty();
 
     @Mixin

@@ -36,7 +36,7 @@ import picocli.CommandLine.Parameters;
         name = "quote",
         mixinStandardHelpOptions = true,
         addMethodSubcommands = false,
-        description = "Reports what an order of moldings takes and costs.")
+        description = "Prices an order of moldings: wood, knives, machine time.")
 final class QuoteCommand implements Callable<Integer> {
     /** The forms in which a quote is written. */
     enum Format {
@@ -64,17 +64,17 @@ final class QuoteCommand implements Callable<Integer> {
             names = {"--format", "--to"},
             paramLabel = "FORMAT",
             description =
-                    "${COMPLETION-CANDIDATES} (default: text); svg and pdf hold the profiles at full size, svg on one page.")
+                    "${COMPLETION-CANDIDATES} (default: text); svg and pdf draw the profiles at full size, svg on one page.")
     private Format format = Format.text;
 
     @Option(
             names = "--for",
             paramLabel = "READER",
             description =
-                    "${COMPLETION-CANDIDATES} (default: shop); a customer reads nothing of the shop's own figures.")
+                    "${COMPLETION-CANDIDATES} (default: shop); the customer's copy shows none of the shop's own figures.")
     private Audience audience = Audience.shop;
 
-    @Option(names = "--page", paramLabel = "NAME", description = "The sheet to draw on (default: as it fits).")
+    @Option(names = "--page", paramLabel = "NAME", description = "The paper to draw on (default: as it fits).")
     private Optional<String> page = Optional.empty();
 
     @Mixin

@@ -35,7 +35,7 @@ import picocli.CommandLine.Parameters;
             "",
             "Places: title, sizes.lip, space.ceiling, eyes.standing.height, frieze.profile, frieze.flip.",
             "A key that is not there yet is added. A new name goes wherever the old one is mentioned.",
-            "What the change makes the reader refuse is said, and the file stays as it was."
+            "A change that would be refused is reported, and the file stays as it was."
         })
 final class SetCommand implements Callable<Integer> {
     private final Streams streams;
@@ -50,7 +50,7 @@ final class SetCommand implements Callable<Integer> {
     @Parameters(
             index = "2",
             paramLabel = "VALUE",
-            description = "What it is to be; a list in [ ] or keys in { } as in the file.")
+            description = "The new value; a list in [ ] or keys in { } as in the file.")
     private String value = "";
 
     @Option(

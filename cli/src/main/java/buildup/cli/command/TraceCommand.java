@@ -76,13 +76,16 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "--units", paramLabel = "UNIT", description = "Of the tracing: in, mm, cm or ft.")
     private Optional<String> units = Optional.empty();
 
-    @Option(names = "--width", paramLabel = "SIZE", description = "Back to face, by calipers: gives the scale.")
+    @Option(
+            names = "--width",
+            paramLabel = "SIZE",
+            description = "Back to face, by calipers: sets the scale or checks it.")
     private Optional<String> width = Optional.empty();
 
     @Option(
             names = "--height",
             paramLabel = "SIZE",
-            description = "Bottom to top, by calipers: the scale, or its check.")
+            description = "Bottom to top, by calipers: sets the scale or checks it.")
     private Optional<String> height = Optional.empty();
 
     @Option(
@@ -95,19 +98,19 @@ final class TraceCommand implements Callable<Integer> {
     @Option(
             names = "--deviation",
             paramLabel = "SIZE",
-            description = "How far the outline may stay off (default: by how the points scatter).")
+            description = "How far the outline may lie from the points (default: by their scatter).")
     private Optional<String> deviation = Optional.empty();
 
     @Option(
             names = "--restore-edges",
             paramLabel = "SIZE",
-            description = "Make edges sharp that are worn no more than this.")
+            description = "Sharpen edges that are worn by no more than this.")
     private Optional<String> edges = Optional.empty();
 
     @Option(names = "--paint", paramLabel = "SIZE", description = "Thickness of paint to remove (not from the back).")
     private Optional<String> paint = Optional.empty();
 
-    @Option(names = "--layer", paramLabel = "NAME", description = "Read one layer or group of the drawing alone.")
+    @Option(names = "--layer", paramLabel = "NAME", description = "Read only this layer or group of the drawing.")
     private Optional<String> layer = Optional.empty();
 
     @Option(
@@ -125,7 +128,7 @@ final class TraceCommand implements Callable<Integer> {
             description = "Where the back lies as drawn: left, right, up or down (default: found).")
     private Optional<String> back = Optional.empty();
 
-    @Option(names = "--kind", paramLabel = "KIND", description = "The trade's word for it (default: trim).")
+    @Option(names = "--kind", paramLabel = "KIND", description = "What the trade calls it (default: trim).")
     private String kind = "trim";
 
     @Option(names = "--name", paramLabel = "NAME", description = "What the profile is called (default: traced).")

@@ -34,7 +34,7 @@ import picocli.CommandLine.Parameters;
         name = "watch",
         mixinStandardHelpOptions = true,
         addMethodSubcommands = false,
-        description = "Shows a stack, or two beside each other, in a browser of this machine, and follows every save.")
+        description = "Shows a stack, or two beside each other, in the browser, and shows it again after every save.")
 final class WatchCommand implements Callable<Integer> {
     private static final int LAST_PORT = 65535;
 
@@ -46,7 +46,10 @@ final class WatchCommand implements Callable<Integer> {
     @Option(names = "--beside", paramLabel = "OTHER", description = "A second stack, set beside the first.")
     private Optional<String> beside = Optional.empty();
 
-    @Option(names = "--port", paramLabel = "PORT", description = "Where to listen (default: any that is free).")
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            description = "The port of the page on this machine (default: any free one).")
     private int port;
 
     @Mixin

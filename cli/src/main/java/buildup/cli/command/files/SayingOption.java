@@ -11,12 +11,10 @@ import picocli.CommandLine.Option;
 /** How much is said beside an answer, as every command that gives one asks. */
 @Command(addMethodSubcommands = false)
 public final class SayingOption {
-    @Option(names = "-q", description = "Say nothing beside the answer; what is refused is said all the same.")
+    @Option(names = "-q", description = "Leave out notices, except what is refused.")
     private boolean quiet;
 
-    @Option(
-            names = "-v",
-            description = "Say everything: each notice at its own place, however many there are and however alike.")
+    @Option(names = "-v", description = "Print every notice at its own place, also when many are alike.")
     private boolean wordy;
 
     /** Whether nothing is to be said but what is refused. */

@@ -58,31 +58,25 @@ public final class SearchCommand implements Callable<Integer> {
     @Option(
             names = "-o",
             paramLabel = "FOLDER",
-            description = "Where the answers are written, each as a stack, with a page that shows them.")
+            description = "Folder for the answers: each as a stack, and a page that shows them.")
     private Optional<Path> folder = Optional.empty();
 
     @Option(
             names = "--why",
             paramLabel = "RULE",
-            description = "Tells what each free size does to one rule, as 'reveal of bead over frieze >= 1/4'.")
+            description = "Show what each free size does to one rule, as 'reveal of bead over frieze >= 1/4'.")
     private Optional<String> why = Optional.empty();
 
     @Option(
             names = "--free",
             paramLabel = "PLACE=CHOICES",
-            description = "Leaves a size free, as 'sizes.lip=between 1/8 and 1 by 1/16'; may stand several times.")
+            description = "Leave a size free, as 'sizes.lip=between 1/8 and 1 by 1/16'; may be repeated.")
     private List<String> free = List.of();
 
-    @Option(
-            names = "--must",
-            paramLabel = "RULE",
-            description = "One more line under 'must:'; may stand several times.")
+    @Option(names = "--must", paramLabel = "RULE", description = "One more line under 'must:'; may be repeated.")
     private List<String> must = List.of();
 
-    @Option(
-            names = "--wish",
-            paramLabel = "WISH",
-            description = "One more line under 'wish:'; may stand several times.")
+    @Option(names = "--wish", paramLabel = "WISH", description = "One more line under 'wish:'; may be repeated.")
     private List<String> wish = List.of();
 
     @Option(names = "--tries", paramLabel = "COUNT", description = "How many stacks may be tried (default: 50000).")

@@ -38,7 +38,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "sheets",
         mixinStandardHelpOptions = true,
-        description = "Draws the sheets of a stack for the shop: one PDF, full size where it is to be measured.")
+        description = "Makes the shop drawings of a stack: one PDF, at full size where sizes are taken from it.")
 public final class SheetsCommand implements Callable<Integer> {
     private final Streams streams;
     private final Notices notices = new Notices();
@@ -64,12 +64,12 @@ public final class SheetsCommand implements Callable<Integer> {
     @Option(
             names = "--since",
             paramLabel = "OLD",
-            description = "An earlier document of the stack: what changed is listed, and clouded on the section.")
+            description = "An earlier version of the stack: changes are listed, and clouded on the section.")
     private Optional<String> since = Optional.empty();
 
     @Option(
             names = "--outline-text",
-            description = "In HTML, letters as outlines, alike in a browser without the font. A PDF brings its font.")
+            description = "In HTML, draw letters as outlines, for a browser without the font; a PDF carries it.")
     private boolean outlineText;
 
     @Option(
@@ -77,8 +77,8 @@ public final class SheetsCommand implements Callable<Integer> {
             required = true,
             paramLabel = "FILE",
             description =
-                    "The PDF to write; or one HTML page to print (.html); or an archive to send, of the stack, its"
-                            + " catalogs, the PDF and the report, which opens again as a stack (.zip); or a folder/ for an SVG a"
+                    "What to write, by its ending: .pdf; .html, one page to print; .zip, an archive to send of the stack,"
+                            + " its catalogs, the PDF and the report, which opens again as a stack; folder/, one SVG for each"
                             + " sheet. - is standard output, as PDF.")
     private String output = "";
 

@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /** What is told of single groups and what is told of the whole stack never contradict each other. */
 class OneAnswerTest {
     private static final int STACKS = Integer.getInteger("buildup.stacks", 500);
-    private static final int PILES = Integer.getInteger("buildup.stacks", 60);
+    private static final int PILES = Integer.getInteger("buildup.statics", 60);
 
     private final Map<Answer, Integer> answers = new EnumMap<>(Answer.class);
     private final Map<Keeper, Integer> keepers = new EnumMap<>(Keeper.class);

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** The whole stack against a second set of equations and a second solver. */
 class StaticsAgainstSimplexTest {
-    private static final int STACKS = Integer.getInteger("buildup.stacks", 60);
+    private static final int STACKS = Integer.getInteger("buildup.statics", 60);
 
     @Test
     void the_stacks_done_by_hand_have_the_same_factor() {

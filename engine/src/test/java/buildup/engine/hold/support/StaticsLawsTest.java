@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /** What must hold of any stack, on random ones. */
 class StaticsLawsTest {
-    private static final int PILES = Integer.getInteger("buildup.stacks", 60);
+    private static final int PILES = Integer.getInteger("buildup.statics", 60);
 
     private static final int STACKS = 60;
 
