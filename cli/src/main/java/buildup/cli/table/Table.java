@@ -29,7 +29,11 @@ public record Table(String title, List<TextColumn> columns, List<List<TableCell>
         }
     }
 
-    /** Copies the lists. */
+    /**
+     * Copies the lists.
+     *
+     * @throws IllegalArgumentException when a row does not have a cell for each column
+     */
     public Table {
         columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();

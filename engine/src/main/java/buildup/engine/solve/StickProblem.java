@@ -25,6 +25,11 @@ public record StickProblem(List<Integer> pieces, List<Stick> sticks, int kerf) {
      */
     public record Stick(int length, long price, int most) {}
 
+    /**
+     * Copies the lists.
+     *
+     * @throws IllegalArgumentException when the kerf is negative, or a piece has no length
+     */
     public StickProblem {
         pieces = List.copyOf(pieces);
         sticks = List.copyOf(sticks);
