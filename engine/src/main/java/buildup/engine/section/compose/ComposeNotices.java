@@ -8,6 +8,8 @@ import buildup.shared.notice.Kind;
 final class ComposeNotices {
     static final Code OVERLAP_CODE = Code.of("overlap", "Two pieces, or a piece and the room, fill the same place.");
     static final Kind OVERLAP = OVERLAP_CODE.problem("'{piece}' cuts {amount} into {other} ({area}).", "");
+    static final Phrase OUT_OF_THE_ROOM = Phrase.of("Move it {way} {by}.");
+    static final Phrase RIP_FOR_THE_ROOM = Phrase.of("Rip {by} off its {edge}.");
     static final Phrase MOVE_IT = Phrase.of("Rabbet it, or move it {way} {by}.");
     static final Phrase MOVE_THE_OTHER = Phrase.of("Rabbet it, or move '{mover}' {way} {by}.");
     static final Phrase RIP_IT = Phrase.of("Rabbet it, or rip {by} off its {edge}.");

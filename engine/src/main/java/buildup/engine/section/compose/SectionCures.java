@@ -120,7 +120,7 @@ final class SectionCures {
         Stream<Way> ways = Stream.of(later, other)
                 .filter(body -> section.body(body).inStack())
                 .flatMap(body -> clearing(body, body == later ? other : later)
-                        .map(move -> clearing(section.body(body), move, body == later)))
+                        .map(move -> clearing(section.body(body), move, words(body == later, section.body(other)))))
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparingDouble(Clearing::far))
                 .map(Clearing::way);
@@ -133,6 +133,19 @@ final class SectionCures {
     }
 
     private record Clearing(double far, Way way) {}
+
+    /** How a way out of an overlap is told. */
+    private record Clears(Phrase moved, Phrase ripped) {}
+
+    /** One piece may be rabbeted for another; for wall, floor and ceiling it has to make room itself. */
+    private static Clears words(boolean itself, Body other) {
+        if (!other.piece()) {
+            return new Clears(ComposeNotices.OUT_OF_THE_ROOM, ComposeNotices.RIP_FOR_THE_ROOM);
+        }
+        return itself
+                ? new Clears(ComposeNotices.MOVE_IT, ComposeNotices.RIP_IT)
+                : new Clears(ComposeNotices.MOVE_THE_OTHER, ComposeNotices.RIP_THE_OTHER);
+    }
 
     /** The moves after which a body only just touches another; out of wall, floor and ceiling no way but the least, back. */
     private Stream<Move> clearing(int body, int obstacle) {
@@ -154,18 +167,16 @@ final class SectionCures {
     }
 
     /** A piece between two rules is ripped, any other is moved. */
-    private Optional<Clearing> clearing(Body body, Move move, boolean itself) {
+    private Optional<Clearing> clearing(Body body, Move move, Clears words) {
         boolean ripped = Mending.isBetween(piece(body), move.axis());
         Optional<Mending> mending = ripped
                 ? asDrawn.ripped(body.name(), move.axis(), move.by() < 0, move.far(), move.toContact())
                 : asDrawn.moved(body.name(), move.axis(), move.by(), move.toContact());
-        Phrase words = ripped
-                ? itself ? ComposeNotices.RIP_IT : ComposeNotices.RIP_THE_OTHER
-                : itself ? ComposeNotices.MOVE_IT : ComposeNotices.MOVE_THE_OTHER;
         return mending.map(mended -> new Clearing(
                 move.far(),
                 new Way(
-                        words.with("mover", body.name())
+                        (ripped ? words.ripped() : words.moved())
+                                .with("mover", body.name())
                                 .with("way", move.way())
                                 .with("edge", move.trailing())
                                 .with("by", move.toContact()),

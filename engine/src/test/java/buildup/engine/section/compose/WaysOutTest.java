@@ -265,15 +265,19 @@ class WaysOutTest {
     }
 
     @Test
-    void out_of_wall_floor_and_ceiling_there_is_one_way() {
+    void out_of_wall_floor_and_ceiling_there_is_one_way_and_they_are_not_rabbeted() {
         assertThat(ways(in("floor: 0, ", "name: a, profile: board 3/4 x 3, back: 0, bottom: -1/2"), "overlap"))
-                .containsExactly("Rabbet it, or move it up 1/2. (a.bottom = -1/2 + 1/2)");
+                .containsExactly("Move it up 1/2. (a.bottom = -1/2 + 1/2)");
         assertThat(ways(in("ceiling: 6, ", "name: a, profile: board 3/4 x 3, back: 0, bottom: 4"), "overlap"))
-                .containsExactly("Rabbet it, or move it down 1. (a.bottom = 4 - 1)");
+                .containsExactly("Move it down 1. (a.bottom = 4 - 1)");
         assertThat(ways(
                         Bench.in("{ floor: 0, ceiling: 90 }", "name: a, profile: board 3/4 x 3, back: -1/4, bottom: 0"),
                         "overlap"))
-                .containsExactly("Rabbet it, or move it out 1/4. (a.back = -1/4 + 1/4)");
+                .containsExactly("Move it out 1/4. (a.back = -1/4 + 1/4)");
+        assertThat(ways(
+                        in("ceiling: 6, ", "name: a, profile: board 3/4 x 3, back: 0, bottom: 2, top: 6-1/2"), "overlap"))
+                .as("a board ripped to fit")
+                .containsExactly("Rip 1/2 off its top. (a.top = 6-1/2 - 1/2)");
         assertThat(ways(in("", CASE, "name: bed, profile: board 2 x 2, back: case.face - 1/4, bottom: 1"), "overlap"))
                 .startsWith("Rabbet it, or move it out 1/4. (bed.back = case.face - 1/4 + 1/4)");
     }
