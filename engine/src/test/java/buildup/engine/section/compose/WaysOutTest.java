@@ -275,7 +275,8 @@ class WaysOutTest {
                         "overlap"))
                 .containsExactly("Move it out 1/4. (a.back = -1/4 + 1/4)");
         assertThat(ways(
-                        in("ceiling: 6, ", "name: a, profile: board 3/4 x 3, back: 0, bottom: 2, top: 6-1/2"), "overlap"))
+                        in("ceiling: 6, ", "name: a, profile: board 3/4 x 3, back: 0, bottom: 2, top: 6-1/2"),
+                        "overlap"))
                 .as("a board ripped to fit")
                 .containsExactly("Rip 1/2 off its top. (a.top = 6-1/2 - 1/2)");
         assertThat(ways(in("", CASE, "name: bed, profile: board 2 x 2, back: case.face - 1/4, bottom: 1"), "overlap"))
