@@ -133,6 +133,9 @@ public final class Outline {
 
     /** The same outline moved, counterclockwise also when the motion mirrors it. */
     public Outline moved(Motion motion) {
+        if (motion.equals(Motion.NONE)) {
+            return this;
+        }
         List<Stroke> moved =
                 strokes.stream().map(stroke -> stroke.moved(motion)).toList();
         return new Outline(motion.mirrors() ? reversed(moved) : moved);

@@ -1,10 +1,12 @@
 package buildup.profiles.travel;
 
 import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** The highest (or lowest) wood of an outline at each x, from left to right. */
 record Envelope(List<Span> spans) {
@@ -12,17 +14,18 @@ record Envelope(List<Span> spans) {
     record Span(double from, double to, SegmentPart piece) {}
 
     static Envelope upper(Outline outline) {
-        return of(outline, Comparator.naturalOrder());
+        return of(outline, true);
     }
 
     static Envelope lower(Outline outline) {
-        return of(outline, Comparator.reverseOrder());
+        return of(outline, false);
     }
 
-    private static Envelope of(Outline outline, Comparator<Double> outermost) {
-        List<SegmentPart> pieces = outline.strokes().stream()
-                .flatMap(stroke -> SegmentPart.of(stroke.segment()).stream())
-                .toList();
+    private static Envelope of(Outline outline, boolean up) {
+        List<SegmentPart> pieces = new ArrayList<>();
+        for (Stroke stroke : outline.strokes()) {
+            pieces.addAll(SegmentPart.of(stroke.segment()));
+        }
         List<Double> cuts = cuts(pieces);
         List<Span> spans = new ArrayList<>();
         for (int i = 0; i + 1 < cuts.size(); i++) {
@@ -30,13 +33,24 @@ record Envelope(List<Span> spans) {
             double to = cuts.get(i + 1);
             double middle = (from + to) / 2;
             // pieces of one outline do not cross, so the one outermost halfway is so on the whole stretch
-            pieces.stream()
-                    .filter(piece ->
-                            piece.left().x() < middle && middle < piece.right().x())
-                    .max(Comparator.comparing((SegmentPart piece) -> piece.height(middle), outermost))
-                    .ifPresent(piece -> spans.add(new Span(from, to, piece)));
+            outermost(pieces, middle, up).ifPresent(piece -> spans.add(new Span(from, to, piece)));
         }
         return new Envelope(spans);
+    }
+
+    private static Optional<SegmentPart> outermost(List<SegmentPart> pieces, double x, boolean up) {
+        Optional<SegmentPart> best = Optional.empty();
+        double far = Double.NEGATIVE_INFINITY;
+        for (SegmentPart piece : pieces) {
+            if (piece.left().x() < x && x < piece.right().x()) {
+                double height = up ? piece.height(x) : -piece.height(x);
+                if (height > far) {
+                    far = height;
+                    best = Optional.of(piece);
+                }
+            }
+        }
+        return best;
     }
 
     /** All ends of pieces, those nearer than coincident taken as one. */

@@ -6,30 +6,37 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A stretch of a true segment over which it has one height at each x, by its ends from left to right. */
 record SegmentPart(Segment segment, Point left, Point right) {
 
     /** The stretches of a segment; an arc is cut at its x extremes, an upright line has none. */
     static List<SegmentPart> of(Segment segment) {
-        List<Double> cuts = new ArrayList<>(List.of(0.0));
-        if (segment instanceof Arc arc) {
-            List.of(arc.atAngle(0), arc.atAngle(Math.PI)).stream()
-                    .filter(t -> t > 0 && t < 1)
-                    .sorted()
-                    .forEach(cuts::add);
+        if (!(segment instanceof Arc arc)) {
+            return part(segment, 0, 1).stream().toList();
         }
+        List<Double> cuts = new ArrayList<>(List.of(0.0));
+        List.of(arc.atAngle(0), arc.atAngle(Math.PI)).stream()
+                .filter(t -> t > 0 && t < 1)
+                .sorted()
+                .forEach(cuts::add);
         cuts.add(1.0);
         List<SegmentPart> pieces = new ArrayList<>();
         for (int i = 0; i + 1 < cuts.size(); i++) {
-            Segment part = segment.part(cuts.get(i), cuts.get(i + 1));
-            Point a = part.from();
-            Point b = part.to();
-            if (Math.abs(a.x() - b.x()) > Tolerance.COINCIDENT) {
-                pieces.add(a.x() < b.x() ? new SegmentPart(part, a, b) : new SegmentPart(part, b, a));
-            }
+            part(segment, cuts.get(i), cuts.get(i + 1)).ifPresent(pieces::add);
         }
         return pieces;
+    }
+
+    private static Optional<SegmentPart> part(Segment segment, double from, double to) {
+        Segment part = segment.part(from, to);
+        Point a = part.from();
+        Point b = part.to();
+        if (Math.abs(a.x() - b.x()) <= Tolerance.COINCIDENT) {
+            return Optional.empty();
+        }
+        return Optional.of(a.x() < b.x() ? new SegmentPart(part, a, b) : new SegmentPart(part, b, a));
     }
 
     /** The height at {@code x}; beyond an end, the height of that end. */

@@ -4,6 +4,7 @@ import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -23,12 +24,15 @@ public final class Travel {
      * by less than {@link Tolerance#TOUCHING} does not stop it.
      */
     public static OptionalDouble down(Outline moving, Outline obstacle) {
-        if (moving.box().back() > obstacle.box().face()
-                || obstacle.box().back() > moving.box().face()) {
-            return OptionalDouble.empty();
-        }
-        Envelope over = Envelope.lower(moving);
-        Envelope under = Envelope.upper(obstacle);
+        return pass(moving, obstacle) ? OptionalDouble.empty() : down(Envelope.lower(moving), Envelope.upper(obstacle));
+    }
+
+    private static boolean pass(Outline moving, Outline obstacle) {
+        return moving.box().back() > obstacle.box().face()
+                || obstacle.box().back() > moving.box().face();
+    }
+
+    private static OptionalDouble down(Envelope over, Envelope under) {
         List<Stretch> grazed = grazed(over, under);
         OptionalDouble highest = OptionalDouble.empty();
         for (Envelope.Span low : under.spans()) {
@@ -49,14 +53,29 @@ public final class Travel {
     public static OptionalDouble meeting(Outline moving, List<Outline> obstacles, Direction way) {
         Motion turn = way.turn();
         Outline turned = moving.moved(turn);
-        return obstacles.stream()
-                .map(obstacle -> down(turned, obstacle.moved(turn)))
-                .flatMapToDouble(OptionalDouble::stream)
-                .max()
-                .stream()
-                // adding 0.0 turns -0.0 into 0.0
-                .map(shift -> way.sign() * shift + 0.0)
-                .findFirst();
+        Envelope over = Envelope.lower(turned);
+        OptionalDouble highest = OptionalDouble.empty();
+        List<Outline> inTheWay = obstacles.stream()
+                .map(obstacle -> obstacle.moved(turn))
+                .filter(under -> !pass(turned, under))
+                .sorted(Comparator.comparingDouble(under -> -under.box().top()))
+                .toList();
+        for (Outline under : inTheWay) {
+            if (highest.isPresent() && lies(under, highest.getAsDouble(), turned)) {
+                break;
+            }
+            OptionalDouble lift = down(over, Envelope.upper(under));
+            if (lift.isPresent()) {
+                highest = OptionalDouble.of(Math.max(lift.getAsDouble(), highest.orElse(Double.NEGATIVE_INFINITY)));
+            }
+        }
+        // adding 0.0 turns -0.0 into 0.0
+        return highest.isPresent() ? OptionalDouble.of(way.sign() * highest.getAsDouble() + 0.0) : highest;
+    }
+
+    /** Whether all of an obstacle lies under what has been lifted so far: what is lower still need not be looked at. */
+    private static boolean lies(Outline under, double lift, Outline moving) {
+        return under.box().top() + Tolerance.COINCIDENT < moving.box().bottom() + lift;
     }
 
     /** Between an upright side of the one and an upright side of the other nearer than touching. */
