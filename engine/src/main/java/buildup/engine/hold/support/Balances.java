@@ -140,12 +140,7 @@ final class Balances {
 
     /** Whether a piece is held by itself, so that its weight does not go to what it stands on. */
     private boolean firm(int piece) {
-        boolean said = Model.saidToBeFixed(section, piece);
-        return section.standing(piece).counted()
-                || (said
-                        && LoadPath.fixedTo(section, piece)
-                                .filter(body -> section.body(body).inStack())
-                                .isEmpty());
+        return section.standing(piece).counted();
     }
 
     private boolean bears(int piece) {

@@ -95,7 +95,12 @@ final class Falls {
     }
 
     private static double size(Shift shift) {
-        return Math.abs(shift.turn()) + shift.by().length() / 100;
+        return Math.abs(shift.turn()) + shift.by().length();
+    }
+
+    /** Whether part of a motion is no more than rounding beside the whole. */
+    private static boolean little(double part, double whole) {
+        return part <= Tolerance.SAME_MOTION * whole;
     }
 
     private Fall motion(boolean closing) {
@@ -119,7 +124,7 @@ final class Falls {
         List<List<Integer>> lots = new ArrayList<>();
         for (int body : model.free()) {
             Shift shift = movement.shifts().get(body);
-            if (most > 0 && size(shift) > Tolerance.SAME_MOTION * most) {
+            if (most > 0 && !little(size(shift), most)) {
                 lots.stream()
                         .filter(lot -> alike(lot.get(0), body))
                         .findFirst()
@@ -140,12 +145,12 @@ final class Falls {
                 movement.shifts().get(one).turn() - movement.shifts().get(other).turn();
         double moves =
                 movement.of(one, center).minus(movement.of(other, center)).length();
-        return Math.abs(turns) + moves / 100 <= Tolerance.SAME_MOTION * most;
+        return little(Math.abs(turns) + moves, most);
     }
 
     private Part part(List<Integer> lot, boolean closing) {
         Shift shift = movement.shifts().get(lot.get(0));
-        boolean turns = Math.abs(shift.turn()) > Tolerance.SAME_MOTION * size(shift);
+        boolean turns = !little(Math.abs(shift.turn()), size(shift));
         Optional<Force> pivot = pivot(lot);
         Optional<Point> about = turns ? pivot.map(Force::at).or(() -> Optional.of(center(shift))) : Optional.empty();
         OptionalInt on = pivot.map(force -> OptionalInt.of(other(force, lot))).orElse(OptionalInt.empty());
@@ -184,11 +189,11 @@ final class Falls {
     /** Of the contacts with what does not move along, the one on which they turn or slide. */
     private Optional<Force> pivot(List<Integer> lot) {
         Shift shift = movement.shifts().get(lot.get(0));
-        boolean turns = Math.abs(shift.turn()) > Tolerance.SAME_MOTION * size(shift);
+        boolean turns = !little(Math.abs(shift.turn()), size(shift));
         return model.forces().stream()
                 .filter(force -> force.kind() == Force.Kind.PUSH && force.gap() <= 0)
                 .filter(force -> lot.contains(force.on()) != lot.contains(force.against()))
-                .filter(force -> Math.abs(movement.parts(force)) <= 100 * Tolerance.SAME_MOTION * size(shift))
+                .filter(force -> little(Math.abs(movement.parts(force)), size(shift)))
                 .filter(force -> !turns || movement.between(force).length() <= ON_EDGE * Math.abs(shift.turn()))
                 .min(Comparator.comparingDouble(
                         force -> movement.of(other(force, lot), force.at()).length()

@@ -9,7 +9,6 @@ import buildup.engine.hold.statics.Mechanism.Movement;
 import buildup.engine.hold.statics.Model;
 import buildup.engine.hold.statics.Model.Weight;
 import buildup.engine.hold.statics.Tie;
-import buildup.engine.section.compose.Section;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -30,7 +29,6 @@ final class LeastRows {
     /** Who would have to add more rows than this does not have a row to add. */
     private static final int MOST = 8;
 
-    private final Section section;
     private final Model model;
     private final List<List<Weight>> weights;
     private final List<Fixed> given;
@@ -43,7 +41,6 @@ final class LeastRows {
      * @param given the rows of the document
      */
     LeastRows(Model model, List<List<Weight>> weights, List<Fixed> given, Places places) {
-        this.section = model.section();
         this.model = model;
         this.weights = weights;
         this.given = given;
@@ -114,7 +111,6 @@ final class LeastRows {
         // the work that the fall is scaled to
         double all = falls.get().stream().mapToDouble(Weight::pounds).sum();
         Stream<Candidate> added = pieces.stream()
-                .filter(piece -> section.body(piece).inStack())
                 .flatMap(piece -> found.computeIfAbsent(piece, places::of).stream())
                 .map(nail -> new Candidate(nail, Optional.empty()));
         Stream<Candidate> instead = given.stream()

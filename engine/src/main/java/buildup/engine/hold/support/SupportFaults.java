@@ -109,7 +109,6 @@ final class SupportFaults {
     /** Where no row holds what falls, a block behind it may, or its weight brought over its bearing. */
     private Cure otherwise(Fall.Part falling, Optional<Balance> balance) {
         Stream<Cure> blocks = falling.pieces().stream()
-                .filter(piece -> section.body(piece).inStack())
                 .flatMap(piece -> Packing.behind(section, piece))
                 .limit(1);
         return Cure.firstOf(Stream.concat(blocks, balance.stream().flatMap(this::broughtBack)))

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Which pieces stand on a carrier as one, and which each for itself. */
@@ -93,7 +94,7 @@ class GroupsTest {
         assertThat(out.balance("beam").bearingFace()).isEqualTo(5, within(1e-9));
         assertThat(out.balance("beam").outward()).isTrue();
         assertThat(out.balance("beam").level()).isEqualTo(0, within(1e-9));
-        Held back = boards(low, high, "name: beam, section: [out 12, up 1, in 4, up 1], back: -8, bottom: -1");
+        Held back = boards(low, high, "name: beam, section: [out 12, up 1, out 1, up 1], back: -8, bottom: -1");
         assertThat(back.balance("beam").outward()).isFalse();
         assertThat(back.balance("beam").level()).as("over the low post").isEqualTo(-1, within(1e-9));
     }
@@ -111,5 +112,32 @@ class GroupsTest {
         assertThat(flat.balance("board").downAt().x()).isEqualTo(8.5, within(1e-9));
         assertThat(flat.balance("board").holdDown()).hasValueCloseTo(90 * 4 / 3.5, within(1e-6));
         assertThat(flat.balance("board").holdBack()).hasValueCloseTo(90 * 4 / 0.375, within(1e-6));
+    }
+
+    /** The top of the ramp goes down 1/2 in 10: under the end that the load leans to it is lower or higher. */
+    @Test
+    void on_a_slope_that_still_counts_as_level_the_edge_is_as_high_as_the_slope_is_there() {
+        Held block = boards(
+                        "name: ramp, kind: framing, section: [out 10, up 1, chamfer in 1/2 x 10], back: 0, bottom: 0",
+                        "name: block, section: [out 2, up 2, chamfer in 0.1 x 2], turn: 180, back: 4, bottom: touch")
+                .free();
+        assertThat(block.load("block", 5.9, 5).balance("block").level()).isEqualTo(1.2, within(1e-3));
+        assertThat(block.load("block", 4.1, 5).balance("block").level()).isEqualTo(1.3, within(1e-3));
+    }
+
+    @Test
+    void each_way_to_be_kept_to_fall_and_to_be_trusted_has_words_of_its_own() {
+        assertThat(Stream.of(Balance.Keeper.values()).map(Balance.Keeper::word))
+                .doesNotHaveDuplicates()
+                .noneMatch(String::isBlank);
+        assertThat(Stream.of(Support.Answer.values()).map(Support.Answer::word))
+                .doesNotHaveDuplicates()
+                .noneMatch(String::isBlank);
+        assertThat(Stream.of(Trust.Why.values()).map(Trust.Why::words))
+                .doesNotHaveDuplicates()
+                .noneMatch(String::isBlank);
+        assertThat(Stream.of(Fall.Way.values()).flatMap(way -> Stream.of(way.words(), way.plural())))
+                .doesNotHaveDuplicates()
+                .noneMatch(String::isBlank);
     }
 }

@@ -173,4 +173,61 @@ class HeldByNailsTest {
             assertThat(balance.kept().by()).isEqualTo(Keeper.WEIGHT);
         });
     }
+
+    /** The nail goes on through a furring strip into the post: the strip stands by itself. */
+    @Test
+    void framing_that_a_nail_goes_through_is_not_among_what_nails_hold() {
+        Section section = nailed(
+                nail("board", "15 ga x 2-1/2", "out: board.face, up: 1"),
+                "name: post, kind: framing, section: [out 3, up 12], face: 0, top: 8",
+                "name: strip, kind: framing, section: [out 1/2, up 3], back: 0, bottom: 0",
+                "name: board, profile: board 3/4 x 3, back: 1/2, bottom: 0");
+        assertThat(names(section, section.fastened().held())).containsExactly("board");
+        assertThat(names(section, section.fastened().pinned())).containsExactly("board");
+    }
+
+    /** The load stands on a block that nothing moves; the shelf beside it is held by its nail. */
+    @Test
+    void where_loads_do_not_matter_what_governs_the_weights_is_told() {
+        Held held = Held.of(Bench.loose(
+                        "name: ledge, kind: framing, section: [out 4, up 4], face: 0, top: 0",
+                        "name: base, kind: framing, section: [out 4, up 4], back: 20, top: 0",
+                        "name: shelf, section: [out 10, up 1], back: -4, bottom: 0",
+                        "name: block, section: [out 2, up 2], back: 21, bottom: 0"))
+                .nail("hold-down", "shelf", "ledge", new Point(-3.5, 0), -90, 10, 10)
+                .load("block", 22, 40)
+                .decided();
+        Support.Whole whole = held.support().whole();
+        assertThat(whole.loadFactor()).isEmpty();
+        assertThat(whole.times()).hasValueCloseTo(35 / (10 * Held.WOOD), within(1e-6));
+        assertThat(whole.governs().orElseThrow().name()).isEqualTo("hold-down");
+        assertThat(whole.factor()).isEqualTo(whole.times());
+    }
+
+    /** No nail is there to give: what tips is told, not how much of the load a nail takes. */
+    @Test
+    void a_stack_that_its_loads_tip_over_an_edge_is_told_by_what_leans() {
+        Held bare = HandStacks.boardOnTwoPosts();
+        new Held(bare.section(), bare.loads(), List.of()).support(notices);
+        assertThat(notices.sorted()).extracting(notice -> notice.code()).containsExactly("needs-holding");
+    }
+
+    /** Of two things only the one that moves is kept by nothing. */
+    @Test
+    void what_stands_beside_something_that_falls_is_kept_as_before() {
+        Held held = Held.of(Bench.loose(
+                "name: ledge, kind: framing, section: [out 14, up 4], back: -4, top: 0",
+                "name: block, section: [out 2, up 2], back: 0, bottom: 0",
+                "name: shelf, section: [out 10, up 1], back: 7, bottom: 0",
+                "name: lever, section: [out 6, up 1], back: 15, bottom: 1"));
+        Support support = held.support();
+        assertThat(support.whole().answer()).isEqualTo(Answer.NO);
+        assertThat(support.balances())
+                .filteredOn(one -> one.group().contains(held.number("block")))
+                .allSatisfy(one -> assertThat(one.kept().by()).isEqualTo(Keeper.WEIGHT));
+        assertThat(support.balances())
+                .filteredOn(one -> held.names(one.group()).equals(List.of("lever")))
+                .singleElement()
+                .satisfies(one -> assertThat(one.kept().by()).isEqualTo(one.leans() ? Keeper.NOTHING : Keeper.WEIGHT));
+    }
 }

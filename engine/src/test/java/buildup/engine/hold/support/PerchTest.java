@@ -53,4 +53,42 @@ class PerchTest {
         String stands = "name: fascia, profile: board 3/4 x 3, back: soffit.face, bottom: 0, fixed: soffit";
         assertThat(perches(Held.of(Bench.loose(CASE, SOFFIT, stands, LIP)))).isEmpty();
     }
+
+    @Test
+    void a_load_on_the_lip_counts_and_a_load_on_what_carries_it_does_not() {
+        Held held = Held.of(Bench.loose(CASE, SOFFIT, FASCIA, LIP))
+                .load("lip", 6.5, 5)
+                .load("fascia", 3.5, 50);
+        Perch perch = perches(held).get(0);
+        assertThat(perch.weight()).isCloseTo(3 * Held.WOOD + 5, EXACT);
+        assertThat(perch.resultant()).isCloseTo((3 * Held.WOOD * 4.75 + 5 * 6.5) / (3 * Held.WOOD + 5), EXACT);
+    }
+
+    /** The fascia is 2 high, a board before it 3; the underside of the lip is stepped to lie on both. */
+    @Test
+    void a_lip_on_two_heights_turns_over_the_end_that_it_leans_to() {
+        String outer = "name: outer, profile: board 3/4 x 4, back: fascia.face, bottom: -1";
+        Held out = Held.of(Bench.loose(
+                CASE,
+                SOFFIT,
+                FASCIA,
+                outer,
+                "name: lip, section: [out 3/4, up 1, out 4, up 1], back: fascia.back, bottom: fascia.top"));
+        Perch forward = perches(out).get(0);
+        assertThat(out.names(forward.carriers())).containsExactly("fascia", "outer");
+        assertThat(forward.back()).isCloseTo(3, EXACT);
+        assertThat(forward.face()).isCloseTo(4.5, EXACT);
+        assertThat(forward.resultant()).isCloseTo((0.75 * 3.375 + 4.75 * 5.375) / 5.5, EXACT);
+        assertThat(forward.level()).isCloseTo(3, EXACT);
+        Held in = Held.of(Bench.loose(
+                CASE,
+                SOFFIT,
+                FASCIA,
+                outer,
+                "name: lip, section: [out 3-3/4, up 1, out 3/4, up 1], back: 0, bottom: fascia.top"));
+        Perch back = perches(in).get(0);
+        assertThat(back.resultant()).isLessThan(3);
+        assertThat(back.level()).isCloseTo(2, EXACT);
+        assertThat(back.past()).isCloseTo(3 - back.resultant(), EXACT);
+    }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.catalog.Catalog;
+import buildup.engine.Answered;
+import buildup.engine.Answers;
 import buildup.engine.hold.fixing.Fixing;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
@@ -99,6 +101,13 @@ class PullsTest {
                 .containsExactly("'top nails' may hold 7.45 lb a foot; frieze back, frieze and 3 more need 10.04 lb a"
                         + " foot. It has 7/16 in the wall: the pull needs 0.589, the rule for its kind 0.864.");
         assertThat(asked.notices()).extracting(Notice::code).contains("load-too-much");
+        Notice short_by = asked.notices().stream()
+                .filter(notice -> NoticeWords.INCHES.message(notice).contains("may hold"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(short_by.amount().orElseThrow().amount())
+                .as("bite that is missing")
+                .isCloseTo(0.864 - 0.4375, within(1e-9));
     }
 
     @Test
@@ -107,5 +116,41 @@ class PullsTest {
         assertThat(asked.by("top nails").holds()).isTrue();
         assertThat(asked.notices())
                 .noneMatch(notice -> NoticeWords.INCHES.message(notice).contains("may hold"));
+    }
+
+    /** A shelf 10 wide stands 6 past the edge of its ledge, to the room or to the wall, nailed at 3 and at 2 behind it. */
+    private static Answers shelf(boolean out) {
+        String place = out ? "face: 0" : "back: 0";
+        String sign = out ? "-" : "";
+        return Answered.sound("""
+                wood: check-wood
+                space: { wall: { solid: no } }
+                loads: [ { name: books, on: shelf, out: %s5, load: 36 lb/ft } ]
+                fastenings:
+                  - { name: far brads, piece: shelf, use: 18 ga x 1-1/4, at: { out: %s3, up: 3/4 }, spacing: 16 }
+                  - { name: near brads, piece: shelf, use: 18 ga x 1-1/4, at: { out: %s2, up: 3/4 }, spacing: 16 }
+                pieces:
+                  - { name: ledge, kind: framing, section: [out 6, up 6], %s, top: 0 }
+                  - { name: shelf, profile: board 3/4 x 10, lay: flat, back: %s, bottom: 0 }
+                """.formatted(out ? "" : "-", sign, sign, place, out ? "-4" : "-6"));
+    }
+
+    @Test
+    void a_group_that_leans_to_the_wall_is_held_as_one_that_leans_to_the_room_and_the_nearest_to_do_is_told() {
+        double moment = 7.5 * Held.WOOD * 1 + 36 * 5;
+        for (boolean out : List.of(true, false)) {
+            Answers answers = shelf(out);
+            assertThat(answers.pulls())
+                    .extracting(pull -> pull.fixed().fastening().name())
+                    .containsExactly("far brads", "near brads");
+            assertThat(answers.pulls().get(0).needed()).isCloseTo(moment / 3, within(1e-6));
+            assertThat(answers.pulls().get(1).needed()).isCloseTo(moment / 2, within(1e-6));
+            Notices told = new Notices();
+            Pulls.of(answers.section(), answers.support(), answers.fixed(), told);
+            assertThat(told.sorted())
+                    .singleElement()
+                    .satisfies(notice ->
+                            assertThat(NoticeWords.INCHES.message(notice)).startsWith("'far brads' may hold "));
+        }
     }
 }
