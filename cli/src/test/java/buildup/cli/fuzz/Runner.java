@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -97,20 +98,23 @@ final class Runner {
         }
     }
 
+    /** What lies in the folder, and in folders that were written into it, by its path. */
     private Map<String, byte[]> files() throws IOException {
         Map<String, byte[]> files = new TreeMap<>();
-        try (Stream<Path> all = Files.list(folder)) {
-            for (Path file : all.toList()) {
-                files.put(file.getFileName().toString(), Files.readAllBytes(file));
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                files.put(folder.relativize(file).toString(), Files.readAllBytes(file));
             }
         }
         return files;
     }
 
     private void clear() throws IOException {
-        try (Stream<Path> all = Files.list(folder)) {
-            for (Path file : all.toList()) {
-                Files.delete(file);
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path file : all.sorted(Comparator.reverseOrder()).toList()) {
+                if (!file.equals(folder)) {
+                    Files.delete(file);
+                }
             }
         }
     }
