@@ -252,8 +252,7 @@ public final class Paper {
      */
     public static List<PaperPage> flowing(PageFrame frame, String view, String scale, Consumer<PageFlow> written) {
         Box window = frame.window(PageFrame.Use.PLAIN);
-        PageFlow flow = new PageFlow(frame.measure(), window.width(), window.height());
-        written.accept(flow);
+        PageFlow flow = PageFlow.written(frame.measure(), window.width(), window.height(), written);
         List<PaperPage> pages = new ArrayList<>();
         for (List<SceneItem> items : flow.pages()) {
             pages.add(new PaperPage(

@@ -17,13 +17,21 @@ import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * Lines, tables and pictures from the top of a page down, and on the next page where one is full. Places are counted from the
  * upper left corner of each page, inches, up above 0.
  */
 public final class PageFlow {
+    /** From line to line, in sizes of the text; and closer, where a few lines would have a page of their own. */
     private static final double LEADING = 1.45;
+
+    private static final double CLOSER = 1.25;
+
+    /** So much of a page is hardly worth it. */
+    private static final double HARDLY = 0.16;
+
     private static final double TABLE_TEXT = 0.12;
     private static final double BETWEEN = 0.2;
     private static final double BESIDE = 0.4;
@@ -35,16 +43,34 @@ public final class PageFlow {
     private final TextMeasure measure;
     private final double width;
     private final double height;
+    private final double leading;
     private final List<List<SceneItem>> pages = new ArrayList<>();
     private double y;
     private boolean fits = true;
 
     /** An empty page of that size between its margins. */
     public PageFlow(TextMeasure measure, double width, double height) {
+        this(measure, width, height, LEADING);
+    }
+
+    private PageFlow(TextMeasure measure, double width, double height, double leading) {
         this.measure = measure;
         this.width = width;
         this.height = height;
+        this.leading = leading;
         pages.add(new ArrayList<>());
+    }
+
+    /** Pages with what is written on them; with lines closer together where the last one would hold hardly anything. */
+    public static PageFlow written(TextMeasure measure, double width, double height, Consumer<PageFlow> written) {
+        PageFlow flow = new PageFlow(measure, width, height);
+        written.accept(flow);
+        if (flow.pages.size() == 1 || -flow.y > HARDLY * height) {
+            return flow;
+        }
+        PageFlow closer = new PageFlow(measure, width, height, CLOSER);
+        written.accept(closer);
+        return closer.pages.size() < flow.pages.size() ? closer : flow;
     }
 
     /** Whether everything so far was small enough for a page. */
@@ -59,22 +85,22 @@ public final class PageFlow {
 
     /** Leaves so much free, unless the page has just begun. */
     public void gap(double high) {
-        y -= y < 0 ? high : 0;
+        y -= y < 0 ? high * leading / LEADING : 0;
     }
 
     /** A text, in as many lines as it takes. */
     public void lines(String text, double size) {
         for (String line : Words.lines(measure, text, size, width, MOST_LINES)) {
-            room(LEADING * size);
-            y -= LEADING * size;
+            room(leading * size);
+            y -= leading * size;
             add(Label.of(measure, line, new Point(0, y), size, Label.Anchor.START));
         }
     }
 
     /** Two texts, one at each edge, in one line. */
     public void edges(String left, String right, double size) {
-        room(LEADING * size);
-        y -= LEADING * size;
+        room(leading * size);
+        y -= leading * size;
         if (!left.isEmpty()) {
             add(Label.of(measure, left, new Point(0, y), size, Label.Anchor.START));
         }
@@ -151,8 +177,8 @@ public final class PageFlow {
                 .toList();
         int title = Words.lines(measure, table.title(), TABLE_TEXT, width, MOST_LINES)
                 .size();
-        double first = rows.stream().limit(1).mapToDouble(PageFlow::high).sum();
-        room((title * LEADING + 0.5) * TABLE_TEXT + high(head) + Math.max(first, 2 * LEADING * TABLE_TEXT));
+        double first = rows.stream().limit(1).mapToDouble(this::high).sum();
+        room((title * leading + 0.5) * TABLE_TEXT + high(head) + Math.max(first, 2 * leading * TABLE_TEXT));
         lines(table.title(), TABLE_TEXT);
         heading(table, head, widths);
         for (List<List<String>> row : rows) {
@@ -178,7 +204,7 @@ public final class PageFlow {
         for (int i = 0; i < widths.length; i++) {
             boolean right = table.columns().get(i).align() == Table.Align.RIGHT;
             for (int line = 0; line < cells.get(i).size(); line++) {
-                Point at = new Point(right ? x + widths[i] : x, y - (line + 1) * LEADING * TABLE_TEXT);
+                Point at = new Point(right ? x + widths[i] : x, y - (line + 1) * leading * TABLE_TEXT);
                 add(Label.of(
                         measure,
                         cells.get(i).get(line),
@@ -191,8 +217,8 @@ public final class PageFlow {
         y -= high(cells);
     }
 
-    private static double high(List<List<String>> cells) {
-        return LEADING * TABLE_TEXT * cells.stream().mapToInt(List::size).max().orElse(1);
+    private double high(List<List<String>> cells) {
+        return leading * TABLE_TEXT * cells.stream().mapToInt(List::size).max().orElse(1);
     }
 
     private List<List<String>> wrapped(List<String> texts, double[] widths) {
@@ -236,8 +262,8 @@ public final class PageFlow {
 
     /** A line to be written on, behind its words; the words and the line stay together. */
     public void toWrite(String words) {
-        room(2.4 * LEADING * Drafting.TEXT);
-        y -= 2.2 * LEADING * Drafting.TEXT;
+        room(2.4 * leading * Drafting.TEXT);
+        y -= 2.2 * leading * Drafting.TEXT;
         Label label = Label.of(measure, words, new Point(0, y), Drafting.TEXT, Label.Anchor.START);
         add(label);
         double from = label.width() + BETWEEN;

@@ -8,10 +8,34 @@ import buildup.cli.scene.Scene;
 import buildup.cli.table.Table;
 import buildup.cli.table.TableCell;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PageFlowTest {
+    /** However many rows there are, each is there once, and none of them have a page nearly to themselves. */
+    @Test
+    void a_few_rows_that_would_have_a_page_of_their_own_are_drawn_in() {
+        for (int rows = 20; rows < 170; rows++) {
+            List<List<TableCell>> cells = IntStream.range(0, rows)
+                    .mapToObj(i -> List.of(TableCell.of("piece " + i), TableCell.of("left")))
+                    .toList();
+            Table table = new Table("SAW", Table.columns("pieces", "end"), cells);
+            List<List<String>> pages = PageFlow.written(Drawn.FONT, 7.5, 9, flow -> flow.table(table)).pages().stream()
+                    .map(page -> Scene.leaves(page).stream()
+                            .filter(Label.class::isInstance)
+                            .map(item -> ((Label) item).text())
+                            .filter(text -> text.startsWith("piece "))
+                            .toList())
+                    .toList();
+            assertThat(pages.stream().flatMap(List::stream))
+                    .doesNotHaveDuplicates()
+                    .hasSize(rows);
+            assertThat(pages.get(pages.size() - 1)).as("of %d rows", rows).hasSizeGreaterThan(5);
+        }
+    }
+
     /** However far down the page it begins, and however many lines its first row takes. */
     @ParameterizedTest
     @CsvSource({"0, 1", "5, 1", "7.5, 1", "8, 1", "3, 120", "5, 120", "6, 300", "7, 300"})
