@@ -62,7 +62,9 @@ class UnseenTracingsTest {
         "174, DOUBLED, 0.002, 8, a radius of no step drawn to the rule",
         "513, PEN, 0, 6, a short hollow whose radius the points do not tell",
         "2020, JITTER, 0.002, 2, a chamfer taken for what stands level",
-        "2006, DOUBLED, 0.002, 8, a back that bends by a third of a degree"
+        "2006, DOUBLED, 0.002, 8, a back that bends by a third of a degree",
+        "3050, DOUBLED, 0.002, 8, a slight corner at a short round taken for none",
+        "9164, DOUBLED, 0.002, 8, a width of no step drawn to the rule"
     })
     void what_was_wrong_once_is_right_or_doubted(int seed, Hand.Fault fault, double noise, int turn, String what) {
         Outline truth = ChanceMolding.of(seed);

@@ -9,8 +9,6 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
-import buildup.profiles.trace.fit.Corners;
-import buildup.profiles.trace.fit.Curve;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.profiles.trace.fit.Noise;
 import buildup.profiles.trace.ring.Joining;
@@ -69,18 +67,6 @@ final class Doubts {
 
     private static final int LOOKED_AT = 200;
 
-    /** Arcs longer than this are to be told by their radius, in; the radius of a shorter one is its size. */
-    private static final double LONG_ARC = 0.3;
-
-    /** A radius is told when its standard deviation is no more than this share of it. */
-    private static final double RADIUS_TOLD = 1.0 / 16;
-
-    /** Two arcs that go over into each other pass for one when their curvatures differ by less than so many standard deviations. */
-    private static final double HIDDEN = 3;
-
-    /** An arc in which two may hide whose radii differ by more than this share is not told. */
-    private static final double TWO_ARCS = 0.2;
-
     /** A cutting that is so much less likely, as twice the logarithm of how many times, may be meant as well. */
     private static final double RIVAL = 10;
 
@@ -91,6 +77,12 @@ final class Doubts {
 
     /** A size on the rule is sure when its steps are so many standard deviations apart. */
     private static final double APART = 6;
+
+    /** Noise that is known no better than to this share is taken to be greater by as much as it may be. */
+    private static final double HARDLY_KNOWN = 0.2;
+
+    /** A size was meant to be on the rule when that is so many times as likely as that it is of no step. */
+    private static final double MEANT = 10;
 
     private final Traced traced;
     private final Noise noise;
@@ -123,7 +115,7 @@ final class Doubts {
         doubts.tips();
         doubts.again(ring);
         doubts.sizes(home, options);
-        doubts.radii(home);
+        new Radii(home, notices).told();
         new Meetings(home, notices).told(doubts.told());
         if (options.deviation().isEmpty()) {
             doubts.otherwise(otherwise);
@@ -314,55 +306,22 @@ final class Doubts {
                 home.unsure(segments -> around(segments).height()));
     }
 
-    /** Radii of long arcs that the points do not tell: a knife is ground by them. */
-    private void radii(Fitting home) {
-        for (int i = 0; i < home.curves().size(); i++) {
-            int curve = i;
-            List<Point> on = home.points().get(i);
-            if (home.curves().get(i) instanceof Curve.Round round && home.span(i) > LONG_ARC) {
-                double unsure = home.unsureOf(curves -> ((Curve.Round) curves.get(curve)).radius());
-                double hidden =
-                        isShallow(home, i, round) && goesOver(home, i) ? HIDDEN * ofHalf(home, i) * round.radius() : 0;
-                if (unsure > RADIUS_TOLD * round.radius() || hidden > TWO_ARCS) {
-                    notices.add(TraceNotices.RADIUS_UNSURE
-                            .with("place", OutlineCodes.place(on.get(on.size() / 2)))
-                            .with("radius", Figure.fine(round.radius()))
-                            .amount(Figure.fine(Math.max(2 * unsure, hidden * round.radius()))));
-                }
-            }
-        }
-    }
-
-    /** Whether an arc turns less than about 60 degrees; one that turns more is seldom made of two. Common practice, no source. */
-    private static boolean isShallow(Fitting home, int i, Curve.Round round) {
-        return home.span(i) < round.radius();
-    }
-
-    /** Whether a curve goes over into a neighbor without a corner, as the parts of a cyma do: where it ends is not seen. */
-    private static boolean goesOver(Fitting home, int i) {
-        int after = (i + 1) % home.curves().size();
-        return home.kinds().get(i) == Corners.Kind.SMOOTH || home.kinds().get(after) == Corners.Kind.SMOOTH;
-    }
-
-    /** Standard deviation of the curvature of half of an arc: sqrt(720) s / (sqrt(n) length^2), 1/in. */
-    private static double ofHalf(Fitting home, int i) {
-        double half = home.span(i) / 2;
-        double points = home.points().get(i).size() / 2.0;
-        return Math.sqrt(720) * home.noise().weighed() / Math.sqrt(points) / (half * half);
-    }
-
     private static Box around(List<Segment> segments) {
         return Box.around(segments.stream().map(Segment::box).toList());
     }
 
-    private void size(Fitting home, String across, double size, double own, double unsure) {
+    private void size(Fitting home, String across, double size, double own, double byPoints) {
         boolean onRule = false;
         for (int steps : List.of(16, 32, 64)) {
             boolean there = Math.abs(Math.rint(size * steps) / steps - size) < Tolerance.COINCIDENT;
-            onRule |= there && !Squaring.isSprung(home) && APART * unsure < 1.0 / steps;
+            onRule |= there && !Squaring.isSprung(home) && APART * byPoints < 1.0 / steps;
         }
         double drawn = Math.abs(size - own);
-        if ((SURE * unsure > AS_GOOD * noise.scatter() && !onRule) || drawn > DRAWN * noise.scatter()) {
+        double asGood = AS_GOOD * noise.scatter();
+        // a hand that shakes slowly says little of how much it shakes
+        double unsure = (noise.unsure() > HARDLY_KNOWN ? 1 + noise.unsure() : 1) * byPoints;
+        boolean perhapsOfNone = drawn + 2 * unsure > asGood && ShopSizes.odds(size, own, unsure) < MEANT;
+        if ((SURE * unsure > asGood && !onRule) || (onRule && perhapsOfNone) || drawn > DRAWN * noise.scatter()) {
             notices.add(TraceNotices.SIZE_UNSURE
                     .with("across", across)
                     .with("size", Figure.fine(size))

@@ -1,6 +1,7 @@
 package buildup.profiles.trace;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import buildup.profiles.trace.fit.Bond;
 import buildup.profiles.trace.fit.Corners;
 import buildup.profiles.trace.fit.Curve;
@@ -140,15 +141,13 @@ final class ShopSizes {
         Fitting drawn = fitting;
         for (Step step : STEPS) {
             double there = Math.rint(size * step.toInch()) / step.toInch();
-            // what lies on a coarser step was asked already; the others are half as many, but for the coarsest
-            double each = step.share() / step.toInch() * (step.equals(STEPS.get(0)) ? 1 : 2);
-            if (Math.abs(there - size) > most || each <= best) {
+            if (Math.abs(there - size) > most || step.each() <= best) {
                 continue;
             }
             Bond bound = bond.apply(there);
             double far = bound instanceof Bond.Radius ? FARTHEST_RADIUS : FARTHEST;
             Fitting next = fitting.tried(bound, far * far);
-            double likely = each * Math.exp(-Math.max(0, next.error() - fitting.error()) / 2);
+            double likely = step.each() * Math.exp(-Math.max(0, next.error() - fitting.error()) / 2);
             if (!next.equals(fitting) && likely > best) {
                 best = likely;
                 drawn = next;
@@ -157,6 +156,29 @@ final class ShopSizes {
         return drawn;
     }
 
+    /**
+     * How many times as likely it is that a size was meant to be on the rule as that it is of no step.
+     *
+     * @param size on the rule, in
+     * @param own where the points alone put it, in
+     * @param unsure standard deviation of that, in
+     * @return infinite when the points leave no play
+     */
+    static double odds(double size, double own, double unsure) {
+        double none = OF_NONE * Math.sqrt(2 * Math.PI) * unsure;
+        double away = (size - own) / unsure;
+        return STEPS.stream()
+                .filter(step -> Tolerance.same(Math.rint(size * step.toInch()) / step.toInch(), size))
+                .findFirst()
+                .map(step -> step.each() * Math.exp(-away * away / 2) / none)
+                .orElse(0.0);
+    }
+
     /** A division of the rule, and the share of sizes that are of it and no coarser one. */
-    private record Step(int toInch, double share) {}
+    private record Step(int toInch, double share) {
+        /** How common one size of this step is: what lies on a coarser one counts there, so the others are half as many. */
+        double each() {
+            return share / toInch * (equals(STEPS.get(0)) ? 1 : 2);
+        }
+    }
 }

@@ -37,6 +37,9 @@ final class Improving {
     /** A line is tried as an arc when its own points gain so much by it, as (distance / noise)^2. */
     private static final double CURVED_GAIN = 4;
 
+    /** An arc that is no longer than this share of its radius hardly bends: it turns by seven degrees. */
+    private static final double HARDLY_BENT = 1.0 / 8;
+
     /** A flat that may be an arc begins as one so many times as wide as its neighbor. */
     private static final double WIDER = 3;
 
@@ -61,6 +64,20 @@ final class Improving {
                 break;
             }
             best = next.get();
+        }
+        return straightened(best);
+    }
+
+    /** Arcs that hardly bend as lines, where that costs less: a number that the points do not tell is saved. */
+    private static Fitting straightened(Fitting fitting) {
+        Fitting best = fitting;
+        for (int i = 0; i < fitting.curves().size(); i++) {
+            Fitting now = best;
+            best = new Draft(best, i)
+                    .straight()
+                    .filter(Fitting::sound)
+                    .filter(other -> Pricing.price(other) < Pricing.price(now))
+                    .orElse(now);
         }
         return best;
     }
@@ -263,6 +280,17 @@ final class Improving {
             draft.kinds.set(after, Corners.Kind.CORNER);
             return Optional.of(draft.bound().smoothedAround(i).reassigned())
                     .filter(arc -> arc.error() < fitting.error() - Pricing.DOUBTFUL_GAIN);
+        }
+
+        /** An arc that hardly bends as a line. */
+        Optional<Fitting> straight() {
+            List<Point> on = points.get(i);
+            if (!(curves.get(i) instanceof Curve.Round round) || fitting.span(i) > HARDLY_BENT * round.radius()) {
+                return Optional.empty();
+            }
+            Draft draft = again();
+            draft.curves.set(i, Fitting.curve(Moments.of(on), new Splitting.Stretch(0, on.size(), false), on));
+            return Optional.of(draft.bound().reassigned());
         }
 
         private double turn(int one, int next) {
