@@ -13,6 +13,9 @@ import java.util.Optional;
 
 /** The curves of a drawing, in the order in which it holds them; in the end they become points. */
 final class Plot {
+    /** What is smaller than this share of a drawing's diagonal is a mark, and need be no smoother. */
+    private static final double MARK = 0.1;
+
     private final Source source;
     private final List<Laid> strands = new ArrayList<>();
     private int curves;
@@ -73,21 +76,31 @@ final class Plot {
         if (!(diagonal > 0)) {
             throw source.refused(source.named(FormatNotices.ALL_IN_ONE), 1);
         }
-        double chordError = diagonal * Tolerance.DRAWING_CHORD;
-        long points = 0;
-        for (Strand strand : kept) {
-            points += strand.most(chordError);
-            if (points > Limits.MOST_POINTS) {
-                throw tooMany();
-            }
+        double least = most(kept, diagonal * MARK) > Limits.MOST_POINTS ? diagonal : diagonal * MARK;
+        if (most(kept, least) > Limits.MOST_POINTS) {
+            throw tooMany();
         }
         List<Trail> trails = new ArrayList<>();
         for (int i = 0; i < kept.size(); i++) {
             Strand strand = kept.get(i);
             trails.add(new Trail(
-                    strand.points(chordError), strand.closed(), strands.get(i).layers()));
+                    strand.points(chordError(strand, least)),
+                    strand.closed(),
+                    strands.get(i).layers()));
         }
         return new Drawn(trails, unit);
+    }
+
+    private static long most(List<Strand> strands, double least) {
+        return strands.stream()
+                .mapToLong(strand -> strand.most(chordError(strand, least)))
+                .sum();
+    }
+
+    /** A profile is small on its sheet: a line is held to its own size, but what is smaller than {@code least} to that. */
+    private static double chordError(Strand strand, double least) {
+        Box own = strand.reach();
+        return Math.max(Math.hypot(own.width(), own.height()), least) * Tolerance.DRAWING_CHORD;
     }
 
     private FileRefused tooMany() {

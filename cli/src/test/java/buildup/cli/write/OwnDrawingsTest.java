@@ -24,8 +24,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * What the program draws of a profile is traced back to that profile. The build tries one profile of so many; {@code
- * -Dbuildup.own.every=1} tries the whole catalog.
+ * What the program draws of a profile is traced back to that profile, within a thousandth and without a doubt. The build
+ * tries one profile of so many; {@code -Dbuildup.own.every=1} tries the whole catalog.
  */
 class OwnDrawingsTest {
     private static final int EVERY = Integer.getInteger("buildup.own.every", 12);
@@ -33,8 +33,8 @@ class OwnDrawingsTest {
     /** A thousandth: what whoever grinds a knife reads from a drawing, twice. In. */
     private static final double WITHIN = 1e-3;
 
-    /** One of so many at most may be doubted, as where a rosette of the sheet is as large as the profile. */
-    private static final int DOUBTED = 8;
+    /** A cap may as well lie on its back: of two long sides square to each other a drawing does not say which is the back. */
+    private static final String EITHER_SIDE = "back-unsure";
 
     @TempDir
     private Path folder;
@@ -44,30 +44,24 @@ class OwnDrawingsTest {
     void a_profile_that_was_drawn_is_traced_back_to_itself(String format) throws Exception {
         List<Profile> all = Outlines.all();
         StringBuilder wrong = new StringBuilder();
-        int doubted = 0;
-        int tried = 0;
         for (int i = 0; i < all.size(); i += EVERY) {
             Path file = folder.resolve("profile." + format);
             Ran ran = Ran.of("profile", all.get(i).name(), "--format", format, "-o", file.toString());
             assertThat(ran.code()).as(all.get(i).name()).isEqualTo(ExitCode.CLEAN);
             Told told = Told.of(all.get(i), file);
-            boolean right = told.off() <= WITHIN;
-            tried++;
-            doubted += right ? 0 : 1;
-            if (!right && told.said().isEmpty()) {
-                wrong.append(
-                        String.format(Locale.ROOT, "%n%s: %.6f off", all.get(i).name(), told.off()));
+            if (told.off() > WITHIN || !told.said().isEmpty()) {
+                wrong.append(String.format(
+                        Locale.ROOT, "%n%s: %.6f off, %s", all.get(i).name(), told.off(), told.said()));
             }
         }
         assertThat(wrong.toString()).isEmpty();
-        assertThat(doubted).as("doubted of %s", tried).isLessThanOrEqualTo(tried / DOUBTED);
     }
 
     /**
      * What a drawing is traced to.
      *
      * @param off how far that is from the profile, in; infinite when it is refused
-     * @param said what is doubted or refused
+     * @param said what is doubted or refused, but for which side is the back
      */
     private record Told(double off, List<String> said) {
         static Told of(Profile profile, Path file) throws Exception {
@@ -85,6 +79,7 @@ class OwnDrawingsTest {
                     off,
                     notices.sorted().stream()
                             .filter(notice -> notice.level() != Level.NOTE)
+                            .filter(notice -> !notice.code().equals(EITHER_SIDE))
                             .map(NoticeWords.INCHES::message)
                             .toList());
         }

@@ -131,6 +131,9 @@ public final class Tolerance {
     /** A drawing of true lines and arcs is cut for this, and leaves less: its file's last digit. In. */
     public static final double DRAWN_CUT = 5e-5;
 
+    /** Points of a drawing are believed so far: chords of its arcs, and its file's last digit. In. */
+    public static final double DRAWN_SCATTER = 1e-4;
+
     /** Points are never believed more than this: half a thousandth is what a shop can see. In. */
     public static final double LEAST_SCATTER = 0.0004;
 

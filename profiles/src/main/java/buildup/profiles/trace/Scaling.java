@@ -135,8 +135,10 @@ final class Scaling {
     /** Whether the size is one that is run; says so when it is not. A stated unit or a caliper size is believed. */
     static boolean plausible(Box inches, TracingOptions options, Notices notices) {
         double size = Math.max(inches.width(), inches.height());
-        double largest =
-                options.usual().map(usual -> TOO_LARGE * usual.largest()).orElse(TOO_LARGE * LARGEST);
+        double usual = options.usual().map(TracingOptions.Usual::largest).orElse(LARGEST);
+        boolean stated = options.unit().isPresent() || !options.calipers().isEmpty();
+        // without a word of its unit a large molding may as well be a small one in millimeters
+        double largest = stated ? TOO_LARGE * usual : Math.min(TOO_LARGE * usual, Math.max(usual, LARGEST));
         if (size <= largest) {
             return true;
         }
@@ -146,7 +148,6 @@ final class Scaling {
                 .map(LengthUnit::symbol)
                 .reduce((first, last) -> first)
                 .orElse("what unit");
-        boolean stated = options.unit().isPresent() || !options.calipers().isEmpty();
         notices.add((stated ? TraceNotices.TOO_LARGE : TraceNotices.WHICH_UNIT)
                 .with("size", bare(size))
                 .with("across", wide ? "wide" : "high")

@@ -96,10 +96,12 @@ public final class Tracer {
 
     private static Optional<Traced> fitted(Joining.Ring ring, double unit, TracingOptions options, Notices notices) {
         List<Dot> few = Stepping.averaged(ring.dots());
-        List<Point> steps = Stepping.divided(few);
+        Steps taken = Steps.of(few);
+        List<Point> steps = taken.points();
         double stated = options.deviation().orElse(0.0) / DEVIATION;
-        Weighing.Weighed weighed = weighed(steps, Pitch.of(few), stated);
-        Noise noise = weighed.noise().atLeast(Math.max(Tolerance.LEAST_SCATTER, stated));
+        Weighing.Weighed weighed = weighed(taken, Pitch.of(few), stated);
+        boolean drawn = weighed.cutFor() <= Tolerance.DRAWN_CUT;
+        Noise noise = drawn ? weighed.noise() : weighed.noise().atLeast(Math.max(Tolerance.LEAST_SCATTER, stated));
         Optional<Overlaps.Crossing> crossing = Overlaps.first(few, SCATTERED * noise.weighed() * noise.weighed());
         if (crossing.isPresent()) {
             crossed(crossing.get(), notices);
@@ -112,6 +114,24 @@ public final class Tracer {
         }
         Stream<Fitting> readings = readings(steps, found.get(), weighed.cutFor(), RingSizes.way(ring.dots()), options);
         return firstThatStands(readings.iterator(), ring, unit, weighed.rival(), options, notices);
+    }
+
+    /**
+     * The points of a ring.
+     *
+     * @param drawn whether they are those of a drawing; then there are enough on its short lines to tell them
+     * @param byEnds whether some lines were drawn by their ends; else their ends lie between two points
+     */
+    private record Steps(List<Point> points, boolean drawn, boolean byEnds) {
+        static Steps of(List<Dot> few) {
+            List<Point> steps = Stepping.divided(few);
+            boolean byEnds = steps.size() > few.size();
+            if (!Weighing.isDrawn(steps, byEnds)) {
+                return new Steps(steps, false, byEnds);
+            }
+            List<Point> more = Stepping.dividedAtCorners(few);
+            return new Steps(Weighing.isDrawn(more, byEnds) ? more : steps, true, byEnds);
+        }
     }
 
     /** Where the noise hides common members one reading is as good as another, and several are weighed. */
@@ -158,17 +178,19 @@ public final class Tracer {
     }
 
     /** The noise of a ring; dots of a scanner stray by what they are apart, and no hand comes into it. */
-    private static Weighing.Weighed weighed(List<Point> steps, double pitch, double stated) {
+    private static Weighing.Weighed weighed(Steps taken, double pitch, double stated) {
         double least = Math.max(Tolerance.TRACED_CUT, stated);
-        if (stated <= 0 && Weighing.isDrawn(steps)) {
+        if (stated <= 0 && taken.drawn()) {
             return new Weighing.Weighed(
-                    new Noise(Tolerance.LEAST_SCATTER, 1), Tolerance.DRAWN_CUT, Double.POSITIVE_INFINITY);
+                    new Noise(taken.byEnds() ? Tolerance.DRAWN_SCATTER : Tolerance.LEAST_SCATTER, 1),
+                    Tolerance.DRAWN_CUT,
+                    Double.POSITIVE_INFINITY);
         }
         double dots = ROUNDED * pitch;
-        return pitch > 0 && Weighing.grain(steps) < pitch
+        return pitch > 0 && Weighing.grain(taken.points()) < pitch
                 ? new Weighing.Weighed(
                         new Noise(pitch / Math.sqrt(12), ALIKE_DOTS), Math.max(least, dots), Double.POSITIVE_INFINITY)
-                : Weighing.of(steps, least);
+                : Weighing.of(taken.points(), least);
     }
 
     private static Optional<Traced> finished(

@@ -237,7 +237,9 @@ public record Fitting(
         if (turn < CORNER && a instanceof Curve.Straight != b instanceof Curve.Straight) {
             return false;
         }
-        double reach = apart + CORNER_REACH * noise.scatter() / Math.max(Math.sin(turn), 0.02);
+        List<Point> before = points.get(before(i));
+        double between = before.get(before.size() - 1).distance(points.get(i).get(0)) / 2 + Tolerance.COINCIDENT;
+        double reach = Math.max(between, apart + CORNER_REACH * noise.scatter() / Math.max(Math.sin(turn), 0.02));
         return Corners.of(a, b, Corners.Kind.CORNER, near)
                         .filter(p -> p.distance(near) <= reach)
                         .isEmpty()

@@ -59,6 +59,9 @@ public final class Weighing {
     /** Cut so much finer, two arcs that passed for one part; a spline falls to many pieces. */
     private static final int MORE_DRAWN = 1;
 
+    /** The pieces of a spline leave more than this share of what they were cut for; true lines and arcs nothing at all. */
+    private static final double EXACTLY = 0.1;
+
     /** Points in a row are never taken to be so many that fewer than this are left that stray alone. */
     private static final double LEAST_WORTH = 12;
 
@@ -99,8 +102,10 @@ public final class Weighing {
      * Whether the points lie on a few true lines and arcs, as no hand's do: those of a drawing.
      *
      * <p>Fitted for any noise that is greater, what two arcs leave that pass for one looks like a smooth hand.
+     *
+     * @param byEnds whether some of its lines were drawn by their ends; one of even steps was followed
      */
-    public static boolean isDrawn(List<Point> ring) {
+    public static boolean isDrawn(List<Point> ring, boolean byEnds) {
         Weighing weighing = new Weighing(ring);
         List<Splitting.Stretch> stretches = Splitting.roughly(weighing.ring, weighing.moments, Tolerance.DRAWN_CUT);
         double square = stretches.stream()
@@ -111,9 +116,11 @@ public final class Weighing {
                 / ring.size();
         int coarse = Splitting.roughly(weighing.ring, weighing.moments, Tolerance.TRACED_CUT)
                 .size();
-        return stretches.size() <= Math.min(MOST_DRAWN, coarse + MORE_DRAWN)
+        double rest = Math.sqrt(square);
+        return stretches.size() <= MOST_DRAWN
+                && (stretches.size() <= coarse + MORE_DRAWN || (byEnds && rest <= EXACTLY * Tolerance.DRAWN_CUT))
                 && POINTS_DRAWN * stretches.size() <= ring.size()
-                && square <= Tolerance.DRAWN_CUT * Tolerance.DRAWN_CUT;
+                && rest <= Tolerance.DRAWN_CUT;
     }
 
     /**
@@ -236,6 +243,6 @@ public final class Weighing {
         // each number that was fitted has taken away as much as a point that strays alone
         double worth = points / bounded;
         double left = Math.max(worth / 4, worth - numbers);
-        return new Noise(Math.sqrt(variance), bounded * worth / left);
+        return Noise.measured(Math.sqrt(variance), bounded * worth / left, points);
     }
 }

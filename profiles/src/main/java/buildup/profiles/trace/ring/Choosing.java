@@ -40,6 +40,9 @@ public final class Choosing {
     /** One within the outline only if it is so much of it: holes and marks are smaller. */
     private static final double RIVAL_WITHIN = 0.4;
 
+    /** Two lines whose sides and areas differ by less than this share are one line drawn twice. */
+    private static final double SAME_AGAIN = 0.01;
+
     private static final int LISTED = 6;
 
     private final Notices notices;
@@ -72,8 +75,9 @@ public final class Choosing {
         if (solid.isEmpty()) {
             return closed.isEmpty() || !knitted.loose().isEmpty() ? knitted.loose() : List.of(closed.get(0));
         }
-        List<Run> framed = new ArrayList<>(solid);
-        framed.removeIf(run -> isFrame(run, solid));
+        List<Run> unframed = new ArrayList<>(solid);
+        unframed.removeIf(run -> isFrame(run, solid));
+        List<Run> framed = Annotation.without(unframed);
         Optional<PenLine.Middle> pen =
                 framed.size() > 1 ? PenLine.between(framed.get(0), framed.get(1)) : Optional.empty();
         pen.ifPresent(line -> notices.add(RingNotices.PEN_LINE.notice().amount(Figure.fine(line.width()))));
@@ -174,6 +178,7 @@ public final class Choosing {
 
     private void tell(Run outline, List<Run> others, int frames, Knitting.Knitted knitted) {
         List<Run> rivals = others.stream()
+                .filter(other -> !isSameAgain(other, outline))
                 .filter(other -> other.area() > (within(other, outline) ? RIVAL_WITHIN : RIVAL) * outline.area()
                         || (isRectangle(outline) && within(other, outline) && !isCircle(other)))
                 .toList();
@@ -190,6 +195,18 @@ public final class Choosing {
         if (beside > 0) {
             notices.add(RingNotices.BESIDE.with("outline", said(outline)).with("others", Figure.count(beside)));
         }
+    }
+
+    /** Whether a line is the outline once more, as the edge of a shape and that of the ground round it. */
+    private static boolean isSameAgain(Run run, Run outline) {
+        Box box = run.box();
+        Box other = outline.box();
+        double near = SAME_AGAIN * Math.max(other.width(), other.height());
+        return Math.abs(box.back() - other.back()) < near
+                && Math.abs(box.face() - other.face()) < near
+                && Math.abs(box.bottom() - other.bottom()) < near
+                && Math.abs(box.top() - other.top()) < near
+                && Math.abs(run.area() - outline.area()) < SAME_AGAIN * outline.area();
     }
 
     private static String layer(Run run) {

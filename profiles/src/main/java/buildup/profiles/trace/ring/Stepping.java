@@ -3,6 +3,7 @@ package buildup.profiles.trace.ring;
 import buildup.profiles.outline.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 
 /** Evens out the points of a ring: very many become fewer, long steps become several. */
 public final class Stepping {
@@ -11,6 +12,15 @@ public final class Stepping {
 
     /** Longer steps than this share of the ring are divided, so that a line drawn by its ends counts as a line. */
     private static final double LONGEST_STEP = 1.0 / 200;
+
+    /** A line between two corners is divided into so many steps at least. */
+    private static final int ON_LINE = 6;
+
+    /** Chords of a curve turn less from one to the next, radians. */
+    private static final double CORNER = Math.toRadians(20);
+
+    /** Even steps differ by no more than this, but for rounding. */
+    private static final double EVEN = 1.05;
 
     private Stepping() {}
 
@@ -32,17 +42,50 @@ public final class Stepping {
 
     /** The points, with more on long steps; none where nothing was drawn. */
     public static List<Point> divided(List<Dot> ring) {
+        return divided(ring, i -> 1);
+    }
+
+    /**
+     * The points with more on long steps, and on every step between two corners: of a drawing by its ends the short lines
+     * count as lines too.
+     */
+    public static List<Point> dividedAtCorners(List<Dot> ring) {
+        return divided(ring, i -> isCorner(ring, i) && isCorner(ring, i + 1) && !isCutOff(ring, i) ? ON_LINE : 1);
+    }
+
+    /** Whether a step cuts off a corner between two points of lines that were followed at even steps. */
+    private static boolean isCutOff(List<Dot> ring, int i) {
+        double most = Math.min(length(ring, i - 1), length(ring, i + 1)) * EVEN;
+        return !isCorner(ring, i - 1) && !isCorner(ring, i + 2) && length(ring, i) <= most;
+    }
+
+    private static double length(List<Dot> ring, int i) {
+        return at(ring, i).distance(at(ring, i + 1));
+    }
+
+    private static Point at(List<Dot> ring, int i) {
+        return ring.get(Math.floorMod(i, ring.size())).at();
+    }
+
+    private static List<Point> divided(List<Dot> ring, IntUnaryOperator least) {
         double longest = longest(ring);
         List<Point> steps = new ArrayList<>();
         for (int i = 0; i < ring.size(); i++) {
             Point from = ring.get(i).at();
             Point to = ring.get((i + 1) % ring.size()).at();
-            int parts = ring.get(i).open() ? 1 : Math.max(1, (int) Math.ceil(from.distance(to) / longest));
+            int many = Math.max(least.applyAsInt(i), (int) Math.ceil(from.distance(to) / longest));
+            int parts = ring.get(i).open() ? 1 : many;
             for (int k = 0; k < parts; k++) {
                 steps.add(from.towards(to, (double) k / parts));
             }
         }
         return steps;
+    }
+
+    private static boolean isCorner(List<Dot> ring, int i) {
+        Point in = at(ring, i).minus(at(ring, i - 1));
+        Point out = at(ring, i + 1).minus(at(ring, i));
+        return Math.abs(Math.atan2(in.cross(out), in.dot(out))) > CORNER;
     }
 
     /** The longest step that is left in a ring where something was drawn. */
