@@ -83,6 +83,9 @@ final class QuickFigures {
     private static final Map<String, Function<Coverage, Double>> OF_COVERAGE =
             Map.of("exposed", Coverage::exposed, "seen", Coverage::seen, "hiddenShare", Coverage::hiddenShare);
 
+    /** Lengths of raw wood: where a piece shows none, it is none. */
+    private static final Set<String> NONE_IS_NOTHING = Set.of("exposed", "seen");
+
     private final Composer.Staged staged;
     private final Composer.Known known;
     private final List<Eye> eyes;
@@ -199,6 +202,9 @@ final class QuickFigures {
                     found.add(OptionalDouble.of(taken(OF_COVERAGE, column, coverage)));
                 }
             }
+        }
+        if (found.isEmpty() && !eyes.isEmpty() && NONE_IS_NOTHING.contains(column)) {
+            found.add(OptionalDouble.of(0));
         }
     }
 

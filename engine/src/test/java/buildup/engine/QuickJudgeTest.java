@@ -63,6 +63,7 @@ class QuickJudgeTest {
         }
         lines.add(new Scalar("share of frieze.face in raking <= 50 %", new Mark("", 1, 1)));
         lines.add(new Scalar("seen of soffit from seated <= 1/4", new Mark("", 1, 1)));
+        lines.add(new Scalar("seen of cap from seated = 0", new Mark("", 1, 1)));
         lines.add(new Scalar("bears on of cap >= 1/4", new Mark("", 1, 1)));
         return Musts.rules(lines, answers.sheets(), answers.blocks().stack().lengths(), new Notices()).stream()
                 .filter(rule -> QuickFigures.depth(rule.figure(), false) != Depth.ALL)

@@ -288,6 +288,11 @@ public final class Columns<T> {
         return last(column -> column.and(Trait.SUMS));
     }
 
+    /** The same if that holds: where nobody asked, no row means that nothing is known. */
+    public Columns<T> sumsIf(boolean asked) {
+        return asked ? sums() : this;
+    }
+
     private Columns<T> last(UnaryOperator<Column> change) {
         int at = columns.size() - 1;
         columns.set(at, change.apply(columns.get(at)));

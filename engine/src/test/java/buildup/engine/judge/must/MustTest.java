@@ -113,6 +113,23 @@ class MustTest {
     }
 
     @Test
+    void a_piece_that_shows_no_raw_wood_shows_none_of_it() {
+        String eyes = "  - seen of frieze from sofa = 0\neyes:\n  - { name: sofa, distance: 90 in, height: 40 in }\n";
+        Answer answer = Answer.of(
+                DocumentReader.read(
+                                "must.yaml",
+                                (STACK.replace("UNIT", "in") + eyes).getBytes(StandardCharsets.UTF_8),
+                                new Notices())
+                        .orElseThrow(),
+                Catalog.builtIn());
+        MustResult seen = answer.known().orElseThrow().must().get(0);
+        assertThat(seen.met()).isTrue();
+        assertThat(seen.figure()).hasValue(0);
+        // without an eye nothing is known of what is seen
+        assertThat(met("seen of frieze = 0").figure()).isEmpty();
+    }
+
+    @Test
     void a_member_is_named_behind_its_piece() {
         assertThat(met("length of frieze.face >= 5-1/2").met()).isTrue();
         assertThat(met("length of bead.top = 1/4").met()).isTrue();
