@@ -101,6 +101,23 @@ class SearchedTest {
         assertThat(found.proved()).isTrue();
     }
 
+    /**
+     * Worked example B again: the light falls at 45 degrees in the section, so that the edge of the shadow drops an inch
+     * for each inch of soffit: 2 % of the frieze's 4-1/8 either way.
+     */
+    @Test
+    void half_the_frieze_within_some_is_met_by_a_stretch_of_sizes_round_the_exact_one() {
+        String within = HALF.replace("<= 50 %", "= 50 % within 2 %");
+        Turning turning = found(cornice("1/4", "between 2-1/2 and 4 by 1/8, now 3-1/2", within))
+                .turning()
+                .get(0);
+
+        double aside = 0.02 * 4.125;
+        assertThat(turning.value()).isCloseTo(3.1875, within(1e-4));
+        assertThat(turning.metFrom().orElseThrow()).isCloseTo(turning.value() - aside, within(1e-3));
+        assertThat(turning.metTo().orElseThrow()).isCloseTo(turning.value() + aside, within(1e-3));
+    }
+
     /** Worked example B: by the lip alone the fascia's bottom would have to lie at 6.3125, above the soffit. */
     @Test
     void the_lip_alone_never_lights_half_the_frieze_and_the_answer_says_what_to_give_up() {

@@ -3,6 +3,7 @@ package buildup.engine.judge.search;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.WishRule;
 import buildup.engine.section.free.FreeSize;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
@@ -177,6 +178,13 @@ public final class SearchSheets {
     }
 
     private static Phrase met(Turning turn) {
+        double from = turn.metFrom().orElse(turn.value());
+        double to = turn.metTo().orElse(turn.value());
+        if (to - from > 2 * Tolerance.TOUCHING) {
+            return Phrase.of("from {from} to {to}")
+                    .with("from", Figure.of(turn.quantity(), from).rounded(Rounding.FINE.to(Rounding.Side.UP)))
+                    .with("to", Figure.of(turn.quantity(), to).rounded(Rounding.FINE.to(Rounding.Side.DOWN)));
+        }
         if (turn.metAbove() == turn.metBelow()) {
             return Phrase.of(turn.metAbove() ? "on both sides" : "only there");
         }

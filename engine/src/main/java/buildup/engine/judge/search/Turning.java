@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
  *     absent where neither of the two beside it does
  * @param metAbove whether the rule is met on the side of greater sizes
  * @param metBelow whether it is met on the side of smaller ones
+ * @param metFrom the least size round it at which a rule of the form {@code = 50 % within 2 %} is met; absent for others
+ * @param metTo the greatest such size
  */
 public record Turning(
         String key,
@@ -22,4 +24,6 @@ public record Turning(
         double value,
         OptionalDouble shop,
         boolean metAbove,
-        boolean metBelow) {}
+        boolean metBelow,
+        OptionalDouble metFrom,
+        OptionalDouble metTo) {}

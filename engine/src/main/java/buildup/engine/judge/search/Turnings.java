@@ -88,7 +88,7 @@ final class Turnings {
                 StackJudgment high = judged.get(i + 1);
                 boolean known = Double.isFinite(beyond(low, rule)) && Double.isFinite(beyond(high, rule));
                 if (known && side.test(low) != side.test(high)) {
-                    found.add(turning(size, rule, at.get(i), at.get(i + 1), side));
+                    found.add(turning(size, rule, at.get(i), at.get(i + 1), side, at));
                 }
             }
         }
@@ -110,7 +110,8 @@ final class Turnings {
         return figure.isPresent() ? figure.getAsDouble() - rules.get(rule).value() : Double.NaN;
     }
 
-    private Turning turning(int size, int rule, double from, double to, Predicate<StackJudgment> side) {
+    private Turning turning(
+            int size, int rule, double from, double to, Predicate<StackJudgment> side, List<Double> looked) {
         boolean lowSide = side.test(judged(size, from));
         double low = from;
         double high = to;
@@ -130,6 +131,12 @@ final class Turnings {
         boolean below = met(size, rule, from);
         boolean above = met(size, rule, to);
         FreeSize free = space.sizes().get(size);
+        boolean about = rules.get(rule).relation() == MustRule.Relation.EQUAL && met(size, rule, value);
+        List<Double> down = looked.stream()
+                .filter(amount -> amount < value)
+                .sorted(Comparator.reverseOrder())
+                .toList();
+        List<Double> up = looked.stream().filter(amount -> amount > value).toList();
         return new Turning(
                 free.place(),
                 rules.get(rule).text(),
@@ -137,7 +144,30 @@ final class Turnings {
                 value,
                 shop(size, rule, value),
                 above,
-                below);
+                below,
+                about ? OptionalDouble.of(metAsFarAs(size, rule, value, down)) : OptionalDouble.empty(),
+                about ? OptionalDouble.of(metAsFarAs(size, rule, value, up)) : OptionalDouble.empty());
+    }
+
+    /** The size up to which the rule is met from one at which it is, on the way past these. */
+    private double metAsFarAs(int size, int rule, double from, List<Double> way) {
+        double met = from;
+        for (double amount : way) {
+            if (!met(size, rule, amount)) {
+                double missed = amount;
+                for (int i = 0; i < HALVINGS; i++) {
+                    double middle = (met + missed) / 2;
+                    if (met(size, rule, middle)) {
+                        met = middle;
+                    } else {
+                        missed = middle;
+                    }
+                }
+                return met;
+            }
+            met = amount;
+        }
+        return met;
     }
 
     private boolean met(int size, int rule, double amount) {

@@ -12,8 +12,9 @@ final class FreeNotices {
             "'{text}' leaves '{place}' free in no way that is known.",
             "Write 'between 3 and 5 by 1/8, now 3-1/2' or 'one of [1x4, 1x6], now 1x4', in quotes inside brackets.");
 
-    static final Kind NO_VALUE =
-            NOT_A_FREE_SIZE.refusal("'{value}' in '{text}' is no size.", "Write a size, as 3-1/2, or a number.");
+    static final Kind NO_VALUE = NOT_A_FREE_SIZE.refusal(
+            "'{value}' in '{text}' is no size.",
+            "Write a size, as 3-1/2, or a number; an hour as a number too, as 9.5.");
 
     static final Kind EMPTY = NOT_A_FREE_SIZE.refusal(
             "'{text}' leaves nothing to choose.", "Give the least size first, then a greater one.");
