@@ -300,7 +300,7 @@ final class Proposals {
                 Optional.of(new Rule.Level(spot.at().x(), Optional.of(Axis.OUT), mark)),
                 Optional.of(new Rule.Level(spot.at().y(), Optional.of(Axis.UP), mark)),
                 angle,
-                FasteningReader.USUAL_SPACING,
+                Fastening.usualSpacing(timber.section().stack().unit()),
                 0,
                 1,
                 Optional.empty(),

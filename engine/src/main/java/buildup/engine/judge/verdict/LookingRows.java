@@ -251,17 +251,24 @@ final class LookingRows {
     /** For each light, how much of the longest shaded face lies in the dark. */
     private Optional<Ruling> light() {
         List<Value> said = facts.lights().stream().<Value>map(this::shade).toList();
-        return said.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        Ruling.of(Topic.LIGHT, Reply.LOOK, VerdictWords.REVEALS.with("all", new Listing(said, ""))));
+        if (said.isEmpty()) {
+            return Optional.empty();
+        }
+        Phrase all = VerdictWords.REVEALS.with("all", new Listing(said, ""));
+        boolean dark = facts.lights().stream()
+                .anyMatch(lighting -> onLongestFace(lighting).isPresent());
+        return Optional.of(dark ? Ruling.of(Topic.LIGHT, Reply.LOOK, all) : Ruling.yes(Topic.LIGHT, all));
     }
 
-    private Phrase shade(Lighting lighting) {
-        Optional<Shadow> longest = lighting.shadows().stream()
+    private Optional<Shadow> onLongestFace(Lighting lighting) {
+        return lighting.shadows().stream()
                 .filter(shadow -> shadow.caster().isPresent())
                 .max(Comparator.comparingDouble(
                         shadow -> section.members().get(shadow.member()).length()));
+    }
+
+    private Phrase shade(Lighting lighting) {
+        Optional<Shadow> longest = onLongestFace(lighting);
         if (longest.isEmpty()) {
             return VerdictWords.LIT.with("light", lighting.light().name());
         }
