@@ -1,8 +1,10 @@
 package buildup.engine.room.sticks;
 
+import buildup.engine.room.stock.End;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.room.stock.StickPiece;
 import buildup.engine.solve.StickProblem;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -12,7 +14,8 @@ import java.util.Objects;
 /**
  * How much of a stick lies between the long points of two pieces. Facing slanted ends of a molding cost the wider of the
  * two kerfs along the stick; the wedge between them is waste. A plain board may be turned face for back: then the two cuts
- * run in one direction, and the ends nest by the shorter of their slants. Lengths in {@link LengthSteps}, on the grid of
+ * run in one direction, and the ends nest by the shorter of their slants, if both go through the thickness or both through
+ * the width: else their long points meet at an arris and cannot lie over each other. Lengths in {@link LengthSteps}, on the grid of
  * the shop, kerfs rounded up and slants down.
  */
 final class Nesting {
@@ -22,7 +25,15 @@ final class Nesting {
      * @param length of the bundle itself
      * @param mayTurn whether it may lie face for back: a molding has one face, and grain that runs round keeps its side
      */
-    private record Ends(int length, int leftKerf, int rightKerf, int leftSlant, int rightSlant, boolean mayTurn) {
+    private record Ends(
+            int length,
+            int leftKerf,
+            int rightKerf,
+            int leftSlant,
+            int rightSlant,
+            Plane left,
+            Plane right,
+            boolean mayTurn) {
         static Ends of(Bundle bundle, Shop shop) {
             StickPiece first = bundle.pieces().get(0);
             return new Ends(
@@ -31,6 +42,8 @@ final class Nesting {
                     shop.grid().needed(bundle.right().kerf(shop)),
                     shop.grid().offered(Math.abs(bundle.left().slant())),
                     shop.grid().offered(Math.abs(bundle.right().slant())),
+                    Plane.of(bundle.left()),
+                    Plane.of(bundle.right()),
                     bundle.pieces().size() == 1
                             && first.plain()
                             && first.group().isEmpty());
@@ -41,7 +54,25 @@ final class Nesting {
         }
 
         int slant() {
-            return mayTurn ? Math.min(leftSlant, rightSlant) : 0;
+            return mayTurn && left.nests(right) ? Math.min(leftSlant, rightSlant) : 0;
+        }
+    }
+
+    /** What a slanted cut goes through, as the stick lies flat. */
+    private enum Plane {
+        THICKNESS,
+        WIDTH,
+        BOTH;
+
+        static Plane of(End end) {
+            if (Math.abs(end.miter()) < Tolerance.SAME_DIRECTION) {
+                return THICKNESS;
+            }
+            return Math.abs(end.bevel()) < Tolerance.SAME_DIRECTION ? WIDTH : BOTH;
+        }
+
+        boolean nests(Plane other) {
+            return this == other && this != BOTH;
         }
     }
 
@@ -55,10 +86,17 @@ final class Nesting {
         this.lot = lot;
         lot.bundles().forEach(bundle -> ends.put(bundle, Ends.of(bundle, shop)));
         this.least = lot.bundles().stream().mapToInt(this::kerf).min().orElse(shop.kerf());
-        this.nested = lot.bundles().stream()
-                .mapToInt(bundle -> of(bundle).slant())
-                .min()
-                .orElse(0);
+        boolean alike = lot.bundles().stream()
+                        .map(bundle -> of(bundle).left())
+                        .distinct()
+                        .count()
+                == 1;
+        this.nested = alike
+                ? lot.bundles().stream()
+                        .mapToInt(bundle -> of(bundle).slant())
+                        .min()
+                        .orElse(0)
+                : 0;
     }
 
     private Ends of(Bundle bundle) {
@@ -138,7 +176,8 @@ final class Nesting {
     private int nest(Bundle before, Bundle after) {
         Ends one = of(before);
         Ends next = of(after);
-        return one.mayTurn && next.mayTurn ? Math.min(one.rightSlant, next.leftSlant) : 0;
+        boolean nests = one.mayTurn && next.mayTurn && one.right.nests(next.left);
+        return nests ? Math.min(one.rightSlant, next.leftSlant) : 0;
     }
 
     /**

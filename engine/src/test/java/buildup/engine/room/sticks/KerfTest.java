@@ -87,6 +87,42 @@ class KerfTest {
                         .isLessThan(LengthSteps.inches(stick.length())));
     }
 
+    /**
+     * A frieze on edge is mitered through its thickness, a cap that lies flat through its width: 41-1/2, the kerf of 1/8
+     * over the cosine of 45 degrees and 47 are 88.677, and leave less than 7-3/8 of 96.
+     */
+    @Test
+    void a_miter_through_the_thickness_does_not_nest_with_one_through_the_width() {
+        String stack = Cutlist.WALL
+                + Bench.list(
+                        "name: frieze, profile: board 3/4 x 3-1/2, back: wall, bottom: datum",
+                        "name: cap, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: frieze.top");
+        String plan =
+                "plan: [{ name: pier, left: die, right: die, stretches: [{ length: 60, corner: outside 90 }, { length: 40,"
+                        + " corner: outside 90 }, { length: 60 }] }]\n";
+        for (String lengths : List.of("8'", "9'", "10'", "12'", "16'", "[8', 12', 16']")) {
+            Cutlist laid = Cutlist.of(
+                    stack,
+                    plan + "stock: { kerf: 1/8, trim: 0, sticks: [{ of: 1x4, buy: " + lengths + ", price: 2 }] }\n");
+            for (Stick stick : laid.cutList().sticks()) {
+                double wood = 0;
+                List<Stick.LaidPiece> pieces = stick.strips().get(0).pieces();
+                for (int i = 0; i < pieces.size(); i++) {
+                    wood += LengthSteps.inches(pieces.get(i).piece().length());
+                    boolean alike = i > 0
+                            && pieces.get(i).piece().body()
+                                    == pieces.get(i - 1).piece().body();
+                    // what is cut alike may lie over its neighbor by all of its slant
+                    wood += i == 0 ? 0 : alike ? -3.5 : 0.125 / Math.cos(Math.PI / 4) - 0.06;
+                }
+                assertThat(LengthSteps.inches(
+                                stick.length() - stick.strips().get(0).rest()))
+                        .as(lengths + " " + pieces)
+                        .isGreaterThanOrEqualTo(wood - 1.0 / 64);
+            }
+        }
+    }
+
     /** Two of 47-15/16 with 3/4 off either end, on their mean 47-3/16 each: 94-3/8 of 96, though they nest end over end. */
     @Test
     void what_is_used_of_a_stick_is_the_wood_in_its_pieces() {
