@@ -116,4 +116,31 @@ class FollowedCuresTest {
         assertThat(because(shoe, Topic.FITS)).startsWith("'shoe' on 'one': the floor rises 1/4 into it");
         assertThat(cure(shoe, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
     }
+
+    /**
+     * Drop 3-5/8 cos 38 + 1/4 sin 38 = 3.010; the back leans 38 degrees over the frieze's face at 3/4, and its foot lies
+     * 1/4 of wall edge, less what that leans, up. So far under the ceiling the block is as wide as the hollow less 1/8.
+     */
+    @Test
+    void a_crown_on_a_frieze_that_stops_under_the_ceiling_is_offered_a_block_that_holds_its_upper_edge() {
+        for (String top : List.of("3-1/2", "3-3/4", "4", "4-1/4", "3")) {
+            for (String unit : List.of("in", "mm")) {
+                String crown = "units: " + unit + "\nwood: check-wood\n"
+                        + "space: { floor: '-96\"', ceiling: '5\"', wall: { covering: '1/2\"' } }\npieces:\n"
+                        + "  - { name: frieze, profile: board 3/4\" x 3-1/2\", back: wall, top: '" + top + "\"' }\n"
+                        + "  - { name: crown, profile: check-crown-edged 9/16\" x 3-5/8\", back: frieze.face, top: ceiling }\n"
+                        + "plan: [{ name: r, left: die, right: die, stretches: [{ name: w, length: '120\"' }] }]\n";
+                assertThat(problems(crown, "upper-edge-not-held"))
+                        .as(top + unit)
+                        .hasSize(1);
+                assertThat(cure(crown, Topic.HELD))
+                        .as(top + unit)
+                        .contains("At its foot it is")
+                        .endsWith("[tried]");
+                String held = followed(crown, "upper-edge-not-held");
+                assertThat(problems(held, "upper-edge-not-held")).as(held).isEmpty();
+                assertThat(problems(held, "overlap")).as(held).isEmpty();
+            }
+        }
+    }
 }

@@ -23,7 +23,14 @@ final class BlockEdits {
     /** A wedge smaller than this splits, in: common practice, no source. */
     private static final double LEAST_LEG = 1.0 / 4;
 
+    /** What is narrower at its foot, in, is told as a wedge. */
+    private static final double LEAST_FOOT = 1.0 / 16;
+
     private static final String BLOCK = "pieces";
+
+    private static final Phrase FACE_ALONE = Phrase.of("chamfer {height} x {run}");
+
+    private static final Phrase FOOT_AND_FACE = Phrase.of("out {foot}, chamfer {height} x {run}");
 
     private final Timber timber;
 
@@ -35,16 +42,22 @@ final class BlockEdits {
      * A wedge in a square corner of a hollow.
      *
      * @param height, width its legs, in
+     * @param foot how wide it still is where the upright side ends before its face meets that; 0 for a whole wedge
      * @param upright, level the sides of the corner, from the corner on
      * @param first, second the same where they are said whose they are
      */
-    private record Wedge(double height, double width, Line upright, Line level, Bound first, Bound second) {
+    private record Wedge(
+            double height, double width, double foot, Line upright, Line level, Bound first, Bound second) {
         boolean serves() {
             return Math.min(height, width) >= LEAST_LEG;
         }
 
         double area() {
-            return height * width;
+            return height * (width + foot);
+        }
+
+        boolean whole() {
+            return foot < LEAST_FOOT;
         }
 
         int behind() {
@@ -87,9 +100,22 @@ final class BlockEdits {
         return wedges.stream()
                 .filter(Wedge::serves)
                 .max(Comparator.comparingDouble(Wedge::area))
-                .map(best -> new Cure(
-                        words.with("height", Figure.atMost(best.height())).with("width", Figure.atMost(best.width())),
-                        best.under() ? changes(best, piece) : List.of()));
+                .map(best -> new Cure(said(best, words), best.under() ? changes(best, piece) : List.of()));
+    }
+
+    private static Phrase said(Wedge wedge, Phrase words) {
+        Phrase said = words.with("height", Figure.atMost(wedge.height())).with("width", Figure.atMost(wedge.width()));
+        return wedge.whole()
+                ? said
+                : FixingNotices.WITH_A_FOOT.with("block", said).with("foot", Figure.atMost(wedge.foot()));
+    }
+
+    /** What is cut off a block's face, and how wide it is at its foot. */
+    private static Phrase section(Wedge wedge) {
+        Phrase words = wedge.whole() ? FACE_ALONE : FOOT_AND_FACE;
+        return words.with("height", Figure.atMost(wedge.height()))
+                .with("foot", Figure.atMost(wedge.foot()))
+                .with("run", Figure.atMost(wedge.whole() ? wedge.width() : wedge.width() - wedge.foot()));
     }
 
     /** The wedge as a nailer, put up before the piece that it is behind; none where no name says the place. */
@@ -107,11 +133,7 @@ final class BlockEdits {
         return List.of(
                 Change.entry(BLOCK, piece + 1, name),
                 new Change(place + "kind", Phrase.of("nailer")),
-                new Change(
-                        place + "section",
-                        Phrase.of("chamfer {height} x {width}")
-                                .with("height", Figure.atMost(wedge.height()))
-                                .with("width", Figure.atMost(wedge.width()))),
+                new Change(place + "section", section(wedge)),
                 new Change(place + "back", Phrase.of("{side}").with("side", back.get())),
                 new Change(place + "top", Phrase.of("{side}").with("side", top.get())));
     }
@@ -132,17 +154,35 @@ final class BlockEdits {
         boolean square = Math.abs(upright.direction(0).x()) < Tolerance.SAME_DIRECTION
                 && Math.abs(level.direction(0).y()) < Tolerance.SAME_DIRECTION;
         return square
-                ? Optional.of(new Wedge(leg(upright, back), leg(level, back), upright, level, first, second))
+                ? Optional.of(new Wedge(
+                        leg(upright, back),
+                        leg(level, back),
+                        foot(upright, level, back),
+                        upright,
+                        level,
+                        first,
+                        second))
                 : Optional.empty();
+    }
+
+    /** How wide a wedge still is where its upright side ends: its face runs on to where it would meet that. */
+    private static double foot(Line upright, Line level, Line back) {
+        double high = free(upright, back);
+        double wide = free(level, back);
+        boolean cut = high > upright.length() && wide <= level.length() + Tolerance.TOUCHING;
+        return cut ? wide * (1 - upright.length() / high) : 0;
     }
 
     /** How far a wedge runs from the corner along one side: to the back less the clearance, at most to the side's end. */
     private static double leg(Line side, Line back) {
+        return Math.min(side.length(), free(side, back));
+    }
+
+    private static double free(Line side, Line back) {
         Point normal = back.direction(0).left();
         double toward = side.direction(0).dot(normal);
         double away = back.from().minus(side.from()).dot(normal);
         boolean meets = Math.abs(toward) > Tolerance.SAME_DIRECTION && away / toward > 0;
-        double free = meets ? (Math.abs(away) - CLEAR) / Math.abs(toward) : side.length();
-        return Math.min(side.length(), free);
+        return meets ? (Math.abs(away) - CLEAR) / Math.abs(toward) : side.length();
     }
 }

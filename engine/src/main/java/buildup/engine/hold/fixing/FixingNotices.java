@@ -155,6 +155,7 @@ final class FixingNotices {
             "The upper edge of '{piece}' is not fastened: no row is driven in its upper half.",
             "Add a row there, into {body}.");
 
+    static final Phrase WITH_A_FOOT = Phrase.of("{block} At its foot it is {foot} wide.");
     static final Phrase BLOCK_WITH_SIZE = Phrase.of(
             "Add a block behind it, {height} high x {width} wide at the top, its face beveled {bevel} off plumb.");
 
