@@ -12,6 +12,8 @@ import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 /** What the verdict offers is typed into the document, and the verdict is asked again. */
@@ -142,5 +144,55 @@ class FollowedCuresTest {
                 assertThat(problems(held, "overlap")).as(held).isEmpty();
             }
         }
+    }
+
+    private static final String DAMP =
+            "units: mm\nwood: white-oak\nspace: { floor: -2400, wall: { covering: 12.5 } }\nseasons:\n"
+                    + "  - { name: dry, temperature: 21 C, humidity: 25 %% }\n"
+                    + "  - { name: damp, temperature: 26 C, humidity: 80 %% }\npieces:\n"
+                    + "  - { name: ledge, profile: board 20 x 60, back: wall, bottom: datum }\n"
+                    + "  - { name: panel, profile: board 18 x 285, back: wall, bottom: ledge.top, cut: flat }\n"
+                    + "  - { name: cap, profile: board 20 x 60, %s back: wall, bottom: panel.top }\nfastenings:\n"
+                    + "  - { name: ln, piece: ledge, use: '15 ga x 2-1/2\"', at: { up: 30 } }\n"
+                    + "  - { name: pn, piece: panel, use: '15 ga x 2-1/2\"', at: { up: panel.bottom + %s } }\n%s";
+
+    private static List<String> pressed(String yaml) {
+        NoticeWords words = NoticeWords.in(Answered.of(yaml).unit());
+        return problems(yaml, "no-room-to-swell").stream()
+                .map(notice -> words.message(notice) + " " + words.cure(notice))
+                .toList();
+    }
+
+    @Test
+    void room_to_swell_is_left_on_the_side_that_presses_and_not_where_a_cap_rides_along() {
+        String riding = DAMP.formatted(
+                "lay: flat,", "142", "  - { name: cn, piece: cap, use: '16 ga x 2\"', at: { out: 9, up: cap.top } }\n");
+        assertThat(pressed(riding))
+                .singleElement()
+                .asString()
+                .startsWith("In damp 'panel' and 'ledge' are pressed together by ")
+                .contains("Leave that gap between them");
+        assertThat(pressed(riding.replace("bottom: ledge.top,", "bottom: ledge.top + 7,")))
+                .isEmpty();
+        assertThat(pressed(riding.replace("bottom: panel.top }", "bottom: panel.top + 7 }")))
+                .singleElement()
+                .asString()
+                .contains("'panel' and 'ledge'");
+    }
+
+    @Test
+    void a_panel_that_swells_both_ways_from_its_nails_is_given_room_on_both_sides() {
+        String between = DAMP.formatted(
+                "", "142", "  - { name: cn, piece: cap, use: '15 ga x 2-1/2\"', at: { up: cap.bottom + 30 } }\n");
+        String said = pressed(between).get(0);
+        Matcher rooms = Pattern.compile(
+                        "Leave (\\d+) mm between 'panel' and '(ledge|cap)', (\\d+) mm between 'panel' and '(ledge|cap)' as built")
+                .matcher(said);
+        assertThat(rooms.find()).as(said).isTrue();
+        int below = Integer.parseInt(rooms.group(rooms.group(2).equals("ledge") ? 1 : 3));
+        int above = Integer.parseInt(rooms.group(rooms.group(2).equals("ledge") ? 3 : 1));
+        assertThat(pressed(between.replace("bottom: ledge.top,", "bottom: ledge.top + " + below + ",")
+                        .replace("bottom: panel.top }", "bottom: panel.top + " + above + " }")))
+                .isEmpty();
     }
 }

@@ -7,6 +7,7 @@ import buildup.engine.section.placing.Placed;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
+import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -119,15 +120,18 @@ final class SeasonFaults {
     private Set<Integer> squeezed() {
         Set<Integer> told = new HashSet<>();
         for (Squeezes.Squeeze squeeze : new Squeezes(section, year).all()) {
-            if (squeeze.by() > PRESSED) {
+            boolean nailed = year.held().stream()
+                    .anyMatch(held -> held.body() == squeeze.body()
+                            && (held.how() == Held.How.NAILED || held.how() == Held.How.SAID));
+            // what moves along with a nailed piece gives: the other side alone presses, and is told as a joint
+            boolean gives = nailed && Math.min(squeeze.byOne(), squeeze.byTwo()) <= Tolerance.COINCIDENT;
+            if (squeeze.by() > PRESSED && !gives) {
                 told.add(squeeze.body());
-                boolean nailed = year.held().stream()
-                        .anyMatch(held -> held.body() == squeeze.body()
-                                && (held.how() == Held.How.NAILED || held.how() == Held.How.SAID));
                 List<String> ends = List.of(section.name(squeeze.one()), section.name(squeeze.two()));
                 add(
                         (nailed ? SeasonNotices.SQUEEZED : SeasonNotices.MUST_FLOAT)
                                 .with("room", Figure.atLeast(squeeze.by()))
+                                .with("rooms", rooms(squeeze))
                                 .with("ends", Listing.names(ends))
                                 .with(
                                         "season",
@@ -137,6 +141,26 @@ final class SeasonFaults {
             }
         }
         return told;
+    }
+
+    /** Where a nailed piece needs room: on each side that presses more than faces take, else on both. */
+    private Listing rooms(Squeezes.Squeeze squeeze) {
+        boolean none = Math.max(squeeze.byOne(), squeeze.byTwo()) <= PRESSED;
+        List<Phrase> rooms = new ArrayList<>();
+        if (none || squeeze.byOne() > PRESSED) {
+            rooms.add(room(squeeze, squeeze.one(), squeeze.byOne()));
+        }
+        if (none || squeeze.byTwo() > PRESSED) {
+            rooms.add(room(squeeze, squeeze.two(), squeeze.byTwo()));
+        }
+        return Listing.commas(rooms);
+    }
+
+    private Phrase room(Squeezes.Squeeze squeeze, int other, double by) {
+        return SeasonNotices.ROOM_BESIDE
+                .with("piece", section.name(squeeze.body()))
+                .with("other", section.name(other))
+                .with("room", Figure.atLeast(by));
     }
 
     /** Woods of which a coefficient is missing, each once. */

@@ -102,7 +102,8 @@ final class SeasonNotices {
 
     static final Kind SQUEEZED = PRESSES.problem(
             "In {season} '{piece}' swells {amount} between {ends}, and neither gives.",
-            "Leave {room} between '{piece}' and one of them as built, where a molding laps the gap.");
+            "Leave {rooms} as built, where a molding laps the gap.");
+    static final Phrase ROOM_BESIDE = Phrase.of("{room} between '{piece}' and '{other}'");
 
     static final Kind MUST_FLOAT = PRESSES.problem(
             "In {season} '{piece}' swells {amount} between {ends}, which hold both its edges: it must float.",

@@ -15,9 +15,14 @@ final class Squeezes {
      * A piece between two others.
      *
      * @param one, two numbers of the others
-     * @param by how much there is of it that has no room, in
+     * @param byOne, byTwo how much of it has no room on either side, in; 0 where the other moves along with it
      */
-    record Squeeze(int season, int body, int one, int two, double by) {}
+    record Squeeze(int season, int body, int one, int two, double byOne, double byTwo) {
+        /** How much there is of it that has no room, in. */
+        double by() {
+            return byOne + byTwo;
+        }
+    }
 
     /** A face of the piece against another. */
     private record Side(int other, Point inward, double pressed) {}
@@ -56,7 +61,7 @@ final class Squeezes {
                 double by = one.pressed + two.pressed;
                 boolean before = one.inward.y() + one.inward.x() > 0;
                 if (before && Holders.areOpposite(one.inward, two.inward) && by > Tolerance.COINCIDENT) {
-                    found.add(new Squeeze(season, body, one.other, two.other, by));
+                    found.add(new Squeeze(season, body, one.other, two.other, one.pressed, two.pressed));
                 }
             }
         }
