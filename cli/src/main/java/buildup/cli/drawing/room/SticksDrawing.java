@@ -47,6 +47,9 @@ public final class SticksDrawing {
     private static final double MARGIN = 0.3;
     private static final double INSET = 0.03;
 
+    /** As many as a line under the longest stick holds. */
+    private static final int IDS_IN_A_LINE = 15;
+
     /** Left of the sticks: how wide their strips are. */
     private static final double WIDTHS = 0.75;
 
@@ -162,8 +165,27 @@ public final class SticksDrawing {
             y -= high;
         }
         drawn.add(new Path(CutPiece.ring(new Box(0, y, length(stick.length()), top)), true, LineStyle.OUTLINE));
+        drawn.addAll(shortOnes(stick));
         y -= GAP - 0.08;
         return drawn;
+    }
+
+    /** Under the stick: the pieces that are drawn too short to carry their letters, in the order in which they lie. */
+    private List<SceneItem> shortOnes(Stick stick) {
+        List<String> ids = stick.strips().stream()
+                .flatMap(strip -> strip.pieces().stream())
+                .filter(lie -> name(lie.piece(), new Box(length(lie.from()), 0, length(lie.to()), LEAST - 2 * INSET))
+                        .isEmpty())
+                .map(lie -> lie.piece().id())
+                .toList();
+        List<SceneItem> lines = new ArrayList<>();
+        for (int i = 0; i < ids.size(); i += IDS_IN_A_LINE) {
+            y -= Drafting.TEXT + 0.06;
+            String words = (i == 0 ? "too short for their letters, from the left: " : "")
+                    + String.join(", ", ids.subList(i, Math.min(ids.size(), i + IDS_IN_A_LINE)));
+            lines.add(Label.of(measure, words, new Point(0, y), Drafting.TEXT, Label.Anchor.START));
+        }
+        return About.of(Subject.DIMENSIONS, lines);
     }
 
     private String stickLength(Stick stick) {

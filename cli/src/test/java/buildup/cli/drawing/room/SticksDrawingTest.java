@@ -57,6 +57,26 @@ class SticksDrawingTest {
         }
     }
 
+    /** Returns of 3/4 on sticks of 8 ft, drawn 1 : 10: none of them holds a letter. */
+    @Test
+    void a_piece_too_short_for_its_letters_is_named_under_its_stick() {
+        Cuts.Known cuts = Cuts.of(Typed.of("""
+                        wood: yellow-poplar
+                        pieces:
+                          - { name: frieze, profile: board 3/4 x 3-1/2, back: wall, bottom: datum }
+                        plan:
+                          - { name: stub, left: return, right: return, stretches: [{ length: 5 }] }
+                        stock: { sticks: [{ of: 1x4, buy: [8'] }] }
+                        """), Limit.usual()).known().orElseThrow();
+        List<SceneItem> sticks = SticksDrawing.of(cuts.job(), cuts.list().orElseThrow(), Drawn.FONT).items().stream()
+                .filter(item -> item instanceof Group group && group.id().startsWith("stick-"))
+                .toList();
+        assertThat(sticks).hasSize(1);
+        assertThat(texts(sticks.get(0)))
+                .contains("too short for their letters, from the left: A1, A3")
+                .contains("A2");
+    }
+
     @Test
     void every_piece_has_one_label_with_its_length_and_both_its_cuts() {
         assertThat(groups("label-")).hasSameSizeAs(LIST.pieces());
