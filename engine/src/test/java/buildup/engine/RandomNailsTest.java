@@ -99,7 +99,7 @@ class RandomNailsTest {
             List<Notice> notices = answers.notices();
             for (Notice notice : notices) {
                 String cure = notice.cure().map(FigurePrinter.INCHES::print).orElse("");
-                Matcher matcher = use.matcher(cure.replaceAll("\\. But then.*", ""));
+                Matcher matcher = use.matcher(cure.replaceAll("\\. That alone brings.*", ""));
                 while (matcher.find()) {
                     String name = matcher.group(1);
                     String length = matcher.group(2).replaceAll("[.,;)]+$", "");
