@@ -1,5 +1,6 @@
 package buildup.engine.solve;
 
+import buildup.engine.solve.LinearProgram.Sum;
 import buildup.profiles.outline.Tolerance;
 import java.util.Arrays;
 
@@ -23,8 +24,16 @@ final class Simplex {
     /** How far each variable may go; what stands in for a missing start follows the variables. */
     private final double[] most;
 
-    /** A row for each equation: a factor for each variable, then the value of the variable in the basis. */
+    /**
+     * A row for each equation: the factors of the variables outside the basis, by column, then the value of the variable in
+     * the basis. Columns of variables in the basis are all zeros but for a one, and are not written down.
+     */
     private final double[][] rows;
+
+    /** The variable of each column. */
+    private final int[] column;
+
+    private int columns;
 
     /** The variable in the basis of each row; not less than {@link #variables} where none is yet. */
     private final int[] basis;
@@ -32,8 +41,8 @@ final class Simplex {
     /** Which variables are written as what they lack to their greatest value. */
     private final boolean[] turned;
 
-    /** What one more of each variable gains, then, with its sign turned, what has been gained. */
-    private double[] gains;
+    /** What one more of the variable of each column gains, then, with its sign turned, what has been gained. */
+    private double[] gains = new double[0];
 
     private int steps;
 
@@ -41,37 +50,86 @@ final class Simplex {
      * A program.
      *
      * @param most the greatest value of each variable, infinite for none; the least is 0
-     * @param factors of each equation, one for each variable
-     * @param sums what each equation comes to
+     * @param equations the sums of variables
+     * @param sums what each comes to
      */
-    Simplex(double[] most, double[][] factors, double[] sums) {
+    Simplex(double[] most, Sum[] equations, double[] sums) {
         this.variables = most.length;
         this.most = Arrays.copyOf(most, variables + sums.length);
         Arrays.fill(this.most, variables, this.most.length, Double.POSITIVE_INFINITY);
         this.rows = new double[sums.length][];
         this.basis = new int[sums.length];
         this.turned = new boolean[variables];
-        this.gains = new double[variables + 1];
-        for (int i = 0; i < sums.length; i++) {
-            rows[i] = row(factors[i], sums[i]);
-            basis[i] = variables + i;
+        double[] starts = begin(equations, sums);
+        this.column = new int[variables];
+        int[] at = new int[variables];
+        Arrays.fill(at, -1);
+        for (int i = 0; i < basis.length; i++) {
+            if (basis[i] < variables) {
+                at[basis[i]] = -2;
+            }
+        }
+        for (int j = 0; j < variables; j++) {
+            if (at[j] == -1) {
+                at[j] = columns;
+                column[columns++] = j;
+            }
+        }
+        for (int i = 0; i < rows.length; i++) {
+            double times = basis[i] < variables ? 1 / starts[i] : scale(equations[i], sums[i]);
+            rows[i] = new double[columns + 1];
+            for (int k = 0; k < equations[i].terms(); k++) {
+                int place = at[equations[i].variable(k)];
+                if (place >= 0) {
+                    rows[i][place] += times * equations[i].factor(k);
+                }
+            }
+            rows[i][columns] = Math.abs(times * sums[i]);
         }
     }
 
-    /** An equation whose sum is not negative, its factors made so that the greatest is between 1/2 and 1. */
-    private static double[] row(double[] factors, double sum) {
-        double greatest = 0;
-        for (double factor : factors) {
-            greatest = Math.max(greatest, Math.abs(factor));
-        }
+    /** By what an equation is multiplied, that its sum is not negative and its greatest factor between 1/2 and 1. */
+    private static double scale(Sum equation, double sum) {
+        double greatest = greatest(equation);
         double scale = greatest > 0 ? Math.scalb(1, -Math.getExponent(greatest) - 1) : 1;
-        double times = sum < 0 ? -scale : scale;
-        double[] row = new double[factors.length + 1];
-        for (int j = 0; j < factors.length; j++) {
-            row[j] = factors[j] * times;
+        return sum < 0 ? -scale : scale;
+    }
+
+    private static double greatest(Sum equation) {
+        double greatest = 0;
+        for (int k = 0; k < equation.terms(); k++) {
+            greatest = Math.max(greatest, Math.abs(equation.factor(k)));
         }
-        row[factors.length] = sum * times;
-        return row;
+        return greatest;
+    }
+
+    /**
+     * A variable without a limit that stands in one equation alone is that one's start, where it may take up its sum.
+     *
+     * @return the factors of those starts, by equation
+     */
+    private double[] begin(Sum[] equations, double[] sums) {
+        int[] times = new int[variables];
+        for (Sum equation : equations) {
+            for (int k = 0; k < equation.terms(); k++) {
+                times[equation.variable(k)]++;
+            }
+        }
+        double[] starts = new double[sums.length];
+        for (int i = 0; i < sums.length; i++) {
+            basis[i] = variables + i;
+            double firm = Tolerance.SIMPLEX_FIRM * greatest(equations[i]);
+            for (int k = 0; k < equations[i].terms() && basis[i] >= variables; k++) {
+                int j = equations[i].variable(k);
+                double factor = equations[i].factor(k);
+                boolean takesUp = Math.abs(factor) > firm && factor * sums[i] >= 0;
+                if (times[j] == 1 && Double.isInfinite(most[j]) && takesUp) {
+                    basis[i] = j;
+                    starts[i] = factor;
+                }
+            }
+        }
+        return starts;
     }
 
     /**
@@ -86,17 +144,24 @@ final class Simplex {
 
     /** Finds values that keep all equations: what they still lack is made as small as can be. */
     private boolean start() {
+        gains = new double[columns + 1];
         double all = 0;
-        for (double[] row : rows) {
-            all = Math.max(all, row[variables]);
-            for (int j = 0; j <= variables; j++) {
-                gains[j] += row[j];
+        boolean lacking = false;
+        for (int i = 0; i < rows.length; i++) {
+            all = Math.max(all, rows[i][columns]);
+            if (basis[i] >= variables) {
+                lacking = true;
+                for (int c = 0; c <= columns; c++) {
+                    gains[c] += rows[i][c];
+                }
             }
         }
-        climb();
+        if (lacking) {
+            climb();
+        }
         double lacks = 0;
         for (int i = 0; i < rows.length; i++) {
-            lacks += basis[i] < variables ? 0 : rows[i][variables];
+            lacks += basis[i] < variables ? 0 : rows[i][columns];
         }
         if (lacks > Tolerance.COINCIDENT * all) {
             return false;
@@ -111,12 +176,17 @@ final class Simplex {
 
     /** Gives a row without a variable one of its own; where it has none, it says nothing that the others do not say. */
     private void settle(int i) {
-        int best = 0;
-        for (int j = 1; j < variables; j++) {
-            best = Math.abs(rows[i][j]) > Math.abs(rows[i][best]) ? j : best;
+        int best = -1;
+        double greatest = Tolerance.SIMPLEX_DUST;
+        for (int c = 0; c < columns; c++) {
+            double factor = Math.abs(rows[i][c]);
+            if (factor > greatest || (best >= 0 && factor >= greatest && column[c] < column[best])) {
+                best = c;
+                greatest = factor;
+            }
         }
-        rows[i][variables] = 0;
-        if (variables > 0 && Math.abs(rows[i][best]) > Tolerance.SIMPLEX_DUST) {
+        rows[i][columns] = 0;
+        if (best >= 0) {
             enter(best, i);
         } else {
             Arrays.fill(rows[i], 0);
@@ -124,16 +194,20 @@ final class Simplex {
     }
 
     private boolean climb(double[] aim) {
-        gains = new double[variables + 1];
-        for (int j = 0; j < variables; j++) {
-            gains[j] = turned[j] ? -aim[j] : aim[j];
+        gains = new double[columns + 1];
+        for (int c = 0; c < columns; c++) {
+            gains[c] = gain(aim, column[c]);
         }
         for (int i = 0; i < rows.length; i++) {
             if (basis[i] < variables) {
-                subtract(gains, gains[basis[i]], rows[i]);
+                subtract(gains, gain(aim, basis[i]), rows[i]);
             }
         }
         return climb();
+    }
+
+    private double gain(double[] aim, int j) {
+        return turned[j] ? -aim[j] : aim[j];
     }
 
     /** Steps up until no variable promises more; false when one may grow without end. */
@@ -142,7 +216,7 @@ final class Simplex {
         for (int next = entering(true); next >= 0 && steps < MOST_STEPS; next = entering(idle < PATIENCE)) {
             steps++;
             int leaving = leaving(next);
-            double way = leaving < 0 ? most[next] : room(leaving, next, 0);
+            double way = leaving < 0 ? most[column[next]] : room(leaving, next, 0);
             if (Double.isInfinite(way) && gains[next] > Tolerance.SIMPLEX_FIRM) {
                 return false;
             }
@@ -162,16 +236,17 @@ final class Simplex {
         return true;
     }
 
-    /** The variable that promises most, or the first that promises anything; -1 when none does. */
+    /** The column that promises most, or the first variable that promises anything; -1 when none does. */
     private int entering(boolean best) {
         int found = -1;
-        double most = Tolerance.SIMPLEX_ROUNDING;
-        for (int j = 0; j < variables; j++) {
-            if (gains[j] > most && this.most[j] > 0) {
-                found = j;
-                most = gains[j];
-                if (!best) {
-                    break;
+        double promise = Tolerance.SIMPLEX_ROUNDING;
+        for (int c = 0; c < columns; c++) {
+            double gain = gains[c];
+            if (gain > Tolerance.SIMPLEX_ROUNDING && most[column[c]] > 0) {
+                boolean first = found < 0 || column[c] < column[found];
+                if (best ? gain > promise || (gain >= promise && first) : first) {
+                    found = c;
+                    promise = gain;
                 }
             }
         }
@@ -184,7 +259,8 @@ final class Simplex {
      * blurs least (Harris, Pivot selection methods of the Devex LP code, Mathematical Programming 5, 1973; from memory).
      */
     private int leaving(int next) {
-        double least = most[next];
+        double own = most[column[next]];
+        double least = own;
         for (int i = 0; i < rows.length; i++) {
             least = Math.min(least, room(i, next, Tolerance.SIMPLEX_GIVES));
         }
@@ -195,69 +271,92 @@ final class Simplex {
                 found = i;
             }
         }
-        return found >= 0 && most[next] < room(found, next, 0) ? -1 : found;
+        return found >= 0 && own < room(found, next, 0) ? -1 : found;
     }
 
     /** How far a variable may grow until the one in the basis of a row reaches a bound that gives so much. */
     private double room(int i, int next, double gives) {
         double factor = rows[i][next];
         if (factor > Tolerance.SIMPLEX_DUST) {
-            return (Math.max(0, rows[i][variables]) + gives) / factor;
+            return (Math.max(0, rows[i][columns]) + gives) / factor;
         }
         if (factor < -Tolerance.SIMPLEX_DUST) {
-            return (Math.max(0, most[basis[i]] - rows[i][variables]) + gives) / -factor;
+            return (Math.max(0, most[basis[i]] - rows[i][columns]) + gives) / -factor;
         }
         return Double.POSITIVE_INFINITY;
     }
 
-    /** From here on a variable outside the basis is counted from its other bound. */
-    private void turn(int j) {
+    /** From here on the variable of a column is counted from its other bound. */
+    private void turn(int c) {
+        int j = column[c];
         for (double[] row : rows) {
-            turn(row, j);
+            turn(row, c, most[j]);
         }
-        turn(gains, j);
+        turn(gains, c, most[j]);
         turned[j] = !turned[j];
     }
 
-    private void turn(double[] row, int j) {
-        row[variables] -= row[j] * most[j];
-        row[j] = -row[j];
+    private void turn(double[] row, int c, double far) {
+        row[columns] -= row[c] * far;
+        row[c] = -row[c];
     }
 
     /** The same for the variable in the basis of a row. */
     private void turnBasis(int i) {
         double[] row = rows[i];
         int own = basis[i];
-        for (int j = 0; j < variables; j++) {
-            row[j] = -row[j];
+        for (int c = 0; c < columns; c++) {
+            row[c] = -row[c];
         }
-        row[own] = 1;
-        row[variables] = most[own] - row[variables];
+        row[columns] = most[own] - row[columns];
         turned[own] = !turned[own];
     }
 
-    /** Puts a variable into the basis of a row, in place of the one that is there. */
-    private void enter(int next, int i) {
+    /** Puts the variable of a column into the basis of a row, and the one that is there into the column. */
+    private void enter(int c, int i) {
         double[] row = rows[i];
-        double by = 1 / row[next];
-        for (int j = 0; j <= variables; j++) {
+        double by = 1 / row[c];
+        for (int j = 0; j <= columns; j++) {
             row[j] *= by;
         }
-        row[next] = 1;
+        row[c] = by;
         for (int other = 0; other < rows.length; other++) {
             if (other != i) {
-                subtract(rows[other], rows[other][next], row);
-                rows[other][next] = 0;
+                exchange(rows[other], c, row);
             }
         }
-        subtract(gains, gains[next], row);
-        gains[next] = 0;
-        basis[i] = next;
+        exchange(gains, c, row);
+        int left = basis[i];
+        basis[i] = column[c];
+        column[c] = left;
+        if (left >= variables) {
+            drop(c);
+        }
     }
 
-    private static void subtract(double[] from, double times, double[] row) {
-        if (times != 0) {
-            for (int j = 0; j < row.length; j++) {
+    /** What stood in for a missing start is needed no more: the last column takes its place. */
+    private void drop(int c) {
+        columns--;
+        column[c] = column[columns];
+        for (double[] row : rows) {
+            row[c] = row[columns];
+            row[columns] = row[columns + 1];
+        }
+        gains[c] = gains[columns];
+        gains[columns] = gains[columns + 1];
+    }
+
+    private void exchange(double[] from, int c, double[] row) {
+        double times = from[c];
+        if (Math.abs(times) > 0) {
+            from[c] = 0;
+            subtract(from, times, row);
+        }
+    }
+
+    private void subtract(double[] from, double times, double[] row) {
+        if (Math.abs(times) > 0) {
+            for (int j = 0; j <= columns; j++) {
                 from[j] -= times * row[j];
             }
         }
@@ -267,7 +366,7 @@ final class Simplex {
         double[] values = new double[variables];
         for (int i = 0; i < rows.length; i++) {
             if (basis[i] < variables) {
-                values[basis[i]] = Math.max(0, Math.min(most[basis[i]], rows[i][variables]));
+                values[basis[i]] = Math.max(0, Math.min(most[basis[i]], rows[i][columns]));
             }
         }
         for (int j = 0; j < variables; j++) {

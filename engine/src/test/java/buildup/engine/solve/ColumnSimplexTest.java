@@ -86,19 +86,20 @@ class ColumnSimplexTest {
         LinearProgram program = new LinearProgram();
         columns.forEach(column -> program.atLeastZero(Double.POSITIVE_INFINITY));
         for (int row = 0; row < sums.length; row++) {
-            List<LinearProgram.Term> terms = new ArrayList<>();
+            LinearProgram.Sum terms = new LinearProgram.Sum();
             for (int i = 0; i < columns.size(); i++) {
                 for (int at = 0; at < columns.get(i).rows().length; at++) {
                     if (columns.get(i).rows()[at] == row) {
-                        terms.add(new LinearProgram.Term(i, columns.get(i).factors()[at]));
+                        terms.add(i, columns.get(i).factors()[at]);
                     }
                 }
             }
             program.equation(terms, sums[row]);
         }
-        List<LinearProgram.Term> cost = IntStream.range(0, columns.size())
-                .mapToObj(i -> new LinearProgram.Term(i, -columns.get(i).cost()))
-                .toList();
+        LinearProgram.Sum cost = new LinearProgram.Sum();
+        for (int i = 0; i < columns.size(); i++) {
+            cost.add(i, -columns.get(i).cost());
+        }
         LinearProgram.Solution solution = program.greatest(cost).orElseThrow();
         return IntStream.range(0, columns.size())
                 .mapToDouble(i -> solution.value(i) * columns.get(i).cost())

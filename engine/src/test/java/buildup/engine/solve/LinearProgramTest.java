@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.solve.LinearProgram.Solution;
-import buildup.engine.solve.LinearProgram.Term;
+import buildup.engine.solve.LinearProgram.Sum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,8 +34,8 @@ class LinearProgramTest {
         int x = program.atLeastZero(100);
         int y = program.atLeastZero(2);
         int z = program.atLeastZero(2);
-        program.equation(List.of(new Term(x, 1), new Term(y, 1)), 4);
-        program.equation(List.of(new Term(x, 1), new Term(z, -1)), 1);
+        program.equation(Sum.of(x, 1).add(y, 1), 4);
+        program.equation(Sum.of(x, 1).add(z, -1), 1);
         Solution solution = program.greatest(x).orElseThrow();
         assertThat(solution.value(x)).isCloseTo(3, within(1e-9));
         assertThat(solution.value(y)).isCloseTo(1, within(1e-9));
@@ -46,8 +46,8 @@ class LinearProgramTest {
     void equations_that_contradict_each_other_have_no_solution() {
         LinearProgram program = new LinearProgram();
         int x = program.atLeastZero(100);
-        program.equation(List.of(new Term(x, 1)), 1);
-        program.equation(List.of(new Term(x, 2)), 3);
+        program.equation(Sum.of(x, 1), 1);
+        program.equation(Sum.of(x, 2), 3);
         assertThat(program.greatest(x)).isEmpty();
     }
 
@@ -55,15 +55,15 @@ class LinearProgramTest {
     void a_sum_that_nothing_can_reach_has_no_solution() {
         LinearProgram program = new LinearProgram();
         int x = program.atLeastZero(1);
-        program.equation(List.of(new Term(x, 1)), 2);
+        program.equation(Sum.of(x, 1), 2);
         assertThat(program.greatest(x)).isEmpty();
         LinearProgram below = new LinearProgram();
         int y = below.atLeastZero(100);
-        below.equation(List.of(new Term(y, 1)), -1);
+        below.equation(Sum.of(y, 1), -1);
         assertThat(below.greatest(y)).isEmpty();
         LinearProgram empty = new LinearProgram();
         int z = empty.atLeastZero(5);
-        empty.equation(List.of(), 1);
+        empty.equation(new Sum(), 1);
         assertThat(empty.greatest(z)).isEmpty();
     }
 
@@ -78,7 +78,7 @@ class LinearProgramTest {
     void a_variable_may_stand_twice_in_an_equation() {
         LinearProgram program = new LinearProgram();
         int x = program.atLeastZero(100);
-        program.equation(List.of(new Term(x, 1), new Term(x, 2)), 6);
+        program.equation(Sum.of(x, 1).add(x, 2), 6);
         assertThat(program.greatest(x).orElseThrow().value(x)).isCloseTo(2, within(1e-9));
     }
 
@@ -99,12 +99,12 @@ class LinearProgramTest {
             program.atLeastZero(NONE);
         }
         program.equation(
-                List.of(new Term(0, 1), new Term(3, 0.25), new Term(4, -8), new Term(5, -1), new Term(6, 9)), 0);
+                Sum.of(0, 1).add(3, 0.25).add(4, -8).add(5, -1).add(6, 9), 0);
         program.equation(
-                List.of(new Term(1, 1), new Term(3, 0.5), new Term(4, -12), new Term(5, -0.5), new Term(6, 3)), 0);
-        program.equation(List.of(new Term(2, 1), new Term(5, 1)), 1);
+                Sum.of(1, 1).add(3, 0.5).add(4, -12).add(5, -0.5).add(6, 3), 0);
+        program.equation(Sum.of(2, 1).add(5, 1), 1);
         Solution solution = program.greatest(
-                        List.of(new Term(3, 0.75), new Term(4, -20), new Term(5, 0.5), new Term(6, -6)))
+                        Sum.of(3, 0.75).add(4, -20).add(5, 0.5).add(6, -6))
                 .orElseThrow();
         double[] corner = {0.75, 0, 0, 1, 0, 1, 0};
         for (int i = 0; i < corner.length; i++) {
@@ -117,17 +117,17 @@ class LinearProgramTest {
     void a_program_that_may_lead_over_every_corner_is_solved() {
         int n = 8;
         LinearProgram program = new LinearProgram();
-        List<Term> aim = new ArrayList<>();
+        Sum aim = new Sum();
         for (int i = 0; i < n; i++) {
-            aim.add(new Term(program.atLeastZero(NONE), Math.pow(2, n - 1 - i)));
+            aim.add(program.atLeastZero(NONE), Math.pow(2, n - 1 - i));
         }
         for (int i = 0; i < n; i++) {
-            List<Term> row = new ArrayList<>();
+            Sum row = new Sum();
             for (int j = 0; j < i; j++) {
-                row.add(new Term(j, Math.pow(2, i - j + 1)));
+                row.add(j, Math.pow(2, i - j + 1));
             }
-            row.add(new Term(i, 1));
-            row.add(new Term(program.atLeastZero(NONE), 1));
+            row.add(i, 1);
+            row.add(program.atLeastZero(NONE), 1);
             program.equation(row, Math.pow(5, i + 1));
         }
         assertThat(program.greatest(aim).orElseThrow().value(n - 1)).isCloseTo(Math.pow(5, n), within(1e-6));
@@ -138,8 +138,8 @@ class LinearProgramTest {
         LinearProgram program = new LinearProgram();
         int x = program.atLeastZero(NONE);
         int y = program.atLeastZero(NONE);
-        program.equation(List.of(new Term(x, 1), new Term(y, -1)), 0);
-        assertThat(program.greatest(List.of(new Term(x, 1)))).isEmpty();
+        program.equation(Sum.of(x, 1).add(y, -1), 0);
+        assertThat(program.greatest(Sum.of(x, 1))).isEmpty();
     }
 
     /** One random program, for both solvers. */
@@ -199,9 +199,9 @@ class LinearProgramTest {
                 program.atLeastZero(one);
             }
             for (int row = 0; row < rows.length; row++) {
-                List<Term> terms = new ArrayList<>();
+                Sum terms = new Sum();
                 for (int i = 0; i < most.length; i++) {
-                    terms.add(new Term(i, rows[row][i]));
+                    terms.add(i, rows[row][i]);
                 }
                 program.equation(terms, sums[row]);
             }

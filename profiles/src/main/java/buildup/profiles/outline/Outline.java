@@ -3,6 +3,7 @@ package buildup.profiles.outline;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A closed ring of true segments, walked counterclockwise with the wood on the left, each labeled with its member.
@@ -13,6 +14,9 @@ public final class Outline {
     private final Box box;
     /** Worked out when it is first asked for: a search asks for those of the same outlines again and again. */
     private double area = Double.NaN;
+
+    private Optional<Point> centroid = Optional.empty();
+    private List<Point> chords = List.of();
 
     private Outline(List<Stroke> strokes) {
         this.strokes = List.copyOf(strokes);
@@ -115,6 +119,14 @@ public final class Outline {
 
     /** The center of its area, in, exact for arcs. */
     public Point centroid() {
+        Point known = centroid.orElseGet(this::center);
+        if (centroid.isEmpty()) {
+            centroid = Optional.of(known);
+        }
+        return known;
+    }
+
+    private Point center() {
         Motion home = Motion.shift(-box.back(), -box.bottom());
         double twiceArea = 0;
         Point moment = Point.ORIGIN;
@@ -156,6 +168,14 @@ public final class Outline {
         return strokes.stream().map(Stroke::member).distinct().toList();
     }
 
+    /** The ring of vertices within {@link Tolerance#CHORD} of the curve, first vertex not repeated. */
+    public List<Point> chords() {
+        if (chords.isEmpty()) {
+            chords = List.copyOf(flattened(Tolerance.CHORD));
+        }
+        return chords;
+    }
+
     /** The ring of vertices within {@code chordError} of the curve, first vertex not repeated. */
     public List<Point> flattened(double chordError) {
         List<Point> ring = new ArrayList<>();
@@ -168,7 +188,7 @@ public final class Outline {
 
     /** Whether {@code p} lies within the wood: counted by crossings of a level ray with the true segments' chords. */
     public boolean holds(Point p) {
-        return box.holds(p, 0) && isInside(flattened(Tolerance.CHORD), p);
+        return box.holds(p, 0) && isInside(chords(), p);
     }
 
     /** Whether {@code p} lies within the wood or touches it. */

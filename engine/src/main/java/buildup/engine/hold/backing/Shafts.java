@@ -12,7 +12,7 @@ import java.util.List;
  */
 record Shafts(List<Point> ring) {
     static Shafts of(Outline outline) {
-        return new Shafts(outline.flattened(Tolerance.CHORD));
+        return new Shafts(outline.chords());
     }
 
     /** Sorted places from 0 to {@code length} between which both outlines' heights run straight. */

@@ -10,7 +10,6 @@ import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
-import buildup.profiles.outline.Tolerance;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -20,7 +19,7 @@ final class Timber {
     /** An outline with its chords, drawn once: whether a place is inside is asked very often. */
     record Solid(Outline outline, List<Point> ring) {
         static Solid of(Outline outline) {
-            return new Solid(outline, outline.flattened(Tolerance.CHORD));
+            return new Solid(outline, outline.chords());
         }
 
         boolean holds(Point p) {

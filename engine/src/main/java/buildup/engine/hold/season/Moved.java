@@ -4,7 +4,6 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
-import buildup.profiles.outline.Tolerance;
 import java.util.List;
 
 /**
@@ -32,7 +31,7 @@ public record Moved(Point out, Point up, Point carried, Strain strain) {
      * @param times so many times as far
      */
     public List<Line> outline(Outline built, double times) {
-        List<Point> ring = built.flattened(Tolerance.CHORD).stream()
+        List<Point> ring = built.chords().stream()
                 .map(point -> point.plus(at(point).times(times)))
                 .toList();
         return Line.ring(ring);

@@ -3,9 +3,9 @@ package buildup.engine.hold.statics;
 import buildup.engine.hold.statics.Model.Weight;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * A part of a model that can be asked by itself: bodies that hang together by more than one body. What stands between
@@ -15,98 +15,138 @@ import java.util.TreeMap;
  * the cluster and of all that it carries, whatever happens inside either. So the whole is at rest if and only if each cluster
  * is, its load put on it.
  *
- * @param section whose bodies these are
- * @param free those that move by themselves, each for all bodies that are rigidly one with it
- * @param forces between them, and between them and what stands
- * @param with for each body that moves, the one of {@code free} with which it moves as one
+ * <p>Two of them are equal when what decides how they answer is the same; they must be of the same section.
  */
-public record Cluster(Section section, List<Integer> free, List<Force> forces, Map<Integer, Integer> with) {
-    private static final Point UP = new Point(0, 1);
+public final class Cluster {
+    private final Bodies bodies;
+    /** Those that move by themselves, in order, each for all bodies that are rigidly one with it. */
+    private final int[] free;
 
-    /** What of a cluster decides how it answers, to be compared with another of the same section. */
-    public record Key(List<Integer> free, List<Force> forces, Map<Integer, Integer> with) {
-        // spelled out: what a record does of itself as a key is slow to start
-        @Override
-        public boolean equals(Object other) {
-            return other instanceof Key key
-                    && key.free.equals(free)
-                    && key.forces.equals(forces)
-                    && key.with.equals(with);
-        }
+    private final List<Force> forces;
+    /** For each body of the section the place in {@link #free} of the one with which it moves as one, -1 when it stands. */
+    private final int[] places;
 
-        @Override
-        public int hashCode() {
-            return 31 * free.hashCode() + forces.hashCode();
-        }
+    private final int hash;
+
+    /**
+     * A cluster.
+     *
+     * @param forces between those that move, and between them and what stands
+     */
+    Cluster(Bodies bodies, int[] free, List<Force> forces, int[] places) {
+        this.bodies = bodies;
+        this.free = free;
+        this.forces = forces;
+        this.places = places;
+        this.hash = 31 * Arrays.hashCode(free) + forces.hashCode();
     }
 
-    /** Copies the lists. */
-    public Cluster {
-        free = List.copyOf(free);
-        forces = List.copyOf(forces);
-        with = Map.copyOf(with);
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof Cluster cluster
+                        && hash == cluster.hash
+                        && Arrays.equals(free, cluster.free)
+                        && Arrays.equals(places, cluster.places)
+                        && forces.equals(cluster.forces));
     }
 
-    /** What decides how it answers. */
-    public Key key() {
-        return new Key(free, forces, with);
+    @Override
+    public int hashCode() {
+        return hash;
     }
 
-    /** The body with which a body moves as one, {@link Force#EARTH} when it stands. */
-    public int lead(int body) {
-        return with.getOrDefault(body, Force.EARTH);
+    /** The section that it is a part of. */
+    public Section section() {
+        return bodies.section();
+    }
+
+    /** How many bodies move by themselves. */
+    public int size() {
+        return free.length;
+    }
+
+    /** The body in one of those places. */
+    public int body(int place) {
+        return free[place];
+    }
+
+    /** Between those that move, and between them and what stands. */
+    public List<Force> forces() {
+        return forces;
+    }
+
+    /** The place of the body with which a body moves as one, -1 when it stands. */
+    public int place(int body) {
+        return body == Force.EARTH ? -1 : places[body];
     }
 
     /** Whether a body moves. */
     public boolean moves(int body) {
-        return with.containsKey(body);
+        return place(body) >= 0;
     }
 
-    /** How many bodies move as one with one of those that move by themselves. */
-    public long count(int lead) {
-        return with.values().stream().filter(one -> one == lead).count();
+    /** How many bodies move as one with that of a place. */
+    int count(int place) {
+        int count = 0;
+        for (int one : places) {
+            count += one == place ? 1 : 0;
+        }
+        return count;
     }
 
-    /** 1 for the body that a force acts on, -1 for the other, 0 for the rest. */
-    public int sign(Force force, int body) {
-        return lead(force.on()) == body ? 1 : lead(force.against()) == body ? -1 : 0;
+    /** 1 for the body of a place that a force acts on, -1 for the other, 0 for the rest. */
+    int sign(Force force, int place) {
+        return place(force.on()) == place ? 1 : place(force.against()) == place ? -1 : 0;
     }
 
     /** Those of some weights that it carries, all that move as one put together. */
     public List<Weight> carried(List<Weight> weights) {
-        Map<Integer, Double> pounds = new TreeMap<>();
-        Map<Integer, Double> moments = new TreeMap<>();
+        double[] pounds = new double[free.length];
+        double[] moments = new double[free.length];
         for (Weight weight : weights) {
-            if (moves(weight.body())) {
-                pounds.merge(lead(weight.body()), weight.pounds(), Double::sum);
-                moments.merge(lead(weight.body()), weight.pounds() * weight.out(), Double::sum);
+            int place = place(weight.body());
+            if (place >= 0) {
+                pounds[place] += weight.pounds();
+                moments[place] += weight.pounds() * weight.out();
             }
         }
-        return pounds.entrySet().stream()
-                .filter(entry -> entry.getValue() > 0)
-                .map(entry -> new Weight(
-                        entry.getKey(), moments.getOrDefault(entry.getKey(), 0.0) / entry.getValue(), entry.getValue()))
-                .toList();
+        List<Weight> carried = new ArrayList<>(free.length);
+        for (int place = 0; place < free.length; place++) {
+            if (pounds[place] > 0) {
+                carried.add(new Weight(free[place], moments[place] / pounds[place], pounds[place]));
+            }
+        }
+        return carried;
     }
 
     /** Whether it is one body that plainly rests on level places to both sides of what it carries. */
-    public boolean rests(List<Weight> carried) {
-        if (free.size() != 1 || carried.size() > 1) {
+    boolean rests(List<Weight> carried) {
+        if (free.length != 1 || carried.size() > 1) {
             return false;
         }
-        double[] under = forces.stream()
-                .filter(force -> !force.limited() && force.gap() <= 0)
-                .filter(force -> force.way().times(sign(force, free.get(0))).equals(UP))
-                .mapToDouble(force -> force.at().x())
-                .sorted()
-                .toArray();
-        return under.length > 1
-                && carried.stream()
-                        .allMatch(weight -> under[0] <= weight.out() && weight.out() <= under[under.length - 1]);
+        double back = Double.POSITIVE_INFINITY;
+        double face = Double.NEGATIVE_INFINITY;
+        int places = 0;
+        for (Force force : forces) {
+            int sign = sign(force, 0);
+            // exactly up: a level face, as it was drawn
+            if (!force.limited()
+                    && force.gap() <= 0
+                    && sign * force.way().y() >= 1
+                    && Math.abs(force.way().x()) <= 0) {
+                back = Math.min(back, force.at().x());
+                face = Math.max(face, force.at().x());
+                places++;
+            }
+        }
+        return places > 1
+                && (carried.isEmpty()
+                        || (back <= carried.get(0).out() && carried.get(0).out() <= face));
     }
 
     /** Where the weight of a body acts. */
     public Point centroid(int body) {
-        return section.body(body).outline().centroid();
+        return bodies.centroid(body);
     }
 }

@@ -1,14 +1,8 @@
 package buildup.engine.hold.statics;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 
 /**
  * Takes a model apart into its {@link Cluster clusters}: bodies that are welded are one, and the graph of what touches what or
@@ -16,14 +10,15 @@ import java.util.Set;
  * Efficient algorithms for graph manipulation, Communications of the ACM 16, 1973; from memory). The time it takes grows
  * with the contacts and with how high bodies stand on each other.
  */
-public final class Clusters {
-    private final Model model;
+final class Clusters {
+    private final Bodies bodies;
+    private final List<Force> forces;
     /** For each body and, behind them, the ground: the body that stands for all that are welded to it. */
     private final int[] one;
 
     private final int ground;
-    private final List<List<Integer>> next = new ArrayList<>();
-    private final Map<Long, List<Force>> between = new HashMap<>();
+    /** Where the forces between two bodies stand in {@link #forces}: for each body one such list for each neighbor. */
+    private final List<List<Edge>> next = new ArrayList<>();
 
     /** When each body was first come to, from 1 on; 0 before that. */
     private final int[] found;
@@ -35,26 +30,48 @@ public final class Clusters {
     /** What the bodies of each cluster stand on: a body, or the ground. */
     private final List<Integer> roots = new ArrayList<>();
 
-    private final List<List<Integer>> members = new ArrayList<>();
+    private final List<int[]> members = new ArrayList<>();
+    /** Bodies that have been come to and are in no cluster yet. */
+    private final int[] open;
+
+    private int waiting;
     private int clock;
 
-    private Clusters(Model model) {
-        this.model = model;
-        this.ground = model.section().bodies().size();
+    /** All that two bodies may exert on each other. */
+    private static final class Edge {
+        private final int a;
+        private final int b;
+        private final List<Force> forces = new ArrayList<>(4);
+
+        Edge(int a, int b) {
+            this.a = a;
+            this.b = b;
+        }
+
+        int other(int body) {
+            return body == a ? b : a;
+        }
+    }
+
+    private Clusters(Bodies bodies, List<Force> forces) {
+        this.bodies = bodies;
+        this.forces = forces;
+        this.ground = bodies.section().bodies().size();
         this.one = new int[ground + 1];
         this.found = new int[ground + 1];
         this.low = new int[ground + 1];
         this.cluster = new int[ground + 1];
+        this.open = new int[ground + 1];
         Arrays.fill(cluster, -1);
     }
 
     /** The clusters of a model, each body that may move in one of them; those that stand on the ground first. */
-    public static List<Cluster> of(Model model) {
-        Clusters clusters = new Clusters(model);
+    static List<Cluster> of(Bodies bodies, List<Force> forces) {
+        Clusters clusters = new Clusters(bodies, forces);
         clusters.weld();
         clusters.connect();
         clusters.split(clusters.find(clusters.ground));
-        for (int body : model.free()) {
+        for (int body : bodies.free()) {
             int lead = clusters.find(body);
             if (clusters.found[lead] == 0) {
                 clusters.floating(lead);
@@ -65,13 +82,15 @@ public final class Clusters {
     }
 
     private void weld() {
-        Set<Integer> free = new LinkedHashSet<>(model.free());
-        for (int body = 0; body <= ground; body++) {
-            one[body] = free.contains(body) ? body : ground;
+        Arrays.fill(one, ground);
+        for (int body : bodies.free()) {
+            one[body] = body;
         }
-        model.forces().stream()
-                .filter(force -> force.kind() == Force.Kind.WELD)
-                .forEach(force -> join(find(at(force.on())), find(at(force.against()))));
+        for (Force force : forces) {
+            if (force.kind() == Force.Kind.WELD) {
+                join(find(at(force.on())), find(at(force.against())));
+            }
+        }
     }
 
     private int at(int body) {
@@ -95,121 +114,131 @@ public final class Clusters {
 
     private void connect() {
         for (int i = 0; i <= ground; i++) {
-            next.add(new ArrayList<>());
+            next.add(List.of());
         }
-        for (Force force : model.forces()) {
+        for (Force force : forces) {
             int a = find(at(force.on()));
             int b = find(at(force.against()));
             if (a != b) {
-                List<Force> known = between.computeIfAbsent(edge(a, b), pair -> new ArrayList<>());
-                if (known.isEmpty()) {
-                    next.get(a).add(b);
-                    next.get(b).add(a);
-                }
-                known.add(force);
+                edge(a, b).forces.add(force);
             }
         }
     }
 
-    private long edge(int a, int b) {
-        return (long) Math.min(a, b) * (ground + 1) + Math.max(a, b);
+    private Edge edge(int a, int b) {
+        int fewer = next.get(a).size() < next.get(b).size() ? a : b;
+        for (Edge known : next.get(fewer)) {
+            if (known.other(fewer) == a + b - fewer) {
+                return known;
+            }
+        }
+        Edge edge = new Edge(a, b);
+        add(a, edge);
+        add(b, edge);
+        return edge;
+    }
+
+    private void add(int body, Edge edge) {
+        if (next.get(body).isEmpty()) {
+            next.set(body, new ArrayList<>(4));
+        }
+        next.get(body).add(edge);
     }
 
     /** What nothing joins to the ground moves with one of its bodies, which nothing keeps. */
     private void floating(int body) {
         cluster[body] = roots.size();
         roots.add(ground);
-        members.add(List.of(body));
-    }
-
-    /** A body that is being walked from, and how many of its neighbors have been seen to. */
-    private static final class Step {
-        private final int body;
-        private final int from;
-        private int seen;
-
-        Step(int body, int from) {
-            this.body = body;
-            this.from = from;
-        }
+        members.add(new int[] {body});
     }
 
     /** Walks in depth from a body; whatever cannot get above a body but through it, is a block that stands on it. */
     private void split(int start) {
-        Deque<Step> way = new ArrayDeque<>();
-        Deque<Integer> open = new ArrayDeque<>();
-        way.push(come(start, -1));
-        while (!way.isEmpty()) {
-            Step step = way.peek();
-            List<Integer> neighbors = next.get(step.body);
-            if (step.seen < neighbors.size()) {
-                int other = neighbors.get(step.seen++);
+        // bodies on the way, where each was come from, and how many of its neighbors have been seen to
+        int[] way = new int[ground + 1];
+        int[] from = new int[ground + 1];
+        int[] seen = new int[ground + 1];
+        int deep = 0;
+        way[0] = start;
+        from[0] = -1;
+        come(start);
+        while (deep >= 0) {
+            int body = way[deep];
+            List<Edge> neighbors = next.get(body);
+            if (seen[deep] < neighbors.size()) {
+                int other = neighbors.get(seen[deep]++).other(body);
                 if (found[other] == 0) {
-                    way.push(come(other, step.body));
-                    open.push(other);
-                } else if (other != step.from) {
-                    low[step.body] = Math.min(low[step.body], found[other]);
+                    deep++;
+                    way[deep] = other;
+                    from[deep] = body;
+                    seen[deep] = 0;
+                    come(other);
+                    open[waiting++] = other;
+                } else if (other != from[deep]) {
+                    low[body] = Math.min(low[body], found[other]);
                 }
             } else {
-                way.pop();
-                if (step.from >= 0) {
-                    low[step.from] = Math.min(low[step.from], low[step.body]);
-                    if (low[step.body] >= found[step.from]) {
-                        block(step.from, step.body, open);
+                int above = from[deep--];
+                if (above >= 0) {
+                    low[above] = Math.min(low[above], low[body]);
+                    if (low[body] >= found[above]) {
+                        block(above, body);
                     }
                 }
             }
         }
     }
 
-    private Step come(int body, int from) {
+    private void come(int body) {
         found[body] = ++clock;
         low[body] = clock;
-        return new Step(body, from);
     }
 
-    private void block(int root, int last, Deque<Integer> open) {
-        List<Integer> own = new ArrayList<>();
-        int body;
-        do {
-            body = open.pop();
+    private void block(int root, int last) {
+        int first = waiting - 1;
+        while (open[first] != last) {
+            first--;
+        }
+        int[] own = Arrays.copyOfRange(open, first, waiting);
+        waiting = first;
+        for (int body : own) {
             cluster[body] = roots.size();
-            own.add(body);
-        } while (body != last);
-        own.sort(null);
+        }
+        Arrays.sort(own);
         roots.add(root);
         members.add(own);
     }
 
     private List<Cluster> made() {
-        List<Map<Integer, Integer>> with = new ArrayList<>();
-        members.forEach(own -> with.add(new HashMap<>()));
-        for (int body : model.free()) {
+        int[][] places = new int[members.size()][ground];
+        for (int[] own : places) {
+            Arrays.fill(own, -1);
+        }
+        for (int body : bodies.free()) {
             // a body moves in its own cluster, and with what it stands on in all below
             for (int at = find(body); cluster[at] >= 0; at = roots.get(cluster[at])) {
-                with.get(cluster[at]).put(body, at);
+                places[cluster[at]][body] = Arrays.binarySearch(members.get(cluster[at]), at);
             }
         }
-        List<Cluster> made = new ArrayList<>();
+        List<Cluster> made = new ArrayList<>(members.size());
         for (int i = 0; i < members.size(); i++) {
-            made.add(new Cluster(model.section(), members.get(i), forces(i), with.get(i)));
+            made.add(new Cluster(bodies, members.get(i), forces(i), places[i]));
         }
-        return made;
+        return List.copyOf(made);
     }
 
-    /** In the order in which the model has them. */
+    /** Those between its bodies, and between them and what it stands on. */
     private List<Force> forces(int number) {
-        List<Integer> own = members.get(number);
-        Set<Long> edges = new LinkedHashSet<>();
-        for (int body : own) {
-            for (int other : next.get(body)) {
-                if (other == roots.get(number) || own.contains(other)) {
-                    edges.add(edge(body, other));
+        List<Force> own = new ArrayList<>();
+        for (int body : members.get(number)) {
+            for (Edge edge : next.get(body)) {
+                int other = edge.other(body);
+                // between two of its own once, from the one that comes first
+                if (other == roots.get(number) || (cluster[other] == number && other > body)) {
+                    own.addAll(edge.forces);
                 }
             }
         }
-        return edges.stream()
-                .flatMap(edge -> between.getOrDefault(edge, List.of()).stream())
-                .toList();
+        return List.copyOf(own);
     }
 }

@@ -3,10 +3,9 @@ package buildup.engine.hold.statics;
 import buildup.engine.hold.statics.Model.Weight;
 import buildup.engine.solve.LinearProgram;
 import buildup.engine.solve.LinearProgram.Solution;
-import buildup.engine.solve.LinearProgram.Term;
+import buildup.engine.solve.LinearProgram.Sum;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,18 +34,20 @@ public final class Equilibrium {
     public static Optional<Double> factor(Model model, List<Weight> dead, List<Weight> live) {
         double from = 0;
         double most = NO_LIMIT;
-        for (Cluster cluster : Clusters.of(model)) {
-            if (cluster.rests(cluster.carried(dead)) && cluster.rests(cluster.carried(live))) {
+        for (Cluster cluster : model.clusters()) {
+            List<Weight> stay = cluster.carried(dead);
+            List<Weight> grow = cluster.carried(live);
+            if (cluster.rests(stay) && cluster.rests(grow)) {
                 continue;
             }
-            Optional<Double> greatest = factor(cluster, dead, live, 1);
+            Optional<Double> greatest = factor(cluster, stay, grow, 1);
             if (greatest.isEmpty()) {
                 return Optional.empty();
             }
             most = Math.min(most, greatest.get());
             // where weights that stay need those that grow, to keep them
-            if (!cluster.carried(live).isEmpty() && !cluster.carried(dead).isEmpty()) {
-                from = Math.max(from, factor(cluster, dead, live, -1).orElse(0.0));
+            if (!grow.isEmpty() && !stay.isEmpty()) {
+                from = Math.max(from, factor(cluster, stay, grow, -1).orElse(0.0));
             }
         }
         return from > most + Tolerance.SAME_SHARE * Math.max(1, most)
@@ -58,10 +59,12 @@ public final class Equilibrium {
     private static Optional<Double> factor(Cluster cluster, List<Weight> dead, List<Weight> live, int sign) {
         LinearProgram program = new LinearProgram();
         int factor = program.atLeastZero(NO_LIMIT);
-        List<Integer> numbers = new ArrayList<>();
-        cluster.forces().forEach(force -> numbers.add(program.atLeastZero(force.most())));
-        equations(program, cluster, numbers, cluster.carried(dead), cluster.carried(live), factor);
-        return program.greatest(List.of(new Term(factor, sign))).map(found -> found.value(factor));
+        int[] numbers = new int[cluster.forces().size()];
+        for (int i = 0; i < numbers.length; i++) {
+            numbers[i] = program.atLeastZero(cluster.forces().get(i).most());
+        }
+        equations(program, cluster, numbers, dead, live, factor);
+        return program.greatest(Sum.of(factor, sign)).map(found -> found.value(factor));
     }
 
     /**
@@ -74,7 +77,7 @@ public final class Equilibrium {
         Set<Force> added =
                 row.stream().flatMap(tie -> Model.forces(tie).stream()).collect(Collectors.toSet());
         double most = 0;
-        for (Cluster cluster : Clusters.of(model.with(row))) {
+        for (Cluster cluster : model.with(row).clusters()) {
             OptionalDouble count = least(cluster, cluster.carried(weights), added);
             if (count.isEmpty()) {
                 return count;
@@ -87,55 +90,59 @@ public final class Equilibrium {
     private static OptionalDouble least(Cluster cluster, List<Weight> weights, Set<Force> added) {
         LinearProgram program = new LinearProgram();
         int count = program.atLeastZero(NO_LIMIT);
-        List<Integer> numbers = new ArrayList<>();
-        for (Force one : cluster.forces()) {
+        int[] numbers = new int[cluster.forces().size()];
+        for (int i = 0; i < numbers.length; i++) {
+            Force one = cluster.forces().get(i);
             boolean more = added.contains(one);
-            int force = program.atLeastZero(more ? Double.POSITIVE_INFINITY : one.most());
-            numbers.add(force);
+            numbers[i] = program.atLeastZero(more ? Double.POSITIVE_INFINITY : one.most());
             if (more) {
                 int spare = program.atLeastZero(Double.POSITIVE_INFINITY);
-                program.equation(List.of(new Term(force, 1), new Term(spare, 1), new Term(count, -one.most())), 0);
+                program.equation(Sum.of(numbers[i], 1).add(spare, 1).add(count, -one.most()), 0);
             }
         }
         int none = program.atLeastZero(0);
         equations(program, cluster, numbers, weights, List.of(), none);
-        Optional<Solution> solution = program.greatest(List.of(new Term(count, -1)));
+        Optional<Solution> solution = program.greatest(Sum.of(count, -1));
         return solution.map(found -> OptionalDouble.of(found.value(count))).orElse(OptionalDouble.empty());
     }
 
+    /** @param dead, live weights that the cluster carries, each on a body that moves by itself */
     private static void equations(
             LinearProgram program,
             Cluster cluster,
-            List<Integer> numbers,
+            int[] numbers,
             List<Weight> dead,
             List<Weight> live,
             int factor) {
-        for (int body : cluster.free()) {
+        for (int place = 0; place < cluster.size(); place++) {
+            int body = cluster.body(place);
             Point centroid = cluster.centroid(body);
-            List<Term> across = new ArrayList<>();
-            List<Term> up = new ArrayList<>();
-            List<Term> turning = new ArrayList<>();
-            for (int i = 0; i < cluster.forces().size(); i++) {
+            Sum across = new Sum();
+            Sum up = new Sum();
+            Sum turning = new Sum();
+            for (int i = 0; i < numbers.length; i++) {
                 Force force = cluster.forces().get(i);
-                int sign = cluster.sign(force, body);
+                int sign = cluster.sign(force, place);
                 if (sign != 0) {
-                    Point way = force.way().times(sign);
-                    across.add(new Term(numbers.get(i), way.x()));
-                    up.add(new Term(numbers.get(i), way.y()));
-                    turning.add(
-                            new Term(numbers.get(i), force.at().minus(centroid).cross(way)));
+                    double x = sign * force.way().x();
+                    double y = sign * force.way().y();
+                    across.add(numbers[i], x);
+                    up.add(numbers[i], y);
+                    double leverX = force.at().x() - centroid.x();
+                    double leverY = force.at().y() - centroid.y();
+                    turning.add(numbers[i], leverX * y - leverY * x);
                 }
             }
             for (Weight weight : live) {
-                if (cluster.lead(weight.body()) == body) {
-                    up.add(new Term(factor, -weight.pounds()));
-                    turning.add(new Term(factor, -(weight.out() - centroid.x()) * weight.pounds()));
+                if (weight.body() == body) {
+                    up.add(factor, -weight.pounds());
+                    turning.add(factor, -(weight.out() - centroid.x()) * weight.pounds());
                 }
             }
             double down = 0;
             double moment = 0;
             for (Weight weight : dead) {
-                if (cluster.lead(weight.body()) == body) {
+                if (weight.body() == body) {
                     down += weight.pounds();
                     moment += (weight.out() - centroid.x()) * weight.pounds();
                 }

@@ -45,14 +45,25 @@ public record Force(
         return Double.isFinite(most);
     }
 
-    /** Spelled out: what a record does of itself as a key is slow to start. */
+    /** Spelled out, as the next: what a record does of itself as a key is slow to start, and most are the same object. */
+    @Override
+    public boolean equals(Object other) {
+        return this == other
+                || (other instanceof Force force
+                        && kind == force.kind
+                        && mode == force.mode
+                        && on == force.on
+                        && against == force.against
+                        && Double.compare(most, force.most) == 0
+                        && Double.compare(gap, force.gap) == 0
+                        && at.equals(force.at)
+                        && way.equals(force.way)
+                        && name.equals(force.name));
+    }
+
     @Override
     public int hashCode() {
         return 31 * (31 * name.hashCode() + on) + against;
     }
 
-    /** 1 for the body that it acts on, -1 for the other, 0 for the rest. */
-    int sign(int body) {
-        return on == body ? 1 : against == body ? -1 : 0;
-    }
 }

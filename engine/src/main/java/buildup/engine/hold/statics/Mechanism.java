@@ -3,16 +3,12 @@ package buildup.engine.hold.statics;
 import buildup.engine.hold.statics.Model.Weight;
 import buildup.engine.solve.LinearProgram;
 import buildup.engine.solve.LinearProgram.Solution;
-import buildup.engine.solve.LinearProgram.Term;
+import buildup.engine.solve.LinearProgram.Sum;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * How a model moves: small shifts of its pieces that no contact resists, by which weights come down farther than fasteners
@@ -26,37 +22,41 @@ public final class Mechanism {
     /** What parting from a wall counts, against 1 for parting from a piece or from a bearing. */
     private static final double LEAVING = 0.01;
 
+    /** Each body that moves by itself has six numbers: out and in, up and down, turning counterclockwise and clockwise. */
+    private static final int NUMBERS = 6;
+
     private final Cluster cluster;
     private final LinearProgram program = new LinearProgram();
-    /** For each body that moves by itself the first of its six numbers, -1 for the others: out and in, up and down, turning counterclockwise and clockwise. */
-    private final int[] first;
 
     /** What weights do less what fasteners take. */
-    private final List<Term> work = new ArrayList<>();
+    private final Sum work = new Sum();
 
     /** How far fasteners give, by force; -1 for one that does not. */
-    private final List<Integer> yields = new ArrayList<>();
+    private final int[] yields;
 
     /** How far contacts part and fasteners give, each with what that counts. */
-    private final List<Term> slack = new ArrayList<>();
+    private final Sum slack = new Sum();
 
-    private final List<Integer> rubs = new ArrayList<>();
+    /** How far contacts rub. */
+    private final Sum rubs = new Sum();
+
     private final double all;
 
-    /** @param all what all weights of the model that are looked at come to, pounds */
-    private Mechanism(Cluster cluster, double all, boolean closing) {
+    /**
+     * The program of a motion.
+     *
+     * @param all what all weights of the model that are looked at come to, pounds
+     * @param rubbing whether it matters how far contacts rub
+     */
+    private Mechanism(Cluster cluster, double all, boolean closing, boolean rubbing) {
         this.cluster = cluster;
         this.all = all;
-        this.first = new int[cluster.section().bodies().size()];
-        Arrays.fill(first, -1);
-        for (int body : cluster.free()) {
-            first[body] = program.atLeastZero(Double.POSITIVE_INFINITY);
-            for (int i = 1; i < 6; i++) {
-                program.atLeastZero(Double.POSITIVE_INFINITY);
-            }
+        for (int i = 0; i < NUMBERS * cluster.size(); i++) {
+            program.atLeastZero(Double.POSITIVE_INFINITY);
         }
-        for (Force force : cluster.forces()) {
-            yields.add(resist(force, closing));
+        this.yields = new int[cluster.forces().size()];
+        for (int i = 0; i < yields.length; i++) {
+            yields[i] = resist(cluster.forces().get(i), closing, rubbing);
         }
     }
 
@@ -99,72 +99,84 @@ public final class Mechanism {
     }
 
     /** Whether a model falls. */
-    public static boolean falls(Model model, List<Weight> weights) {
-        return Clusters.of(model).stream().anyMatch(cluster -> falls(cluster, weights));
+    public static boolean falls(Model model, Loading loading) {
+        for (Cluster cluster : model.clusters()) {
+            if (loading.falls(cluster)) {
+                return true;
+            }
+        }
+        return false;
     }
 
-    private static boolean falls(Cluster cluster, List<Weight> weights) {
-        List<Weight> carried = cluster.carried(weights);
+    static boolean falls(Cluster cluster, Loading loading) {
+        List<Weight> carried = cluster.carried(loading.weights());
         if (carried.isEmpty() || cluster.rests(carried)) {
             return false;
         }
-        Mechanism mechanism = new Mechanism(cluster, sum(weights), false);
+        Mechanism mechanism = new Mechanism(cluster, loading.pounds(), false, false);
         mechanism.pulls(carried, mechanism.work);
-        List<Term> sizes = mechanism.sizes(1);
-        sizes.add(new Term(mechanism.program.atLeastZero(Double.POSITIVE_INFINITY), 1));
+        Sum sizes = mechanism.sizes(1);
+        sizes.add(mechanism.program.atLeastZero(Double.POSITIVE_INFINITY), 1);
         mechanism.program.equation(sizes, 1);
-        List<Term> aim = mechanism.work;
-        return mechanism
-                .program
-                .greatest(aim)
-                .filter(found -> value(found, aim) > Tolerance.LEAST_OVERHANG * mechanism.all)
-                .isPresent();
+        Optional<Solution> found = mechanism.program.greatest(mechanism.work);
+        return found.isPresent() && mechanism.work.value(found.get()) > Tolerance.LEAST_OVERHANG * mechanism.all;
     }
 
     private static double sum(List<Weight> weights) {
-        return weights.stream().mapToDouble(Weight::pounds).sum();
+        double sum = 0;
+        for (Weight weight : weights) {
+            sum += weight.pounds();
+        }
+        return sum;
     }
 
     /** A motion of one cluster, and what it costs against others: the greater, the less. */
-    public record Ranked(double rank, Movement movement) {}
+    record Ranked(double rank, Movement movement) {}
 
     /**
      * The motion by which a model begins to fall; nothing when it stands. Of all such motions the one in which pieces part,
      * rub and pull at fasteners least for the work that weights do: what can turn as one does not come apart.
-     *
-     * @param known motions of clusters under these weights, as far as they have been asked for; those that are asked now are added
      */
-    public static Optional<Movement> falling(
-            Model model, List<Weight> weights, Map<Cluster.Key, Optional<Ranked>> known) {
-        return Clusters.of(model).stream()
-                .flatMap(cluster -> known.computeIfAbsent(cluster.key(), key -> falling(cluster, weights)).stream())
-                .max(Comparator.comparingDouble(Ranked::rank))
-                .map(Ranked::movement);
+    public static Optional<Movement> falling(Model model, Loading loading) {
+        Optional<Ranked> least = Optional.empty();
+        for (Cluster cluster : model.clusters()) {
+            least = lesser(least, loading.falling(cluster));
+        }
+        return least.map(Ranked::movement);
     }
 
-    private static Optional<Ranked> falling(Cluster cluster, List<Weight> weights) {
-        if (!falls(cluster, weights)) {
+    /** The one that costs less; the earlier one of two that cost the same. */
+    private static Optional<Ranked> lesser(Optional<Ranked> one, Optional<Ranked> other) {
+        boolean first = one.isPresent()
+                && (other.isEmpty() || one.get().rank() >= other.get().rank());
+        return first ? one : other;
+    }
+
+    static Optional<Ranked> falling(Cluster cluster, Loading loading) {
+        if (!loading.falls(cluster)) {
             return Optional.empty();
         }
-        Mechanism mechanism = new Mechanism(cluster, sum(weights), false);
-        mechanism.pulls(cluster.carried(weights), mechanism.work);
+        Mechanism mechanism = new Mechanism(cluster, loading.pounds(), false, true);
+        mechanism.pulls(cluster.carried(loading.weights()), mechanism.work);
         mechanism.program.equation(mechanism.work, mechanism.all);
-        List<Term> aim = mechanism.sizes(-Tolerance.COST_OF_MOVING);
-        mechanism.slack.forEach(one -> aim.add(new Term(one.variable(), -one.factor())));
-        mechanism.rubs.forEach(one -> aim.add(new Term(one, -1)));
-        return mechanism.program.greatest(aim).map(found -> new Ranked(value(found, aim), mechanism.movement(found)));
+        Sum aim = mechanism
+                .sizes(-Tolerance.COST_OF_MOVING)
+                .add(mechanism.slack, -1)
+                .add(mechanism.rubs, -1);
+        return mechanism.program.greatest(aim).map(found -> new Ranked(aim.value(found), mechanism.movement(found)));
     }
 
     /** The motion by which gaps close until the model stands; the model must stand with these contacts closed. */
-    public static Optional<Movement> closing(Model model, List<Weight> weights) {
-        double all = sum(weights);
+    public static Optional<Movement> closing(Model model, Loading loading) {
+        double all = loading.pounds();
         List<Movement> movements = new ArrayList<>();
-        for (Cluster cluster : Clusters.of(model)) {
-            Mechanism mechanism = new Mechanism(cluster, all, true);
-            mechanism.pulls(cluster.carried(weights), mechanism.work);
-            List<Term> aim = mechanism.sizes(-Tolerance.COST_OF_MOVING * all);
-            aim.addAll(mechanism.work);
-            mechanism.rubs.forEach(one -> aim.add(new Term(one, -Tolerance.COST_OF_MOVING * all)));
+        for (Cluster cluster : model.clusters()) {
+            Mechanism mechanism = new Mechanism(cluster, all, true, true);
+            mechanism.pulls(cluster.carried(loading.weights()), mechanism.work);
+            Sum aim = mechanism
+                    .sizes(-Tolerance.COST_OF_MOVING * all)
+                    .add(mechanism.work, 1)
+                    .add(mechanism.rubs, -Tolerance.COST_OF_MOVING * all);
             Optional<Solution> found = mechanism.program.greatest(aim);
             if (found.isEmpty()) {
                 return Optional.empty();
@@ -189,44 +201,46 @@ public final class Mechanism {
 
     /** The motion that governs when some weights grow until a model no longer stands; nothing when they may grow freely. */
     public static Optional<Movement> collapse(Model model, List<Weight> dead, List<Weight> live) {
-        return Clusters.of(model).stream()
-                .filter(cluster -> !cluster.carried(live).isEmpty())
-                .flatMap(cluster -> collapse(cluster, dead, live).stream())
-                .max(Comparator.comparingDouble(Ranked::rank))
-                .map(Ranked::movement);
+        double growing = sum(live);
+        Optional<Ranked> least = Optional.empty();
+        for (Cluster cluster : model.clusters()) {
+            List<Weight> grow = cluster.carried(live);
+            if (!grow.isEmpty()) {
+                least = lesser(least, collapse(cluster, cluster.carried(dead), grow, growing));
+            }
+        }
+        return least.map(Ranked::movement);
     }
 
-    private static Optional<Ranked> collapse(Cluster cluster, List<Weight> dead, List<Weight> live) {
-        Mechanism mechanism = new Mechanism(cluster, sum(live), false);
-        mechanism.pulls(cluster.carried(dead), mechanism.work);
-        List<Term> growing = new ArrayList<>();
-        mechanism.pulls(cluster.carried(live), growing);
-        mechanism.program.equation(growing, mechanism.all);
-        List<Term> aim = new ArrayList<>(mechanism.work);
-        mechanism.rubs.forEach(one -> aim.add(new Term(one, -Tolerance.COST_OF_RUBBING * mechanism.all)));
-        return mechanism.program.greatest(aim).map(found -> new Ranked(value(found, aim), mechanism.movement(found)));
+    private static Optional<Ranked> collapse(Cluster cluster, List<Weight> dead, List<Weight> live, double all) {
+        Mechanism mechanism = new Mechanism(cluster, all, false, true);
+        mechanism.pulls(dead, mechanism.work);
+        Sum growing = new Sum();
+        mechanism.pulls(live, growing);
+        mechanism.program.equation(growing, all);
+        Sum aim = new Sum().add(mechanism.work, 1).add(mechanism.rubs, -Tolerance.COST_OF_RUBBING * all);
+        return mechanism.program.greatest(aim).map(found -> new Ranked(aim.value(found), mechanism.movement(found)));
     }
 
-    /** The work of weights: how far each comes down. */
-    private void pulls(List<Weight> weights, List<Term> out) {
+    /** The work of weights on bodies that move by themselves: how far each comes down. */
+    private void pulls(List<Weight> weights, Sum out) {
         for (Weight weight : weights) {
             double pounds = weight.pounds();
-            int lead = cluster.lead(weight.body());
-            double arm = weight.out() - cluster.centroid(lead).x();
-            int at = first[lead];
-            out.add(new Term(at + 2, -pounds));
-            out.add(new Term(at + 3, pounds));
-            out.add(new Term(at + 4, -pounds * arm));
-            out.add(new Term(at + 5, pounds * arm));
+            double arm = weight.out() - cluster.centroid(weight.body()).x();
+            int at = NUMBERS * cluster.place(weight.body());
+            out.add(at + 2, -pounds);
+            out.add(at + 3, pounds);
+            out.add(at + 4, -pounds * arm);
+            out.add(at + 5, pounds * arm);
         }
     }
 
-    private List<Term> sizes(double times) {
-        List<Term> sizes = new ArrayList<>();
-        for (int body : cluster.free()) {
-            double each = times * cluster.count(body);
-            for (int i = 0; i < 6; i++) {
-                sizes.add(new Term(first[body] + i, i < 4 ? each / FAR : each));
+    private Sum sizes(double times) {
+        Sum sizes = new Sum();
+        for (int place = 0; place < cluster.size(); place++) {
+            double each = times * cluster.count(place);
+            for (int i = 0; i < NUMBERS; i++) {
+                sizes.add(NUMBERS * place + i, i < 4 ? each / FAR : each);
             }
         }
         return sizes;
@@ -238,22 +252,23 @@ public final class Mechanism {
      *
      * @return the number of how far it gives, -1 when it does not
      */
-    private int resist(Force force, boolean closing) {
-        List<Term> parting = new ArrayList<>();
-        parting(force, force.way(), parting);
+    private int resist(Force force, boolean closing, boolean rubbing) {
+        Sum parting = parting(force, force.way());
         int parts = program.atLeastZero(Double.POSITIVE_INFINITY);
-        parting.add(new Term(parts, -1));
+        parting.add(parts, -1);
         int gives = -1;
         if (force.limited()) {
             gives = program.atLeastZero(Double.POSITIVE_INFINITY);
-            parting.add(new Term(gives, 1));
-            work.add(new Term(gives, -force.most()));
-            slack.add(new Term(gives, 1));
+            parting.add(gives, 1);
+            work.add(gives, -force.most());
+            slack.add(gives, 1);
         }
         program.equation(parting, closing ? -force.gap() : 0);
         if (force.kind() == Force.Kind.PUSH && force.gap() <= 0) {
-            slack.add(new Term(parts, leaves(force) ? LEAVING : 1));
-            rub(force);
+            slack.add(parts, leaves(force) ? LEAVING : 1);
+            if (rubbing) {
+                rub(force);
+            }
         }
         return gives;
     }
@@ -269,70 +284,72 @@ public final class Mechanism {
     }
 
     private void rub(Force force) {
-        List<Term> rubbing = new ArrayList<>();
-        parting(force, force.way().left().unit(), rubbing);
-        for (int sign : List.of(1, -1)) {
+        Sum rubbing = parting(force, force.way().left().unit());
+        for (int sign = 1; sign >= -1; sign -= 2) {
             int way = program.atLeastZero(Double.POSITIVE_INFINITY);
-            rubbing.add(new Term(way, sign));
-            rubs.add(way);
+            rubbing.add(way, sign);
+            rubs.add(way, 1);
         }
         program.equation(rubbing, 0);
     }
 
-    private void parting(Force force, Point way, List<Term> out) {
-        for (int body : List.of(force.on(), force.against())) {
-            if (cluster.moves(body)) {
-                int lead = cluster.lead(body);
-                int at = first[lead];
-                double sign = force.sign(body);
-                double lever = force.at().minus(cluster.centroid(lead)).cross(way);
-                for (int i = 0; i < 2; i++) {
-                    double half = i == 0 ? sign : -sign;
-                    out.add(new Term(at + i, half * way.x()));
-                    out.add(new Term(at + 2 + i, half * way.y()));
-                    out.add(new Term(at + 4 + i, half * lever));
-                }
-            }
-        }
+    /** How far the two bodies of a force part in a direction. */
+    private Sum parting(Force force, Point way) {
+        Sum parting = new Sum();
+        parting(cluster.place(force.on()), 1, force.at(), way, parting);
+        parting(cluster.place(force.against()), -1, force.at(), way, parting);
+        return parting;
     }
 
-    private static double value(Solution found, List<Term> aim) {
-        return aim.stream()
-                .mapToDouble(term -> term.factor() * found.value(term.variable()))
-                .sum();
+    private void parting(int place, int sign, Point spot, Point way, Sum out) {
+        if (place < 0) {
+            return;
+        }
+        int at = NUMBERS * place;
+        Point centroid = cluster.centroid(cluster.body(place));
+        double lever = (spot.x() - centroid.x()) * way.y() - (spot.y() - centroid.y()) * way.x();
+        for (int i = 0; i < 2; i++) {
+            double half = i == 0 ? sign : -sign;
+            out.add(at + i, half * way.x());
+            out.add(at + 2 + i, half * way.y());
+            out.add(at + 4 + i, half * lever);
+        }
     }
 
     private Movement movement(Solution found) {
         List<Shift> shifts = new ArrayList<>();
-        for (int body = 0; body < first.length; body++) {
+        for (int body = 0; body < cluster.section().bodies().size(); body++) {
             shifts.add(shift(found, body));
         }
-        return new Movement(
-                shifts,
-                IntStream.range(0, yields.size())
-                        .filter(i -> work(found, i) > 0)
-                        .boxed()
-                        .max(Comparator.comparingDouble(i -> work(found, i)))
-                        .map(cluster.forces()::get));
+        double most = 0;
+        Optional<Force> gives = Optional.empty();
+        for (int i = 0; i < yields.length; i++) {
+            double taken = work(found, i);
+            if (taken > most) {
+                most = taken;
+                gives = Optional.of(cluster.forces().get(i));
+            }
+        }
+        return new Movement(shifts, gives);
     }
 
     private Shift shift(Solution found, int body) {
-        if (!cluster.moves(body)) {
+        int place = cluster.place(body);
+        if (place < 0) {
             return Shift.NONE;
         }
-        int lead = cluster.lead(body);
-        int at = first[lead];
+        int at = NUMBERS * place;
         double out = found.value(at) - found.value(at + 1);
         double up = found.value(at + 2) - found.value(at + 3);
         double turn = found.value(at + 4) - found.value(at + 5);
-        Shift leading = new Shift(cluster.centroid(lead), new Point(out, up), turn);
+        Shift leading = new Shift(cluster.centroid(cluster.body(place)), new Point(out, up), turn);
         Point centroid = cluster.centroid(body);
         return new Shift(centroid, leading.of(centroid), turn);
     }
 
     private double work(Solution found, int force) {
-        int gives = yields.get(force);
-        double work = gives < 0 ? 0 : cluster.forces().get(force).most() * found.value(gives);
-        return work > Tolerance.LEAST_WORK * all ? work : 0;
+        int gives = yields[force];
+        double taken = gives < 0 ? 0 : cluster.forces().get(force).most() * found.value(gives);
+        return taken > Tolerance.LEAST_WORK * all ? taken : 0;
     }
 }

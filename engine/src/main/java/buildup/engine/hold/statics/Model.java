@@ -1,7 +1,6 @@
 package buildup.engine.hold.statics;
 
 import buildup.engine.hold.statics.FirstToGive.Mode;
-import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Overlap;
 import buildup.engine.section.compose.Section;
@@ -14,8 +13,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * A stack as statics sees it, for a foot of run: every piece of the stack a rigid body, contacts that push square to
@@ -23,50 +20,66 @@ import java.util.stream.Stream;
  * welds for what is taken to be one. Contacts rub only where the document gives a coefficient.
  */
 public final class Model {
+    private final Bodies bodies;
     private final Section section;
     private final double friction;
     private final List<Force> forces;
+    private List<Cluster> clusters = List.of();
+    private boolean apart;
 
-    private Model(Section section, double friction, List<Force> forces) {
-        this.section = section;
+    private Model(Bodies bodies, double friction, List<Force> forces) {
+        this.bodies = bodies;
+        this.section = bodies.section();
         this.friction = friction;
         this.forces = List.copyOf(forces);
     }
 
     /** Contacts, the given fasteners, and what the document says outright is fixed; nothing is taken on trust. */
     public static Model plain(Section section, List<Tie> ties, double friction) {
-        Model model = new Model(section, friction, List.of());
+        Model model = new Model(new Bodies(section), friction, List.of());
         List<Force> forces = new ArrayList<>();
-        section.contacts().forEach(contact -> model.pushes(contact, 0, forces));
+        for (Contact contact : section.contacts()) {
+            model.pushes(contact, 0, forces);
+        }
         ties.forEach(tie -> forces.addAll(forces(tie)));
-        model.pieces()
-                .filter(piece -> saidToBeFixed(section, piece))
-                .forEach(piece ->
-                        model.weld(piece, LoadPath.fixedTo(section, piece).orElse(Force.EARTH), forces));
-        return new Model(section, friction, forces);
+        for (int piece : model.free()) {
+            if (saidToBeFixed(section, piece)) {
+                model.weld(piece, LoadPath.fixedTo(section, piece).orElse(Force.EARTH), forces);
+            }
+        }
+        return model.of(forces);
+    }
+
+    private Model of(List<Force> others) {
+        return new Model(bodies, friction, others);
     }
 
     /**
-     * The stack with the fastenings that are given. What none are given for is taken on trust as it is told: fixed where
-     * its back lies flat on what stands, hung on what is behind it; such a hung piece carries nothing.
+     * A plain model with what no fastenings are given for taken on trust as it is told: fixed where its back lies flat on
+     * what stands, hung on what is behind it; such a hung piece carries nothing.
      */
-    public static Model whole(Section section, LoadPath path, List<Tie> ties, double friction) {
-        return plain(section, ties, friction)
-                .trusting(path, piece -> !section.fastened().given().contains(piece));
+    public Model trusting(LoadPath path) {
+        return trusting(path, piece -> !section.fastened().given().contains(piece));
     }
 
     /**
-     * The stack as it would be without the fastenings that are given, but for those of pieces that hang by them: these are
-     * held where they are and carry nothing. What leans here needs its fastenings.
+     * A plain model as it would be without the fastenings that are given, but for those of pieces that hang by them: these
+     * are held where they are and carry nothing. What leans here needs its fastenings.
      */
-    public static Model bare(Section section, LoadPath path, double friction) {
-        return plain(section, List.of(), friction).trusting(path, piece -> true);
+    public Model bare(LoadPath path) {
+        return of(forces.stream()
+                        .filter(force -> force.kind() != Force.Kind.TIE)
+                        .toList())
+                .trusting(path, piece -> true);
     }
 
     private Model trusting(LoadPath path, Predicate<Integer> trusted) {
         List<Force> more = new ArrayList<>(forces);
         Set<Integer> hung = new LinkedHashSet<>();
-        pieces().filter(trusted).filter(piece -> !saidToBeFixed(section, piece)).forEach(piece -> {
+        for (int piece : free()) {
+            if (!trusted.test(piece) || saidToBeFixed(section, piece)) {
+                continue;
+            }
             Standing standing = section.standing(piece);
             boolean rests = !standing.bearing().isEmpty();
             if (standing.counted() || (standing.fixed() && !rests)) {
@@ -75,7 +88,7 @@ public final class Model {
                 weld(piece, path.hungOn(piece).orElse(Force.EARTH), more);
                 hung.add(piece);
             }
-        });
+        }
         for (Overlap overlap : section.overlaps()) {
             // how the two meet is not known until that is mended
             weld(
@@ -84,7 +97,7 @@ public final class Model {
                     more);
         }
         more.removeIf(force -> force.kind() == Force.Kind.PUSH && hung.contains(force.against()) && carries(force));
-        return new Model(section, friction, more);
+        return of(more);
     }
 
     /** Whether a piece that nothing carries is one of those that hang: it does not float, nor rest on what is given. */
@@ -107,15 +120,6 @@ public final class Model {
         return push.way().y() > Math.abs(push.way().x());
     }
 
-    private IntStream allPieces() {
-        return IntStream.range(0, section.bodies().size())
-                .filter(body -> section.body(body).inStack());
-    }
-
-    private Stream<Integer> pieces() {
-        return allPieces().boxed();
-    }
-
     /** Whether the document says that a piece is fixed. */
     public static boolean saidToBeFixed(Section section, int piece) {
         return section.body(piece)
@@ -128,9 +132,9 @@ public final class Model {
     private void weld(int body, int to, List<Force> out) {
         Point right = new Point(1, 0);
         Point up = new Point(0, 1);
-        Point at = section.body(body).outline().centroid();
+        Point at = bodies.centroid(body);
         String name = section.name(body) + " fixed";
-        for (int sign : List.of(1, -1)) {
+        for (int sign = 1; sign >= -1; sign -= 2) {
             out.add(Force.weld(name, body, to, at, right.times(sign)));
             out.add(Force.weld(name, body, to, at, up.times(sign)));
             out.add(Force.weld(name, body, to, at.plus(right), up.times(sign)));
@@ -144,8 +148,8 @@ public final class Model {
         }
         Segment stretch = contact.stretch().get();
         String name = section.name(contact.a()) + " on " + section.name(contact.b());
-        List<Double> places = stretch instanceof Line ? List.of(0.0, 1.0) : List.of(0.0, 0.5, 1.0);
-        for (double t : places) {
+        double step = stretch instanceof Line ? 1 : 0.5;
+        for (double t = 0; t <= 1; t += step) {
             // the stretch is walked with a's wood on its left
             Point outward = stretch.direction(t).right();
             out.addAll(push(name, contact.b(), contact.a(), stretch.at(t), outward, gap));
@@ -176,15 +180,12 @@ public final class Model {
     public Model with(List<Tie> ties) {
         List<Force> more = new ArrayList<>(forces);
         ties.forEach(tie -> more.addAll(forces(tie)));
-        return new Model(section, friction, more);
+        return of(more);
     }
 
     /** The same without one row of fasteners. */
     public Model without(String row) {
-        return new Model(
-                section,
-                friction,
-                forces.stream()
+        return of(forces.stream()
                         .filter(force ->
                                 force.kind() != Force.Kind.TIE || !force.name().equals(row))
                         .toList());
@@ -195,10 +196,7 @@ public final class Model {
         if (saidToBeFixed(section, piece)) {
             return this;
         }
-        return new Model(
-                section,
-                friction,
-                forces.stream()
+        return of(forces.stream()
                         .filter(force -> force.kind() != Force.Kind.WELD || force.on() != piece)
                         .toList());
     }
@@ -206,18 +204,18 @@ public final class Model {
     /** The same with the contacts that would come about once small gaps have closed. */
     public Model withGaps() {
         List<Force> more = new ArrayList<>(forces);
-        for (Gaps.Gap gap : Gaps.of(section)) {
+        for (Gaps.Gap gap : bodies.gaps()) {
             String name = section.name(gap.from()) + " on " + section.name(gap.to());
             more.addAll(push(name, gap.to(), gap.from(), gap.at(), gap.way(), gap.air()));
         }
-        return new Model(section, friction, more);
+        return of(more);
     }
 
     /** The same with some pieces made one with another body. */
     public Model welded(List<Integer> some, int to) {
         List<Force> more = new ArrayList<>(forces);
         some.forEach(piece -> weld(piece, to, more));
-        return new Model(section, friction, more);
+        return of(more);
     }
 
     /** The section that is asked. */
@@ -230,21 +228,28 @@ public final class Model {
         return forces;
     }
 
+    /** What of it can be asked by itself, those that stand on the ground first; taken apart when it is first asked. */
+    public List<Cluster> clusters() {
+        if (!apart) {
+            clusters = Clusters.of(bodies, forces);
+            apart = true;
+        }
+        return clusters;
+    }
+
     /** The bodies that may move: the pieces of the stack. */
     public List<Integer> free() {
-        return pieces().toList();
+        return bodies.free();
     }
 
     /** Where the weight of a body acts. */
     public Point centroid(int body) {
-        return section.body(body).outline().centroid();
+        return bodies.centroid(body);
     }
 
     /** What the pieces weigh, where it acts. */
     public List<Weight> weights() {
-        return free().stream()
-                .map(body -> new Weight(body, centroid(body).x(), Composer.weightPerFoot(section.body(body))))
-                .toList();
+        return bodies.weights();
     }
 
     /** A pull straight down on a body, pounds per foot of run, at a distance {@code out} from x = 0. */

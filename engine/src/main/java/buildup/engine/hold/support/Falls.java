@@ -1,10 +1,9 @@
 package buildup.engine.hold.support;
 
-import buildup.engine.hold.statics.Cluster;
 import buildup.engine.hold.statics.Force;
+import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Mechanism.Movement;
-import buildup.engine.hold.statics.Mechanism.Ranked;
 import buildup.engine.hold.statics.Mechanism.Shift;
 import buildup.engine.hold.statics.Model;
 import buildup.engine.hold.statics.Model.Weight;
@@ -16,9 +15,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -48,16 +45,24 @@ final class Falls {
      * All by which a model falls: the first; then, with those pieces held to what they turned on, the next; until it
      * stands.
      */
-    static List<Fall> all(Model model, List<Weight> weights) {
+    static List<Fall> all(Model model, Loading loading) {
+        return all(model, loading, true);
+    }
+
+    /** The same, but nobody asks what stops them. */
+    static List<Fall> begun(Model model, Loading loading) {
+        return all(model, loading, false);
+    }
+
+    private static List<Fall> all(Model model, Loading loading, boolean followed) {
         List<Fall> motions = new ArrayList<>();
         Model held = model;
-        Map<Cluster.Key, Optional<Ranked>> known = new HashMap<>();
         for (int i = 0; i < model.free().size(); i++) {
-            Optional<Movement> next = Mechanism.falling(held, weights, known);
+            Optional<Movement> next = Mechanism.falling(held, loading);
             if (next.isEmpty()) {
                 break;
             }
-            Fall motion = new Falls(held, weights, next.get()).motion(false);
+            Fall motion = new Falls(held, loading.weights(), next.get()).motion(false, followed);
             motions.add(motion);
             held = held(held, motion.first());
         }
@@ -82,7 +87,7 @@ final class Falls {
 
     /** The motion by which gaps close. */
     static Fall closing(Model model, List<Weight> weights, Movement movement) {
-        return new Falls(model, weights, movement).motion(true);
+        return new Falls(model, weights, movement).motion(true, true);
     }
 
     /** Where a motion turns or slides on something, as a contact is called; nothing when it turns in the open. */
@@ -103,10 +108,10 @@ final class Falls {
         return part <= Tolerance.SAME_MOTION * whole;
     }
 
-    private Fall motion(boolean closing) {
+    private Fall motion(boolean closing, boolean followed) {
         List<Part> parts = lots().stream()
                 .sorted(Comparator.comparingDouble((List<Integer> lot) -> -work(lot)))
-                .map(lot -> part(lot, closing))
+                .map(lot -> part(lot, closing, followed))
                 .toList();
         return new Fall(parts);
     }
@@ -148,14 +153,16 @@ final class Falls {
         return little(Math.abs(turns) + moves, most);
     }
 
-    private Part part(List<Integer> lot, boolean closing) {
+    private Part part(List<Integer> lot, boolean closing, boolean followed) {
         Shift shift = movement.shifts().get(lot.get(0));
         boolean turns = !little(Math.abs(shift.turn()), size(shift));
         Optional<Force> pivot = pivot(lot);
         Optional<Point> about = turns ? pivot.map(Force::at).or(() -> Optional.of(center(shift))) : Optional.empty();
         OptionalInt on = pivot.map(force -> OptionalInt.of(other(force, lot))).orElse(OptionalInt.empty());
         Optional<Stop> stop;
-        if (closing) {
+        if (!followed) {
+            stop = Optional.empty();
+        } else if (closing) {
             stop = closed(lot, shift);
         } else if (turns) {
             stop = Stops.ofTurn(section, lot, about.orElseThrow(), shift.turn() < 0)

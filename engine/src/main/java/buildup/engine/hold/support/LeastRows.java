@@ -4,10 +4,10 @@ import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Joint;
 import buildup.engine.hold.statics.Equilibrium;
+import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Mechanism.Movement;
 import buildup.engine.hold.statics.Model;
-import buildup.engine.hold.statics.Model.Weight;
 import buildup.engine.hold.statics.Tie;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,7 +30,7 @@ final class LeastRows {
     private static final int MOST = 8;
 
     private final Model model;
-    private final List<List<Weight>> weights;
+    private final List<Loading> weights;
     private final List<Fixed> given;
     private final Places places;
     private final Map<Integer, List<Fixed>> found = new HashMap<>();
@@ -40,7 +40,7 @@ final class LeastRows {
      * @param weights each set under which it is to stand
      * @param given the rows of the document
      */
-    LeastRows(Model model, List<List<Weight>> weights, List<Fixed> given, Places places) {
+    LeastRows(Model model, List<Loading> weights, List<Fixed> given, Places places) {
         this.model = model;
         this.weights = weights;
         this.given = given;
@@ -102,14 +102,14 @@ final class LeastRows {
 
     private Optional<LeastRow> row(Model rest, Fall fall) {
         List<Integer> pieces = fall.first().pieces();
-        Optional<List<Weight>> falls =
+        Optional<Loading> falls =
                 weights.stream().filter(set -> Mechanism.falls(rest, set)).findFirst();
-        Optional<Movement> movement = falls.flatMap(set -> Mechanism.falling(rest, set, new HashMap<>()));
+        Optional<Movement> movement = falls.flatMap(set -> Mechanism.falling(rest, set));
         if (movement.isEmpty()) {
             return Optional.empty();
         }
         // the work that the fall is scaled to
-        double all = falls.get().stream().mapToDouble(Weight::pounds).sum();
+        double all = falls.get().pounds();
         Stream<Candidate> added = pieces.stream()
                 .flatMap(piece -> found.computeIfAbsent(piece, places::of).stream())
                 .map(nail -> new Candidate(nail, Optional.empty()));
@@ -170,8 +170,8 @@ final class LeastRows {
     private Optional<LeastRow> tried(Model rest, Candidate candidate) {
         Model without = room(rest, candidate.nail(), candidate.instead());
         double needed = 0;
-        for (List<Weight> set : weights) {
-            OptionalDouble least = Equilibrium.least(without, set, ties(candidate.nail(), 1));
+        for (Loading set : weights) {
+            OptionalDouble least = Equilibrium.least(without, set.weights(), ties(candidate.nail(), 1));
             if (least.isEmpty()) {
                 return Optional.empty();
             }

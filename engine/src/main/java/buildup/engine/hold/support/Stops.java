@@ -4,11 +4,8 @@ import buildup.engine.hold.support.Fall.Stop;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * Follows pieces that turn or slide until they meet something that does not move along. Outlines are taken with their
@@ -24,116 +21,224 @@ final class Stops {
     /** What turns on an edge rolls over it if that is eased: so near to it no meeting is a stop, in. */
     private static final double EDGE = 1.0 / 4;
 
-    private Stops() {}
+    private final Section section;
+    private final boolean[] moves;
+    /** The nearest meeting so far: of which body, where, how far its place has come (in), and the share (radians or in). */
+    private int body;
 
-    /** One side of an outline, as a chord. */
-    private record Side(int body, Point from, Point to) {}
+    private double atX;
+    private double atY;
+    private double travel;
+    private double share = Double.POSITIVE_INFINITY;
 
-    /** A meeting, by how far the pieces have come: radians, or inches. */
-    private record Meeting(int body, Point at, double travel, double share) {}
+    private Stops(Section section, List<Integer> moving) {
+        this.section = section;
+        this.moves = new boolean[section.bodies().size()];
+        for (int piece : moving) {
+            moves[piece] = true;
+        }
+    }
 
     /** @param outward whether they turn clockwise, the room on the right */
     static Optional<Stop> ofTurn(Section section, List<Integer> moving, Point about, boolean outward) {
-        List<Meeting> meetings = new ArrayList<>();
-        List<Side> own = sides(section, moving);
-        List<Side> others = sides(section, others(section, moving));
-        for (Side side : own) {
-            others.forEach(other -> turned(side.from, other, about, outward, other.body, false, meetings));
+        Stops stops = new Stops(section, moving);
+        Ring[] rings = new Ring[stops.moves.length];
+        for (int one = 0; one < rings.length; one++) {
+            rings[one] = new Ring(stops.ring(one), about);
         }
-        for (Side other : others) {
-            own.forEach(side -> turned(other.from, side, about, !outward, other.body, true, meetings));
-        }
-        return first(meetings).map(met -> new Stop(met.body, met.at, met.travel, Math.toDegrees(met.share)));
-    }
-
-    /** @param way unit direction */
-    static Optional<Stop> ofSlide(Section section, List<Integer> moving, Point way) {
-        List<Meeting> meetings = new ArrayList<>();
-        List<Side> own = sides(section, moving);
-        List<Side> others = sides(section, others(section, moving));
-        // middles too: two faces of one width meet corner to corner, which is no meeting of a corner with a side
-        for (Side side : own) {
-            for (Point corner : List.of(side.from, side.from.towards(side.to, 0.5))) {
-                others.forEach(other -> slid(corner, other, way, other.body, false, meetings));
+        for (boolean standing : new boolean[] {false, true}) {
+            // the corners of what moves meet sides that stand; then, turned the other way, the other way round
+            for (int one = 0; one < rings.length; one++) {
+                for (int other = 0; other < rings.length; other++) {
+                    if (stops.moves[one] != standing && stops.moves[other] == standing) {
+                        stops.turned(
+                                rings[one],
+                                rings[other],
+                                about,
+                                outward != standing,
+                                standing,
+                                standing ? one : other);
+                    }
+                }
             }
         }
-        for (Side other : others) {
-            own.forEach(side -> slid(other.from, side, way.times(-1), other.body, true, meetings));
-        }
-        return first(meetings).map(met -> new Stop(met.body, met.at, met.travel, 0));
+        return stops.met(Math.toDegrees(stops.share));
     }
 
-    private static Optional<Meeting> first(List<Meeting> meetings) {
-        return meetings.stream().min(Comparator.comparingDouble(Meeting::share).thenComparing(Meeting::body));
-    }
+    /** The corners of an outline as seen from the center of a turn, and the squares of their distances from it. */
+    private static final class Ring {
+        private final double[] x;
+        private final double[] y;
+        private final double[] square;
+        private final double nearest;
+        private double farthest;
 
-    private static List<Integer> others(Section section, List<Integer> moving) {
-        return IntStream.range(0, section.bodies().size())
-                .filter(body -> !moving.contains(body))
-                .boxed()
-                .toList();
-    }
-
-    private static List<Side> sides(Section section, List<Integer> bodies) {
-        List<Side> sides = new ArrayList<>();
-        for (int body : bodies) {
-            List<Point> ring = section.body(body).outline().flattened(Tolerance.CHORD);
-            for (int i = 0; i < ring.size(); i++) {
-                sides.add(new Side(body, ring.get(i), ring.get((i + 1) % ring.size())));
+        Ring(List<Point> points, Point about) {
+            int count = points.size();
+            x = new double[count + 1];
+            y = new double[count + 1];
+            square = new double[count + 1];
+            double back = Double.POSITIVE_INFINITY;
+            double face = Double.NEGATIVE_INFINITY;
+            double bottom = Double.POSITIVE_INFINITY;
+            double top = Double.NEGATIVE_INFINITY;
+            for (int i = 0; i <= count; i++) {
+                Point p = points.get(i < count ? i : 0);
+                x[i] = p.x() - about.x();
+                y[i] = p.y() - about.y();
+                square[i] = x[i] * x[i] + y[i] * y[i];
+                farthest = Math.max(farthest, square[i]);
+                back = Math.min(back, x[i]);
+                face = Math.max(face, x[i]);
+                bottom = Math.min(bottom, y[i]);
+                top = Math.max(top, y[i]);
             }
+            double inX = Math.max(0, Math.max(back, -face));
+            double inY = Math.max(0, Math.max(bottom, -top));
+            nearest = inX * inX + inY * inY;
         }
-        return sides;
+
+        /** Whether a circle about the center may meet it: not when it is wholly inside or wholly outside. */
+        boolean reaches(double radius) {
+            double slack = Tolerance.SNAP * radius;
+            return nearest <= radius * radius + slack && farthest >= radius * radius - slack;
+        }
     }
 
     /**
-     * A corner carried round a center until it meets a side.
+     * The corners of one body carried round a center until they meet sides of another.
      *
-     * @param standing whether it is the corner that stands and the side that comes
+     * @param standing whether it is the corners that stand and the sides that come
+     * @param stop the one of the two that stands
      */
-    private static void turned(
-            Point corner, Side side, Point about, boolean clockwise, int stop, boolean standing, List<Meeting> out) {
-        double radius = corner.distance(about);
-        if (radius <= EDGE) {
-            return;
+    private void turned(Ring corners, Ring sides, Point about, boolean clockwise, boolean standing, int stop) {
+        for (int i = 0; i + 1 < corners.x.length; i++) {
+            double radius = Math.sqrt(corners.square[i]);
+            if (radius > EDGE && sides.reaches(radius)) {
+                double inside = radius * radius - Tolerance.SNAP * radius;
+                for (int j = 0; j + 1 < sides.x.length; j++) {
+                    if (sides.square[j] >= inside || sides.square[j + 1] >= inside) {
+                        turned(corners.x[i], corners.y[i], radius, sides, j, about, clockwise, stop, standing);
+                    }
+                }
+            }
         }
-        Point along = side.to.minus(side.from);
-        Point start = side.from.minus(about);
-        double a = along.dot(along);
-        double b = start.dot(along);
-        double root = b * b - a * (start.dot(start) - radius * radius);
+    }
+
+    private void turned(
+            double x,
+            double y,
+            double radius,
+            Ring sides,
+            int j,
+            Point about,
+            boolean clockwise,
+            int stop,
+            boolean standing) {
+        double startX = sides.x[j];
+        double startY = sides.y[j];
+        double alongX = sides.x[j + 1] - startX;
+        double alongY = sides.y[j + 1] - startY;
+        double a = alongX * alongX + alongY * alongY;
+        double b = startX * alongX + startY * alongY;
+        double root = b * b - a * (sides.square[j] - radius * radius);
         if (a <= 0 || root < 0) {
             return;
         }
-        for (int sign : List.of(-1, 1)) {
-            double share = (-b + sign * Math.sqrt(root)) / a;
-            if (share >= 0 && share <= 1) {
-                Point met = side.from.plus(along.times(share));
-                double angle = met.minus(about).angle() - corner.minus(about).angle();
+        for (int sign = -1; sign <= 1; sign += 2) {
+            double along = (-b + sign * Math.sqrt(root)) / a;
+            if (along >= 0 && along <= 1) {
+                double metX = startX + alongX * along;
+                double metY = startY + alongY * along;
+                double angle = Math.atan2(x * metY - y * metX, x * metX + y * metY);
                 double turn = positive(clockwise ? -angle : angle);
                 if (turn * radius > BEGUN && turn <= FARTHEST) {
-                    out.add(new Meeting(stop, standing ? corner : met, turn * radius, turn));
+                    meets(
+                            stop,
+                            about.x() + (standing ? x : metX),
+                            about.y() + (standing ? y : metY),
+                            turn * radius,
+                            turn);
                 }
             }
         }
     }
 
     private static double positive(double angle) {
-        double full = 2 * Math.PI;
-        double turn = angle % full;
-        return turn < 0 ? turn + full : turn;
+        return angle < 0 ? angle + 2 * Math.PI : angle;
     }
 
-    private static void slid(Point corner, Side side, Point way, int stop, boolean standing, List<Meeting> out) {
-        Point along = side.to.minus(side.from);
+    /** @param way unit direction */
+    static Optional<Stop> ofSlide(Section section, List<Integer> moving, Point way) {
+        Stops stops = new Stops(section, moving);
+        for (boolean standing : new boolean[] {false, true}) {
+            for (int one = 0; one < stops.moves.length; one++) {
+                if (stops.moves[one] != standing) {
+                    stops.slid(one, standing ? way.times(-1) : way, standing);
+                }
+            }
+        }
+        return stops.met(0);
+    }
+
+    private void slid(int one, Point way, boolean standing) {
+        List<Point> ring = ring(one);
+        for (int i = 0; i < ring.size(); i++) {
+            Point corner = ring.get(i);
+            slid(corner, one, way, standing);
+            if (!standing) {
+                // middles too: two faces of one width meet corner to corner, which is no meeting of a corner with a side
+                slid(corner.towards(ring.get((i + 1) % ring.size()), 0.5), one, way, false);
+            }
+        }
+    }
+
+    private Optional<Stop> met(double degrees) {
+        return Double.isInfinite(share)
+                ? Optional.empty()
+                : Optional.of(new Stop(body, new Point(atX, atY), travel, degrees));
+    }
+
+    private List<Point> ring(int one) {
+        return section.body(one).outline().chords();
+    }
+
+    /** Keeps the nearest meeting, and of two that are as near that with the body of the lower number. */
+    private void meets(int with, double x, double y, double by, double nearness) {
+        if (nearness < share || (nearness <= share && with < body)) {
+            body = with;
+            atX = x;
+            atY = y;
+            travel = by;
+            share = nearness;
+        }
+    }
+
+    /** A corner that slides until it meets a side of a body on the other part. */
+    private void slid(Point corner, int own, Point way, boolean standing) {
+        for (int other = 0; other < moves.length; other++) {
+            if (moves[other] == standing) {
+                List<Point> ring = ring(other);
+                for (int i = 0; i < ring.size(); i++) {
+                    Point to = ring.get(i + 1 < ring.size() ? i + 1 : 0);
+                    slid(corner, ring.get(i), to, way, standing ? own : other, standing);
+                }
+            }
+        }
+    }
+
+    private void slid(Point corner, Point from, Point to, Point way, int stop, boolean standing) {
+        Point along = to.minus(from);
         double across = way.cross(along);
         if (Math.abs(across) <= Tolerance.SAME_DIRECTION * along.length()) {
             return;
         }
-        Point to = side.from.minus(corner);
-        double travel = to.cross(along) / across;
-        double share = to.cross(way) / across;
-        if (travel > BEGUN && share > 0 && share < 1) {
-            out.add(new Meeting(stop, standing ? corner : corner.plus(way.times(travel)), travel, travel));
+        Point gap = from.minus(corner);
+        double by = gap.cross(along) / across;
+        double where = gap.cross(way) / across;
+        if (by > BEGUN && where > 0 && where < 1) {
+            Point at = standing ? corner : corner.plus(way.times(by));
+            meets(stop, at.x(), at.y(), by, by);
         }
     }
 }

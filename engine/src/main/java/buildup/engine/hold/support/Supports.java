@@ -8,6 +8,7 @@ import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.statics.FirstToGive.Mode;
 import buildup.engine.hold.statics.Load;
 import buildup.engine.hold.statics.LoadPath;
+import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Mechanism.Movement;
 import buildup.engine.hold.statics.Model;
@@ -34,20 +35,24 @@ public final class Supports {
     private final Section section;
     private final List<Load> loads;
     private final List<Tie> ties;
-    private final double friction;
     private final LoadPath path;
-    private final List<Weight> own;
-    private final List<Weight> all;
+    /** Contacts and the fasteners that are given. */
+    private final Model plain;
+
+    private final Loading own;
+    private final Loading all;
 
     private Supports(Section section, List<Load> loads, List<Tie> ties, OptionalDouble friction) {
         this.section = section;
         this.loads = loads;
         this.ties = ties;
-        this.friction = friction.orElse(0);
         this.path = LoadPath.of(section, ties);
-        Model plain = Model.plain(section, List.of(), 0);
-        this.own = plain.weights();
-        this.all = Stream.concat(own.stream(), Weight.of(loads).stream()).toList();
+        this.plain = Model.plain(section, ties, friction.orElse(0));
+        this.own = new Loading(plain.weights());
+        this.all = loads.isEmpty()
+                ? own
+                : new Loading(Stream.concat(own.weights().stream(), Weight.of(loads).stream())
+                        .toList());
     }
 
     /**
@@ -105,8 +110,8 @@ public final class Supports {
         if (support.whole().answer() != Answer.NO) {
             return support;
         }
-        List<List<Weight>> sets = loads.isEmpty() ? List.of(own) : List.of(all, own);
-        Model touching = Model.whole(section, path, ties, friction);
+        List<Loading> sets = loads.isEmpty() ? List.of(own) : List.of(all, own);
+        Model touching = plain.trusting(path);
         List<LeastRows.Found> found = Stream.of(touching, touching.withGaps())
                 .map(model -> new LeastRows(model, sets, given, places)
                         .of(support.whole().falls()))
@@ -120,17 +125,19 @@ public final class Supports {
     }
 
     private Support support(OptionalDouble rub) {
-        Model touching = Model.whole(section, path, ties, friction);
+        Model touching = plain.trusting(path);
         boolean alone = !Mechanism.falls(touching, own);
-        boolean closes = (!alone || Mechanism.falls(touching, all)) && !Mechanism.falls(touching.withGaps(), own);
-        Model model = closes && (!alone || !Mechanism.falls(touching.withGaps(), all)) ? touching.withGaps() : touching;
+        boolean stands = alone && !Mechanism.falls(touching, all);
+        Model closed = stands ? touching : touching.withGaps();
+        boolean closes = !stands && !Mechanism.falls(closed, own);
+        Model model = closes && (!alone || !Mechanism.falls(closed, all)) ? closed : touching;
         boolean ownStands = alone || closes;
         // under its loads, unless those are what keeps it
         boolean loaded = ownStands || Mechanism.falls(model, all);
         List<Fall> falls = Falls.all(model, loaded ? all : own);
         Answer answer = falls.isEmpty() ? model == touching ? Answer.STANDS : Answer.TRUST : Answer.NO;
         Optional<Fall> closing = answer == Answer.TRUST
-                ? Mechanism.closing(model, all).map(movement -> Falls.closing(model, all, movement))
+                ? Mechanism.closing(model, all).map(movement -> Falls.closing(model, all.weights(), movement))
                 : Optional.empty();
         Whole plain = new Whole(
                 answer,
@@ -149,8 +156,8 @@ public final class Supports {
             OptionalDouble none = loads.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(0);
             return with(plain, none, OptionalDouble.empty(), Optional.empty());
         }
-        Limit load = loads.isEmpty() ? Limit.NONE : limit(model, own, Weight.of(loads));
-        Limit weight = limit(model, List.of(), all);
+        Limit load = loads.isEmpty() ? Limit.NONE : limit(model, own.weights(), Weight.of(loads));
+        Limit weight = limit(model, List.of(), all.weights());
         return with(plain, load.factor, weight.factor, load.governs.or(() -> weight.governs));
     }
 
@@ -219,10 +226,10 @@ public final class Supports {
         if (ties.isEmpty()) {
             return List.of();
         }
-        Model bare = Model.bare(section, path, friction);
-        List<Fall> falls = new ArrayList<>(Falls.all(bare, all));
+        Model bare = plain.bare(path);
+        List<Fall> falls = new ArrayList<>(Falls.begun(bare, all));
         if (!loads.isEmpty()) {
-            falls.addAll(Falls.all(bare, own));
+            falls.addAll(Falls.begun(bare, own));
         }
         return falls;
     }
@@ -231,10 +238,10 @@ public final class Supports {
      * How many times over fastenings hold a group in a model that stands: its own weight and loads grow, those of the others stay.
      */
     private Kept fastened(Model model, Balance balance, Keeper keeper) {
-        List<Weight> live = all.stream()
+        List<Weight> live = all.weights().stream()
                 .filter(weight -> balance.group().contains(weight.body()))
                 .toList();
-        List<Weight> dead = all.stream()
+        List<Weight> dead = all.weights().stream()
                 .filter(weight -> !balance.group().contains(weight.body()))
                 .toList();
         Limit limit = limit(model, dead, live);

@@ -9,7 +9,6 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
-import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -31,7 +30,7 @@ final class PartShape {
         Outline outline = placed.outline();
         Box box = outline.box();
         this.home = new Point(box.back(), box.bottom());
-        this.ring = outline.flattened(Tolerance.CHORD).stream()
+        this.ring = outline.chords().stream()
                 .map(point -> point.minus(home))
                 .toList();
         this.width = WidthWay.of(placed);

@@ -22,7 +22,7 @@ record Lane(double left, double right, double floor, boolean open, boolean close
         boolean wallLeft = false;
         boolean wallRight = false;
         boolean open = true;
-        List<Point> ring = wood.flattened(Tolerance.CHORD);
+        List<Point> ring = wood.chords();
         for (int i = 0; i < ring.size(); i++) {
             Point a = ring.get(i);
             Point b = ring.get((i + 1) % ring.size());

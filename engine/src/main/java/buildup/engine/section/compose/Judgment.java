@@ -271,7 +271,7 @@ final class Judgment {
 
     /** How wide the outline is at one of its extreme levels. */
     private static double width(Outline outline, double level) {
-        DoubleSummaryStatistics out = outline.flattened(Tolerance.CHORD).stream()
+        DoubleSummaryStatistics out = outline.chords().stream()
                 .filter(p -> Math.abs(p.y() - level) <= Tolerance.TOUCHING)
                 .mapToDouble(Point::x)
                 .summaryStatistics();

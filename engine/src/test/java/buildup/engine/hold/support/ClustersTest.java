@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
 import buildup.engine.hold.statics.Cluster;
-import buildup.engine.hold.statics.Clusters;
 import buildup.engine.hold.statics.Equilibrium;
 import buildup.engine.hold.statics.Force;
+import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Model;
 import buildup.engine.hold.statics.Model.Weight;
@@ -40,17 +40,19 @@ class ClustersTest {
 
     @Test
     void a_pile_has_a_cluster_for_each_board() {
-        List<Cluster> clusters = Clusters.of(pile(40, 0).model());
-        assertThat(clusters).hasSize(40).allMatch(cluster -> cluster.free().size() == 1);
+        List<Cluster> clusters = pile(40, 0).model().clusters();
+        assertThat(clusters).hasSize(40).allMatch(cluster -> cluster.size() == 1);
         assertThat(clusters.get(0).forces()).hasSize(2);
     }
 
     @Test
     void what_stands_on_a_board_moves_with_it_in_the_clusters_below() {
         Held pile = pile(3, 0);
-        for (Cluster cluster : Clusters.of(pile.model())) {
-            String lead = pile.section().name(cluster.free().get(0));
-            assertThat(pile.names(cluster.with().keySet().stream().sorted().toList()))
+        for (Cluster cluster : pile.model().clusters()) {
+            String lead = pile.section().name(cluster.body(0));
+            assertThat(pile.names(pile.model().free().stream()
+                            .filter(cluster::moves)
+                            .toList()))
                     .isEqualTo(List.of("b0", "b1", "b2").subList(Integer.parseInt(lead.substring(1)), 3));
         }
     }
@@ -63,16 +65,16 @@ class ClustersTest {
                         "name: b, section: [out 2, up 2], back: -4, bottom: 0",
                         "name: lid, section: [out 4, up 1], back: -6, bottom: 2"))
                 .free();
-        assertThat(Clusters.of(boards.model()))
+        assertThat(boards.model().clusters())
                 .hasSize(1)
-                .allMatch(cluster -> cluster.free().size() == 3);
+                .allMatch(cluster -> cluster.size() == 3);
     }
 
     @Test
     void welded_pieces_are_one() {
         Held pile = pile(4, 0);
-        assertThat(Clusters.of(pile.model().welded(List.of(2, 3, 4), 1))).hasSize(1);
-        assertThat(Clusters.of(pile.model().welded(List.of(1, 2), Force.EARTH))).hasSize(2);
+        assertThat(pile.model().welded(List.of(2, 3, 4), 1).clusters()).hasSize(1);
+        assertThat(pile.model().welded(List.of(1, 2), Force.EARTH).clusters()).hasSize(2);
     }
 
     @Test
@@ -81,7 +83,7 @@ class ClustersTest {
                         "name: a, section: [out 2, up 2], back: 4, bottom: 0",
                         "name: b, section: [out 2, up 2], back: 4, bottom: 2"))
                 .free();
-        List<Cluster> clusters = Clusters.of(floating.model());
+        List<Cluster> clusters = floating.model().clusters();
         assertThat(clusters).hasSize(2);
         assertThat(clusters.get(0).forces()).isEmpty();
         assertThat(floating.falls()).isNotEmpty();
@@ -98,8 +100,8 @@ class ClustersTest {
         }
         circle.add(new Tie("none", free.get(free.size() - 1), Force.EARTH, Point.ORIGIN, new Point(1, 0), 0, 0));
         Model one = held.model().with(circle);
-        assertThat(Clusters.of(one)).hasSize(1);
-        return Mechanism.falls(one, weights);
+        assertThat(one.clusters()).hasSize(1);
+        return Mechanism.falls(one, new Loading(weights));
     }
 
     @Tag("sampled")
@@ -110,10 +112,10 @@ class ClustersTest {
         for (long seed = 1; seed <= STACKS; seed++) {
             for (Held held : List.of(RandomHeld.of(seed), RandomBridge.of(seed), RandomPile.of(seed))) {
                 boolean whole = fallsAsOne(held, held.all());
-                assertThat(Mechanism.falls(held.model(), held.all()))
+                assertThat(Mechanism.falls(held.model(), new Loading(held.all())))
                         .as("seed %d", seed)
                         .isEqualTo(whole);
-                apart += Clusters.of(held.model()).size() > 1 ? 1 : 0;
+                apart += held.model().clusters().size() > 1 ? 1 : 0;
                 falls += whole ? 1 : 0;
             }
         }
@@ -137,7 +139,7 @@ class ClustersTest {
         double own = 12 * Held.WOOD * 2;
         // load f, 2 in past the edge, against the board's weight 2 in behind it and the nail's pull 4 in behind it
         double least = (own + 10 * 4) / 2;
-        assertThat(Clusters.of(shelves.model())).hasSize(2);
+        assertThat(shelves.model().clusters()).hasSize(2);
         assertThat(Equilibrium.factor(shelves.model(), shelves.weights(), Weight.of(shelves.loads())))
                 .hasValueSatisfying(factor -> assertThat(factor).isCloseTo(least, within(1e-6)));
         assertThat(shelves.governs()).isEqualTo("n one");

@@ -5,6 +5,7 @@ import buildup.engine.hold.statics.Equilibrium;
 import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.statics.Load;
 import buildup.engine.hold.statics.LoadPath;
+import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Model;
 import buildup.engine.hold.statics.Model.Weight;
@@ -125,7 +126,7 @@ record Held(Section section, List<Load> loads, List<Tie> joints, double friction
 
     /** How far the loads may grow; nothing when the stack does not stand without them either. */
     Optional<Limit> limit() {
-        return Mechanism.falls(model(), weights())
+        return Mechanism.falls(model(), new Loading(weights()))
                 ? Optional.empty()
                 : Optional.of(Supports.limit(model(), weights(), Weight.of(loads)));
     }
@@ -144,7 +145,7 @@ record Held(Section section, List<Load> loads, List<Tie> joints, double friction
 
     /** How it falls, with its loads. */
     List<Fall> falls() {
-        return Falls.all(model(), all());
+        return Falls.all(model(), new Loading(all()));
     }
 
     LoadPath path() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.hold.statics.Equilibrium;
 import buildup.engine.hold.statics.Force;
+import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Model;
 import buildup.engine.hold.statics.Tie;
@@ -139,7 +140,7 @@ class OneAnswerTest {
                             .welded(
                                     one.group().subList(1, one.group().size()),
                                     one.group().get(0));
-                    assertThat(Mechanism.falls(model, held.all()))
+                    assertThat(Mechanism.falls(model, new Loading(held.all())))
                             .as("seed %d, piece %d, margin %s", seed, piece, one.margin())
                             .isEqualTo(one.margin() < 0);
                 }

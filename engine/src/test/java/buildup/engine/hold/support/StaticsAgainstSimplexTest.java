@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.hold.statics.Equilibrium;
 import buildup.engine.hold.statics.Force;
+import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Mechanism.Movement;
 import buildup.engine.hold.statics.Model;
@@ -74,10 +75,10 @@ class StaticsAgainstSimplexTest {
             double after = SimplexStatics.factor(held, true);
             same(held.factor(), before, "seed " + seed);
             same(closed(held), after, "closed, seed " + seed);
-            assertThat(Mechanism.falls(held.model(), held.weights()))
+            assertThat(Mechanism.falls(held.model(), new Loading(held.weights())))
                     .as("seed %d falls by itself", seed)
                     .isEqualTo(before == Double.NEGATIVE_INFINITY);
-            assertThat(Mechanism.falls(held.model().withGaps(), held.weights()))
+            assertThat(Mechanism.falls(held.model().withGaps(), new Loading(held.weights())))
                     .as("seed %d falls once closed", seed)
                     .isEqualTo(after == Double.NEGATIVE_INFINITY);
             boolean stands = before > Double.NEGATIVE_INFINITY;

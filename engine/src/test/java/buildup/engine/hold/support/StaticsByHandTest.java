@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Bench;
 import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.statics.FirstToGive.Mode;
+import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Model;
 import buildup.engine.hold.support.Balance.Keeper;
@@ -233,7 +234,7 @@ class StaticsByHandTest {
                 .free();
         for (double friction : List.of(0.49, 0.51)) {
             Model model = Model.plain(block.section(), List.of(), friction);
-            assertThat(Mechanism.falls(model, model.weights()))
+            assertThat(Mechanism.falls(model, new Loading(model.weights())))
                     .as("friction %s", friction)
                     .isEqualTo(friction < 0.5);
         }
