@@ -89,6 +89,7 @@ public final class Answers {
     private final LazyAnswer<Section> section;
     private final LazyAnswer<List<Backing>> backings;
     private final LazyAnswer<List<Proposal>> proposals;
+    private final LazyAnswer<Optional<Places>> places;
     private final LazyAnswer<Support> support;
     private final LazyAnswer<List<Pull>> pulls;
     private final LazyAnswer<PuttingUp> order;
@@ -155,6 +156,8 @@ public final class Answers {
         this.proposals = new LazyAnswer<>(notices -> blocks.nailing() && trial.isPresent()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
                 : List.of());
+        this.places = new LazyAnswer<>(notices -> trial.map(
+                tells -> new Places(section.answer(), this.lights.answer(), sights.answer(), catalog)));
         this.support = new LazyAnswer<>(notices -> Supports.of(
                 section.answer(), blocks.loads(), fixed.answer(), landed(), blocks.friction(), places(), notices));
         this.pulls = new LazyAnswer<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));
@@ -443,7 +446,7 @@ public final class Answers {
 
     /** Where fastenings could go; nowhere in the trial of a cure. */
     private Optional<Places> places() {
-        return trial.map(tells -> new Places(section(), lights(), sights(), blocks.catalog()));
+        return places.answer();
     }
 
     private List<Notice> tried(List<Notice> some) {

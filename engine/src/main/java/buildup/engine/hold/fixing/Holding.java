@@ -24,6 +24,8 @@ final class Holding {
     private final Fastener fastener;
     private final double diameter;
     private final boolean slant;
+    /** The bodies that hold it, from head to point. */
+    private final List<Integer> held;
 
     Holding(Timber timber, Fastening fastening, Drive drive) {
         this.timber = timber;
@@ -32,6 +34,7 @@ final class Holding {
         this.fastener = fastening.use().fastener();
         this.diameter = fastener.diameter().toInches();
         this.slant = slant(fastening);
+        this.held = drive.held();
     }
 
     static boolean slant(Fastening fastening) {
@@ -39,14 +42,18 @@ final class Holding {
     }
 
     List<Grip> grips() {
-        return drive.held().stream().map(this::grip).toList();
+        List<Grip> grips = new ArrayList<>(held.size());
+        for (int body : held) {
+            grips.add(grip(body));
+        }
+        return grips;
     }
 
     private Grip grip(int body) {
-        double bite = drive.crossings().stream()
-                .filter(crossing -> crossing.holds() && crossing.body().orElseThrow() == body)
-                .mapToDouble(this::holding)
-                .sum();
+        double bite = 0;
+        for (Crossing crossing : drive.crossings()) {
+            bite += crossing.holds() && crossing.in(body) ? holding(crossing) : 0;
+        }
         double gravity = timber.gravity(body);
         boolean endGrain = timber.endGrain(body, drive.way());
         return new Grip(
@@ -130,17 +137,21 @@ final class Holding {
     }
 
     private static double allowable(List<Grip> grips) {
-        return grips.stream().mapToDouble(Grip::allowable).sum();
+        double sum = 0;
+        for (Grip grip : grips) {
+            sum += grip.allowable();
+        }
+        return sum;
     }
 
     private double gap(int near, int far) {
         double leaves = 0;
         double enters = drive.length();
         for (Crossing crossing : drive.crossings()) {
-            if (crossing.holds() && crossing.body().orElseThrow() == near) {
+            if (crossing.holds() && crossing.in(near)) {
                 leaves = crossing.to();
             }
-            if (crossing.holds() && crossing.body().orElseThrow() == far) {
+            if (crossing.holds() && crossing.in(far)) {
                 enters = Math.min(enters, crossing.from());
             }
         }
@@ -171,8 +182,8 @@ final class Holding {
 
     /** Bodies from one on toward the point (1) or the head (-1), as far as they follow each other without a gap. */
     private List<Integer> joined(int body, int step) {
-        List<Integer> held = drive.held();
-        List<Integer> joined = new ArrayList<>(List.of(body));
+        List<Integer> joined = new ArrayList<>(4);
+        joined.add(body);
         for (int i = held.indexOf(body) + step; i >= 0 && i < held.size(); i += step) {
             int before = joined.get(joined.size() - 1);
             double gap = step > 0 ? gap(before, held.get(i)) : gap(held.get(i), before);
@@ -185,12 +196,15 @@ final class Holding {
     }
 
     private double run(int body, int step) {
-        return joined(body, step).stream().mapToDouble(drive::in).sum();
+        double run = 0;
+        for (int one : joined(body, step)) {
+            run += drive.in(one);
+        }
+        return run;
     }
 
     /** Inches in all bodies that it meets after one. */
     private double beyond(int body) {
-        List<Integer> held = drive.held();
         return held.subList(held.indexOf(body) + 1, held.size()).stream()
                 .mapToDouble(drive::in)
                 .sum();
@@ -202,7 +216,11 @@ final class Holding {
     }
 
     private double lightest(int body, int step) {
-        return joined(body, step).stream().mapToDouble(timber::gravity).min().orElseThrow();
+        double lightest = Double.POSITIVE_INFINITY;
+        for (int one : joined(body, step)) {
+            lightest = Math.min(lightest, timber.gravity(one));
+        }
+        return lightest;
     }
 
     private int last() {

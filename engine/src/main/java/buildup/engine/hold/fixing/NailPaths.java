@@ -5,15 +5,16 @@ import buildup.engine.hold.nail.Crossing.Stuff;
 import buildup.engine.hold.nail.Drive;
 import buildup.engine.hold.nail.Drive.BreakOut;
 import buildup.engine.section.compose.ClosedVoid;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
-import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -34,19 +35,17 @@ final class NailPaths {
         this.timber = timber;
     }
 
-    private record Inside(double from, double to) {}
-
     Drive follow(Point head, Point way, double length, int step) {
-        Line axis = new Line(head, head.plus(way.times(length)));
+        Ray ray = new Ray(head, way, length);
         List<Crossing> solid = new ArrayList<>();
         for (int i = 0; i < timber.count(); i++) {
-            if (timber.up(i, step)) {
-                solids(i, axis, solid);
+            if (timber.up(i, step) && ray.passes(timber.solid(i).outline().box())) {
+                solids(i, ray, solid);
             }
         }
         solid.sort(Comparator.comparingDouble(Crossing::from)
                 .thenComparingInt(c -> c.body().orElse(-1)));
-        List<Crossing> crossings = new ArrayList<>();
+        List<Crossing> crossings = new ArrayList<>(solid.size() + 2);
         double at = 0;
         for (Crossing next : solid) {
             // where two bodies overlap the nail is counted in the first alone
@@ -62,7 +61,11 @@ final class NailPaths {
             return new Drive(head, way, length, crossings, Optional.empty());
         }
         return new Drive(
-                head, way, length, crossings, Optional.of(breakOut(axis, at, crossings.get(crossings.size() - 1))));
+                head,
+                way,
+                length,
+                crossings,
+                Optional.of(breakOut(ray.line(), at, crossings.get(crossings.size() - 1))));
     }
 
     private static void air(double from, double to, List<Crossing> out) {
@@ -71,78 +74,175 @@ final class NailPaths {
         }
     }
 
-    private void solids(int body, Line axis, List<Crossing> out) {
+    private void solids(int body, Ray ray, List<Crossing> out) {
         if (!timber.holds(body)) {
-            inside(timber.solid(body), axis)
-                    .forEach(run -> out.add(new Crossing(OptionalInt.of(body), Stuff.COVERING, run.from(), run.to())));
+            runs(body, Stuff.COVERING, ray.inside(timber.solid(body)), out);
             return;
         }
-        List<Inside> wood = inside(timber.wood(body), axis);
-        wood.forEach(run -> out.add(new Crossing(OptionalInt.of(body), Stuff.WOOD, run.from(), run.to())));
+        double[] wood = ray.inside(timber.wood(body));
+        runs(body, Stuff.WOOD, wood, out);
         if (timber.covering(body) > 0) {
-            for (Inside run : inside(timber.solid(body), axis)) {
+            double[] all = ray.inside(timber.solid(body));
+            for (int i = 0; i < all.length; i += 2) {
                 // the covering is what of the wall is not wood
-                double to = wood.stream()
-                        .mapToDouble(Inside::from)
-                        .filter(from -> from >= run.from())
-                        .min()
-                        .orElse(run.to());
-                if (to > run.from()) {
-                    out.add(new Crossing(OptionalInt.of(body), Stuff.COVERING, run.from(), Math.min(to, run.to())));
+                double to = all[i + 1];
+                for (int j = wood.length - 2; j >= 0; j -= 2) {
+                    to = wood[j] >= all[i] ? Math.min(to, wood[j]) : to;
+                }
+                if (to > all[i]) {
+                    out.add(new Crossing(OptionalInt.of(body), Stuff.COVERING, all[i], to));
                 }
             }
         }
     }
 
-    /** The stretches of a line inside an outline: cut at every crossing, each stretch judged at its middle. */
-    private static List<Inside> inside(Timber.Solid solid, Line axis) {
-        List<Inside> runs = new ArrayList<>();
-        Outline outline = solid.outline();
-        if (!outline.box().near(axis.box(), 0)) {
-            return runs;
+    /** @param runs where each begins and ends, one after the other */
+    private static void runs(int body, Stuff stuff, double[] runs, List<Crossing> out) {
+        for (int i = 0; i < runs.length; i += 2) {
+            out.add(new Crossing(OptionalInt.of(body), stuff, runs[i], runs[i + 1]));
         }
-        double length = axis.length();
-        Point way = axis.direction(0);
-        List<Double> cuts = new ArrayList<>(List.of(0.0, length));
-        for (Stroke stroke : outline.strokes()) {
-            for (Point met : met(axis, stroke.segment())) {
-                cuts.add(Math.max(0, Math.min(length, met.minus(axis.from()).dot(way))));
-            }
-        }
-        cuts.sort(Comparator.naturalOrder());
-        double from = -1;
-        for (int i = 0; i + 1 < cuts.size(); i++) {
-            double a = cuts.get(i);
-            double b = cuts.get(i + 1);
-            boolean in = b - a > Tolerance.SNAP && solid.holds(axis.at((a + b) / 2 / length));
-            if (in && from < 0) {
-                from = a;
-            }
-            if (b - a > Tolerance.SNAP && !in && from >= 0) {
-                runs.add(new Inside(from, a));
-                from = -1;
-            }
-        }
-        if (from >= 0) {
-            runs.add(new Inside(from, length));
-        }
-        return runs;
     }
 
-    /** Where a line meets a segment; most that lie wholly to one side of it are seen to without looking closer. */
-    private static List<Point> met(Line line, Segment segment) {
-        // in plain numbers: asked thousands of times for each stack
-        double x = line.from().x();
-        double y = line.from().y();
-        double alongX = line.to().x() - x;
-        double alongY = line.to().y() - y;
-        double from =
-                alongX * (segment.from().y() - y) - alongY * (segment.from().x() - x);
-        double to = alongX * (segment.to().y() - y) - alongY * (segment.to().x() - x);
-        double slack = Tolerance.SNAP * (Math.abs(alongX) + Math.abs(alongY));
-        boolean beside = segment instanceof Line && ((from > slack && to > slack) || (from < -slack && to < -slack));
-        return beside ? List.of() : Crossings.of(line, segment, Tolerance.SNAP);
+    /** A straight way from a place, in plain numbers: thousands are followed for each stack. */
+    private static final class Ray {
+        private final Point from;
+        private final Point way;
+        private final double length;
+        private final double slack;
+        private Optional<Line> line = Optional.empty();
+
+        /** @param way unit step */
+        Ray(Point from, Point way, double length) {
+            this.from = from;
+            this.way = way;
+            this.length = length;
+            this.slack = Tolerance.SNAP * (Math.abs(way.x()) + Math.abs(way.y()));
+        }
+
+        /** The same as a line, for what is not plain. */
+        Line line() {
+            Line known = line.orElseGet(() -> new Line(from, from.plus(way.times(length))));
+            line = Optional.of(known);
+            return known;
+        }
+
+        /** How far a place lies to the left of it, in. */
+        private double side(double x, double y) {
+            return way.x() * (y - from.y()) - way.y() * (x - from.x());
+        }
+
+        /** How far along it a place lies, in. */
+        private double along(double x, double y) {
+            return way.x() * (x - from.x()) + way.y() * (y - from.y());
+        }
+
+        /** Whether it may meet what lies in a box. */
+        boolean passes(Box box) {
+            double halfX = box.width() / 2;
+            double halfY = box.height() / 2;
+            double x = box.back() + halfX;
+            double y = box.bottom() + halfY;
+            double wide = Math.abs(way.x()) * halfY + Math.abs(way.y()) * halfX + Tolerance.SNAP;
+            double deep = Math.abs(way.x()) * halfX + Math.abs(way.y()) * halfY + Tolerance.SNAP;
+            double middle = along(x, y);
+            return Math.abs(side(x, y)) <= wide && middle >= -deep && middle <= length + deep;
+        }
+
+        /**
+         * How far along it meets a segment of an outline, in; not a number where it does not. A second meeting, which only an
+         * arc has, follows.
+         */
+        private void meet(Timber.Solid solid, int i, double[] met) {
+            met[0] = Double.NaN;
+            met[1] = Double.NaN;
+            Segment segment = solid.segment(i);
+            if (segment instanceof Line) {
+                double first = side(solid.x(i), solid.y(i));
+                double last = side(solid.x(i + 1), solid.y(i + 1));
+                if ((first > slack && last > slack) || (first < -slack && last < -slack)) {
+                    return;
+                }
+                if (Math.abs(first) > slack && Math.abs(last) > slack) {
+                    double share = first / (first - last);
+                    double x = solid.x(i) + share * (solid.x(i + 1) - solid.x(i));
+                    double y = solid.y(i) + share * (solid.y(i + 1) - solid.y(i));
+                    double along = along(x, y);
+                    if (along >= -Tolerance.SNAP && along <= length + Tolerance.SNAP) {
+                        met[0] = along;
+                    }
+                    return;
+                }
+            }
+            List<Point> places = Crossings.of(line(), segment, Tolerance.SNAP);
+            for (int k = 0; k < places.size(); k++) {
+                met[k] = along(places.get(k).x(), places.get(k).y());
+            }
+        }
+
+        /**
+         * The stretches of it inside an outline, where each begins and where it ends: cut at every crossing, each stretch
+         * judged at its middle.
+         */
+        double[] inside(Timber.Solid solid) {
+            if (!passes(solid.outline().box())) {
+                return new double[0];
+            }
+            double[] cuts = new double[2 * solid.count() + 2];
+            int count = 1;
+            cuts[count++] = length;
+            double[] met = new double[2];
+            for (int i = 0; i < solid.count(); i++) {
+                meet(solid, i, met);
+                for (double along : met) {
+                    if (!Double.isNaN(along)) {
+                        cuts[count++] = Math.max(0, Math.min(length, along));
+                    }
+                }
+            }
+            Arrays.sort(cuts, 0, count);
+            double[] runs = new double[2 * count];
+            int ends = 0;
+            double begun = -1;
+            for (int i = 0; i + 1 < count; i++) {
+                double a = cuts[i];
+                double b = cuts[i + 1];
+                if (b - a > Tolerance.SNAP) {
+                    boolean in = solid.holds(from.plus(way.times((a + b) / 2)));
+                    if (in && begun < 0) {
+                        begun = a;
+                    } else if (!in && begun >= 0) {
+                        runs[ends++] = begun;
+                        runs[ends++] = a;
+                        begun = -1;
+                    }
+                }
+            }
+            if (begun >= 0) {
+                runs[ends++] = begun;
+                runs[ends++] = length;
+            }
+            return Arrays.copyOf(runs, ends);
+        }
+
+        /** The nearest meeting with an outline: how far from the start of the ray, and with which segment; none beyond a limit. */
+        Optional<Meeting> first(Timber.Solid solid, double limit) {
+            double least = limit;
+            int nearest = -1;
+            double[] met = new double[2];
+            for (int i = 0; i < solid.count(); i++) {
+                meet(solid, i, met);
+                for (double along : met) {
+                    if (Math.abs(along) < least) {
+                        least = Math.abs(along);
+                        nearest = i;
+                    }
+                }
+            }
+            return nearest < 0 ? Optional.empty() : Optional.of(new Meeting(least, solid.segment(nearest)));
+        }
     }
+
+    private record Meeting(double away, Segment segment) {}
 
     private BreakOut breakOut(Line axis, double at, Crossing last) {
         int body = last.body().orElseThrow();
@@ -219,8 +319,7 @@ final class NailPaths {
     }
 
     private double edge(Drive drive, Crossing crossing, boolean last, double enough) {
-        List<Stroke> strokes =
-                timber.wood(crossing.body().orElseThrow()).outline().strokes();
+        Timber.Solid wood = timber.wood(crossing.body().orElseThrow());
         // the face that the point looks at lies ahead, not beside
         double ahead = last ? left(drive).orElse(0) : 0;
         Point in = drive.at(crossing.from());
@@ -228,10 +327,8 @@ final class NailPaths {
         double least = ACROSS;
         for (double share : STATIONS) {
             Point station = drive.at(crossing.from() + share * crossing.length());
-            for (Point way : List.of(drive.way().left(), drive.way().right())) {
-                Line across = new Line(station, station.plus(way.times(ACROSS)));
-                least = Math.min(least, nearestBeside(across, strokes, in, out));
-            }
+            least = Math.min(least, nearestBeside(station, drive.way().left(), wood, in, out));
+            least = Math.min(least, nearestBeside(station, drive.way().right(), wood, in, out));
             if (least < enough) {
                 break;
             }
@@ -243,21 +340,14 @@ final class NailPaths {
      * Distance to the face that a line across the nail meets first, when that is one beside it: neither that by which the
      * nail comes in nor that by which it goes out.
      */
-    private static double nearestBeside(Line across, List<Stroke> strokes, Point in, Point out) {
-        Segment first = across;
-        double met = ACROSS;
-        for (Stroke stroke : strokes) {
-            for (Point p : met(across, stroke.segment())) {
-                double distance = p.distance(across.from());
-                if (distance < met) {
-                    met = distance;
-                    first = stroke.segment();
-                }
-            }
+    private static double nearestBeside(Point station, Point across, Timber.Solid wood, Point in, Point out) {
+        Optional<Meeting> met = new Ray(station, across, ACROSS).first(wood, ACROSS);
+        if (met.isEmpty()) {
+            return ACROSS;
         }
-        boolean beside =
-                met < ACROSS && first.distance(in) > Tolerance.TOUCHING && first.distance(out) > Tolerance.TOUCHING;
-        return beside ? first.distance(across.from()) : ACROSS;
+        Segment first = met.get().segment();
+        boolean beside = first.distance(in) > Tolerance.TOUCHING && first.distance(out) > Tolerance.TOUCHING;
+        return beside ? first.distance(station) : ACROSS;
     }
 
     /** How far the point could go on before it meets air, at most so far: bodies that follow each other count together. */
@@ -278,12 +368,11 @@ final class NailPaths {
         if (last.isEmpty()) {
             return OptionalDouble.empty();
         }
-        Outline wood = timber.wood(last.get().body().orElseThrow()).outline();
-        double far = wood.box().width() + wood.box().height();
-        Line on = new Line(drive.point(), drive.at(drive.length() + far));
-        return wood.strokes().stream()
-                .flatMap(stroke -> met(on, stroke.segment()).stream())
-                .mapToDouble(met -> met.distance(drive.point()))
-                .min();
+        Timber.Solid wood = timber.wood(last.get().body().orElseThrow());
+        Box box = wood.outline().box();
+        return new Ray(drive.point(), drive.way(), box.width() + box.height())
+                .first(wood, Double.POSITIVE_INFINITY)
+                .map(met -> OptionalDouble.of(met.away()))
+                .orElse(OptionalDouble.empty());
     }
 }

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** Looks at one fastening on one spot. */
 final class Nailing {
@@ -69,30 +70,32 @@ final class Nailing {
     }
 
     /**
-     * What is wrong first with a fastening of that drive: too little wood beside it, what most fail by and the quickest to be
+     * What is wrong first with a fastener on that drive: too little wood beside it, what most fail by and the quickest to be
      * asked; then no room for its tool; then anything else.
      *
      * @param hiding what becomes of its head
      * @param blocked tools that do not get in there; another is noted
+     * @param row the fastening, written out only where nothing is wrong so far
      * @return the fastening if it is sound
      */
-    Optional<Fixed> sound(Spot spot, Hiding hiding, Fastening fastening, Drive drive, Set<String> blocked) {
-        double least = leastEdge(fastening);
+    Optional<Fixed> sound(
+            Spot spot, Hiding hiding, Fastener.Cut use, Drive drive, Set<String> blocked, Supplier<Fastening> row) {
+        double least = leastEdge(use);
         OptionalDouble edge = shots.edge(drive, least - Tolerance.SAME_SIZE);
         if (edge.isPresent() && !new Check(Rule.EDGE, edge.getAsDouble(), least).met()) {
             return Optional.empty();
         }
-        Reach reach = reaching.of(spot, drive.way(), fastening.use(), spot.body());
+        Reach reach = reaching.of(spot, drive.way(), use, spot.body());
         if (!reach.free()) {
-            blocked.add(fastening.use().fastener().tool());
+            blocked.add(use.fastener().tool());
             return Optional.empty();
         }
-        return Optional.of(fixed(spot, hiding, fastening, spot.body(), drive, edge, reach))
+        return Optional.of(fixed(spot, hiding, row.get(), spot.body(), drive, edge, reach))
                 .filter(Fixed::holds);
     }
 
-    private static double leastEdge(Fastening fastening) {
-        return EDGE * fastening.use().fastener().diameter().toInches();
+    private static double leastEdge(Fastener.Cut use) {
+        return EDGE * use.fastener().diameter().toInches();
     }
 
     Fixed fixed(Spot spot, Fastening fastening, int step) {
@@ -164,7 +167,7 @@ final class Nailing {
             checks.add(new Check(Rule.POINT, ahead, Rule.POINT.size()));
         }
         shots.open(drive).ifPresent(out -> checks.add(new Check(Rule.OPEN_AIR, out.by(), 0)));
-        edge.ifPresent(wood -> checks.add(new Check(Rule.EDGE, wood, leastEdge(fastening))));
+        edge.ifPresent(wood -> checks.add(new Check(Rule.EDGE, wood, leastEdge(fastening.use()))));
         return checks;
     }
 }

@@ -6,13 +6,22 @@ import buildup.engine.hold.nail.Fixed;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /** Where fastenings could go in a section; a search, run only when it is asked. */
 public final class Places {
     private final Nailing nailing;
     private final Catalog catalog;
+    /** What was found so far: several questions ask about the same pieces and rows. */
+    private final Map<Integer, List<Fixed>> found = new ConcurrentHashMap<>();
+
+    private final Map<Fixed, List<Fixed>> instead = Collections.synchronizedMap(new IdentityHashMap<>());
 
     /** @param lights, sights answers about the same section; without any, nothing counts as dark or unseen */
     public Places(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
@@ -22,15 +31,19 @@ public final class Places {
 
     /** Places of one piece where a fastener of the catalog is sound, best first; then those where a screw is. */
     public List<Fixed> of(int piece) {
+        return found.computeIfAbsent(piece, this::sought);
+    }
+
+    private List<Fixed> sought(int piece) {
         // the list is read only when somebody asks for a place: most stacks need no cure
         List<Fastener> all = catalog.fasteners();
         List<Fastener> screws = all.stream()
                 .filter(fastener -> fastener.kind() == Fastener.Kind.SCREW)
                 .toList();
-        return Stream.concat(
-                        new Proposals(nailing, all).all(piece).stream(),
-                        new Proposals(nailing, screws).all(piece).stream())
-                .toList();
+        List<Proposals.Seat> seats = Proposals.Seat.of(nailing, piece);
+        List<Fixed> places = new ArrayList<>(new Proposals(nailing, all).all(seats));
+        places.addAll(new Proposals(nailing, screws).all(seats));
+        return List.copyOf(places);
     }
 
     /** Places of one piece where a fastener of the catalog would hold, if its tool got in. */
@@ -44,7 +57,11 @@ public final class Places {
     }
 
     /** What could be driven in place of a row, at the same spot: fasteners of the catalog that are sound there. */
-    public Stream<Fixed> instead(Fixed row) {
+    public List<Fixed> instead(Fixed row) {
+        return instead.computeIfAbsent(row, this::soughtInstead);
+    }
+
+    private List<Fixed> soughtInstead(Fixed row) {
         Spot spot = Spot.nearest(row.piece(), nailing.timber().body(row.piece()).outline(), row.head());
         double thickness = row.drive().in(row.piece());
         return catalog.fasteners().stream()
@@ -52,6 +69,7 @@ public final class Places {
                 .flatMap(fastener -> fastener.cuts().stream())
                 .filter(cut -> !cut.call().equals(row.fastening().use().call()))
                 .map(cut -> nailing.fixed(spot, row.fastening().with(cut), row.after()))
-                .filter(Fixed::sound);
+                .filter(Fixed::sound)
+                .toList();
     }
 }

@@ -33,18 +33,6 @@ import java.util.stream.Stream;
  * list that does.
  */
 final class Proposals {
-    /** Degrees off square that are tried, those that are as good as each other together, the best first. */
-    private static final List<List<Double>> ANGLES = List.of(List.of(0.0), List.of(15.0, -15.0), List.of(30.0, -30.0));
-
-    /** The same on a curve: square to it means little to a hand, and the band that a tool gets into is narrow. */
-    private static final List<List<Double>> ANGLES_ON_A_CURVE = List.of(
-            List.of(0.0), List.of(5.0, -5.0, 10.0, -10.0, 15.0, -15.0), List.of(20.0, -20.0, 25.0, -25.0, 30.0, -30.0));
-
-    /** Spots along a face: four to the inch, at most so many. */
-    private static final int MOST_SPOTS = 12;
-
-    private static final double APART = 1.0 / 4;
-
     /** Proposals for one piece, and how far their heads lie apart, in. */
     private static final int MOST = 3;
 
@@ -70,8 +58,10 @@ final class Proposals {
      * One length of a fastener of the list, with what is asked of it time and again, in.
      *
      * @param order of the fastener in the list
+     * @param thinnest piece that it does not split
      */
-    private record Choice(Fastener.Cut cut, int order, double length, double bite) {}
+    private record Choice(
+            Fastener.Cut cut, int order, double length, double bite, double thinnest, boolean headless, String tool) {}
 
     private final Nailing nailing;
     private final Timber timber;
@@ -81,12 +71,22 @@ final class Proposals {
     Proposals(Nailing nailing, List<Fastener> fasteners) {
         this.nailing = nailing;
         this.timber = nailing.timber();
+        double length = 0;
         for (int i = 0; i < fasteners.size(); i++) {
-            for (Fastener.Cut cut : fasteners.get(i).cuts()) {
-                choices.add(new Choice(cut, i, cut.length().toInches(), Nailing.needed(cut.fastener())));
+            Fastener one = fasteners.get(i);
+            for (Fastener.Cut cut : one.cuts()) {
+                length = Math.max(length, cut.length().toInches());
+                choices.add(new Choice(
+                        cut,
+                        i,
+                        cut.length().toInches(),
+                        Nailing.needed(one),
+                        one.diameter().toInches() / share(one),
+                        one.headless(),
+                        one.tool()));
             }
         }
-        this.longest = choices.stream().mapToDouble(Choice::length).max().orElse(0);
+        this.longest = length;
     }
 
     /** @param order of the fastener in the list */
@@ -115,13 +115,13 @@ final class Proposals {
      * only when the better ones have not given enough.
      */
     List<Proposal> of(int piece) {
-        Map<Hiding.Grade, List<Seat>> seats = seats(piece).stream()
+        Map<Hiding.Grade, List<Seat>> seats = Seat.of(nailing, piece).stream()
                 .collect(Collectors.groupingBy(
                         seat -> seat.hiding().grade(), () -> new EnumMap<>(Hiding.Grade.class), Collectors.toList()));
         List<Proposal> chosen = new ArrayList<>();
         for (List<Seat> alike : seats.values()) {
             List<Candidate> lesser = new ArrayList<>();
-            for (int tier = 0; tier < ANGLES.size(); tier++) {
+            for (int tier = 0; tier < Seat.TIERS; tier++) {
                 if (chosen.size() < MOST) {
                     List<Candidate> found = candidates(alike, tier);
                     found.sort(BEST);
@@ -148,11 +148,10 @@ final class Proposals {
         }
     }
 
-    /** All places of a piece where some fastener does, best first; at each at its best angle. */
-    List<Fixed> all(int piece) {
-        List<Seat> seats = seats(piece);
+    /** All of some seats of a piece where some fastener does, best first; at each at its best angle. */
+    List<Fixed> all(List<Seat> seats) {
         List<Candidate> found = new ArrayList<>();
-        for (int tier = 0; tier < ANGLES.size(); tier++) {
+        for (int tier = 0; tier < Seat.TIERS; tier++) {
             found.addAll(candidates(seats, tier));
         }
         found.sort(BEST);
@@ -167,25 +166,45 @@ final class Proposals {
         return all;
     }
 
-    /** A spot where a head can sit, how well it is hidden there, and the angles to try, as {@link #ANGLES}. */
-    private record Seat(Spot spot, Hiding hiding, List<List<Double>> angles) {}
+    /**
+     * A spot where a head can sit.
+     *
+     * @param hiding how well it is hidden there
+     * @param angles degrees off square to try, those that are as good as each other together, the best first
+     */
+    record Seat(Spot spot, Hiding hiding, List<List<Double>> angles) {
+        private static final List<List<Double>> ANGLES = List.of(List.of(0.0), List.of(15.0, -15.0), List.of(30.0, -30.0));
 
-    private List<Seat> seats(int piece) {
-        List<Seat> seats = new ArrayList<>();
-        for (Stroke stroke : timber.body(piece).outline().strokes()) {
-            int spots = (int)
-                    Math.max(1, Math.min(MOST_SPOTS, Math.rint(stroke.segment().length() / APART)));
-            for (int i = 0; i < spots; i++) {
-                Spot spot = timber.onTheTape(piece, stroke, (i + 0.5) / spots);
-                if (nailing.reaching().covering(spot, piece).isEmpty()) {
-                    seats.add(new Seat(
-                            spot,
-                            nailing.hidings().of(spot, piece),
-                            stroke.segment() instanceof Arc ? ANGLES_ON_A_CURVE : ANGLES));
+        /** The same on a curve: square to it means little to a hand, and the band that a tool gets into is narrow. */
+        private static final List<List<Double>> ANGLES_ON_A_CURVE = List.of(
+                List.of(0.0), List.of(5.0, -5.0, 10.0, -10.0, 15.0, -15.0), List.of(20.0, -20.0, 25.0, -25.0, 30.0, -30.0));
+
+        /** How many lots of angles there are. */
+        static final int TIERS = 3;
+
+        /** Spots along a face: four to the inch, at most so many. */
+        private static final int MOST_SPOTS = 12;
+
+        private static final double APART = 1.0 / 4;
+
+        /** All of a piece that nothing covers. */
+        static List<Seat> of(Nailing nailing, int piece) {
+            List<Seat> seats = new ArrayList<>();
+            for (Stroke stroke : nailing.timber().body(piece).outline().strokes()) {
+                int spots = (int)
+                        Math.max(1, Math.min(MOST_SPOTS, Math.rint(stroke.segment().length() / APART)));
+                for (int i = 0; i < spots; i++) {
+                    Spot spot = nailing.timber().onTheTape(piece, stroke, (i + 0.5) / spots);
+                    if (nailing.reaching().covering(spot, piece).isEmpty()) {
+                        seats.add(new Seat(
+                                spot,
+                                nailing.hidings().of(spot, piece),
+                                stroke.segment() instanceof Arc ? ANGLES_ON_A_CURVE : ANGLES));
+                    }
                 }
             }
+            return seats;
         }
-        return seats;
     }
 
     private List<Candidate> candidates(List<Seat> seats, int tier) {
@@ -200,7 +219,7 @@ final class Proposals {
 
     /** Nails square to a face of a piece or nearly so that would hold it, if their tool got in; one of each tool a place. */
     Stream<Fixed> outOfReach(int piece) {
-        return seats(piece).stream()
+        return Seat.of(nailing, piece).stream()
                 .flatMap(seat -> Stream.concat(seat.angles().get(0).stream(), seat.angles().get(1).stream())
                         .flatMap(angle -> outOfReach(seat.spot(), angle)));
     }
@@ -209,7 +228,7 @@ final class Proposals {
         Drive far = nailing.shots().follow(spot.at(), spot.way(angle), longest, spot.body());
         Set<String> tools = new HashSet<>();
         return able(spot, far).stream()
-                .filter(choice -> tools.add(choice.cut.fastener().tool()))
+                .filter(choice -> tools.add(choice.tool))
                 .map(choice -> nailing.fixed(spot, fastening(spot, choice.cut, angle), spot.body()))
                 .filter(nail -> nail.holds() && !nail.reach().free());
     }
@@ -219,20 +238,20 @@ final class Proposals {
         return first(spot, hiding, far, angle, able(spot, far));
     }
 
+    /** The fasteners that may do: nails with a head before pins, and of each those long enough before the others. */
     private List<Choice> able(Spot spot, Drive far) {
         double thickness = far.in(spot.body());
         double solid = solidTo(far);
         List<Choice> able = new ArrayList<>();
         for (Choice choice : choices) {
             if (solid >= choice.length + BEFORE_POINT
-                    && !splits(choice.cut.fastener(), thickness)
+                    && thickness >= choice.thinnest
                     && couldHold(far, choice, spot.body())) {
                 able.add(choice);
             }
         }
         double thrice = 3 * thickness - Tolerance.SNAP;
-        able.sort(Comparator.comparing((Choice choice) -> choice.cut.fastener().headless())
-                .thenComparing(choice -> choice.length < thrice));
+        able.sort(Comparator.comparing(Choice::headless).thenComparing(choice -> choice.length < thrice));
         return able;
     }
 
@@ -245,9 +264,14 @@ final class Proposals {
         // tools that do not get in; a longer nail only asks for more room
         Set<String> blocked = new HashSet<>();
         for (Choice choice : able) {
-            if (!blocked.contains(choice.cut.fastener().tool())) {
-                Fastening fastening = fastening(spot, choice.cut, angle);
-                Optional<Fixed> next = nailing.sound(spot, hiding, fastening, far.endingAt(choice.length), blocked);
+            if (!blocked.contains(choice.tool)) {
+                Optional<Fixed> next = nailing.sound(
+                        spot,
+                        hiding,
+                        choice.cut,
+                        far.endingAt(choice.length),
+                        blocked,
+                        () -> fastening(spot, choice.cut, angle));
                 if (next.isPresent()) {
                     return Optional.of(new Candidate(next.get(), choice.order));
                 }
@@ -257,8 +281,12 @@ final class Proposals {
     }
 
     static boolean splits(Fastener fastener, double thickness) {
-        double share = fastener.kind() == Fastener.Kind.NAIL ? NAIL_SHARE : SCREW_SHARE;
-        return fastener.diameter().toInches() > thickness * share;
+        return fastener.diameter().toInches() / share(fastener) > thickness;
+    }
+
+    /** The greatest share of the piece's thickness that its diameter may be. */
+    private static double share(Fastener fastener) {
+        return fastener.kind() == Fastener.Kind.NAIL ? NAIL_SHARE : SCREW_SHARE;
     }
 
     /** Cheap and strict: ends in wood beyond the piece, deep enough, with little air on its way. */
@@ -269,7 +297,7 @@ final class Proposals {
         for (Crossing crossing : far.crossings()) {
             double to = Math.min(choice.length, crossing.to());
             if (to > crossing.from()) {
-                boolean beyond = crossing.holds() && crossing.body().orElseThrow() != piece;
+                boolean beyond = crossing.holds() && !crossing.in(piece);
                 bite += beyond ? to - crossing.from() : 0;
                 air += crossing.stuff() == Crossing.Stuff.AIR ? to - crossing.from() : 0;
                 inside = beyond && crossing.to() >= choice.length;

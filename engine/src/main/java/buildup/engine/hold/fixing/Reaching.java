@@ -7,12 +7,11 @@ import buildup.engine.hold.nail.Reach;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Sets the outline of a tool on a head and looks what is in its way. */
 final class Reaching {
@@ -21,7 +20,7 @@ final class Reaching {
 
     private final Timber timber;
     private final Catalog catalog;
-    private final Map<String, Optional<Tool>> tools = new HashMap<>();
+    private final Map<String, Optional<Tool>> tools = new ConcurrentHashMap<>();
 
     Reaching(Timber timber, Catalog catalog) {
         this.timber = timber;
@@ -52,8 +51,9 @@ final class Reaching {
 
     /** What stands over the spot in a step. */
     OptionalInt covering(Spot spot, int step) {
+        Point over = spot.outside(OVER);
         for (int i = 0; i < timber.count(); i++) {
-            if (i != spot.body() && timber.up(i, step) && timber.solid(i).holds(spot.outside(OVER))) {
+            if (i != spot.body() && timber.up(i, step) && timber.solid(i).holds(over)) {
                 return OptionalInt.of(i);
             }
         }
@@ -65,9 +65,12 @@ final class Reaching {
         Point back = way.times(-1);
         List<Convex> outline = outline(head.plus(back.times(ahead)), back, tool, lean);
         for (int i = 0; i < timber.count(); i++) {
-            Timber.Solid body = timber.solid(i);
-            if (timber.up(i, step) && outline.stream().anyMatch(part -> part.meets(body))) {
-                return OptionalInt.of(i);
+            if (timber.up(i, step)) {
+                for (Convex part : outline) {
+                    if (part.meets(timber.solid(i))) {
+                        return OptionalInt.of(i);
+                    }
+                }
             }
         }
         return OptionalInt.empty();
@@ -99,22 +102,39 @@ final class Reaching {
                         end.plus(across.times(wide)))));
     }
 
-    /** A convex part of a tool, in either sense of walk. */
+    /** A convex part of a tool, in either sense of walk; in plain numbers. */
     private static final class Convex {
         private final Box box;
         private final Point middle;
-        private final List<Point> corners;
+        private final double[] x;
+        private final double[] y;
         /** Square to each side, into the part; the side begins at the corner of that number. */
-        private final List<Point> inward = new ArrayList<>();
+        private final double[] inwardX;
+
+        private final double[] inwardY;
 
         Convex(List<Point> corners) {
-            this.corners = corners;
-            this.box = corners.stream().map(p -> Box.of(p, p)).reduce(Box::with).orElseThrow();
-            this.middle = corners.stream().reduce(Point.ORIGIN, Point::plus).times(1.0 / corners.size());
-            for (int i = 0; i < corners.size(); i++) {
+            int count = corners.size();
+            this.x = new double[count];
+            this.y = new double[count];
+            this.inwardX = new double[count];
+            this.inwardY = new double[count];
+            Box around = Box.of(corners.get(0), corners.get(0));
+            Point sum = Point.ORIGIN;
+            for (Point corner : corners) {
+                around = around.with(Box.of(corner, corner));
+                sum = sum.plus(corner);
+            }
+            this.box = around;
+            this.middle = sum.times(1.0 / count);
+            for (int i = 0; i < count; i++) {
                 Point corner = corners.get(i);
-                Point side = corners.get((i + 1) % corners.size()).minus(corner).unit();
-                inward.add(side.left().dot(middle.minus(corner)) > 0 ? side.left() : side.right());
+                Point side = corners.get((i + 1) % count).minus(corner).unit();
+                Point inward = side.left().dot(middle.minus(corner)) > 0 ? side.left() : side.right();
+                x[i] = corner.x();
+                y[i] = corner.y();
+                inwardX[i] = inward.x();
+                inwardY[i] = inward.y();
             }
         }
 
@@ -123,23 +143,25 @@ final class Reaching {
                 return false;
             }
             List<Point> ring = body.ring();
-            for (int i = 0; i < ring.size(); i++) {
-                if (inside(ring.get(i), ring.get((i + 1) % ring.size())) > Tolerance.TOUCHING) {
+            Point a = ring.get(ring.size() - 1);
+            for (Point b : ring) {
+                if (inside(a, b) > Tolerance.TOUCHING) {
                     return true;
                 }
+                a = b;
             }
             return body.holds(middle);
         }
 
         /** How much of the step from {@code a} to {@code b} lies inside by more than touching (Cyrus and Beck). */
         private double inside(Point a, Point b) {
-            Point step = b.minus(a);
+            double stepX = b.x() - a.x();
+            double stepY = b.y() - a.y();
             double from = 0;
             double to = 1;
-            for (int i = 0; i < corners.size(); i++) {
-                Point normal = inward.get(i);
-                double start = a.minus(corners.get(i)).dot(normal) - Tolerance.TOUCHING;
-                double rate = step.dot(normal);
+            for (int i = 0; i < x.length; i++) {
+                double start = (a.x() - x[i]) * inwardX[i] + (a.y() - y[i]) * inwardY[i] - Tolerance.TOUCHING;
+                double rate = stepX * inwardX[i] + stepY * inwardY[i];
                 if (Math.abs(rate) < Tolerance.COINCIDENT) {
                     if (start < 0) {
                         return 0;
@@ -149,8 +171,11 @@ final class Reaching {
                 } else {
                     to = Math.min(to, -start / rate);
                 }
+                if (to <= from) {
+                    return 0;
+                }
             }
-            return Math.max(0, to - from) * step.length();
+            return (to - from) * Math.sqrt(stepX * stepX + stepY * stepY);
         }
     }
 }

@@ -9,6 +9,7 @@ import buildup.engine.section.stack.FiberDirection;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Stroke;
 import java.util.List;
 import java.util.Optional;
@@ -16,14 +17,60 @@ import java.util.stream.IntStream;
 
 /** The bodies of a section as a nail meets them: what is up in a step, of which wood, with the grain which way. */
 final class Timber {
-    /** An outline with its chords, drawn once: whether a place is inside is asked very often. */
-    record Solid(Outline outline, List<Point> ring) {
+    /** An outline with its chords and the ends of its segments in plain numbers: asked thousands of times for each stack. */
+    static final class Solid {
+        private final Outline outline;
+        private final List<Point> ring;
+        private final Segment[] segments;
+        private final double[] fromX;
+        private final double[] fromY;
+
+        private Solid(Outline outline) {
+            this.outline = outline;
+            this.ring = outline.chords();
+            int count = outline.strokes().size();
+            this.segments = new Segment[count];
+            this.fromX = new double[count + 1];
+            this.fromY = new double[count + 1];
+            for (int i = 0; i <= count; i++) {
+                Segment segment = outline.strokes().get(i % count).segment();
+                segments[i % count] = segment;
+                fromX[i] = segment.from().x();
+                fromY[i] = segment.from().y();
+            }
+        }
+
         static Solid of(Outline outline) {
-            return new Solid(outline, outline.chords());
+            return new Solid(outline);
+        }
+
+        Outline outline() {
+            return outline;
+        }
+
+        List<Point> ring() {
+            return ring;
         }
 
         boolean holds(Point p) {
             return outline.box().holds(p, 0) && Outline.isInside(ring, p);
+        }
+
+        int count() {
+            return segments.length;
+        }
+
+        Segment segment(int i) {
+            return segments[i];
+        }
+
+        /** Where a segment begins; that of the number of segments is where the last one ends. */
+        double x(int i) {
+            return fromX[i];
+        }
+
+        double y(int i) {
+            return fromY[i];
         }
     }
 

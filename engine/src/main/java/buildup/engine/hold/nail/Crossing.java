@@ -23,6 +23,11 @@ public record Crossing(OptionalInt body, Stuff stuff, double from, double to) {
         return to - from;
     }
 
+    /** Whether it is in the body of that number. */
+    public boolean in(int number) {
+        return body.isPresent() && body.getAsInt() == number;
+    }
+
     /** Whether it is wood, which holds a nail, and not air or plaster. */
     public boolean holds() {
         return stuff == Stuff.WOOD;

@@ -75,19 +75,22 @@ public record Drive(Point head, Point way, double length, List<Crossing> crossin
 
     /** Inches in one body, in order of the crossings. */
     public double in(int body) {
-        return crossings.stream()
-                .filter(crossing -> crossing.holds() && crossing.body().orElse(-1) == body)
-                .mapToDouble(Crossing::length)
-                .sum();
+        double inches = 0;
+        for (Crossing crossing : crossings) {
+            inches += crossing.holds() && crossing.in(body) ? crossing.length() : 0;
+        }
+        return inches;
     }
 
     /** The bodies that hold it, in the order in which it meets them. */
     public List<Integer> held() {
-        return crossings.stream()
-                .filter(Crossing::holds)
-                .map(crossing -> crossing.body().orElseThrow())
-                .distinct()
-                .toList();
+        List<Integer> held = new ArrayList<>(4);
+        for (Crossing crossing : crossings) {
+            if (crossing.holds() && !held.contains(crossing.body().orElseThrow())) {
+                held.add(crossing.body().orElseThrow());
+            }
+        }
+        return List.copyOf(held);
     }
 
     /** Inches of air between head and the last thing crossed; what stands out past it is not counted. */

@@ -4,6 +4,7 @@ import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Joint;
 import buildup.engine.hold.statics.Equilibrium;
+import buildup.engine.hold.statics.Force;
 import buildup.engine.hold.statics.Loading;
 import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Mechanism.Movement;
@@ -16,7 +17,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /** Looks for the least row of fastenings with which what falls stands. Each is tried in the whole stack. */
 final class LeastRows {
@@ -33,7 +33,8 @@ final class LeastRows {
     private final List<Loading> weights;
     private final List<Fixed> given;
     private final Places places;
-    private final Map<Integer, List<Fixed>> found = new HashMap<>();
+    /** What the rows of the document are without one of them. */
+    private final Map<Optional<String>, List<Fixed>> others = new HashMap<>();
 
     /**
      * @param model that falls
@@ -97,8 +98,16 @@ final class LeastRows {
         return instead.map(before::without).orElseGet(() -> before.decided(nail.piece()));
     }
 
-    /** A place, and the row that it would take the place of. */
-    private record Candidate(Fixed nail, Optional<String> instead) {}
+    /**
+     * A place, the row that it would take the place of, and how far apart nails may stand there by what one takes of a fall;
+     * 0 where they would have to stand nearer than any are proposed.
+     */
+    private record Candidate(Fixed nail, Optional<String> instead, double spacing) {
+        /** Square to the face comes first. */
+        double plainest() {
+            return Math.abs(nail.fastening().angle());
+        }
+    }
 
     private Optional<LeastRow> row(Model rest, Fall fall) {
         List<Integer> pieces = fall.first().pieces();
@@ -110,48 +119,45 @@ final class LeastRows {
         }
         // the work that the fall is scaled to
         double all = falls.get().pounds();
-        Stream<Candidate> added = pieces.stream()
-                .flatMap(piece -> found.computeIfAbsent(piece, places::of).stream())
-                .map(nail -> new Candidate(nail, Optional.empty()));
-        Stream<Candidate> instead = given.stream()
-                .filter(row -> pieces.contains(row.piece()))
-                .flatMap(row -> places.instead(row)
-                        .map(nail ->
-                                new Candidate(nail, Optional.of(row.fastening().name()))));
-        List<LeastRow> held = Stream.concat(instead, added)
-                .filter(candidate -> places.free(candidate.nail(), others(candidate)))
-                .filter(candidate ->
-                        spacing(all / resists(movement.get(), candidate.nail())).isPresent())
-                .sorted(Comparator.comparingDouble(
-                                (Candidate candidate) -> -spacing(all / resists(movement.get(), candidate.nail()))
-                                        .orElseThrow())
-                        .thenComparing(candidate -> plainest(candidate.nail()))
+        List<Candidate> candidates = new ArrayList<>();
+        for (Fixed row : given) {
+            if (pieces.contains(row.piece())) {
+                Optional<String> instead = Optional.of(row.fastening().name());
+                places.instead(row).forEach(nail -> add(nail, instead, all, movement.get(), candidates));
+            }
+        }
+        for (int piece : pieces) {
+            places.of(piece).forEach(nail -> add(nail, Optional.empty(), all, movement.get(), candidates));
+        }
+        List<LeastRow> held = candidates.stream()
+                .sorted(Comparator.comparingDouble((Candidate candidate) -> -candidate.spacing())
+                        .thenComparing(Candidate::plainest)
                         .thenComparing(candidate ->
                                 candidate.nail().fastening().use().fastener().diameter()))
                 .limit(TRIED)
                 .map(candidate -> tried(rest, candidate))
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparingDouble((LeastRow row) -> -row.spacing())
-                        .thenComparing(row -> plainest(row.nail()))
+                        .thenComparing(row -> Math.abs(row.nail().fastening().angle()))
                         .thenComparing(
                                 row -> row.nail().fastening().use().fastener().diameter()))
                 .toList();
         return held.stream().findFirst().map(best -> best.or(held.subList(1, held.size())));
     }
 
-    /** The rows of the document beside which it would stand. */
-    private List<Fixed> others(Candidate candidate) {
-        return given.stream()
-                .filter(row -> candidate
-                        .instead()
-                        .filter(row.fastening().name()::equals)
-                        .isEmpty())
-                .toList();
+    private void add(Fixed nail, Optional<String> instead, double all, Movement movement, List<Candidate> out) {
+        // what it takes of the fall is quicker asked than whether it meets others
+        Optional<Double> spacing = spacing(all / resists(movement, nail));
+        if (spacing.isPresent() && places.free(nail, others.computeIfAbsent(instead, this::others))) {
+            out.add(new Candidate(nail, instead, spacing.get()));
+        }
     }
 
-    /** Square to the face comes first. */
-    private static double plainest(Fixed nail) {
-        return Math.abs(nail.fastening().angle());
+    /** The rows of the document but for the one of that name. */
+    private List<Fixed> others(Optional<String> instead) {
+        return given.stream()
+                .filter(row -> instead.filter(row.fastening().name()::equals).isEmpty())
+                .toList();
     }
 
     /** The widest spacing that gives so many in a foot. */
@@ -161,10 +167,13 @@ final class LeastRows {
 
     /** What one nail in a foot would take of the fall: how far it gives, times what it holds. */
     private static double resists(Movement movement, Fixed nail) {
-        return ties(nail, 1).stream()
-                .flatMap(tie -> Model.forces(tie).stream())
-                .mapToDouble(force -> force.most() * Math.max(0, -movement.parts(force)))
-                .sum();
+        double work = 0;
+        for (Tie tie : ties(nail, 1)) {
+            for (Force force : Model.forces(tie)) {
+                work += force.most() * Math.max(0, -movement.parts(force));
+            }
+        }
+        return work;
     }
 
     private Optional<LeastRow> tried(Model rest, Candidate candidate) {

@@ -112,16 +112,13 @@ public final class Supports {
         }
         List<Loading> sets = loads.isEmpty() ? List.of(own) : List.of(all, own);
         Model touching = plain.trusting(path);
-        List<LeastRows.Found> found = Stream.of(touching, touching.withGaps())
-                .map(model -> new LeastRows(model, sets, given, places)
-                        .of(support.whole().falls()))
-                .toList();
-        return found.stream()
-                .filter(LeastRows.Found::stands)
-                .findFirst()
-                .or(() -> found.stream().findFirst())
-                .map(rows -> support.with(rows.rows(), rows.stands()))
-                .orElse(support);
+        List<Fall> falls = support.whole().falls();
+        LeastRows.Found found = new LeastRows(touching, sets, given, places).of(falls);
+        if (!found.stands()) {
+            LeastRows.Found closed = new LeastRows(touching.withGaps(), sets, given, places).of(falls);
+            found = closed.stands() ? closed : found;
+        }
+        return support.with(found.rows(), found.stands());
     }
 
     private Support support(OptionalDouble rub) {
