@@ -44,12 +44,10 @@ public final class Benchmarks {
         print(
                 "%ncompose %.0f us, bare union %.0f us: %.2f times the union",
                 compose.get("compose"), compose.get("union"), compose.get("compose") / compose.get("union"));
-        print(
-                "what holds it %.0f us: %.2f times composing; proposing nails %.0f us: %.1f times",
-                compose.get("hold"),
-                compose.get("hold") / compose.get("compose"),
-                compose.get("propose"),
-                compose.get("propose") / compose.get("compose"));
+        beside(compose, "statics", "its statics, the nails given");
+        beside(compose, "fixings", "its five rows of nails followed and checked");
+        beside(compose, "propose", "nails proposed for every piece");
+        beside(compose, "seekRows", "its statics and the rows of nails sought that hold what falls");
         print(
                 "10,000 builds of it with their figures %.0f ms, composing each %.0f ms: %.0f times as fast",
                 compose.get("builds") / 1000,
@@ -100,6 +98,11 @@ public final class Benchmarks {
             print("%8d %10.1f %8.2f %9.2f", n, trace.get(n) / 1000, growth, expected);
             last = n;
         }
+    }
+
+    private static void beside(Map<String, Double> scores, String name, String words) {
+        double times = scores.get(name) / scores.get("compose");
+        print("%s: %.0f us, %.2f times composing", words, scores.get(name), times);
     }
 
     private static void print(String format, Object... values) {

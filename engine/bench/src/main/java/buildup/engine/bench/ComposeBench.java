@@ -53,7 +53,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A section with all its first figures, against the bare union of its polygons by a cascade of snapped overlays, and beside
- * it what holds that section: five rows of nails, the statics of the whole, and where nails could go.
+ * it what holds that section: whether it stands with its five rows of nails, those rows themselves, where nails could go,
+ * and which rows would hold what falls.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -80,6 +81,8 @@ public class ComposeBench {
     private List<Polygon> polygons;
     private Catalog catalog;
     private Section fastened;
+    private Section held;
+    private List<Fixed> rows;
     private List<Fastening> nails;
     private List<Loads.Wanted> loads;
     private ErrorSettings errors;
@@ -101,6 +104,8 @@ public class ComposeBench {
         ErrorSettings usual = Tolerances.read(stack, root, notices);
         errors = usual.asking();
         fastened = Composer.composeFastened(stack, placed, notices);
+        rows = fixings();
+        held = fastened.heldBy(Ties.fastened(fastened, nails, rows), new Notices());
         boolean sound =
                 placed.size() == 12 && !notices.refused() && section.overlaps().isEmpty();
         double apart = union().getArea()
@@ -130,21 +135,29 @@ public class ComposeBench {
         return Composer.compose(stack, placed, new Notices());
     }
 
+    /**
+     * The statics of a section whose nails are given: what each piece rests on, whether all stands with and without its
+     * load, how it falls and until what stops it, what leans without its nails, what gives first, and what is said of it.
+     */
     @Benchmark
-    public Support hold() {
-        Notices notices = new Notices();
-        List<Fixed> fixed = Fixing.of(fastened, nails, List.of(), List.of(), catalog, notices);
-        Section held = fastened.heldBy(Ties.fastened(fastened, nails, fixed), notices);
-        return Supports.of(
-                held,
-                loads,
-                fixed,
-                List.of(),
-                OptionalDouble.empty(),
-                Optional.of(new Places(held, List.of(), List.of(), catalog)),
-                notices);
+    public Support statics() {
+        return Supports.of(held, loads, rows, List.of(), OptionalDouble.empty(), Optional.empty(), new Notices());
     }
 
+    /** The same, and, since it falls, the least rows of nails that hold it: places for them are sought and each is tried. */
+    @Benchmark
+    public Support seekRows() {
+        Places places = new Places(held, List.of(), List.of(), catalog);
+        return Supports.of(held, loads, rows, List.of(), OptionalDouble.empty(), Optional.of(places), new Notices());
+    }
+
+    /** The nails that are given: followed through the wood, all that is asked of each, and a cure for what is wrong with one. */
+    @Benchmark
+    public List<Fixed> fixings() {
+        return Fixing.of(fastened, nails, List.of(), List.of(), catalog, new Notices());
+    }
+
+    /** Where nails of the whole list could go, for every piece. */
     @Benchmark
     public List<Proposal> propose() {
         return Fixing.propose(fastened, List.of(), List.of(), catalog);
