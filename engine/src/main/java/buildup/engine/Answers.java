@@ -156,8 +156,8 @@ public final class Answers {
         this.proposals = new LazyAnswer<>(notices -> blocks.nailing() && trial.isPresent()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
                 : List.of());
-        this.places = new LazyAnswer<>(notices -> trial.map(
-                tells -> new Places(section.answer(), this.lights.answer(), sights.answer(), catalog)));
+        this.places = new LazyAnswer<>(notices ->
+                trial.map(tells -> new Places(section.answer(), this.lights.answer(), sights.answer(), catalog)));
         this.support = new LazyAnswer<>(notices -> Supports.of(
                 section.answer(), blocks.loads(), fixed.answer(), landed(), blocks.friction(), places(), notices));
         this.pulls = new LazyAnswer<>(notices -> Pulls.of(section.answer(), support.answer(), fixed.answer(), notices));

@@ -98,10 +98,8 @@ class LinearProgramTest {
         for (int i = 0; i < 7; i++) {
             program.atLeastZero(NONE);
         }
-        program.equation(
-                Sum.of(0, 1).add(3, 0.25).add(4, -8).add(5, -1).add(6, 9), 0);
-        program.equation(
-                Sum.of(1, 1).add(3, 0.5).add(4, -12).add(5, -0.5).add(6, 3), 0);
+        program.equation(Sum.of(0, 1).add(3, 0.25).add(4, -8).add(5, -1).add(6, 9), 0);
+        program.equation(Sum.of(1, 1).add(3, 0.5).add(4, -12).add(5, -0.5).add(6, 3), 0);
         program.equation(Sum.of(2, 1).add(5, 1), 1);
         Solution solution = program.greatest(
                         Sum.of(3, 0.75).add(4, -20).add(5, 0.5).add(6, -6))

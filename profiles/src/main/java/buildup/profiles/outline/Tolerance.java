@@ -80,13 +80,13 @@ public final class Tolerance {
 
     // Looking.
 
-    /** What spans less of a view than this is seen edge on. In of the view, or radians. */
+    /** What spans less of a view than this is seen edge on. In of the view, or right angles. */
     public static final double EDGE_ON = 1e-12;
 
     /** Nearer than this along a ray, two outlines are one; also the step into a band to ask what lies there. In. */
     public static final double BESIDE = 1e-7;
 
-    /** A step beside a sight line: less than a thousandth of an inch at any distance in a room. Radians. */
+    /** A step beside a sight line: less than a thousandth of an inch at any distance in a room. Right angles. */
     public static final double BESIDE_A_SIGHT_LINE = 1e-9;
 
     // Standing and falling.

@@ -173,11 +173,14 @@ final class Proposals {
      * @param angles degrees off square to try, those that are as good as each other together, the best first
      */
     record Seat(Spot spot, Hiding hiding, List<List<Double>> angles) {
-        private static final List<List<Double>> ANGLES = List.of(List.of(0.0), List.of(15.0, -15.0), List.of(30.0, -30.0));
+        private static final List<List<Double>> ANGLES =
+                List.of(List.of(0.0), List.of(15.0, -15.0), List.of(30.0, -30.0));
 
         /** The same on a curve: square to it means little to a hand, and the band that a tool gets into is narrow. */
         private static final List<List<Double>> ANGLES_ON_A_CURVE = List.of(
-                List.of(0.0), List.of(5.0, -5.0, 10.0, -10.0, 15.0, -15.0), List.of(20.0, -20.0, 25.0, -25.0, 30.0, -30.0));
+                List.of(0.0),
+                List.of(5.0, -5.0, 10.0, -10.0, 15.0, -15.0),
+                List.of(20.0, -20.0, 25.0, -25.0, 30.0, -30.0));
 
         /** How many lots of angles there are. */
         static final int TIERS = 3;
@@ -191,8 +194,8 @@ final class Proposals {
         static List<Seat> of(Nailing nailing, int piece) {
             List<Seat> seats = new ArrayList<>();
             for (Stroke stroke : nailing.timber().body(piece).outline().strokes()) {
-                int spots = (int)
-                        Math.max(1, Math.min(MOST_SPOTS, Math.rint(stroke.segment().length() / APART)));
+                int spots = (int) Math.max(
+                        1, Math.min(MOST_SPOTS, Math.rint(stroke.segment().length() / APART)));
                 for (int i = 0; i < spots; i++) {
                     Spot spot = nailing.timber().onTheTape(piece, stroke, (i + 0.5) / spots);
                     if (nailing.reaching().covering(spot, piece).isEmpty()) {

@@ -108,12 +108,7 @@ public final class Equilibrium {
 
     /** @param dead, live weights that the cluster carries, each on a body that moves by itself */
     private static void equations(
-            LinearProgram program,
-            Cluster cluster,
-            int[] numbers,
-            List<Weight> dead,
-            List<Weight> live,
-            int factor) {
+            LinearProgram program, Cluster cluster, int[] numbers, List<Weight> dead, List<Weight> live, int factor) {
         for (int place = 0; place < cluster.size(); place++) {
             int body = cluster.body(place);
             Point centroid = cluster.centroid(body);

@@ -65,5 +65,4 @@ public record Force(
     public int hashCode() {
         return 31 * (31 * name.hashCode() + on) + against;
     }
-
 }

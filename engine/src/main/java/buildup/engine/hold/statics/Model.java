@@ -186,9 +186,8 @@ public final class Model {
     /** The same without one row of fasteners. */
     public Model without(String row) {
         return of(forces.stream()
-                        .filter(force ->
-                                force.kind() != Force.Kind.TIE || !force.name().equals(row))
-                        .toList());
+                .filter(force -> force.kind() != Force.Kind.TIE || !force.name().equals(row))
+                .toList());
     }
 
     /** The same without what holds a piece only as long as no fastenings are given for it. */
@@ -197,8 +196,8 @@ public final class Model {
             return this;
         }
         return of(forces.stream()
-                        .filter(force -> force.kind() != Force.Kind.WELD || force.on() != piece)
-                        .toList());
+                .filter(force -> force.kind() != Force.Kind.WELD || force.on() != piece)
+                .toList());
     }
 
     /** The same with the contacts that would come about once small gaps have closed. */

@@ -52,12 +52,7 @@ final class Stops {
                 for (int other = 0; other < rings.length; other++) {
                     if (stops.moves[one] != standing && stops.moves[other] == standing) {
                         stops.turned(
-                                rings[one],
-                                rings[other],
-                                about,
-                                outward != standing,
-                                standing,
-                                standing ? one : other);
+                                rings[one], rings[other], about, outward != standing, standing, standing ? one : other);
                     }
                 }
             }
@@ -187,7 +182,8 @@ final class Stops {
             Point corner = ring.get(i);
             slid(corner, one, way, standing);
             if (!standing) {
-                // middles too: two faces of one width meet corner to corner, which is no meeting of a corner with a side
+                // middles too: two faces of one width meet corner to corner, which is no meeting of a corner with a
+                // side
                 slid(corner.towards(ring.get((i + 1) % ring.size()), 0.5), one, way, false);
             }
         }

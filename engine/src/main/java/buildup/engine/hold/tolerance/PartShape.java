@@ -30,9 +30,7 @@ final class PartShape {
         Outline outline = placed.outline();
         Box box = outline.box();
         this.home = new Point(box.back(), box.bottom());
-        this.ring = outline.chords().stream()
-                .map(point -> point.minus(home))
-                .toList();
+        this.ring = outline.chords().stream().map(point -> point.minus(home)).toList();
         this.width = WidthWay.of(placed);
         Piece piece = placed.piece();
         this.wide = piece.rips() ? along(box, width) : piece.stock().width();

@@ -20,10 +20,19 @@ final class Fronts {
         this.sweeps = new Sweep[room];
     }
 
-    static Fronts of(Sweep sweep) {
-        Fronts fronts = new Fronts(1);
-        fronts.put(sweep, sweep.low(), sweep.high());
-        return fronts;
+    int size() {
+        return size;
+    }
+
+    /** Makes it hold nothing but one stretch. */
+    void only(Sweep sweep) {
+        size = 0;
+        put(sweep, sweep.low(), sweep.high());
+    }
+
+    /** Makes it hold nothing. */
+    void clear() {
+        size = 0;
     }
 
     double low(int i) {
@@ -56,6 +65,13 @@ final class Fronts {
     /** The nearer of two for every key. */
     static Fronts merged(Fronts a, Fronts b) {
         Fronts out = new Fronts(a.size + b.size + 2);
+        out.nearer(a, b);
+        return out;
+    }
+
+    /** Makes it hold the nearer of two others for every key. */
+    void nearer(Fronts a, Fronts b) {
+        size = 0;
         int i = 0;
         int j = 0;
         double at = Double.NEGATIVE_INFINITY;
@@ -69,9 +85,9 @@ final class Fronts {
             boolean inB = lowB <= start;
             double end = Math.min(inA ? highA : lowA, inB ? highB : lowB);
             if (inA && inB) {
-                out.addNearer(a.sweeps[i], b.sweeps[j], start, end);
+                addNearer(a.sweeps[i], b.sweeps[j], start, end);
             } else {
-                out.add(inA ? a.sweeps[i] : b.sweeps[j], start, end);
+                add(inA ? a.sweeps[i] : b.sweeps[j], start, end);
             }
             at = end;
             if (highA <= end) {
@@ -81,7 +97,6 @@ final class Fronts {
                 j++;
             }
         }
-        return out;
     }
 
     private void addNearer(Sweep a, Sweep b, double start, double end) {
@@ -129,7 +144,8 @@ final class Fronts {
         }
     }
 
-    private void put(Sweep sweep, double low, double high) {
+    /** Adds one above all others. */
+    void put(Sweep sweep, double low, double high) {
         if (size == lows.length) {
             lows = Arrays.copyOf(lows, 2 * size + 1);
             highs = Arrays.copyOf(highs, 2 * size + 1);

@@ -22,6 +22,8 @@ final class Sweep {
 
     private static final List<Double> WHOLE = List.of(0.0, 1.0);
 
+    private static final double HALF_TURN = Viewpoint.Near.TURN / 2;
+
     private final Viewpoint view;
     private final Segment segment;
     private final int body;
@@ -36,6 +38,7 @@ final class Sweep {
     private final double toX;
     private final double toY;
     private final double length;
+    private final boolean straight;
 
     private Sweep(Viewpoint view, Segment segment, int body, double start, double end, double low, double high) {
         this.view = view;
@@ -45,6 +48,7 @@ final class Sweep {
         this.end = end;
         this.low = low;
         this.high = high;
+        this.straight = segment instanceof Line;
         this.fromX = segment.from().x();
         this.fromY = segment.from().y();
         this.toX = segment.to().x();
@@ -87,7 +91,7 @@ final class Sweep {
      * other's line, and a segment that faces the viewpoint has it on its right.
      */
     Order against(Sweep other) {
-        if (!(segment instanceof Line) || !(other.segment instanceof Line)) {
+        if (!straight || !other.straight) {
             return Order.UNKNOWN;
         }
         Order here = sideOf(other);
@@ -137,7 +141,7 @@ final class Sweep {
             }
             double first = view.key(segment.at(start));
             double last = view.key(segment.at(end));
-            if (Math.abs(first - last) > Math.PI) {
+            if (Math.abs(first - last) > HALF_TURN) {
                 // one of them lies on the seam, and has two keys: its own is the one on the side of the stretch
                 double middle = view.key(segment.at((start + end) / 2));
                 first = beside(view, first, middle);
@@ -154,7 +158,7 @@ final class Sweep {
     private static List<Sweep> whole(Viewpoint view, Segment segment, int body) {
         double first = view.key(segment.from());
         double last = view.key(segment.to());
-        if (Math.abs(first - last) > Math.PI) {
+        if (Math.abs(first - last) > HALF_TURN) {
             // one end lies on the seam
             double middle = view.key(segment.at(0.5));
             first = beside(view, first, middle);
@@ -167,9 +171,9 @@ final class Sweep {
 
     private static double beside(Viewpoint view, double key, double middle) {
         boolean turns = view instanceof Viewpoint.Near;
-        return turns && key - middle > Math.PI
-                ? key - 2 * Math.PI
-                : turns && middle - key > Math.PI ? key + 2 * Math.PI : key;
+        return turns && key - middle > HALF_TURN
+                ? key - Viewpoint.Near.TURN
+                : turns && middle - key > HALF_TURN ? key + Viewpoint.Near.TURN : key;
     }
 
     /** Sorted t at which the run of the key may turn, 0 and 1 included. */

@@ -84,12 +84,25 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
         }
     }
 
-    /** Rays from a point; the key is the angle from straight out, 0 to a full turn, in radians. */
+    /**
+     * Rays from a point; the key tells the direction counterclockwise from straight out, 0 to {@link #TURN}: where the
+     * direction meets a square that stands on its corner, told along its sides. It grows as the angle does, a right angle
+     * being 1, and takes one division and no arc tangent.
+     */
     record Near(Point at) implements Viewpoint {
+        /** The keys of a full turn. */
+        static final double TURN = 4;
+
         @Override
         public double key(Point p) {
-            double angle = p.minus(at).angle();
-            return angle < 0 ? angle + 2 * Math.PI : angle;
+            double x = p.x() - at.x();
+            double y = p.y() - at.y();
+            double sum = Math.abs(x) + Math.abs(y);
+            if (sum <= 0) {
+                return 0;
+            }
+            double along = y / sum;
+            return x < 0 ? 2 - along : y < 0 ? TURN + along : along;
         }
 
         @Override
@@ -104,7 +117,10 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
 
         @Override
         public Line ray(double key) {
-            return new Line(at, at.plus(Point.towards(key)));
+            double rest = key - TURN * Math.floor(key / TURN);
+            double y = rest < 1 ? rest : rest < 3 ? 2 - rest : rest - TURN;
+            double x = (rest < 1 || rest > 3 ? 1 : -1) * (1 - Math.abs(y));
+            return new Line(at, at.plus(new Point(x, y).unit()));
         }
 
         @Override

@@ -18,10 +18,18 @@ public final class Visibility {
     public record Met(int body, Point at) {}
 
     private final Viewpoint view;
-    private final Fronts fronts;
+    private final List<Surface> outlines;
+    /** For each of the outlines, the stretches of it that face the viewpoint. */
+    private final List<List<Sweep>> facing;
 
-    private Visibility(Viewpoint view, Fronts fronts) {
+    private final Fronts fronts;
+    /** Which of the outlines will be asked about next, if they are asked in their order; a guess, and no more. */
+    private int next;
+
+    private Visibility(Viewpoint view, List<Surface> outlines, List<List<Sweep>> facing, Fronts fronts) {
         this.view = view;
+        this.outlines = outlines;
+        this.facing = facing;
         this.fronts = fronts;
     }
 
@@ -31,12 +39,20 @@ public final class Visibility {
      * @param outlines closed rings of true segments, wood on the left, in any order; they may touch and may cross
      */
     public static Visibility of(Viewpoint view, List<Surface> outlines) {
+        List<List<Sweep>> facing = new ArrayList<>(outlines.size());
         List<Fronts> level = new ArrayList<>();
+        Chain chain = new Chain();
         for (Surface surface : outlines) {
-            for (Sweep sweep : Sweep.facing(view, surface.segment(), surface.body())) {
-                level.add(Fronts.of(sweep));
+            List<Sweep> own = Sweep.facing(view, surface.segment(), surface.body());
+            facing.add(own);
+            for (Sweep sweep : own) {
+                if (!chain.takes(sweep)) {
+                    level.add(chain.taken());
+                    chain.takes(sweep);
+                }
             }
         }
+        level.add(chain.taken());
         while (level.size() > 1) {
             List<Fronts> next = new ArrayList<>((level.size() + 1) / 2);
             for (int i = 0; i + 1 < level.size(); i += 2) {
@@ -47,7 +63,7 @@ public final class Visibility {
             }
             level = next;
         }
-        return new Visibility(view, level.isEmpty() ? new Fronts(0) : level.get(0));
+        return new Visibility(view, List.copyOf(outlines), facing, level.get(0));
     }
 
     /** From where it is looked. */
@@ -69,65 +85,82 @@ public final class Visibility {
 
     /** The stretches of a segment that the viewpoint sees, in walking order. */
     public List<Stretch> seen(Segment target) {
-        List<Sweep> facing = Sweep.facing(view, target, NO_BODY);
-        if (facing.isEmpty()) {
+        List<Sweep> sweeps = sweeps(target);
+        if (sweeps.isEmpty()) {
             return List.of();
         }
-        List<Stretch> seen = new ArrayList<>();
-        for (Sweep sweep : facing) {
-            seen(sweep, seen);
+        List<Stretch> seen = List.of();
+        for (Sweep sweep : sweeps) {
+            seen = seen(sweep, seen);
         }
         return joined(seen);
     }
 
-    private void seen(Sweep sweep, List<Stretch> out) {
+    /** The stretches of a segment that face the viewpoint: known, where it is the next of the outlines. */
+    private List<Sweep> sweeps(Segment target) {
+        int guess = next < outlines.size() ? next : 0;
+        if (guess < outlines.size() && outlines.get(guess).segment() == target) {
+            next = guess + 1;
+            return facing.get(guess);
+        }
+        return Sweep.facing(view, target, NO_BODY);
+    }
+
+    private List<Stretch> seen(Sweep sweep, List<Stretch> before) {
+        List<Stretch> out = before;
         double at = sweep.high();
         // keys fall along the walk, so the fronts are taken from the highest down
         for (int i = fronts.lastFrom(sweep.high()); i >= 0 && at > sweep.low(); i--) {
             double high = fronts.high(i);
             if (high < at) {
-                show(sweep, Math.max(high, sweep.low()), at, out);
+                out = show(sweep, Math.max(high, sweep.low()), at, out);
                 at = Math.min(at, high);
             }
             double low = Math.max(fronts.low(i), sweep.low());
             if (low < at) {
-                inFrontOf(sweep, fronts.sweep(i), low, at, out);
+                out = inFrontOf(sweep, fronts.sweep(i), low, at, out);
                 at = low;
             }
         }
-        show(sweep, sweep.low(), at, out);
+        return show(sweep, sweep.low(), at, out);
     }
 
     /** Adds what of the sweep is not behind the front between two keys. */
-    private static void inFrontOf(Sweep sweep, Sweep front, double low, double high, List<Stretch> out) {
+    private static List<Stretch> inFrontOf(Sweep sweep, Sweep front, double low, double high, List<Stretch> before) {
         if (high - low <= Tolerance.EDGE_ON) {
-            return;
+            return before;
         }
-        switch (sweep.against(front)) {
-            case NEARER, LEVEL -> show(sweep, low, high, out);
-            case FARTHER -> {}
+        return switch (sweep == front ? Sweep.Order.LEVEL : sweep.against(front)) {
+            case NEARER, LEVEL -> show(sweep, low, high, before);
+            case FARTHER -> before;
             case UNKNOWN -> {
+                List<Stretch> out = before;
                 List<Double> cuts = Fronts.cuts(sweep, front, low, high);
                 for (int i = cuts.size() - 2; i >= 0; i--) {
                     double middle = (cuts.get(i) + cuts.get(i + 1)) / 2;
                     if (sweep.depth(middle) <= front.depth(middle) + Tolerance.BESIDE) {
-                        show(sweep, cuts.get(i), cuts.get(i + 1), out);
+                        out = show(sweep, cuts.get(i), cuts.get(i + 1), out);
                     }
                 }
+                yield out;
             }
-        }
+        };
     }
 
-    private static void show(Sweep sweep, double low, double high, List<Stretch> out) {
-        if (high - low > Tolerance.EDGE_ON) {
-            out.add(new Stretch(sweep.at(high), sweep.at(low)));
+    /** Adds a stretch; the list is made with the first, for of most segments nothing is seen. */
+    private static List<Stretch> show(Sweep sweep, double low, double high, List<Stretch> before) {
+        if (high - low <= Tolerance.EDGE_ON) {
+            return before;
         }
+        List<Stretch> out = before.isEmpty() ? new ArrayList<>(2) : before;
+        out.add(new Stretch(sweep.at(high), sweep.at(low)));
+        return out;
     }
 
     /** Neighbors that meet are one. */
     private static List<Stretch> joined(List<Stretch> stretches) {
         if (stretches.size() < 2) {
-            return List.copyOf(stretches);
+            return stretches.isEmpty() ? List.of() : List.of(stretches.get(0));
         }
         List<Stretch> joined = new ArrayList<>();
         for (Stretch next : stretches) {

@@ -50,9 +50,8 @@ class ClustersTest {
         Held pile = pile(3, 0);
         for (Cluster cluster : pile.model().clusters()) {
             String lead = pile.section().name(cluster.body(0));
-            assertThat(pile.names(pile.model().free().stream()
-                            .filter(cluster::moves)
-                            .toList()))
+            assertThat(pile.names(
+                            pile.model().free().stream().filter(cluster::moves).toList()))
                     .isEqualTo(List.of("b0", "b1", "b2").subList(Integer.parseInt(lead.substring(1)), 3));
         }
     }
@@ -65,9 +64,7 @@ class ClustersTest {
                         "name: b, section: [out 2, up 2], back: -4, bottom: 0",
                         "name: lid, section: [out 4, up 1], back: -6, bottom: 2"))
                 .free();
-        assertThat(boards.model().clusters())
-                .hasSize(1)
-                .allMatch(cluster -> cluster.size() == 3);
+        assertThat(boards.model().clusters()).hasSize(1).allMatch(cluster -> cluster.size() == 3);
     }
 
     @Test

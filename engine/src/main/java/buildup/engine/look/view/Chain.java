@@ -1,0 +1,81 @@
+package buildup.engine.look.view;
+
+/**
+ * Fronts of an outline as it is walked. Keys fall along a walk, so that the next stretch lies below all fronts so far or
+ * reaches over a few of the lowest, and only these are compared with it.
+ */
+final class Chain {
+    /** A stretch that reaches over more than this begins a chain of its own: chains are merged in the end. */
+    private static final int MOST = 8;
+
+    /** Filled from their ends down: the lowest front comes first. */
+    private double[] lows = new double[16];
+
+    private double[] highs = new double[16];
+    private Sweep[] sweeps = new Sweep[16];
+    private int first = 16;
+
+    private final Fronts lowest = new Fronts(MOST);
+    private final Fronts next = new Fronts(1);
+    private final Fronts nearer = new Fronts(2 * MOST);
+
+    /** Takes the next stretch; not one that reaches over many fronts. */
+    boolean takes(Sweep sweep) {
+        int below = first;
+        while (below < lows.length && lows[below] < sweep.high()) {
+            below++;
+        }
+        if (below - first > MOST) {
+            return false;
+        }
+        if (below == first) {
+            push(sweep, sweep.low(), sweep.high());
+            return true;
+        }
+        lowest.clear();
+        for (int i = first; i < below; i++) {
+            lowest.put(sweeps[i], lows[i], highs[i]);
+        }
+        next.only(sweep);
+        nearer.nearer(lowest, next);
+        first = below;
+        for (int i = nearer.size() - 1; i >= 0; i--) {
+            push(nearer.sweep(i), nearer.low(i), nearer.high(i));
+        }
+        return true;
+    }
+
+    private void push(Sweep sweep, double low, double high) {
+        if (first == 0) {
+            grow();
+        }
+        first--;
+        lows[first] = low;
+        highs[first] = high;
+        sweeps[first] = sweep;
+    }
+
+    private void grow() {
+        int size = lows.length;
+        double[] moreLows = new double[2 * size];
+        double[] moreHighs = new double[2 * size];
+        Sweep[] moreSweeps = new Sweep[2 * size];
+        System.arraycopy(lows, 0, moreLows, size, size);
+        System.arraycopy(highs, 0, moreHighs, size, size);
+        System.arraycopy(sweeps, 0, moreSweeps, size, size);
+        lows = moreLows;
+        highs = moreHighs;
+        sweeps = moreSweeps;
+        first = size;
+    }
+
+    /** Its fronts, the lowest first; it is empty after that. */
+    Fronts taken() {
+        Fronts fronts = new Fronts(lows.length - first);
+        for (int i = first; i < lows.length; i++) {
+            fronts.put(sweeps[i], lows[i], highs[i]);
+        }
+        first = lows.length;
+        return fronts;
+    }
+}
