@@ -1,5 +1,6 @@
 package buildup.engine.mill.quote;
 
+import buildup.shared.length.LengthUnit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -26,8 +27,8 @@ public record Offer(
      * @param each for a foot, all in
      */
     public record Ask(BigDecimal feet, BigDecimal each, BigDecimal total) {
-        static Ask of(BigDecimal feet, BigDecimal total) {
-            return new Ask(feet, total.divide(feet, 2, RoundingMode.HALF_UP), total);
+        static Ask of(BigDecimal feet, BigDecimal total, LengthUnit unit) {
+            return new Ask(feet, Price.rate(total, feet, unit), total);
         }
     }
 
@@ -59,7 +60,10 @@ public record Offer(
             reached = reached.add(total(pieces));
             BigDecimal upTo = quote.total().multiply(reached).divide(own, 2, RoundingMode.HALF_UP);
             BigDecimal feet = last.price().orElseThrow().feet();
-            lines.add(new Line(last.whole().orElse(last), Ask.of(feet, upTo.subtract(asked)), breaks(quote, pieces)));
+            lines.add(new Line(
+                    last.whole().orElse(last),
+                    Ask.of(feet, upTo.subtract(asked), quote.order().unit()),
+                    breaks(quote, pieces)));
             asked = upTo;
         }
         OrderSheet sheet = quote.order().sheet();
@@ -97,7 +101,10 @@ public record Offer(
             BigDecimal sum = pieces.stream()
                     .map(piece -> piece.breaks().get(at).total())
                     .reduce(BigDecimal.ZERO, BigDecimal::add);
-            breaks.add(Ask.of(pieces.get(0).breaks().get(at).feet(), Price.cents(sum.max(least))));
+            breaks.add(Ask.of(
+                    pieces.get(0).breaks().get(at).feet(),
+                    Price.cents(sum.max(least)),
+                    quote.order().unit()));
         }
         return breaks;
     }

@@ -5,6 +5,7 @@ import buildup.catalog.mill.Mill;
 import buildup.catalog.mill.Rates;
 import buildup.engine.mill.milling.Knife;
 import buildup.engine.mill.milling.Milled;
+import buildup.shared.length.LengthUnit;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -47,6 +48,9 @@ public record Price(
     /** Decimals of a double that computing does not blur. */
     private static final int COMPUTED = 9;
 
+    /** By definition of the international foot. */
+    private static final BigDecimal METERS_IN_A_FOOT = new BigDecimal("0.3048");
+
     private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
 
     /**
@@ -88,7 +92,7 @@ public record Price(
                 item.newKnife()
                         ? rates.knife().multiply(clean(knifeWidth(milled))).multiply(charged)
                         : BigDecimal.ZERO);
-        BigDecimal foot = work.add(specified).multiply(charged).divide(feet, CENTS, RoundingMode.HALF_UP);
+        BigDecimal foot = rate(work.add(specified).multiply(charged), feet, order.unit());
         BigDecimal total = cents(setUp.add(knife).add(foot.multiply(feet)));
         return new Price(
                 sticks,
@@ -107,7 +111,15 @@ public record Price(
                 knife,
                 foot,
                 total,
-                total.divide(feet, CENTS, RoundingMode.HALF_UP));
+                rate(total, feet, order.unit()));
+    }
+
+    /** What a foot costs, to the hundredth; in a metric order what a meter costs to the hundredth, of which a foot has its part. */
+    static BigDecimal rate(BigDecimal all, BigDecimal feet, LengthUnit unit) {
+        return unit.isMetric()
+                ? all.divide(feet.multiply(METERS_IN_A_FOOT), CENTS, RoundingMode.HALF_UP)
+                        .multiply(METERS_IN_A_FOOT)
+                : all.divide(feet, CENTS, RoundingMode.HALF_UP);
     }
 
     /** Feet delivered. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.shared.figure.FigurePrinter;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Random;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
@@ -66,6 +67,25 @@ class PriceTest {
                         "knives 285.00: 4-3/4 wide at 50.00 an inch, and 20 % on it",
                         "price 15.79 a foot: 3421.20 of wood and work, and 20 % on it, over 260.00 ft",
                         "total 4630.40: 260.00 ft at 15.79 a foot, and set-up and knives");
+    }
+
+    /** A meter's price is what a metric customer multiplies: so many meters at it are the sum, to the hundredth. */
+    @Test
+    void a_metric_order_is_priced_by_whole_hundredths_a_meter() {
+        String metric = "units: mm\n"
+                + ON_TENS.replace("example", "round")
+                        .replace("feet: 260", "meters: 79")
+                        .replace("board: 10", "board: 10 in")
+                        .replace(
+                                "[out 1, drip 1/4 x 1/4, out to 4-1/2, up 3/8, ovolo in 1, in to 1/2, cove in down 1/2]",
+                                "[out 100, up 20]");
+        Price price = Ordered.of(metric, ROUND).first().price().orElseThrow();
+        BigDecimal meter = price.foot().divide(sum("0.3048"), MathContext.DECIMAL64);
+        assertThat(meter.stripTrailingZeros().scale()).isLessThanOrEqualTo(2);
+        assertThat(price.total().subtract(price.setUp()).subtract(price.knife()))
+                .isEqualByComparingTo(meter.multiply(sum("79")));
+        assertThat(price.each().divide(sum("0.3048"), MathContext.DECIMAL64).doubleValue())
+                .isCloseTo(price.total().doubleValue() / 79, within(0.005));
     }
 
     @Test
