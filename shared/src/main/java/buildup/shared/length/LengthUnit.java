@@ -32,11 +32,6 @@ public enum LengthUnit {
         return this == MILLIMETER || this == CENTIMETER;
     }
 
-    /** A usual size, in: as it is in a trade that counts in this unit, which has a round figure of its own for it. */
-    public double usual(double inches, double millimeters) {
-        return isMetric() ? Length.millimeters(millimeters).toInches() : inches;
-    }
-
     /** The short form, as printed behind a number. */
     public String symbol() {
         return symbol;

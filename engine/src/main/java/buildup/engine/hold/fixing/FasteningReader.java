@@ -24,6 +24,9 @@ final class FasteningReader {
     /** More rows than this are not a section. */
     private static final int MOST = 500;
 
+    /** Studs and trim: common practice, no source. */
+    static final double USUAL_SPACING = 16;
+
     private static final double WIDEST_SPACING = 120;
     private static final int MOST_AT_A_PLACE = 20;
 
@@ -202,7 +205,7 @@ final class FasteningReader {
 
     private Optional<Double> spacing(Fields fields) {
         if (!fields.has("spacing")) {
-            return Optional.of(Fastening.usualSpacing(stack.unit()));
+            return Optional.of(USUAL_SPACING);
         }
         Optional<Double> spacing = fields.length("spacing").map(Length::toInches);
         if (spacing.filter(inches -> inches <= 0 || inches > WIDEST_SPACING).isPresent()) {

@@ -3,7 +3,6 @@ package buildup.engine.hold.fixing;
 import buildup.engine.hold.nail.Check;
 import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Factor;
-import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Grip;
 import buildup.engine.hold.nail.Hiding;
@@ -373,10 +372,7 @@ public final class FixingSheets {
                         "proposals.first",
                         Phrase.of(
                                         "WHERE A NAIL COULD GO, {apart} apart; each passes the checks of a nail that is given")
-                                .with(
-                                        "apart",
-                                        Figure.length(Fastening.usualSpacing(
-                                                section.stack().unit()))),
+                                .with("apart", Figure.length(FasteningReader.USUAL_SPACING)),
                         firstOfEach())
                 .name("piece", "piece", first -> section.name(first.piece()))
                 .sayingIf(

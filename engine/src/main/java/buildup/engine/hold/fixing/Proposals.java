@@ -331,7 +331,7 @@ final class Proposals {
                 Optional.of(new Rule.Level(spot.at().x(), Optional.of(Axis.OUT), mark)),
                 Optional.of(new Rule.Level(spot.at().y(), Optional.of(Axis.UP), mark)),
                 angle,
-                Fastening.usualSpacing(timber.section().stack().unit()),
+                FasteningReader.USUAL_SPACING,
                 0,
                 1,
                 Optional.empty(),

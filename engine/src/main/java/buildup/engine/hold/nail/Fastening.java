@@ -4,7 +4,6 @@ import buildup.catalog.fastener.Fastener;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Rule;
 import buildup.profiles.outline.Point;
-import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
 import java.util.Optional;
 
@@ -35,11 +34,6 @@ public record Fastening(
         Mark mark) {
     /** Inches in a foot of run. */
     private static final double FOOT = 12;
-
-    /** How far apart a row is where nothing else is said, in: 16 in, and 400 mm; studs and trim, common practice, no source. */
-    public static double usualSpacing(LengthUnit unit) {
-        return unit.usual(16, 400);
-    }
 
     /** How many there are in a foot of run. */
     public double perFoot() {
