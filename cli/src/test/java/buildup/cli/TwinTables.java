@@ -12,6 +12,9 @@ import java.util.regex.Pattern;
 
 /** Tables in inches and pounds held against the same tables in metric units. */
 public final class TwinTables {
+    /** Tables of limits, whose sizes stand on the safe side: whole millimeters, and sixteenths. */
+    private static final Pattern SAFE_SIDE = Pattern.compile("NEAR THE FIRE|KEPT CLEAR");
+
     /** Published formulas stand as they were published, and say so. */
     private static final Pattern PUBLISHED =
             Pattern.compile("(?s)FORMULAS behind the figures of nails.\\s*as published in"
@@ -68,7 +71,7 @@ public final class TwinTables {
         return Agreement.fault(
                         one.text() + (named ? behind(head) : ""),
                         other.text() + (named ? behind(otherHead) : ""),
-                        unit.equals("in") ? Bare.LENGTHS : Bare.SENTENCE)
+                        unit.equals("in") && !SAFE_SIDE.matcher(a.title()).lookingAt() ? Bare.LENGTHS : Bare.SENTENCE)
                 .map(fault -> a.title() + ", " + head + ": " + fault);
     }
 
