@@ -167,8 +167,9 @@ export async function hostile_names(open, file) {
     await pieces(async () => page, file);
 }
 
-// A free size on its slider: the figures at each place are those that the engine reported, handed in as JSON.
-export async function slider(open, file, expectedFile) {
+// A free size on its slider: the figures at each place are those that the engine reported, handed in as JSON. When the
+// stack comes in anew with another size, the slider stays where it was moved to.
+export async function slider(open, file, expectedFile, other) {
     const page = await open(file);
     const expected = JSON.parse(await readFile(expectedFile, 'utf8'));
     const curve = page.locator('.curve').first();
@@ -185,4 +186,18 @@ export async function slider(open, file, expectedFile) {
         before = Number(spot);
         await page.keyboard.press('ArrowRight');
     }
+    const written = await readFile(other, 'utf8');
+    const stacks = written.slice(written.indexOf('<article'), written.indexOf('</main>'));
+    const send = () =>
+        page.evaluate((one) => document.dispatchEvent(new CustomEvent('buildup:parts', { detail: one })), { stacks });
+    const shown = () => page.locator('.curve .at').first().innerText();
+    const last = expected.length - 1;
+    await send();
+    assert.equal(await shown(), expected[last].typed, 'it stays where it was moved to');
+    const captions = await page.locator('.curve').first().locator('figcaption').allInnerTexts();
+    expected[last].figures.forEach((words) => assert(captions.includes(words), `'${words}' is shown among ${captions}`));
+    const now = await page.locator('.curve input[type="range"]').first().evaluate((one) => one.defaultValue);
+    await page.locator('.curve input[type="range"]').first().fill(now);
+    await send();
+    assert.match(await shown(), /\(now\)$/, 'left where the size is now, it goes with it');
 }

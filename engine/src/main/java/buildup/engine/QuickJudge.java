@@ -1,5 +1,6 @@
 package buildup.engine;
 
+import buildup.engine.judge.bound.StackBounds;
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
@@ -21,6 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.atomic.LongAdder;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -32,6 +34,7 @@ final class QuickJudge implements StackJudge {
     private record Memory(Seats seats, Composer.Known known) {}
 
     private final SearchJudge whole;
+    private final Supplier<Optional<StackBounds>> bounds;
     private final StackVariants variants;
     private final List<MustRule> rules;
     private final List<WishRule> wishes;
@@ -43,10 +46,19 @@ final class QuickJudge implements StackJudge {
             ThreadLocal.withInitial(() -> new Memory(new Seats(), new Composer.Known()));
     private final LongAdder composed = new LongAdder();
 
-    /** @param fastened whether the document speaks of fastenings */
+    /**
+     * @param fastened whether the document speaks of fastenings
+     * @param bounds what is known of stacks that are not judged
+     */
     QuickJudge(
-            SearchJudge whole, StackVariants variants, List<MustRule> rules, List<WishRule> wishes, boolean fastened) {
+            SearchJudge whole,
+            StackVariants variants,
+            List<MustRule> rules,
+            List<WishRule> wishes,
+            boolean fastened,
+            Supplier<Optional<StackBounds>> bounds) {
         this.whole = whole;
+        this.bounds = bounds;
         this.variants = variants;
         this.rules = List.copyOf(rules);
         this.wishes = List.copyOf(wishes);
@@ -67,6 +79,11 @@ final class QuickJudge implements StackJudge {
     @Override
     public List<Phrase> faults(List<String> texts) {
         return whole.faults(texts);
+    }
+
+    @Override
+    public Optional<StackBounds> bounds() {
+        return bounds.get();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
+import buildup.engine.judge.bound.StackBounds;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.Musts;
 import buildup.engine.judge.must.WishRule;
@@ -224,7 +225,8 @@ public record Searched(
                     new StackVariants(document, free, catalog),
                     rules,
                     wishes,
-                    start.blocks().keys().contains("fastenings"));
+                    start.blocks().keys().contains("fastenings"),
+                    () -> StackBounds.of(document, free, catalog));
         }
 
         private Searched why(MustRule asked, List<MustRule> rules) {
@@ -256,12 +258,13 @@ public record Searched(
                                 : nothing.notices.get(0).sentence()));
                 return nothing.saying(said.sorted());
             }
-            boolean all = result.space().compareTo(BigInteger.valueOf(result.judged())) <= 0;
-            if (!all && limits.stopped().getAsBoolean()) {
-                said.add(SearchNotices.INTERRUPTED
+            boolean nothingLeft = result.nothingLeft();
+            if (!nothingLeft && limits.stopped().getAsBoolean()) {
+                said.add(SearchNotices.interrupted(
+                                result.proved() || result.bound().isPresent())
                         .with("judged", Figure.count(result.judged()))
                         .with("count", result.space().toString()));
-            } else if (!all) {
+            } else if (!nothingLeft && !result.proved()) {
                 said.add(SearchNotices.LARGE
                         .with("count", result.space().toString())
                         .with("tries", Figure.count(result.judged())));
@@ -279,7 +282,7 @@ public record Searched(
                     .ifPresent(near -> said.add(
                             near.candidate().unmet() == 0
                                     ? SearchNotices.FAULTY.notice()
-                                    : SearchNotices.noneMeets(all)
+                                    : SearchNotices.noneMeets(nothingLeft)
                                             .with("rules", SearchSheets.unmet(near))
                                             .with("judged", Figure.count(result.judged()))));
             return new Searched(

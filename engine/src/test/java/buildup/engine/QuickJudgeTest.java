@@ -19,6 +19,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
@@ -80,7 +81,8 @@ class QuickJudgeTest {
         rules.forEach(rule -> depths.add(QuickFigures.depth(rule.figure(), false)));
         assertThat(depths).contains(Depth.BOXES, Depth.CONTACTS, Depth.WALK, Depth.SIGHT, Depth.LIGHT);
         SearchJudge whole = new SearchJudge(free, catalog, rules, List.of(), SearchJudge.groups(start), List.of());
-        QuickJudge quick = new QuickJudge(whole, new StackVariants(document, free, catalog), rules, List.of(), false);
+        QuickJudge quick = new QuickJudge(
+                whole, new StackVariants(document, free, catalog), rules, List.of(), false, () -> Optional.empty());
         long count = StackSearch.count(free.sizes()).longValueExact();
         SplittableRandom random = new SplittableRandom(20);
         for (int i = 0; i < STACKS; i++) {

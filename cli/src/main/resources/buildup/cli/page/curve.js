@@ -28,5 +28,23 @@ function readyCurve(curve, say) {
         show();
         say(figures.map((figure) => figure.querySelector('figcaption').innerText).join('; '));
     });
+    slider.addEventListener('resume', show);
     show();
+}
+
+
+// The place that was chosen on an old curve of the same size; one that was left alone shows what the size is now.
+function resumeCurve(curve, old) {
+    const typed = (row) => row.querySelector('th').textContent.replace(/ \(now\)$/, '');
+    const rows = (one) => [...one.querySelectorAll('table.places tbody tr')];
+    const [slider, before] = [curve, old].map((one) => one.querySelector('input[type="range"]'));
+    if (!slider || !before || before.value === before.defaultValue) {
+        return;
+    }
+    const chosen = typed(rows(old)[before.valueAsNumber]);
+    const place = rows(curve).findIndex((row) => typed(row) === chosen);
+    if (place >= 0) {
+        slider.value = place;
+        slider.dispatchEvent(new Event('resume'));
+    }
 }

@@ -43,7 +43,8 @@ function exchange(markup) {
     }
 }
 
-// The same piece by its name, and the same number of pieces up unless the whole was shown.
+// The same piece by its name, the same number of pieces up unless the whole was shown, and each free size where it was
+// moved to.
 function resume(stack, old) {
     const last = stack.data.stages.length - 1;
     if (old.step < old.data.stages.length - 1) {
@@ -53,6 +54,13 @@ function resume(stack, old) {
     if (chosen >= 0 && chosen < stack.data.letters.length) {
         stack.choose(chosen);
     }
+    stack.all('.curve').forEach((curve) => {
+        const name = (one) => one.querySelector('h3').textContent;
+        const same = old.all('.curve').find((one) => name(one) === name(curve));
+        if (same) {
+            resumeCurve(curve, same);
+        }
+    });
 }
 
 function showChanged(markup) {

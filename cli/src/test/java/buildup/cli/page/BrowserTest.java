@@ -139,7 +139,8 @@ class BrowserTest {
             expected.add("{\"typed\": \"" + out + "\", \"figures\": [" + figures + "]}");
         }
         Path page = page("shelf", Typed.of(stack.formatted("\"between 1 and 9 by 1, now 4\"")));
-        check("slider", page, Files.writeString(folder.resolve("shelf.json"), expected.toString()));
+        Path other = page("other", Typed.of(stack.formatted("\"between 1 and 9 by 1, now 5\"")));
+        check("slider", page, Files.writeString(folder.resolve("shelf.json"), expected.toString()), other);
     }
 
     @Test

@@ -142,7 +142,9 @@ public final class SearchCommand implements Callable<Integer> {
                 seconds < 90 ? Math.max(1, Math.round(seconds)) + " seconds" : Math.round(seconds / 60) + " minutes";
         String tried = plan.all()
                 ? "all of them are tried"
-                : plan.most() + " of them are tried, those with the fewest changes and then from other starts downhill";
+                : plan.most()
+                        + " of them are tried, those with the fewest changes, then from other starts downhill, then"
+                        + " what is not ruled out";
         streams.err().print(plan.space() + " stacks: " + tried + ", in about " + time + ".\n");
         streams.err().flush();
     }

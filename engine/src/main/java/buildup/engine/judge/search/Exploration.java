@@ -34,8 +34,11 @@ final class Exploration {
     private final SearchLimits limits;
     private final Shortlist found = new Shortlist();
     private final Set<List<Integer>> seen = new HashSet<>();
-    private boolean all;
+    private Proof proof = Proof.NOTHING;
     private int rings = -1;
+
+    /** So many are tried before boxes are. */
+    private long starts;
 
     Exploration(ChoiceSpace space, Goal goal, StackJudge judge, SearchLimits limits) {
         this.space = space;
@@ -44,9 +47,9 @@ final class Exploration {
         this.limits = limits;
     }
 
-    /** Whether every stack of the space was judged. */
-    boolean all() {
-        return all;
+    /** What is known of the stacks that were not judged. */
+    Proof proof() {
+        return proof;
     }
 
     /** With how many changes every stack was judged; -1 if not even today's. */
@@ -58,15 +61,35 @@ final class Exploration {
         if (space.count().compareTo(BigInteger.valueOf(limits.tries())) <= 0) {
             everything(space.count().longValueExact());
         } else {
+            Optional<BoxWalk> known = judge.bounds().map(bounds -> new BoxWalk(space, goal, bounds, limits, found));
+            Optional<BoxWalk> boxes = known.filter(BoxWalk::isOfUse);
+            proof = Proof.NOTHING.because(known.flatMap(BoxWalk::unbounded));
+            // half of what may be tried is left for boxes, where they are of use
+            starts = boxes.isPresent() ? Math.max(1, limits.tries() / 2) : limits.tries();
             byChanges();
             downhill();
+            boxes.ifPresent(walk -> proof = walk.walked(this::judged));
         }
         return found;
     }
 
+    private void judged(int[] choices, int unmet, Shortlist into) {
+        if (seen.contains(IntStream.of(choices).boxed().toList())) {
+            return;
+        }
+        StackJudgment judged = judge.judge(space.texts(choices), unmet);
+        if (judged.dropped()) {
+            into.drop();
+        } else {
+            into.add(candidate(choices, judged));
+        }
+        limits.progress().accept(1);
+    }
+
     /** All stacks, each asked until a rule is not met; only where none meets all, which of them gives up fewest. */
     private void everything(long count) {
-        all = inChunks(count, this::meeting, found::with);
+        boolean all = inChunks(count, this::meeting, found::with);
+        proof = all ? Proof.ALL_TRIED : Proof.NOTHING;
         rings = all ? space.sizes().size() : -1;
         if (!all) {
             // whoever had enough may not have come to today's stack, which may need no change
@@ -155,9 +178,9 @@ final class Exploration {
     private void byChanges() {
         for (int changes = 0; changes <= space.sizes().size(); changes++) {
             BigInteger more = ring(changes);
-            boolean affordable = more.add(BigInteger.valueOf(found.judged()))
-                            .compareTo(BigInteger.valueOf(Math.max(1, limits.tries() / 2)))
-                    <= 0;
+            boolean affordable =
+                    more.add(BigInteger.valueOf(found.judged())).compareTo(BigInteger.valueOf(Math.max(1, starts / 2)))
+                            <= 0;
             if (!affordable || limits.stopped().getAsBoolean()) {
                 return;
             }
@@ -202,7 +225,7 @@ final class Exploration {
     private List<Candidate> judged(List<int[]> some) {
         List<int[]> fresh = some.stream()
                 .filter(choices -> seen.add(IntStream.of(choices).boxed().toList()))
-                .limit(Math.max(0, limits.tries() - found.judged()))
+                .limit(Math.max(0, starts - found.judged()))
                 .toList();
         List<Candidate> candidates = new ArrayList<>();
         for (int from = 0; from < fresh.size() && !limits.stopped().getAsBoolean(); from += 16 * CHUNK) {
@@ -227,7 +250,7 @@ final class Exploration {
                 .or(() -> found.nearest().stream().findFirst());
         int[] from = start.map(Exploration::choices).orElseGet(space::now);
         int idle = 0;
-        while (found.judged() < limits.tries() && !limits.stopped().getAsBoolean() && idle < 1000) {
+        while (found.judged() < starts && !limits.stopped().getAsBoolean() && idle < 1000) {
             long before = found.judged();
             settle(from);
             idle = found.judged() == before ? idle + 1 : 0;
@@ -240,7 +263,7 @@ final class Exploration {
     private void settle(int[] start) {
         Candidate at = candidate(start);
         boolean better = true;
-        while (better && found.judged() < limits.tries() && !limits.stopped().getAsBoolean()) {
+        while (better && found.judged() < starts && !limits.stopped().getAsBoolean()) {
             Candidate from = at;
             Optional<Candidate> next = judged(around(choices(at))).stream()
                     .filter(one -> one.judged().built())

@@ -27,14 +27,23 @@ public final class SearchNotices {
     /** More stacks than can be judged. */
     public static final Kind LARGE = Code.of("large-space", "There are more choices than a search may try.")
             .note(
-                    "The free sizes make {count} stacks; {tries} of them are tried.",
+                    "The free sizes make {count} stacks; {tries} of them are tried, and the best is not proved.",
                     "For an answer that is proved, give larger steps, or raise '--tries'.");
 
-    /** Somebody had enough. */
-    public static final Kind INTERRUPTED = Code.of("search-interrupted", "A search was interrupted before its end.")
-            .note(
-                    "The search was interrupted: {judged} of {count} stacks were tried, and nothing is proved.",
-                    "What it tells is the best so far.");
+    private static final Code SEARCH_INTERRUPTED =
+            Code.of("search-interrupted", "A search was interrupted before its end.");
+
+    private static final Kind INTERRUPTED = SEARCH_INTERRUPTED.note(
+            "The search was interrupted: {judged} of {count} stacks were tried, and nothing is proved.",
+            "What it tells is the best so far.");
+
+    private static final Kind INTERRUPTED_WITHIN = SEARCH_INTERRUPTED.note(
+            "The search was interrupted: {judged} of {count} stacks were tried.", "What it tells is the best so far.");
+
+    /** Somebody had enough: with something known of the stacks that were not tried, or nothing. */
+    public static Kind interrupted(boolean bounded) {
+        return bounded ? INTERRUPTED_WITHIN : INTERRUPTED;
+    }
 
     /** A size that only makes the space larger. */
     public static final Kind IDLE = Code.of("idle-size", "A free size changes no figure that is asked for.")

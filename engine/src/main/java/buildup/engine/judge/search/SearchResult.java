@@ -5,6 +5,7 @@ import buildup.shared.figure.Phrase;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What a search has found.
@@ -25,6 +26,7 @@ import java.util.Optional;
  * @param built of how many of these there is a stack
  * @param composed for how many of these the outlines alone did not tell what was asked
  * @param meeting how many of these meet every rule
+ * @param proof what is known of the stacks that were not tried
  * @param proved whether no other stack of the space is a better answer
  * @param smallestProved whether no other stack of the space is a smaller change
  */
@@ -44,6 +46,7 @@ public record SearchResult(
         long built,
         long composed,
         long meeting,
+        Proof proof,
         boolean proved,
         boolean smallestProved) {
     /** Copies the lists. */
@@ -51,5 +54,23 @@ public record SearchResult(
         best = List.copyOf(best);
         turning = List.copyOf(turning);
         idle = List.copyOf(idle);
+    }
+
+    /** How many were ruled out without being tried. */
+    public BigInteger ruledOut() {
+        return proof.ruledOut();
+    }
+
+    /**
+     * No stack that was not tried has a lesser {@link Candidate#score}; absent where that is not known, or where all were
+     * tried or ruled out.
+     */
+    public OptionalDouble bound() {
+        return proof.bound();
+    }
+
+    /** Whether no stack is left that may meet every rule and be a better answer. */
+    public boolean nothingLeft() {
+        return proof.nothingLeft();
     }
 }

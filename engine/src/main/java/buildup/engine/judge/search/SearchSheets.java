@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -85,6 +86,20 @@ public final class SearchSheets {
                 .json()
                 .flag("proved", "proved", sheets -> sheets.result.proved())
                 .json()
+                .words(
+                        "ruledOut",
+                        "ruled out",
+                        sheets -> sheets.result.proof().ruledOut().toString())
+                .json()
+                .amountIf("bound", "nothing is better than", SearchSheets::counted, sheets -> sheets.gap(Gap::bound))
+                .json()
+                .amountIf("gap", "gap", SearchSheets::counted, sheets -> sheets.gap(Gap::amount))
+                .json()
+                .wordsIf(
+                        "unbounded",
+                        "known only of stacks that are tried",
+                        sheets -> sheets.result.proof().unbounded())
+                .json()
                 .measure("seconds", "seconds", Quantity.COUNT, sheets -> Math.floor(seconds))
                 .json()
                 .tableOfEach(
@@ -96,6 +111,14 @@ public final class SearchSheets {
                         "turning.shop",
                         "turning.met")
                 .sheet();
+    }
+
+    private static Quantity counted(SearchSheets sheets) {
+        return Gap.of(sheets.result).map(Gap::quantity).orElse(Quantity.TIMES);
+    }
+
+    private OptionalDouble gap(ToDoubleFunction<Gap> of) {
+        return Gap.of(result).stream().mapToDouble(of).findFirst();
     }
 
     private record Named(String name, Answered answered, SearchSheets in) {}
@@ -317,10 +340,8 @@ public final class SearchSheets {
                             .with("proved", proof(result.smallestProved()))
                             .with("changes", changes(small))));
         }
-        said.add(Phrase.of("{stacks} stacks, {judged} tried, {meeting} meet every line.")
-                .with("stacks", result.space().toString())
-                .with("judged", Figure.count(result.judged()))
-                .with("meeting", Figure.count(result.meeting())));
+        said.add(tried(result));
+        said.addAll(notProved(result));
         result.fault()
                 .filter(any -> !result.best().isEmpty())
                 .ifPresent(fault -> said.add(Phrase.of(
@@ -328,6 +349,38 @@ public final class SearchSheets {
                         .with("count", Figure.count(result.faulty()))
                         .with("fault", fault)));
         return said;
+    }
+
+    private static Phrase tried(SearchResult result) {
+        Proof proof = result.proof();
+        boolean allTried = proof.ruledOut().signum() == 0;
+        String words = allTried
+                ? "{stacks} stacks, {judged} tried, {meeting} meet every line."
+                : proof.all()
+                        ? "{stacks} stacks, all tried or ruled out: {judged} tried, {meeting} of these meet every line."
+                        : "{stacks} stacks, {judged} tried, {ruled} ruled out; {meeting} of those tried meet every line.";
+        return Phrase.of(words)
+                .with("stacks", result.space().toString())
+                .with("ruled", proof.ruledOut().toString())
+                .with("judged", Figure.count(result.judged()))
+                .with("meeting", Figure.count(result.meeting()));
+    }
+
+    /** How near to the best the first answer is, or why nobody knows. */
+    private static List<Phrase> notProved(SearchResult result) {
+        if (result.proved() || result.best().isEmpty()) {
+            return List.of();
+        }
+        return Gap.of(result)
+                .map(Gap::said)
+                .or(() -> result.proof()
+                        .unbounded()
+                        .map(wish -> Phrase.of(
+                                        "How near that is to the best is not known: '{wish}' is known only of stacks"
+                                                + " that are tried.")
+                                .with("wish", wish)))
+                .map(List::of)
+                .orElse(List.of(Phrase.of("How near that is to the best is not known.")));
     }
 
     /** The answer to a question why, in one or two sentences. */
@@ -377,8 +430,8 @@ public final class SearchSheets {
     }
 
     private static Phrase none(SearchResult result, Answered near) {
-        return Phrase.of("{none} meets every line{proved}. Fewest given up: {rules}, with {changes}.")
-                .with("none", result.proved() ? "No stack" : "None of those tried")
+        return Phrase.of("{none} meets every line. Fewest given up{proved}: {rules}, with {changes}.")
+                .with("none", result.proof().nothingLeft() ? "No stack" : "None of those tried")
                 .with("proved", proof(result.proved()))
                 .with("rules", unmet(near))
                 .with("changes", near.changes().isEmpty() ? "today's sizes" : changes(near));

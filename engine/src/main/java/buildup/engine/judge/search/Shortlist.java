@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -65,6 +66,16 @@ final class Shortlist {
         other.byChange.forEach(one -> keep(byChange, one, KEPT));
         other.byUnmet.forEach(one -> keep(byUnmet, one, 1));
         return this;
+    }
+
+    /**
+     * The last that is kept of those that meet every rule, if no more are kept than that: nothing behind it is.
+     *
+     * @param byChange whether it is the last by the least change; else by what is wished
+     */
+    Optional<Candidate> lastKept(boolean byChange) {
+        TreeSet<Candidate> kept = byChange ? this.byChange : byScore;
+        return kept.size() < KEPT ? Optional.empty() : Optional.of(kept.last());
     }
 
     /** How many were judged. */

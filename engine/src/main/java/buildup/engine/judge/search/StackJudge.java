@@ -1,7 +1,9 @@
 package buildup.engine.judge.search;
 
+import buildup.engine.judge.bound.StackBounds;
 import buildup.shared.figure.Phrase;
 import java.util.List;
+import java.util.Optional;
 
 /** Tells how a stack stands to what it must meet, for any text in the place of each free size. Many threads may ask. */
 public interface StackJudge {
@@ -22,6 +24,9 @@ public interface StackJudge {
 
     /** The same as {@link #judge(List)}, the whole composed and every figure read from its sheet. */
     StackJudgment whole(List<String> texts);
+
+    /** What is known of stacks that are not judged; absent where nothing is. */
+    Optional<StackBounds> bounds();
 
     /** Of how many stacks judged so far the whole had to be composed. */
     long composed();

@@ -3,6 +3,7 @@ package buildup.engine.judge.search;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
 import buildup.engine.section.free.FreeSize;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Phrase;
 import buildup.shared.length.LengthUnit;
 import java.math.BigInteger;
@@ -90,7 +91,13 @@ public final class StackSearch {
                 ? Optional.empty()
                 : shortlist.nearest().stream().findFirst().map(this::answered);
         boolean kept = shortlist.meeting() <= Shortlist.KEPT || smallest.isPresent();
-        boolean near = smallest.isPresent() && smallest.get().candidate().changed() <= exploration.rings();
+        Proof proof = exploration.proof();
+        boolean near = smallest.isPresent()
+                && (smallest.get().candidate().changed() <= exploration.rings()
+                        || (kept && proof.leastChange(smallest.get().candidate())));
+        Optional<Answered> first = best.stream().findFirst();
+        boolean proved =
+                (kept && (proof.all() || first.map(one -> beats(proof, one)).orElse(false))) || goal.isReached(first);
         List<Turning> turning = new Turnings(space, goal.rules(), judge, unit, limits.tries()).all();
         return new SearchResult(
                 goal,
@@ -108,8 +115,18 @@ public final class StackSearch {
                 shortlist.built(),
                 composed,
                 shortlist.meeting(),
-                (exploration.all() && kept) || goal.isReached(best.stream().findFirst()),
-                (exploration.all() && kept) || near);
+                proof,
+                proved,
+                near);
+    }
+
+    /** Whether nothing that was not tried is nearer to what is wished than an answer. */
+    private boolean beats(Proof proof, Answered answered) {
+        Candidate candidate = answered.candidate();
+        return goal.wishes().isEmpty()
+                ? proof.leastChange(candidate)
+                : proof.bound().isPresent()
+                        && candidate.score() <= proof.bound().getAsDouble() + Tolerance.COINCIDENT;
     }
 
     /** The first place at which a rule is met only there, and every other rule with it. */

@@ -1,0 +1,50 @@
+package buildup.engine.judge.bound;
+
+import buildup.engine.judge.must.MustRule;
+import buildup.engine.judge.must.WishRule;
+import buildup.profiles.outline.Tolerance;
+
+/**
+ * What is known of the figures that a line leaves, for every stack of a box that has any: a line is judged by its worst
+ * figure, and a line that has none is not met.
+ *
+ * @param greatest the greatest of the figures is no less; negative infinity where that is not known
+ * @param least the least of them is no more; infinity where that is not known
+ */
+public record FigureBound(double greatest, double least) {
+    /** Nothing is known. */
+    public static final FigureBound UNKNOWN = new FigureBound(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+    /** What rounding leaves between a figure and its bound, on both sides. */
+    private static final double SLACK = 2 * Tolerance.COINCIDENT;
+
+    /** Of one figure alone. */
+    static FigureBound of(Range range) {
+        return new FigureBound(range.least(), range.most());
+    }
+
+    /** What two say of the same figures. */
+    FigureBound and(FigureBound other) {
+        return new FigureBound(Math.max(greatest, other.greatest), Math.min(least, other.least));
+    }
+
+    /** Whether no stack of the box meets a rule. */
+    public boolean missed(MustRule rule) {
+        return switch (rule.relation()) {
+            case AT_MOST, LESS -> greatest > rule.value() + SLACK;
+            case AT_LEAST, MORE -> least < rule.value() - SLACK;
+            case EQUAL ->
+                greatest > rule.value() + rule.within() + SLACK || least < rule.value() - rule.within() - SLACK;
+        };
+    }
+
+    /** No stack of the box is nearer to a wish, in the unit of its figure; negative infinity where that is not known. */
+    public double far(WishRule wish) {
+        return switch (wish.aim()) {
+            case LEAST -> greatest;
+            case MOST -> -least;
+            case NEAR -> Math.max(0, Math.max(greatest - wish.target(), wish.target() - least));
+            case LEAST_CHANGE -> 0;
+        };
+    }
+}

@@ -1,0 +1,235 @@
+package buildup.engine.judge.bound;
+
+import buildup.engine.judge.must.AskedFigure;
+import buildup.engine.look.light.Lights;
+import buildup.engine.look.light.Sunlight;
+import buildup.engine.section.stack.Axis;
+import buildup.engine.section.stack.Light;
+import buildup.profiles.outline.Motion;
+import buildup.profiles.outline.Tolerance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Bounds of how much of an upright front face lies in shadow. A ray of a distant light goes by one number, the height at
+ * which it meets the plane x = 0; a piece in front of the face darkens all rays between its outermost ones, and of a face
+ * all places whose rays these are. The face is the stretch between the pieces that lie flat on it.
+ */
+final class ShadowBounds {
+    /** A stretch or a shadow that is shorter is not reckoned with: welding may close it. */
+    private static final double SLACK = 2 * Tolerance.TOUCHING;
+
+    private final List<PlacedForms> pieces;
+    private final List<Light> lights;
+
+    ShadowBounds(List<PlacedForms> pieces, List<Light> lights) {
+        this.pieces = pieces;
+        this.lights = lights;
+    }
+
+    /** A column of the shadows; absent where nothing is known of it. */
+    Optional<Bounder> of(AskedFigure figure) {
+        Map<String, String> named = figure.named();
+        boolean share = figure.column().equals("share");
+        Optional<PlacedForms> on = pieces.stream()
+                .filter(piece -> piece.name().equals(named.get("on")))
+                .findFirst();
+        Optional<Extent> face = on.flatMap(piece -> piece.flat(Axis.OUT, true));
+        boolean member = named.get("member") == null
+                || on.flatMap(piece -> piece.member(Axis.OUT, true))
+                        .filter(name -> name.equals(named.get("member")))
+                        .isPresent();
+        if ((!share && !figure.column().equals("dark")) || face.isEmpty() || !member) {
+            return Optional.empty();
+        }
+        List<Bounder> all = new ArrayList<>();
+        for (Light light : lights) {
+            boolean asked = named.get("light") == null || named.get("light").equals(light.name());
+            if (asked && !(light instanceof Light.Lamp)) {
+                all.add(new Face(on.get(), face.get(), slope(light), share));
+            }
+        }
+        return all.isEmpty()
+                ? Optional.empty()
+                : Optional.of(box -> {
+                    FigureBound bound = FigureBound.UNKNOWN;
+                    for (Bounder one : all) {
+                        bound = bound.and(one.of(box));
+                    }
+                    return bound;
+                });
+    }
+
+    /** How far a ray falls for each inch that it comes nearer to the wall. */
+    private static double slope(Light light) {
+        Light.Distant distant = light instanceof Light.Sun sun ? Sunlight.distant(sun) : (Light.Distant) light;
+        return Math.tan(Math.toRadians(Lights.sectionAngle(distant.altitude(), distant.azimuth())));
+    }
+
+    /** What another piece does to the face. */
+    private record Other(
+            PlacedForms piece,
+            SizeSum behind,
+            SizeSum before,
+            Optional<Extent> flat,
+            SizeSum bottom,
+            SizeSum top,
+            SizeSum lowestRay,
+            SizeSum highestRay) {}
+
+    /** An upright face in a light, all heights from the foot of it. */
+    private final class Face implements Bounder {
+        private final PlacedForms piece;
+        private final SizeSum height;
+        private final boolean share;
+        private final double slope;
+        private final List<Other> others = new ArrayList<>();
+
+        Face(PlacedForms piece, Extent face, double slope, boolean share) {
+            this.piece = piece;
+            this.share = share;
+            this.slope = slope;
+            this.height = face.high().minus(face.low());
+            SizeSum line = piece.out().high();
+            SizeSum ray = face.low().minus(line.times(slope));
+            for (PlacedForms other : pieces) {
+                if (!other.name().equals(piece.name())) {
+                    others.add(new Other(
+                            other,
+                            other.out().low().minus(line),
+                            other.out().high().minus(line),
+                            other.flat(Axis.OUT, false)
+                                    .map(flat -> new Extent(
+                                            flat.low().minus(face.low()),
+                                            flat.high().minus(face.low()))),
+                            other.up().low().minus(face.low()),
+                            other.up().high().minus(face.low()),
+                            rays(other, false).minus(ray),
+                            rays(other, true).minus(ray)));
+                }
+            }
+        }
+
+        /** The lowest or highest ray that a piece darkens, by the height where it meets x = 0. */
+        private SizeSum rays(PlacedForms other, boolean highest) {
+            if (other.box()) {
+                return highest
+                        ? other.up().high().minus(other.out().low().times(slope))
+                        : other.up().low().minus(other.out().high().times(slope));
+            }
+            double turn = -Math.toDegrees(Math.atan(slope));
+            double stretch = Math.hypot(1, slope);
+            SizeSum own = other.own(reading -> {
+                var box = reading.shape().box();
+                var turned = reading.shape()
+                        .moved(Motion.shift(-box.back(), -box.bottom()))
+                        .moved(Motion.turn(turn))
+                        .box();
+                return (highest ? turned.top() : turned.bottom()) * stretch;
+            });
+            return other.up().low().minus(other.out().low().times(slope)).plus(own);
+        }
+
+        @Override
+        public FigureBound of(ChoiceBox box) {
+            if (!piece.piece().surely(box) || !(slope >= 0) || slope > 1e3) {
+                return FigureBound.UNKNOWN;
+            }
+            List<Extent> covers = new ArrayList<>();
+            List<Other> inFront = new ArrayList<>();
+            for (Other other : others) {
+                if (!other.piece.piece().maybe(box) || other.before.over(box).most() <= Tolerance.COINCIDENT) {
+                    continue;
+                }
+                Range behind = other.behind.over(box);
+                boolean beside = other.bottom.minus(height).over(box).least() > SLACK
+                        || other.top.over(box).most() < -SLACK;
+                boolean lies = behind.isZero(Tolerance.COINCIDENT)
+                        && other.piece.piece().surely(box)
+                        && other.flat.isPresent();
+                if (lies && !beside) {
+                    covers.add(other.flat.get());
+                } else if (!beside && behind.least() <= SLACK) {
+                    return FigureBound.UNKNOWN;
+                }
+                inFront.add(other);
+            }
+            return stretches(covers, inFront, box);
+        }
+
+        private FigureBound stretches(List<Extent> covers, List<Other> inFront, ChoiceBox box) {
+            FigureBound bound = FigureBound.UNKNOWN;
+            SizeSum foot = height.minus(height);
+            List<Extent> all = new ArrayList<>(covers);
+            for (int i = -1; i < all.size(); i++) {
+                for (int j = -1; j < all.size(); j++) {
+                    if (i < 0 || i != j) {
+                        SizeSum from = i < 0 ? foot : all.get(i).high();
+                        SizeSum to = j < 0 ? height : all.get(j).low();
+                        if (isStretch(from, to, all, i, j, box) && isOpen(from, to, inFront, box)) {
+                            bound = bound.and(dark(from, to, inFront, box));
+                        }
+                    }
+                }
+            }
+            return bound;
+        }
+
+        /** Whether between two ends there is a stretch in every stack of a box, and nothing lies on it. */
+        private boolean isStretch(SizeSum from, SizeSum to, List<Extent> covers, int i, int j, ChoiceBox box) {
+            boolean free = to.minus(from).over(box).least() > SLACK
+                    && from.over(box).least() >= -Tolerance.COINCIDENT
+                    && to.minus(height).over(box).most() <= Tolerance.COINCIDENT;
+            for (int k = 0; free && k < covers.size(); k++) {
+                free = k == i
+                        || k == j
+                        || covers.get(k).high().minus(from).over(box).most() <= Tolerance.COINCIDENT
+                        || covers.get(k).low().minus(to).over(box).least() >= -Tolerance.COINCIDENT;
+            }
+            return free;
+        }
+
+        /** Whether a level line leaves the stretch at one of its ends and meets nothing. */
+        private boolean isOpen(SizeSum from, SizeSum to, List<Other> inFront, ChoiceBox box) {
+            boolean above = true;
+            boolean below = true;
+            for (Other other : inFront) {
+                above = above
+                        && (other.bottom.minus(from).over(box).least() > SLACK
+                                || other.top.minus(from).over(box).most() <= Tolerance.COINCIDENT);
+                below = below
+                        && (other.top.minus(to).over(box).most() < -SLACK
+                                || other.bottom.minus(to).over(box).least() >= -Tolerance.COINCIDENT);
+            }
+            return above || below;
+        }
+
+        private FigureBound dark(SizeSum from, SizeSum to, List<Other> inFront, ChoiceBox box) {
+            Range length = to.minus(from).over(box);
+            Spans fromFoot = new Spans();
+            Spans fromHead = new Spans();
+            for (Other other : inFront) {
+                boolean surely = other.behind.over(box).least() >= -Tolerance.COINCIDENT
+                        && other.piece.piece().surely(box);
+                fromFoot.add(
+                        other.lowestRay.minus(from).over(box),
+                        other.highestRay.minus(from).over(box),
+                        surely);
+                fromHead.add(
+                        to.minus(other.highestRay).over(box),
+                        to.minus(other.lowestRay).over(box),
+                        surely);
+            }
+            double surely = Math.max(fromFoot.longest(length, share), fromHead.longest(length, share));
+            double blur = SLACK * (1 + slope);
+            double slack = share ? blur / length.least() : blur;
+            double most = Math.min(fromFoot.most(length, share), fromHead.most(length, share));
+            // only a stretch that has a shadow for certain has a row
+            return surely <= 2 * slack
+                    ? new FigureBound(0, Double.POSITIVE_INFINITY)
+                    : new FigureBound(surely - slack, most + slack);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+package buildup.engine.judge.search;
+
+import buildup.engine.judge.must.AskedFigure;
+import buildup.engine.judge.must.WishRule;
+import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * By how much an answer that is not proved to be the best may fall short of it: the figure of the one wish, or, where there
+ * are several, how far all are from it together.
+ *
+ * @param wish the one that there is; absent where there are several
+ * @param found figure of the answer, in the unit of the wish
+ * @param bound that no stack betters
+ */
+record Gap(Optional<WishRule> wish, double found, double bound) {
+    /** What is left between the best answer and its bound; absent where that is proved to be nothing, or not known. */
+    static Optional<Gap> of(SearchResult result) {
+        OptionalDouble bound = result.proof().bound();
+        if (result.proved() || bound.isEmpty() || result.best().isEmpty()) {
+            return Optional.empty();
+        }
+        double score = result.best().get(0).candidate().score();
+        List<WishRule> wishes = result.goal().wishes();
+        if (wishes.size() != 1 || wishes.get(0).figure().isEmpty()) {
+            return Optional.of(new Gap(Optional.empty(), score, bound.getAsDouble()));
+        }
+        WishRule wish = wishes.get(0);
+        double unit = (wish.aim() == WishRule.Aim.MOST ? -1 : 1)
+                * result.goal().scales().get(0)
+                / wish.weight();
+        return Optional.of(new Gap(Optional.of(wish), score * unit, bound.getAsDouble() * unit));
+    }
+
+    Quantity quantity() {
+        return wish.flatMap(WishRule::figure).map(AskedFigure::quantity).orElse(Quantity.TIMES);
+    }
+
+    double amount() {
+        return Math.abs(found - bound);
+    }
+
+    private Figure figure(double value) {
+        return Figure.of(quantity(), value).rounded(Rounding.FINE);
+    }
+
+    Phrase said() {
+        boolean near = wish.filter(one -> one.aim() == WishRule.Aim.NEAR).isPresent();
+        String words = wish.isEmpty()
+                ? "All wishes together: {found} away from the best of each, and nothing can be better than {bound} (gap {gap})."
+                : near
+                        ? "'{wish}': {found} off, and nothing can be better than {bound} off (gap {gap})."
+                        : "'{wish}': {found}, and nothing can be better than {bound} (gap {gap}).";
+        Phrase phrase = Phrase.of(words)
+                .with("found", figure(found))
+                .with("bound", figure(bound))
+                .with("gap", figure(amount()));
+        return wish.map(one -> phrase.with("wish", one.text())).orElse(phrase);
+    }
+}
