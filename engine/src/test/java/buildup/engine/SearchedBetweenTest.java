@@ -10,6 +10,8 @@ import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a search says of sizes between its choices, of spaces that it cannot go through, and of free sizes misread. */
 class SearchedBetweenTest {
@@ -70,12 +72,27 @@ class SearchedBetweenTest {
         assertThat(result.proved()).isFalse();
     }
 
-    @Test
-    void a_free_size_that_cannot_be_read_is_one_fault_and_nothing_follows_from_it() {
-        Searched searched = search(boards("between 1 and 4 by 1/4096, now 1", "2", "must: [height <= 5]"), 100);
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "between 1 and 4 by 1/4096, now 1",
+                "between 4 and 1 by 1/8",
+                "between 1 and 1 by 1/8",
+                "between 1 and 4 by 0",
+                "between 1 and 4 by nothing",
+                "between little and 4 by 1/8",
+                "between 1 and 4 by 1/8, now 9",
+                "one of [1, 2], now 3",
+                "between 1 and 4 by 1/8, now"
+            })
+    void a_free_size_that_cannot_be_read_is_one_fault_and_nothing_follows_from_it(String free) {
+        Searched searched = search(boards(free, "2", "must: [height <= 5]"), 100);
         assertThat(searched.result()).isEmpty();
         assertThat(searched.notices().stream().filter(notice -> notice.level() == Level.REFUSAL))
                 .singleElement()
-                .satisfies(notice -> assertThat(notice.code()).isEqualTo("not-a-free-size"));
+                .satisfies(notice -> {
+                    assertThat(notice.code()).isEqualTo("not-a-free-size");
+                    assertThat(notice.mark()).isPresent();
+                });
     }
 }

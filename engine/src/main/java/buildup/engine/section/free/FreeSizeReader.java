@@ -60,11 +60,7 @@ final class FreeSizeReader {
         }
         Matcher oneOf = ONE_OF.matcher(text);
         if (oneOf.matches()) {
-            List<String> choices = Stream.of(oneOf.group(1).split(","))
-                    .map(choice -> QUOTES.matcher(choice.strip()).replaceAll(""))
-                    .filter(choice -> !choice.isEmpty())
-                    .distinct()
-                    .toList();
+            List<String> choices = choices(oneOf.group(1)).distinct().toList();
             return choices.isEmpty()
                     ? refused(FreeNotices.EMPTY, place, scalar)
                     : chosen(place, scalar, choices, Optional.ofNullable(oneOf.group(2)));
@@ -86,18 +82,42 @@ final class FreeSizeReader {
         return refused(FreeNotices.NOT_UNDERSTOOD, place, scalar);
     }
 
-    /** What was refused as a free size, as what it says that it is now: so nothing follows from it. */
+    /**
+     * What was refused as a free size, as what it says that it is now, or else as the first of its values that can be read
+     * or the first of its choices: so nothing follows from it.
+     */
     Optional<FreeSize> asItIs(String place, Scalar scalar) {
-        Matcher now = NOW.matcher(scalar.text());
-        return now.matches()
-                ? Optional.of(new FreeSize(
+        String text = scalar.text().strip();
+        return now(text).or(() -> value(place, text))
+                .map(one -> new FreeSize(
                         place,
                         scalar.mark(),
-                        List.of(now.group(1).strip()),
+                        List.of(one),
                         List.of(),
                         0,
-                        new SizeSpelling(quantity(place), lengths.bareUnit(), false)))
-                : Optional.empty();
+                        new SizeSpelling(quantity(place), lengths.bareUnit(), false)));
+    }
+
+    private static Optional<String> now(String text) {
+        Matcher now = NOW.matcher(text);
+        return now.matches() ? Optional.of(now.group(1).strip()) : Optional.empty();
+    }
+
+    private Optional<String> value(String place, String text) {
+        Matcher between = BETWEEN.matcher(text);
+        Matcher oneOf = ONE_OF.matcher(text);
+        if (between.matches()) {
+            return Stream.of(between.group(1), between.group(2))
+                    .filter(end -> amount(place, end).isPresent())
+                    .findFirst();
+        }
+        return oneOf.matches() ? choices(oneOf.group(1)).findFirst() : Optional.empty();
+    }
+
+    private static Stream<String> choices(String list) {
+        return Stream.of(list.split(","))
+                .map(choice -> QUOTES.matcher(choice.strip()).replaceAll(""))
+                .filter(choice -> !choice.isEmpty());
     }
 
     private Optional<FreeSize> refused(Kind kind, String place, Scalar scalar) {
