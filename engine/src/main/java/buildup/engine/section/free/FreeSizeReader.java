@@ -88,7 +88,8 @@ final class FreeSizeReader {
      */
     Optional<FreeSize> asItIs(String place, Scalar scalar) {
         String text = scalar.text().strip();
-        return now(text).or(() -> value(place, text))
+        return now(text)
+                .or(() -> value(place, text))
                 .map(one -> new FreeSize(
                         place,
                         scalar.mark(),
