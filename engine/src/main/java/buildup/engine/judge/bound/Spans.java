@@ -23,7 +23,7 @@ final class Spans {
             if (surely ? one.surely && one.from.most() <= one.to.least() : one.from.least() <= one.to.most()) {
                 all.add(
                         surely
-                                ? new Range(one.from.most(), one.to.least())
+                                ? new Range(/* least= */ one.from.most(), /* most= */ one.to.least())
                                 : new Range(one.from.least(), one.to.most()));
             }
         }
