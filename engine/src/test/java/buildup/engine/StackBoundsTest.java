@@ -78,7 +78,8 @@ class StackBoundsTest {
         pieces.add(
                 "{ name: soffit, kind: nailer, profile: board 3/4 x width, lay: flat, back: wall, bottom: frieze.top }");
         pieces.add("{ name: fascia, profile: board 3/4 x " + some("2", "high - 3", "over + 2") + ", back: "
-                + some("soffit.face", "soffit.face", "soffit.face - lap") + ", bottom: soffit.bottom - lip"
+                + some("soffit.face", "soffit.face", "soffit.face - lap", "soffit.face - 3/4")
+                + ", bottom: soffit.bottom - lip"
                 + some("", "", ", top: soffit.top + 5/8") + " }");
         if (random.nextInt(2) > 0) {
             pieces.add(

@@ -77,6 +77,28 @@ final class RevealBounds {
         }
     }
 
+    /**
+     * How far a piece is off another on each side; where they lie in each other, an edge may belong to either.
+     *
+     * @param gaps one for each side of the box of the other
+     */
+    private record Clear(PlacedForms piece, List<SizeSum> gaps) {
+        static Clear of(PlacedForms piece, PlacedForms other) {
+            return new Clear(
+                    piece,
+                    List.of(
+                            piece.out().low().minus(other.out().high()),
+                            other.out().low().minus(piece.out().high()),
+                            piece.up().low().minus(other.up().high()),
+                            other.up().low().minus(piece.up().high())));
+        }
+
+        boolean of(ChoiceBox box) {
+            return !piece.piece().maybe(box)
+                    || gaps.stream().anyMatch(gap -> gap.over(box).least() >= -Tolerance.COINCIDENT);
+        }
+    }
+
     /** Two pieces that may lie flat against each other. */
     private final class Meeting {
         private final PlacedForms piece;
@@ -84,6 +106,7 @@ final class RevealBounds {
         private final SizeSum apart;
         private final List<SizeSum> shared;
         private final List<Run> runs = new ArrayList<>();
+        private final List<Clear> clear = new ArrayList<>();
 
         Meeting(PlacedForms piece, PlacedForms other, Axis across, boolean high, Extent mine, Extent its) {
             this.piece = piece;
@@ -94,6 +117,12 @@ final class RevealBounds {
                     its.high().minus(its.low()),
                     mine.high().minus(its.low()),
                     its.high().minus(mine.low()));
+            for (PlacedForms one : pieces) {
+                if (!one.name().equals(piece.name()) && !one.name().equals(other.name())) {
+                    clear.add(Clear.of(one, piece));
+                    clear.add(Clear.of(one, other));
+                }
+            }
             if (across == Axis.UP) {
                 SizeSum level = piece.side(across, high);
                 runs.add(new Run(mine.high().minus(its.high()), high, beside(level, its.high())));
@@ -120,6 +149,9 @@ final class RevealBounds {
                     && apart.over(box).isZero(Tolerance.COINCIDENT);
             for (SizeSum length : shared) {
                 there = there && length.over(box).least() > SLACK;
+            }
+            for (Clear one : clear) {
+                there = there && one.of(box);
             }
             FigureBound bound = FigureBound.UNKNOWN;
             if (there) {

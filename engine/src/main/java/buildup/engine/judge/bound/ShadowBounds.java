@@ -141,8 +141,12 @@ final class ShadowBounds {
             List<Extent> covers = new ArrayList<>();
             List<Other> inFront = new ArrayList<>();
             for (Other other : others) {
-                if (!other.piece.piece().maybe(box) || other.before.over(box).most() <= Tolerance.COINCIDENT) {
+                boolean behindIt = other.before.over(box).most() <= Tolerance.COINCIDENT;
+                if (!other.piece.piece().maybe(box) || (behindIt && isOff(other, box))) {
                     continue;
+                }
+                if (behindIt) {
+                    return FigureBound.UNKNOWN;
                 }
                 Range behind = other.behind.over(box);
                 boolean beside = other.bottom.minus(height).over(box).least() > SLACK
@@ -158,6 +162,13 @@ final class ShadowBounds {
                 inFront.add(other);
             }
             return stretches(covers, inFront, box);
+        }
+
+        /** Whether a piece that comes no farther out than the face is not flush with any of it, so that none of it is its own. */
+        private boolean isOff(Other other, ChoiceBox box) {
+            return other.before.over(box).most() < -SLACK
+                    || other.top.over(box).most() <= Tolerance.COINCIDENT
+                    || other.bottom.minus(height).over(box).least() >= -Tolerance.COINCIDENT;
         }
 
         private FigureBound stretches(List<Extent> covers, List<Other> inFront, ChoiceBox box) {

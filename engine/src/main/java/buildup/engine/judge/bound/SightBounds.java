@@ -151,8 +151,9 @@ final class SightBounds {
             Spans fromLow = new Spans();
             Spans fromHigh = new Spans();
             for (Blocker blocker : blockers) {
+                // what lies flush with the edge may be what is seen in its place
                 Range far = blocker.farthest.over(box);
-                if (blocker.piece.piece().maybe(box) && far.most() > Tolerance.COINCIDENT) {
+                if (blocker.piece.piece().maybe(box) && far.most() > -SLACK) {
                     if (far.most() >= before.least() - 1) {
                         return 0;
                     }
@@ -165,7 +166,8 @@ final class SightBounds {
         /** A place so far in front of the edge is seen before one that lies farther from the eye by this share of its way. */
         private void hide(Blocker blocker, Range before, Range far, ChoiceBox box, Spans fromLow, Spans fromHigh) {
             double near = Math.max(0, blocker.nearest.over(box).least());
-            Range share = new Range(near / (before.most() - near), far.most() / (before.least() - far.most()));
+            Range share =
+                    new Range(near / (before.most() - near), Math.max(0, far.most()) / (before.least() - far.most()));
             double low = least(blocker.lowFromEye.over(box).least(), share);
             double high = most(blocker.highFromEye.over(box).most(), share);
             Range fromOne = blocker.low.over(box);

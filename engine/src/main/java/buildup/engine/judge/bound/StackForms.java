@@ -15,12 +15,10 @@ import java.util.function.ToDoubleFunction;
 
 /** Places pieces by their rules for all choices at once, as the placing of one stack does. */
 final class StackForms {
-    private final List<PieceForms> pieces;
     private final Map<String, PieceForms> byName = new HashMap<>();
     private final Map<String, Optional<Extent>> found = new HashMap<>();
 
     private StackForms(List<PieceForms> pieces) {
-        this.pieces = pieces;
         pieces.forEach(piece -> byName.put(piece.name(), piece));
     }
 
