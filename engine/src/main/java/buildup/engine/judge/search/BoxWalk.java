@@ -126,6 +126,8 @@ final class BoxWalk {
     /** Judges one stack. */
     interface Judging {
         /**
+         * Judges a stack, unless it was judged before.
+         *
          * @param choices of the stack
          * @param unmet so many rules may be unmet, else it is dropped
          * @param into where it is put, unless it was judged before
