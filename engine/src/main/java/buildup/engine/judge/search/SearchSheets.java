@@ -91,9 +91,13 @@ public final class SearchSheets {
                         "ruled out",
                         sheets -> sheets.result.proof().ruledOut().toString())
                 .json()
-                .amountIf("bound", "nothing is better than", SearchSheets::counted, sheets -> sheets.gap(Gap::bound))
+                .amountIf(
+                        "bound",
+                        "nothing is better than",
+                        SearchSheets::counted,
+                        sheets -> sheets.gap(ProvedGap::bound))
                 .json()
-                .amountIf("gap", "gap", SearchSheets::counted, sheets -> sheets.gap(Gap::amount))
+                .amountIf("gap", "gap", SearchSheets::counted, sheets -> sheets.gap(ProvedGap::amount))
                 .json()
                 .wordsIf(
                         "unbounded",
@@ -114,11 +118,11 @@ public final class SearchSheets {
     }
 
     private static Quantity counted(SearchSheets sheets) {
-        return Gap.of(sheets.result).map(Gap::quantity).orElse(Quantity.TIMES);
+        return ProvedGap.of(sheets.result).map(ProvedGap::quantity).orElse(Quantity.TIMES);
     }
 
-    private OptionalDouble gap(ToDoubleFunction<Gap> of) {
-        return Gap.of(result).stream().mapToDouble(of).findFirst();
+    private OptionalDouble gap(ToDoubleFunction<ProvedGap> of) {
+        return ProvedGap.of(result).stream().mapToDouble(of).findFirst();
     }
 
     private record Named(String name, Answered answered, SearchSheets in) {}
@@ -371,8 +375,8 @@ public final class SearchSheets {
         if (result.proved() || result.best().isEmpty()) {
             return List.of();
         }
-        return Gap.of(result)
-                .map(Gap::said)
+        return ProvedGap.of(result)
+                .map(ProvedGap::said)
                 .or(() -> result.proof()
                         .unbounded()
                         .map(wish -> Phrase.of(

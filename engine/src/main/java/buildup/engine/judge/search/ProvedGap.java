@@ -18,9 +18,9 @@ import java.util.OptionalDouble;
  * @param found figure of the answer, in the unit of the wish
  * @param bound that no stack betters
  */
-record Gap(Optional<WishRule> wish, double found, double bound) {
+record ProvedGap(Optional<WishRule> wish, double found, double bound) {
     /** What is left between the best answer and its bound; absent where that is proved to be nothing, or not known. */
-    static Optional<Gap> of(SearchResult result) {
+    static Optional<ProvedGap> of(SearchResult result) {
         OptionalDouble bound = result.proof().bound();
         if (result.proved() || bound.isEmpty() || result.best().isEmpty()) {
             return Optional.empty();
@@ -28,13 +28,13 @@ record Gap(Optional<WishRule> wish, double found, double bound) {
         double score = result.best().get(0).candidate().score();
         List<WishRule> wishes = result.goal().wishes();
         if (wishes.size() != 1 || wishes.get(0).figure().isEmpty()) {
-            return Optional.of(new Gap(Optional.empty(), score, bound.getAsDouble()));
+            return Optional.of(new ProvedGap(Optional.empty(), score, bound.getAsDouble()));
         }
         WishRule wish = wishes.get(0);
         double unit = (wish.aim() == WishRule.Aim.MOST ? -1 : 1)
                 * result.goal().scales().get(0)
                 / wish.weight();
-        return Optional.of(new Gap(Optional.of(wish), score * unit, bound.getAsDouble() * unit));
+        return Optional.of(new ProvedGap(Optional.of(wish), score * unit, bound.getAsDouble() * unit));
     }
 
     Quantity quantity() {
