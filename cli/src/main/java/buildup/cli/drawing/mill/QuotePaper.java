@@ -33,8 +33,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
- * A quote on paper: who quotes to whom, every profile at full size, the prices, where to sign. Each page says which it is and
- * bears lines by which full size is checked, both ways.
+ * A quote on paper: who quotes to whom, every profile at full size, the prices, where to sign. Each page says which it is, and
+ * one that holds a profile bears lines by which full size is checked, both ways.
  *
  * @param telling what its reader is told
  * @param forCustomer whether a customer is to read it, and not the shop
@@ -188,15 +188,23 @@ public record QuotePaper(Quote quote, Telling telling, boolean forCustomer, Text
         phrases.forEach(phrase -> flow.lines(printer().print(phrase), Drafting.TEXT));
     }
 
+    private static boolean atFullSize(SceneItem item) {
+        return item instanceof Group group
+                && (group.id().startsWith(QuoteProfile.ID)
+                        || group.items().stream().anyMatch(QuotePaper::atFullSize));
+    }
+
     private Scene scene(PaperSize page, List<SceneItem> items, int at, int pages) {
         FullSize line = FullSize.of(printer().metric());
         double right = page.width() - MARGIN;
         List<SceneItem> all = new ArrayList<>();
         items.forEach(item -> all.add(item.moved(MARGIN, page.height() - MARGIN)));
-        all.add(new Group("check", line.level(measure, new Point(MARGIN, MARGIN + 0.1))));
-        Group upright = line.upright(measure);
-        all.add(upright.moved(
-                right - upright.box().face(), MARGIN + FOOT - upright.box().bottom()));
+        if (items.stream().anyMatch(QuotePaper::atFullSize)) {
+            all.add(new Group("check", line.level(measure, new Point(MARGIN, MARGIN + 0.1))));
+            Group upright = line.upright(measure);
+            all.add(upright.moved(
+                    right - upright.box().face(), MARGIN + FOOT - upright.box().bottom()));
+        }
         all.add(Label.of(
                 measure,
                 "Page " + (at + 1) + " of " + pages,

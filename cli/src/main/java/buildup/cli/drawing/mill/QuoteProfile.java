@@ -22,19 +22,29 @@ import java.util.List;
  */
 record QuoteProfile(
         int number, Quoted quoted, List<Phrase> said, double room, TextMeasure measure, FigurePrinter printer) {
+    /** What the name of its group begins with. */
+    static final String ID = "profile-";
+
     private static final double NARROWEST = 3.3;
+
+    /** Between a profile and what is said beside it. */
+    private static final double BESIDE = 0.3;
 
     Group group() {
         RunProfile run = new RunProfile(quoted.item().profile(), quoted.milled(), room, measure, printer);
         List<SceneItem> items = new ArrayList<>(run.items());
         items.addAll(caption(run, Box.around(items.stream().map(SceneItem::box).toList())));
-        return new Group("profile-" + number, items);
+        return new Group(ID + number, items);
     }
 
     private List<SceneItem> caption(RunProfile run, Box drawn) {
         List<SceneItem> items = new ArrayList<>();
-        double y = drawn.bottom() - Drafting.AIR;
-        double wide = Math.min(room, Math.max(drawn.width(), NARROWEST));
+        // beside a profile that is tall, so that it and its words take no page of their own
+        double free = room - drawn.width() - BESIDE;
+        boolean beside = drawn.height() > NARROWEST && free >= NARROWEST;
+        double left = beside ? drawn.face() + BESIDE : drawn.back();
+        double y = beside ? drawn.top() : drawn.bottom() - Drafting.AIR;
+        double wide = beside ? free : Math.min(room, Math.max(drawn.width(), NARROWEST));
         List<Phrase> all = new ArrayList<>(said);
         all.addAll(run.words());
         List<String> lines = new ArrayList<>(
@@ -42,12 +52,12 @@ record QuoteProfile(
         double size = Drafting.LETTER;
         for (String line : lines) {
             y -= 1.4 * size;
-            items.add(Label.of(measure, line, new Point(drawn.back(), y), size, Label.Anchor.START));
+            items.add(Label.of(measure, line, new Point(left, y), size, Label.Anchor.START));
         }
         for (Phrase phrase : all) {
             for (String line : Words.lines(measure, printer.print(phrase), Drafting.TEXT, wide, 6)) {
                 y -= 1.4 * Drafting.TEXT;
-                items.add(Label.of(measure, line, new Point(drawn.back(), y), Drafting.TEXT, Label.Anchor.START));
+                items.add(Label.of(measure, line, new Point(left, y), Drafting.TEXT, Label.Anchor.START));
             }
         }
         return items;

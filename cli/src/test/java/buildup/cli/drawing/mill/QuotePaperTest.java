@@ -105,7 +105,7 @@ class QuotePaperTest {
     }
 
     @Test
-    void it_takes_as_many_pages_as_it_needs_each_with_its_number_and_its_check_lines() {
+    void it_takes_as_many_pages_as_it_needs_each_with_its_number_and_with_a_profile_its_check_lines() {
         StringBuilder items = new StringBuilder();
         for (int i = 1; i <= 12; i++) {
             items.append("{ name: part ")
@@ -126,6 +126,27 @@ class QuotePaperTest {
                     .hasSize(2);
             isClear(pages.get(i));
         }
+    }
+
+    /** What is not at full size bears no line to check it by. */
+    @Test
+    void a_tall_profile_stands_beside_its_words_on_the_first_page_and_a_page_without_one_has_no_check_line() {
+        String sheet = "sheet: { mill: [A mill, 12 Weir Lane], customer: [A joiner, 2 Hill Street], terms: 30 days }\n"
+                + "units: mm\nquantities: [1 m, 10 m, 100 m, 1000 m, 10000 m]\n";
+        List<Scene> pages = pages(quote("{ name: base, profile: base-beaded 19 x 140, meters: 42 }", sheet), true);
+        assertThat(pages).hasSize(2);
+        Box profile = firstArea(pages.get(0)).box();
+        assertThat(profile.height()).isCloseTo(140 / 25.4, within(1e-9));
+        Box name = labels(pages.get(0)).stream()
+                .filter(label -> label.text().equals("1. base"))
+                .findFirst()
+                .orElseThrow()
+                .box();
+        assertThat(name.back()).isGreaterThan(profile.face());
+        assertThat(name.bottom()).isBetween(profile.bottom(), profile.top());
+        assertThat(labels(pages.get(0))).extracting(Label::text).contains("This line is 100 mm");
+        assertThat(labels(pages.get(1))).extracting(Label::text).doesNotContain("This line is 100 mm");
+        pages.forEach(QuotePaperTest::isClear);
     }
 
     @Test
