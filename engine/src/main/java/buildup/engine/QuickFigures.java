@@ -83,8 +83,8 @@ final class QuickFigures {
     private static final Map<String, Function<Coverage, Double>> OF_COVERAGE =
             Map.of("exposed", Coverage::exposed, "seen", Coverage::seen, "hiddenShare", Coverage::hiddenShare);
 
-    /** Lengths of raw wood: where a piece shows none, it is none. */
-    private static final Set<String> NONE_IS_NOTHING = Set.of("exposed", "seen");
+    /** Of raw wood and of the dark: where a piece shows none, it is none. */
+    private static final Set<String> NONE_WITHOUT_ROW = Set.of("exposed", "seen", "dark", "share");
 
     private final Composer.Staged staged;
     private final Composer.Known known;
@@ -203,7 +203,7 @@ final class QuickFigures {
                 }
             }
         }
-        if (found.isEmpty() && !eyes.isEmpty() && NONE_IS_NOTHING.contains(column)) {
+        if (found.isEmpty() && !eyes.isEmpty() && NONE_WITHOUT_ROW.contains(column)) {
             found.add(OptionalDouble.of(0));
         }
     }
@@ -226,6 +226,9 @@ final class QuickFigures {
                         .shadows(light, member -> is(section, member, named, "on"), casters)
                         .forEach(shadow -> found.add(taken(OF_SHADOW, column, shadow)));
             }
+        }
+        if (found.isEmpty() && !lights.isEmpty() && NONE_WITHOUT_ROW.contains(column)) {
+            found.add(OptionalDouble.of(0));
         }
     }
 

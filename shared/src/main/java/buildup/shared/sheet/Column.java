@@ -32,7 +32,9 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
         /** It is not set beside that of another answer: a place in a file, a letter that the order gives. */
         ALONE,
         /** Rows of one name add up, and no row means none. */
-        SUMS
+        SUMS,
+        /** No row means none. */
+        NONE_WITHOUT_ROW
     }
 
     /** Copies the set. */
@@ -75,5 +77,10 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
     /** Whether rows of one name add up, and no row means none. */
     public boolean sums() {
         return traits.contains(Trait.SUMS);
+    }
+
+    /** Whether no row means none. */
+    public boolean noneWithoutRow() {
+        return sums() || traits.contains(Trait.NONE_WITHOUT_ROW);
     }
 }

@@ -288,9 +288,9 @@ public final class Columns<T> {
         return last(column -> column.and(Trait.SUMS));
     }
 
-    /** The same if that holds: where nobody asked, no row means that nothing is known. */
-    public Columns<T> sumsIf(boolean asked) {
-        return asked ? sums() : this;
+    /** No row means none in the last column, if that holds: where nobody asked, nothing is known. */
+    public Columns<T> noneWithoutRow(boolean asked) {
+        return asked ? last(column -> column.and(Trait.NONE_WITHOUT_ROW)) : this;
     }
 
     private Columns<T> last(UnaryOperator<Column> change) {

@@ -51,6 +51,11 @@ final class KnownFigures {
         }
 
         /** Whether an absent row means none. */
+        boolean noneWithoutRow() {
+            return column.noneWithoutRow() || inner.isPresent();
+        }
+
+        /** Whether rows of one name add up. */
         boolean adds() {
             return column.sums() || inner.isPresent();
         }

@@ -100,9 +100,9 @@ public final class SightSheets {
                 .name("piece", "nailer", cover -> section.name(cover.coverage().body()))
                 .name("eye", "eye", cover -> cover.eye().name())
                 .length("exposed", "exposed", cover -> cover.coverage().exposed())
-                .sumsIf(!sights.isEmpty())
+                .noneWithoutRow(!sights.isEmpty())
                 .length("seen", "seen", cover -> cover.coverage().seen())
-                .sumsIf(!sights.isEmpty())
+                .noneWithoutRow(!sights.isEmpty())
                 .measure(
                         "hiddenShare",
                         "hidden",

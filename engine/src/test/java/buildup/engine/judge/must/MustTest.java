@@ -129,6 +129,24 @@ class MustTest {
         assertThat(met("seen of frieze = 0").figure()).isEmpty();
     }
 
+    /** Nothing stands out over the frieze: a light from above and before it lies on all of its face. */
+    @Test
+    void a_face_that_lies_wholly_in_the_light_is_dark_by_none_of_it() {
+        String lamp = "  - share of frieze.face in sun <= 50 %\nlights:\n  - { name: sun, altitude: 30, azimuth: 0 }\n";
+        Answer answer = Answer.of(
+                DocumentReader.read(
+                                "must.yaml",
+                                (STACK.replace("UNIT", "in").replace("board 1/2 in x 2 in", "board 3/8 in x 2 in")
+                                                + lamp)
+                                        .getBytes(StandardCharsets.UTF_8),
+                                new Notices())
+                        .orElseThrow(),
+                Catalog.builtIn());
+        MustResult lit = answer.known().orElseThrow().must().get(0);
+        assertThat(lit.figure()).hasValue(0);
+        assertThat(lit.met()).isTrue();
+    }
+
     @Test
     void a_member_is_named_behind_its_piece() {
         assertThat(met("length of frieze.face >= 5-1/2").met()).isTrue();
