@@ -98,7 +98,7 @@ public final class Backings {
 
     private static Notice nothingBehind(Placed placed) {
         return BackingNotices.NOTHING_BEHIND
-                .with("reach", Figure.length(REACH))
+                .with("reach", Figure.thumb(REACH))
                 .at(placed.piece().mark())
                 .of(placed.name());
     }
