@@ -2,7 +2,10 @@ package buildup.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import buildup.engine.judge.verdict.Ruling;
+import buildup.engine.judge.verdict.Topic;
 import buildup.shared.document.DocumentReader;
+import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
@@ -27,6 +30,27 @@ public final class Answered {
         Answer answer = of(yaml);
         assertThat(messages(answer, Level.REFUSAL)).isEmpty();
         return answer.known().orElseThrow();
+    }
+
+    /** The row of the verdict about a question; there has to be one. */
+    public static Ruling row(String yaml, Topic topic) {
+        return sound(yaml).verdict().rulings().stream()
+                .filter(ruling -> ruling.topic() == topic)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** What decides that row, in words. */
+    public static String because(String yaml, Topic topic) {
+        return new FigurePrinter(of(yaml).unit()).print(row(yaml, topic).because());
+    }
+
+    /** Its cure in words; empty where it has none. */
+    public static String cure(String yaml, Topic topic) {
+        return row(yaml, topic)
+                .cure()
+                .map(new FigurePrinter(of(yaml).unit())::print)
+                .orElse("");
     }
 
     /** What is said at a level, in whole sentences with the cure behind. */

@@ -2,10 +2,8 @@ package buildup.engine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import buildup.engine.judge.verdict.Ruling;
 import buildup.engine.judge.verdict.Topic;
 import buildup.shared.document.edit.Editor;
-import buildup.shared.figure.FigurePrinter;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
@@ -24,25 +22,6 @@ class FollowedCuresTest {
         return "wood: check-wood\nspace: " + space + "\npieces:\n"
                 + "  - { name: base, profile: board 3/4 x 5-1/2, back: wall, bottom: floor }\n"
                 + "plan:\n  - name: hall\n" + HALL + "      - " + String.join("\n      - ", stretches) + "\n";
-    }
-
-    private static Ruling row(String yaml, Topic topic) {
-        return Answered.sound(yaml).verdict().rulings().stream()
-                .filter(ruling -> ruling.topic() == topic)
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static String because(String yaml, Topic topic) {
-        return new FigurePrinter(Answered.of(yaml).unit())
-                .print(row(yaml, topic).because());
-    }
-
-    private static String cure(String yaml, Topic topic) {
-        return row(yaml, topic)
-                .cure()
-                .map(new FigurePrinter(Answered.of(yaml).unit())::print)
-                .orElse("");
     }
 
     private static List<Notice> problems(String yaml, String code) {
@@ -69,8 +48,8 @@ class FollowedCuresTest {
                 "{ name: small, length: 100, corner: inside 90, floor: [[0, 0], [50, 1/16], [100, 0]] }",
                 "{ name: big, length: 100, corner: inside 90, floor: [[0, 0], [50, 1/2], [100, 0]] }",
                 "{ name: middling, length: 100, floor: [[0, 0], [50, 5/16], [100, 0]] }");
-        assertThat(because(humps, Topic.FITS)).startsWith("'base' on 'big': the floor rises 1/2 into it");
-        assertThat(cure(humps, Topic.FITS)).startsWith("Raise the stack by 1/2, or scribe");
+        assertThat(Answered.because(humps, Topic.FITS)).startsWith("'base' on 'big': the floor rises 1/2 into it");
+        assertThat(Answered.cure(humps, Topic.FITS)).startsWith("Raise the stack by 1/2, or scribe");
         assertThat(problems(humps, "floor-too-high"))
                 .extracting(notice -> notice.amount().orElseThrow().amount())
                 .containsExactly(0.5, 0.3125, 0.0625);
@@ -86,7 +65,7 @@ class FollowedCuresTest {
                         + HALL
                         + "      - { name: small, length: 2500, corner: inside 90, ceiling: [[0, 100], [1200, 98], [2500, 100]] }\n"
                         + "      - { name: big, length: 2500, ceiling: [[0, 100], [1200, 85.4], [2500, 100]] }\n";
-        assertThat(cure(sags, Topic.FITS)).startsWith("Lower the stack by 15 mm ");
+        assertThat(Answered.cure(sags, Topic.FITS)).startsWith("Lower the stack by 15 mm ");
         assertThat(problems(followed(sags, "ceiling-too-low"), "ceiling-too-low"))
                 .isEmpty();
     }
@@ -97,11 +76,11 @@ class FollowedCuresTest {
                 "{ floor: 0, ceiling: 5-1/2, wall: { solid: yes } }",
                 "{ name: one, length: 100, floor: [[0, 0], [50, 1/4], [100, 0]], ceiling: [[0, 5-1/2], [50, 5-3/8], [100,"
                         + " 5-1/2]] }");
-        assertThat(cure(pinched, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
+        assertThat(Answered.cure(pinched, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
         String low = base(
                 "{ floor: 0, ceiling: 5-1/2, wall: { solid: yes } }",
                 "{ name: one, length: 100, floor: [[0, 0], [50, 1/4], [100, 0]] }");
-        assertThat(cure(low, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
+        assertThat(Answered.cure(low, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
     }
 
     @Test
@@ -115,8 +94,8 @@ class FollowedCuresTest {
                                 + "fastenings:\n"
                                 + "  - { name: bn, piece: base, use: 15 ga x 2-1/2, at: { up: 2 } }\n"
                                 + "  - { name: sn, piece: shoe, use: 18 ga x 1-1/4, at: { up: 3/8 } }\n");
-        assertThat(because(shoe, Topic.FITS)).startsWith("'shoe' on 'one': the floor rises 1/4 into it");
-        assertThat(cure(shoe, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
+        assertThat(Answered.because(shoe, Topic.FITS)).startsWith("'shoe' on 'one': the floor rises 1/4 into it");
+        assertThat(Answered.cure(shoe, Topic.FITS)).isEqualTo("Scribe its bottom to the floor.");
     }
 
     /**
@@ -135,7 +114,7 @@ class FollowedCuresTest {
                 assertThat(problems(crown, "upper-edge-not-held"))
                         .as(top + unit)
                         .hasSize(1);
-                assertThat(cure(crown, Topic.HELD))
+                assertThat(Answered.cure(crown, Topic.HELD))
                         .as(top + unit)
                         .contains("At its foot it is")
                         .endsWith("[tried]");

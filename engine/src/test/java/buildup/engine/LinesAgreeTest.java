@@ -4,11 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.judge.clearance.FireRow;
-import buildup.engine.judge.verdict.Ruling;
 import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.judge.verdict.Topic;
 import buildup.engine.room.run.Fit;
-import buildup.shared.figure.FigurePrinter;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Level;
@@ -20,25 +18,6 @@ import org.junit.jupiter.api.Test;
 
 /** No line of the answers says the contrary of another. */
 class LinesAgreeTest {
-    private static Ruling row(String yaml, Topic topic) {
-        return Answered.sound(yaml).verdict().rulings().stream()
-                .filter(ruling -> ruling.topic() == topic)
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private static String because(String yaml, Topic topic) {
-        return new FigurePrinter(Answered.of(yaml).unit())
-                .print(row(yaml, topic).because());
-    }
-
-    private static String cure(String yaml, Topic topic) {
-        return row(yaml, topic)
-                .cure()
-                .map(new FigurePrinter(Answered.of(yaml).unit())::print)
-                .orElse("");
-    }
-
     /** A rail over an apron, 1-1/2 out in all; the apron butts a casing, the rail ends as said. */
     private static String rail(String end, String casing) {
         return "wood: check-wood\nspace: { floor: -34, wall: { solid: yes } }\npieces:\n"
@@ -99,15 +78,15 @@ class LinesAgreeTest {
     void end_grain_proud_of_a_casing_is_looked_at_with_eyes_or_without() {
         for (String eyes : List.of("", "eyes: [{ name: standing, distance: 60, height: floor + 64 }]\n")) {
             String proud = eyes + rail("butt, casing: 3/4", ", casing: 3/4");
-            assertThat(row(proud, Topic.SEEN).answer()).isEqualTo(Reply.LOOK);
-            assertThat(because(proud, Topic.SEEN)).startsWith("rail: end grain 3/4 proud of the casing");
-            assertThat(cure(proud, Topic.SEEN)).isEqualTo("Return it, or thicken the casing with a backband.");
+            assertThat(Answered.row(proud, Topic.SEEN).answer()).isEqualTo(Reply.LOOK);
+            assertThat(Answered.because(proud, Topic.SEEN)).startsWith("rail: end grain 3/4 proud of the casing");
+            assertThat(Answered.cure(proud, Topic.SEEN)).isEqualTo("Return it, or thicken the casing with a backband.");
             assertThat(Answered.sound(proud.replace("butt, casing: 3/4, pieces", "return, pieces"))
                             .verdict()
                             .rulings())
                     .noneMatch(ruling -> ruling.topic() == Topic.SEEN && ruling.answer() == Reply.LOOK);
             String little = proud.replace("casing: 3/4", "casing: 1-1/8");
-            assertThat(cure(little, Topic.SEEN)).isEqualTo("Thicken the casing with a backband.");
+            assertThat(Answered.cure(little, Topic.SEEN)).isEqualTo("Thicken the casing with a backband.");
         }
     }
 
@@ -119,8 +98,9 @@ class LinesAgreeTest {
                         + "pieces:\n  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, top: ceiling - 1/8 }\n"
                         + "  - { name: crown, profile: check-crown-edged 9/16 x 3-5/8, back: frieze.face, top: touch }\n"
                         + "plan: [{ name: room, left: die, right: die, stretches: [{ name: a, length: 120 }] }]\n";
-        assertThat(row(sloped, Topic.SEEN).answer()).isEqualTo(Reply.LOOK);
-        assertThat(because(sloped, Topic.SEEN)).isEqualTo("crown: open 0.096 along its edge under the sloped ceiling");
+        assertThat(Answered.row(sloped, Topic.SEEN).answer()).isEqualTo(Reply.LOOK);
+        assertThat(Answered.because(sloped, Topic.SEEN))
+                .isEqualTo("crown: open 0.096 along its edge under the sloped ceiling");
         // a crown that stays clear of the ceiling meets nothing that could stand open
         assertThat(Answered.sound(sloped.replace("top: touch", "top: frieze.top - 1"))
                         .verdict()
@@ -144,7 +124,7 @@ class LinesAgreeTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(irc.allowed().orElseThrow()).isCloseTo(11.25 / 8, within(1e-9));
-        assertThat(because(mantel, Topic.FIRE)).contains("IRC 2018 allows 1-3/8.");
+        assertThat(Answered.because(mantel, Topic.FIRE)).contains("IRC 2018 allows 1-3/8.");
         Sheet sheet = answers.sheets().stream()
                 .filter(one -> one.key().equals("clearance"))
                 .findFirst()
