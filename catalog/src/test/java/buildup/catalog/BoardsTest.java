@@ -143,9 +143,9 @@ class BoardsTest {
         assertThat(asked.said())
                 .containsExactly(
                         "REFUSAL thickness-zero-or-negative stack.yaml:7:3 The thickness of 'board 0 x 4' is 0."
-                                + " | Give it more than nothing.",
+                                + " | Give it more than 0.",
                         "REFUSAL thickness-zero-or-negative stack.yaml:7:3 The width of 'board 3/4 x -2' is -2."
-                                + " | Give it more than nothing.",
+                                + " | Give it more than 0.",
                         "REFUSAL missing-size stack.yaml:7:3 A board needs thickness x width."
                                 + " | Write it as board 3/4 x 5-1/2.");
     }

@@ -133,7 +133,7 @@ class FastenersTest {
                                 + " 1, 1-1/8; list others under 'fasteners:' in a catalog file.");
         assertThat(said("15 ga x 60"))
                 .containsExactly(
-                        "REFUSAL not-a-size stack.yaml:7:3 No nail or screw is 60 long. | Sold: 1, 1-1/4, 1-1/2,"
+                        "REFUSAL not-a-size stack.yaml:7:3 A nail or screw cannot be 60 long. | Sold: 1, 1-1/4, 1-1/2,"
                                 + " 1-3/4, 2, 2-1/4, 2-1/2; list others under 'fasteners:' in a catalog file.");
         assertThat(said("15 ga x -2")).first().asString().contains("not-a-size");
         assertThat(said("15 ga x long")).first().asString().contains("No length is called 'long'");
@@ -183,7 +183,7 @@ class FastenersTest {
                         "REFUSAL missing-key own.yaml:7:5 'e tool' has no nose-width. | Add 'nose-width:', a length.",
                         "REFUSAL missing-key own.yaml:7:5 'e tool' has no body-width. | Add 'body-width:', a length.",
                         "REFUSAL missing-key own.yaml:7:5 'e tool' has no body-length. | Add 'body-length:', a length.",
-                        "REFUSAL unknown-name own.yaml:1:1 'd nail' is driven by 'hamer', which is no tool known. | Did you"
+                        "REFUSAL unknown-name own.yaml:1:1 'd nail' is driven by 'hamer', which is not a known tool. | Did you"
                                 + " mean hammer?");
     }
 

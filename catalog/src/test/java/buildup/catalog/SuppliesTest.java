@@ -134,7 +134,7 @@ class SuppliesTest {
                           - { name: e, waste: much }
                         """).said())
                 .containsExactly(
-                        "REFUSAL unknown-name own.yaml:2:22 'varnish' is no kind of supply. | Known here: adhesive, filler,"
+                        "REFUSAL unknown-name own.yaml:2:22 'varnish' is not a kind of supply. | Known here: adhesive, filler,"
                                 + " glue, paint, primer.",
                         "REFUSAL missing-key own.yaml:3:5 'b' has no coverage. | Add 'coverage:', as 400 ft2/gal or 10 m2/L.",
                         "REFUSAL missing-key own.yaml:3:36 'b' has no packs. | Add 'packs:', the packs in which it is sold, as"

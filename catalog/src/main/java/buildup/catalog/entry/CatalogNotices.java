@@ -9,7 +9,7 @@ import buildup.shared.notice.Kind;
 public final class CatalogNotices {
     /** A piece or a profile without thickness. */
     public static final Code THICKNESS_ZERO_OR_NEGATIVE = Code.of(
-            "thickness-zero-or-negative", "A thickness or a width is nothing or less, as given or as it comes out.");
+            "thickness-zero-or-negative", "A thickness or a width is zero or negative, as given or as it comes out.");
 
     /** A piece that no single board gives. */
     public static final Code GLUE_UP =
@@ -54,7 +54,7 @@ public final class CatalogNotices {
     public static final Kind UNKNOWN_UNIT =
             DocumentCodes.UNKNOWN_NAME.refusal("No unit is called '{name}'.", "Write in, mm, cm or ft.");
     public static final Kind UNKNOWN_TOOL =
-            DocumentCodes.UNKNOWN_NAME.refusal("'{piece}' is driven by '{tool}', which is no tool known.", "");
+            DocumentCodes.UNKNOWN_NAME.refusal("'{piece}' is driven by '{tool}', which is not a known tool.", "");
     public static final Kind NO_PROFILE = DocumentCodes.UNKNOWN_NAME.refusal("No profile is named.", "");
     public static final Kind UNKNOWN_PROFILE = DocumentCodes.UNKNOWN_NAME.refusal("No profile is called '{name}'.", "");
     public static final Kind UNKNOWN_WOOD = DocumentCodes.UNKNOWN_NAME.refusal(
@@ -82,7 +82,7 @@ public final class CatalogNotices {
     public static final Phrase EITHER = Phrase.of("{first} or {then}");
     public static final Phrase ANOTHER_LIST = Phrase.of("another list");
     public static final Kind NO_SPREAD = DocumentCodes.NOT_A_SIZE.refusal(
-            "'{name}' says no {key} that it strays, or less than none.", "Write 'thickness: 1/64, width: 1/32'.");
+            "'{name}' gives no {key}, or a negative one.", "Write 'thickness: 1/64, width: 1/32'.");
     public static final Kind UNKNOWN_CUTTER_KIND =
             DocumentCodes.UNKNOWN_NAME.refusal("No kind of cutter is called '{name}'.", "");
     public static final Kind UNKNOWN_FASTENER_KIND =
@@ -90,7 +90,7 @@ public final class CatalogNotices {
     public static final Kind UNKNOWN_GROUP = DocumentCodes.UNKNOWN_NAME.refusal(
             "No group of woods is called '{name}'.", "Write softwood, hardwood or panel.");
     public static final Kind UNKNOWN_CUT = DocumentCodes.UNKNOWN_NAME.refusal(
-            "No board is sawn '{name}'.", "Write flat or quartered; leave it out for mixed boards.");
+            "No way to saw a board is called '{name}'.", "Write flat or quartered; leave it out for mixed boards.");
 
     public static final Kind NO_NOMINAL_SIZE =
             DocumentCodes.NOT_A_LENGTH.refusal("'{text}' is not a nominal size.", "Write it as 1, 5/4 or 2.");
@@ -105,11 +105,11 @@ public final class CatalogNotices {
     public static final Kind NO_QUARTER = DocumentCodes.NOT_A_SIZE.refusal(
             "'{quarter}: {finished}' is not a quarter and what it yields.", "Write it as 8/4: 1-3/4.");
     public static final Kind LONG_NAIL =
-            DocumentCodes.NOT_A_SIZE.refusal("No nail or screw is {amount} long.", "{sold}");
+            DocumentCodes.NOT_A_SIZE.refusal("A nail or screw cannot be {amount} long.", "{sold}");
     public static final Kind FACE_OFF_ITS_STICK = DocumentCodes.NOT_A_SIZE.refusal(
             "The face does not fit a stick of {size}.", "Keep its words within the thickness and the width.");
     public static final Kind NO_STICK = DocumentCodes.NOT_A_SIZE.refusal(
-            "A stick of {size} does not hold: {fault}.", "Take a wider or a thinner one.");
+            "A stick of {size} cannot be used: {fault}.", "Take a wider or a thinner one.");
     public static final Kind TOO_MANY_SIZES = DocumentCodes.NOT_A_SIZE.refusal("{family} needs {sizes}.", "{usually}");
     public static final Kind TOO_FEW_SIZES = MISSING_SIZE.refusal("{family} needs {sizes}.", "{usually}");
     public static final Kind BOARD_SIZES =
@@ -117,7 +117,7 @@ public final class CatalogNotices {
     public static final Kind NO_NAIL_LENGTH = MISSING_SIZE.refusal("'{piece}' needs one length.", "{sold}");
     public static final Kind NOT_SOLD = UNKNOWN_LENGTH.problem("'{fastener}' is not sold {amount} long.", "{sold}");
     public static final Kind NOTHING_LEFT =
-            THICKNESS_ZERO_OR_NEGATIVE.refusal("The {which} of '{call}' is {size}.", "Give it more than nothing.");
+            THICKNESS_ZERO_OR_NEGATIVE.refusal("The {which} of '{call}' is {size}.", "Give it more than 0.");
     public static final Kind TOO_THIN = THICKNESS_ZERO_OR_NEGATIVE.refusal(
             "The {which} of '{call}' is {size}: no wood is so thin.", "Give it {least} or more.");
     public static final Kind LARGE_METRIC_MOLDING = MM_READ_AS_INCHES.problem(

@@ -24,7 +24,7 @@ import java.util.function.Predicate;
  * @param wrong said of a size that is not sound; takes {@code key} and {@code size}
  */
 public record SizeKeys(Fields fields, String name, Function<String, Notice> missing, Kind wrong, Notices notices) {
-    /** Whether a size is more than nothing and no larger than that. */
+    /** Whether a size is more than 0 and no larger than that. */
     public static Predicate<Length> upTo(Length most) {
         return length -> length.isPositive() && length.compareTo(most) <= 0;
     }

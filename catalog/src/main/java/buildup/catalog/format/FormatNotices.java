@@ -67,7 +67,7 @@ final class FormatNotices {
             "More than {most} blocks are put into the drawing.", "Keep the profile and leave out the rest.");
 
     static final Kind NO_UNIT =
-            TraceNotices.MISSING_UNIT.problem("'{text}' is no unit of length known here.", "Write in, mm, cm or ft.");
+            TraceNotices.MISSING_UNIT.problem("'{text}' is not a unit of length.", "Write in, mm, cm or ft.");
     static final Kind UNITS_DIFFER =
             TWO_UNITS.refusal("Two units are stated: {first}, and here {second}.", "Keep one of them.");
     static final Kind NO_SHOP_UNIT = DRAWING_UNIT.problem(

@@ -14,7 +14,8 @@ public final class WordNotices {
     public static final Code KERF_THROUGH =
             Code.of("kerf-through", "A groove or a cut is as deep as what it is cut into is thick.");
 
-    private static final Code UNKNOWN_WORD = Code.of("unknown-word", "A profile is drawn with a word that is none.");
+    private static final Code UNKNOWN_WORD =
+            Code.of("unknown-word", "A profile is drawn with a word that does not exist.");
     private static final Code TOO_MANY_WORDS =
             Code.of("too-many-words", "An outline is drawn with more words than any profile needs.");
 
@@ -42,7 +43,7 @@ public final class WordNotices {
     static final Kind MANY_WORDS = TOO_MANY_WORDS.refusal("{count} words in one outline.", "Say it in {most}.");
     static final Kind NO_TEXT = DocumentCodes.WRONG_SHAPE.refusal("A word is one text.", "Write it as 'cove 1/2'.");
     static final Kind NO_PROFILE_WORD = DocumentCodes.WRONG_SHAPE.refusal(
-            "'{key}:' is no profile word.", "Write words without a colon; only 'back:' has one.");
+            "'{key}:' is not a profile word.", "Write words without a colon; only 'back:' has one.");
     static final Kind NO_LIST =
             DocumentCodes.WRONG_SHAPE.refusal("'back:' holds a list of words.", "Write it as 'back: [down 1/2]'.");
     static final Kind FACE_WITH_BACK = DocumentCodes.WRONG_SHAPE.refusal("A face has no 'back:'.", "Take 'back:' out.");
@@ -53,7 +54,7 @@ public final class WordNotices {
     static final Kind MANY_SIZES =
             DocumentCodes.NOT_A_SIZE.refusal("'{word}' takes {takes}, not {count} sizes.", "Take '{more}' out.");
 
-    static final Kind NOTHING = sized("comes out at {size}.", "Give it a size of more than nothing.");
+    static final Kind NOTHING = sized("comes out at {size}.", "Give it a size of more than 0.");
     static final Kind WIDE_SCOTIA =
             sized("is {width} wide and only {height} high.", "Make it higher than wide, or say cove.");
     static final Kind NO_SPAN = sized("ends where it begins.", "Give it a height or a width.");

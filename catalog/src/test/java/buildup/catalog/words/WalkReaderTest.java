@@ -248,11 +248,11 @@ class WalkReaderTest {
         assertThat(said())
                 .containsExactly(
                         "REFUSAL not-a-size s.yaml:1:18 Word 2 (up) comes out at 0. | Give it a size of more than"
-                                + " nothing.",
+                                + " 0.",
                         "REFUSAL not-a-size s.yaml:1:24 Word 3 (fillet) comes out at -1/8. | Give it a size of more than"
-                                + " nothing.",
+                                + " 0.",
                         "REFUSAL not-a-size s.yaml:1:37 Word 4 (cove) comes out at 0. | Give it a size of more than"
-                                + " nothing.",
+                                + " 0.",
                         "REFUSAL not-a-size s.yaml:1:51 Word 5 (scotia) is 3/4 wide and only 1/2 high. | Make it higher"
                                 + " than wide, or say cove.");
     }
@@ -321,7 +321,7 @@ class WalkReaderTest {
         assertThat(maybe("[out 1, {up: 1}, [down 1], {back: {a: b}}]")).isEmpty();
         assertThat(said())
                 .containsExactly(
-                        "REFUSAL wrong-shape s.yaml:1:19 'up:' is no profile word. | Write words without a colon; only"
+                        "REFUSAL wrong-shape s.yaml:1:19 'up:' is not a profile word. | Write words without a colon; only"
                                 + " 'back:' has one.",
                         "REFUSAL wrong-shape s.yaml:1:27 A word is one text. | Write it as 'cove 1/2'.",
                         "REFUSAL wrong-shape s.yaml:1:44 'back:' holds a list of words."

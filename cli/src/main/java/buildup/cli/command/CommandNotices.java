@@ -17,8 +17,8 @@ final class CommandNotices {
     private static final Code NO_PROFILE =
             Code.of("no-profile", "What is asked for needs one profile, or another one.");
     private static final Code NO_KNIFE =
-            Code.of("no-knife", "The template of a knife is asked for where there is none.");
-    private static final Code UNKNOWN_PORT = Code.of("unknown-port", "A page should be served at a port that is none.");
+            Code.of("no-knife", "The template of a knife is asked for where there is no knife.");
+    private static final Code UNKNOWN_PORT = Code.of("unknown-port", "The port for the page does not exist.");
     private static final Code NO_SUCH_VIEW =
             Code.of("option-of-another-view", "An option is given that changes nothing in the view that is drawn.");
     private static final Code PORT_TAKEN = Code.of("port-taken", "A page should be served at a port that is taken.");
@@ -56,7 +56,7 @@ final class CommandNotices {
             "--measure '{text}' is not a size of a member.",
             "Write it as 'face height = 2-1/2', 'bottom to cove width = 1-1/4' or 'cove radius = 1/2'.");
     static final Kind NO_SIZE = DocumentCodes.NOT_A_SIZE.refusal(
-            "{option} must be more than nothing, not {text}.", "Give it a size, or leave it out.");
+            "{option} must be more than 0, not {text}.", "Give it a size, or leave it out.");
     static final Kind UNKNOWN_KIND = DocumentCodes.UNKNOWN_NAME.note("No profile of the catalog is a '{kind}'.", "");
     static final Kind UNKNOWN_STARTER = DocumentCodes.UNKNOWN_NAME.refusal("There is no '{name}' to start from.", "");
     static final Kind UNKNOWN_SCHEMA = DocumentCodes.UNKNOWN_NAME.refusal("There is no schema '{name}'.", "");

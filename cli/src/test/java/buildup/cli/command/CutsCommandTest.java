@@ -203,7 +203,7 @@ class CutsCommandTest {
     void a_stack_that_is_refused_gives_no_cuts() {
         Ran ran = cuts(RAIL + "stock: { kerf: -1/8 }\n");
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
-        assertThat(ran.err()).contains("refusal", "The kerf is -1/8. A saw takes no less than nothing.");
+        assertThat(ran.err()).contains("refusal", "The kerf is -1/8. It cannot be negative.");
         assertThat(ran.out()).isEmpty();
     }
 

@@ -126,7 +126,7 @@ class OutputFileTest {
         assertThat(write("out.bin")).isTrue();
     }
 
-    /** What stands in the part that is being written; less than nothing before there is one. */
+    /** What stands in the part that is being written; less than 0 before there is one. */
     private long written(Path out) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(".part"))

@@ -138,7 +138,7 @@ class TraceCommandTest {
         assertThat(ran.err()).isEqualTo("""
                 refusal  none.csv  'My Molding' cannot name a profile. Take small letters, digits and hyphens.
                 refusal  none.csv  --width: 3/43 is not a shop fraction (halves, quarters, 8ths, 16ths, 32nds, 64ths). Meant 3/4?
-                refusal  none.csv  --height must be more than nothing, not 0. Give it a size, or leave it out.
+                refusal  none.csv  --height must be more than 0, not 0. Give it a size, or leave it out.
                 refusal  none.csv  There is no unit 'cubit'. Take in, mm, cm or ft.
                 refusal  none.csv  There is no file none.csv. Name a CSV, SVG or DXF file.
                 """);

@@ -130,7 +130,7 @@ final class Chance {
                         random.nextInt(4) == 0
                                 ? number(inches * 25.4, 1) + " mm"
                                 : fraction(Math.round(inches * 8) * 2);
-                    // a size of something stays more than nothing
+                    // a size of something stays more than 0
                     case 2 -> number(least > 0 ? Math.ceil(inches) : Math.rint(inches), 0);
                     case 3 -> number((least > 0 ? Math.ceil(inches * 4) : Math.rint(inches * 4)) / 4, 2);
                     default -> fraction(least > 0 ? (long) Math.ceil(inches * 16) : Math.round(inches * 16));

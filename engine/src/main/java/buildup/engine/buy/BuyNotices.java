@@ -43,19 +43,19 @@ final class BuyNotices {
     static final Kind UNKNOWN_PIECE = DocumentCodes.UNKNOWN_NAME.refusal("No piece is called '{word}'.", "");
     static final Kind UNKNOWN_WORK = DocumentCodes.UNKNOWN_NAME.refusal("No kind of work is called '{name}'.", "");
     static final Kind FASTENER_MISSING = DocumentCodes.MISSING_KEY.refusal(
-            "It is not said which fastener this box holds.", "Add 'of:', as 15 ga x 2-1/2.");
+            "This box does not say which fastener it holds.", "Add 'of:', as 15 ga x 2-1/2.");
     static final Kind FASTENER_TWICE =
             DocumentCodes.SAME_NAME_TWICE.refusal("'{fastener}' is there twice.", "Write all its boxes in one.");
     static final Kind NOT_A_PRICE =
             DocumentCodes.NOT_A_PRICE.refusal("'{text}' is not a price.", "Write a plain number, as 3.20.");
     static final Kind TOO_MANY_SIZES = DocumentCodes.NOT_A_NUMBER.refusal(
-            "{count} sizes of pack are more than {most}.", "Keep those that you buy.");
+            "{count} pack sizes are listed; at most {most} are used.", "Keep those that you buy.");
     static final Kind NOT_ON_HAND =
             DocumentCodes.NOT_A_NUMBER.refusal("'{text}' is not how much lies in the shop.", "Write {example}.");
     static final Phrase A_COUNT = Phrase.of("a whole number, as 250");
     static final Phrase A_VOLUME = Phrase.of("it with its unit, as 1 qt or 500 mL");
     static final Kind TOO_MUCH_SPARE =
-            DocumentCodes.NOT_A_SHARE.refusal("{text} is too much over.", "Write up to {most}.");
+            DocumentCodes.NOT_A_SHARE.refusal("An overage of {text} is too much.", "Write up to {most}.");
 
     private BuyNotices() {}
 }

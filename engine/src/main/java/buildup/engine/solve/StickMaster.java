@@ -32,7 +32,7 @@ final class StickMaster {
     /** Pivots in a row, for each row, before the loads are looked through again. */
     private static final int PIVOTS_FOR_A_ROW = 20;
 
-    /** So much of a load, at least more than nothing. */
+    /** So much of a load, at least more than 0. */
     record Part(StickLoad load, double amount) {}
 
     /** Parts of loads that hold all pieces, and what they cost together. */

@@ -344,8 +344,8 @@ class PurchasesTest {
             delimiter = '|',
             value = {
                 "{ spare: lots } | 'lots' is not a share. Write it as 15 %.",
-                "{ spare: 200 % } | 200 % is too much over. Write up to 100 %.",
-                "{ fasteners: [{ box: 500 }] } | It is not said which fastener this box holds. Add 'of:', as 15 ga x 2-1/2.",
+                "{ spare: 200 % } | An overage of 200 % is too much. Write up to 100 %.",
+                "{ fasteners: [{ box: 500 }] } | This box does not say which fastener it holds. Add 'of:', as 15 ga x 2-1/2.",
                 "{ fasteners: [{ of: 15 ga x 2-1/2, box: many }] } | 'many' is not how many lie in a box. Write a whole"
                         + " number from 1 to 100000, as 1000.",
                 "{ fasteners: [{ of: 15 ga x 2-1/2, box: { 500: cheap } }] } | 'cheap' is not a price. Write a plain number,"
@@ -363,8 +363,8 @@ class PurchasesTest {
                 "{ paint: { on-hand: half } } | 'half' is not how much lies in the shop. Write it with its unit, as 1 qt or 500"
                         + " mL.",
                 "{ paint: { pieces: [crown] } } | No piece is called 'crown'. Known here: cap, frieze.",
-                "{ adhesive: { bead: 3, pieces: [frieze] } } | A bead of 3. Write its diameter, up to 1, as 1/4.",
-                "{ paint: { packs: [1 oz, 2 oz, 3 oz, 4 oz, 5 oz, 6 oz] } } | 6 sizes of pack are more than 5. Keep those that"
+                "{ adhesive: { bead: 3, pieces: [frieze] } } | A bead cannot be 3 thick. Write its diameter, up to 1, as 1/4.",
+                "{ paint: { packs: [1 oz, 2 oz, 3 oz, 4 oz, 5 oz, 6 oz] } } | 6 pack sizes are listed; at most 5 are used. Keep those that"
                         + " you buy."
             })
     void what_cannot_be_read_is_refused_with_a_cure(String supplies, String message) {

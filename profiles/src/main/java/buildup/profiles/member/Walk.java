@@ -238,7 +238,7 @@ public final class Walk {
 
     private static void require(double size, String what) {
         if (!(size > 0) || Double.isInfinite(size)) {
-            throw new IllegalArgumentException(what + " must be more than nothing, not " + size);
+            throw new IllegalArgumentException(what + " must be more than 0, not " + size);
         }
     }
 }

@@ -9,7 +9,7 @@ public final class DocumentCodes {
 
     /** It is no text. */
     public static final Code BINARY_FILE =
-            Code.of("binary-file", "A file that should be text holds bytes that are none, or is packed.");
+            Code.of("binary-file", "A file that should be text holds bytes that are not text, or is packed.");
 
     /** It is larger than such a file can be. */
     public static final Code FILE_TOO_LARGE =
@@ -38,12 +38,11 @@ public final class DocumentCodes {
 
     /** A length that what it is given for cannot have. */
     public static final Code NOT_A_SIZE = Code.of(
-            "not-a-size",
-            "A length can be read, but what it is given for cannot have it: nothing, negative, too large.");
+            "not-a-size", "A length can be read, but cannot be right for what it is given: zero, negative, too large.");
 
     /** No angle, or one that what it is given for cannot have. */
-    public static final Code NOT_AN_ANGLE =
-            Code.of("not-an-angle", "A text cannot be read as an angle, or what it is given for cannot have it.");
+    public static final Code NOT_AN_ANGLE = Code.of(
+            "not-an-angle", "A text cannot be read as an angle, or the angle cannot be right for what it is given.");
 
     /** No number, or one out of bounds. */
     public static final Code NOT_A_NUMBER =

@@ -16,7 +16,8 @@ public final class SizeNotices {
     private static final Code FRACTION_MISTYPED =
             Code.of("fraction-mistyped", "The denominator of a fraction stands on no tape.");
     private static final Code AMBIGUOUS = Code.of(
-            "ambiguous", "A size could be meant in two ways: whether in inches or metric is asked, else noted.");
+            "ambiguous",
+            "A size can be read in two ways. If one is in inches and one metric, it is asked; else it is noted.");
     private static final Code MIXED_MARKS =
             Code.of("mixed-marks", "A bare number behind feet has been taken as inches.");
     private static final Code TRAILING_MARK =

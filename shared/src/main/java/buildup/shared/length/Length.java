@@ -100,7 +100,7 @@ public final class Length implements Comparable<Length> {
         return new Length(inches * ratio);
     }
 
-    /** Whether it is more than nothing, by however little. */
+    /** Whether it is more than 0, by however little. */
     public boolean isPositive() {
         return inches > 0;
     }

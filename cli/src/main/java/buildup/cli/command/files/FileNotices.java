@@ -8,16 +8,16 @@ import java.util.Set;
 
 /** What is said of files that cannot be read or written. */
 public final class FileNotices {
-    /** A stack is asked for, and there is none to be had. */
-    public static final Code NO_STACK = Code.of("no-stack", "A stack is asked for, and there is none to be had.");
+    /** A command needs a stack, and none can be read. */
+    public static final Code NO_STACK = Code.of("no-stack", "A command needs a stack, and none can be read.");
 
     /** What a file is to be is not told by its name. */
     public static final Code UNKNOWN_FORMAT =
             Code.of("unknown-format", "The name of a file does not say in which format it is to be written.");
 
-    static final Code NO_CATALOG = Code.of("no-catalog", "A catalog file is named, and cannot be had.");
-    static final Code NO_ORDER = Code.of("no-order", "An order is asked for, and there is none to be had.");
-    static final Code NO_TRACING = Code.of("no-tracing", "A tracing is asked for, and there is none to be had.");
+    static final Code NO_CATALOG = Code.of("no-catalog", "A catalog file is named, and cannot be read.");
+    static final Code NO_ORDER = Code.of("no-order", "A command needs an order, and none can be read.");
+    static final Code NO_TRACING = Code.of("no-tracing", "A command needs a tracing, and none can be read.");
     private static final Code CATALOG_ELSEWHERE =
             Code.of("catalog-elsewhere", "A document names a catalog file that does not lie beside it.");
     private static final Code OUTPUT_NOT_WRITABLE =

@@ -23,7 +23,7 @@ final class FixingNotices {
     static final Kind NO_PIECE = DocumentCodes.MISSING_KEY.refusal("A fastening names no {key}.", "Add '{key}:'.");
 
     static final Kind NO_USE =
-            DocumentCodes.MISSING_KEY.refusal("A fastening says no nail or screw.", "Add 'use: 15 ga x 2'.");
+            DocumentCodes.MISSING_KEY.refusal("A fastening does not name its nail or screw.", "Add 'use: 15 ga x 2'.");
 
     static final Kind NO_SUCH_PIECE =
             DocumentCodes.UNKNOWN_NAME.refusal("No piece called '{word}' to be fastened.", "{nearest}");
@@ -49,7 +49,7 @@ final class FixingNotices {
             "A nail cannot go in {angle} off square.", "Measure from square to the face, at most {most}.");
 
     static final Kind NO_SPACING =
-            DocumentCodes.NOT_A_SIZE.refusal("A spacing of {size} along the run fastens nothing.", "Write it as 16.");
+            DocumentCodes.NOT_A_SIZE.refusal("A row cannot be spaced {size} apart.", "Write it as 16.");
 
     static final Kind NO_FIRST = DocumentCodes.NOT_A_SIZE.refusal(
             "The first of a row cannot stand {size} along the run.", "Give a length from 0 up to the spacing.");

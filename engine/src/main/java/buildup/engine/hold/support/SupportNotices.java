@@ -69,7 +69,7 @@ final class SupportNotices {
             NO_LOAD_THERE.refusal("Load '{load}': '{asked}' is not a load.", "Write 'load: 20 lb/ft' (or N/m).");
 
     static final Kind NO_LOAD =
-            NO_LOAD_THERE.refusal("Load '{load}' says no load.", "Write 'load: 20 lb/ft' (or N/m).");
+            NO_LOAD_THERE.refusal("Load '{load}' does not say how heavy it is.", "Write 'load: 20 lb/ft' (or N/m).");
 
     static final Kind LOAD_NOWHERE = StackNotices.NOT_A_PLACE.refusal(
             "Load '{load}' has no place.", "Give 'out:', its distance from the wall plane.");

@@ -25,7 +25,7 @@ final class ErrorSources {
         this.catalog = catalog;
     }
 
-    /** What strays by more than nothing, pieces in order. */
+    /** What strays by more than 0, pieces in order. */
     static List<ErrorSource> of(Section section, Catalog catalog, ErrorSettings settings) {
         ErrorSources sources = new ErrorSources(section, catalog);
         List<ErrorSource> all = new ArrayList<>();

@@ -8,16 +8,17 @@ import buildup.shared.notice.Kind;
 /** What the saw's error gives cause to say. */
 final class ToleranceNotices {
     static final Kind UNKNOWN_SHAPE = DocumentCodes.UNKNOWN_NAME.refusal(
-            "Errors are not drawn '{word}'.", "Write uniform (each as likely) or normal (most near the middle).");
+            "No spread of errors is called '{word}'.",
+            "Write uniform (each as likely) or normal (most near the middle).");
 
     static final Kind NOT_A_COUNT = DocumentCodes.NOT_A_NUMBER.refusal(
-            "'{text}' is no number for '{key}'.", "Write a whole number from 1 to {most}.");
+            "'{text}' is not a number for '{key}'.", "Write a whole number from 1 to {most}.");
 
     static final Kind NOT_A_LEAN = DocumentCodes.NOT_A_SIZE.refusal(
-            "No wall leans so.", "Write how far over what height, as 'plumb: {{ out: 1/4, over: 32 }'.");
+            "A wall cannot lean that far.", "Write how far over what height, as 'plumb: {{ out: 1/4, over: 32 }'.");
 
     static final Kind NOT_A_LEVEL = DocumentCodes.NOT_A_SIZE.refusal(
-            "A ceiling cannot stray by less than nothing.", "Write plus and minus, as 'ceiling: 1/4'.");
+            "A ceiling cannot stray by less than 0.", "Write plus and minus, as 'ceiling: 1/4'.");
 
     /** {@code limit}: a phrase; {@code chance}: share of the builds. */
     static final Kind ADDS_UP = Code.of(

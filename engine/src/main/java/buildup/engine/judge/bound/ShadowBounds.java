@@ -54,7 +54,7 @@ final class ShadowBounds {
         return all.isEmpty()
                 ? Optional.empty()
                 : Optional.of(box -> {
-                    // whatever the sizes are, a shadow takes no less than nothing and no more than the whole
+                    // whatever the sizes are, a shadow takes no less than 0 and no more than the whole
                     FigureBound bound = new FigureBound(0, share ? 1 : Double.POSITIVE_INFINITY);
                     for (Bounder one : all) {
                         bound = bound.and(one.of(box));

@@ -43,7 +43,7 @@ final class ClearanceNotices {
 
     static final Kind NO_LEG = DocumentCodes.NOT_A_SIZE.refusal(
             "'{name}' beside the opening has no width or does not stand out.",
-            "Let 'to:' be greater than 'from:', and 'out:' more than nothing.");
+            "Let 'to:' be greater than 'from:', and 'out:' more than 0.");
 
     static final Kind BESIDE_WHAT = DocumentCodes.MISSING_KEY.refusal(
             "'{name}' stands beside an opening whose sides are not given.",
@@ -104,7 +104,7 @@ final class ClearanceNotices {
             "'{name}' is kept clear nowhere.", "Give at least one of back, face, bottom and top.");
 
     static final Kind NEGATIVE_AIR = DocumentCodes.NOT_A_SIZE.refusal(
-            "The air round '{name}' is less than nothing.", "Give 'clear:' a length, or leave it out.");
+            "The air round '{name}' is less than 0.", "Give 'clear:' a length, or leave it out.");
 
     static final Kind TURNED_BOX = DocumentCodes.NOT_A_SIZE.refusal(
             "'{name}' has no inside: its face is not before its back, or its top not above its bottom.",

@@ -17,7 +17,7 @@ final class MustNotices {
             "'{figure}' cannot be narrowed down that way.", "Name what its sheet is by: see 'Figures' in the guide.");
 
     static final Kind NOT_A_VALUE = NOT_A_RULE_CODE.refusal(
-            "'{value}' is no value for '{figure}'.", "Give a value in the unit in which the figure is printed.");
+            "'{value}' is not a value for '{figure}'.", "Give a value in the unit in which the figure is printed.");
 
     static final Kind WITHIN_WITHOUT_EQUAL =
             NOT_A_RULE_CODE.refusal("'{rule}': 'within' goes with '='.", "Take 'within' out, or write '='.");
@@ -29,7 +29,7 @@ final class MustNotices {
             "Name its pieces, as 'parts: { frieze: [frieze], cornice: [bed, crown, cap] }'.");
 
     static final Kind NOT_A_WISH = NOT_A_WISH_CODE.refusal(
-            "'{wish}' is no wish.",
+            "'{wish}' is not a wish.",
             "Write 'least FIGURE', 'most FIGURE', 'FIGURE near VALUE', 'shares like ORDER' or 'least change'; 'x 2' behind it"
                     + " doubles its weight.");
 

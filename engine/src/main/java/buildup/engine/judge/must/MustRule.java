@@ -77,7 +77,7 @@ public record MustRule(String text, Mark mark, AskedFigure figure, Relation rela
                 .orElseThrow();
     }
 
-    /** How bad: what is missing, or less than nothing by what there is to spare. */
+    /** How bad: what is missing, or less than 0 by what there is to spare. */
     private static double worse(MustResult met) {
         return met.met() ? -met.spare().orElse(0) : met.missing().orElse(0);
     }

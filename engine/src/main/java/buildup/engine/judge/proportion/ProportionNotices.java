@@ -7,7 +7,7 @@ import buildup.shared.notice.Kind;
 /** What parts and proportions give cause to say. */
 final class ProportionNotices {
     private static final Code PARTS = Code.of(
-            "parts-do-not-fit", "Architrave, frieze and cornice overlap, leave out trim, or hold what is none.");
+            "parts-do-not-fit", "Architrave, frieze and cornice overlap, leave out trim, or hold what is not trim.");
 
     static final Kind NO_PARTS = PARTS.refusal(
             "No part is named.", "Name pieces under architrave, frieze or cornice, or leave 'parts:' out.");
@@ -16,7 +16,7 @@ final class ProportionNotices {
             PARTS.refusal("'{name}' is in the {first} and in the {part}.", "Leave it in one of the two.");
 
     static final Kind FRAMING =
-            PARTS.refusal("'{name}' in the {part} is framing, which is no part of the stack.", "Take it out.");
+            PARTS.refusal("'{name}' in the {part} is framing, which is not part of the trim.", "Take it out.");
 
     static final Kind LEFT_OUT =
             PARTS.refusal("The parts leave out {pieces}.", "Put it into the architrave, the frieze or the cornice.");
@@ -35,7 +35,7 @@ final class ProportionNotices {
     static final Kind NO_SUCH_ORDER = DocumentCodes.UNKNOWN_NAME.refusal("No order is called '{name}'.", "");
 
     static final Kind NO_SIZE =
-            DocumentCodes.NOT_A_SIZE.refusal("'{key}' has to be more than nothing.", "Give it a length, as 96 or 8'.");
+            DocumentCodes.NOT_A_SIZE.refusal("'{key}' has to be more than 0.", "Give it a length, as 96 or 8'.");
 
     private ProportionNotices() {}
 }

@@ -13,7 +13,8 @@ final class SightNotices {
     static final Kind EYE_IN_THE_WALL = StackNotices.IMPOSSIBLE_LIGHT_OR_EYE.problem(
             "Eye '{eye}' is behind the wall plane, at {out}.", "Give its distance out from the wall, as {distance}.");
     static final Kind NO_WAY = StackNotices.IMPOSSIBLE_LIGHT_OR_EYE.problem(
-            "Approach '{approach}' has no way.", "Give 'from:' and 'to:', each with distance and height.");
+            "Approach '{approach}' does not say from where to where.",
+            "Give 'from:' and 'to:', each with distance and height.");
 
     private static final Code RAW_WOOD = Code.of("nailer-shows", "Raw wood of a nailer is on the room side.");
     static final Kind NO_EYE =

@@ -37,7 +37,7 @@ final class QuoteNotices {
     static final Kind UNKNOWN_FINISH =
             DocumentCodes.UNKNOWN_NAME.refusal("No finish of the rates '{rates}' is called '{word}'.", "");
     static final Kind UNKNOWN_KNIFE =
-            DocumentCodes.UNKNOWN_NAME.refusal("A knife is not '{word}'.", "Write new or on-hand.");
+            DocumentCodes.UNKNOWN_NAME.refusal("No state of a knife is called '{word}'.", "Write new or on-hand.");
     static final Kind NOT_FEET = DocumentCodes.NOT_A_NUMBER.refusal(
             "'{word}' is not how much to run.",
             "Write a number of feet or meters up to 999,999, a foot at least: 'feet: 260', 'meters: 80'.");
@@ -51,7 +51,7 @@ final class QuoteNotices {
     static final Kind NO_WOOD =
             DocumentCodes.MISSING_KEY.refusal("'{piece}' has no wood.", "Add 'wood:', as 'wood: red-oak'.");
     static final Kind NO_FEET = DocumentCodes.MISSING_KEY.refusal(
-            "'{piece}' says no feet.", "Add 'feet:', how many are wanted, or 'meters:'.");
+            "'{piece}' does not say how many feet are wanted.", "Add 'feet:', how many are wanted, or 'meters:'.");
     static final Kind TWO_OUTLINES =
             OutlineCodes.NO_OUTLINE.refusal("'{piece}' has both a profile and a section.", Words.GIVE_AN_OUTLINE);
     static final Kind NEITHER_OUTLINE =
@@ -62,7 +62,7 @@ final class QuoteNotices {
     static final Phrase LOOK_AT_ITS_SIZES = Phrase.of("Look at its sizes again, and at their unit.");
 
     static final Kind NOTHING_LONG =
-            DocumentCodes.NOT_A_SIZE.refusal("'{piece}' is wanted {word} long.", "Give lengths above nothing.");
+            DocumentCodes.NOT_A_SIZE.refusal("'{piece}' is wanted {word} long.", "Give lengths above 0.");
     private static final Code LONGER_THAN_STOCK =
             Code.of("longer-than-stock", "A length is wanted that is longer than the boards of the mill.");
     static final Kind TOO_LONG = LONGER_THAN_STOCK.problem(
@@ -86,7 +86,7 @@ final class QuoteNotices {
     private static final Code NO_HALVES =
             Code.of("not-in-two", "A molding is to be run as two pieces along a cut that does not leave two.");
     static final Kind NO_CUT = NO_HALVES.refusal(
-            "'{piece}' is to be run as two pieces along '{word}', which is no cut.", Words.WRITE_A_CUT);
+            "'{piece}' is to be run as two pieces along '{word}', which is not a cut.", Words.WRITE_A_CUT);
     static final Kind NOT_TWO = NO_HALVES.refusal(
             "A cut along '{word}' does not leave two pieces of '{piece}' that can be clamped.", Words.WRITE_A_CUT);
     static final Phrase OR_IN_TWO = Phrase.of("{cure} As two pieces glued it is priced: 'in-two: {way} {at}'.");

@@ -36,7 +36,7 @@ public record Templates(OptionalDouble bearing, OptionalDouble bushing, Optional
             "'{key}' is a diameter, above 0.", "Give it as it stands on the bearing, the bushing or the bit.");
 
     private static final Kind ALONE = DocumentCodes.MISSING_KEY.refusal(
-            "A {given} without a {missing} says not where the edge of its template runs.",
+            "A {given} without a {missing} does not say where the edge of its template runs.",
             "Give both, as 'bushing: 5/8, bit: 1/4', or a 'bearing:' alone.");
     private static final Kind BIT_TOO_LARGE = DocumentCodes.NOT_A_SIZE.refusal(
             "A bit of {bit} does not go through a bushing of {bushing}.",

@@ -171,7 +171,7 @@ final class EndReader {
                 kind, plain.corner(), plain.lean(), casing, plain.room(), plain.block(), List.of(), fields.mark()));
     }
 
-    /** A length of no less than nothing; absent when it is not said or is refused. */
+    /** A length of no less than 0; absent when it is not said or is refused. */
     OptionalDouble size(Fields fields, String key) {
         Optional<Double> size = fields.length(key).map(Length::toInches);
         if (size.filter(inches -> inches < 0).isPresent()) {

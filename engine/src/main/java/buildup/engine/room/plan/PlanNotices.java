@@ -29,7 +29,7 @@ final class PlanNotices {
             "Run '{run}' closes with {stretches} of the three stretches that it takes at least.",
             "Add the others, or give it two ends.");
     static final Kind NOTHING_LONG = DocumentCodes.NOT_A_SIZE.refusal(
-            "Stretch '{stretch}' of '{run}' is {length} long.", "Give it more than nothing, or leave it out.");
+            "Stretch '{stretch}' of '{run}' is {length} long.", "Give it more than 0, or leave it out.");
 
     static final Kind OPENING_WITHOUT_PLACE = DocumentCodes.MISSING_KEY.refusal(
             "Opening '{opening}' of '{stretch}' does not say where it begins and ends.",
@@ -55,11 +55,11 @@ final class PlanNotices {
     static final Kind WHICH_CORNER =
             NOT_A_CORNER.refusal("'{word}' does not say which corner it is.", "Write 'outside 90' or 'inside 90'.");
     static final Kind STRAIGHT_ON = NOT_A_CORNER.refusal(
-            "A corner of {corner} is none: the wall runs straight on.", "Make one stretch of the two.");
-    static final Kind SHUT = NOT_A_CORNER.refusal(
-            "A corner of {corner} is none: the walls would lie on one another.", Words.MEASURE_THROUGH);
-    static final Kind WRONG_SIDE = NOT_A_CORNER.refusal(
-            "A corner of {corner} is none: it would be measured on the wrong side.", Words.MEASURE_THROUGH);
+            "{corner} is not a corner: the wall runs straight on.", "Make one stretch of the two.");
+    static final Kind SHUT =
+            NOT_A_CORNER.refusal("{corner} is not a corner: one wall would lie on the other.", Words.MEASURE_THROUGH);
+    static final Kind WRONG_SIDE =
+            NOT_A_CORNER.refusal("{corner} is not a corner: it was measured on the wrong side.", Words.MEASURE_THROUGH);
     static final Kind NO_ANGLE =
             DocumentCodes.NOT_AN_ANGLE.refusal("'{word}' is not an angle.", "Write degrees, as 38 or 22.5.");
 
@@ -91,15 +91,15 @@ final class PlanNotices {
             "On the {side} nothing is said of the pieces that are not named.",
             "Add the end of all others to the list, as 'butt'.");
     static final Kind END_WITHOUT_KIND =
-            DocumentCodes.MISSING_KEY.refusal("This end does not say what it is.", "Add 'end: return'.");
+            DocumentCodes.MISSING_KEY.refusal("This end has no kind.", "Add 'end: return'.");
     static final Kind UNKNOWN_END = DocumentCodes.UNKNOWN_NAME.refusal(
             "No end is called '{word}'.", "Write return, die, butt, block or square.");
     static final Kind UNKNOWN_SIDE = DocumentCodes.UNKNOWN_NAME.refusal(
-            "A run does not end by '{word}' beside an opening.", "Write butt, return or square.");
-    static final Kind UNKNOWN_INSIDE =
-            DocumentCodes.UNKNOWN_NAME.refusal("Inside corners are not cut by '{word}'.", "Write miter or cope.");
+            "No end beside an opening is called '{word}'.", "Write butt, return or square.");
+    static final Kind UNKNOWN_INSIDE = DocumentCodes.UNKNOWN_NAME.refusal(
+            "No way to cut an inside corner is called '{word}'.", "Write miter or cope.");
     static final Kind UNKNOWN_COPE =
-            DocumentCodes.UNKNOWN_NAME.refusal("No stick is coped '{word}'.", "Write left, right or no.");
+            DocumentCodes.UNKNOWN_NAME.refusal("No end to cope is called '{word}'.", "Write left, right or no.");
     static final Kind NO_SUCH_ENTRY = DocumentCodes.UNKNOWN_NAME.refusal(
             "No stretch called '{word}' to come in by.",
             "Name the stretch with the door, as 'entry: {{ stretch: south }'.");
@@ -118,11 +118,11 @@ final class PlanNotices {
             "A wall out of plumb says how far over what height.",
             "Write 'plumb: {{ out: {out}, over: {over} }'; a wall that falls back has a negative 'out'.");
     static final Kind LEANS_TOO_FAR = DocumentCodes.NOT_A_SIZE.refusal(
-            "A wall does not lean {out} over {over}.",
+            "A wall cannot lean {out} over {over}.",
             "Give the lean, at most a tenth, and the height over which it was measured.");
 
-    private static final Code FRAMING_WRONG =
-            Code.of("framing-wrong", "Studs or joists are said in words that are none, or cannot stand so.");
+    private static final Code FRAMING_WRONG = Code.of(
+            "framing-wrong", "Studs or joists are described in words that are not known, or cannot stand that way.");
     static final Kind NO_FRAMING = FRAMING_WRONG.refusal(
             "'{key}' does not say where they stand.",
             "Write '{key}: {{ every: {example}, first: .. }', or a list of places; for a wall of stone, 'studs: masonry'.");
@@ -134,7 +134,7 @@ final class PlanNotices {
     static final Kind FRAMING_OUT_OF_ORDER = FRAMING_WRONG.refusal(
             "The places of '{key}' do not go up: {place}.", "List them from left to right, each once, none under 0.");
     static final Kind UNKNOWN_WAY =
-            DocumentCodes.UNKNOWN_NAME.refusal("Joists do not run '{word}'.", "Write out or along.");
+            DocumentCodes.UNKNOWN_NAME.refusal("No direction of joists is called '{word}'.", "Write out or along.");
 
     private static final Code TOLD_OF_WALLS =
             Code.of("told-of-walls", "A run that goes round an opening is told of walls, which it does not meet.");
@@ -145,9 +145,9 @@ final class PlanNotices {
 
     private static final Code MEASURES_WRONG = Code.of(
             "measures-wrong",
-            "What was measured along a stretch is no list of places, is out of order, or cannot be so.");
+            "What was measured along a stretch is not a list of places, is out of order, or cannot be true.");
     static final Kind NO_PAIRS = MEASURES_WRONG.refusal(
-            "'{key}' of '{stretch}' is no list of places with what was measured there.",
+            "'{key}' of '{stretch}' is not a list of places with what was measured there.",
             "Write '{key}: [[{left}, ..], [{right}, ..]]': first how far along from the left end.");
     static final Kind MEASURED_BEYOND = MEASURES_WRONG.refusal(
             "'{key}' of '{stretch}' is measured at {along}; the stretch runs from 0 to {length}.",

@@ -9,7 +9,7 @@ import buildup.shared.notice.Kind;
 /** What the runs round the corners of a plan and coves over the blade give cause to say. */
 public final class RunNotices {
     /** A kerf that nothing cuts. */
-    public static final Code NEGATIVE_KERF = Code.of("negative-kerf", "A kerf is less than nothing.");
+    public static final Code NEGATIVE_KERF = Code.of("negative-kerf", "A kerf is less than 0.");
 
     private static final Code PLAN_OPEN =
             Code.of("plan-does-not-close", "The lengths and corners of a closed run do not lead back to its start.");
@@ -67,11 +67,11 @@ public final class RunNotices {
     static final Phrase QUOTED = Phrase.of("'{piece}'");
 
     static final Kind COVE_WITHOUT_SIZE =
-            DocumentCodes.MISSING_KEY.refusal("A cove over the blade says no {key}.", "Add '{key}:'.");
+            DocumentCodes.MISSING_KEY.refusal("A cove over the blade has no {key}.", "Add '{key}:'.");
     static final Kind COVE_OF_NOTHING = PlacingNotices.NO_THICKNESS.refusal(
-            "The {key} of a cove over the blade is {size}.", "Give it more than nothing.");
+            "The {key} of a cove over the blade is {size}.", "Give it more than 0.");
     static final Kind KERF_BELOW_NOTHING = NEGATIVE_KERF.refusal(
-            "A kerf is not {size} wide.", "Measure the cut, as {example}; 0 stands for a blade without width.");
+            "A kerf cannot be {size} wide.", "Measure the cut, as {example}; 0 stands for a blade without width.");
     private static final Code BEYOND_THE_BLADE =
             Code.of("cove-beyond-the-blade", "A cove is deeper or wider than the blade of a table saw cuts.");
     static final Kind COVE_TOO_DEEP = BEYOND_THE_BLADE.refusal(

@@ -95,7 +95,7 @@ public final class StickNotices {
             Phrase.of("Buy one so long; or leave the long ones out of 'on-hand:', and the piece is spliced.");
 
     static final Kind NEGATIVE_KERF =
-            RunNotices.NEGATIVE_KERF.refusal("The {key} is {size}.", "A saw takes no less than nothing.");
+            RunNotices.NEGATIVE_KERF.refusal("The {key} is {size}.", "It cannot be negative.");
     static final Kind NEGATIVE_TRIM = DocumentCodes.NOT_A_SIZE.refusal(
             "The {key} is {size}.", "Write what comes off each end of a stick, as {example}.");
     static final Kind NEGATIVE_OFFCUT = DocumentCodes.NOT_A_SIZE.refusal(
@@ -111,7 +111,7 @@ public final class StickNotices {
     static final Kind TRIMMED_AWAY = DocumentCodes.NOT_A_SIZE.refusal(
             "Of a stick of {size} nothing is left to cut when both ends are trimmed.", "Write its length, as 12'.");
 
-    static final Kind UNKNOWN_WORD = DocumentCodes.UNKNOWN_NAME.refusal("'{word}' is no {key}.", "");
+    static final Kind UNKNOWN_WORD = DocumentCodes.UNKNOWN_NAME.refusal("No {key} is called '{word}'.", "");
     static final Kind UNKNOWN_UNIT = DocumentCodes.UNKNOWN_NAME.refusal("Nothing is priced per '{word}'.", "");
 
     static final Kind NO_PLAIN_NUMBER =
@@ -124,9 +124,9 @@ public final class StickNotices {
             "The stock lists {kinds} kinds of stick; at most {most} are looked at.",
             "List those that this job can be cut from.");
     static final Kind STICK_OF_WHAT = DocumentCodes.MISSING_KEY.refusal(
-            "A kind of stick does not say what it is.", "Add 'of:', as 'of: 1x6' or 'of: plain-crown 3-1/4'.");
+            "A stick does not say what it is.", "Add 'of:', as 'of: 1x6' or 'of: plain-crown 3-1/4'.");
     static final Kind WHICH_WOOD = DocumentCodes.MISSING_KEY.refusal(
-            "The pieces are of several woods, and a kind of stick names none.", "Add 'wood:'.");
+            "The pieces are of several woods, and a stick names none.", "Add 'wood:'.");
     static final Kind STICK_WITHOUT_LENGTH = DocumentCodes.MISSING_KEY.refusal(
             "'{of}' has no length.", "Add 'buy:' with the lengths to be had, or 'on-hand:' with those in the shop.");
 

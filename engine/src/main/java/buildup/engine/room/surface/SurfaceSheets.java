@@ -35,7 +35,7 @@ public final class SurfaceSheets {
     private static Sheet gaps(Surfaced surfaced) {
         return Sheet.of(
                         "surfaces",
-                        "GAP ALONG CEILING, FLOOR AND WALL as measured; less than nothing is a clash",
+                        "GAP ALONG CEILING, FLOOR AND WALL as measured; less than 0 is a clash",
                         surfaced.gaps())
                 .name("run", "run", GapAlong::run)
                 .name("stretch", "stretch", GapAlong::stretch)
@@ -52,7 +52,7 @@ public final class SurfaceSheets {
                 .length("outOfLine", "best out of level by", GapAlong::outOfLine)
                 .length("leftOver", "then varies by", GapAlong::leftOver)
                 .table(
-                        "GAP ALONG CEILING, FLOOR AND WALL as measured; less than nothing is a clash",
+                        "GAP ALONG CEILING, FLOOR AND WALL as measured; less than 0 is a clash",
                         "stretch",
                         "surface",
                         "course",

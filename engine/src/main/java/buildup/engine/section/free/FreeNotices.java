@@ -9,11 +9,11 @@ final class FreeNotices {
             Code.of("not-a-free-size", "A size that is left free for a search cannot be read, or leaves no choice.");
 
     static final Kind NOT_UNDERSTOOD = NOT_A_FREE_SIZE.refusal(
-            "'{text}' leaves '{place}' free in no way that is known.",
+            "'{text}' does not say how '{place}' is free.",
             "Write 'between 3 and 5 by 1/8, now 3-1/2' or 'one of [1x4, 1x6], now 1x4', in quotes inside brackets.");
 
     static final Kind NO_VALUE = NOT_A_FREE_SIZE.refusal(
-            "'{value}' in '{text}' is no size.",
+            "'{value}' in '{text}' is not a size.",
             "Write a size, as 3-1/2, or a number; an hour as a number too, as 9.5.");
 
     static final Kind EMPTY = NOT_A_FREE_SIZE.refusal(
@@ -26,7 +26,7 @@ final class FreeNotices {
             "'{text}' has more than {most} steps.", "Give a larger step: a rule has 16 to the inch.");
 
     static final Kind NOW_OUTSIDE = NOT_A_FREE_SIZE.refusal(
-            "What '{place}' is now, {now}, is none of its choices.", "Give one of them behind 'now'.");
+            "What '{place}' is now, {now}, is not one of its choices.", "Give one of them behind 'now'.");
 
     static final Kind NO_FAMILY = NOT_A_FREE_SIZE.refusal(
             "The catalog holds no shape '{name}' with usual sizes.", "Name one that 'profile' lists.");

@@ -42,7 +42,7 @@ public final class StackNotices {
                     "'{piece}' cannot stray by {spread} in its {side}, which is {size}.",
                     "Give plus and minus, as 'spread: 1/32' (in millimeters 0.8).");
     static final Kind UNKNOWN_CUT = DocumentCodes.UNKNOWN_NAME.refusal(
-            "No board is sawn '{word}'.", "Write flat or quartered; leave it out for mixed boards.");
+            "No way to saw a board is called '{word}'.", "Write flat or quartered; leave it out for mixed boards.");
     static final Kind UNKNOWN_UNIT =
             DocumentCodes.UNKNOWN_NAME.refusal("No unit is called '{word}'.", "Write in, ft, mm or cm.");
     static final Kind NOTHING_TO_BE_FIXED_TO =
@@ -50,7 +50,8 @@ public final class StackNotices {
     static final Kind NO_SUCH_LANDMARK = DocumentCodes.UNKNOWN_NAME.refusal(
             "This space has no {landmark}.", "Give 'space: {{ {landmark}: HEIGHT }'.");
     static final Kind UNKNOWN_FLIP = DocumentCodes.UNKNOWN_NAME.refusal(
-            "'{piece}': a piece is not flipped '{word}'.", "Write over (upside down) or ends (back becomes face).");
+            "'{piece}': no way to flip a piece is called '{word}'.",
+            "Write over (upside down) or ends (back becomes face).");
 
     static final Kind TWO_OUTLINES =
             OutlineCodes.NO_OUTLINE.refusal("'{piece}' has both a profile and a section.", Words.GIVE_AN_OUTLINE);
@@ -78,7 +79,7 @@ public final class StackNotices {
     static final Kind SEVERAL_TURNS =
             DOUBLED_RULE.refusal("'{piece}': More than one of lay, turn and spring.", "Keep one of them.");
     static final Kind NO_RIP = DocumentCodes.NOT_A_SIZE.refusal(
-            "'{piece}': a rip takes off more than nothing.", "Give how much comes off, as {example}.");
+            "'{piece}': a rip takes off more than 0.", "Give how much comes off, as {example}.");
 
     private static final Code RIP_THROUGH = Code.of("rip-through", "A rip leaves nothing of its piece, or strips.");
     static final Kind RIPPED_AWAY = RIP_THROUGH.refusal("'{piece}': the rip leaves nothing.", "");
@@ -108,7 +109,7 @@ public final class StackNotices {
     static final Kind CEILING_WITHOUT_HEIGHT = DocumentCodes.MISSING_KEY.refusal(
             "A ceiling with a slope says how high it is at the wall plane.", "Add 'height: {example}'.");
     static final Kind NO_SLOPE = DocumentCodes.NOT_A_SIZE.refusal(
-            "'{slope}' is no slope of a ceiling.",
+            "'{slope}' is not the slope of a ceiling.",
             "Write how far it rises over how far into the room, as '{up} in {out}', at most twice as far; with a minus"
                     + " where it falls.");
     private static final Code CEILING_UNDER_FLOOR =

@@ -124,7 +124,7 @@ class FasteningsTest {
                                 + " list your own, with its diameter, under 'fasteners:' in a catalog file.",
                         "REFUSAL missing-size 18 ga 11 '18 ga' needs one length. | Sold: 3/8, 1/2, 5/8, 3/4, 1, 1-1/4,"
                                 + " 1-1/2, 1-3/4, 2; list others under 'fasteners:' in a catalog file.",
-                        "REFUSAL missing-key - 12 A fastening says no nail or screw. | Add 'use: 15 ga x 2'.",
+                        "REFUSAL missing-key - 12 A fastening does not name its nail or screw. | Add 'use: 15 ga x 2'.",
                         "REFUSAL missing-key - 13 A fastening has no place. | Add 'at: { up: PLACE }'.",
                         "REFUSAL not-a-place - 14 A nail cannot be placed by touch. | Give a height or a projection.",
                         "REFUSAL unknown-name - 15 No piece called 'frnt'. | Did you mean front?",
@@ -133,7 +133,7 @@ class FasteningsTest {
                         "REFUSAL not-a-place - 17 'front.face' is a projection, not a height. | Name a bottom or a top.",
                         "REFUSAL not-an-angle - 18 A nail cannot go in 80.5° off square. | Measure from square to the face,"
                                 + " at most 75°.",
-                        "REFUSAL not-a-size - 19 A spacing of 0 along the run fastens nothing. | Write it as 16.",
+                        "REFUSAL not-a-size - 19 A row cannot be spaced 0 apart. | Write it as 16.",
                         "REFUSAL not-a-number - 20 'none' is not how many nails go in at a place. | Write 1 to 20.",
                         "REFUSAL nail-before-its-piece front 21 'front' cannot be fastened after 'back': it is not up yet. |"
                                 + " Name 'front' or a later piece, or leave 'after:' out.",

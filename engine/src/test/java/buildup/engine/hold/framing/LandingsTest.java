@@ -331,7 +331,8 @@ class LandingsTest {
                 .isEqualTo("Studs or joists 17 wide do not stand every 16, the first at 12.");
         assertThat(refusal("studs: brick,")).isEqualTo("'studs' does not say where they stand.");
         assertThat(refusal("joists: [20, 12],")).isEqualTo("The places of 'joists' do not go up: 12.");
-        assertThat(refusal("joists: { every: 16, first: 12, run: up },")).isEqualTo("Joists do not run 'up'.");
+        assertThat(refusal("joists: { every: 16, first: 12, run: up },"))
+                .isEqualTo("No direction of joists is called 'up'.");
     }
 
     private static String refusal(String keys) {

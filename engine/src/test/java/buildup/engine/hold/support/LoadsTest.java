@@ -106,7 +106,7 @@ class LoadsTest {
     @Test
     void a_load_without_an_amount_is_refused() {
         assertThat(read("{ name: lean, on: shelf, out: 1 }")).isEmpty();
-        refused("not-a-load", 2, "Load 'lean' says no load.", "Write 'load: 20 lb/ft' (or N/m).");
+        refused("not-a-load", 2, "Load 'lean' does not say how heavy it is.", "Write 'load: 20 lb/ft' (or N/m).");
     }
 
     @Test

@@ -162,7 +162,7 @@ class KeepingClearTest {
         assertThat(refusals(
                         "firebox: { top: 0, left: 12, right: 48, beside: [{ name: leg, from: 5, to: 5, out: 1 }] }\n"))
                 .containsExactly("'leg' beside the opening has no width or does not stand out."
-                        + " Let 'to:' be greater than 'from:', and 'out:' more than nothing.");
+                        + " Let 'to:' be greater than 'from:', and 'out:' more than 0.");
         assertThat(refusals("firebox: { top: 0, left: 12, right: 48, beside: [{ name: leg, from: 0, to: 5 }] }\n"))
                 .containsExactly("'leg' has no out. Add 'out:', a length.");
     }
@@ -220,7 +220,7 @@ class KeepingClearTest {
         assertThat(refusals("keep-clear: [{ name: a, back: 4 }, { name: a, back: 5 }]\n"))
                 .containsExactly("'a' is kept clear twice. Call one a-2.");
         assertThat(refusals("keep-clear: [{ name: a, back: 4, clear: -1 }]\n"))
-                .containsExactly("The air round 'a' is less than nothing. Give 'clear:' a length, or leave it out.");
+                .containsExactly("The air round 'a' is less than 0. Give 'clear:' a length, or leave it out.");
         assertThat(refusals("keep-clear: [{ name: leaf, kind: door, top: 80 }]\n"))
                 .containsExactly("'leaf' has no width. Add 'width:', a length.");
     }

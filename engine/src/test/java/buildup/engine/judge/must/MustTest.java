@@ -196,7 +196,7 @@ class MustTest {
         assertThat(refused("height about 8 <= 9"))
                 .containsExactly("'about 8' is not understood behind the figure." + how);
         assertThat(refused("height <= tall"))
-                .containsExactly("'tall' is no value for 'height'. | Give a value in the unit in which the figure is"
+                .containsExactly("'tall' is not a value for 'height'. | Give a value in the unit in which the figure is"
                         + " printed.");
         assertThat(refused("height <= 8 within 1/4"))
                 .containsExactly(

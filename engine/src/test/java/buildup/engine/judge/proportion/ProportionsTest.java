@@ -381,7 +381,7 @@ class ProportionsTest {
         assertThat(refusals("proportion: { beside: Doric with dentels }\n"))
                 .containsExactly("No order is called 'Doric with dentels'. Did you mean Doric with dentils?");
         assertThat(refusals("proportion: { room: 0 }\n"))
-                .containsExactly("'room' has to be more than nothing. Give it a length, as 96 or 8'.");
+                .containsExactly("'room' has to be more than 0. Give it a length, as 96 or 8'.");
     }
 
     @Test

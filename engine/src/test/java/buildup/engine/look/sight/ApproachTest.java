@@ -101,7 +101,7 @@ class ApproachTest {
         Notice said = notices.sorted().get(0);
         assertThat(said.level()).isEqualTo(Level.PROBLEM);
         assertThat(said.code()).isEqualTo("impossible-light-or-eye");
-        assertThat(NoticeWords.INCHES.message(said)).isEqualTo("Approach 'visitor' has no way.");
+        assertThat(NoticeWords.INCHES.message(said)).isEqualTo("Approach 'visitor' does not say from where to where.");
         assertThat(NoticeWords.INCHES.cure(said)).isEqualTo("Give 'from:' and 'to:', each with distance and height.");
         assertThat(said.mark().orElseThrow()).hasToString("stack.yaml:9:5");
     }
@@ -134,7 +134,8 @@ class ApproachTest {
         String block = "approach:\n  - { from: { distance: 72 }, to: { distance: 72, height: 0 } }\n";
         assertThat(Sights.approaches(TRAY, block, notices)).isEmpty();
         assertThat(notices.sorted()).singleElement().satisfies(said -> {
-            assertThat(NoticeWords.INCHES.message(said)).isEqualTo("Approach 'approach 1' has no way.");
+            assertThat(NoticeWords.INCHES.message(said))
+                    .isEqualTo("Approach 'approach 1' does not say from where to where.");
             assertThat(said.mark().orElseThrow()).hasToString("stack.yaml:9:13");
         });
     }

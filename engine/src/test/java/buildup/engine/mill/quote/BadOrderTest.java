@@ -67,7 +67,7 @@ class BadOrderTest {
     void a_length_of_nothing() {
         said(
                 order("name: a, profile: cove 3/4 x 3/4, wood: red-oak, feet: 10, lengths: 0"),
-                "refusal not-a-size 2 'a' is wanted 0 long. Give lengths above nothing.");
+                "refusal not-a-size 2 'a' is wanted 0 long. Give lengths above 0.");
     }
 
     @Test
@@ -167,7 +167,7 @@ class BadOrderTest {
                 "refusal no-outline 2 'a' has neither profile nor section. Give 'profile: NAME SIZE', or 'section: [words]'"
                         + " for a one-off.",
                 "refusal missing-key 2 'a' has no wood. Add 'wood:', as 'wood: red-oak'.",
-                "refusal missing-key 2 'a' says no feet. Add 'feet:', how many are wanted, or 'meters:'.");
+                "refusal missing-key 2 'a' does not say how many feet are wanted. Add 'feet:', how many are wanted, or 'meters:'.");
     }
 
     @Test
@@ -175,7 +175,7 @@ class BadOrderTest {
         said(
                 order(
                         "name: a, profile: cove 3/4 x 3/4, wood: red-oak, feet: 10, waste: heaps, knife: blunt, finish: gilt"),
-                "refusal unknown-name 2 A knife is not 'blunt'. Write new or on-hand.",
+                "refusal unknown-name 2 No state of a knife is called 'blunt'. Write new or on-hand.",
                 "refusal unknown-name 2 No kind of work is called 'heaps'. Known here: many-miters, matched, simple.",
                 "refusal unknown-name 2 No finish of the rates 'example' is called 'gilt'. Known here: clear, primed, sanded.");
     }

@@ -262,7 +262,7 @@ class CopesTest {
         assertThat(refusal(
                         "left: square, right: square, stretches: [{ name: a, length: 60, cope: up, corner: inside 90 }, {"
                                 + " name: b, length: 60 }]"))
-                .isEqualTo("No stick is coped 'up'.");
+                .isEqualTo("No end to cope is called 'up'.");
         assertThat(refusal(
                         "left: square, right: square, stretches: [{ name: a, length: 60, cope: left, corner: outside 90"
                                 + " }, { name: b, length: 60 }]"))

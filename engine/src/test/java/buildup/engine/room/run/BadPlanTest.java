@@ -41,7 +41,7 @@ class BadPlanTest {
                 ENDS
                         + "stretches: [{ length: 48, corner: outside 0 }, { length: 48, corner: outside 90 }, { length: 4 }]",
                 "not-a-corner",
-                "A corner of 0° is none: the walls would lie on one another.",
+                "0° is not a corner: one wall would lie on the other.",
                 "Measure through the room at an inside corner, through the wall or case at an outside one.");
         assertThat(said(ENDS + "stretches: [{ length: 0, corner: outside 90 }, { length: 0 }]").stream()
                         .map(NoticeWords.INCHES::message))
@@ -55,22 +55,22 @@ class BadPlanTest {
         refused(
                 corner("outside 0"),
                 "not-a-corner",
-                "A corner of 0° is none: the walls would lie on one another.",
+                "0° is not a corner: one wall would lie on the other.",
                 "Measure through the room at an inside corner, through the wall or case at an outside one.");
         refused(
                 corner("inside 180"),
                 "not-a-corner",
-                "A corner of 180° is none: the wall runs straight on.",
+                "180° is not a corner: the wall runs straight on.",
                 "Make one stretch of the two.");
         refused(
                 corner("inside 270"),
                 "not-a-corner",
-                "A corner of 270° is none: it would be measured on the wrong side.",
+                "270° is not a corner: it was measured on the wrong side.",
                 "Measure through the room at an inside corner, through the wall or case at an outside one.");
         refused(
                 ENDS.replace("right: die", "right: { end: die, corner: 0 }") + ONE,
                 "not-a-corner",
-                "A corner of 0° is none: the walls would lie on one another.",
+                "0° is not a corner: one wall would lie on the other.",
                 "Measure through the room at an inside corner, through the wall or case at an outside one.");
     }
 
@@ -105,7 +105,7 @@ class BadPlanTest {
                 ENDS + "stretches: [{ name: a, length: -3 }]",
                 "not-a-size",
                 "Stretch 'a' of 'r' is -3 long.",
-                "Give it more than nothing, or leave it out.");
+                "Give it more than 0, or leave it out.");
         refused(
                 ENDS + "stretches: [{ name: a, length: 48 }, { name: b, length: 48 }]",
                 "corner-missing",
@@ -151,11 +151,7 @@ class BadPlanTest {
                 "end-missing",
                 "Run 'r' has no left end.",
                 "Write return, die, butt, block or square, as 'left: return'.");
-        refused(
-                "left: { room: 3 }, right: die, " + ONE,
-                "missing-key",
-                "This end does not say what it is.",
-                "Add 'end: return'.");
+        refused("left: { room: 3 }, right: die, " + ONE, "missing-key", "This end has no kind.", "Add 'end: return'.");
     }
 
     @Test
@@ -168,7 +164,7 @@ class BadPlanTest {
         refused(
                 ENDS + "inside: glue, " + ONE,
                 "unknown-name",
-                "Inside corners are not cut by 'glue'.",
+                "No way to cut an inside corner is called 'glue'.",
                 "Write miter or cope.");
         refused(
                 ENDS + "grain: crwn, " + ONE,
@@ -178,7 +174,7 @@ class BadPlanTest {
         refused(
                 ENDS + "stretches: [{ name: a, length: 48, openings: [{ name: d, from: 2, to: 8, ends: die }] }]",
                 "unknown-name",
-                "A run does not end by 'die' beside an opening.",
+                "No end beside an opening is called 'die'.",
                 "Write butt, return or square.");
     }
 
@@ -218,7 +214,7 @@ class BadPlanTest {
         refused(
                 stretch + "{ out: 30, over: 96 } }]",
                 "not-a-size",
-                "A wall does not lean 30 over 96.",
+                "A wall cannot lean 30 over 96.",
                 "Give the lean, at most a tenth, and the height over which it was measured.");
         refused(
                 "left: { end: butt, casing: -1 }, right: die, " + ONE,

@@ -102,9 +102,9 @@ class CovingTest {
                 "Make it 11/16 deep, or narrower.");
         refused("width: 11, depth: 1/2", "cove-beyond-the-blade", "'cove 1' is 11 wide", "Take a larger blade");
         refused("width: 3, depth: 4", "cove-beyond-the-blade", "'cove 1' is 4 deep", "Make it 3-1/2 or less");
-        refused("width: 3", "missing-key", "A cove over the blade says no depth.", "Add 'depth:'.");
+        refused("width: 3", "missing-key", "A cove over the blade has no depth.", "Add 'depth:'.");
         refused("width: 3, depth: 0", "thickness-zero-or-negative", "The depth of a cove over the blade is 0.", "more");
-        refused("width: 3, depth: 1/2, kerf: -1/8", "negative-kerf", "A kerf is not -1/8 wide.", "Measure the cut");
+        refused("width: 3, depth: 1/2, kerf: -1/8", "negative-kerf", "A kerf cannot be -1/8 wide.", "Measure the cut");
     }
 
     private static void refused(String keys, String code, String message, String cure) {

@@ -43,9 +43,9 @@ class BadStockTest {
             trim: 300                                | not-a-size    | The trim is 300, more than 24.
             offcut: -2                               | not-a-size    | The offcut is -2.
             kerf: wide                               | unknown-name  | No length is called 'wide'.
-            aim: cheap                               | unknown-name  | 'cheap' is no aim.
+            aim: cheap                               | unknown-name  | No aim is called 'cheap'.
             joints: { miter: dear }                  | not-a-price   | 'dear' is not a price.
-            sticks: [{ buy: 96 }]                    | missing-key   | A kind of stick does not say what it is.
+            sticks: [{ buy: 96 }]                    | missing-key   | A stick does not say what it is.
             sticks: [{ of: 1x4 }]                    | missing-key   | '1x4' has no length.
             sticks: [{ of: 1x5, buy: 0 }]            | not-a-size    | Of a stick of 0 nothing is left to cut.
             sticks: [{ of: 1x4, buy: -96 }]          | not-a-size    | Of a stick of -96 nothing is left to cut.
@@ -90,7 +90,7 @@ class BadStockTest {
                         "name: cleat, wood: red-oak, profile: board 3/4 x 2, back: wall, bottom: rail.top");
         Cutlist laid = Cutlist.of(stack, "stock: { sticks: [{ of: 1x4, buy: 96 }] }\n");
         assertThat(NoticeWords.INCHES.message(laid.said()))
-                .isEqualTo("The pieces are of several woods, and a kind of stick names none.");
+                .isEqualTo("The pieces are of several woods, and a stick names none.");
     }
 
     @Test

@@ -71,7 +71,7 @@ class PieceShapingTest {
         refused(
                 BED + ", rip: { top: 0 }",
                 "not-a-size",
-                "'it': a rip takes off more than nothing.",
+                "'it': a rip takes off more than 0.",
                 "Give how much comes off, as 1/4.");
     }
 
@@ -118,7 +118,7 @@ class PieceShapingTest {
         refused(
                 BED + ", flip: round",
                 "unknown-name",
-                "'it': a piece is not flipped 'round'.",
+                "'it': no way to flip a piece is called 'round'.",
                 "Write over (upside down) or ends (back becomes face).");
     }
 

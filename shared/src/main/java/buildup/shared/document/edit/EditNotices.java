@@ -37,12 +37,12 @@ final class EditNotices {
             "'{place}' is marked '&{mark}' or lies in what is, and '*{mark}' repeats it: the change would show there too.",
             "Write it out where it is repeated, then change it.");
 
-    static final Code NOT_A_LIST = Code.of("not-a-list", "An entry was to be put into what is no list.");
+    static final Code NOT_A_LIST = Code.of("not-a-list", "An entry was to be put into something that is not a list.");
 
     static final Kind NO_LIST =
-            NOT_A_LIST.refusal("'{place}' is no list, so no entry can be put into it.", "Name a list, as pieces.");
+            NOT_A_LIST.refusal("'{place}' is not a list, so no entry can be put into it.", "Name a list, as pieces.");
 
-    static final Code NOT_A_VALUE = Code.of("not-a-value", "What was to be put into a document is not one value.");
+    static final Code NOT_A_VALUE = Code.of("not-a-value", "What was to be put into a document is not a single value.");
 
     static final Kind NO_VALUE = NOT_A_VALUE.refusal(
             "'{source}' is not one value in YAML.", "Write one value, or a list in [ ] or keys in {{ } in one line.");
@@ -53,7 +53,8 @@ final class EditNotices {
             "What stands round '{place}' is written with '?', under '|+' or without braces of its own.",
             "Change it by hand.");
 
-    static final Kind BROKEN = BY_HAND.refusal("The document would be none any more.", "Change it by hand.");
+    static final Kind BROKEN =
+            BY_HAND.refusal("After this change the file could not be read any more.", "Change it by hand.");
 
     static final Code NEW_NAME = Code.of("unusable-new-name", "The name that something was to get cannot be given.");
 

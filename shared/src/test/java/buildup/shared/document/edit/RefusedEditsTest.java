@@ -96,10 +96,10 @@ class RefusedEditsTest {
     void an_entry_for_what_is_no_list() {
         Edited.add(STACK, "space", 1, "x")
                 .refuses(
-                        "REFUSAL not-a-list - 'space' is no list, so no entry can be put into it. Name a list, as pieces.");
+                        "REFUSAL not-a-list - 'space' is not a list, so no entry can be put into it. Name a list, as pieces.");
         Edited.add(STACK, "title", 1, "x")
                 .refuses(
-                        "REFUSAL not-a-list - 'title' is no list, so no entry can be put into it. Name a list, as pieces.");
+                        "REFUSAL not-a-list - 'title' is not a list, so no entry can be put into it. Name a list, as pieces.");
     }
 
     @ParameterizedTest
