@@ -17,6 +17,8 @@ import java.util.OptionalDouble;
  * @param arris the place on the caster that throws the farthest ray; absent for shade
  * @param edge where the shadow ends on the member and light begins; absent for shade and where the edge falls beyond the
  *     member
+ * @param overhang x of the casting arris less x of the face (at the shadow's edge; where the member is dark from end to
+ *     end, at its end nearest the edge), in; absent for shade
  * @param soft how far the edge is blurred along the member by a lamp of some width, in; absent for a sharp edge
  */
 public record Shadow(
@@ -27,6 +29,7 @@ public record Shadow(
         double share,
         Optional<Point> arris,
         Optional<Point> edge,
+        OptionalDouble overhang,
         OptionalDouble soft) {
     public Shadow {
         segments = List.copyOf(segments);
@@ -50,20 +53,6 @@ public record Shadow(
     /** The least box round the dark stretch, in. */
     public Box box() {
         return Box.around(segments.stream().map(Segment::box).toList());
-    }
-
-    /**
-     * x of the casting arris less x of the face (at the shadow's edge; where the member is dark from end to end, at its
-     * end nearest the edge), in; absent for shade.
-     */
-    public OptionalDouble overhang() {
-        return arris.map(found -> OptionalDouble.of(
-                        found.x() - edge.orElse(nearEnd(found)).x()))
-                .orElse(OptionalDouble.empty());
-    }
-
-    private Point nearEnd(Point casting) {
-        return casting.y() >= Math.min(from().y(), to().y()) ? from() : to();
     }
 
     /** Shadow-line depth: y of the casting arris less y of the shadow's edge, in; absent where the edge is. */

@@ -50,6 +50,7 @@ record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewp
                 share(dark),
                 Optional.empty(),
                 Optional.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.empty());
     }
 
@@ -78,6 +79,7 @@ record Shadows(Member member, List<Band> bands, Arrises arrises, Viewpoint viewp
                 share(dark),
                 arris.map(Arris::at),
                 edged ? Optional.of(edge) : Optional.empty(),
+                arris.map(found -> OptionalDouble.of(found.at().x() - edge.x())).orElse(OptionalDouble.empty()),
                 edged && soft.isPresent()
                         ? OptionalDouble.of(blur(soft.get(), start, end, high))
                         : OptionalDouble.empty());

@@ -118,6 +118,20 @@ class FrontViewTest {
     }
 
     @Test
+    void a_board_that_stands_free_before_another_takes_its_place_between_the_strips_of_that_one() {
+        Section boards = Drawn.section(
+                false, Outline.rectangle(new Box(0, 0, 1, 4)), Outline.rectangle(new Box(2, 1, 3, 2.125)));
+        List<Strip> strips = strips(boards, distant(0, 0));
+        // each an eighth high: 8 and 15 of the face behind, below and above the 9 of the board before it
+        assertThat(strips).hasSize(32);
+        for (int i = 0; i < strips.size(); i++) {
+            assertThat(strips.get(i).low().y()).as("strip %s", i).isCloseTo(i / 8.0, within(1e-9));
+            assertThat(strips.get(i).high().y()).as("strip %s", i).isCloseTo((i + 1) / 8.0, within(1e-9));
+            assertThat(strips.get(i).low().x()).as("strip %s", i).isEqualTo(i >= 8 && i < 17 ? 3 : 1);
+        }
+    }
+
+    @Test
     void a_face_under_a_soffit_grows_lighter_strip_by_strip_away_from_it() {
         Bench eaves = Bench.loose(
                 "name: frieze, profile: board 3/4 x 4, back: wall, bottom: datum",

@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Bench;
 import buildup.engine.look.view.Drawn;
 import buildup.engine.look.view.RandomScene;
+import buildup.engine.section.compose.Composer;
 import buildup.engine.section.compose.Member;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.stack.Light;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -61,6 +64,27 @@ class ShadowLawsTest {
                     .isCloseTo(members.get(i).length(), within(1e-5));
             assertThat(shadows).as(where + ", member " + i).isCloseTo(dark, within(1e-9));
         }
+    }
+
+    @Test
+    void a_member_asked_alone_has_the_shadows_that_it_has_among_all() {
+        Lights asked = Lights.asked(cornice, new Composer.Known());
+        for (int angle = 5; angle < 90; angle += 20) {
+            Light light = new Light.Distant("light", angle, 0, Optional.empty());
+            List<Shadow> all = Shone.at(cornice, angle).lighting().shadows();
+            for (int i = 0; i < cornice.members().size(); i++) {
+                int number = i;
+                Member member = cornice.members().get(i);
+                assertThat(asked.shadows(light, one -> one == member, true))
+                        .as("angle %s, member %s", angle, i)
+                        .isEqualTo(all.stream()
+                                .filter(shadow -> shadow.member() == number)
+                                .toList());
+            }
+        }
+        assertThat(asked.shadows(new Light.Distant("under the floor", -10, 0, Optional.empty()), any -> true, true))
+                .as("a light that cannot shine")
+                .isEmpty();
     }
 
     @Test
