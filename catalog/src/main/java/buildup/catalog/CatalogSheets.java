@@ -11,6 +11,8 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
 import buildup.shared.length.Length;
+import buildup.shared.length.LengthUnit;
+import buildup.shared.length.LengthWriter;
 import buildup.shared.sheet.Columns;
 import buildup.shared.sheet.Sheet;
 import java.util.LinkedHashMap;
@@ -83,8 +85,8 @@ public final class CatalogSheets {
         return Sheet.of("boards", "BOARDS: nominal and dressed", lists)
                 .name("name", "list", BoardList::name)
                 .words("about", "about", BoardList::about)
-                .saying("thick", "thickness", list -> said(list.thicknesses()))
-                .saying("wide", "width", list -> list.widths().isEmpty() ? RANDOM : said(list.widths()))
+                .saying("thick", "thickness", list -> said(list, list.thicknesses()))
+                .saying("wide", "width", list -> list.widths().isEmpty() ? RANDOM : said(list, list.widths()))
                 .many("thicknesses", "thicknesses", dressed(), BoardList::thicknesses)
                 .json()
                 .many("widths", "widths", dressed(), BoardList::widths)
@@ -92,12 +94,22 @@ public final class CatalogSheets {
                 .sheet();
     }
 
-    private static Phrase said(List<BoardList.Dressed> sizes) {
+    /** The sizes of a list that is kept in millimeters are said in millimeters: there is no document to ask for its unit. */
+    private static Phrase said(BoardList list, List<BoardList.Dressed> sizes) {
         return SIZES.with(
                 "sizes",
                 Listing.commas(sizes.stream()
-                        .map(size -> DRESSED.with("label", size.label()).with("dressed", listed(size.dressed())))
+                        .map(size -> list.nominalUnit().isMetric() ? millimeters(size) : inches(size))
                         .toList()));
+    }
+
+    private static Phrase inches(BoardList.Dressed size) {
+        return DRESSED.with("label", size.label()).with("dressed", listed(size.dressed()));
+    }
+
+    private static Phrase millimeters(BoardList.Dressed size) {
+        return DRESSED.with("label", size.label())
+                .with("dressed", LengthWriter.in(LengthUnit.MILLIMETER, size.dressed()));
     }
 
     private static Figure listed(Length length) {

@@ -38,6 +38,12 @@ class ProfileCommandTest {
     }
 
     @Test
+    void boards_that_are_sold_by_the_millimeter_are_listed_in_millimeters() {
+        assertThat(Ran.of("profile").out().replace('\u00A0', ' '))
+                .contains("25 is 21 mm", "150 is 145 mm", "8/4 is 1-3/4");
+    }
+
+    @Test
     void what_the_catalog_holds_is_told_to_programs_too() {
         JsonNode json =
                 new JsonMapper().readTree(Ran.of("profile", "--format", "json").out());
