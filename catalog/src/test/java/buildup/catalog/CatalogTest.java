@@ -92,8 +92,8 @@ class CatalogTest {
                         "REFUSAL not-a-size stack.yaml:7:3 'cove-bed 1-1/4 x 1/2' cannot be drawn: Word 3 (up) goes to"
                                 + " 1/2, which lies 1/2 behind it. | Take a larger size. Usual sizes: 3/4 x 3/4, 1 x"
                                 + " 1-1/8, 1-1/4 x 1-3/8.",
-                        "REFUSAL not-a-size stack.yaml:7:3 'plain-crown 2 x 1' cannot be drawn: A stick of 2 x 1 does"
-                                + " not hold: a thickness of 2 leaves no back on a face of 1. | Take a larger size. Usual"
+                        "REFUSAL not-a-size stack.yaml:7:3 'plain-crown 2 x 1' cannot be drawn: A stick of 2 x 1 cannot"
+                                + " be used: a thickness of 2 leaves no back on a face of 1. | Take a larger size. Usual"
                                 + " sizes: 9/16 x 2-1/4, 9/16 x 2-3/4, 9/16 x 3-1/4, 9/16 x 3-5/8, 9/16 x 4-5/8, 9/16 x"
                                 + " 5-1/4.");
     }

@@ -289,9 +289,9 @@ class SurveyingTest {
 
     @Test
     void measures_that_cannot_be_so_are_refused_with_their_place() {
-        assertThat(refusal("ceiling: 12")).startsWith("'ceiling' of 'a' is no list of places");
-        assertThat(refusal("ceiling: [[0, 12, 3]]")).startsWith("'ceiling' of 'a' is no list of places");
-        assertThat(refusal("ceiling: []")).startsWith("'ceiling' of 'a' is no list of places");
+        assertThat(refusal("ceiling: 12")).startsWith("'ceiling' of 'a' is not a list of places");
+        assertThat(refusal("ceiling: [[0, 12, 3]]")).startsWith("'ceiling' of 'a' is not a list of places");
+        assertThat(refusal("ceiling: []")).startsWith("'ceiling' of 'a' is not a list of places");
         assertThat(refusal("floor: [[0, 0], [61, 0]]"))
                 .isEqualTo("'floor' of 'a' is measured at 61; the stretch runs from 0 to 60.");
         assertThat(refusal("floor: [[20, 0], [20, 1]]"))
