@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.Streams;
 import buildup.cli.command.search.SearchCommand;
@@ -12,17 +13,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntSupplier;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.TypeConversionException;
 
 /** The program as a whole: its commands by name. */
-@Command(
-        name = "buildup",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Works out sections of built-up trim before wood is milled.",
-        synopsisSubcommandLabel = "COMMAND")
 public final class Buildup {
     private static final Set<String> VERSION = Set.of("--version", "-V");
 
@@ -81,20 +75,20 @@ public final class Buildup {
 
     private static CommandLine command(String name, Streams streams) {
         return switch (name) {
-            case "report" -> new CommandLine(new ReportCommand(streams));
-            case "check" -> new CommandLine(new CheckCommand(streams));
-            case "draw" -> new CommandLine(new DrawCommand(streams));
-            case "sheets" -> new CommandLine(new SheetsCommand(streams));
-            case "watch" -> new CommandLine(new WatchCommand(streams));
-            case "new" -> new CommandLine(new NewCommand(streams));
-            case "cuts" -> new CommandLine(new CutsCommand(streams));
-            case "profile" -> new CommandLine(new ProfileCommand(streams));
-            case "quote" -> new CommandLine(new QuoteCommand(streams));
-            case "trace" -> new CommandLine(new TraceCommand(streams));
-            case "search" -> new CommandLine(new SearchCommand(streams));
-            case "schema" -> new CommandLine(new SchemaCommand(streams));
+            case "report" -> new ReportCommand(streams).form().line();
+            case "check" -> new CheckCommand(streams).form().line();
+            case "draw" -> new DrawCommand(streams).form().line();
+            case "sheets" -> new SheetsCommand(streams).form().line();
+            case "watch" -> new WatchCommand(streams).form().line();
+            case "new" -> new NewCommand(streams).form().line();
+            case "cuts" -> new CutsCommand(streams).form().line();
+            case "profile" -> new ProfileCommand(streams).form().line();
+            case "quote" -> new QuoteCommand(streams).form().line();
+            case "trace" -> new TraceCommand(streams).form().line();
+            case "search" -> new SearchCommand(streams).form().line();
+            case "schema" -> new SchemaCommand(streams).form().line();
             case "set" -> set(streams);
-            case "fmt" -> new CommandLine(new FmtCommand(streams));
+            case "fmt" -> new FmtCommand(streams).form().line();
             default -> throw new IllegalArgumentException("no command " + name);
         };
     }
@@ -110,7 +104,10 @@ public final class Buildup {
         if (isCommand(words)) {
             line = command(words.get(0), streams).setCommandName("buildup " + words.get(0));
         } else {
-            line = new CommandLine(new Buildup());
+            line = CommandForm.of(
+                            "buildup", "Works out sections of built-up trim before wood is milled.", new Buildup())
+                    .line();
+            line.getCommandSpec().usageMessage().synopsisSubcommandLabel("COMMAND");
             for (String name : COMMANDS) {
                 line.addSubcommand(command(name, streams));
             }
@@ -151,7 +148,7 @@ public final class Buildup {
 
     /** A value may begin with a hyphen, as {@code -1/2}. */
     private static CommandLine set(Streams streams) {
-        return new CommandLine(new SetCommand(streams)).setUnmatchedOptionsArePositionalParams(true);
+        return new SetCommand(streams).form().line().setUnmatchedOptionsArePositionalParams(true);
     }
 
     /** The version is written once, in the build file, and reaches the program through the jar. */

@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.cli.command.files.CatalogOption;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.SayingOption;
@@ -22,17 +23,8 @@ import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code check}: the verdicts alone, of any number of stacks. */
-@Command(
-        name = "check",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Reports only the verdict: one line a stack, then what is wrong and what to look at.")
 final class CheckCommand implements Callable<Integer> {
     /** The forms in which verdicts are written. */
     enum Format {
@@ -41,21 +33,30 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private final Streams streams;
-
-    @Parameters(arity = "1..*", paramLabel = "STACK", description = "Stack documents; - is standard input.")
     private List<String> stacks = List.of();
-
-    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
-
-    @Mixin
     private final SayingOption saying = new SayingOption();
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     CheckCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of(
+                        "check",
+                        "Reports only the verdict: one line a stack, then what is wrong and what to look at.",
+                        this)
+                .words("STACK", "Stack documents; - is standard input.", asked -> stacks = asked)
+                .option(
+                        Format.class,
+                        "--format",
+                        "FORMAT",
+                        "${COMPLETION-CANDIDATES} (default: text).",
+                        asked -> format = asked)
+                .with(saying::addTo)
+                .with(catalog::addTo);
     }
 
     @Override

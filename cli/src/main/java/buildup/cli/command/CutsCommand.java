@@ -3,6 +3,7 @@ package buildup.cli.command;
 import buildup.cli.command.ReportOptions.Format;
 import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.CommandAnswer;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
@@ -28,55 +29,44 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code cuts}: lengths round the corners, saw settings, sticks to buy and what they cost. */
-@Command(
-        name = "cuts",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Lists lengths around corners, saw settings, sticks to buy and their cost.")
 final class CutsCommand implements Callable<Integer> {
     private final Streams streams;
     private final List<Path> inputs = new ArrayList<>();
-
-    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
     private String stack = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "OTHER",
-            description = "A second stack, set beside the first.")
     private Optional<String> other = Optional.empty();
-
-    @Mixin
     private final ReportOptions options = new ReportOptions();
-
-    @Option(
-            names = "--steps",
-            paramLabel = "COUNT",
-            description = "Steps of the search for each material (default: 20000000, a few seconds);"
-                    + " the same number gives the same answer every time.")
     private long steps = StickSearch.USUAL_STEPS;
-
-    @Option(
-            names = "--seconds",
-            paramLabel = "COUNT",
-            description = "Stop searching after this many seconds; the answer may then differ from run to run.")
     private double seconds = Double.POSITIVE_INFINITY;
-
-    @Mixin
     private final SayingOption saying = new SayingOption();
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     CutsCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of("cuts", "Lists lengths around corners, saw settings, sticks to buy and their cost.", this)
+                .word("STACK", "The stack document; - is standard input.", asked -> stack = asked)
+                .maybeWord("OTHER", "A second stack, set beside the first.", asked -> other = Optional.of(asked))
+                .with(options::addTo)
+                .option(
+                        Long.class,
+                        "--steps",
+                        "COUNT",
+                        "Steps of the search for each material (default: 20000000, a few seconds);"
+                                + " the same number gives the same answer every time.",
+                        asked -> steps = asked)
+                .option(
+                        Double.class,
+                        "--seconds",
+                        "COUNT",
+                        "Stop searching after this many seconds; the answer may then differ from run to run.",
+                        asked -> seconds = asked)
+                .with(saying::addTo)
+                .with(catalog::addTo);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.cli.command.files.CatalogOption;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
@@ -34,13 +35,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code draw}: a picture of a stack. */
-@Command(name = "draw", mixinStandardHelpOptions = true, addMethodSubcommands = false, description = "Draws a stack.")
 final class DrawCommand implements Callable<Integer> {
     /** What the picture shows. */
     enum View {
@@ -80,63 +76,74 @@ final class DrawCommand implements Callable<Integer> {
             Set.of("counts-as-fixed", "hangs-on-its-fastenings", "support-that-only-hangs");
 
     private final Streams streams;
-
-    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
     private String stack = "";
-
-    @Option(names = "--view", paramLabel = "VIEW", description = "${COMPLETION-CANDIDATES} (default: section).")
     private View view = View.section;
-
-    @Option(
-            names = "--light",
-            paramLabel = "ALT,AZ",
-            description = "Degrees above level, and degrees from square to the wall (+ from the left).")
     private Optional<String> light = Optional.empty();
-
-    @Option(
-            names = "--eye",
-            paramLabel = "NAME",
-            description = "For --view rays: only what this eye sees (default: each light, then each eye).")
     private Optional<String> eye = Optional.empty();
-
-    @Option(
-            names = "--times",
-            paramLabel = "N",
-            description = "For --view season: draw the movement this many times as large (default: 1).")
     private int times = 1;
-
-    @Option(
-            names = "--page",
-            paramLabel = "NAME",
-            description = "The paper to draw on, in parts where it is too small.")
     private Optional<String> page = Optional.empty();
-
-    @Option(
-            names = "--to",
-            paramLabel = "FORMAT",
-            description = "${COMPLETION-CANDIDATES} (default: by the ending of the file).")
     private Optional<Format> format = Optional.empty();
-
-    @Option(
-            names = "--outline-text",
-            description = "In SVG, draw letters as outlines, for a viewer without the font; PDF and PNG carry it.")
     private boolean outlineText;
-
-    @Option(
-            names = "-o",
-            required = true,
-            paramLabel = "FILE",
-            description = "Where to write; - is standard output, in the form of --to (there: svg when left out).")
     private Path output = Path.of("");
-
-    @Mixin
     private final SayingOption saying = new SayingOption();
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     DrawCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of("draw", "Draws a stack.", this)
+                .word("STACK", "The stack document; - is standard input.", asked -> stack = asked)
+                .option(
+                        View.class,
+                        "--view",
+                        "VIEW",
+                        "${COMPLETION-CANDIDATES} (default: section).",
+                        asked -> view = asked)
+                .option(
+                        String.class,
+                        "--light",
+                        "ALT,AZ",
+                        "Degrees above level, and degrees from square to the wall (+ from the left).",
+                        asked -> light = Optional.of(asked))
+                .option(
+                        String.class,
+                        "--eye",
+                        "NAME",
+                        "For --view rays: only what this eye sees (default: each light, then each eye).",
+                        asked -> eye = Optional.of(asked))
+                .option(
+                        Integer.class,
+                        "--times",
+                        "N",
+                        "For --view season: draw the movement this many times as large (default: 1).",
+                        asked -> times = asked)
+                .option(
+                        String.class,
+                        "--page",
+                        "NAME",
+                        "The paper to draw on, in parts where it is too small.",
+                        asked -> page = Optional.of(asked))
+                .option(
+                        Format.class,
+                        "--to",
+                        "FORMAT",
+                        "${COMPLETION-CANDIDATES} (default: by the ending of the file).",
+                        asked -> format = Optional.of(asked))
+                .flag(
+                        "--outline-text",
+                        "In SVG, draw letters as outlines, for a viewer without the font; PDF and PNG carry it.",
+                        () -> outlineText = true)
+                .needed(
+                        Path.class,
+                        "-o",
+                        "FILE",
+                        "Where to write; - is standard output, in the form of --to (there: svg when left out).",
+                        asked -> output = asked)
+                .with(saying::addTo)
+                .with(catalog::addTo);
     }
 
     @Override

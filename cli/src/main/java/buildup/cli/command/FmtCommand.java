@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.cli.command.files.ChangedFile;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.Streams;
@@ -11,32 +12,31 @@ import buildup.shared.notice.Notices;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code fmt}: a document laid out as its neighbors are. */
-@Command(
-        name = "fmt",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description =
-                "Tidies the layout of a stack, an order or a catalog file: blanks, indentation, blank lines. Values"
-                        + " and comments stay.")
 final class FmtCommand implements Callable<Integer> {
     private final Streams streams;
-
-    @Parameters(index = "0", paramLabel = "FILE", description = "The document (- for standard input).")
     private String file = "";
-
-    @Option(
-            names = "-o",
-            paramLabel = "FILE",
-            description = "Where to write (default: into the file itself; for - to standard output).")
     private Optional<Path> output = Optional.empty();
 
     FmtCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of(
+                        "fmt",
+                        "Tidies the layout of a stack, an order or a catalog file: blanks, indentation, blank lines. Values"
+                                + " and comments stay.",
+                        this)
+                .word("FILE", "The document (- for standard input).", asked -> file = asked)
+                .option(
+                        Path.class,
+                        "-o",
+                        "FILE",
+                        "Where to write (default: into the file itself; for - to standard output).",
+                        asked -> output = Optional.of(asked));
     }
 
     @Override

@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.Streams;
@@ -16,37 +17,29 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code new}: a stack to start from. */
-@Command(
-        name = "new",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Writes a commented stack to start from.")
 final class NewCommand implements Callable<Integer> {
     private static final List<String> STARTERS = List.of("cornice", "door-head", "cap", "mantel");
 
     private final Streams streams;
-
-    @Parameters(
-            index = "0",
-            arity = "0..1",
-            defaultValue = "cornice",
-            paramLabel = "STARTER",
-            description = "cornice, door-head, cap or mantel (default: cornice).")
-    private String starter = "";
-
-    @Option(
-            names = "-o",
-            paramLabel = "FILE",
-            description = "Where to write (default: standard output); never overwrites.")
+    private String starter = STARTERS.get(0);
     private Optional<Path> output = Optional.empty();
 
     NewCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of("new", "Writes a commented stack to start from.", this)
+                .maybeWord("STARTER", "cornice, door-head, cap or mantel (default: cornice).", asked -> starter = asked)
+                .option(
+                        Path.class,
+                        "-o",
+                        "FILE",
+                        "Where to write (default: standard output); never overwrites.",
+                        asked -> output = Optional.of(asked));
     }
 
     @Override

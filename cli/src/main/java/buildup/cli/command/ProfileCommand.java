@@ -5,6 +5,7 @@ import buildup.catalog.mill.Head;
 import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.CommandAnswer;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
@@ -35,17 +36,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code profile}: what the catalog holds, or one profile of it. */
-@Command(
-        name = "profile",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Lists what the catalog holds, or describes one profile.")
 final class ProfileCommand implements Callable<Integer> {
     /** The forms in which profiles are written. */
     enum Format {
@@ -79,53 +71,56 @@ final class ProfileCommand implements Callable<Integer> {
 
     private final Streams streams;
     private LengthUnit unit = LengthUnit.INCH;
-
-    @Parameters(index = "0", arity = "0..1", paramLabel = "NAME", description = "A profile (default: all of them).")
     private Optional<String> name = Optional.empty();
-
-    @Option(names = "--nearest", description = "List the profiles nearest to it, and what to plane off.")
     private boolean nearest;
-
-    @Option(names = "--rotate", description = "As --nearest, turned by any angle, not only by quarter turns.")
     private boolean rotate;
-
-    @Option(names = "--scale", description = "As --nearest, made larger or smaller too.")
     private boolean scale;
-
-    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
-
-    @Mixin
     private final OutputOption output = new OutputOption();
-
-    @Option(
-            names = "--view",
-            paramLabel = "VIEW",
-            description =
-                    "Draw it: ${COMPLETION-CANDIDATES}. A sheet has the sizes, radii, kerfs and spring; milling, the passes; knife, the full-size template.")
     private Optional<View> view = Optional.empty();
-
-    @Option(
-            names = "--tilt",
-            paramLabel = "DEGREES",
-            split = ",",
-            description = "Angles to which the mill can tilt an outside head, up when above 0; several with commas.")
     private List<Double> tilts = List.of();
-
-    @Option(
-            names = "--head",
-            paramLabel = "NAME",
-            description = "The head that runs it (default: the first that is listed).")
     private Optional<String> head = Optional.empty();
-
-    @Mixin
     private final SayingOption saying = new SayingOption();
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     ProfileCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of("profile", "Lists what the catalog holds, or describes one profile.", this)
+                .maybeWord("NAME", "A profile (default: all of them).", asked -> name = Optional.of(asked))
+                .flag("--nearest", "List the profiles nearest to it, and what to plane off.", () -> nearest = true)
+                .flag("--rotate", "As --nearest, turned by any angle, not only by quarter turns.", () -> rotate = true)
+                .flag("--scale", "As --nearest, made larger or smaller too.", () -> scale = true)
+                .option(
+                        Format.class,
+                        "--format",
+                        "FORMAT",
+                        "${COMPLETION-CANDIDATES} (default: text).",
+                        asked -> format = asked)
+                .with(output::addTo)
+                .option(
+                        View.class,
+                        "--view",
+                        "VIEW",
+                        "Draw it: ${COMPLETION-CANDIDATES}. A sheet has the sizes, radii, kerfs and spring; milling, the passes; knife, the full-size template.",
+                        asked -> view = Optional.of(asked))
+                .list(
+                        Double.class,
+                        "--tilt",
+                        "DEGREES",
+                        "Angles to which the mill can tilt an outside head, up when above 0; several with commas.",
+                        asked -> tilts = asked)
+                .option(
+                        String.class,
+                        "--head",
+                        "NAME",
+                        "The head that runs it (default: the first that is listed).",
+                        asked -> head = Optional.of(asked))
+                .with(saying::addTo)
+                .with(catalog::addTo);
     }
 
     @Override

@@ -4,6 +4,7 @@ import buildup.catalog.Catalog;
 import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.CommandAnswer;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
@@ -26,17 +27,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code quote}: what an order of moldings takes and costs. */
-@Command(
-        name = "quote",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Prices an order of moldings: wood, knives, machine time.")
 final class QuoteCommand implements Callable<Integer> {
     /** The forms in which a quote is written. */
     enum Format {
@@ -56,38 +48,43 @@ final class QuoteCommand implements Callable<Integer> {
 
     private final Streams streams;
     private final Claims claims = new Claims();
-
-    @Parameters(index = "0", paramLabel = "ORDER", description = "The order document; - is standard input.")
     private String order = "";
-
-    @Option(
-            names = {"--format", "--to"},
-            paramLabel = "FORMAT",
-            description =
-                    "${COMPLETION-CANDIDATES} (default: text); svg and pdf draw the profiles at full size, svg on one page.")
     private Format format = Format.text;
-
-    @Option(
-            names = "--for",
-            paramLabel = "READER",
-            description =
-                    "${COMPLETION-CANDIDATES} (default: shop); the customer's copy shows none of the shop's own figures.")
     private Audience audience = Audience.shop;
-
-    @Option(names = "--page", paramLabel = "NAME", description = "The paper to draw on (default: as it fits).")
     private Optional<String> page = Optional.empty();
-
-    @Mixin
     private final OutputOption output = new OutputOption();
-
-    @Mixin
     private final SayingOption saying = new SayingOption();
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     QuoteCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of("quote", "Prices an order of moldings: wood, knives, machine time.", this)
+                .word("ORDER", "The order document; - is standard input.", asked -> order = asked)
+                .option(
+                        Format.class,
+                        "--format --to",
+                        "FORMAT",
+                        "${COMPLETION-CANDIDATES} (default: text); svg and pdf draw the profiles at full size, svg on one page.",
+                        asked -> format = asked)
+                .option(
+                        Audience.class,
+                        "--for",
+                        "READER",
+                        "${COMPLETION-CANDIDATES} (default: shop); the customer's copy shows none of the shop's own figures.",
+                        asked -> audience = asked)
+                .option(
+                        String.class,
+                        "--page",
+                        "NAME",
+                        "The paper to draw on (default: as it fits).",
+                        asked -> page = Optional.of(asked))
+                .with(output::addTo)
+                .with(saying::addTo)
+                .with(catalog::addTo);
     }
 
     @Override

@@ -2,6 +2,7 @@ package buildup.cli.command;
 
 import buildup.cli.command.ReportOptions.Format;
 import buildup.cli.command.files.CatalogOption;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.OutputFile;
@@ -19,40 +20,28 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** {@code report}: everything known of one stack, or of two beside each other. */
-@Command(
-        name = "report",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Reports everything known of one stack, or of two beside each other.")
 final class ReportCommand implements Callable<Integer> {
     private final Streams streams;
-
-    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
     private String stack = "";
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "OTHER",
-            description = "A second stack, set beside the first.")
     private Optional<String> other = Optional.empty();
-
-    @Mixin
     private final ReportOptions options = new ReportOptions();
-
-    @Mixin
     private final SayingOption saying = new SayingOption();
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     ReportCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of("report", "Reports everything known of one stack, or of two beside each other.", this)
+                .word("STACK", "The stack document; - is standard input.", asked -> stack = asked)
+                .maybeWord("OTHER", "A second stack, set beside the first.", asked -> other = Optional.of(asked))
+                .with(options::addTo)
+                .with(saying::addTo)
+                .with(catalog::addTo);
     }
 
     @Override

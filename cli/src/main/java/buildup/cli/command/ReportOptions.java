@@ -1,11 +1,8 @@
 package buildup.cli.command;
 
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import buildup.cli.command.files.CommandForm;
 
 /** In what form a report of one stack or of two is written, and where. */
-@Command(addMethodSubcommands = false)
 final class ReportOptions {
     /** The forms in which it is written. */
     enum Format {
@@ -16,10 +13,19 @@ final class ReportOptions {
     }
 
     /** The form that was asked for. */
-    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     Format format = Format.text;
 
     /** Where it goes. */
-    @Mixin
     final OutputOption output = new OutputOption();
+
+    /** Asks for them. */
+    void addTo(CommandForm form) {
+        form.option(
+                        Format.class,
+                        "--format",
+                        "FORMAT",
+                        "${COMPLETION-CANDIDATES} (default: text).",
+                        asked -> format = asked)
+                .with(output::addTo);
+    }
 }

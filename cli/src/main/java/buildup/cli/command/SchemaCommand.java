@@ -1,5 +1,6 @@
 package buildup.cli.command;
 
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.Streams;
@@ -16,20 +17,11 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.nio.charset.StandardCharsets;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Parameters;
 
 /** {@code schema}: what the keys mean that another command writes as JSON. */
-@Command(
-        name = "schema",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Prints the JSON Schema (draft 2020-12) of what a command writes as JSON.")
 final class SchemaCommand implements Callable<Integer> {
     /** All there are, each under the name by which it is asked for. */
     static final List<Schema> ALL = List.of(
@@ -42,32 +34,25 @@ final class SchemaCommand implements Callable<Integer> {
             TraceTelling.SCHEMA,
             SearchTelling.SCHEMA);
 
-    /** Their names, for the help. */
-    static final class Names implements Iterable<String> {
-        @Override
-        public Iterator<String> iterator() {
-            return names().iterator();
-        }
-    }
-
     private final Streams streams;
-
-    @Parameters(
-            index = "0",
-            paramLabel = "NAME",
-            completionCandidates = Names.class,
-            description = "One of: ${COMPLETION-CANDIDATES}.")
     private String name = "";
-
-    @Mixin
     private final OutputOption output = new OutputOption();
 
     SchemaCommand(Streams streams) {
         this.streams = streams;
     }
 
+    /** Their names, for the help. */
     private static List<String> names() {
         return ALL.stream().map(Schema::name).toList();
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of(
+                        "schema", "Prints the JSON Schema (draft 2020-12) of what a command writes as JSON.", this)
+                .oneOf(names(), "NAME", "One of: ${COMPLETION-CANDIDATES}.", asked -> name = asked)
+                .with(output::addTo);
     }
 
     @Override

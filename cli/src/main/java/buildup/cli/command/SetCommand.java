@@ -2,6 +2,7 @@ package buildup.cli.command;
 
 import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.ChangedFile;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.StackLoader;
@@ -20,50 +21,42 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code set}: one change of a stack, the rest of its text untouched. */
-@Command(
-        name = "set",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Changes one value of a stack in its file and leaves the rest of the text as it is.",
-        footer = {
-            "",
-            "Places: title, sizes.lip, space.ceiling, eyes.standing.height, frieze.profile, frieze.flip.",
-            "A key that is not there yet is added. A new name goes wherever the old one is mentioned.",
-            "A change that would be refused is reported, and the file stays as it was."
-        })
 final class SetCommand implements Callable<Integer> {
     private final Streams streams;
     private final Notices notices = new Notices();
-
-    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document (- for standard input).")
     private String stack = "";
-
-    @Parameters(index = "1", paramLabel = "PLACE", description = "What to change: a piece or a block, a dot, its key.")
     private String place = "";
-
-    @Parameters(
-            index = "2",
-            paramLabel = "VALUE",
-            description = "The new value; a list in [ ] or keys in { } as in the file.")
     private String value = "";
-
-    @Option(
-            names = "-o",
-            paramLabel = "FILE",
-            description = "Where to write (default: into the stack itself; for - to standard output).")
     private Optional<Path> output = Optional.empty();
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     SetCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of(
+                        "set",
+                        "Changes one value of a stack in its file and leaves the rest of the text as it is.",
+                        this)
+                .word("STACK", "The stack document (- for standard input).", asked -> stack = asked)
+                .word("PLACE", "What to change: a piece or a block, a dot, its key.", asked -> place = asked)
+                .word("VALUE", "The new value; a list in [ ] or keys in { } as in the file.", asked -> value = asked)
+                .option(
+                        Path.class,
+                        "-o",
+                        "FILE",
+                        "Where to write (default: into the stack itself; for - to standard output).",
+                        asked -> output = Optional.of(asked))
+                .with(catalog::addTo)
+                .footer(
+                        "",
+                        "Places: title, sizes.lip, space.ceiling, eyes.standing.height, frieze.profile, frieze.flip.",
+                        "A key that is not there yet is added. A new name goes wherever the old one is mentioned.",
+                        "A change that would be refused is reported, and the file stays as it was.");
     }
 
     @Override

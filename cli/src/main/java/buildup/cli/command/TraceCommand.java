@@ -7,6 +7,7 @@ import buildup.catalog.format.TracingReader;
 import buildup.cli.command.files.CatalogFiles;
 import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.CommandAnswer;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
@@ -41,17 +42,8 @@ import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code trace}: a tracing or a drawing becomes a profile. */
-@Command(
-        name = "trace",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Turns a tracing (CSV, SVG, DXF) into a profile of lines and arcs.")
 final class TraceCommand implements Callable<Integer> {
     /** The forms in which a traced profile is written. */
     enum Format {
@@ -69,85 +61,116 @@ final class TraceCommand implements Callable<Integer> {
     private final Streams streams;
     private LengthUnit unit = LengthUnit.INCH;
     private final Notices notices = new Notices();
-
-    @Parameters(index = "0", paramLabel = "FILE", description = "The tracing; - is standard input.")
     private String file = "";
-
-    @Option(names = "--units", paramLabel = "UNIT", description = "Of the tracing: in, mm, cm or ft.")
     private Optional<String> units = Optional.empty();
-
-    @Option(
-            names = "--width",
-            paramLabel = "SIZE",
-            description = "Back to face, by calipers: sets the scale or checks it.")
     private Optional<String> width = Optional.empty();
-
-    @Option(
-            names = "--height",
-            paramLabel = "SIZE",
-            description = "Bottom to top, by calipers: sets the scale or checks it.")
     private Optional<String> height = Optional.empty();
-
-    @Option(
-            names = "--measure",
-            paramLabel = "'MEMBER height = SIZE'",
-            description = "A size of one member, or from one to another, by calipers: 'face height = 2-1/2',"
-                    + " 'bottom to cove width = 1-1/4', 'cove radius = 1/2'. May be repeated.")
     private List<String> measures = List.of();
-
-    @Option(
-            names = "--deviation",
-            paramLabel = "SIZE",
-            description = "How far the outline may lie from the points (default: by their scatter).")
     private Optional<String> deviation = Optional.empty();
-
-    @Option(
-            names = "--restore-edges",
-            paramLabel = "SIZE",
-            description = "Sharpen edges that are worn by no more than this.")
     private Optional<String> edges = Optional.empty();
-
-    @Option(names = "--paint", paramLabel = "SIZE", description = "Thickness of paint to remove (not from the back).")
     private Optional<String> paint = Optional.empty();
-
-    @Option(names = "--layer", paramLabel = "NAME", description = "Read only this layer or group of the drawing.")
     private Optional<String> layer = Optional.empty();
-
-    @Option(
-            names = "--rotate",
-            paramLabel = "DEGREES",
-            description = "Turn the tracing counterclockwise before it is read (default: 0).")
     private double rotate;
-
-    @Option(names = "--flip", description = "Turn the tracing end for end.")
     private boolean flip;
-
-    @Option(
-            names = "--back",
-            paramLabel = "SIDE",
-            description = "Where the back lies as drawn: left, right, up or down (default: found).")
     private Optional<String> back = Optional.empty();
-
-    @Option(names = "--kind", paramLabel = "KIND", description = "What the trade calls it (default: trim).")
     private String kind = "trim";
-
-    @Option(names = "--name", paramLabel = "NAME", description = "What the profile is called (default: traced).")
     private String name = "traced";
-
-    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: yaml).")
     private Format format = Format.yaml;
-
-    @Mixin
     private final OutputOption output = new OutputOption();
-
-    @Mixin
     private final SayingOption saying = new SayingOption();
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     TraceCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of("trace", "Turns a tracing (CSV, SVG, DXF) into a profile of lines and arcs.", this)
+                .word("FILE", "The tracing; - is standard input.", asked -> file = asked)
+                .option(
+                        String.class,
+                        "--units",
+                        "UNIT",
+                        "Of the tracing: in, mm, cm or ft.",
+                        asked -> units = Optional.of(asked))
+                .option(
+                        String.class,
+                        "--width",
+                        "SIZE",
+                        "Back to face, by calipers: sets the scale or checks it.",
+                        asked -> width = Optional.of(asked))
+                .option(
+                        String.class,
+                        "--height",
+                        "SIZE",
+                        "Bottom to top, by calipers: sets the scale or checks it.",
+                        asked -> height = Optional.of(asked))
+                .repeated(
+                        String.class,
+                        "--measure",
+                        "'MEMBER height = SIZE'",
+                        "A size of one member, or from one to another, by calipers: 'face height = 2-1/2',"
+                                + " 'bottom to cove width = 1-1/4', 'cove radius = 1/2'. May be repeated.",
+                        asked -> measures = asked)
+                .option(
+                        String.class,
+                        "--deviation",
+                        "SIZE",
+                        "How far the outline may lie from the points (default: by their scatter).",
+                        asked -> deviation = Optional.of(asked))
+                .option(
+                        String.class,
+                        "--restore-edges",
+                        "SIZE",
+                        "Sharpen edges that are worn by no more than this.",
+                        asked -> edges = Optional.of(asked))
+                .option(
+                        String.class,
+                        "--paint",
+                        "SIZE",
+                        "Thickness of paint to remove (not from the back).",
+                        asked -> paint = Optional.of(asked))
+                .option(
+                        String.class,
+                        "--layer",
+                        "NAME",
+                        "Read only this layer or group of the drawing.",
+                        asked -> layer = Optional.of(asked))
+                .option(
+                        Double.class,
+                        "--rotate",
+                        "DEGREES",
+                        "Turn the tracing counterclockwise before it is read (default: 0).",
+                        asked -> rotate = asked)
+                .flag("--flip", "Turn the tracing end for end.", () -> flip = true)
+                .option(
+                        String.class,
+                        "--back",
+                        "SIDE",
+                        "Where the back lies as drawn: left, right, up or down (default: found).",
+                        asked -> back = Optional.of(asked))
+                .option(
+                        String.class,
+                        "--kind",
+                        "KIND",
+                        "What the trade calls it (default: trim).",
+                        asked -> kind = asked)
+                .option(
+                        String.class,
+                        "--name",
+                        "NAME",
+                        "What the profile is called (default: traced).",
+                        asked -> name = asked)
+                .option(
+                        Format.class,
+                        "--format",
+                        "FORMAT",
+                        "${COMPLETION-CANDIDATES} (default: yaml).",
+                        asked -> format = asked)
+                .with(output::addTo)
+                .with(saying::addTo)
+                .with(catalog::addTo);
     }
 
     @Override

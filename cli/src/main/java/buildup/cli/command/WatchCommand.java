@@ -1,6 +1,7 @@
 package buildup.cli.command;
 
 import buildup.cli.command.files.CatalogOption;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.StackLoader;
@@ -24,39 +25,41 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code watch}: a page in the browser that follows a stack's file. */
-@Command(
-        name = "watch",
-        mixinStandardHelpOptions = true,
-        addMethodSubcommands = false,
-        description = "Shows a stack, or two beside each other, in the browser, and shows it again after every save.")
 final class WatchCommand implements Callable<Integer> {
     private static final int LAST_PORT = 65535;
 
     private final Streams streams;
-
-    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document.")
     private String stack = "";
-
-    @Option(names = "--beside", paramLabel = "OTHER", description = "A second stack, set beside the first.")
     private Optional<String> beside = Optional.empty();
-
-    @Option(
-            names = "--port",
-            paramLabel = "PORT",
-            description = "The port of the page on this machine (default: any free one).")
     private int port;
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     WatchCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    CommandForm form() {
+        return CommandForm.of(
+                        "watch",
+                        "Shows a stack, or two beside each other, in the browser, and shows it again after every save.",
+                        this)
+                .word("STACK", "The stack document.", asked -> stack = asked)
+                .option(
+                        String.class,
+                        "--beside",
+                        "OTHER",
+                        "A second stack, set beside the first.",
+                        asked -> beside = Optional.of(asked))
+                .option(
+                        Integer.class,
+                        "--port",
+                        "PORT",
+                        "The port of the page on this machine (default: any free one).",
+                        asked -> port = asked)
+                .with(catalog::addTo);
     }
 
     @Override

@@ -5,17 +5,17 @@ import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.List;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** How much is said beside an answer, as every command that gives one asks. */
-@Command(addMethodSubcommands = false)
 public final class SayingOption {
-    @Option(names = "-q", description = "Leave out notices, except what is refused.")
     private boolean quiet;
-
-    @Option(names = "-v", description = "Print every notice at its own place, also when many are alike.")
     private boolean wordy;
+
+    /** Asks for it. */
+    public void addTo(CommandForm form) {
+        form.flag("-q", "Leave out notices, except what is refused.", () -> quiet = true)
+                .flag("-v", "Print every notice at its own place, also when many are alike.", () -> wordy = true);
+    }
 
     /** Whether nothing is to be said but what is refused. */
     public boolean quiet() {

@@ -2,6 +2,7 @@ package buildup.cli.command.search;
 
 import buildup.cli.command.files.CatalogOption;
 import buildup.cli.command.files.CommandAnswer;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.Delivery;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
@@ -24,16 +25,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicLong;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code search}: solves backwards for the sizes that a document leaves free. */
-@Command(
-        name = "search",
-        mixinStandardHelpOptions = true,
-        description = "Finds the free sizes that meet every line under 'must:' and come nearest to 'wish:'.")
 public final class SearchCommand implements Callable<Integer> {
     /** The forms in which what was found is written. */
     enum Format {
@@ -48,52 +41,80 @@ public final class SearchCommand implements Callable<Integer> {
     private static final int SAMPLE = 40;
 
     private final Streams streams;
-
-    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
     private String stack = "";
-
-    @Option(names = "--format", paramLabel = "FORMAT", description = "${COMPLETION-CANDIDATES} (default: text).")
     private Format format = Format.text;
-
-    @Option(
-            names = "-o",
-            paramLabel = "FOLDER",
-            description = "Folder for the answers: each as a stack, and a page that shows them.")
     private Optional<Path> folder = Optional.empty();
-
-    @Option(
-            names = "--why",
-            paramLabel = "RULE",
-            description = "Show what each free size does to one rule, as 'reveal of bead over frieze >= 1/4'.")
     private Optional<String> why = Optional.empty();
-
-    @Option(
-            names = "--free",
-            paramLabel = "PLACE=CHOICES",
-            description = "Leave a size free, as 'sizes.lip=between 1/8 and 1 by 1/16'; may be repeated.")
     private List<String> free = List.of();
-
-    @Option(names = "--must", paramLabel = "RULE", description = "One more line under 'must:'; may be repeated.")
     private List<String> must = List.of();
-
-    @Option(names = "--wish", paramLabel = "WISH", description = "One more line under 'wish:'; may be repeated.")
     private List<String> wish = List.of();
-
-    @Option(names = "--tries", paramLabel = "COUNT", description = "How many stacks may be tried (default: 50000).")
     private long tries = SearchLimits.USUAL_TRIES;
-
-    @Option(names = "--answers", paramLabel = "COUNT", description = "How many answers are wanted (default: 5).")
     private int answers = SearchLimits.USUAL_ANSWERS;
-
-    @Mixin
     private final SayingOption saying = new SayingOption();
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
 
     /** @param streams where it reads and writes */
     public SearchCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    public CommandForm form() {
+        return CommandForm.of(
+                        "search",
+                        "Finds the free sizes that meet every line under 'must:' and come nearest to 'wish:'.",
+                        this)
+                .word("STACK", "The stack document; - is standard input.", asked -> stack = asked)
+                .option(
+                        Format.class,
+                        "--format",
+                        "FORMAT",
+                        "${COMPLETION-CANDIDATES} (default: text).",
+                        asked -> format = asked)
+                .option(
+                        Path.class,
+                        "-o",
+                        "FOLDER",
+                        "Folder for the answers: each as a stack, and a page that shows them.",
+                        asked -> folder = Optional.of(asked))
+                .option(
+                        String.class,
+                        "--why",
+                        "RULE",
+                        "Show what each free size does to one rule, as 'reveal of bead over frieze >= 1/4'.",
+                        asked -> why = Optional.of(asked))
+                .repeated(
+                        String.class,
+                        "--free",
+                        "PLACE=CHOICES",
+                        "Leave a size free, as 'sizes.lip=between 1/8 and 1 by 1/16'; may be repeated.",
+                        asked -> free = asked)
+                .repeated(
+                        String.class,
+                        "--must",
+                        "RULE",
+                        "One more line under 'must:'; may be repeated.",
+                        asked -> must = asked)
+                .repeated(
+                        String.class,
+                        "--wish",
+                        "WISH",
+                        "One more line under 'wish:'; may be repeated.",
+                        asked -> wish = asked)
+                .option(
+                        Long.class,
+                        "--tries",
+                        "COUNT",
+                        "How many stacks may be tried (default: 50000).",
+                        asked -> tries = asked)
+                .option(
+                        Integer.class,
+                        "--answers",
+                        "COUNT",
+                        "How many answers are wanted (default: 5).",
+                        asked -> answers = asked)
+                .with(saying::addTo)
+                .with(catalog::addTo);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package buildup.cli.command.sheets;
 
 import buildup.cli.command.files.CatalogOption;
+import buildup.cli.command.files.CommandForm;
 import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.SayingOption;
@@ -29,67 +30,64 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code sheets}: the shop drawings of a stack as one PDF. */
-@Command(
-        name = "sheets",
-        mixinStandardHelpOptions = true,
-        description = "Makes the shop drawings of a stack: one PDF, at full size where sizes are taken from it.")
 public final class SheetsCommand implements Callable<Integer> {
     private final Streams streams;
     private final Notices notices = new Notices();
-
-    @Parameters(index = "0", paramLabel = "STACK", description = "The stack document; - is standard input.")
     private String stack = "";
-
-    @Option(
-            names = "--only",
-            split = ",",
-            paramLabel = "NAME",
-            description =
-                    "Only these sheets: cover, section, pieces, sequence, lengths, sticks, light, season, room,"
-                            + " proportion, clearance, tolerance, must, material, profiles, warnings (default: all that the stack has data for); and strip, story-pole, templates.")
     private List<String> only = new ArrayList<>();
-
-    @Option(
-            names = "--page",
-            paramLabel = "NAME",
-            description = "The paper: letter, legal, tabloid, arch-b to arch-e, a4 to a0 (default: letter, or a4).")
     private Optional<String> page = Optional.empty();
-
-    @Option(
-            names = "--since",
-            paramLabel = "OLD",
-            description = "An earlier version of the stack: changes are listed, and clouded on the section.")
     private Optional<String> since = Optional.empty();
-
-    @Option(
-            names = "--outline-text",
-            description = "In HTML, draw letters as outlines, for a browser without the font; a PDF carries it.")
     private boolean outlineText;
-
-    @Option(
-            names = "-o",
-            required = true,
-            paramLabel = "FILE",
-            description =
-                    "What to write, by its ending: .pdf; .html, one page to print; .zip, an archive to send of the stack,"
-                            + " its catalogs, the PDF and the report, which opens again as a stack; folder/, one SVG for each"
-                            + " sheet. - is standard output, as PDF.")
     private String output = "";
-
-    @Mixin
     private final CatalogOption catalog = new CatalogOption();
-
-    @Mixin
     private final SayingOption saying = new SayingOption();
 
     public SheetsCommand(Streams streams) {
         this.streams = streams;
+    }
+
+    /** The words and options that it takes. */
+    public CommandForm form() {
+        return CommandForm.of(
+                        "sheets",
+                        "Makes the shop drawings of a stack: one PDF, at full size where sizes are taken from it.",
+                        this)
+                .word("STACK", "The stack document; - is standard input.", asked -> stack = asked)
+                .list(
+                        String.class,
+                        "--only",
+                        "NAME",
+                        "Only these sheets: cover, section, pieces, sequence, lengths, sticks, light, season, room,"
+                                + " proportion, clearance, tolerance, must, material, profiles, warnings (default: all that the stack has data for); and strip, story-pole, templates.",
+                        asked -> only = asked)
+                .option(
+                        String.class,
+                        "--page",
+                        "NAME",
+                        "The paper: letter, legal, tabloid, arch-b to arch-e, a4 to a0 (default: letter, or a4).",
+                        asked -> page = Optional.of(asked))
+                .option(
+                        String.class,
+                        "--since",
+                        "OLD",
+                        "An earlier version of the stack: changes are listed, and clouded on the section.",
+                        asked -> since = Optional.of(asked))
+                .flag(
+                        "--outline-text",
+                        "In HTML, draw letters as outlines, for a browser without the font; a PDF carries it.",
+                        () -> outlineText = true)
+                .needed(
+                        String.class,
+                        "-o",
+                        "FILE",
+                        "What to write, by its ending: .pdf; .html, one page to print; .zip, an archive to send of the stack,"
+                                + " its catalogs, the PDF and the report, which opens again as a stack; folder/, one SVG for each"
+                                + " sheet. - is standard output, as PDF.",
+                        asked -> output = asked)
+                .with(catalog::addTo)
+                .with(saying::addTo);
     }
 
     @Override
