@@ -2,7 +2,6 @@ package buildup.profiles.region;
 
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Box;
-import buildup.profiles.outline.Crossings;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -87,18 +86,15 @@ public final class Abutment {
         /** Whether it is beyond doubt how two strokes meet. */
         boolean meet(int i, Segment a, int j, Segment b) {
             if (runOnEachOther(a, b)) {
-                return along(i, a, j, b);
+                along(i, a, j, b);
+                return true;
             }
-            return corner(i, a, j, b, b.from())
-                    && corner(i, a, j, b, b.to())
-                    && corner(j, b, i, a, a.from(), true)
-                    && corner(j, b, i, a, a.to(), true)
-                    && (bothStraight(a, b) || noFeet(a, b))
-                    && noCrossing(a, b);
-        }
-
-        private boolean corner(int i, Segment a, int j, Segment b, Point end) {
-            return corner(i, a, j, b, end, false);
+            return corner(i, a, b.from(), false)
+                    && corner(i, a, b.to(), false)
+                    && corner(j, b, a.from(), true)
+                    && corner(j, b, a.to(), true)
+                    && feet(a, b)
+                    && feet(b, a);
         }
 
         /**
@@ -107,7 +103,7 @@ public final class Abutment {
          * @param i the stroke beside which the end lies, and its segment
          * @param swapped whether that stroke is of the second outline
          */
-        private boolean corner(int i, Segment a, int j, Segment b, Point end, boolean swapped) {
+        private boolean corner(int i, Segment a, Point end, boolean swapped) {
             double t = a.nearest(end);
             double off = a.at(t).distance(end);
             if (off >= DOUBTFUL) {
@@ -116,25 +112,18 @@ public final class Abutment {
             if (off > Tolerance.COINCIDENT) {
                 return false;
             }
-            double own = end.equals(b.from()) ? 0 : 1;
             (swapped ? ofSecond : ofFirst).add(new Covered(i, t, t));
-            (swapped ? ofFirst : ofSecond).add(new Covered(j, own, own));
             return true;
         }
 
-        private boolean along(int i, Segment a, int j, Segment b) {
+        /** Two strokes in line; where they leave a gap, the stroke that comes next at its end is too near to the other. */
+        private void along(int i, Segment a, int j, Segment b) {
             double start = Math.max(0, place(a, b.to()));
             double end = Math.min(1, place(a, b.from()));
-            double length = a.length();
-            if ((end - start) * length > Tolerance.COINCIDENT) {
+            if ((end - start) * a.length() > Tolerance.COINCIDENT) {
                 ofFirst.add(new Covered(i, start, end));
                 ofSecond.add(new Covered(j, b.nearest(a.at(end)), b.nearest(a.at(start))));
-                return true;
             }
-            // one goes on where the other ends
-            boolean apart = a.from().distance(b.to()) >= DOUBTFUL && a.to().distance(b.from()) >= DOUBTFUL;
-            boolean meet = a.from().near(b.to(), Tolerance.COINCIDENT) || a.to().near(b.from(), Tolerance.COINCIDENT);
-            return apart || meet;
         }
 
         /** Where a place in line with a segment lies on it, t; outside 0 to 1 when it lies beyond an end. */
@@ -162,15 +151,7 @@ public final class Abutment {
                     && Math.abs(mine.radius() - its.radius()) <= Tolerance.COINCIDENT;
         }
 
-        private static boolean bothStraight(Segment a, Segment b) {
-            return a instanceof Line && b instanceof Line;
-        }
-
-        /** Whether an arc and another stroke come near each other only at ends. */
-        private static boolean noFeet(Segment a, Segment b) {
-            return feet(a, b) && feet(b, a);
-        }
-
+        /** Whether an arc comes near another stroke, square to both, only at its ends. */
         private static boolean feet(Segment a, Segment b) {
             if (!(a instanceof Arc arc)) {
                 return true;
@@ -187,20 +168,6 @@ public final class Abutment {
                     if (!atEnd && b.distance(foot) < DOUBTFUL) {
                         return false;
                     }
-                }
-            }
-            return true;
-        }
-
-        /** Whether the two cross nowhere but where one of them ends. */
-        private static boolean noCrossing(Segment a, Segment b) {
-            for (Point p : Crossings.of(a, b, 0)) {
-                boolean atEnd = p.near(a.from(), Tolerance.SNAP)
-                        || p.near(a.to(), Tolerance.SNAP)
-                        || p.near(b.from(), Tolerance.SNAP)
-                        || p.near(b.to(), Tolerance.SNAP);
-                if (!atEnd) {
-                    return false;
                 }
             }
             return true;

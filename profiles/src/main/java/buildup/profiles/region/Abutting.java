@@ -65,8 +65,7 @@ public final class Abutting {
      */
     public static Optional<List<Part>> union(List<Outline> outlines, Meetings meetings) {
         return neighbors(outlines, meetings)
-                .flatMap(all -> left(outlines, all, new Memory()))
-                .flatMap(left -> left.parts(true));
+                .flatMap(all -> left(outlines, all, new Memory()).parts(true));
     }
 
     /**
@@ -76,7 +75,7 @@ public final class Abutting {
      * @param memory of the outlines that were asked about last
      */
     public static Optional<List<Part>> outside(List<Outline> outlines, List<Neighbors> neighbors, Memory memory) {
-        return left(outlines, neighbors, memory).flatMap(left -> left.parts(false));
+        return left(outlines, neighbors, memory).parts(false);
     }
 
     /**
@@ -112,7 +111,7 @@ public final class Abutting {
         }
     }
 
-    private static Optional<Abutting> left(List<Outline> outlines, List<Neighbors> neighbors, Memory memory) {
+    private static Abutting left(List<Outline> outlines, List<Neighbors> neighbors, Memory memory) {
         List<List<Abutment>> meetings = new ArrayList<>(outlines.size());
         for (int i = 0; i < outlines.size(); i++) {
             meetings.add(new ArrayList<>());
@@ -129,13 +128,11 @@ public final class Abutting {
                 continue;
             }
             int before = abutting.left.size();
-            if (!abutting.leave(i, covered(i, neighbors))) {
-                return Optional.empty();
-            }
+            abutting.leave(i, covered(i, neighbors));
             List<Bound> own = List.copyOf(abutting.left.subList(before, abutting.left.size()));
             memory.put(i, new Left(outlines.get(i), meetings.get(i), own));
         }
-        return Optional.of(abutting);
+        return abutting;
     }
 
     private static List<Abutment.Covered> covered(int outline, List<Neighbors> neighbors) {
@@ -150,8 +147,11 @@ public final class Abutting {
         return covered;
     }
 
-    /** Keeps what of an outline no other lies against; false where two lie against one stretch, or a scrap is left. */
-    private boolean leave(int outline, List<Abutment.Covered> covered) {
+    /**
+     * Keeps what of an outline no other lies against. No two lie against one stretch, since they would lie in each other,
+     * and no scrap is left between two, since they would nearly touch: of both there is no {@link Abutment}.
+     */
+    private void leave(int outline, List<Abutment.Covered> covered) {
         if (covered.size() > 1) {
             covered.sort(Abutting::inOrder);
         }
@@ -162,21 +162,11 @@ public final class Abutting {
             double at = 0;
             for (; next < covered.size() && covered.get(next).stroke() == stroke; next++) {
                 Abutment.Covered one = covered.get(next);
-                double length = whole.length();
-                boolean corner = one.end() <= one.start();
-                if (!corner && (at - one.start()) * length > SAME_CORNER) {
-                    return false;
-                }
-                if (!keep(outline, stroke, whole, at, one.start(), length)) {
-                    return false;
-                }
+                keep(outline, stroke, whole, at, one.start());
                 at = Math.max(at, one.end());
             }
-            if (!keep(outline, stroke, whole, at, 1, whole.length())) {
-                return false;
-            }
+            keep(outline, stroke, whole, at, 1);
         }
-        return true;
     }
 
     private static int inOrder(Abutment.Covered one, Abutment.Covered other) {
@@ -184,14 +174,10 @@ public final class Abutting {
         return strokes != 0 ? strokes : Double.compare(one.start(), other.start());
     }
 
-    private boolean keep(int outline, int stroke, Segment whole, double from, double to, double length) {
-        double kept = (to - from) * length;
-        if (kept <= SAME_CORNER) {
-            return true;
+    private void keep(int outline, int stroke, Segment whole, double from, double to) {
+        if ((to - from) * whole.length() > SAME_CORNER) {
+            left.add(new Bound(outline, stroke, from <= 0 && to >= 1 ? whole : whole.part(from, to)));
         }
-        left.add(new Bound(outline, stroke, from <= 0 && to >= 1 ? whole : whole.part(from, to)));
-        // a scrap of a longer stroke is where a union by chords would weld
-        return kept >= Tolerance.TOUCHING || length < 2 * Tolerance.TOUCHING;
     }
 
     /**
@@ -226,7 +212,7 @@ public final class Abutting {
                     walked[k] = true;
                     ring.add(left.get(k));
                 }
-                sort(joined(ring), outer, holes);
+                sort(ring, outer, holes);
             }
         }
         return holed ? grouped(outer, holes) : alone(outer);
@@ -259,36 +245,6 @@ public final class Abutting {
             }
         }
         return found;
-    }
-
-    /** Neighbors from one stroke as one. */
-    private List<Bound> joined(List<Bound> ring) {
-        List<Bound> joined = new ArrayList<>();
-        for (Bound bound : ring) {
-            int last = joined.size() - 1;
-            if (last >= 0 && sameStroke(joined.get(last), bound)) {
-                joined.set(last, across(joined.get(last), bound));
-            } else {
-                joined.add(bound);
-            }
-        }
-        int last = joined.size() - 1;
-        if (last > 0 && sameStroke(joined.get(last), joined.get(0))) {
-            joined.set(0, across(joined.remove(last), joined.get(0)));
-        }
-        return joined;
-    }
-
-    private static boolean sameStroke(Bound one, Bound other) {
-        return one.outline() == other.outline() && one.stroke() == other.stroke();
-    }
-
-    private Bound across(Bound before, Bound after) {
-        Segment whole =
-                outlines.get(before.outline()).strokes().get(before.stroke()).segment();
-        double from = whole.nearest(before.segment().from());
-        double to = whole.nearest(after.segment().to());
-        return new Bound(before.outline(), before.stroke(), whole.part(from, to));
     }
 
     private static void sort(List<Bound> bounds, List<Ring> outer, List<Ring> holes) {
@@ -341,7 +297,10 @@ public final class Abutting {
         for (Ring hole : holes) {
             int around = -1;
             for (int i = 0; i < outer.size(); i++) {
-                boolean round = outer.get(i).box().holds(hole.inside(), 0) && holds(outer.get(i), hole.inside());
+                // what stands in the hole may lie round that place too
+                boolean round = outer.get(i).area() > hole.area()
+                        && outer.get(i).box().holds(hole.inside(), 0)
+                        && holds(outer.get(i), hole.inside());
                 if (round
                         && (around < 0
                                 || outer.get(i).area() < outer.get(around).area())) {
