@@ -153,7 +153,14 @@ final class BlockEdits {
         Line level = upright.equals(b) ? a.reversed() : b;
         boolean square = Math.abs(upright.direction(0).x()) < Tolerance.SAME_DIRECTION
                 && Math.abs(level.direction(0).y()) < Tolerance.SAME_DIRECTION;
-        return square
+        // a side that runs away from the back bounds wood, not the hollow; and where the level side ends before the
+        // face
+        // meets it, as at a sloped ceiling, no wedge with that bevel fills the corner
+        boolean closes = square
+                && meets(upright, back)
+                && meets(level, back)
+                && free(level, back) <= level.length() + Tolerance.TOUCHING;
+        return closes
                 ? Optional.of(new Wedge(
                         leg(upright, back),
                         leg(level, back),
@@ -178,11 +185,21 @@ final class BlockEdits {
         return Math.min(side.length(), free(side, back));
     }
 
+    /** How far from its start a side that meets the back is clear of it. */
     private static double free(Line side, Line back) {
-        Point normal = back.direction(0).left();
-        double toward = side.direction(0).dot(normal);
-        double away = back.from().minus(side.from()).dot(normal);
-        boolean meets = Math.abs(toward) > Tolerance.SAME_DIRECTION && away / toward > 0;
-        return meets ? (Math.abs(away) - CLEAR) / Math.abs(toward) : side.length();
+        return (Math.abs(away(side, back)) - CLEAR) / Math.abs(toward(side, back));
+    }
+
+    private static boolean meets(Line side, Line back) {
+        double toward = toward(side, back);
+        return Math.abs(toward) > Tolerance.SAME_DIRECTION && away(side, back) / toward > 0;
+    }
+
+    private static double toward(Line side, Line back) {
+        return side.direction(0).dot(back.direction(0).left());
+    }
+
+    private static double away(Line side, Line back) {
+        return back.from().minus(side.from()).dot(back.direction(0).left());
     }
 }

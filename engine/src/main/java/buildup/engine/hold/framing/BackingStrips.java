@@ -9,7 +9,8 @@ import java.util.List;
 /**
  * The strips that backing blocks are cut from: ripped corner to corner, a strip gives two triangles, and these are then cut
  * to length. A kerf c through the middle takes c / (2 sin S) off the one leg and c / (2 cos S) off the other, S the bevel
- * of the long face from plumb: by so much the strip is larger than the legs.
+ * of the long face from plumb: by so much the strip is larger than the legs. Under a sloped ceiling the two triangles make a
+ * parallelogram, and the strip is wider by what the ceiling rises or falls over the block.
  */
 public final class BackingStrips {
     private BackingStrips() {}
@@ -38,9 +39,10 @@ public final class BackingStrips {
                 1,
                 length,
                 block.width() + rip / Math.cos(s),
-                block.height() + rip / Math.sin(s),
+                block.height() + Math.abs(block.rise()) + rip / Math.sin(s),
                 wood,
-                "ripped corner to corner, then cut into " + block.count() + "; grain along the wall",
+                (block.square() ? "" : "both edges beveled as the ceiling slopes, ")
+                        + "ripped corner to corner, then cut into " + block.count() + "; grain along the wall",
                 0,
                 0);
     }

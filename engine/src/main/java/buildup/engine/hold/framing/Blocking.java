@@ -16,11 +16,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The blocks that sprung moldings want. With S the spring and the hollow's corner where the wall behind meets what lies
- * on top, the back cuts off legs v (up) and v tan S (out); a clearance c square to the back takes c / sin S off the one
- * and c / cos S off the other.
+ * on top, the back cuts off legs v (up) and, under a level top, v tan S (out); a clearance c square to the back takes c / sin
+ * S off the one and c / cos S off the other.
  */
 final class Blocking {
     /** So much air is left between block and back, in, so that the molding decides where it lies: shop practice. */
@@ -65,17 +66,12 @@ final class Blocking {
         Point foot = back.get().from();
         Point head = back.get().to();
         double s = Math.atan2(head.x() - foot.x(), head.y() - foot.y());
-        double height = head.y() - foot.y() - CLEAR / Math.sin(s);
-        double width = head.x() - foot.x() - CLEAR / Math.cos(s);
-        Point corner = new Point(foot.x(), head.y());
-        Point middle = corner.plus(new Point(width / 3, -height / 3));
-        boolean set = height >= LEAST
-                && width >= LEAST
-                && stands(corner.plus(new Point(-Tolerance.TOUCHING, -height / 2)), course.body())
-                && (stands(corner.plus(new Point(width / 2, Tolerance.TOUCHING)), course.body())
-                        || stands(corner.plus(new Point(width / 2, NEAR)), course.body()))
-                && !stands(middle, course.body());
-        if (!set) {
+        // under a soffit the top is level, however the ceiling above it slopes
+        Optional<Corner> corner = Stream.of(section.stack().space().slope(), 0.0)
+                .map(rise -> corner(foot, head, s, rise))
+                .filter(found -> isFree(found, course.body()))
+                .findFirst();
+        if (corner.isEmpty()) {
             return Optional.empty();
         }
         WallRun run = job.plan().runs().get(fit.run());
@@ -88,13 +84,46 @@ final class Blocking {
                 run.name(),
                 fit.stretch(),
                 course.body(),
-                height,
-                width,
+                corner.get().height(),
+                corner.get().width(),
                 Math.toDegrees(s),
+                Math.toDegrees(Math.atan(corner.get().rise())),
                 spacing,
                 count + (ends ? 1 : 0),
                 LONG,
-                Math.min(height, width)));
+                Math.min(corner.get().height(), corner.get().width())));
+    }
+
+    /**
+     * The corner of the hollow, and the legs of the triangle in it.
+     *
+     * @param rise of what lies on top, in for each inch out from the wall
+     */
+    private record Corner(Point at, double height, double width, double rise) {
+        Point under(double out, double below) {
+            return at.plus(new Point(out, rise * out - below));
+        }
+    }
+
+    /**
+     * The back less the clearance, x = (y - foot - c / sin S) tan S, meets the top, y = corner + rise x, at x = h tan S / (1 -
+     * rise tan S), with h the leg up.
+     */
+    private static Corner corner(Point foot, Point head, double s, double rise) {
+        Point at = new Point(foot.x(), head.y() - rise * (head.x() - foot.x()));
+        double height = at.y() - foot.y() - CLEAR / Math.sin(s);
+        return new Corner(at, height, height * Math.tan(s) / (1 - rise * Math.tan(s)), rise);
+    }
+
+    /** Whether something is behind the corner and over it, and nothing in it. */
+    private boolean isFree(Corner corner, int piece) {
+        double half = corner.width() / 2;
+        return corner.height() >= LEAST
+                && corner.width() >= LEAST
+                && stands(corner.under(-Tolerance.TOUCHING, corner.height() / 2), piece)
+                && (stands(corner.under(half, -Tolerance.TOUCHING), piece) || stands(corner.under(half, -NEAR), piece))
+                && !stands(corner.under(corner.width() / 3, corner.height() / 3), piece)
+                && !stands(corner.under(2 * Tolerance.TOUCHING, 2 * Tolerance.TOUCHING), piece);
     }
 
     /** The long straight of the back, from its foot up. */

@@ -37,6 +37,9 @@ public record Framed(List<Landing> landings, List<Landing> proposed, List<Backin
                 .map(Proposal::fixed)
                 .filter(one -> seen.add(one.piece()))
                 .forEach(best::add);
-        return new Framed(landings, Landings.of(section, best, job, new Notices()), Blocking.of(section, job));
+        return new Framed(
+                landings,
+                Landings.of(section, best, job, new Notices()),
+                Blocking.of(section, job).stream().map(BackingBlock::cut).toList());
     }
 }

@@ -101,8 +101,9 @@ public final class FramingSheets {
                 .length("length", "each long", BackingBlock::length)
                 .measure("height", "leg up", Quantity.LENGTH, Rounding.DOWN, BackingBlock::height)
                 .measure("width", "leg out", Quantity.LENGTH, Rounding.DOWN, BackingBlock::width)
-                .length("slope", "long face", BackingBlock::slope)
+                .measure("slope", "long face", Quantity.LENGTH, Rounding.DOWN, BackingBlock::slope)
                 .measure("bevel", "rip bevel", Quantity.ANGLE, BackingBlock::bevel)
+                .measureIf("topBevel", "top bevel", Quantity.ANGLE, Rounding.decimals(1), FramingSheets::topBevel)
                 .length("rip", "ripped from stock as thick as", BackingBlock::rip)
                 .table(
                         "BACKING BLOCKS behind sprung moldings: triangles, ripped at the bevel, long face to the back",
@@ -114,8 +115,14 @@ public final class FramingSheets {
                         "height",
                         "width",
                         "slope",
-                        "bevel")
+                        "bevel",
+                        "topBevel")
                 .sheet()
                 .askedIf(!blocks.isEmpty());
+    }
+
+    /** Under a level ceiling there is none to tell. */
+    private static OptionalDouble topBevel(BackingBlock block) {
+        return block.square() ? OptionalDouble.empty() : OptionalDouble.of(block.topBevel());
     }
 }

@@ -6,14 +6,20 @@ import static org.assertj.core.api.Assertions.within;
 import buildup.engine.Bench;
 import buildup.engine.room.plan.Plan;
 import buildup.engine.room.run.Runs;
+import buildup.profiles.outline.Line;
+import buildup.profiles.outline.Outline;
+import buildup.profiles.outline.Point;
 import buildup.shared.document.Claims;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.document.Fields;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Blocks behind sprung moldings. */
 class BlockingTest {
@@ -67,5 +73,43 @@ class BlockingTest {
         // the back's legs are to each other as the sine to the cosine of the spring, and so are those of the block
         assertThat(block.width() / block.height()).isCloseTo(Math.tan(Math.toRadians(38)), within(1e-9));
         assertThat(block.slope()).isCloseTo(block.height() / Math.cos(Math.toRadians(38)), within(1e-9));
+    }
+
+    /**
+     * By hand: a ceiling that rises r for each inch out lies on the crown's room edge, and a wedge that fills the corner
+     * under it ends where the back, set off 1/8, meets that slope.
+     */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 6})
+    void under_a_ceiling_that_rises_the_block_is_lower_and_keeps_clear_of_ceiling_and_back(int rise) {
+        double r = rise / 12.0;
+        String crown = Bench.head("space: { floor: -90, ceiling: { height: 0, slope: " + rise
+                        + " in 12 }, wall: { solid: yes } }")
+                + Bench.list("name: crown, profile: plain-crown 4-5/8, back: wall, top: touch");
+        Bench bench = Bench.sound(crown);
+        Outline outline = bench.section().bodies().stream()
+                .filter(body -> body.name().equals("crown"))
+                .findFirst()
+                .orElseThrow()
+                .outline();
+        Line back = outline.straights("back").stream()
+                .max(Comparator.comparingDouble(Line::length))
+                .orElseThrow();
+        BackingBlock block = blocks(crown, wall("")).get(0).cut();
+        double foot = Math.min(back.from().y(), back.to().y());
+        // the corner of wall and ceiling is the datum: the leg up ends over the foot of the back, the other one under
+        // the slope
+        Point low = new Point(0, -block.height());
+        Point out = new Point(block.width(), r * block.width());
+        assertThat(low.y()).isGreaterThan(foot);
+        assertThat(distance(low, back)).isBetween(Blocking.CLEAR - 1e-9, Blocking.CLEAR + 1.0 / 16);
+        assertThat(distance(out, back)).isEqualTo(distance(low, back), within(1e-9));
+        assertThat(block.topBevel()).isCloseTo(Math.toDegrees(Math.atan(r)), within(1e-9));
+        assertThat(Math.min(block.height(), block.width()) * 16 % 1).isCloseTo(0, within(1e-9));
+        assertThat(block.slope()).isCloseTo(low.minus(out).length(), within(1e-9));
+    }
+
+    private static double distance(Point at, Line line) {
+        return Math.abs(line.direction(0).cross(at.minus(line.from())));
     }
 }
