@@ -174,4 +174,50 @@ class FollowedCuresTest {
                         .replace("bottom: panel.top }", "bottom: panel.top + " + above + " }")))
                 .isEmpty();
     }
+
+    private static final String SHELF = """
+            wood: check-wood
+            space: { floor: -40, ceiling: 30, wall: { covering: 1/2 } }
+            pieces:
+              - { name: cleat, kind: nailer, profile: board 3/4 x 5, back: wall, bottom: 0 }
+              - { name: apron, profile: board 3/4 x 5-1/2, back: cleat.face, bottom: -1/2 }
+              - { name: shelf, profile: board 3/4 x 7-1/4, lay: flat, back: wall, bottom: apron.top }
+            loads: [{ name: books, on: shelf, out: 5, load: 8 lb/ft }]
+            fastenings:
+              - { name: cleat low, piece: cleat, use: screw 8 x 2-1/2, at: { up: 1 } }
+              - { name: cleat high, piece: cleat, use: screw 8 x 2-1/2, at: { up: 4 } }
+              - { name: pins, piece: apron, use: 18 ga x 1-1/4, at: { up: 2 } }
+              - { name: shelf screws, piece: shelf, use: screw 8 x 1-3/4, at: { out: 3/8, up: shelf.top } }
+            """;
+
+    @Test
+    void a_shelf_that_tips_over_an_apron_that_gives_is_offered_nails_through_the_apron() {
+        assertThat(Answered.because(SHELF, Topic.STANDS)).contains("takes only");
+        assertThat(Answered.cure(SHELF, Topic.STANDS)).contains("through apron").endsWith("[tried]");
+        assertThat(problems(followed(SHELF, "load-too-much"), "load-too-much")).isEmpty();
+    }
+
+    /** The one place from which screws reach down into the frieze is taken: theirs stand between those that are there. */
+    @Test
+    void a_row_that_would_meet_another_is_begun_between_its_nails() {
+        String taken = """
+                wood: check-wood
+                space: { floor: -84, wall: { covering: 1/2 } }
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 6, back: wall, bottom: 0 }
+                  - { name: cap, profile: board 1 x 4, lay: flat, back: wall, bottom: frieze.top }
+                loads: [{ name: bowls, on: cap, out: 3, load: 10 lb/ft }]
+                fastenings:
+                  - { name: low, piece: frieze, use: 15 ga x 2-1/2, at: { up: 1 } }
+                  - { name: high, piece: frieze, use: 15 ga x 2-1/2, at: { up: 4 } }
+                  - { name: across, piece: frieze, use: 15 ga x 2, at: { up: 5-1/2 } }
+                  - { name: down, piece: cap, use: 18 ga x 2, at: { out: 3/8 } }
+                """;
+        assertThat(Answered.because(taken, Topic.STANDS)).contains("takes only");
+        assertThat(Answered.cure(taken, Topic.STANDS)).contains("'first: ").endsWith("[tried]");
+        String followed = followed(taken, "load-too-much");
+        assertThat(followed).contains("first: ");
+        assertThat(problems(followed, "load-too-much")).isEmpty();
+        assertThat(problems(followed, "nails-that-cross")).isEmpty();
+    }
 }

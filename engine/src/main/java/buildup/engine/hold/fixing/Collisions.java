@@ -10,7 +10,9 @@ import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /**
  * Two rows of nails that want the same place: their shanks cross in the section, and somewhere along the run both stand at
@@ -19,6 +21,9 @@ import java.util.OptionalDouble;
 final class Collisions {
     /** Nails of two rows farther apart than this along the run pass each other, in: common practice, no source. */
     private static final double PASS = 1.0 / 4;
+
+    /** Of its spacing, where a row begins instead: halfway between the others first. */
+    private static final List<Double> SHARES = List.of(0.5, 0.25, 0.75, 0.125, 0.375);
 
     /** So far along the run is looked, in. */
     private static final double RUN = 240;
@@ -41,6 +46,23 @@ final class Collisions {
     /** Whether a nail would meet none of some rows, wherever along the run they stand. */
     static boolean free(Fixed nail, List<Fixed> rows) {
         return rows.stream().noneMatch(row -> near(nail, row) < apart(nail, row));
+    }
+
+    /** A row begun where it meets none of some others: as it is, or elsewhere along the run; nothing when it always does. */
+    static Optional<Fixed> between(Fixed row, List<Fixed> others) {
+        double spacing = row.fastening().spacing();
+        List<Fixed> crossed = others.stream()
+                .filter(other -> near(row, other) < apart(row, other))
+                .toList();
+        return DoubleStream.concat(
+                        DoubleStream.of(row.fastening().first()),
+                        SHARES.stream().mapToDouble(share -> spacing * share))
+                .filter(first -> first <= spacing)
+                .mapToObj(first -> row.as(row.fastening().startedAt(first)))
+                .filter(moved -> crossed.stream()
+                        .allMatch(other ->
+                                along(moved.fastening(), other.fastening()).isEmpty()))
+                .findFirst();
     }
 
     private static Notice notice(Fixed one, Fixed other, double along, List<Fixed> all) {
@@ -67,7 +89,7 @@ final class Collisions {
                 .filter(other ->
                         !other.fastening().mark().equals(row.fastening().mark()))
                 .toList();
-        for (double share : List.of(0.5, 0.25, 0.75, 0.125, 0.375)) {
+        for (double share : SHARES) {
             Fastening moved = row.fastening().startedAt(spacing * share);
             boolean free = others.stream()
                     .filter(other -> near(row, other) < apart(row, other))

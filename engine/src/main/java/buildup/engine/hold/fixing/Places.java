@@ -11,6 +11,7 @@ import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
@@ -56,8 +57,29 @@ public final class Places {
         return Collisions.free(nail, rows);
     }
 
+    /**
+     * A nail as one of a row, begun along the run where it meets none of some other rows; nothing when it would wherever it
+     * begins.
+     *
+     * @param spacing of the row, in
+     */
+    public Optional<Fixed> between(Fixed nail, double spacing, List<Fixed> rows) {
+        return Collisions.between(nail.as(nail.fastening().spaced(spacing)), rows);
+    }
+
     /** What could be driven in place of a row, at the same spot: fasteners of the catalog that are sound there. */
     public List<Fixed> instead(Fixed row) {
+        return holding(row).stream().filter(Fixed::sound).toList();
+    }
+
+    /** The same where the tool of the row does not get in: those whose tool does not either. */
+    public List<Fixed> insteadBlocked(Fixed row) {
+        return row.reach().free()
+                ? List.of()
+                : holding(row).stream().filter(nail -> !nail.sound()).toList();
+    }
+
+    private List<Fixed> holding(Fixed row) {
         return instead.computeIfAbsent(row, this::soughtInstead);
     }
 
@@ -69,7 +91,7 @@ public final class Places {
                 .flatMap(fastener -> fastener.cuts().stream())
                 .filter(cut -> !cut.call().equals(row.fastening().use().call()))
                 .map(cut -> nailing.fixed(spot, row.fastening().with(cut), row.after()))
-                .filter(Fixed::sound)
+                .filter(Fixed::holds)
                 .toList();
     }
 }

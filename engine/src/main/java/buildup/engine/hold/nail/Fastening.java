@@ -50,6 +50,11 @@ public record Fastening(
         return new Fastening(name, piece, use, out, up, other, spacing, first, per, after, mark);
     }
 
+    /** The same, so far apart, in. */
+    public Fastening spaced(double other) {
+        return new Fastening(name, piece, use, out, up, angle, other, first, per, after, mark);
+    }
+
     /** The same, begun elsewhere along the run. */
     public Fastening startedAt(double inches) {
         return new Fastening(name, piece, use, out, up, angle, spacing, inches, per, after, mark);

@@ -40,6 +40,11 @@ public record Fixed(
         return new Fixed(fastening, piece, after, drive, grips, others, checks, edge, slant, hiding, reach);
     }
 
+    /** The same nail as one of a row that stands otherwise along the run. */
+    public Fixed as(Fastening other) {
+        return new Fixed(other, piece, after, drive, grips, joints, checks, edge, slant, hiding, reach);
+    }
+
     /** Where the head of the nail sits, in. */
     public Point head() {
         return drive.head();

@@ -80,6 +80,11 @@ public record Fall(List<Part> parts) {
      */
     public record Stop(int by, Point at, double travel, double degrees) {}
 
+    /** All pieces that move, those of the lot that falls most first. */
+    public List<Integer> pieces() {
+        return parts.stream().flatMap(part -> part.pieces().stream()).distinct().toList();
+    }
+
     /** The lot that falls most. */
     public Part first() {
         return parts.get(0);

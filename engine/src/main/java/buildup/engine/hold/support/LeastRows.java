@@ -109,8 +109,17 @@ final class LeastRows {
         }
     }
 
+    /** How wide a search for a row goes: the next is asked only when the one before has found nothing. */
+    private enum Scope {
+        /** What falls most, nailed where no other row is met. */
+        NEAR,
+        /** Whatever moves along too, also between the nails of other rows. */
+        WIDE,
+        /** In place of rows whose tool does not get in either. */
+        BLOCKED
+    }
+
     private Optional<LeastRow> row(Model rest, Fall fall) {
-        List<Integer> pieces = fall.first().pieces();
         Optional<Loading> falls =
                 weights.stream().filter(set -> Mechanism.falls(rest, set)).findFirst();
         Optional<Movement> movement = falls.flatMap(set -> Mechanism.falling(rest, set));
@@ -119,17 +128,17 @@ final class LeastRows {
         }
         // the work that the fall is scaled to
         double all = falls.get().pounds();
-        List<Candidate> candidates = new ArrayList<>();
-        for (Fixed row : given) {
-            if (pieces.contains(row.piece())) {
-                Optional<String> instead = Optional.of(row.fastening().name());
-                places.instead(row).forEach(nail -> add(nail, instead, all, movement.get(), candidates));
+        for (Scope scope : Scope.values()) {
+            List<LeastRow> held = held(rest, candidates(fall, scope, all, movement.get()));
+            if (!held.isEmpty()) {
+                return Optional.of(held.get(0).or(held.subList(1, held.size())));
             }
         }
-        for (int piece : pieces) {
-            places.of(piece).forEach(nail -> add(nail, Optional.empty(), all, movement.get(), candidates));
-        }
-        List<LeastRow> held = candidates.stream()
+        return Optional.empty();
+    }
+
+    private List<LeastRow> held(Model rest, List<Candidate> candidates) {
+        return candidates.stream()
                 .sorted(Comparator.comparingDouble((Candidate candidate) -> -candidate.spacing())
                         .thenComparing(Candidate::plainest)
                         .thenComparing(candidate ->
@@ -142,22 +151,50 @@ final class LeastRows {
                         .thenComparing(
                                 row -> row.nail().fastening().use().fastener().diameter()))
                 .toList();
-        return held.stream().findFirst().map(best -> best.or(held.subList(1, held.size())));
     }
 
-    private void add(Fixed nail, Optional<String> instead, double all, Movement movement, List<Candidate> out) {
+    private List<Candidate> candidates(Fall fall, Scope scope, double all, Movement movement) {
+        List<Integer> pieces = scope == Scope.NEAR ? fall.first().pieces() : fall.pieces();
+        List<Candidate> candidates = new ArrayList<>();
+        for (Fixed row : given) {
+            if (pieces.contains(row.piece()) || (scope != Scope.NEAR && joins(row, pieces))) {
+                Optional<String> instead = Optional.of(row.fastening().name());
+                List<Fixed> others = scope == Scope.BLOCKED ? places.insteadBlocked(row) : places.instead(row);
+                others.forEach(nail -> add(nail, instead, scope, all, movement, candidates));
+                if (scope == Scope.WIDE && row.sound()) {
+                    add(row, instead, scope, all, movement, candidates);
+                }
+            }
+        }
+        if (scope != Scope.BLOCKED) {
+            for (int piece : pieces) {
+                places.of(piece).forEach(nail -> add(nail, Optional.empty(), scope, all, movement, candidates));
+            }
+        }
+        return candidates;
+    }
+
+    private static boolean joins(Fixed row, List<Integer> pieces) {
+        return row.joints().stream().anyMatch(joint -> pieces.contains(joint.near()) || pieces.contains(joint.far()));
+    }
+
+    private void add(
+            Fixed nail, Optional<String> instead, Scope scope, double all, Movement movement, List<Candidate> out) {
         // what it takes of the fall is quicker asked than whether it meets others
         Optional<Double> spacing = spacing(all / resists(movement, nail));
-        if (spacing.isPresent() && places.free(nail, others.computeIfAbsent(instead, this::others))) {
+        if (spacing.isPresent() && (scope != Scope.NEAR || places.free(nail, others(instead)))) {
             out.add(new Candidate(nail, instead, spacing.get()));
         }
     }
 
     /** The rows of the document but for the one of that name. */
     private List<Fixed> others(Optional<String> instead) {
-        return given.stream()
-                .filter(row -> instead.filter(row.fastening().name()::equals).isEmpty())
-                .toList();
+        return others.computeIfAbsent(
+                instead,
+                name -> given.stream()
+                        .filter(row ->
+                                name.filter(row.fastening().name()::equals).isEmpty())
+                        .toList());
     }
 
     /** The widest spacing that gives so many in a foot. */
@@ -188,7 +225,8 @@ final class LeastRows {
         }
         double count = needed;
         return spacing(count)
-                .map(spacing -> new LeastRow(candidate.nail(), spacing, count, candidate.instead(), 0, List.of()));
+                .flatMap(spacing -> places.between(candidate.nail(), spacing, others(candidate.instead())))
+                .map(nail -> new LeastRow(nail, nail.fastening().spacing(), count, candidate.instead(), 0, List.of()));
     }
 
     /** A row of so many in a foot of run. */

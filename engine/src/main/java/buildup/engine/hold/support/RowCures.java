@@ -2,6 +2,7 @@ package buildup.engine.hold.support;
 
 import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.nail.Check;
+import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
@@ -90,7 +91,7 @@ public final class RowCures {
     private Phrase words(LeastRow row) {
         Fixed nail = row.nail();
         return Phrase.of(
-                        "{use} through {piece} at {out} out, {up} up{tilt}, every {spacing}{instead} (holds {holds}, {across} across)")
+                        "{use} through {piece} at {out} out, {up} up{tilt}, every {spacing}{first}{instead} (holds {holds}, {across} across{blocked})")
                 .with("use", nail.fastening().use().phrase())
                 .with("piece", section.name(nail.piece()))
                 .with("out", Figure.length(nail.head().x()))
@@ -98,12 +99,46 @@ public final class RowCures {
                 .with("tilt", tilt(nail.fastening().angle()))
                 .with("spacing", Figure.length(row.spacing()))
                 .with(
+                        "first",
+                        first(row)
+                                .map(at -> Phrase.of(", 'first: {at}'").with("at", at))
+                                .orElse(Phrase.of("")))
+                .with("blocked", blocked(nail))
+                .with(
                         "instead",
                         row.instead()
                                 .map(name -> Phrase.of(", in place of '{name}'").with("name", name))
                                 .orElse(Phrase.of("")))
                 .with("holds", held(row.pull()))
                 .with("across", held(row.across()));
+    }
+
+    /** Where along the run its first stands, if that is not where it would stand otherwise. */
+    private Optional<Figure> first(LeastRow row) {
+        double first = row.nail().fastening().first();
+        double otherwise =
+                row.instead().flatMap(this::given).map(Fastening::first).orElse(0.0);
+        return Optional.of(Figure.length(first)).filter(at -> Math.abs(first - otherwise) > Tolerance.SNAP);
+    }
+
+    private Optional<Fastening> given(String name) {
+        return given.stream()
+                .map(Fixed::fastening)
+                .filter(row -> row.name().equals(name))
+                .findFirst();
+    }
+
+    /** Said of what comes in place of a row whose tool does not get in either. */
+    private Phrase blocked(Fixed nail) {
+        return nail.reach().inTheWay().stream()
+                .mapToObj(section::name)
+                .findFirst()
+                .map(body -> Phrase.of("; the {tool} does not get past {body}, as now")
+                        .with(
+                                "tool",
+                                nail.reach().tool().map(tool -> tool.name()).orElse("tool"))
+                        .with("body", body))
+                .orElse(Phrase.of(""));
     }
 
     private static Figure held(double pounds) {
@@ -124,10 +159,13 @@ public final class RowCures {
         Phrase every = Phrase.of("{every}").with("every", Figure.length(row.spacing()));
         if (row.instead().isPresent()) {
             String place = BLOCK + "." + row.instead().get() + ".";
-            return List.of(
-                    new Change(place + "use", use),
-                    new Change(place + "spacing", every),
-                    new Change(place + "per", Phrase.of("1")));
+            List<Change> changes =
+                    new ArrayList<>(List.of(new Change(place + "use", use), new Change(place + "spacing", every)));
+            given(row.instead().get())
+                    .filter(now -> now.per() != 1)
+                    .ifPresent(now -> changes.add(new Change(place + "per", Phrase.of("1"))));
+            first(row).ifPresent(at -> changes.add(first(place, at)));
+            return changes;
         }
         String name = name(section.name(row.nail().piece()), number);
         String place = BLOCK + "." + name + ".";
@@ -140,11 +178,16 @@ public final class RowCures {
                 new Change(place + "use", use),
                 new Change(place + "spacing", every)));
         changes.addAll(at(row.nail(), place + "at."));
+        first(row).ifPresent(at -> changes.add(first(place, at)));
         long degrees = Math.round(row.nail().fastening().angle());
         if (degrees != 0) {
             changes.add(new Change(place + "angle", Phrase.of("" + degrees)));
         }
         return changes;
+    }
+
+    private static Change first(String place, Figure at) {
+        return new Change(place + "first", Phrase.of("{at}").with("at", at));
     }
 
     /** A name that no row has yet. */
