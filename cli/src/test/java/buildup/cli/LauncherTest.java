@@ -38,6 +38,8 @@ class LauncherTest {
         write("shared/pom.xml", "<project/>");
         write("shared/src/main/java/A.java", "class A {}");
         write("shared/src/main/java/B.java", "class B {}");
+        write("cli/packing/pom.xml", "<project/>");
+        write("cli/packing/src/main/java/C.java", "class C {}");
         write("cli/buildup", Files.readString(Path.of("buildup")));
         runnable(project.resolve("cli/buildup"));
         for (String tool : TOOLS) {
@@ -88,6 +90,14 @@ class LauncherTest {
         assertThat(launch().err).isEqualTo("buildup: building; this takes a moment\n");
         assertThat(launch().err).isEmpty();
         assertThat(builds()).isEqualTo(1);
+    }
+
+    @Test
+    void it_builds_again_when_what_packs_the_jar_changes() throws Exception {
+        launch();
+        Files.writeString(project.resolve("cli/packing/src/main/java/C.java"), "class C { int i; }");
+        launch();
+        assertThat(builds()).isEqualTo(2);
     }
 
     @Test
