@@ -151,9 +151,9 @@ public final class Eyes {
         }
     }
 
-    /** Height at which the sight line to {@code p} passes the picture plane x = 0 (central projection). */
+    /** Height over the eye at which the sight line to {@code p} passes the picture plane x = 0 (central projection). */
     private static double onPicture(Point p, Eye eye) {
-        return eye.height() + (p.y() - eye.height()) * eye.distance() / (eye.distance() - p.x());
+        return (p.y() - eye.height()) * eye.distance() / (eye.distance() - p.x());
     }
 
     private Coverage coverage(int nailer, Visibility view, Viewpoint viewpoint) {
@@ -176,10 +176,10 @@ public final class Eyes {
 
     /** For each piece whose arris bounds what is seen: the height of that arris at which nothing is seen past it. */
     private List<Edge> cures(List<Segment> visible, Visibility view, Viewpoint viewpoint) {
-        List<Edge> cures = new ArrayList<>();
         if (visible.size() != 1) {
-            return cures;
+            return List.of();
         }
+        List<Edge> cures = new ArrayList<>();
         Segment shows = visible.get(0);
         bounding(shows.from(), shows.to(), view, viewpoint, 1).ifPresent(cures::add);
         bounding(shows.to(), shows.from(), view, viewpoint, -1).ifPresent(cures::add);

@@ -92,7 +92,8 @@ final class RawWood {
         String piece = section.body(edge.body()).name();
         Figure to = down ? Figure.atMost(edge.to()) : Figure.atLeast(edge.to());
         Box box = section.body(edge.body()).outline().box();
-        if (!Tolerance.same(edge.from(), down ? box.bottom() : box.top())) {
+        // the line beside the sight line meets an upright face a hair beyond its arris
+        if (Math.abs(edge.from() - (down ? box.bottom() : box.top())) > Tolerance.TOUCHING) {
             return Cure.of(SightNotices.COVER_IT);
         }
         double width = down ? box.top() - edge.to() : edge.to() - box.bottom();
