@@ -11,18 +11,12 @@ import java.util.Optional;
 public final class LinearProgram {
     /** A sum of factor times variable, to which terms are added. */
     public static final class Sum {
-        private int[] variables = new int[8];
-        private double[] factors = new double[8];
+        private int[] variables = new int[16];
+        private double[] factors = new double[16];
         private int terms;
 
         /** The sum of nothing. */
         public Sum() {}
-
-        private Sum(Sum other) {
-            this.variables = Arrays.copyOf(other.variables, other.terms);
-            this.factors = Arrays.copyOf(other.factors, other.terms);
-            this.terms = other.terms;
-        }
 
         /** One variable, so many times. */
         public static Sum of(int variable, double factor) {
@@ -112,13 +106,17 @@ public final class LinearProgram {
         return unknowns++;
     }
 
-    /** A sum of variables is to be {@code comesTo}. */
+    /**
+     * A sum of variables is to be {@code comesTo}.
+     *
+     * @param sum kept as it is: nothing is added to it from here on
+     */
     public void equation(Sum sum, double comesTo) {
         if (count == sums.length) {
             equations = Arrays.copyOf(equations, 2 * count);
             sums = Arrays.copyOf(sums, 2 * count);
         }
-        equations[count] = new Sum(sum);
+        equations[count] = sum;
         sums[count] = comesTo;
         count++;
     }

@@ -46,6 +46,9 @@ final class Simplex {
 
     private int steps;
 
+    /** For each row, how far the variable that grows may go until that of the row reaches a bound: scratch of a step. */
+    private final double[] rooms;
+
     /**
      * A program.
      *
@@ -60,6 +63,7 @@ final class Simplex {
         this.rows = new double[sums.length][];
         this.basis = new int[sums.length];
         this.turned = new boolean[variables];
+        this.rooms = new double[sums.length];
         double[] starts = begin(equations, sums);
         this.column = new int[variables];
         int[] at = new int[variables];
@@ -216,7 +220,7 @@ final class Simplex {
         for (int next = entering(true); next >= 0 && steps < MOST_STEPS; next = entering(idle < PATIENCE)) {
             steps++;
             int leaving = leaving(next);
-            double way = leaving < 0 ? most[column[next]] : room(leaving, next, 0);
+            double way = leaving < 0 ? most[column[next]] : rooms[leaving];
             if (Double.isInfinite(way) && gains[next] > Tolerance.SIMPLEX_FIRM) {
                 return false;
             }
@@ -262,28 +266,34 @@ final class Simplex {
         double own = most[column[next]];
         double least = own;
         for (int i = 0; i < rows.length; i++) {
-            least = Math.min(least, room(i, next, Tolerance.SIMPLEX_GIVES));
-        }
-        int found = -1;
-        for (int i = 0; i < rows.length; i++) {
-            boolean first = room(i, next, 0) <= least;
-            if (first && (found < 0 || Math.abs(rows[i][next]) > Math.abs(rows[found][next]))) {
-                found = i;
+            double factor = rows[i][next];
+            double size = Math.abs(factor);
+            if (size > Tolerance.SIMPLEX_DUST) {
+                double left = toBound(i, factor > 0);
+                rooms[i] = left / size;
+                least = Math.min(least, (left + Tolerance.SIMPLEX_GIVES) / size);
+            } else {
+                rooms[i] = Double.POSITIVE_INFINITY;
             }
         }
-        return found >= 0 && own < room(found, next, 0) ? -1 : found;
+        int found = -1;
+        double greatest = 0;
+        for (int i = 0; i < rows.length; i++) {
+            if (rooms[i] <= least) {
+                double size = Math.abs(rows[i][next]);
+                if (found < 0 || size > greatest) {
+                    found = i;
+                    greatest = size;
+                }
+            }
+        }
+        return found >= 0 && own < rooms[found] ? -1 : found;
     }
 
-    /** How far a variable may grow until the one in the basis of a row reaches a bound that gives so much. */
-    private double room(int i, int next, double gives) {
-        double factor = rows[i][next];
-        if (factor > Tolerance.SIMPLEX_DUST) {
-            return (Math.max(0, rows[i][columns]) + gives) / factor;
-        }
-        if (factor < -Tolerance.SIMPLEX_DUST) {
-            return (Math.max(0, most[basis[i]] - rows[i][columns]) + gives) / -factor;
-        }
-        return Double.POSITIVE_INFINITY;
+    /** How far the variable in the basis of a row is from 0 as it falls, or from its greatest value. */
+    private double toBound(int i, boolean falls) {
+        double value = rows[i][columns];
+        return Math.max(0, falls ? value : most[basis[i]] - value);
     }
 
     /** From here on the variable of a column is counted from its other bound. */

@@ -17,8 +17,7 @@ final class Clusters {
     private final int[] one;
 
     private final int ground;
-    /** Where the forces between two bodies stand in {@link #forces}: for each body one such list for each neighbor. */
-    private final List<List<Edge>> next = new ArrayList<>();
+    private final Links links;
 
     /** When each body was first come to, from 1 on; 0 before that. */
     private final int[] found;
@@ -34,34 +33,23 @@ final class Clusters {
     /** Bodies that have been come to and are in no cluster yet. */
     private final int[] open;
 
+    /** For each body that stands for others, its place in its cluster. */
+    private final int[] rank;
+
     private int waiting;
     private int clock;
-
-    /** All that two bodies may exert on each other. */
-    private static final class Edge {
-        private final int a;
-        private final int b;
-        private final List<Force> forces = new ArrayList<>(4);
-
-        Edge(int a, int b) {
-            this.a = a;
-            this.b = b;
-        }
-
-        int other(int body) {
-            return body == a ? b : a;
-        }
-    }
 
     private Clusters(Bodies bodies, List<Force> forces) {
         this.bodies = bodies;
         this.forces = forces;
         this.ground = bodies.section().bodies().size();
+        this.links = new Links(ground + 1, forces.size());
         this.one = new int[ground + 1];
         this.found = new int[ground + 1];
         this.low = new int[ground + 1];
         this.cluster = new int[ground + 1];
         this.open = new int[ground + 1];
+        this.rank = new int[ground + 1];
         Arrays.fill(cluster, -1);
     }
 
@@ -113,36 +101,14 @@ final class Clusters {
     }
 
     private void connect() {
-        for (int i = 0; i <= ground; i++) {
-            next.add(List.of());
-        }
-        for (Force force : forces) {
+        for (int i = 0; i < forces.size(); i++) {
+            Force force = forces.get(i);
             int a = find(at(force.on()));
             int b = find(at(force.against()));
             if (a != b) {
-                edge(a, b).forces.add(force);
+                links.add(a, b, i);
             }
         }
-    }
-
-    private Edge edge(int a, int b) {
-        int fewer = next.get(a).size() < next.get(b).size() ? a : b;
-        for (Edge known : next.get(fewer)) {
-            if (known.other(fewer) == a + b - fewer) {
-                return known;
-            }
-        }
-        Edge edge = new Edge(a, b);
-        add(a, edge);
-        add(b, edge);
-        return edge;
-    }
-
-    private void add(int body, Edge edge) {
-        if (next.get(body).isEmpty()) {
-            next.set(body, new ArrayList<>(4));
-        }
-        next.get(body).add(edge);
     }
 
     /** What nothing joins to the ground moves with one of its bodies, which nothing keeps. */
@@ -154,24 +120,25 @@ final class Clusters {
 
     /** Walks in depth from a body; whatever cannot get above a body but through it, is a block that stands on it. */
     private void split(int start) {
-        // bodies on the way, where each was come from, and how many of its neighbors have been seen to
+        // bodies on the way, where each was come from, and the link of each that is to be followed next
         int[] way = new int[ground + 1];
         int[] from = new int[ground + 1];
-        int[] seen = new int[ground + 1];
+        int[] next = new int[ground + 1];
         int deep = 0;
         way[0] = start;
         from[0] = -1;
+        next[0] = links.first(start);
         come(start);
         while (deep >= 0) {
             int body = way[deep];
-            List<Edge> neighbors = next.get(body);
-            if (seen[deep] < neighbors.size()) {
-                int other = neighbors.get(seen[deep]++).other(body);
+            if (next[deep] != Links.NONE) {
+                int other = links.other(next[deep]);
+                next[deep] = links.next(next[deep]);
                 if (found[other] == 0) {
                     deep++;
                     way[deep] = other;
                     from[deep] = body;
-                    seen[deep] = 0;
+                    next[deep] = links.first(other);
                     come(other);
                     open[waiting++] = other;
                 } else if (other != from[deep]) {
@@ -205,6 +172,9 @@ final class Clusters {
             cluster[body] = roots.size();
         }
         Arrays.sort(own);
+        for (int i = 0; i < own.length; i++) {
+            rank[own[i]] = i;
+        }
         roots.add(root);
         members.add(own);
     }
@@ -217,7 +187,7 @@ final class Clusters {
         for (int body : bodies.free()) {
             // a body moves in its own cluster, and with what it stands on in all below
             for (int at = find(body); cluster[at] >= 0; at = roots.get(cluster[at])) {
-                places[cluster[at]][body] = Arrays.binarySearch(members.get(cluster[at]), at);
+                places[cluster[at]][body] = rank[at];
             }
         }
         List<Cluster> made = new ArrayList<>(members.size());
@@ -231,11 +201,11 @@ final class Clusters {
     private List<Force> forces(int number) {
         List<Force> own = new ArrayList<>();
         for (int body : members.get(number)) {
-            for (Edge edge : next.get(body)) {
-                int other = edge.other(body);
+            for (int link = links.first(body); link != Links.NONE; link = links.next(link)) {
+                int other = links.other(link);
                 // between two of its own once, from the one that comes first
                 if (other == roots.get(number) || (cluster[other] == number && other > body)) {
-                    own.addAll(edge.forces);
+                    links.into(link, forces, own);
                 }
             }
         }

@@ -1,6 +1,7 @@
 package buildup.engine.hold.statics;
 
 import buildup.engine.section.compose.Section;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -8,7 +9,6 @@ import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** Small gaps between faces that look at each other: where pieces that move a little would meet. */
 final class Gaps {
@@ -35,32 +35,47 @@ final class Gaps {
     /** All between a piece of the stack and anything else. */
     static List<Gap> of(Section section) {
         List<Gap> gaps = new ArrayList<>();
-        for (int i = 0; i < section.bodies().size(); i++) {
-            for (int j = i + 1; j < section.bodies().size(); j++) {
+        List<List<Line>> faces = new ArrayList<>();
+        section.bodies().forEach(body -> faces.add(faces(body.outline())));
+        for (int i = 0; i < faces.size(); i++) {
+            for (int j = i + 1; j < faces.size(); j++) {
                 boolean wanted = section.body(i).inStack() || section.body(j).inStack();
-                Outline first = section.body(i).outline();
-                Outline second = section.body(j).outline();
-                if (wanted && first.box().near(second.box(), WIDEST)) {
-                    between(i, first, j, second, gaps);
+                Box first = section.body(i).outline().box();
+                Box second = section.body(j).outline().box();
+                if (wanted && first.near(second, WIDEST)) {
+                    between(i, faces.get(i), j, faces.get(j), second, gaps);
                 }
             }
         }
         return gaps;
     }
 
-    private static void between(int i, Outline first, int j, Outline second, List<Gap> out) {
-        for (Line a : lines(first).toList()) {
-            if (a.box().near(second.box(), WIDEST)) {
-                lines(second).forEach(b -> facing(i, a, j, b, out));
+    private static void between(int i, List<Line> first, int j, List<Line> second, Box around, List<Gap> out) {
+        for (Line a : first) {
+            if (a.box().near(around, WIDEST)) {
+                for (Line b : second) {
+                    // faces that look at each other are walked in opposite ways: seen before a length is worked out
+                    if (along(a, b) < 0) {
+                        facing(i, a, j, b, out);
+                    }
+                }
             }
         }
     }
 
-    private static Stream<Line> lines(Outline outline) {
-        return outline.strokes().stream()
-                .map(Stroke::segment)
-                .filter(Line.class::isInstance)
-                .map(Line.class::cast);
+    private static double along(Line a, Line b) {
+        return (a.to().x() - a.from().x()) * (b.to().x() - b.from().x())
+                + (a.to().y() - a.from().y()) * (b.to().y() - b.from().y());
+    }
+
+    private static List<Line> faces(Outline outline) {
+        List<Line> faces = new ArrayList<>();
+        for (Stroke stroke : outline.strokes()) {
+            if (stroke.segment() instanceof Line line) {
+                faces.add(line);
+            }
+        }
+        return faces;
     }
 
     private static void facing(int i, Line a, int j, Line b, List<Gap> out) {

@@ -4,15 +4,11 @@ import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Contact.Facing;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing;
-import buildup.shared.document.Scalar;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.IntPredicate;
-import java.util.stream.IntStream;
 
 /**
  * How weight goes to the ground. A piece rests on what it bears on and is grounded, else on what the document fixes it to,
@@ -21,14 +17,16 @@ import java.util.stream.IntStream;
  */
 public final class LoadPath {
     private final Section section;
-    private final List<Set<Integer>> rests = new ArrayList<>();
+    private final List<List<Integer>> rests = new ArrayList<>();
     /** What each rests on, and for what is fixed the body that it is fixed to. */
-    private final List<Set<Integer>> ways = new ArrayList<>();
+    private final List<List<Integer>> ways = new ArrayList<>();
 
-    private final List<Set<Integer>> through = new ArrayList<>();
+    /** For each body the bodies through which all its weight goes. */
+    private final BitSet[] through;
 
     private LoadPath(Section section) {
         this.section = section;
+        this.through = new BitSet[section.bodies().size()];
     }
 
     /**
@@ -38,7 +36,7 @@ public final class LoadPath {
      */
     public static LoadPath of(Section section, List<Tie> joints) {
         LoadPath path = new LoadPath(section);
-        for (int i = 0; i < section.bodies().size(); i++) {
+        for (int i = 0; i < path.through.length; i++) {
             path.rests.add(path.restsOn(i, joints));
             path.ways.add(path.ways(i));
         }
@@ -46,73 +44,114 @@ public final class LoadPath {
         return path;
     }
 
-    private Set<Integer> restsOn(int number, List<Tie> joints) {
-        Set<Integer> on = new LinkedHashSet<>();
+    private List<Integer> restsOn(int number, List<Tie> joints) {
         if (section.body(number).standing()) {
-            return on;
+            return List.of();
         }
+        List<Integer> on = new ArrayList<>(2);
         Standing standing = section.standing(number);
-        standing.bearing().forEach(bearing -> on.add(bearing.on()));
+        standing.bearing().forEach(bearing -> add(on, bearing.on()));
         if (on.isEmpty()) {
             fixedTo(section, number).ifPresent(on::add);
         }
         if (on.isEmpty()) {
-            joints.stream().filter(joint -> joint.outer() == number).forEach(joint -> on.add(joint.inner()));
+            for (Tie joint : joints) {
+                if (joint.outer() == number) {
+                    add(on, joint.inner());
+                }
+            }
         }
         if (on.isEmpty()) {
-            section.contacts().stream()
-                    .filter(contact -> contact.b() == number
-                            && contact.length() > 0
-                            && contact.facing().filter(Facing.BACKS::equals).isPresent())
-                    .forEach(contact -> on.add(contact.a()));
+            for (Contact contact : section.contacts()) {
+                if (backs(contact, number)) {
+                    add(on, contact.a());
+                }
+            }
         }
         if (on.isEmpty()) {
-            joints.stream().filter(joint -> joint.inner() == number).forEach(joint -> on.add(joint.outer()));
+            for (Tie joint : joints) {
+                if (joint.inner() == number) {
+                    add(on, joint.outer());
+                }
+            }
         }
         if (on.isEmpty()) {
-            on.addAll(standing.hanging());
+            standing.hanging().forEach(body -> add(on, body));
         }
         if (on.isEmpty()) {
-            section.contacts().stream()
-                    .filter(contact -> contact.of(number) && contact.length() > 0)
-                    .map((Contact contact) -> contact.other(number))
-                    .filter(other -> other < number || section.body(other).standing())
-                    .forEach(on::add);
+            touching(number, on);
         }
         return on;
     }
 
+    private static void add(List<Integer> on, int body) {
+        if (!on.contains(body)) {
+            on.add(body);
+        }
+    }
+
+    /** Whether a contact is one along which something lies behind a body. */
+    private static boolean backs(Contact contact, int body) {
+        return contact.b() == body
+                && contact.facing().isPresent()
+                && contact.facing().get() == Facing.BACKS
+                && contact.length() > 0;
+    }
+
+    /** What stands, or comes before it, of all that a body touches. */
+    private void touching(int number, List<Integer> on) {
+        for (Contact contact : section.contacts()) {
+            if (contact.of(number) && contact.length() > 0) {
+                int other = contact.other(number);
+                if (other < number || section.body(other).standing()) {
+                    add(on, other);
+                }
+            }
+        }
+    }
+
     /** The body that the document fixes a piece to; nothing when it is a part of the room that does not stand. */
     public static Optional<Integer> fixedTo(Section section, int piece) {
-        Optional<String> name = section.body(piece)
+        if (!Model.saidToBeFixed(section, piece)) {
+            return Optional.empty();
+        }
+        String name = section.body(piece)
                 .placed()
                 .flatMap(placed -> placed.piece().fixed())
-                .map(Scalar::text);
-        return IntStream.range(0, section.bodies().size())
-                .boxed()
-                .filter(other -> name.filter(section.name(other)::equals).isPresent())
-                .findFirst();
+                .orElseThrow()
+                .text();
+        for (int other = 0; other < section.bodies().size(); other++) {
+            if (name.equals(section.name(other))) {
+                return Optional.of(other);
+            }
+        }
+        return Optional.empty();
     }
 
     /** Where the weight of a body goes next: of one that is fixed to what it is fixed to, else to what it rests on. */
-    private Set<Integer> ways(int number) {
-        Set<Integer> ways = new LinkedHashSet<>(rests.get(number));
+    private List<Integer> ways(int number) {
         if (Model.saidToBeFixed(section, number)) {
-            return fixedTo(section, number).map(Set::of).orElse(Set.of());
+            return fixedTo(section, number).map(List::of).orElse(List.of());
         }
-        fixedOn(number).ifPresent(ways::add);
+        Optional<Integer> fixed = fixedOn(number);
+        if (fixed.isEmpty() || rests.get(number).contains(fixed.get())) {
+            return rests.get(number);
+        }
+        List<Integer> ways = new ArrayList<>(rests.get(number));
+        ways.add(fixed.get());
         return ways;
     }
 
     /** The body on which the back of a piece lies that counts as fixed there. */
     public Optional<Integer> fixedOn(int number) {
-        return section.contacts().stream()
-                .filter(contact -> section.standing(number).counted())
-                .filter(contact -> contact.b() == number && contact.length() > 0)
-                .filter(contact -> contact.facing().filter(Facing.BACKS::equals).isPresent())
-                .map(Contact::a)
-                .filter(other -> section.body(other).standing())
-                .findFirst();
+        if (section.standing(number).counted()) {
+            for (Contact contact : section.contacts()) {
+                if (backs(contact, number) && section.body(contact.a()).standing()) {
+                    return Optional.of(contact.a());
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /**
@@ -120,34 +159,43 @@ public final class LoadPath {
      * ground up until nothing changes (the dominators of the graph).
      */
     private void settle() {
-        int n = ways.size();
-        Set<Integer> all = new LinkedHashSet<>();
+        int n = through.length;
         for (int i = 0; i < n; i++) {
-            all.add(i);
-        }
-        for (int i = 0; i < n; i++) {
-            through.add(ways.get(i).isEmpty() ? new LinkedHashSet<>(Set.of(i)) : new LinkedHashSet<>(all));
+            through[i] = new BitSet(n);
+            if (ways.get(i).isEmpty()) {
+                through[i].set(i);
+            } else {
+                through[i].set(0, n);
+            }
         }
         boolean changed = true;
         while (changed) {
             changed = false;
             for (int i = 0; i < n; i++) {
                 if (!ways.get(i).isEmpty()) {
-                    Set<Integer> common = new LinkedHashSet<>(all);
-                    ways.get(i).forEach(on -> common.retainAll(through.get(on)));
-                    common.add(i);
-                    if (!common.equals(through.get(i))) {
-                        through.set(i, common);
-                        changed = true;
-                    }
+                    BitSet common = common(i);
+                    changed |= !common.equals(through[i]);
+                    through[i] = common;
                 }
             }
         }
         for (int i = 0; i < n; i++) {
             if (!reaches(i, body -> ways.get(body).isEmpty())) {
-                through.set(i, Set.of(i));
+                through[i].clear();
+                through[i].set(i);
             }
         }
+    }
+
+    /** The body itself and what all that it rests on goes through. */
+    private BitSet common(int body) {
+        BitSet common = new BitSet(through.length);
+        common.set(0, through.length);
+        for (int on : ways.get(body)) {
+            common.and(through[on]);
+        }
+        common.set(body);
+        return common;
     }
 
     /** What a body rests on, directly. */
@@ -158,8 +206,8 @@ public final class LoadPath {
     /** The body and all pieces whose whole weight goes through it. */
     public List<Integer> through(int body) {
         List<Integer> own = new ArrayList<>();
-        for (int i = 0; i < through.size(); i++) {
-            if (section.body(i).inStack() && through.get(i).contains(body)) {
+        for (int i = 0; i < through.length; i++) {
+            if (section.body(i).inStack() && through[i].get(body)) {
                 own.add(i);
             }
         }
@@ -168,9 +216,16 @@ public final class LoadPath {
 
     /** The body next to it through which all its weight goes; nothing when that is no one body. */
     public Optional<Integer> hungOn(int body) {
-        return through.get(body).stream()
-                .filter(other -> other != body)
-                .max(Comparator.comparingInt(other -> through.get(other).size()));
+        int next = -1;
+        int most = -1;
+        for (int other = through[body].nextSetBit(0); other >= 0; other = through[body].nextSetBit(other + 1)) {
+            int deep = through[other].cardinality();
+            if (other != body && deep > most) {
+                next = other;
+                most = deep;
+            }
+        }
+        return next < 0 ? Optional.empty() : Optional.of(next);
     }
 
     /** Whether the path from a body reaches something that stands. */
@@ -182,15 +237,19 @@ public final class LoadPath {
     }
 
     private boolean reaches(int body, IntPredicate end) {
-        Set<Integer> seen = new LinkedHashSet<>();
-        List<Integer> open = new ArrayList<>(List.of(body));
-        while (!open.isEmpty()) {
-            int next = open.remove(0);
+        BitSet seen = new BitSet(through.length);
+        BitSet open = new BitSet(through.length);
+        open.set(body);
+        for (int next = body; next >= 0; next = open.nextSetBit(0)) {
             if (end.test(next)) {
                 return true;
             }
-            if (seen.add(next)) {
-                open.addAll(ways.get(next));
+            open.clear(next);
+            seen.set(next);
+            for (int way : ways.get(next)) {
+                if (!seen.get(way)) {
+                    open.set(way);
+                }
             }
         }
         return false;

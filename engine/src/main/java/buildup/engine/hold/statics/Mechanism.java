@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 public final class Mechanism {
     /** A shift of so many inches counts as much as a turn of one radian: a fall shows itself before it tips. */
-    private static final double FAR = 100;
+    static final double FAR = 100;
 
     /** What parting from a wall counts, against 1 for parting from a piece or from a bearing. */
     private static final double LEAVING = 0.01;
@@ -112,6 +112,9 @@ public final class Mechanism {
         List<Weight> carried = cluster.carried(loading.weights());
         if (carried.isEmpty() || cluster.rests(carried)) {
             return false;
+        }
+        if (Tipping.falls(cluster, carried, loading.pounds())) {
+            return true;
         }
         Mechanism mechanism = new Mechanism(cluster, loading.pounds(), false, false);
         mechanism.pulls(carried, mechanism.work);

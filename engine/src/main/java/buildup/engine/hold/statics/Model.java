@@ -9,7 +9,7 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -67,15 +67,12 @@ public final class Model {
      * are held where they are and carry nothing. What leans here needs its fastenings.
      */
     public Model bare(LoadPath path) {
-        return of(forces.stream()
-                        .filter(force -> force.kind() != Force.Kind.TIE)
-                        .toList())
-                .trusting(path, piece -> true);
+        return without(force -> force.kind() == Force.Kind.TIE).trusting(path, piece -> true);
     }
 
     private Model trusting(LoadPath path, Predicate<Integer> trusted) {
         List<Force> more = new ArrayList<>(forces);
-        Set<Integer> hung = new LinkedHashSet<>();
+        BitSet hung = new BitSet(section.bodies().size());
         for (int piece : free()) {
             if (!trusted.test(piece) || saidToBeFixed(section, piece)) {
                 continue;
@@ -86,7 +83,7 @@ public final class Model {
                 weld(piece, Force.EARTH, more);
             } else if (!standing.grounded() && hangs(standing, path, trusted)) {
                 weld(piece, path.hungOn(piece).orElse(Force.EARTH), more);
-                hung.add(piece);
+                hung.set(piece);
             }
         }
         for (Overlap overlap : section.overlaps()) {
@@ -96,7 +93,10 @@ public final class Model {
                     section.body(overlap.a()).inStack() ? overlap.b() : overlap.a(),
                     more);
         }
-        more.removeIf(force -> force.kind() == Force.Kind.PUSH && hung.contains(force.against()) && carries(force));
+        more.removeIf(force -> force.kind() == Force.Kind.PUSH
+                && force.against() >= 0
+                && hung.get(force.against())
+                && carries(force));
         return of(more);
     }
 
@@ -185,9 +185,17 @@ public final class Model {
 
     /** The same without one row of fasteners. */
     public Model without(String row) {
-        return of(forces.stream()
-                .filter(force -> force.kind() != Force.Kind.TIE || !force.name().equals(row))
-                .toList());
+        return without(force -> force.kind() == Force.Kind.TIE && force.name().equals(row));
+    }
+
+    private Model without(Predicate<Force> dropped) {
+        List<Force> left = new ArrayList<>(forces.size());
+        for (Force force : forces) {
+            if (!dropped.test(force)) {
+                left.add(force);
+            }
+        }
+        return of(left);
     }
 
     /** The same without what holds a piece only as long as no fastenings are given for it. */
@@ -195,9 +203,7 @@ public final class Model {
         if (saidToBeFixed(section, piece)) {
             return this;
         }
-        return of(forces.stream()
-                .filter(force -> force.kind() != Force.Kind.WELD || force.on() != piece)
-                .toList());
+        return without(force -> force.kind() == Force.Kind.WELD && force.on() == piece);
     }
 
     /** The same with the contacts that would come about once small gaps have closed. */

@@ -7,24 +7,19 @@ import buildup.engine.hold.support.Balance.Keeper;
 import buildup.engine.hold.support.Balance.Kept;
 import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Composer;
+import buildup.engine.section.compose.Contact;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.compose.Standing.Bearing;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.function.Predicate;
 
 /**
  * Groups of pieces on the level bearing below them, moments about the end that they would tip over. It is the equilibrium
@@ -50,44 +45,59 @@ final class Balances {
     private final double[] centers;
 
     /** For each body the pieces that bear on it. */
-    private final Map<Integer, Set<Integer>> bearers = new HashMap<>();
+    private final BitSet[] bearers;
 
     /** For each body the pieces that it carries, or that are with it. */
-    private final Map<Integer, Set<Integer>> carried = new HashMap<>();
+    private final BitSet[] carried;
 
     /** For each body those that touch it, or of which one rests on the other. */
-    private final Map<Integer, Set<Integer>> ties = new HashMap<>();
+    private final BitSet[] ties;
 
     Balances(Section section, LoadPath path, List<Load> loads) {
         this.section = section;
         this.path = path;
         this.loads = loads;
-        this.pounds = new double[section.bodies().size()];
-        this.centers = new double[section.bodies().size()];
-        for (int piece = 0; piece < section.bodies().size(); piece++) {
-            int one = piece;
+        int count = section.bodies().size();
+        this.pounds = new double[count];
+        this.centers = new double[count];
+        this.bearers = empty(count);
+        this.carried = empty(count);
+        this.ties = empty(count);
+        for (int piece = 0; piece < count; piece++) {
             if (section.body(piece).inStack()) {
                 pounds[piece] = Composer.weightPerFoot(section.body(piece));
                 centers[piece] = section.body(piece).outline().centroid().x();
+                for (int on : carriedBy(piece)) {
+                    carried[on].set(piece);
+                }
             }
-            bearing(piece, on -> true).forEach(bearing -> put(bearers, bearing.on(), one));
-            if (section.body(piece).inStack()) {
-                carriedBy(piece).forEach(on -> put(carried, on, one));
+            if (bears(piece)) {
+                for (Bearing bearing : section.standing(piece).bearing()) {
+                    bearers[bearing.on()].set(piece);
+                }
             }
-            path.restsOn(piece).forEach(on -> tie(on, one));
+            for (int on : path.restsOn(piece)) {
+                tie(on, piece);
+            }
         }
-        section.contacts().stream()
-                .filter(contact -> contact.length() > 0)
-                .forEach(contact -> tie(contact.a(), contact.b()));
+        for (Contact contact : section.contacts()) {
+            if (contact.length() > 0) {
+                tie(contact.a(), contact.b());
+            }
+        }
     }
 
-    private static void put(Map<Integer, Set<Integer>> lists, int at, int piece) {
-        lists.computeIfAbsent(at, body -> new TreeSet<>()).add(piece);
+    private static BitSet[] empty(int count) {
+        BitSet[] sets = new BitSet[count];
+        for (int i = 0; i < count; i++) {
+            sets[i] = new BitSet(count);
+        }
+        return sets;
     }
 
     private void tie(int one, int other) {
-        put(ties, one, other);
-        put(ties, other, one);
+        ties[one].set(other);
+        ties[other].set(one);
     }
 
     /**
@@ -99,12 +109,23 @@ final class Balances {
     List<Balance> all(List<List<Integer>> more) {
         Map<List<Integer>, Balance> found = new LinkedHashMap<>();
         for (int body = 0; body < section.bodies().size(); body++) {
-            int carrier = body;
-            ofPiece(body).ifPresent(balance -> found.putIfAbsent(balance.group(), balance));
-            onCarrier(carrier).forEach(balance -> found.putIfAbsent(balance.group(), balance));
+            if (bears(body)) {
+                find(path.through(body), found);
+            }
+            for (List<Integer> lot : lotsOn(body)) {
+                find(lot, found);
+            }
         }
-        more.forEach(group -> of(group).ifPresent(balance -> found.putIfAbsent(balance.group(), balance)));
+        for (List<Integer> group : more) {
+            find(group, found);
+        }
         return List.copyOf(found.values());
+    }
+
+    private void find(List<Integer> group, Map<List<Integer>, Balance> found) {
+        if (!found.containsKey(group)) {
+            of(group).ifPresent(balance -> found.put(group, balance));
+        }
     }
 
     /** A piece that bears on something grounded, with all whose weight goes through it alone. */
@@ -117,15 +138,21 @@ final class Balances {
      * them. Pieces that are fastened or rest on each other share one balance; those that are not have one each.
      */
     List<Balance> onCarrier(int carrier) {
-        Set<Integer> above = new TreeSet<>();
-        Deque<Integer> open = new ArrayDeque<>(bearers.getOrDefault(carrier, Set.of()));
-        while (!open.isEmpty()) {
-            int piece = open.remove();
-            if (!firm(piece) && above.add(piece)) {
-                open.addAll(carried.getOrDefault(piece, Set.of()));
+        return lotsOn(carrier).stream().map(this::of).flatMap(Optional::stream).toList();
+    }
+
+    private List<List<Integer>> lotsOn(int carrier) {
+        BitSet above = new BitSet(ties.length);
+        BitSet open = (BitSet) bearers[carrier].clone();
+        for (int piece = open.nextSetBit(0); piece >= 0; piece = open.nextSetBit(0)) {
+            open.clear(piece);
+            if (!firm(piece) && !above.get(piece)) {
+                above.set(piece);
+                open.or(carried[piece]);
+                open.andNot(above);
             }
         }
-        return tied(above).stream().map(this::of).flatMap(Optional::stream).toList();
+        return tied(above);
     }
 
     /** What a piece bears on; what is fixed or hangs is with the body that holds it. */
@@ -150,46 +177,63 @@ final class Balances {
                 && !section.standing(piece).bearing().isEmpty();
     }
 
-    private List<Bearing> bearing(int piece, Predicate<Integer> on) {
-        return bears(piece)
-                ? section.standing(piece).bearing().stream()
-                        .filter(one -> on.test(one.on()))
-                        .toList()
-                : List.of();
-    }
-
     /** The pieces in lots: those that touch, or of which one rests on the other, tip together. */
-    private List<List<Integer>> tied(Set<Integer> pieces) {
+    private List<List<Integer>> tied(BitSet pieces) {
         List<List<Integer>> lots = new ArrayList<>();
-        Set<Integer> left = new TreeSet<>(pieces);
-        while (!left.isEmpty()) {
-            Deque<Integer> open = new ArrayDeque<>(List.of(left.iterator().next()));
-            Set<Integer> lot = new TreeSet<>();
-            while (!open.isEmpty()) {
-                int next = open.remove();
-                if (left.remove(next)) {
-                    lot.add(next);
-                    open.addAll(ties.getOrDefault(next, Set.of()));
-                }
+        BitSet left = (BitSet) pieces.clone();
+        for (int first = left.nextSetBit(0); first >= 0; first = left.nextSetBit(first)) {
+            BitSet lot = new BitSet(ties.length);
+            BitSet open = new BitSet(ties.length);
+            open.set(first);
+            for (int next = first; next >= 0; next = open.nextSetBit(0)) {
+                lot.set(next);
+                left.clear(next);
+                open.or(ties[next]);
+                open.and(left);
             }
-            lots.add(List.copyOf(lot));
+            lots.add(lot.stream().boxed().toList());
         }
         return lots;
     }
 
     /** A group on all that carries it from outside; nothing when nothing does. */
     Optional<Balance> of(List<Integer> group) {
-        Set<Integer> own = new HashSet<>(group);
-        List<Integer> lowest = lowest(group);
-        List<Bearing> bearing = lowest.stream()
-                .flatMap(piece -> bearing(piece, on -> !own.contains(on)).stream())
-                .toList();
+        BitSet own = bits(group);
+        List<Integer> lowest = new ArrayList<>();
+        List<Bearing> bearing = new ArrayList<>();
+        for (int piece : group) {
+            int before = bearing.size();
+            if (bears(piece)) {
+                for (Bearing one : section.standing(piece).bearing()) {
+                    if (!own.get(one.on())) {
+                        bearing.add(one);
+                    }
+                }
+            }
+            if (bearing.size() > before) {
+                lowest.add(piece);
+            }
+        }
         return bearing.isEmpty() ? Optional.empty() : Optional.of(balance(group, bearing, lowest));
     }
 
+    private BitSet bits(List<Integer> group) {
+        BitSet bits = new BitSet(ties.length);
+        for (int piece : group) {
+            bits.set(piece);
+        }
+        return bits;
+    }
+
     private Balance balance(List<Integer> group, List<Bearing> bearing, List<Integer> lowest) {
-        double back = bearing.stream().mapToDouble(one -> one.from().x()).min().orElseThrow();
-        double face = bearing.stream().mapToDouble(one -> one.to().x()).max().orElseThrow();
+        double back = Double.POSITIVE_INFINITY;
+        double face = Double.NEGATIVE_INFINITY;
+        BitSet carriers = new BitSet(ties.length);
+        for (Bearing one : bearing) {
+            back = Math.min(back, one.from().x());
+            face = Math.max(face, one.to().x());
+            carriers.set(one.on());
+        }
         double weight = 0;
         double moment = 0;
         for (int piece : group) {
@@ -216,7 +260,7 @@ final class Balances {
         boolean tips = overturning > 0;
         return new Balance(
                 lowest.get(0),
-                bearing.stream().map(Bearing::on).distinct().sorted().toList(),
+                carriers.stream().boxed().toList(),
                 group,
                 back,
                 face,
@@ -235,23 +279,35 @@ final class Balances {
 
     /** Height of the bearing on whose end a group would turn; the highest, where several end there. */
     private static double level(List<Bearing> bearing, boolean forward, double end) {
-        return bearing.stream()
-                .filter(one -> Math.abs((forward ? one.to().x() : one.from().x()) - end) <= Tolerance.TOUCHING)
-                .mapToDouble(one -> forward ? one.to().y() : one.from().y())
-                .max()
-                .orElseThrow();
+        double level = Double.NEGATIVE_INFINITY;
+        for (Bearing one : bearing) {
+            Point last = forward ? one.to() : one.from();
+            if (Math.abs(last.x() - end) <= Tolerance.TOUCHING) {
+                level = Math.max(level, last.y());
+            }
+        }
+        return level;
     }
 
     /** The pieces of a group that bear on something outside it. */
     List<Integer> lowest(Balance balance) {
-        return lowest(balance.group());
+        BitSet own = bits(balance.group());
+        List<Integer> lowest = new ArrayList<>();
+        for (int piece : balance.group()) {
+            if (bears(piece) && bearsOutside(piece, own)) {
+                lowest.add(piece);
+            }
+        }
+        return lowest;
     }
 
-    private List<Integer> lowest(List<Integer> group) {
-        Set<Integer> own = new HashSet<>(group);
-        return group.stream()
-                .filter(piece -> !bearing(piece, on -> !own.contains(on)).isEmpty())
-                .toList();
+    private boolean bearsOutside(int piece, BitSet group) {
+        for (Bearing bearing : section.standing(piece).bearing()) {
+            if (!group.get(bearing.on())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** On the back of the rearmost of the lowest pieces. */

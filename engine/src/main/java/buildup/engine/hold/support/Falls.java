@@ -38,7 +38,11 @@ final class Falls {
         this.model = model;
         this.weights = weights;
         this.movement = movement;
-        this.most = movement.shifts().stream().mapToDouble(Falls::size).max().orElse(0);
+        double greatest = 0;
+        for (Shift shift : movement.shifts()) {
+            greatest = Math.max(greatest, size(shift));
+        }
+        this.most = greatest;
     }
 
     /**
@@ -75,13 +79,15 @@ final class Falls {
      */
     static Model held(Model model, Part part) {
         int on = part.on().orElse(Force.EARTH);
-        List<Integer> touching = model.forces().stream()
-                .filter(force -> force.kind() == Force.Kind.PUSH)
-                .filter(force -> force.on() == on || force.against() == on)
-                .map(force -> force.on() == on ? force.against() : force.on())
-                .filter(part.pieces()::contains)
-                .distinct()
-                .toList();
+        List<Integer> touching = new ArrayList<>(2);
+        for (Force force : model.forces()) {
+            if (force.kind() == Force.Kind.PUSH && (force.on() == on || force.against() == on)) {
+                int other = force.on() == on ? force.against() : force.on();
+                if (part.pieces().contains(other) && !touching.contains(other)) {
+                    touching.add(other);
+                }
+            }
+        }
         return model.welded(touching.isEmpty() ? part.pieces().subList(0, 1) : touching, on);
     }
 
@@ -109,19 +115,26 @@ final class Falls {
     }
 
     private Fall motion(boolean closing, boolean followed) {
-        List<Part> parts = lots().stream()
-                .sorted(Comparator.comparingDouble((List<Integer> lot) -> -work(lot)))
-                .map(lot -> part(lot, closing, followed))
-                .toList();
+        List<List<Integer>> lots = lots();
+        if (lots.size() > 1) {
+            lots.sort(Comparator.comparingDouble((List<Integer> lot) -> -work(lot)));
+        }
+        List<Part> parts = new ArrayList<>(lots.size());
+        for (List<Integer> lot : lots) {
+            parts.add(part(lot, closing, followed));
+        }
         return new Fall(parts);
     }
 
     private double work(List<Integer> lot) {
-        return weights.stream()
-                .filter(weight -> lot.contains(weight.body()))
-                .mapToDouble(weight -> -weight.pounds()
-                        * movement.of(weight.body(), new Point(weight.out(), 0)).y())
-                .sum();
+        double work = 0;
+        for (Weight weight : weights) {
+            if (lot.contains(weight.body())) {
+                work -= weight.pounds()
+                        * movement.of(weight.body(), new Point(weight.out(), 0)).y();
+            }
+        }
+        return work;
     }
 
     /** The pieces that move, in lots that move as one. */
@@ -130,18 +143,21 @@ final class Falls {
         for (int body : model.free()) {
             Shift shift = movement.shifts().get(body);
             if (most > 0 && !little(size(shift), most)) {
-                lots.stream()
-                        .filter(lot -> alike(lot.get(0), body))
-                        .findFirst()
-                        .orElseGet(() -> {
-                            List<Integer> lot = new ArrayList<>();
-                            lots.add(lot);
-                            return lot;
-                        })
-                        .add(body);
+                lotOf(body, lots).add(body);
             }
         }
         return lots;
+    }
+
+    private List<Integer> lotOf(int body, List<List<Integer>> lots) {
+        for (List<Integer> lot : lots) {
+            if (alike(lot.get(0), body)) {
+                return lot;
+            }
+        }
+        List<Integer> own = new ArrayList<>();
+        lots.add(own);
+        return own;
     }
 
     private boolean alike(int one, int other) {
@@ -197,14 +213,35 @@ final class Falls {
     private Optional<Force> pivot(List<Integer> lot) {
         Shift shift = movement.shifts().get(lot.get(0));
         boolean turns = !little(Math.abs(shift.turn()), size(shift));
-        return model.forces().stream()
-                .filter(force -> force.kind() == Force.Kind.PUSH && force.gap() <= 0)
-                .filter(force -> lot.contains(force.on()) != lot.contains(force.against()))
-                .filter(force -> little(Math.abs(movement.parts(force)), size(shift)))
-                .filter(force -> !turns || movement.between(force).length() <= ON_EDGE * Math.abs(shift.turn()))
-                .min(Comparator.comparingDouble(
-                        force -> movement.of(other(force, lot), force.at()).length()
-                                + movement.between(force).length()));
+        boolean[] along = along(lot);
+        Optional<Force> best = Optional.empty();
+        double least = Double.POSITIVE_INFINITY;
+        for (Force force : model.forces()) {
+            if (force.kind() == Force.Kind.PUSH
+                    && force.gap() <= 0
+                    && along[force.on()] != along[force.against()]) {
+                Point between = movement.between(force);
+                double slides = between.length();
+                boolean keeps = little(Math.abs(between.dot(force.way())), size(shift))
+                        && (!turns || slides <= ON_EDGE * Math.abs(shift.turn()));
+                double moves =
+                        keeps ? movement.of(along[force.on()] ? force.against() : force.on(), force.at()).length() + slides : 0;
+                if (keeps && moves < least) {
+                    best = Optional.of(force);
+                    least = moves;
+                }
+            }
+        }
+        return best;
+    }
+
+    /** For each body whether it is one of these. */
+    private boolean[] along(List<Integer> lot) {
+        boolean[] along = new boolean[section.bodies().size()];
+        for (int body : lot) {
+            along[body] = true;
+        }
+        return along;
     }
 
     /** The widest gap that this motion closes. */

@@ -30,6 +30,10 @@ final class Stops {
     private double atY;
     private double travel;
     private double share = Double.POSITIVE_INFINITY;
+    /** Of a turn, sine and cosine of the nearest so far, a quarter turn at most: what comes later is known by them. */
+    private double sine = 1;
+
+    private double cosine;
 
     private Stops(Section section, List<Integer> moving) {
         this.section = section;
@@ -65,6 +69,10 @@ final class Stops {
         private final double[] x;
         private final double[] y;
         private final double[] square;
+        private final double back;
+        private final double face;
+        private final double bottom;
+        private final double top;
         private final double nearest;
         private double farthest;
 
@@ -73,21 +81,25 @@ final class Stops {
             x = new double[count + 1];
             y = new double[count + 1];
             square = new double[count + 1];
-            double back = Double.POSITIVE_INFINITY;
-            double face = Double.NEGATIVE_INFINITY;
-            double bottom = Double.POSITIVE_INFINITY;
-            double top = Double.NEGATIVE_INFINITY;
+            double left = Double.POSITIVE_INFINITY;
+            double right = Double.NEGATIVE_INFINITY;
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
             for (int i = 0; i <= count; i++) {
                 Point p = points.get(i < count ? i : 0);
                 x[i] = p.x() - about.x();
                 y[i] = p.y() - about.y();
                 square[i] = x[i] * x[i] + y[i] * y[i];
                 farthest = Math.max(farthest, square[i]);
-                back = Math.min(back, x[i]);
-                face = Math.max(face, x[i]);
-                bottom = Math.min(bottom, y[i]);
-                top = Math.max(top, y[i]);
+                left = Math.min(left, x[i]);
+                right = Math.max(right, x[i]);
+                low = Math.min(low, y[i]);
+                high = Math.max(high, y[i]);
             }
+            back = left;
+            face = right;
+            bottom = low;
+            top = high;
             double inX = Math.max(0, Math.max(back, -face));
             double inY = Math.max(0, Math.max(bottom, -top));
             nearest = inX * inX + inY * inY;
@@ -97,6 +109,13 @@ final class Stops {
         boolean reaches(double radius) {
             double slack = Tolerance.SNAP * radius;
             return nearest <= radius * radius + slack && farthest >= radius * radius - slack;
+        }
+
+        /** Whether some of it may lie nearer to a place than this. */
+        boolean near(double atX, double atY, double far) {
+            double outX = Math.max(0, Math.max(back - atX, atX - face));
+            double outY = Math.max(0, Math.max(bottom - atY, atY - top));
+            return outX * outX + outY * outY <= far * far;
         }
     }
 
@@ -109,7 +128,9 @@ final class Stops {
     private void turned(Ring corners, Ring sides, Point about, boolean clockwise, boolean standing, int stop) {
         for (int i = 0; i + 1 < corners.x.length; i++) {
             double radius = Math.sqrt(corners.square[i]);
-            if (radius > EDGE && sides.reaches(radius)) {
+            // a corner comes no farther, as the crow flies, than its way along the circle to the nearest meeting so far
+            double far = Math.min(share, FARTHEST) * radius + Tolerance.SNAP;
+            if (radius > EDGE && sides.reaches(radius) && sides.near(corners.x[i], corners.y[i], far)) {
                 double inside = radius * radius - Tolerance.SNAP * radius;
                 for (int j = 0; j + 1 < sides.x.length; j++) {
                     if (sides.square[j] >= inside || sides.square[j + 1] >= inside) {
@@ -145,22 +166,34 @@ final class Stops {
             if (along >= 0 && along <= 1) {
                 double metX = startX + alongX * along;
                 double metY = startY + alongY * along;
-                double angle = Math.atan2(x * metY - y * metX, x * metX + y * metY);
-                double turn = positive(clockwise ? -angle : angle);
-                if (turn * radius > BEGUN && turn <= FARTHEST) {
-                    meets(
-                            stop,
-                            about.x() + (standing ? x : metX),
-                            about.y() + (standing ? y : metY),
-                            turn * radius,
-                            turn);
+                double ahead = (x * metY - y * metX) * (clockwise ? -1 : 1);
+                double beside = x * metX + y * metY;
+                if (ahead > 0 && !isLater(ahead, beside, radius)) {
+                    double turn = Math.atan2(ahead, beside);
+                    if (turn * radius > BEGUN && turn <= FARTHEST) {
+                        turnedInto(
+                                stop,
+                                about.x() + (standing ? x : metX),
+                                about.y() + (standing ? y : metY),
+                                turn * radius,
+                                turn);
+                    }
                 }
             }
         }
     }
 
-    private static double positive(double angle) {
-        return angle < 0 ? angle + 2 * Math.PI : angle;
+    /** Whether a turn, told by sine and cosine times the square of a radius, is surely farther than the nearest so far. */
+    private boolean isLater(double ahead, double beside, double radius) {
+        return ahead * cosine - beside * sine > Tolerance.COINCIDENT * radius * radius;
+    }
+
+    private void turnedInto(int with, double x, double y, double by, double turn) {
+        if (turn < share) {
+            sine = Math.sin(turn);
+            cosine = Math.cos(turn);
+        }
+        meets(with, x, y, by, turn);
     }
 
     /** @param way unit direction */
