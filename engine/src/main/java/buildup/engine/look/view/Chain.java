@@ -1,5 +1,7 @@
 package buildup.engine.look.view;
 
+import buildup.profiles.outline.Tolerance;
+
 /**
  * Fronts of an outline as it is walked. Keys fall along a walk, so that the next stretch lies below all fronts so far or
  * reaches over a few of the lowest, and only these are compared with it.
@@ -15,8 +17,6 @@ final class Chain {
     private Sweep[] sweeps = new Sweep[16];
     private int first = 16;
 
-    private final Fronts lowest = new Fronts(MOST);
-    private final Fronts next = new Fronts(1);
     private final Fronts nearer = new Fronts(2 * MOST);
 
     /** Takes the next stretch; not one that reaches over many fronts. */
@@ -28,21 +28,32 @@ final class Chain {
         if (below - first > MOST) {
             return false;
         }
-        if (below == first) {
-            push(sweep, sweep.low(), sweep.high());
-            return true;
+        // the highest of them that keep all they have stay where they are
+        int kept = below;
+        double at = sweep.high();
+        while (kept > first && keeps(kept - 1, sweep, at)) {
+            kept--;
+            at = lows[kept];
         }
-        lowest.clear();
-        for (int i = first; i < below; i++) {
-            lowest.put(sweeps[i], lows[i], highs[i]);
-        }
-        next.only(sweep);
-        nearer.nearer(lowest, next);
-        first = below;
-        for (int i = nearer.size() - 1; i >= 0; i--) {
-            push(nearer.sweep(i), nearer.low(i), nearer.high(i));
+        if (kept > first) {
+            nearer.nearer(lows, highs, sweeps, first, kept, sweep, at);
+            first = kept;
+            for (int i = nearer.size() - 1; i >= 0; i--) {
+                push(nearer.sweep(i), nearer.low(i), nearer.high(i));
+            }
+        } else if (at - sweep.low() > Tolerance.EDGE_ON) {
+            push(sweep, sweep.low(), at);
         }
         return true;
+    }
+
+    /** Whether a stretch, below a key, takes nothing from a front nor shows above it. */
+    private boolean keeps(int i, Sweep sweep, double at) {
+        if (at - highs[i] > Tolerance.EDGE_ON) {
+            return false;
+        }
+        double shared = Math.min(highs[i], at) - Math.max(lows[i], sweep.low());
+        return shared <= Tolerance.EDGE_ON || sweeps[i].against(sweep) == Sweep.Order.NEARER;
     }
 
     private void push(Sweep sweep, double low, double high) {
@@ -71,10 +82,7 @@ final class Chain {
 
     /** Its fronts, the lowest first; it is empty after that. */
     Fronts taken() {
-        Fronts fronts = new Fronts(lows.length - first);
-        for (int i = first; i < lows.length; i++) {
-            fronts.put(sweeps[i], lows[i], highs[i]);
-        }
+        Fronts fronts = new Fronts(lows, highs, sweeps, first);
         first = lows.length;
         return fronts;
     }

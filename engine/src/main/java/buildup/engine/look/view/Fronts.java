@@ -12,6 +12,9 @@ final class Fronts {
     private double[] lows;
     private double[] highs;
     private Sweep[] sweeps;
+    /** For each the next lower one of the same sweep, once they are joined. */
+    private int[] lower = new int[0];
+
     private int size;
 
     Fronts(int room) {
@@ -20,19 +23,29 @@ final class Fronts {
         this.sweeps = new Sweep[room];
     }
 
+    /** Those that lie in some arrays from a place on. */
+    Fronts(double[] lows, double[] highs, Sweep[] sweeps, int from) {
+        this.lows = Arrays.copyOfRange(lows, from, lows.length);
+        this.highs = Arrays.copyOfRange(highs, from, highs.length);
+        this.sweeps = Arrays.copyOfRange(sweeps, from, sweeps.length);
+        this.size = this.lows.length;
+    }
+
+    /** Lets each sweep know its fronts: what is plainly seen of it needs no asking then. */
+    void join() {
+        lower = new int[size];
+        for (int i = 0; i < size; i++) {
+            lower[i] = sweeps[i].nextFront(i);
+        }
+    }
+
+    /** The next lower front of the same sweep, {@link Sweep#NONE} when there is none; known once they are joined. */
+    int lower(int i) {
+        return lower[i];
+    }
+
     int size() {
         return size;
-    }
-
-    /** Makes it hold nothing but one stretch. */
-    void only(Sweep sweep) {
-        size = 0;
-        put(sweep, sweep.low(), sweep.high());
-    }
-
-    /** Makes it hold nothing. */
-    void clear() {
-        size = 0;
     }
 
     double low(int i) {
@@ -69,9 +82,7 @@ final class Fronts {
         return out;
     }
 
-    /** Makes it hold the nearer of two others for every key. */
-    void nearer(Fronts a, Fronts b) {
-        size = 0;
+    private void nearer(Fronts a, Fronts b) {
         int i = 0;
         int j = 0;
         double at = Double.NEGATIVE_INFINITY;
@@ -99,6 +110,29 @@ final class Fronts {
         }
     }
 
+    /**
+     * Makes it hold, for every key, the nearer of some fronts that lie in arrays and a sweep, below a key that lies above
+     * the lower end of each.
+     */
+    void nearer(double[] ownLows, double[] ownHighs, Sweep[] own, int from, int to, Sweep sweep, double below) {
+        size = 0;
+        double start = sweep.low();
+        for (int i = from; i < to; i++) {
+            double low = ownLows[i];
+            double high = ownHighs[i];
+            add(sweep, start, low);
+            add(own[i], low, Math.min(start, high));
+            if (high > start) {
+                start = Math.max(start, low);
+                double end = Math.min(high, below);
+                addNearer(own[i], sweep, start, end);
+                add(own[i], end, high);
+                start = end;
+            }
+        }
+        add(sweep, start, below);
+    }
+
     private void addNearer(Sweep a, Sweep b, double start, double end) {
         if (end - start <= Tolerance.EDGE_ON) {
             return;
@@ -107,6 +141,8 @@ final class Fronts {
             case NEARER -> add(a, start, end);
             case FARTHER -> add(b, start, end);
             case LEVEL, UNKNOWN -> {
+                a.doubt();
+                b.doubt();
                 List<Double> cuts = cuts(a, b, start, end);
                 for (int i = 0; i + 1 < cuts.size(); i++) {
                     double middle = (cuts.get(i) + cuts.get(i + 1)) / 2;

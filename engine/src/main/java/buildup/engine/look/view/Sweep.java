@@ -20,9 +20,8 @@ final class Sweep {
         UNKNOWN
     }
 
-    private static final List<Double> WHOLE = List.of(0.0, 1.0);
-
-    private static final double HALF_TURN = Viewpoint.Near.TURN / 2;
+    /** Stands for no front at all. */
+    static final int NONE = -1;
 
     private final Viewpoint view;
     private final Segment segment;
@@ -37,8 +36,15 @@ final class Sweep {
     private final double fromY;
     private final double toX;
     private final double toY;
+    private final double alongX;
+    private final double alongY;
     private final double length;
     private final boolean straight;
+    /** Whether it has met another one of which it was not plain which is nearer. */
+    private boolean doubtful;
+
+    /** Its highest front in the view, {@link #NONE} while it has none. */
+    private int front = NONE;
 
     private Sweep(Viewpoint view, Segment segment, int body, double start, double end, double low, double high) {
         this.view = view;
@@ -53,7 +59,9 @@ final class Sweep {
         this.fromY = segment.from().y();
         this.toX = segment.to().x();
         this.toY = segment.to().y();
-        this.length = Math.sqrt((toX - fromX) * (toX - fromX) + (toY - fromY) * (toY - fromY));
+        this.alongX = toX - fromX;
+        this.alongY = toY - fromY;
+        this.length = Math.sqrt(alongX * alongX + alongY * alongY);
     }
 
     Viewpoint view() {
@@ -84,6 +92,32 @@ final class Sweep {
 
     double high() {
         return high;
+    }
+
+    /** Whether what is seen of it has to be asked of each front before it: those that it met did not plainly win or lose. */
+    boolean doubtful() {
+        return doubtful;
+    }
+
+    /** Says that it met another of which it is not plain which is nearer. */
+    void doubt() {
+        doubtful = true;
+    }
+
+    /** The number of its highest front in the view it was made for, {@link #NONE} when nothing is seen of it. */
+    int front() {
+        return front;
+    }
+
+    /**
+     * Says which is its highest front.
+     *
+     * @return the one before, below it
+     */
+    int nextFront(int highest) {
+        int before = front;
+        front = highest;
+        return before;
     }
 
     /**
@@ -120,18 +154,26 @@ final class Sweep {
 
     /** How far a place lies to the left of the way along this line, times the length of that way. */
     private double left(double x, double y) {
-        return (toX - fromX) * (y - fromY) - (toY - fromY) * (x - fromX);
+        return alongX * (y - fromY) - alongY * (x - fromX);
     }
 
     /** The stretches of a segment that face the viewpoint (key falling along the walk), edge-on ones left out. */
     static List<Sweep> facing(Viewpoint view, Segment segment, int body) {
-        if (segment instanceof Line line && !view.mayFace(line)) {
-            return List.of();
+        if (segment instanceof Line line) {
+            if (!view.mayFace(line)) {
+                return List.of();
+            }
+            double first = view.key(line.from());
+            double last = view.key(line.to());
+            if (!view.acrossSeam(first, last)) {
+                return whole(view, line, body, first, last);
+            }
         }
-        List<Double> cuts = cuts(view, segment);
-        if (segment instanceof Line && cuts.size() == 2) {
-            return whole(view, segment, body);
+        List<Double> seams = view.seams(segment);
+        if (segment instanceof Line line && seams.isEmpty()) {
+            return besideSeam(view, line, body);
         }
+        List<Double> cuts = cuts(view, segment, seams);
         List<Sweep> facing = new ArrayList<>();
         for (int i = 0; i + 1 < cuts.size(); i++) {
             double start = cuts.get(i);
@@ -141,7 +183,7 @@ final class Sweep {
             }
             double first = view.key(segment.at(start));
             double last = view.key(segment.at(end));
-            if (Math.abs(first - last) > HALF_TURN) {
+            if (view.acrossSeam(first, last)) {
                 // one of them lies on the seam, and has two keys: its own is the one on the side of the stretch
                 double middle = view.key(segment.at((start + end) / 2));
                 first = beside(view, first, middle);
@@ -154,35 +196,36 @@ final class Sweep {
         return facing;
     }
 
-    /** Of a straight segment on no seam, which faces the viewpoint with all of it or not at all. */
-    private static List<Sweep> whole(Viewpoint view, Segment segment, int body) {
-        double first = view.key(segment.from());
-        double last = view.key(segment.to());
-        if (Math.abs(first - last) > HALF_TURN) {
-            // one end lies on the seam
-            double middle = view.key(segment.at(0.5));
-            first = beside(view, first, middle);
-            last = beside(view, last, middle);
-        }
+    /** Of a straight segment across no seam, which faces the viewpoint with all of it or not at all. */
+    private static List<Sweep> whole(Viewpoint view, Line line, int body, double first, double last) {
         return first - last > Tolerance.EDGE_ON
-                ? List.of(new Sweep(view, segment, body, 0, 1, last, first))
+                ? List.of(new Sweep(view, line, body, 0, 1, last, first))
                 : List.of();
     }
 
+    /** Of a straight segment across no seam, an end of which may lie on one and has two keys then. */
+    private static List<Sweep> besideSeam(Viewpoint view, Line line, int body) {
+        double middle = view.key(line.at(0.5));
+        return whole(
+                view,
+                line,
+                body,
+                beside(view, view.key(line.from()), middle),
+                beside(view, view.key(line.to()), middle));
+    }
+
     private static double beside(Viewpoint view, double key, double middle) {
-        boolean turns = view instanceof Viewpoint.Near;
-        return turns && key - middle > HALF_TURN
-                ? key - Viewpoint.Near.TURN
-                : turns && middle - key > HALF_TURN ? key + Viewpoint.Near.TURN : key;
+        if (!view.acrossSeam(key, middle)) {
+            return key;
+        }
+        return key > middle ? key - Viewpoint.Near.TURN : key + Viewpoint.Near.TURN;
     }
 
     /** Sorted t at which the run of the key may turn, 0 and 1 included. */
-    private static List<Double> cuts(Viewpoint view, Segment segment) {
-        List<Double> seams = view.seams(segment);
-        if (segment instanceof Line && seams.isEmpty()) {
-            return WHOLE;
-        }
-        List<Double> cuts = new ArrayList<>(WHOLE);
+    private static List<Double> cuts(Viewpoint view, Segment segment, List<Double> seams) {
+        List<Double> cuts = new ArrayList<>();
+        cuts.add(0.0);
+        cuts.add(1.0);
         cuts.addAll(seams);
         if (segment instanceof Arc arc) {
             for (double angle : view.grazing(arc)) {

@@ -32,6 +32,12 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
     /** Angles, seen from the center of an arc, at which a ray only grazes its circle; none from inside it. */
     List<Double> grazing(Arc arc);
 
+    /**
+     * Whether two ends of a straight segment lie to both sides of where the keys begin again, or on it: a line is seen under
+     * less than half a turn.
+     */
+    boolean acrossSeam(double first, double last);
+
     /** Where the keys begin again from the other side: cuts of a segment there, as t; none far away. */
     List<Double> seams(Segment segment);
 
@@ -76,6 +82,11 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
         public List<Double> grazing(Arc arc) {
             double angle = direction.angle();
             return List.of(angle - Math.PI / 2, angle + Math.PI / 2);
+        }
+
+        @Override
+        public boolean acrossSeam(double first, double last) {
+            return false;
         }
 
         @Override
@@ -139,6 +150,11 @@ public sealed interface Viewpoint permits Viewpoint.FarAway, Viewpoint.Near {
             }
             double half = Math.acos(arc.radius() / distance);
             return List.of(to.angle() - half, to.angle() + half);
+        }
+
+        @Override
+        public boolean acrossSeam(double first, double last) {
+            return Math.abs(first - last) > TURN / 2;
         }
 
         @Override

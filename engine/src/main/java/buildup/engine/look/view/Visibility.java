@@ -18,17 +18,18 @@ public final class Visibility {
     public record Met(int body, Point at) {}
 
     private final Viewpoint view;
-    private final List<Surface> outlines;
-    /** For each of the outlines, the stretches of it that face the viewpoint. */
+    /** The segments of the outlines, and for each of them the stretches that face the viewpoint. */
+    private final Segment[] segments;
+
     private final List<List<Sweep>> facing;
 
     private final Fronts fronts;
     /** Which of the outlines will be asked about next, if they are asked in their order; a guess, and no more. */
     private int next;
 
-    private Visibility(Viewpoint view, List<Surface> outlines, List<List<Sweep>> facing, Fronts fronts) {
+    private Visibility(Viewpoint view, Segment[] segments, List<List<Sweep>> facing, Fronts fronts) {
         this.view = view;
-        this.outlines = outlines;
+        this.segments = segments;
         this.facing = facing;
         this.fronts = fronts;
     }
@@ -41,11 +42,14 @@ public final class Visibility {
     public static Visibility of(Viewpoint view, List<Surface> outlines) {
         List<List<Sweep>> facing = new ArrayList<>(outlines.size());
         List<Fronts> level = new ArrayList<>();
+        Segment[] segments = new Segment[outlines.size()];
         Chain chain = new Chain();
         for (Surface surface : outlines) {
             List<Sweep> own = Sweep.facing(view, surface.segment(), surface.body());
+            segments[facing.size()] = surface.segment();
             facing.add(own);
-            for (Sweep sweep : own) {
+            for (int i = 0; i < own.size(); i++) {
+                Sweep sweep = own.get(i);
                 if (!chain.takes(sweep)) {
                     level.add(chain.taken());
                     chain.takes(sweep);
@@ -63,7 +67,8 @@ public final class Visibility {
             }
             level = next;
         }
-        return new Visibility(view, List.copyOf(outlines), facing, level.get(0));
+        level.get(0).join();
+        return new Visibility(view, segments, facing, level.get(0));
     }
 
     /** From where it is looked. */
@@ -90,16 +95,27 @@ public final class Visibility {
             return List.of();
         }
         List<Stretch> seen = List.of();
-        for (Sweep sweep : sweeps) {
-            seen = seen(sweep, seen);
+        for (int i = 0; i < sweeps.size(); i++) {
+            Sweep sweep = sweeps.get(i);
+            boolean plain = sweep.body() != NO_BODY && !sweep.doubtful();
+            seen = plain ? own(sweep, seen) : seen(sweep, seen);
         }
         return joined(seen);
     }
 
+    /** What is seen of a sweep of the outlines that plainly won or lost wherever it met another: its own fronts. */
+    private List<Stretch> own(Sweep sweep, List<Stretch> before) {
+        List<Stretch> out = before;
+        for (int i = sweep.front(); i != Sweep.NONE; i = fronts.lower(i)) {
+            out = show(sweep, fronts.low(i), fronts.high(i), out);
+        }
+        return out;
+    }
+
     /** The stretches of a segment that face the viewpoint: known, where it is the next of the outlines. */
     private List<Sweep> sweeps(Segment target) {
-        int guess = next < outlines.size() ? next : 0;
-        if (guess < outlines.size() && outlines.get(guess).segment() == target) {
+        int guess = next < segments.length ? next : 0;
+        if (guess < segments.length && segments[guess] == target) {
             next = guess + 1;
             return facing.get(guess);
         }
@@ -147,20 +163,24 @@ public final class Visibility {
         };
     }
 
-    /** Adds a stretch; the list is made with the first, for of most segments nothing is seen. */
+    /** Adds a stretch to a list; of most segments nothing is seen, or one. */
     private static List<Stretch> show(Sweep sweep, double low, double high, List<Stretch> before) {
         if (high - low <= Tolerance.EDGE_ON) {
             return before;
         }
-        List<Stretch> out = before.isEmpty() ? new ArrayList<>(2) : before;
-        out.add(new Stretch(sweep.at(high), sweep.at(low)));
+        Stretch shown = new Stretch(sweep.at(high), sweep.at(low));
+        if (before.isEmpty()) {
+            return List.of(shown);
+        }
+        List<Stretch> out = before.size() == 1 ? new ArrayList<>(before) : before;
+        out.add(shown);
         return out;
     }
 
     /** Neighbors that meet are one. */
     private static List<Stretch> joined(List<Stretch> stretches) {
         if (stretches.size() < 2) {
-            return stretches.isEmpty() ? List.of() : List.of(stretches.get(0));
+            return List.copyOf(stretches);
         }
         List<Stretch> joined = new ArrayList<>();
         for (Stretch next : stretches) {
