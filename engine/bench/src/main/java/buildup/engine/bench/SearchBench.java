@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.concurrent.atomic.AtomicLongArray;
 import java.util.stream.IntStream;
 
 /**
@@ -33,9 +34,12 @@ public final class SearchBench {
     /** So many stacks beside each other are judged before others are, all over the space. */
     private static final int WINDOW = 8192;
 
+    /** The two ways of judging, by how many rules may be missed: until the first is, and with all figures. */
+    private static final int[] UNMET = {0, Integer.MAX_VALUE};
+
     private SearchBench() {}
 
-    /** @param arguments how many are judged (default 200000), and how many of them composed (default 20000) */
+    /** @param arguments how many are judged (default 200000), and how many composed (default 20000) */
     public static void main(String[] arguments) throws IOException {
         int judged = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 200_000;
         int whole = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 20_000;
@@ -47,14 +51,16 @@ public final class SearchBench {
         StackJudge judge = Searched.judge(document, catalog).orElseThrow();
         long space = StackSearch.count(sizes).longValueExact();
         long stride = Math.max(1, space / judged);
-        judge(judge, sizes, judged / 4, stride, 1);
+        // much code takes long to be compiled
+        judge(judge, sizes, judged, stride);
         long before = judge.composed();
-        double dropped = judge(judge, sizes, judged, stride, 0);
-        double told = judge(judge, sizes, judged / 4, stride, Integer.MAX_VALUE);
+        double[] each = judge(judge, sizes, judged, stride);
+        double dropped = each[0];
+        double told = each[1];
         print("%d stacks of %d free sizes", space, sizes.size());
         print("judged until a rule is not met: %.0f a second and thread, %.1f us each", 1e6 / dropped, dropped);
         print("judged with all figures:        %.0f a second and thread, %.1f us each", 1e6 / told, told);
-        print("composed whole: %d of %d", judge.composed() - before, judged + judged / 4);
+        print("composed whole: %d of %d", judge.composed() - before, judged);
         print("most memory: %.0f MB", memory() / 1e6);
         beside(judge, sizes, whole, space);
     }
@@ -65,26 +71,34 @@ public final class SearchBench {
         }
     }
 
-    /** Microseconds of one thread's time for each of some stacks all over the space, neighbors first as a search takes them. */
-    private static double judge(StackJudge judge, List<FreeSize> sizes, int count, long stride, int unmet) {
+    /**
+     * Microseconds of one thread's time for each of some stacks all over the space, neighbors first as a search takes them,
+     * one half judged in one way and the other half in the other. The two take turns, so that neither has what is read for
+     * the first time, nor the code that is not compiled yet, to itself.
+     */
+    private static double[] judge(StackJudge judge, List<FreeSize> sizes, int count, long stride) {
         int threads = Runtime.getRuntime().availableProcessors();
         int chunk = 256;
-        return IntStream.range(0, threads)
-                        .parallel()
-                        .mapToLong(thread -> {
-                            long began = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
-                            for (int from = thread * chunk; from < count; from += threads * chunk) {
-                                for (int i = from; i < Math.min(count, from + chunk); i++) {
-                                    // windows lie all over the space, their stacks beside each other
-                                    long number = i / WINDOW * WINDOW * stride + i % WINDOW;
-                                    judge.judge(StackSearch.texts(sizes, BigInteger.valueOf(number)), unmet);
-                                }
-                            }
-                            return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - began;
-                        })
-                        .sum()
-                / 1e3
-                / count;
+        AtomicLongArray took = new AtomicLongArray(UNMET.length);
+        AtomicLongArray judged = new AtomicLongArray(UNMET.length);
+        IntStream.range(0, threads).parallel().forEach(thread -> {
+            int turn = 0;
+            for (int from = thread * chunk; from < count; from += threads * chunk) {
+                int way = (turn++ + from / WINDOW) % UNMET.length;
+                int to = Math.min(count, from + chunk);
+                long began = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+                for (int i = from; i < to; i++) {
+                    // windows lie all over the space, their stacks beside each other
+                    long number = i / WINDOW * WINDOW * stride + i % WINDOW;
+                    judge.judge(StackSearch.texts(sizes, BigInteger.valueOf(number)), UNMET[way]);
+                }
+                took.addAndGet(way, ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - began);
+                judged.addAndGet(way, to - from);
+            }
+        });
+        return IntStream.range(0, UNMET.length)
+                .mapToDouble(way -> took.get(way) / 1e3 / judged.get(way))
+                .toArray();
     }
 
     private static double memory() {

@@ -93,10 +93,8 @@ public final class Model {
                     section.body(overlap.a()).inStack() ? overlap.b() : overlap.a(),
                     more);
         }
-        more.removeIf(force -> force.kind() == Force.Kind.PUSH
-                && force.against() >= 0
-                && hung.get(force.against())
-                && carries(force));
+        more.removeIf(force ->
+                force.kind() == Force.Kind.PUSH && force.against() >= 0 && hung.get(force.against()) && carries(force));
         return of(more);
     }
 

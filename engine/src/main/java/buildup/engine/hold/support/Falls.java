@@ -217,15 +217,16 @@ final class Falls {
         Optional<Force> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (Force force : model.forces()) {
-            if (force.kind() == Force.Kind.PUSH
-                    && force.gap() <= 0
-                    && along[force.on()] != along[force.against()]) {
+            if (force.kind() == Force.Kind.PUSH && force.gap() <= 0 && along[force.on()] != along[force.against()]) {
                 Point between = movement.between(force);
                 double slides = between.length();
                 boolean keeps = little(Math.abs(between.dot(force.way())), size(shift))
                         && (!turns || slides <= ON_EDGE * Math.abs(shift.turn()));
-                double moves =
-                        keeps ? movement.of(along[force.on()] ? force.against() : force.on(), force.at()).length() + slides : 0;
+                double moves = keeps
+                        ? movement.of(along[force.on()] ? force.against() : force.on(), force.at())
+                                        .length()
+                                + slides
+                        : 0;
                 if (keeps && moves < least) {
                     best = Optional.of(force);
                     least = moves;

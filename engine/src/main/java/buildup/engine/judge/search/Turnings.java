@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.DoubleStream;
@@ -113,21 +114,11 @@ final class Turnings {
     private Turning turning(
             int size, int rule, double from, double to, Predicate<StackJudgment> side, List<Double> looked) {
         boolean lowSide = side.test(judged(size, from));
-        double low = from;
-        double high = to;
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (low + high) / 2;
+        Edge edge = edge(from, to, middle -> {
             StackJudgment there = judged(size, middle);
-            if (Double.isNaN(beyond(there, rule))) {
-                break;
-            }
-            if (side.test(there) == lowSide) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double value = round(size, rule, (low + high) / 2);
+            return Double.isNaN(beyond(there, rule)) ? Optional.empty() : Optional.of(side.test(there) == lowSide);
+        });
+        double value = round(size, rule, (edge.before() + edge.behind()) / 2);
         boolean below = met(size, rule, from);
         boolean above = met(size, rule, to);
         FreeSize free = space.sizes().get(size);
@@ -149,21 +140,39 @@ final class Turnings {
                 about ? OptionalDouble.of(metAsFarAs(size, rule, value, up)) : OptionalDouble.empty());
     }
 
+    /** Two sizes beside each other: at one something is still so, at the other it is not. */
+    private record Edge(double before, double behind) {}
+
+    /**
+     * Halves the way from a size at which something is so to one at which it is not.
+     *
+     * @param so whether it is so at a size between; nothing where that cannot be told, and then it is not looked closer
+     */
+    private static Edge edge(double from, double to, DoubleFunction<Optional<Boolean>> so) {
+        double before = from;
+        double behind = to;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (before + behind) / 2;
+            Optional<Boolean> there = so.apply(middle);
+            if (there.isEmpty()) {
+                break;
+            }
+            if (there.get()) {
+                before = middle;
+            } else {
+                behind = middle;
+            }
+        }
+        return new Edge(before, behind);
+    }
+
     /** The size up to which the rule is met from one at which it is, on the way past these. */
     private double metAsFarAs(int size, int rule, double from, List<Double> way) {
         double met = from;
         for (double amount : way) {
             if (!met(size, rule, amount)) {
-                double missed = amount;
-                for (int i = 0; i < HALVINGS; i++) {
-                    double middle = (met + missed) / 2;
-                    if (met(size, rule, middle)) {
-                        met = middle;
-                    } else {
-                        missed = middle;
-                    }
-                }
-                return met;
+                return edge(met, amount, middle -> Optional.of(met(size, rule, middle)))
+                        .before();
             }
             met = amount;
         }

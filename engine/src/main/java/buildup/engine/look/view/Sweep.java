@@ -198,9 +198,7 @@ final class Sweep {
 
     /** Of a straight segment across no seam, which faces the viewpoint with all of it or not at all. */
     private static List<Sweep> whole(Viewpoint view, Line line, int body, double first, double last) {
-        return first - last > Tolerance.EDGE_ON
-                ? List.of(new Sweep(view, line, body, 0, 1, last, first))
-                : List.of();
+        return first - last > Tolerance.EDGE_ON ? List.of(new Sweep(view, line, body, 0, 1, last, first)) : List.of();
     }
 
     /** Of a straight segment across no seam, an end of which may lie on one and has two keys then. */
