@@ -204,10 +204,13 @@ class AbuttingUnionTest {
                 board(0, 4, 1, 6),
                 board(3, 4, 4, 6),
                 board(6, 4, 7, 6));
-        Part wall = union(pieces).orElseThrow().get(0);
-        assertThat(wall.holes())
-                .extracting(hole -> hole.box())
-                .containsExactly(new Box(1, 1, 6, 3), new Box(1, 4, 3, 6), new Box(4, 4, 6, 6));
+        List<Outline> reversed = new ArrayList<>(pieces);
+        Collections.reverse(reversed);
+        for (List<Outline> order : List.of(pieces, reversed)) {
+            assertThat(union(order).orElseThrow().get(0).holes())
+                    .extracting(hole -> hole.box())
+                    .containsExactly(new Box(1, 1, 6, 3), new Box(1, 4, 3, 6), new Box(4, 4, 6, 6));
+        }
         // a higher part whose window is the lower: its frame stands on posts within reach of the other
         List<Outline> two = new ArrayList<>(List.of(board(20, -1, 21, 10)));
         two.addAll(frame(14, 8, 20, 12));
@@ -231,6 +234,14 @@ class AbuttingUnionTest {
                     .satisfiesExactly(
                             area -> assertThat(area).isCloseTo(Math.PI, within(EXACT)),
                             area -> assertThat(area).isCloseTo(1, within(EXACT)));
+            Outline half = Outline.closed(List.of(
+                    new Stroke(new Arc(left, right, center, true), "under"),
+                    new Stroke(new Line(right, left), "flat")));
+            assertThat(union(half, board(far + 2, far, far + 3, far + 1))
+                            .orElseThrow()
+                            .get(0)
+                            .area())
+                    .isCloseTo(Math.PI / 2, within(EXACT));
         }
     }
 

@@ -29,6 +29,19 @@ class ContactTest {
     }
 
     @Test
+    void a_contact_is_between_its_two_in_either_order_and_between_no_others() {
+        Contact contact = only(Bench.loose(LOW, "name: high, profile: board 1 x 2, back: wall, bottom: low.top"));
+        int a = contact.a();
+        int b = contact.b();
+        assertThat(contact.between(a, b)).isTrue();
+        assertThat(contact.between(b, a)).isTrue();
+        assertThat(contact.between(a, a)).isFalse();
+        assertThat(contact.between(b, b)).isFalse();
+        assertThat(contact.between(a, b + 1)).isFalse();
+        assertThat(contact.between(b + 1, a)).isFalse();
+    }
+
+    @Test
     void the_one_nearer_the_wall_backs_the_other() {
         Bench bench = Bench.loose("name: out, profile: board 1 x 1, back: low.face, bottom: 1/2", LOW);
         assertThat(bench.contacts()).containsExactly("low backs out 1.000");

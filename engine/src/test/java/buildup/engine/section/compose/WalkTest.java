@@ -100,6 +100,25 @@ class WalkTest {
     }
 
     @Test
+    void over_two_posts_it_begins_where_the_one_nearer_the_wall_is_left() {
+        String near = "name: near, kind: framing, section: [out 1, up 20], back: 0, top: 0";
+        String far = "name: far, kind: framing, section: [out 1, up 20], back: 4, top: 0";
+        String shelf = "name: shelf, profile: board 3/4 x 6, lay: flat, back: 0, bottom: 0";
+        for (Bench bench : java.util.List.of(Bench.loose(near, far, shelf), Bench.loose(far, near, shelf))) {
+            assertThat(bench.walk())
+                    .containsExactly("shelf bottom 3.000", "shelf bottom 1.000", "shelf face 0.750", "shelf top 6.000");
+        }
+    }
+
+    @Test
+    void framing_that_ends_level_with_the_stack_is_met_on_the_way_and_does_not_begin_it() {
+        Bench bench = Bench.loose(
+                "name: board, profile: board 1 x 4, back: wall, bottom: datum",
+                "name: bar, kind: framing, section: [out 1, up 1], back: board.face, bottom: datum");
+        assertThat(bench.walk()).containsExactly("board bottom 1.000", "board face 3.000", "board top 1.000");
+    }
+
+    @Test
     void framing_met_on_the_way_is_walked_over_and_gives_no_row() {
         Bench bench = Bench.loose(
                 "name: frieze, profile: board 3/4 x 4, back: wall, bottom: datum",

@@ -71,6 +71,17 @@ class WaysOutTest {
     }
 
     @Test
+    void of_two_that_stand_beside_each_other_neither_alone_makes_the_stack_lower() {
+        assertThat(ways(
+                        in(
+                                "ceiling: 5, ",
+                                "name: one, profile: board 3/4 x 5-1/2, back: 0, bottom: 0",
+                                "name: other, profile: board 3/4 x 5-1/2, back: one.face, bottom: one.bottom"),
+                        "too-tall"))
+                .containsExactly("Lower the stack by 1/2. (one.bottom = 0 - 1/2)");
+    }
+
+    @Test
     void no_board_is_cut_to_less_than_an_inch_nor_one_that_lies_made_lower() {
         // 3-3/4 high under 2: of 2-1/2, 3/4 would be left
         assertThat(ways(
