@@ -134,7 +134,7 @@ public final class Supports {
         List<Fall> falls = Falls.all(model, loaded ? all : own);
         Answer answer = falls.isEmpty() ? model == touching ? Answer.STANDS : Answer.TRUST : Answer.NO;
         Optional<Fall> closing = answer == Answer.TRUST
-                ? Mechanism.closing(model, all).map(movement -> Falls.closing(model, all.weights(), movement))
+                ? closing(model, Mechanism.falls(touching, all) ? all : own)
                 : Optional.empty();
         Whole plain = new Whole(
                 answer,
@@ -146,6 +146,12 @@ public final class Supports {
                 closing);
         Whole whole = factors(plain, model);
         return new Support(balances(model, whole), path, loads, rub, whole, trust(), List.of(), false);
+    }
+
+    /** The motion by which gaps close under weights that close them: loads may be what keeps them open. */
+    private static Optional<Fall> closing(Model model, Loading loading) {
+        return Mechanism.closing(model, loading)
+                .map(movement -> Falls.closing(model, loading.weights(), movement));
     }
 
     private Whole factors(Whole plain, Model model) {
