@@ -138,12 +138,17 @@ final class NailPaths {
 
         /** Whether it may meet what lies in a box. */
         boolean passes(Box box) {
+            return passes(box, Tolerance.SNAP);
+        }
+
+        /** @param within how near to the box it has to come, in */
+        private boolean passes(Box box, double within) {
             double halfX = box.width() / 2;
             double halfY = box.height() / 2;
             double x = box.back() + halfX;
             double y = box.bottom() + halfY;
-            double wide = Math.abs(way.x()) * halfY + Math.abs(way.y()) * halfX + Tolerance.SNAP;
-            double deep = Math.abs(way.x()) * halfX + Math.abs(way.y()) * halfY + Tolerance.SNAP;
+            double wide = Math.abs(way.x()) * halfY + Math.abs(way.y()) * halfX + within;
+            double deep = Math.abs(way.x()) * halfX + Math.abs(way.y()) * halfY + within;
             double middle = along(x, y);
             return Math.abs(side(x, y)) <= wide && middle >= -deep && middle <= length + deep;
         }
@@ -172,6 +177,10 @@ final class NailPaths {
                     }
                     return;
                 }
+            }
+            // what meets it within a slack at either end lies within three of them
+            if (!passes(solid.box(i), 3 * Tolerance.SNAP)) {
+                return;
             }
             List<Point> places = Crossings.of(line(), segment, Tolerance.SNAP);
             for (int k = 0; k < places.size(); k++) {

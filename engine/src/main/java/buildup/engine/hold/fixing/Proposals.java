@@ -245,16 +245,19 @@ final class Proposals {
     private List<Choice> able(Spot spot, Drive far) {
         double thickness = far.in(spot.body());
         double solid = solidTo(far);
-        List<Choice> able = new ArrayList<>();
+        double thrice = 3 * thickness - Tolerance.SNAP;
+        // nails that are long enough, others, pins that are, others
+        List<List<Choice>> ranks = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
         for (Choice choice : choices) {
             if (solid >= choice.length + BEFORE_POINT
                     && thickness >= choice.thinnest
                     && couldHold(far, choice, spot.body())) {
-                able.add(choice);
+                ranks.get((choice.headless ? 2 : 0) + (choice.length < thrice ? 1 : 0))
+                        .add(choice);
             }
         }
-        double thrice = 3 * thickness - Tolerance.SNAP;
-        able.sort(Comparator.comparing(Choice::headless).thenComparing(choice -> choice.length < thrice));
+        List<Choice> able = new ArrayList<>();
+        ranks.forEach(able::addAll);
         return able;
     }
 

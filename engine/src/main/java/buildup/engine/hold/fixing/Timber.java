@@ -6,6 +6,7 @@ import buildup.engine.section.compose.Body;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.FiberDirection;
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Motion;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
@@ -22,6 +23,7 @@ final class Timber {
         private final Outline outline;
         private final List<Point> ring;
         private final Segment[] segments;
+        private final Box[] boxes;
         private final double[] fromX;
         private final double[] fromY;
 
@@ -30,11 +32,13 @@ final class Timber {
             this.ring = outline.chords();
             int count = outline.strokes().size();
             this.segments = new Segment[count];
+            this.boxes = new Box[count];
             this.fromX = new double[count + 1];
             this.fromY = new double[count + 1];
             for (int i = 0; i <= count; i++) {
                 Segment segment = outline.strokes().get(i % count).segment();
                 segments[i % count] = segment;
+                boxes[i % count] = segment.box();
                 fromX[i] = segment.from().x();
                 fromY[i] = segment.from().y();
             }
@@ -62,6 +66,11 @@ final class Timber {
 
         Segment segment(int i) {
             return segments[i];
+        }
+
+        /** Around a segment. */
+        Box box(int i) {
+            return boxes[i];
         }
 
         /** Where a segment begins; that of the number of segments is where the last one ends. */

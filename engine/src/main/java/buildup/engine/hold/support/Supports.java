@@ -133,9 +133,8 @@ public final class Supports {
         boolean loaded = ownStands || Mechanism.falls(model, all);
         List<Fall> falls = Falls.all(model, loaded ? all : own);
         Answer answer = falls.isEmpty() ? model == touching ? Answer.STANDS : Answer.TRUST : Answer.NO;
-        Optional<Fall> closing = answer == Answer.TRUST
-                ? closing(model, Mechanism.falls(touching, all) ? all : own)
-                : Optional.empty();
+        Optional<Fall> closing =
+                answer == Answer.TRUST ? closing(model, Mechanism.falls(touching, all) ? all : own) : Optional.empty();
         Whole plain = new Whole(
                 answer,
                 OptionalDouble.empty(),
@@ -150,8 +149,7 @@ public final class Supports {
 
     /** The motion by which gaps close under weights that close them: loads may be what keeps them open. */
     private static Optional<Fall> closing(Model model, Loading loading) {
-        return Mechanism.closing(model, loading)
-                .map(movement -> Falls.closing(model, loading.weights(), movement));
+        return Mechanism.closing(model, loading).map(movement -> Falls.closing(model, loading.weights(), movement));
     }
 
     private Whole factors(Whole plain, Model model) {
