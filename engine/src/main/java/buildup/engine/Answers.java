@@ -2,6 +2,7 @@ package buildup.engine;
 
 import buildup.catalog.Catalog;
 import buildup.engine.buy.Purchases;
+import buildup.engine.buy.Shopping;
 import buildup.engine.hold.backing.Backing;
 import buildup.engine.hold.backing.Backings;
 import buildup.engine.hold.fixing.Fixing;
@@ -99,6 +100,7 @@ public final class Answers {
     private final LazyAnswer<Framed> framing;
     private final LazyAnswer<List<Cope>> copes;
     private final LazyAnswer<Purchases> purchases;
+    private final LazyAnswer<Optional<Shopping>> shopping;
     private final LazyAnswer<Year> year;
     private final LazyAnswer<ErrorStudy> errors;
     private final LazyAnswer<List<Sheet>> ofSection;
@@ -180,6 +182,8 @@ public final class Answers {
                 job.answer(),
                 blocks.shop(),
                 notices));
+        // what is wrong with the sticks is said where they are cut
+        this.shopping = new LazyAnswer<>(notices -> Cuts.shopping(this));
         this.year = new LazyAnswer<>(notices -> Seasons.of(
                 section.answer(),
                 blocks.seasons(),
@@ -344,6 +348,11 @@ public final class Answers {
     /** What is bought along the plan besides sticks. */
     public Purchases purchases() {
         return purchases.answer();
+    }
+
+    /** All that is bought along the plan, sticks included; absent without a plan or a stock. Takes as long as the cuts. */
+    Optional<Shopping> shopping() {
+        return shopping.answer();
     }
 
     /** The share of the lengths of sticks that is bought over them; absent when none is asked. */

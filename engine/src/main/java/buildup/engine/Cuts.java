@@ -79,25 +79,40 @@ public record Cuts(Answer answer, Optional<Known> known, List<Notice> notices) {
         if (shop.isEmpty()) {
             notices.add(FrontNotices.STICKS_UNKNOWN.notice());
         }
-        List<BackingBlock> blocks = stack.framing().blocks();
-        List<LooseBlock> cut = new ArrayList<>(LooseBlocks.of(job.get()));
-        cut.addAll(BackingStrips.of(job.get(), blocks, shop.orElse(Shop.NONE)));
-        Optional<CutList> list = shop.map(known -> CutList.of(job.get(), cut, known, limit, notices));
-        List<WasteSticks> waste = list.flatMap(
-                        known -> stack.waste().map(share -> WasteSticks.of(known, share, notices)))
-                .orElse(List.of());
-        Shopping shopping = new Shopping(list, waste, stack.purchases());
+        List<LooseBlock> cut = loose(stack, job.get());
+        Shopping shopping = shopping(stack, job.get(), cut, limit, notices);
         return new Cuts(
                 answer,
                 Optional.of(new Known(
                         job.get(),
                         stack.covings(),
-                        blocks,
+                        stack.framing().blocks(),
                         cut,
                         stack.surfaces().sloped(),
-                        list,
+                        shopping.list(),
                         shopping)),
                 notices.sorted());
+    }
+
+    /** What is bought along the plan of a stack, as its cuts tell it; absent without a plan or a stock. */
+    static Optional<Shopping> shopping(Answers stack) {
+        return stack.shop().isEmpty()
+                ? Optional.empty()
+                : stack.job().map(job -> shopping(stack, job, loose(stack, job), Limit.usual(), new Notices()));
+    }
+
+    private static List<LooseBlock> loose(Answers stack, Job job) {
+        List<LooseBlock> cut = new ArrayList<>(LooseBlocks.of(job));
+        cut.addAll(BackingStrips.of(job, stack.framing().blocks(), stack.shop().orElse(Shop.NONE)));
+        return cut;
+    }
+
+    private static Shopping shopping(Answers stack, Job job, List<LooseBlock> cut, Limit limit, Notices notices) {
+        Optional<CutList> list = stack.shop().map(known -> CutList.of(job, cut, known, limit, notices));
+        List<WasteSticks> waste = list.flatMap(
+                        known -> stack.waste().map(share -> WasteSticks.of(known, share, notices)))
+                .orElse(List.of());
+        return new Shopping(list, waste, stack.purchases());
     }
 
     /** The cuts of a stack that could not be read. */

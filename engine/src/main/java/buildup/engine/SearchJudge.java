@@ -1,6 +1,7 @@
 package buildup.engine;
 
 import buildup.catalog.Catalog;
+import buildup.engine.buy.BuySheets;
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
@@ -58,10 +59,10 @@ final class SearchJudge {
                 .collect(Collectors.toUnmodifiableSet());
     }
 
-    /** In which group each sheet of a stack stands; asks every question. */
+    /** In which group each sheet of a stack stands; asks every question but what it costs. */
     static Map<String, Integer> groups(Answers answers) {
-        Map<String, Integer> groups = new HashMap<>();
-        for (int i = 0; i < Sheets.GROUPS.size(); i++) {
+        Map<String, Integer> groups = new HashMap<>(Map.of(BuySheets.TOTAL, Sheets.COST));
+        for (int i = 0; i < Sheets.COST; i++) {
             for (Sheet sheet : Sheets.GROUPS.get(i).apply(answers)) {
                 groups.put(sheet.key(), i);
             }

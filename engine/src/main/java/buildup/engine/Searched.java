@@ -26,7 +26,6 @@ import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.sheet.Sheet;
-import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -57,8 +56,8 @@ public record Searched(
     /** What a figure is held against. */
     private static final Pattern LIMIT = Pattern.compile("(?:[<>=\u2264\u2265]| near | within )(.*)");
 
-    /** How many choices are looked at for one that can be built, where today's stack cannot. */
-    private static final int MOST_STARTS = 200;
+    /** The option that asks about a rule. */
+    private static final String WHY = "--why";
 
     /** Copies the lists. */
     public Searched {
@@ -89,17 +88,19 @@ public record Searched(
                 free.sizes(),
                 Optional.empty(),
                 Optional.empty(),
-                texts -> Answer.of(free.with(texts), catalog),
+                // pictures and figures of an answer need no cures tried
+                texts -> Answer.untried(free.with(texts), catalog, new Claims(), new Notices(), Optional.empty()),
                 today.notices());
         if (read.refused()) {
             return nothing;
         }
         if (free.sizes().isEmpty()) {
-            return nothing.saying(List.of(SearchNotices.NOTHING_FREE.notice()));
+            // where something was refused, that may be what was to be free
+            return today.known().isEmpty() ? nothing : nothing.saying(List.of(SearchNotices.NOTHING_FREE.notice()));
         }
         Optional<Answers> start = start(today, free, catalog);
         return start.isEmpty()
-                ? nothing
+                ? nothing.saying(List.of(SearchNotices.TODAY_REFUSED.notice()))
                 : new Seeking(nothing, start.get(), document, free, catalog, limits).found(why);
     }
 
@@ -147,27 +148,11 @@ public record Searched(
         return FigureCurves.of(free.sizes(), rules, held, judge, blocks.stack().unit());
     }
 
-    /** A stack whose sheets hold the figures: today's, or else the first that can be built. */
+    /** Today's stack, whose sheets hold the figures, also where only a line under {@code must:} is not understood. */
     private static Optional<Answers> start(Answer today, FreeSizes free, Catalog catalog) {
-        if (today.known().isPresent()) {
-            return today.known();
-        }
-        BigInteger count = StackSearch.count(free.sizes());
-        long most = count.min(BigInteger.valueOf(MOST_STARTS)).longValue();
-        for (long i = 0; i < most; i++) {
-            BigInteger number = count.multiply(BigInteger.valueOf(i)).divide(BigInteger.valueOf(most));
-            Optional<Answers> known = Answer.untried(
-                            free.with(StackSearch.texts(free.sizes(), number)),
-                            catalog,
-                            new Claims(),
-                            new Notices(),
-                            Optional.empty())
-                    .known();
-            if (known.isPresent()) {
-                return known;
-            }
-        }
-        return Optional.empty();
+        return today.known()
+                .or(() -> Answer.untried(free.now(), catalog, new Claims(), new Notices(), Optional.empty())
+                        .known());
     }
 
     /** A search of a document that could not be read. */
@@ -176,7 +161,8 @@ public record Searched(
         return new Searched(answer, answer.unit(), List.of(), Optional.empty(), Optional.empty(), texts -> answer, why);
     }
 
-    private Searched saying(List<Notice> more) {
+    /** The same with more to say. */
+    public Searched saying(List<Notice> more) {
         Notices all = new Notices();
         all.addAll(notices);
         all.addAll(more);
@@ -199,14 +185,17 @@ public record Searched(
             List<MustRule> rules = Musts.rules(blocks.must(), sheets, lengths, said);
             List<WishRule> wishes = Musts.wishes(blocks.wish(), sheets, lengths, said);
             List<MustRule> asked = why.map(text -> Musts.rules(
-                            List.of(new Scalar(text, new Mark(document.file(), 1, 1))), sheets, lengths, said))
+                            List.of(new Scalar(text, new Mark(WHY, Mark.NO_LINE, Mark.NO_LINE))),
+                            sheets,
+                            lengths,
+                            said))
                     .orElse(List.of());
             contradictions(rules, said);
             Stream.of(blocks.must(), blocks.wish()).flatMap(List::stream).forEach(line -> freeLimits(line, said));
             if (why.isEmpty() && rules.isEmpty() && wishes.isEmpty() && !said.refused()) {
                 said.add(SearchNotices.NOTHING_WANTED.notice());
             }
-            if (said.refused()) {
+            if (said.refused() || nothing.answer.known().isEmpty()) {
                 return nothing.saying(said.sorted());
             }
             return why.isPresent() ? why(asked.get(0), rules) : sought(rules, wishes);
@@ -247,9 +236,15 @@ public record Searched(
         }
 
         private Searched sought(List<MustRule> rules, List<WishRule> wishes) {
-            SearchResult result =
-                    StackSearch.of(free.sizes(), rules, wishes, judge(rules, wishes), nothing.unit, limits);
             Notices said = new Notices();
+            StackJudge judge = judge(rules, wishes);
+            StackSearch.withoutFigure(free.sizes(), wishes, judge)
+                    .forEach(wish ->
+                            said.add(Musts.withoutFigure(wish, start.blocks().keys())));
+            if (said.refused()) {
+                return nothing.saying(said.sorted());
+            }
+            SearchResult result = StackSearch.of(free.sizes(), rules, wishes, judge, nothing.unit, limits);
             if (result.built() == 0) {
                 said.add(SearchNotices.NONE_BUILT.with(
                         "first",
@@ -259,7 +254,7 @@ public record Searched(
                 return nothing.saying(said.sorted());
             }
             boolean nothingLeft = result.nothingLeft();
-            if (!nothingLeft && limits.stopped().getAsBoolean()) {
+            if (limits.stopped().getAsBoolean()) {
                 said.add(SearchNotices.interrupted(
                                 result.proved() || result.bound().isPresent())
                         .with("judged", Figure.count(result.judged()))

@@ -9,6 +9,7 @@ import buildup.engine.hold.support.SupportSheets;
 import buildup.engine.hold.tolerance.ToleranceSheets;
 import buildup.engine.judge.clearance.ClearanceSheets;
 import buildup.engine.judge.must.MustSheet;
+import buildup.engine.judge.must.Musts;
 import buildup.engine.judge.proportion.ProportionSheets;
 import buildup.engine.judge.verdict.VerdictSheet;
 import buildup.engine.look.joint.JointSheet;
@@ -20,6 +21,7 @@ import buildup.engine.section.compose.SectionSheets;
 import buildup.shared.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -69,9 +71,16 @@ public final class Sheets {
      * does not ask the others.
      */
     static final List<Function<Answers, List<Sheet>>> GROUPS = Stream.of(
-                    List.<Function<Answers, List<Sheet>>>of(Sheets::ofSection), HOLDING, LOOKING, LATER)
+                    List.<Function<Answers, List<Sheet>>>of(Sheets::ofSection),
+                    HOLDING,
+                    LOOKING,
+                    LATER,
+                    List.<Function<Answers, List<Sheet>>>of(answers -> List.of(BuySheets.total(answers.shopping()))))
             .flatMap(List::stream)
             .toList();
+
+    /** The number of the group that tells what all of it costs, which takes a search of its own. */
+    static final int COST = GROUPS.size() - 1;
 
     /** What looking at it tells. */
     static List<Sheet> ofLooks(Answers answers) {
@@ -84,6 +93,8 @@ public final class Sheets {
         sheets.addAll(of(answers, HOLDING));
         sheets.addAll(looks);
         sheets.addAll(of(answers, LATER));
+        boolean cost = Musts.speakOf(answers.blocks().must(), "cost");
+        sheets.add(BuySheets.total(cost ? answers.shopping() : Optional.empty()));
         return List.copyOf(sheets);
     }
 

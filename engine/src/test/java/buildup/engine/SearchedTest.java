@@ -289,6 +289,23 @@ class SearchedTest {
     }
 
     @Test
+    void whoever_has_enough_before_anything_was_tried_is_told_of_todays_stack() {
+        String yaml = cornice(
+                "between 1/8 and 1/2 by 0.001953125, now 1/4",
+                "between 2-1/2 and 4 by 0.001953125, now 3-1/2",
+                "must: [height <= 20]\nwish: [least weight]\n");
+        for (long tries : List.of(1_000_000L, 1000L)) {
+            SearchLimits none = new SearchLimits(tries, 5, 1, plan -> {}, () -> true, judged -> {});
+            Searched searched = search(yaml, none, Optional.empty());
+            SearchResult found = searched.result().orElseThrow();
+            assertThat(found.judged()).isEqualTo(1);
+            assertThat(found.best().get(0).changes()).isEmpty();
+            assertThat(found.proved()).isFalse();
+            assertThat(said(searched)).anyMatch(line -> line.startsWith("search-interrupted: "));
+        }
+    }
+
+    @Test
     void where_not_all_were_tried_it_is_not_said_that_none_meets_the_lines() {
         StringBuilder sizes = new StringBuilder("between 1/16 and 1/2 by 1/16, now 1/4\n");
         for (int i = 0; i < 12; i++) {

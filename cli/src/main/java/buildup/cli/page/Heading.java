@@ -15,8 +15,12 @@ import java.util.stream.Collectors;
  * @param verdict markup of the verdict; empty where none is given
  * @param said what there is to say, worst first
  * @param key that begins every id
+ * @param fine what is said where nothing is the matter
  */
-record Heading(String title, String file, String verdict, List<Said> said, String key) {
+record Heading(String title, String file, String verdict, List<Said> said, String key, String fine) {
+    /** Where nothing is the matter with a stack. */
+    static final String NO_PROBLEMS = "No problems";
+
     static Heading of(Answer answer, String key) {
         return new Heading(
                 answer.title().isBlank() ? "Untitled stack" : answer.title(),
@@ -25,7 +29,8 @@ record Heading(String title, String file, String verdict, List<Said> said, Strin
                         .map(known -> new VerdictHtml(known.verdict(), key).html())
                         .orElse(""),
                 NoticeText.said(answer.notices(), answer.file(), answer.unit()),
-                key);
+                key,
+                NO_PROBLEMS);
     }
 
     String html() {
@@ -41,12 +46,12 @@ record Heading(String title, String file, String verdict, List<Said> said, Strin
                 + "-warnings\">" + counted(graver) + "</h2>\n" + list(graver) + notes(notes) + "</section>\n";
     }
 
-    private static String counted(List<Said> graver) {
+    private String counted(List<Said> graver) {
         boolean refused = graver.stream().anyMatch(one -> one.level() == Level.REFUSAL);
         int count = graver.size();
         return refused
                 ? "Refused: no figures, since they would be false"
-                : count == 0 ? "No problems" : count == 1 ? "1 problem" : count + " problems";
+                : count == 0 ? fine : count == 1 ? "1 problem" : count + " problems";
     }
 
     private static String notes(List<Said> notes) {

@@ -2,12 +2,15 @@ package buildup.cli.page;
 
 import buildup.cli.drawing.look.ElevationDrawing;
 import buildup.cli.drawing.section.ScreenDrawing;
+import buildup.cli.report.NoticeText.Said;
 import buildup.cli.scene.TextMeasure;
 import buildup.cli.table.Html;
 import buildup.cli.tell.Telling;
 import buildup.engine.Answer;
 import buildup.engine.Answers;
+import buildup.engine.judge.verdict.Ruling.Reply;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What a search has found, on one page: the answers as small pictures beside each other, and its tables. */
 public final class SearchPage {
@@ -20,15 +23,23 @@ public final class SearchPage {
      */
     public record Small(String name, String file, String changes, Answer answer) {}
 
+    private static final String SEARCH_FINE =
+            "No problems with the search. What is wrong with a stack stands under its picture.";
+
     private SearchPage() {}
 
-    /** The page, its pictures first. */
-    public static String of(Telling telling, String file, List<Small> stacks, TextMeasure measure) {
+    /**
+     * The page, its pictures first.
+     *
+     * @param said what there is to say of the search itself, worst first
+     */
+    public static String of(Telling telling, String file, List<Said> said, List<Small> stacks, TextMeasure measure) {
         StringBuilder pictures = new StringBuilder("<section class=\"answers\" aria-label=\"Answers\">\n");
         for (int i = 0; i < stacks.size(); i++) {
             pictures.append(figure(stacks.get(i), "p" + (i + 1), measure));
         }
-        return TellPage.of(List.of(new TellPage.Part(telling, file, List.of(), pictures + "</section>\n")), List.of());
+        return TellPage.of(
+                List.of(new TellPage.Part(telling, file, said, pictures + "</section>\n", SEARCH_FINE)), List.of());
     }
 
     private static String figure(Small small, String key, TextMeasure measure) {
@@ -45,6 +56,17 @@ public final class SearchPage {
         String link = small.file().isEmpty()
                 ? Html.text(small.name())
                 : "<a href=\"" + Html.text(small.file()) + "\">" + Html.text(small.name()) + "</a>";
-        return "<figure>\n" + section + "\n" + front + "\n<figcaption>" + link + "</figcaption>\n</figure>\n";
+        String changes = small.changes().isEmpty() ? "" : ": " + Html.text(small.changes());
+        return "<figure>\n" + section + "\n" + front + "\n<figcaption>" + link + changes + "<br>"
+                + Html.text(checked(known)) + "</figcaption>\n</figure>\n";
+    }
+
+    /** What the verdict says no to, so that nobody takes an answer for a stack without faults. */
+    private static String checked(Answers known) {
+        String no = known.verdict().rulings().stream()
+                .filter(ruling -> ruling.answer() == Reply.NO)
+                .map(ruling -> ruling.topic().word())
+                .collect(Collectors.joining(", "));
+        return no.isEmpty() ? "The verdict says no to nothing." : "The verdict says no to: " + no + ".";
     }
 }

@@ -18,11 +18,17 @@ public final class TellPage {
      * @param file its document, as messages call it
      * @param said what there is to say of it, worst first
      * @param pictures markup that stands behind its first sentences; empty for none
+     * @param fine what is said where nothing is the matter with the answer
      */
-    public record Part(Telling telling, String file, List<Said> said, String pictures) {
+    public record Part(Telling telling, String file, List<Said> said, String pictures, String fine) {
         /** Copies the list. */
         public Part {
             said = List.copyOf(said);
+        }
+
+        /** An answer about one document, without pictures. */
+        public Part(Telling telling, String file, List<Said> said) {
+            this(telling, file, said, "", Heading.NO_PROBLEMS);
         }
     }
 
@@ -36,7 +42,9 @@ public final class TellPage {
     public static String of(List<Part> parts, List<Table> differences) {
         Inline style = Inline.style();
         String title = parts.stream().map(TellPage::title).collect(Collectors.joining(" | "));
-        return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n"
+        // the pictures hold their sizes in inches and in millimeters, and this says which are seen
+        boolean metric = !parts.isEmpty() && parts.get(0).telling().unit().isMetric();
+        return "<!DOCTYPE html>\n<html lang=\"en\" data-unit=\"" + (metric ? "mm" : "in") + "\">\n<head>\n"
                 + "<meta charset=\"utf-8\">\n<meta http-equiv=\"Content-Security-Policy\" content=\""
                 + "default-src 'none'; style-src " + style.hash() + "; base-uri 'none'; form-action 'none'\">\n"
                 + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
@@ -65,7 +73,7 @@ public final class TellPage {
 
     private static String article(Part part, String key) {
         return "<article class=\"stack\" id=\"" + key + "\" aria-labelledby=\"" + key + "-title\">\n"
-                + new Heading(title(part), part.file(), "", part.said(), key).html()
+                + new Heading(title(part), part.file(), "", part.said(), key, part.fine()).html()
                 + tables(part.telling(), part.pictures(), key)
                 + "</article>\n";
     }

@@ -20,6 +20,9 @@ import java.util.OptionalLong;
 
 /** What is counted, what is bought and what it costs, as sheets. */
 public final class BuySheets {
+    /** The key of the sheet that {@link #total} gives. */
+    public static final String TOTAL = "costInAll";
+
     private static final double HUNDREDTHS = 100;
     private static final double SQUARE_FOOT = 144;
     private static final double FOOT = 12;
@@ -278,6 +281,27 @@ public final class BuySheets {
         return items;
     }
 
+    /**
+     * What all of it costs, as a figure that a line may ask for.
+     *
+     * @param shopping absent where it was not asked or cannot be had
+     */
+    public static Sheet total(Optional<Shopping> shopping) {
+        return Sheet.single(TOTAL, "COST of all that 'cuts' buys, and of the joints", shopping)
+                .measureIf(
+                        "cost",
+                        "cost",
+                        Quantity.MONEY,
+                        Rounding.NEAREST,
+                        all -> all.priced() ? OptionalDouble.of(total(all)) : OptionalDouble.empty())
+                .sheet()
+                .askedIf(shopping.isPresent());
+    }
+
+    private static double total(Shopping all) {
+        return (all.woodPrice() + all.wastePrice() + all.purchases().price() + all.labor()) / HUNDREDTHS;
+    }
+
     private static Sheet cost(Optional<Shopping> shopping) {
         boolean more = shopping.filter(Shopping::asked).isPresent();
         String[] told = more
@@ -293,15 +317,7 @@ public final class BuySheets {
                         Quantity.MONEY,
                         all -> all.purchases().price() / HUNDREDTHS)
                 .measure("labor", "joints", Quantity.MONEY, all -> all.labor() / HUNDREDTHS)
-                .measure(
-                        "total",
-                        "total",
-                        Quantity.MONEY,
-                        all -> (all.woodPrice()
-                                        + all.wastePrice()
-                                        + all.purchases().price()
-                                        + all.labor())
-                                / HUNDREDTHS)
+                .measure("total", "total", Quantity.MONEY, BuySheets::total)
                 .table("COST", told)
                 .sheet()
                 .askedIf(shopping.filter(all -> all.list().isPresent() || all.asked())

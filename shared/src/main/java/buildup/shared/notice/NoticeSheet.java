@@ -43,7 +43,10 @@ public final class NoticeSheet {
     }
 
     private static OptionalDouble line(Notice notice) {
-        return notice.mark().map(mark -> OptionalDouble.of(mark.line())).orElse(OptionalDouble.empty());
+        return notice.mark()
+                .filter(Mark::hasLine)
+                .map(mark -> OptionalDouble.of(mark.line()))
+                .orElse(OptionalDouble.empty());
     }
 
     private static Columns<Named> values() {

@@ -73,7 +73,7 @@ public record CommandAnswer(Telling telling, String place, Optional<String> file
     public static String html(List<CommandAnswer> all, List<Table> differences) {
         List<TellPage.Part> parts = all.stream()
                 .map(one -> new TellPage.Part(
-                        one.telling, one.place, NoticeText.said(one.notices, one.place, one.telling.unit()), ""))
+                        one.telling, one.place, NoticeText.said(one.notices, one.place, one.telling.unit())))
                 .toList();
         return TellPage.of(parts, differences);
     }

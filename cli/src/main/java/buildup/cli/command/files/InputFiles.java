@@ -18,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -115,6 +116,18 @@ public final class InputFiles {
     Optional<Document> beside(String word, String name, Path path) {
         beside.computeIfAbsent(word, unseen -> new LinkedHashMap<>()).put(name, path);
         return file(Kind.CATALOG, path);
+    }
+
+    /** What the catalogs that the document of a word names hold, by the names that it gives them. */
+    public Map<String, byte[]> catalogs(String word) {
+        Map<String, byte[]> named = new LinkedHashMap<>();
+        sent(word).ifPresent(job -> job.beside().forEach(one -> named.put(one.name(), one.bytes())));
+        beside.getOrDefault(word, Map.of()).forEach((name, path) -> {
+            if (contents.containsKey(path)) {
+                named.put(name, contents.get(path));
+            }
+        });
+        return Collections.unmodifiableMap(named);
     }
 
     /**

@@ -17,6 +17,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -69,6 +70,31 @@ public final class OutputFile {
                     Files.exists(folder)
                             ? FileNotices.NOT_A_FOLDER.with("file", folder.toString())
                             : FileNotices.NO_FOLDER.with("folder", folder.toString()));
+            return false;
+        }
+    }
+
+    /**
+     * Whether a folder of that name may be written into or made, as far as can be seen before anything is written.
+     *
+     * @return if not, a refusal says why
+     */
+    public static boolean mayBeFolder(Path folder, Notices notices) {
+        boolean other = Files.exists(folder) && !Files.isDirectory(folder);
+        if (other) {
+            notices.add(FileNotices.NOT_A_FOLDER.with("file", folder.toString()));
+        }
+        return !other;
+    }
+
+    /** Whether these bytes stand in that file already. */
+    public static boolean holds(Path path, byte[] bytes) {
+        try {
+            return Files.isRegularFile(path)
+                    && Files.size(path) == bytes.length
+                    && Arrays.equals(Files.readAllBytes(path), bytes);
+        } catch (IOException unreadable) {
+            // which is said when it is written
             return false;
         }
     }

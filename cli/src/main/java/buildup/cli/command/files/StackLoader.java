@@ -7,9 +7,7 @@ import buildup.engine.judge.search.SearchLimits;
 import buildup.engine.section.stack.Light;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
-import buildup.shared.document.DocumentReader;
 import buildup.shared.notice.Notices;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -72,15 +70,12 @@ public final class StackLoader {
     /**
      * What a search through the free sizes of a stack finds.
      *
-     * @param text of the stack, if it could be read
+     * @param document the stack, if it could be read
      * @param word as on the command line: beside which its catalogs lie
      * @param why the rule that is asked about, if one is
      */
     public Searched searched(
-            Optional<String> text, String word, List<Path> catalogs, SearchLimits limits, Optional<String> why) {
-        // what is wrong with it was said when its text was read
-        Optional<Document> document = text.flatMap(
-                known -> DocumentReader.read(files.name(word), known.getBytes(StandardCharsets.UTF_8), new Notices()));
+            Optional<Document> document, String word, List<Path> catalogs, SearchLimits limits, Optional<String> why) {
         Catalog catalog = new CatalogFiles(files, claims, notices).of(InputFiles.Kind.STACK, document, word, catalogs);
         return document.map(found -> Searched.of(found, catalog, claims, notices, limits, why))
                 .orElseGet(() -> Searched.unread(files.name(word), notices.sorted()));

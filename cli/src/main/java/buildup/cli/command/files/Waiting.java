@@ -89,6 +89,11 @@ public final class Waiting {
         }
     }
 
+    /** A search begins: whoever interrupts from now on gets the best that it has. */
+    public synchronized void searchBegins() {
+        percent = 0;
+    }
+
     /**
      * A search tells how far it is.
      *

@@ -2,6 +2,7 @@ package buildup.cli.command.search;
 
 import buildup.cli.command.files.OutputFile;
 import buildup.cli.page.SearchPage;
+import buildup.cli.report.NoticeText;
 import buildup.cli.tell.Telling;
 import buildup.cli.write.ShippedFont;
 import buildup.engine.Searched;
@@ -28,10 +29,11 @@ import java.util.stream.IntStream;
  *
  * @param text of the document that was searched
  * @param name of it, for messages
+ * @param catalogs that it names, by the names that it gives them
  */
-record SearchFolder(Path folder, String text, String name) {
+record SearchFolder(Path folder, String text, String name, Map<String, byte[]> catalogs) {
     /**
-     * Writes the answers.
+     * Writes the answers, and beside them the catalogs that the document names, which they name too. The folder is there.
      *
      * @param inputs files that must not be overwritten
      * @return by the choices of an answer, the name of its file; none when something cannot be written
@@ -39,15 +41,21 @@ record SearchFolder(Path folder, String text, String name) {
     public Map<List<Integer>, String> write(Searched searched, List<Path> inputs, Notices notices) {
         Map<List<Integer>, String> files = new LinkedHashMap<>();
         SearchResult result = searched.result().orElseThrow();
-        if (!OutputFile.folder(folder, notices)) {
-            return files;
-        }
         for (int i = 0; i < result.best().size(); i++) {
             put(files, "best-" + (i + 1) + ".yaml", result.best().get(i), searched.sizes(), inputs, notices);
         }
         result.smallest().ifPresent(one -> put(files, "smallest-change.yaml", one, searched.sizes(), inputs, notices));
         result.nearest().ifPresent(one -> put(files, "gives-up-least.yaml", one, searched.sizes(), inputs, notices));
+        catalogs.forEach((file, bytes) -> putCatalog(folder.resolve(file), bytes, notices));
         return files;
+    }
+
+    /** One that lies there already, as where the answers lie beside the document, stays as it is. */
+    private static void putCatalog(Path path, byte[] bytes, Notices notices) {
+        Path beside = Optional.ofNullable(path.getParent()).orElse(Path.of(""));
+        if (!OutputFile.holds(path, bytes) && OutputFile.folder(beside, notices)) {
+            OutputFile.writeNew(path, bytes, notices);
+        }
     }
 
     /**
@@ -71,7 +79,8 @@ record SearchFolder(Path folder, String text, String name) {
                 .filter(one -> file(files, one).startsWith("smallest"))
                 .ifPresent(one -> stacks.add(small(searched, "smallest change", file(files, one), one)));
         result.nearest().ifPresent(one -> stacks.add(small(searched, "gives up least", file(files, one), one)));
-        String html = SearchPage.of(telling, name, stacks, ShippedFont.load());
+        List<NoticeText.Said> said = NoticeText.said(searched.notices(), name, searched.unit());
+        String html = SearchPage.of(telling, name, said, stacks, ShippedFont.load());
         OutputFile.write(folder.resolve("index.html"), html.getBytes(StandardCharsets.UTF_8), inputs, notices);
     }
 

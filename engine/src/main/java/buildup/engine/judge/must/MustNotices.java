@@ -26,12 +26,27 @@ final class MustNotices {
 
     static final Kind NO_PARTS = NOT_A_WISH_CODE.refusal(
             "'{wish}' needs the parts of the trim, and the document does not name them.",
-            "Name its pieces, as 'parts: { frieze: [frieze], cornice: [bed, crown, cap] }'.");
+            "Name its pieces, as 'parts: {{ frieze: [frieze], cornice: [bed, crown, cap] }'.");
 
     static final Kind NOT_A_WISH = NOT_A_WISH_CODE.refusal(
             "'{wish}' is not a wish.",
             "Write 'least FIGURE', 'most FIGURE', 'FIGURE near VALUE', 'shares like ORDER' or 'least change'; 'x 2' behind it"
                     + " doubles its weight.");
+
+    private static final Code NO_FIGURE_CODE =
+            Code.of("wish-without-figure", "A line under 'wish:' asks for a figure that no stack of the search has.");
+
+    static final Kind NOT_ASKED_FOR = NO_FIGURE_CODE.refusal(
+            "'{wish}': the stack has no such figure, since its document does not ask for it.",
+            "Add '{key}', which asks for it.");
+
+    static final Kind NO_COST = NO_FIGURE_CODE.refusal(
+            "'{wish}': what the stack costs is not known, since not all of it has a price or a stick.",
+            "Run 'cuts': it names what lacks one. Add that under 'stock' or 'supplies'.");
+
+    static final Kind NONE_HAS_IT = NO_FIGURE_CODE.refusal(
+            "'{wish}': neither today's stack nor one with another size has such a figure.",
+            "Wish for a figure that 'report' prints.");
 
     static final Code UNKNOWN =
             Code.of("unknown-figure", "A line under 'must:' asks for a figure or name that is not known.");

@@ -5,6 +5,7 @@ import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
 import buildup.shared.figure.Figure;
 import buildup.shared.length.LengthReader;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
@@ -12,6 +13,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -82,6 +85,12 @@ public final class Musts {
         return lines.stream().allMatch(line -> reader.read(line).isPresent());
     }
 
+    /** Whether some line begins with the word for a figure, in any case. */
+    public static boolean speakOf(List<Scalar> lines, String figure) {
+        return lines.stream()
+                .anyMatch(line -> line.text().strip().toLowerCase(Locale.ROOT).startsWith(figure));
+    }
+
     /** The wishes as written; claims the key. */
     public static List<Scalar> wishLines(Fields root) {
         return root.scalars("wish");
@@ -101,6 +110,21 @@ public final class Musts {
     public static List<WishRule> wishes(List<Scalar> lines, List<Sheet> sheets, LengthReader lengths, Notices notices) {
         WishReader reader = new WishReader(new MustReader(new KnownFigures(sheets), lengths, notices), notices);
         return lines.stream().flatMap(line -> reader.read(line).stream()).toList();
+    }
+
+    /**
+     * That no stack has the figure of a wish, and which key asks for it.
+     *
+     * @param held keys that the document holds at its root
+     */
+    public static Notice withoutFigure(WishRule wish, Set<String> held) {
+        AskedFigure figure = wish.figure().orElseThrow();
+        Optional<String> key = AskingKey.of(figure.sheet(), held);
+        boolean cost = figure.sheet().equals(AskingKey.COST);
+        return (key.isPresent() ? MustNotices.NOT_ASKED_FOR : cost ? MustNotices.NO_COST : MustNotices.NONE_HAS_IT)
+                .with("wish", wish.text())
+                .with("key", key.orElse(""))
+                .at(wish.mark());
     }
 
     /**

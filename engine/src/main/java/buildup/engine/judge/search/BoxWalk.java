@@ -101,26 +101,41 @@ final class BoxWalk {
         waiting.add(open(ChoiceBox.whole(space.sizes()), 0));
         boolean stopped = limits.stopped().getAsBoolean();
         while (!waiting.isEmpty() && found.judged() < limits.tries() && boxes < most && !stopped) {
-            List<Open> round = new ArrayList<>();
-            while (round.size() < ROUND && !waiting.isEmpty()) {
-                Open next = waiting.pollFirst();
-                if (isRuledOut(next)) {
-                    ruleOut(next);
-                } else {
-                    round.add(next);
-                }
-            }
+            long leaf = Math.min(LEAF, limits.tries() - found.judged());
+            List<Open> round = round(leaf);
             int unmet = found.meeting() > 0 ? 0 : fewest();
             long first = boxes;
             boxes += 2L * round.size();
             IntStream.range(0, round.size())
                     .parallel()
-                    .mapToObj(i -> taken(round.get(i), first + 2L * i, unmet, judged))
+                    .mapToObj(i -> taken(round.get(i), first + 2L * i, leaf, unmet, judged))
                     .toList()
                     .forEach(this::take);
             stopped = limits.stopped().getAsBoolean();
         }
         return proof();
+    }
+
+    /** The boxes that are taken next: of those that are judged, no more than there are tries left for. */
+    private List<Open> round(long leaf) {
+        List<Open> round = new ArrayList<>();
+        long left = limits.tries() - found.judged();
+        while (round.size() < ROUND && !waiting.isEmpty()) {
+            Open next = waiting.pollFirst();
+            if (isRuledOut(next)) {
+                ruleOut(next);
+                continue;
+            }
+            boolean judged = next.count.compareTo(BigInteger.valueOf(leaf)) <= 0;
+            long tries = judged ? next.count.longValueExact() : 0;
+            if (tries > left) {
+                waiting.add(next);
+                return round;
+            }
+            left -= tries;
+            round.add(next);
+        }
+        return round;
     }
 
     /** Judges one stack. */
@@ -135,8 +150,8 @@ final class BoxWalk {
         void judge(int[] choices, int unmet, Shortlist into);
     }
 
-    private Taken taken(Open open, long number, int unmet, Judging judging) {
-        if (open.count.compareTo(BigInteger.valueOf(LEAF)) > 0) {
+    private Taken taken(Open open, long number, long leaf, int unmet, Judging judging) {
+        if (open.count.compareTo(BigInteger.valueOf(leaf)) > 0) {
             int size = split(open.box);
             int middle = open.box.low(size) + open.box.width(size) / 2 - 1;
             return new Taken(

@@ -70,6 +70,10 @@ final class Exploration {
             downhill();
             boxes.ifPresent(walk -> proof = walk.walked(this::judged));
         }
+        if (found.judged() == 0) {
+            // whoever had enough at once is told of today's stack
+            found.add(candidate(space.now()));
+        }
         return found;
     }
 

@@ -22,7 +22,9 @@ record ProvedGap(Optional<WishRule> wish, double found, double bound) {
     /** What is left between the best answer and its bound; absent where that is proved to be nothing, or not known. */
     static Optional<ProvedGap> of(SearchResult result) {
         OptionalDouble bound = result.proof().bound();
-        if (result.proved() || bound.isEmpty() || result.best().isEmpty()) {
+        // without a wish the bound is one of change, and no figure of an answer is held against it
+        boolean wished = !result.goal().wishes().isEmpty();
+        if (!wished || result.proved() || bound.isEmpty() || result.best().isEmpty()) {
             return Optional.empty();
         }
         double score = result.best().get(0).candidate().score();

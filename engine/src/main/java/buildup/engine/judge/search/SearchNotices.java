@@ -11,6 +11,13 @@ public final class SearchNotices {
                     "No size of the stack is free: there is nothing to search.",
                     "Write what may change where it stands, as 'lip: between 1/8 and 1/2 by 1/16, now 1/4'.");
 
+    /** There is no stack that answers could be held beside. */
+    public static final Kind TODAY_REFUSED = Code.of(
+                    "today-refused", "A search sets out from a stack that is refused as it is now.")
+            .note(
+                    "A search sets out from the stack as it is now, and that is refused.",
+                    "Mend it, or name other sizes behind 'now'.");
+
     /** Nothing is asked of an answer. */
     public static final Kind NOTHING_WANTED = Code.of(
                     "nothing-wanted",

@@ -349,7 +349,8 @@ public final class SearchSheets {
         result.fault()
                 .filter(any -> !result.best().isEmpty())
                 .ifPresent(fault -> said.add(Phrase.of(
-                                "{count} of these were passed over: they bring a fault that today's stack has not, as: {fault}")
+                                "On the way to these answers {count} were passed over: they bring a fault that today's stack has"
+                                        + " not, as: {fault}")
                         .with("count", Figure.count(result.faulty()))
                         .with("fault", fault)));
         return said;
@@ -384,7 +385,10 @@ public final class SearchSheets {
                                                 + " that are tried.")
                                 .with("wish", wish)))
                 .map(List::of)
-                .orElse(List.of(Phrase.of("How near that is to the best is not known.")));
+                .orElse(List.of(Phrase.of(
+                        result.goal().wishes().isEmpty()
+                                ? "Whether a smaller change does is not known."
+                                : "How near that is to the best is not known.")));
     }
 
     /** The answer to a question why, in one or two sentences. */

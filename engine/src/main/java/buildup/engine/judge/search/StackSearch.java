@@ -14,13 +14,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Looks for the choices of free sizes that meet every rule and come nearest to what is wished. */
 public final class StackSearch {
     /** Two answers are unlike when a size differs by more than this share of its range. */
     private static final double UNLIKE = 0.2;
+
+    /** So many are looked at for one without a fault once somebody has had enough. */
+    private static final int LAST_LOOKS = 20;
 
     /** So many choices of a size are looked at to see whether anything changes with it. */
     private static final int LOOKS = 5;
@@ -62,6 +67,37 @@ public final class StackSearch {
         return new StackSearch(space, goal, judge, unit, limits).found();
     }
 
+    /** The wishes whose figure neither today's stack has nor one of those looked at along each size alone. */
+    public static List<WishRule> withoutFigure(List<FreeSize> sizes, List<WishRule> wishes, StackJudge judge) {
+        List<WishRule> without = new ArrayList<>();
+        ChoiceSpace space = new ChoiceSpace(sizes);
+        for (int i = 0; i < wishes.size(); i++) {
+            int wish = i;
+            Predicate<int[]> has = choices -> {
+                StackJudgment judged = judge.judge(space.texts(choices));
+                return judged.built() && judged.wishes().get(wish).isPresent();
+            };
+            boolean had = wishes.get(i).figure().isEmpty()
+                    || has.test(space.now())
+                    || IntStream.range(0, sizes.size())
+                            .anyMatch(size -> looks(space, size).anyMatch(has));
+            if (!had) {
+                without.add(wishes.get(i));
+            }
+        }
+        return without;
+    }
+
+    /** Some choices of a size from its first to its last, all others as they are. */
+    private static Stream<int[]> looks(ChoiceSpace space, int size) {
+        int last = space.sizes().get(size).choices().size() - 1;
+        return IntStream.range(0, LOOKS).mapToObj(look -> {
+            int[] choices = space.now();
+            choices[size] = (int) ((long) look * last / (LOOKS - 1));
+            return choices;
+        });
+    }
+
     /** How many stacks some free sizes make. */
     public static BigInteger count(List<FreeSize> sizes) {
         return new ChoiceSpace(sizes).count();
@@ -77,13 +113,16 @@ public final class StackSearch {
         Exploration exploration = new Exploration(space, goal, judge, limits);
         Candidate today = exploration.candidate(space.now());
         List<FreeSize> idle = idle();
-        limits.planned().accept(new SearchPlan(space.count(), limits.tries(), idle, this::sample));
+        if (!stopped()) {
+            limits.planned().accept(new SearchPlan(space.count(), limits.tries(), idle, this::sample));
+        }
         Shortlist shortlist = exploration.explored();
         long composed = judge.composed();
         List<Candidate> byScore = shortlist.meeting(goal.wishes().isEmpty() ? Candidate.BY_CHANGE : Candidate.BY_SCORE);
         List<Answered> best = best(byScore);
         List<Candidate> byChange = shortlist.meeting(Candidate.BY_CHANGE);
         Optional<Answered> smallest = byChange.stream()
+                .limit(stopped() ? LAST_LOOKS : Shortlist.KEPT)
                 .filter(one -> faults(one).isEmpty())
                 .findFirst()
                 .map(this::answered);
@@ -98,7 +137,7 @@ public final class StackSearch {
         Optional<Answered> first = best.stream().findFirst();
         boolean proved =
                 (kept && (proof.all() || first.map(one -> beats(proof, one)).orElse(false))) || goal.isReached(first);
-        List<Turning> turning = new Turnings(space, goal.rules(), judge, unit, limits.tries()).all();
+        List<Turning> turning = new Turnings(space, goal.rules(), judge, unit, limits.tries()).all(limits.stopped());
         return new SearchResult(
                 goal,
                 answered(today),
@@ -118,6 +157,11 @@ public final class StackSearch {
                 proof,
                 proved,
                 near);
+    }
+
+    /** Whether whoever asked has had enough: what is left to do is to be short then. */
+    private boolean stopped() {
+        return limits.stopped().getAsBoolean();
     }
 
     /** Whether nothing that was not tried is nearer to what is wished than an answer. */
@@ -153,7 +197,7 @@ public final class StackSearch {
 
     /** Judges some stacks all over the space, so that somebody may tell how long all will take. */
     private void sample(int count) {
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i < count && !stopped(); i++) {
             BigInteger number = space.count().multiply(BigInteger.valueOf(i)).divide(BigInteger.valueOf(count));
             judge.judge(space.texts(space.at(number)), 0);
         }
@@ -169,22 +213,19 @@ public final class StackSearch {
     }
 
     private boolean isIdle(int size, StackJudgment today) {
-        int count = space.sizes().get(size).choices().size();
-        int[] choices = space.now();
-        boolean idle = count > 1;
-        for (int look = 0; look < LOOKS && idle; look++) {
-            choices[size] = (int) ((long) look * (count - 1) / (LOOKS - 1));
-            idle = today.tells(judge.judge(space.texts(choices)));
-        }
-        return idle;
+        return space.sizes().get(size).choices().size() > 1
+                && !stopped()
+                && looks(space, size).allMatch(choices -> today.tells(judge.judge(space.texts(choices))));
     }
 
     private List<Answered> best(List<Candidate> inOrder) {
         List<Answered> best = new ArrayList<>();
+        int looked = 0;
         for (Candidate candidate : inOrder) {
-            if (best.size() == limits.answers()) {
+            if (best.size() == limits.answers() || (stopped() && looked == LAST_LOOKS)) {
                 break;
             }
+            looked++;
             boolean unlike = best.stream().allMatch(one -> unlike(one.candidate(), candidate));
             if (unlike && faults(candidate).isEmpty()) {
                 best.add(answered(candidate));

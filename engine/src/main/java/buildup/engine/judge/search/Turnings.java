@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BooleanSupplier;
 import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
@@ -49,8 +50,17 @@ final class Turnings {
 
     /** Every turn of every rule along every size that lies on a scale. */
     List<Turning> all() {
+        return all(() -> false);
+    }
+
+    /**
+     * The same for somebody who may have had enough.
+     *
+     * @param stopped whether somebody has had enough; sizes that were not looked at then are left out
+     */
+    List<Turning> all(BooleanSupplier stopped) {
         List<Turning> all = new ArrayList<>();
-        for (int size = 0; size < space.sizes().size(); size++) {
+        for (int size = 0; size < space.sizes().size() && !stopped.getAsBoolean(); size++) {
             if (space.sizes().get(size).scaled()) {
                 all.addAll(along(size));
             }

@@ -43,6 +43,9 @@ public final class StackNotices {
                     "Give plus and minus, as 'spread: 1/32' (in millimeters 0.8).");
     static final Kind UNKNOWN_CUT = DocumentCodes.UNKNOWN_NAME.refusal(
             "No way to saw a board is called '{word}'.", "Write flat or quartered; leave it out for mixed boards.");
+    static final Kind GIVEN_BY_ITSELF = DocumentCodes.NOT_A_LENGTH.refusal(
+            "The length of '{name}' is given by itself, straight or by way of others.",
+            "Write a size for one of them.");
     static final Kind UNKNOWN_UNIT =
             DocumentCodes.UNKNOWN_NAME.refusal("No unit is called '{word}'.", "Write in, ft, mm or cm.");
     static final Kind NOTHING_TO_BE_FIXED_TO =

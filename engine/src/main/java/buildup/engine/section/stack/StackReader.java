@@ -4,7 +4,6 @@ import buildup.catalog.Catalog;
 import buildup.catalog.wood.Wood;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
-import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Mapping;
 import buildup.shared.document.Node;
@@ -12,7 +11,6 @@ import buildup.shared.document.Scalar;
 import buildup.shared.document.Sequence;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
-import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Mark;
@@ -20,7 +18,6 @@ import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,7 +45,7 @@ public final class StackReader {
         LengthUnit unit = unit(bare, notices);
         boolean bounded = BlockBounds.hold(bare, notices);
         LengthReader none = new LengthReader(unit, Map.of());
-        LengthReader lengths = bounded ? sizes(bare.withReader(none), unit) : none;
+        LengthReader lengths = bounded ? NamedSizes.read(bare.withReader(none), unit, notices) : none;
         Fields root = bare.withReader(lengths);
         Space space = SpaceReader.space(root.fields("space"), notices);
         RuleReader rules = new RuleReader(space.floor(), space.ceiling(), notices);
@@ -75,24 +72,6 @@ public final class StackReader {
                     .at(word.get().mark()));
         }
         return unit.orElse(LengthUnit.INCH);
-    }
-
-    /** Named lengths; one may be given by those before it. */
-    private static LengthReader sizes(Fields root, LengthUnit unit) {
-        Map<String, Length> known = new LinkedHashMap<>();
-        LengthReader lengths = new LengthReader(unit, known);
-        Optional<Fields> sizes = root.fields("sizes");
-        if (sizes.isPresent()) {
-            for (Entry entry : sizes.get().mapping().entries()) {
-                String name = entry.key().text();
-                Optional<Length> length = sizes.get().withReader(lengths).length(name);
-                if (length.isPresent()) {
-                    known.put(name, length.get());
-                    lengths = new LengthReader(unit, known);
-                }
-            }
-        }
-        return lengths;
     }
 
     private static Optional<Wood> commonWood(Fields root, Catalog catalog, Notices notices) {
