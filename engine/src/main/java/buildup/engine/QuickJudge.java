@@ -124,6 +124,11 @@ final class QuickJudge implements StackJudge {
         return whole.judge(texts);
     }
 
+    @Override
+    public List<Optional<MustResult>> wished(List<String> texts) {
+        return whole.wished(texts);
+    }
+
     private StackJudgment composed(List<String> texts) {
         composed.increment();
         return whole.judge(texts);

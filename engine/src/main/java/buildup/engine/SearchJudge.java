@@ -3,6 +3,7 @@ package buildup.engine;
 import buildup.catalog.Catalog;
 import buildup.engine.buy.BuySheets;
 import buildup.engine.judge.must.AskedFigure;
+import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.must.MustRule;
 import buildup.engine.judge.must.WishRule;
 import buildup.engine.judge.search.StackJudgment;
@@ -89,6 +90,17 @@ final class SearchJudge {
                         .map(rule -> rule.on(sheet(known.get(), rule.figure(), sheets)))
                         .toList(),
                 far);
+    }
+
+    /** What that stack has of the figure of each wish. */
+    List<Optional<MustResult>> wished(List<String> texts) {
+        Map<Integer, Map<String, Sheet>> sheets = new TreeMap<>();
+        return answer(texts)
+                .known()
+                .map(known -> wishes.stream()
+                        .map(wish -> wish.asRule().map(rule -> rule.on(sheet(known, rule.figure(), sheets))))
+                        .toList())
+                .orElse(List.of());
     }
 
     private Sheet sheet(Answers answers, AskedFigure figure, Map<Integer, Map<String, Sheet>> sheets) {

@@ -270,9 +270,10 @@ public record Searched(
                             .with("times", Figure.count(size.choices().size()))
                             .at(size.mark())));
             result.exact()
-                    .ifPresent(turn -> said.add(SearchNotices.EXACT
-                            .with("place", turn.key())
-                            .with("value", Figure.of(turn.quantity(), turn.value()))));
+                    .ifPresent(between ->
+                            said.add(SearchNotices.between(between.turning().rule())
+                                    .with("place", between.turning().key())
+                                    .with("typed", between.typed())));
             result.nearest()
                     .ifPresent(near -> said.add(
                             near.candidate().unmet() == 0

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.judge.search.SearchLimits;
 import buildup.engine.judge.search.SearchResult;
-import buildup.engine.judge.search.Turning;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
 import java.util.Optional;
@@ -40,7 +39,8 @@ class SearchedBetweenTest {
         Searched searched = search(boards("between 1 and 4 by 1/4, now 1", "2", "must: [height = 5.3 in]"), 100);
         SearchResult result = searched.result().orElseThrow();
         assertThat(result.smallest()).isEmpty();
-        assertThat(result.exact().map(Turning::value).orElseThrow()).isCloseTo(2.3, within(1e-9));
+        assertThat(result.exact().orElseThrow().turning().value()).isCloseTo(2.3, within(1e-9));
+        assertThat(result.exact().orElseThrow().typed()).isEqualTo("2.3 in");
         assertThat(searched.notices()).extracting(Notice::code).contains("met-between-choices", "nothing-meets");
     }
 

@@ -118,6 +118,19 @@ class SearchedTest {
         assertThat(turning.metTo().orElseThrow()).isCloseTo(turning.value() + aside, within(1e-3));
     }
 
+    /** To the eye nothing of the soffit shows up to some width, whatever the last digits of that width are. */
+    @Test
+    void a_rule_that_is_met_to_the_end_of_a_size_is_told_as_met_on_that_side() {
+        for (String range : List.of("between 2-1/2 and 5 by 1/8, now 3-1/2", "between 2 and 5 by 1/4, now 3-1/2")) {
+            List<Turning> turning = found(cornice("1/4", range, "must: [seen of soffit from standing = 0]\n"))
+                    .turning();
+            assertThat(turning).isNotEmpty().allSatisfy(turn -> {
+                assertThat(turn.metFrom()).isEmpty();
+                assertThat(turn.metAbove()).isNotEqualTo(turn.metBelow());
+            });
+        }
+    }
+
     /** Worked example B: by the lip alone the fascia's bottom would have to lie at 6.3125, above the soffit. */
     @Test
     void the_lip_alone_never_lights_half_the_frieze_and_the_answer_says_what_to_give_up() {
@@ -213,7 +226,7 @@ class SearchedTest {
         assertThat(said(search(cornice("between 1/4 and 1/2 by 0", "3-1/2", HALF))))
                 .containsOnlyOnce("not-a-free-size: The step of 'between 1/4 and 1/2 by 0' never comes to its end.");
         assertThat(said(search(cornice("between 1/4 and 1/2 by 1/8, now 3", "3-1/2", HALF))))
-                .containsOnlyOnce("not-a-free-size: What 'sizes.lip' is now, 3, is not one of its choices.");
+                .containsOnlyOnce("not-a-free-size: What 'sizes.lip' is now, 3, does not lie between its ends.");
         assertThat(said(search(cornice("between 1/4 and wide by 1/8", "3-1/2", HALF))))
                 .containsOnlyOnce("not-a-free-size: 'wide' in 'between 1/4 and wide by 1/8' is not a size.");
         assertThat(said(search(cornice("between 1/4 and 1/2", "3-1/2", HALF))))

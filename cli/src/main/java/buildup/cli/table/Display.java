@@ -99,7 +99,10 @@ public final class Display {
         return lines;
     }
 
-    /** A word in parts no wider than that; marks stay with their letter. */
+    /** Behind these a long word is broken rather than within a name: a place of a document, a file, a size. */
+    private static final String JOINTS = ".-/_";
+
+    /** A word in parts no wider than that, broken behind a joint where one is near; marks stay with their letter. */
     private static List<String> broken(String word, int width) {
         List<String> parts = new ArrayList<>();
         StringBuilder part = new StringBuilder();
@@ -107,15 +110,26 @@ public final class Display {
         for (int letter : word.codePoints().toArray()) {
             int own = width(letter);
             if (taken + own > width && taken > 0) {
-                parts.add(part.toString());
-                part.setLength(0);
-                taken = 0;
+                int joint = joint(part, width);
+                parts.add(part.substring(0, joint));
+                part.delete(0, joint);
+                taken = width(part.toString());
             }
             part.appendCodePoint(letter);
             taken += own;
         }
         parts.add(part.toString());
         return parts;
+    }
+
+    /** Where a part that is full is broken: behind its last joint, unless that leaves too little, else at its end. */
+    private static int joint(CharSequence part, int width) {
+        for (int end = part.length(); 2 * end > width; end--) {
+            if (JOINTS.indexOf(part.charAt(end - 1)) >= 0) {
+                return end;
+            }
+        }
+        return part.length();
     }
 
     /** The text with blanks behind it up to the width. */

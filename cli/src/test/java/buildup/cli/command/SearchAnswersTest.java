@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -268,6 +269,46 @@ class SearchAnswersTest {
         assertThat(ran.code()).isEqualTo(3);
         assertThat(ran.err()).containsOnlyOnce("refusal").contains("is a file, and the answers need a folder.");
         assertThat(file).hasContent("mine");
+    }
+
+    @Test
+    void what_is_wished_for_is_shown_of_each_answer() {
+        String[] words = {"--free", SET, "--wish", "least weight", "--wish", "projection near 6 x 2"};
+        Ran text = search(SHELF, words);
+        assertThat(text.out())
+                .containsPattern("least +1\\.45 lb a +1\\.45 lb a")
+                .containsPattern("projection +5-1/2 +5-1/2");
+        String[] asked = Arrays.copyOf(words, words.length + 2);
+        asked[words.length] = "--format";
+        asked[words.length + 1] = "json";
+        assertThat(search(SHELF, asked).out())
+                .containsPattern("\"wish\": \"least weight\",\\s+\"figure\": 1\\.4")
+                .containsPattern("\"wish\": \"projection near 6 x 2\",\\s+\"figure\": 5\\.5");
+    }
+
+    @Test
+    void a_size_between_two_choices_is_told_as_it_is_typed() {
+        // the top lies at 'rise' and is 3/4 thick: 4.55 gives 5.3
+        String risen = SHELF.replace("bottom: apron.top }", "bottom: rise }");
+        String rise = "sizes.rise=between 3 and 6 by 1/4, now 4";
+        assertThat(search(risen.replace("height <= 9", "height = 5.3 in within 1/64"), "--free", rise)
+                        .err())
+                .contains("'sizes.rise' at 4-9/16. Type '4-9/16' there", "or allow more behind 'within'.");
+        Ran finer = search(risen.replace("height <= 9", "height = 5.3 in within 0.006"), "--free", rise);
+        assertThat(finer.err()).contains("'sizes.rise' at 4.55 in.");
+        String typed =
+                risen.replace("height <= 9", "height = 5.3 in within 0.006").replace("rise: 4", "rise: 4.55 in");
+        assertThat(Ran.report(typed).out()).contains("yes   must");
+        assertThat(search(risen.replace("height <= 9", "height = 5.3 in"), "--free", rise)
+                        .err())
+                .contains("or write 'within' behind the line");
+    }
+
+    @Test
+    void brackets_without_a_choice_are_cured_by_a_choice() {
+        assertThat(search(SHELF, "--free", "sizes.set=one of []", "--wish", "least weight")
+                        .err())
+                .contains("Write the choices between the brackets");
     }
 
     @Test

@@ -40,6 +40,13 @@ class DisplayTest {
     }
 
     @Test
+    void a_long_place_is_broken_behind_one_of_its_names() {
+        assertThat(Display.wrap("pieces.plinth.leave-out", 20)).containsExactly("pieces.plinth.leave-", "out");
+        assertThat(Display.wrap("pieces.plinth.leave-out", 16)).containsExactly("pieces.plinth.", "leave-out");
+        assertThat(Display.wrap("a.veryverylongname", 9)).containsExactly("a.veryver", "ylongname");
+    }
+
+    @Test
     void a_word_that_is_too_long_is_broken_and_loses_nothing() {
         assertThat(Display.wrap("on 飾り縁飾り縁 it", 5)).containsExactly("on", "飾り", "縁飾", "り縁", "it");
     }

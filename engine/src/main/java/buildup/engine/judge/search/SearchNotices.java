@@ -76,13 +76,26 @@ public final class SearchNotices {
                     "Every choice that meets the lines brings a fault that today's stack has not.",
                     "Leave what it hangs on free too, or mend it by hand in the file that '-o' writes.");
 
-    /** A size between two choices does what none of them does. */
-    public static final Kind EXACT = Code.of(
-                    "met-between-choices",
-                    "No choice meets every line under 'must:', and a size between two choices does.")
-            .note(
-                    "Between two choices every line is met: '{place}' at {value}.",
-                    "Type that size, make its steps finer, or write 'within' behind the line that asks for an exact value.");
+    private static final Code BETWEEN_CODE = Code.of(
+            "met-between-choices", "No choice meets every line under 'must:', and a size between two choices does.");
+
+    private static final String BETWEEN = "Between two choices every line is met: '{place}' at {typed}.";
+
+    private static final Kind EXACT = BETWEEN_CODE.note(
+            BETWEEN,
+            "Type '{typed}' there, make its steps finer, or write 'within' behind the line that asks for an exact value.");
+
+    private static final Kind NARROW =
+            BETWEEN_CODE.note(BETWEEN, "Type '{typed}' there, make its steps finer, or allow more behind 'within'.");
+
+    /**
+     * A size between two choices does what none of them does.
+     *
+     * @param rule the line that is met only there
+     */
+    public static Kind between(String rule) {
+        return rule.contains(" within ") ? NARROW : EXACT;
+    }
 
     /** No stack meets all. */
     private static final Kind NONE_MEETS = Code.of(

@@ -36,7 +36,7 @@ public record SearchResult(
         List<Answered> best,
         Optional<Answered> smallest,
         Optional<Answered> nearest,
-        Optional<Turning> exact,
+        Optional<Between> exact,
         List<Turning> turning,
         List<FreeSize> idle,
         int faulty,

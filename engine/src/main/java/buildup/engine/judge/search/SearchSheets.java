@@ -25,7 +25,10 @@ public final class SearchSheets {
     private record Line(String name, Answered answered) {}
 
     /** One line under {@code must:} or {@code wish:} and what it comes to in each stack. */
-    private record Held(String rule, String stack, Optional<MustResult> result) {}
+    private record Held(String rule, String stack, boolean wished, Optional<MustResult> result) {}
+
+    /** A wish and what a stack has of its figure. */
+    private record Wished(WishRule wish, MustResult result) {}
 
     private final SearchResult result;
     private final List<FreeSize> sizes;
@@ -141,6 +144,7 @@ public final class SearchSheets {
         return Columns.<Named>inner()
                 .many("changes", "changes", change(), one -> one.answered().changes())
                 .count("meets", "meets", one -> meets(one.answered()))
+                .many("wishes", "wishes", wishes(), one -> one.in().wished(one.answered()))
                 .measureIf("cost", "cost", Quantity.MONEY, Rounding.NEAREST, one -> one.in.cost(one.answered()))
                 .measure(
                         "score",
@@ -262,12 +266,12 @@ public final class SearchSheets {
 
     private static Sheet figures(List<SearchSheets> all) {
         List<Held> rows = all.stream().flatMap(sheets -> sheets.held().stream()).toList();
-        return Sheet.of("search.figures", "HOW EACH STANDS TO WHAT IT MUST MEET", rows)
-                .name("rule", "must", Held::rule)
+        return Sheet.of("search.figures", "HOW EACH STANDS TO WHAT IS ASKED", rows)
+                .name("rule", "asked", Held::rule)
                 .name("stack", "stack", Held::stack)
                 .saying("figure", "figure", SearchSheets::figure)
                 .people()
-                .table("HOW EACH STANDS TO WHAT IT MUST MEET", "rule", "figure")
+                .table("HOW EACH STANDS TO WHAT IS ASKED", "rule", "figure")
                 .across("stack")
                 .sheet();
     }
@@ -280,10 +284,36 @@ public final class SearchSheets {
                 rows.add(new Held(
                         result.goal().rules().get(i).text(),
                         line.name(),
+                        false,
                         musts.isEmpty() ? Optional.empty() : Optional.of(musts.get(i))));
             }
         }
+        for (int i = 0; i < result.goal().wishes().size(); i++) {
+            WishRule wish = result.goal().wishes().get(i);
+            for (Line line : wish.figure().isEmpty() ? List.<Line>of() : lines()) {
+                List<Optional<MustResult>> wished = line.answered().wished();
+                rows.add(new Held(wish.text(), line.name(), true, wished.isEmpty() ? Optional.empty() : wished.get(i)));
+            }
+        }
         return rows;
+    }
+
+    private List<Wished> wished(Answered answered) {
+        return IntStream.range(0, answered.wished().size())
+                .boxed()
+                .flatMap(i -> answered.wished().get(i).stream()
+                        .map(one -> new Wished(result.goal().wishes().get(i), one)))
+                .toList();
+    }
+
+    private static Columns<Wished> wishes() {
+        return Columns.<Wished>inner()
+                .words("wish", "wish", one -> one.wish().text())
+                .amountIf(
+                        "figure",
+                        "figure",
+                        one -> one.result().quantity(),
+                        one -> one.result().figure());
     }
 
     private static Phrase figure(Held held) {
@@ -294,7 +324,7 @@ public final class SearchSheets {
         if (must.figure().isEmpty()) {
             return Phrase.of("no such figure");
         }
-        return Phrase.of(must.met() ? "{figure}" : "{figure}: no")
+        return Phrase.of(must.met() || held.wished() ? "{figure}" : "{figure}: no")
                 .with("figure", Figure.of(must.quantity(), must.figure().getAsDouble()));
     }
 

@@ -1,6 +1,7 @@
 package buildup.engine.judge.search;
 
 import buildup.engine.judge.bound.StackBounds;
+import buildup.engine.judge.must.MustResult;
 import buildup.shared.figure.Phrase;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +25,9 @@ public interface StackJudge {
 
     /** The same as {@link #judge(List)}, the whole composed and every figure read from its sheet. */
     StackJudgment whole(List<String> texts);
+
+    /** For each wish, what the stack with these sizes has of its figure, the worst of several; absent for a wish without one. */
+    List<Optional<MustResult>> wished(List<String> texts);
 
     /** What is known of stacks that are not judged; absent where nothing is. */
     Optional<StackBounds> bounds();

@@ -173,26 +173,28 @@ public final class StackSearch {
                         && candidate.score() <= proof.bound().getAsDouble() + Tolerance.COINCIDENT;
     }
 
-    /** The first place at which a rule is met only there, and every other rule with it. */
-    private Optional<Turning> exact(List<Turning> turning) {
+    /** The first place at which a rule is met only there, and every other rule with it, and what to type there. */
+    private Optional<Between> exact(List<Turning> turning) {
         return turning.stream()
                 .filter(turn -> !turn.metAbove() && !turn.metBelow())
-                .filter(turn -> {
-                    StackJudgment there = judge.judge(with(turn));
-                    return there.built() && there.unmet() == 0;
-                })
+                .flatMap(turn -> typed(turn).map(text -> new Between(turn, text)).stream())
                 .findFirst();
     }
 
-    private List<String> with(Turning turn) {
-        List<String> texts = new ArrayList<>(space.texts(space.now()));
-        for (int i = 0; i < texts.size(); i++) {
-            FreeSize size = space.sizes().get(i);
-            if (size.place().equals(turn.key())) {
-                texts.set(i, size.typed(turn.value()));
-            }
-        }
-        return texts;
+    /** The shortest text near a place at which every rule is met. */
+    private Optional<String> typed(Turning turn) {
+        int at = IntStream.range(0, space.sizes().size())
+                .filter(i -> space.sizes().get(i).place().equals(turn.key()))
+                .findFirst()
+                .orElseThrow();
+        return space.sizes().get(at).typedNear(turn.value()).stream()
+                .filter(text -> {
+                    List<String> texts = new ArrayList<>(space.texts(space.now()));
+                    texts.set(at, text);
+                    StackJudgment there = judge.judge(texts);
+                    return there.built() && there.unmet() == 0;
+                })
+                .findFirst();
     }
 
     /** Judges some stacks all over the space, so that somebody may tell how long all will take. */
@@ -268,7 +270,12 @@ public final class StackSearch {
                 .filter(i -> candidate.choices().get(i) != space.sizes().get(i).now())
                 .mapToObj(i -> change(space.sizes().get(i), candidate.choices().get(i)))
                 .toList();
-        return new Answered(candidate, changes, candidate.judged().built() ? faults(candidate) : List.of());
+        boolean built = candidate.judged().built();
+        return new Answered(
+                candidate,
+                changes,
+                built ? faults(candidate) : List.of(),
+                built && !goal.wishes().isEmpty() ? judge.wished(candidate.texts()) : List.of());
     }
 
     private static SizeChange change(FreeSize size, int choice) {

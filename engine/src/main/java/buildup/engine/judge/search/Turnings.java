@@ -138,6 +138,18 @@ final class Turnings {
                 .sorted(Comparator.reverseOrder())
                 .toList();
         List<Double> up = looked.stream().filter(amount -> amount > value).toList();
+        OptionalDouble least = about ? OptionalDouble.of(metAsFarAs(size, rule, value, down)) : OptionalDouble.empty();
+        OptionalDouble most = about ? OptionalDouble.of(metAsFarAs(size, rule, value, up)) : OptionalDouble.empty();
+        // met to one end of the size: no stretch round a place, but all that lies on that side of it
+        boolean toLeast = about
+                && below
+                && least.getAsDouble() <= looked.get(0)
+                && most.getAsDouble() - value <= Tolerance.TOUCHING;
+        boolean toMost = about
+                && above
+                && most.getAsDouble() >= looked.get(looked.size() - 1)
+                && value - least.getAsDouble() <= Tolerance.TOUCHING;
+        boolean toEnd = toLeast || toMost;
         return new Turning(
                 free.place(),
                 rules.get(rule).text(),
@@ -146,8 +158,8 @@ final class Turnings {
                 shop(size, rule, value),
                 above,
                 below,
-                about ? OptionalDouble.of(metAsFarAs(size, rule, value, down)) : OptionalDouble.empty(),
-                about ? OptionalDouble.of(metAsFarAs(size, rule, value, up)) : OptionalDouble.empty());
+                toEnd ? OptionalDouble.empty() : least,
+                toEnd ? OptionalDouble.empty() : most);
     }
 
     /** Two sizes beside each other: at one something is still so, at the other it is not. */

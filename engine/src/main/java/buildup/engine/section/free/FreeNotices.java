@@ -19,6 +19,9 @@ final class FreeNotices {
     static final Kind EMPTY = NOT_A_FREE_SIZE.refusal(
             "'{text}' leaves nothing to choose.", "Give the least size first, then a greater one.");
 
+    static final Kind EMPTY_LIST = NOT_A_FREE_SIZE.refusal(
+            "'{text}' leaves nothing to choose.", "Write the choices between the brackets, as 'one of [1x4, 1x6]'.");
+
     static final Kind NO_STEP = NOT_A_FREE_SIZE.refusal(
             "The step of '{text}' never comes to its end.", "Give a step greater than nothing, as 'by 1/8'.");
 
@@ -27,6 +30,9 @@ final class FreeNotices {
 
     static final Kind NOW_OUTSIDE = NOT_A_FREE_SIZE.refusal(
             "What '{place}' is now, {now}, is not one of its choices.", "Give one of them behind 'now'.");
+
+    static final Kind NOW_BEYOND = NOT_A_FREE_SIZE.refusal(
+            "What '{place}' is now, {now}, does not lie between its ends.", "Give a size between them behind 'now'.");
 
     static final Kind NO_FAMILY = NOT_A_FREE_SIZE.refusal(
             "The catalog holds no shape '{name}' with usual sizes.", "Name one that 'profile' lists.");

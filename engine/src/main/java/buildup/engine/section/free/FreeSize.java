@@ -30,6 +30,14 @@ public record FreeSize(
         return spelling.typed(amount);
     }
 
+    /**
+     * Sizes near one that are short to type: the nearest sixteenth of an inch, then those of two decimals and more in the
+     * unit of the size, and last the size itself.
+     */
+    public List<String> typedNear(double amount) {
+        return spelling.typedNear(amount);
+    }
+
     /** How far a choice is from today's; 0 for choices that are no sizes. */
     public double change(int choice) {
         return scaled() ? Math.abs(amounts.get(choice) - amounts.get(now)) : 0;

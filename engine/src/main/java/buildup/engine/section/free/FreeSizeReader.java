@@ -62,7 +62,7 @@ final class FreeSizeReader {
         if (oneOf.matches()) {
             List<String> choices = choices(oneOf.group(1)).distinct().toList();
             return choices.isEmpty()
-                    ? refused(FreeNotices.EMPTY, place, scalar)
+                    ? refused(FreeNotices.EMPTY_LIST, place, scalar)
                     : chosen(place, scalar, choices, Optional.ofNullable(oneOf.group(2)));
         }
         Matcher any = ANY.matcher(text);
@@ -228,7 +228,7 @@ final class FreeSizeReader {
             if (given.isEmpty()
                     || given.getAsDouble() < ends[0] - Tolerance.COINCIDENT
                     || given.getAsDouble() > ends[1] + Tolerance.COINCIDENT) {
-                notices.add(FreeNotices.NOW_OUTSIDE
+                notices.add(FreeNotices.NOW_BEYOND
                         .with("place", place)
                         .with("now", shortened(now.get()))
                         .at(scalar.mark()));

@@ -1,0 +1,9 @@
+package buildup.engine.judge.search;
+
+/**
+ * A size between two choices at which every rule is met.
+ *
+ * @param turning where one of the rules is met only there
+ * @param typed what is typed in its place, the shortest that meets them all
+ */
+public record Between(Turning turning, String typed) {}
