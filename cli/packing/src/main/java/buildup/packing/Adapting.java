@@ -46,7 +46,17 @@ final class Adapting {
         }
     }
 
-    private static boolean isPrimitive(Type type) {
+    /** The class that holds values of a primitive type. */
+    static Type boxed(Type primitive) {
+        return UNBOXED.entrySet().stream()
+                .filter(one -> one.getValue().equals(primitive))
+                .findFirst()
+                .orElseThrow()
+                .getKey();
+    }
+
+    /** Whether values of a type are no objects. */
+    static boolean isPrimitive(Type type) {
         return type.getSort() < Type.ARRAY;
     }
 }

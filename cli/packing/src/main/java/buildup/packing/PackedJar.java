@@ -12,7 +12,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
-/** The one jar, in which the program's lambdas are spelled out; see {@link SpelledLambdas}. */
+/** The one jar, in which what Java would make as it runs is spelled out; see {@link SpelledOut}. */
 public final class PackedJar {
     private static final String OURS = "buildup/";
     private static final String CLASS = ".class";
@@ -20,7 +20,7 @@ public final class PackedJar {
     private PackedJar() {}
 
     /**
-     * Spells out the lambdas of a jar in its place.
+     * Spells out what a jar holds, in its place.
      *
      * @param words the jar
      * @throws IOException where it cannot be read or written; the jar is then as it was
@@ -45,7 +45,7 @@ public final class PackedJar {
                 ours.put(name.substring(0, name.length() - CLASS.length()), bytes);
             }
         });
-        Map<String, byte[]> spelled = SpelledLambdas.of(ours);
+        Map<String, byte[]> spelled = SpelledOut.of(ours);
         Map<ZipEntry, byte[]> all = new LinkedHashMap<>();
         entries.forEach((entry, bytes) -> {
             String name = entry.getName();

@@ -57,6 +57,7 @@ public final class Lambdas implements Supplier<List<String>> {
         references();
         adapted();
         left();
+        records();
         return answers;
     }
 
@@ -135,6 +136,37 @@ public final class Lambdas implements Supplier<List<String>> {
         answers.add(written.get());
         Runnable marked = (Runnable & Cloneable) () -> answers.add("has two interfaces");
         marked.run();
+    }
+
+    private record Parts(
+            boolean b, byte small, char c, short s, int i, long l, float f, double d, String text, List<Inner> list) {
+        Parts of(double other) {
+            return new Parts(b, small, c, s, i, l, f, other, text, list);
+        }
+    }
+
+    private record Nothing() {}
+
+    private void records() {
+        List<Inner> list = List.of(new Inner(2));
+        Parts one = new Parts(true, (byte) 1, 'c', (short) 2, -3, 1L << 40, 0.1f, 0.2, "text", List.of());
+        List<Parts> others = List.of(
+                one.of(0.2),
+                one.of(0.3),
+                new Parts(false, (byte) 1, 'c', (short) 2, -3, 1L << 40, 0.1f, 0.2, "text", List.of()),
+                new Parts(true, (byte) 2, 'c', (short) 2, -3, 1L << 40, 0.1f, 0.2, "text", List.of()),
+                new Parts(true, (byte) 1, 'd', (short) 2, -3, 1L << 40, 0.1f, 0.2, "text", List.of()),
+                new Parts(true, (byte) 1, 'c', (short) 3, -3, 1L << 40, 0.1f, 0.2, "text", List.of()),
+                new Parts(true, (byte) 1, 'c', (short) 2, 3, 1L << 40, 0.1f, 0.2, "text", List.of()),
+                new Parts(true, (byte) 1, 'c', (short) 2, -3, 1L << 41, 0.1f, 0.2, "text", List.of()),
+                new Parts(true, (byte) 1, 'c', (short) 2, -3, 1L << 40, 0.2f, 0.2, "text", List.of()),
+                new Parts(true, (byte) 1, 'c', (short) 2, -3, 1L << 40, 0.1f, 0.2, "other", List.of()),
+                new Parts(true, (byte) 1, 'c', (short) 2, -3, 1L << 40, 0.1f, 0.2, "text", list));
+        others.forEach(
+                other -> answers.add(one.equals(other) + " " + (other.list().isEmpty() ? other.hashCode() : 0)));
+        answers.add(one.of(0.0).equals(one.of(-0.0)) + " " + one.of(Double.NaN).equals(one.of(Double.NaN)));
+        answers.add(one.equals(null) + " " + one.equals("text") + " " + one);
+        answers.add(new Nothing().equals(new Nothing()) + " " + new Nothing().hashCode());
     }
 
     private static double half(double whole) {

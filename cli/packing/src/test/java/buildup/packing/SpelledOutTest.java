@@ -21,11 +21,13 @@ import org.objectweb.asm.ClassReader;
 import org.objectweb.asm.tree.ClassNode;
 import org.objectweb.asm.tree.InvokeDynamicInsnNode;
 
-class SpelledLambdasTest {
+class SpelledOutTest {
     private static final List<String> NAMES = List.of(
             "buildup/packing/Lambdas",
             "buildup/packing/Lambdas$Inner",
             "buildup/packing/Lambdas$Named",
+            "buildup/packing/Lambdas$Nothing",
+            "buildup/packing/Lambdas$Parts",
             "buildup/packing/Lambdas$Wide");
 
     /** One with two interfaces, and one that can be written, which has a second place, where it would be read again. */
@@ -35,20 +37,28 @@ class SpelledLambdasTest {
     void what_is_spelled_out_answers_as_before() throws ReflectiveOperationException, IOException {
         Map<String, byte[]> classes = classes();
         Map<String, byte[]> spelled = new LinkedHashMap<>(classes);
-        spelled.putAll(SpelledLambdas.of(classes));
+        spelled.putAll(SpelledOut.of(classes));
 
-        assertThat(answers(spelled)).isEqualTo(new Lambdas().get()).hasSizeGreaterThan(25);
+        assertThat(answers(spelled)).isEqualTo(new Lambdas().get()).hasSizeGreaterThan(40);
     }
 
     @Test
     void only_those_of_another_factory_are_left() throws IOException {
         assertThat(lambdas(classes())).isGreaterThan(25 + LEFT);
-        assertThat(lambdas(SpelledLambdas.of(classes()))).isEqualTo(LEFT);
+        assertThat(lambdas(SpelledOut.of(classes()))).isEqualTo(LEFT);
+    }
+
+    @Test
+    void a_record_compares_itself_without_the_help_of_java() throws IOException {
+        assertThat(sites(classes(), "ObjectMethods")).isEqualTo(2 * 3);
+        assertThat(sites(SpelledOut.of(classes()), "ObjectMethods"))
+                .as("toString stays")
+                .isEqualTo(2);
     }
 
     @Test
     void each_is_spelled_out_as_a_class_of_its_nest() throws IOException {
-        Map<String, byte[]> spelled = SpelledLambdas.of(classes());
+        Map<String, byte[]> spelled = SpelledOut.of(classes());
         ClassNode host = node(spelled.get(NAMES.get(0)));
         List<String> made =
                 spelled.keySet().stream().filter(name -> name.contains("$$")).toList();
@@ -116,7 +126,7 @@ class SpelledLambdasTest {
     private static Map<String, byte[]> classes() throws IOException {
         Map<String, byte[]> classes = new LinkedHashMap<>();
         for (String name : NAMES) {
-            try (InputStream in = SpelledLambdasTest.class.getResourceAsStream("/" + name + ".class")) {
+            try (InputStream in = SpelledOutTest.class.getResourceAsStream("/" + name + ".class")) {
                 classes.put(name, in.readAllBytes());
             }
         }
@@ -124,11 +134,15 @@ class SpelledLambdasTest {
     }
 
     private static int lambdas(Map<String, byte[]> classes) {
+        return sites(classes, "LambdaMetafactory");
+    }
+
+    private static int sites(Map<String, byte[]> classes, String factory) {
         return (int) classes.values().stream()
                 .flatMap(bytes -> node(bytes).methods.stream())
                 .flatMap(method -> List.of(method.instructions.toArray()).stream())
                 .filter(step -> step instanceof InvokeDynamicInsnNode site
-                        && site.bsm.getOwner().endsWith("LambdaMetafactory"))
+                        && site.bsm.getOwner().endsWith(factory))
                 .count();
     }
 

@@ -20,12 +20,13 @@ import org.objectweb.asm.tree.MethodNode;
 /**
  * Classes in which each lambda and each method reference is a class of its own, as if it had been written as an inner
  * class. Java else makes those classes as it comes to each for the first time: a report comes to 1,800, and took a fifth
- * of its time for them, also where the archive of classes held them.
+ * of its time for them, also where the archive of classes held them. What records do of themselves is written out too; see
+ * {@link RecordMethods}.
  */
-final class SpelledLambdas {
+final class SpelledOut {
     private static final String FACTORY = "java/lang/invoke/LambdaMetafactory";
 
-    private SpelledLambdas() {}
+    private SpelledOut() {}
 
     /**
      * Spells them out.
@@ -43,6 +44,9 @@ final class SpelledLambdas {
         });
         Map<String, ClassNode> changed = new LinkedHashMap<>();
         for (ClassNode node : nodes.values()) {
+            if (RecordMethods.spell(node)) {
+                changed.put(node.name, node);
+            }
             Map<String, byte[]> own = spell(node);
             if (!own.isEmpty()) {
                 ClassNode host = node.nestHostClass == null
@@ -99,7 +103,7 @@ final class SpelledLambdas {
     }
 
     private static byte[] written(ClassNode node) {
-        ClassWriter writer = new ClassWriter(0);
+        ClassWriter writer = new ClassWriter(ClassWriter.COMPUTE_MAXS);
         node.accept(writer);
         return writer.toByteArray();
     }
