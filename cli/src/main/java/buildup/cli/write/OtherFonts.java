@@ -29,11 +29,14 @@ final class OtherFonts {
     /** Outlines are asked for at this size, so that no hinting is left in them. */
     private static final float SIZE = 1000;
 
-    private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
-
     /** These stand for whatever the machine is set to, which may differ by language. */
     private static final Set<String> LOGICAL =
             Set.of(Font.DIALOG, Font.DIALOG_INPUT, Font.MONOSPACED, Font.SANS_SERIF, Font.SERIF);
+
+    /** Apart, so that a picture whose letters are all in the shipped font does not wait for the graphics of Java. */
+    private static final class Drawing {
+        private static final FontRenderContext CONTEXT = new FontRenderContext(null, true, true);
+    }
 
     private final Supplier<List<Font>> installed;
     private final Map<Integer, Optional<Font>> known = new HashMap<>();
@@ -96,7 +99,7 @@ final class OtherFonts {
     private static boolean draws(Font font, int letter) {
         return font.canDisplay(letter)
                 && (Character.isWhitespace(letter)
-                        || !font.createGlyphVector(CONTEXT, Character.toString(letter))
+                        || !font.createGlyphVector(Drawing.CONTEXT, Character.toString(letter))
                                 .getOutline()
                                 .getBounds2D()
                                 .isEmpty());
@@ -148,7 +151,7 @@ final class OtherFonts {
         char[] letters = stretch.text().toCharArray();
         GlyphVector vector = font.deriveFont(SIZE)
                 .layoutGlyphVector(
-                        CONTEXT,
+                        Drawing.CONTEXT,
                         letters,
                         0,
                         letters.length,

@@ -20,7 +20,7 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
+import java.util.concurrent.ThreadLocalRandom;
 
 /**
  * Writes an answer to a file: whole or not at all. It is written beside the file and then moved to its place, so that
@@ -177,7 +177,9 @@ public final class OutputFile {
     }
 
     private static void moveInto(Path place, byte[] bytes, boolean over) throws IOException {
-        Path beside = Files.createFile(place.resolveSibling(PART + UUID.randomUUID() + ENDING));
+        // a name that nobody can guess would take longer to make than many a file, and what is there is never opened
+        long name = ThreadLocalRandom.current().nextLong();
+        Path beside = Files.createFile(place.resolveSibling(PART + Long.toHexString(name) + ENDING));
         try {
             sweep(beside);
             try (OutputStream out = Files.newOutputStream(beside, StandardOpenOption.WRITE)) {
