@@ -235,9 +235,23 @@ public final class Catalog {
         return lists.find(StockSpread.class, kind);
     }
 
-    /** In the order in which the shop reaches for them, own ones last. */
+    /** In the order in which shops reach for them, own ones last. */
     public List<Fastener> fasteners() {
         return lists.all(Fastener.class);
+    }
+
+    /**
+     * What a shop reaches for, in that order, own ones last. A job in millimeters is offered what is listed by the
+     * millimeter and nothing else, and one in inches none of it; where no list is kept in the unit of the job, all.
+     *
+     * @param unit of the job
+     */
+    public List<Fastener> fasteners(LengthUnit unit) {
+        List<Fastener> all = fasteners();
+        List<Fastener> own = all.stream()
+                .filter(fastener -> fastener.metric() == unit.isMetric())
+                .toList();
+        return own.isEmpty() ? all : own;
     }
 
     /** The nailers and drivers, in the order of the catalog. */

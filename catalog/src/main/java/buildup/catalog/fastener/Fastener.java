@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param head diameter of the head; the shank's own when there is none
  * @param lengths as sold, in rising order
  * @param tool name of what drives it
+ * @param metric whether its list is kept in millimeters or centimeters, as of a shop that buys by them
  * @param boxes how many lie in each size of box; empty when no list says
  */
 public record Fastener(
@@ -27,6 +28,7 @@ public record Fastener(
         Length head,
         List<Length> lengths,
         String tool,
+        boolean metric,
         List<Integer> boxes) {
     /** Nails hold by friction, screws by their threads. */
     public enum Kind {

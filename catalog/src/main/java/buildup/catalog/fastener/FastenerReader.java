@@ -49,8 +49,17 @@ public final class FastenerReader {
         Optional<Length> foot = kind.get() == Fastener.Kind.SCREW
                 ? root.or(() -> diameter.map(over -> over.times(0.75)))
                 : Optional.empty();
-        return Optional.of(
-                new Fastener(name, about, kind.get(), diameter.get(), foot, head.get(), lengths, tool.get(), boxes));
+        return Optional.of(new Fastener(
+                name,
+                about,
+                kind.get(),
+                diameter.get(),
+                foot,
+                head.get(),
+                lengths,
+                tool.get(),
+                plain.bareUnit().isMetric(),
+                boxes));
     }
 
     /** A nailer or driver from its keys; empty, with notices, when a key that it needs is missing or wrong. */

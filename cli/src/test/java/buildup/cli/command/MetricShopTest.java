@@ -37,6 +37,22 @@ class MetricShopTest {
     }
 
     @Test
+    void nails_that_are_proposed_are_those_of_the_list_in_millimeters_at_a_spacing_of_its_studs() {
+        String loose = STACK.substring(0, STACK.indexOf("fastenings:"));
+        Ran ran = Ran.report(loose, "--catalog", "../catalog/lists/metric.yaml");
+        assertThat(ran.err()).contains("Drive lost-head 3.1 x 70 mm through cap", "every 400 mm");
+        assertThat(ran.out() + ran.err()).doesNotContain(" ga ", "d finish", "406.4");
+        String inches = loose.replace("units: mm", "units: in")
+                .replace("boards: metric-softwood", "boards: softwood")
+                .replace("25x150", "1x6")
+                .replace("25x100", "1x4")
+                .replace("-2000", "-80");
+        Ran other = Ran.report(inches, "--catalog", "../catalog/lists/metric.yaml");
+        assertThat(other.err()).contains("Drive ", "every 16 ");
+        assertThat(other.out() + other.err()).doesNotContain("finish nail 1.", "brad 1.2", "lost-head");
+    }
+
+    @Test
     void nails_are_called_by_their_millimeters_and_cut_as_they_are_sold() {
         Ran known = Ran.report(STACK, "--catalog", "../catalog/lists/metric.yaml");
         assertThat(known.out()).contains("lost-head 2.5 x");

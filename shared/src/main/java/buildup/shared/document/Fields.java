@@ -4,6 +4,7 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.length.Angle;
 import buildup.shared.length.Length;
 import buildup.shared.length.LengthReader;
+import buildup.shared.length.LengthUnit;
 import buildup.shared.length.Reading;
 import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
@@ -40,6 +41,11 @@ public final class Fields {
     /** The root of a document. */
     public static Fields of(Document document, Claims claims, Notices notices, LengthReader reader) {
         return new Fields(document.root(), "", claims, notices, reader, Optional.empty());
+    }
+
+    /** The unit of numbers that name none. */
+    public LengthUnit bareUnit() {
+        return reader.bareUnit();
     }
 
     /** The same mapping, lengths read by another reader from now on, also in what is opened from here. */

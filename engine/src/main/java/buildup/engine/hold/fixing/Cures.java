@@ -65,7 +65,7 @@ final class Cures {
     /** The first fastener of the shop, thin enough for the piece, with which it holds, and no less than it does now. */
     Optional<Fastener.Cut> other(Spot spot, Fixed fixed) {
         double thickness = fixed.drive().in(fixed.piece());
-        return catalog.fasteners().stream()
+        return catalog.fasteners(nailing.unit()).stream()
                 .filter(fastener -> !Proposals.splits(fastener, thickness))
                 .flatMap(fastener -> fastener.cuts().stream())
                 .filter(cut -> {

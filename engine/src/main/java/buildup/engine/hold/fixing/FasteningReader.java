@@ -3,6 +3,7 @@ package buildup.engine.hold.fixing;
 import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Spacings;
 import buildup.engine.section.placing.Edges;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Piece;
@@ -23,9 +24,6 @@ import java.util.Optional;
 final class FasteningReader {
     /** More rows than this are not a section. */
     private static final int MOST = 500;
-
-    /** Studs and trim: common practice, no source. */
-    static final double USUAL_SPACING = 16;
 
     private static final double WIDEST_SPACING = 120;
     private static final int MOST_AT_A_PLACE = 20;
@@ -74,7 +72,7 @@ final class FasteningReader {
                 && out.isPresent() == at.get().has("out")
                 && up.isPresent() == at.get().has("up");
         Optional<Double> angle = angle(fields);
-        Optional<Double> spacing = spacing(fields);
+        Optional<Double> spacing = spacing(fields, use);
         Optional<Double> first = first(fields, spacing.orElse(WIDEST_SPACING));
         Optional<Integer> per = per(fields);
         Optional<Scalar> after = named(fields, "after", false);
@@ -203,9 +201,9 @@ final class FasteningReader {
         return angle;
     }
 
-    private Optional<Double> spacing(Fields fields) {
+    private Optional<Double> spacing(Fields fields, Optional<Fastener.Cut> use) {
         if (!fields.has("spacing")) {
-            return Optional.of(USUAL_SPACING);
+            return use.map(Spacings::usual).or(() -> Optional.of(WIDEST_SPACING));
         }
         Optional<Double> spacing = fields.length("spacing").map(Length::toInches);
         if (spacing.filter(inches -> inches <= 0 || inches > WIDEST_SPACING).isPresent()) {

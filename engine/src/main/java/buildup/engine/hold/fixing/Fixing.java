@@ -91,7 +91,9 @@ public final class Fixing {
      */
     public static List<Proposal> propose(
             Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
-        Proposals proposals = new Proposals(new Nailing(section, lights, sights, catalog), catalog.fasteners());
+        Proposals proposals = new Proposals(
+                new Nailing(section, lights, sights, catalog),
+                catalog.fasteners(section.stack().unit()));
         List<Proposal> all = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
             if (section.body(i).trim()) {

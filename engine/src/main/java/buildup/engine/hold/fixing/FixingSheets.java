@@ -8,6 +8,7 @@ import buildup.engine.hold.nail.Grip;
 import buildup.engine.hold.nail.Hiding;
 import buildup.engine.hold.nail.Joint;
 import buildup.engine.hold.nail.Proposal;
+import buildup.engine.hold.nail.Spacings;
 import buildup.engine.hold.nail.Strength;
 import buildup.engine.section.compose.Section;
 import buildup.shared.figure.Figure;
@@ -364,6 +365,15 @@ public final class FixingSheets {
                 .words("source", "from", one -> one.factor().why().source());
     }
 
+    /** The spacing of all of them: a shop buys by the inch or by the millimeter. */
+    private double apart() {
+        return proposals.stream()
+                .map(proposal -> proposal.fixed().fastening().use())
+                .findFirst()
+                .map(Spacings::usual)
+                .orElse(0.0);
+    }
+
     /** A piece of trim, and the best place for a nail in it, if there is one. */
     private record First(int piece, Optional<Proposal> proposal) {}
 
@@ -372,7 +382,7 @@ public final class FixingSheets {
                         "proposals.first",
                         Phrase.of(
                                         "WHERE A NAIL COULD GO, {apart} apart; each passes the checks of a nail that is given")
-                                .with("apart", Figure.length(FasteningReader.USUAL_SPACING)),
+                                .with("apart", Figure.length(apart())),
                         firstOfEach())
                 .name("piece", "piece", first -> section.name(first.piece()))
                 .sayingIf(

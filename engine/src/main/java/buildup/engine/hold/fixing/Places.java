@@ -37,7 +37,7 @@ public final class Places {
 
     private List<Fixed> sought(int piece) {
         // the list is read only when somebody asks for a place: most stacks need no cure
-        List<Fastener> all = catalog.fasteners();
+        List<Fastener> all = catalog.fasteners(nailing.unit());
         List<Fastener> screws = all.stream()
                 .filter(fastener -> fastener.kind() == Fastener.Kind.SCREW)
                 .toList();
@@ -49,7 +49,7 @@ public final class Places {
 
     /** Places of one piece where a fastener of the catalog would hold, if its tool got in. */
     public Stream<Fixed> outOfReach(int piece) {
-        return new Proposals(nailing, catalog.fasteners()).outOfReach(piece);
+        return new Proposals(nailing, catalog.fasteners(nailing.unit())).outOfReach(piece);
     }
 
     /** Whether a nail would meet none of some other rows. */
@@ -86,7 +86,7 @@ public final class Places {
     private List<Fixed> soughtInstead(Fixed row) {
         Spot spot = Spot.nearest(row.piece(), nailing.timber().body(row.piece()).outline(), row.head());
         double thickness = row.drive().in(row.piece());
-        return catalog.fasteners().stream()
+        return catalog.fasteners(nailing.unit()).stream()
                 .filter(fastener -> !Proposals.splits(fastener, thickness))
                 .flatMap(fastener -> fastener.cuts().stream())
                 .filter(cut -> !cut.call().equals(row.fastening().use().call()))

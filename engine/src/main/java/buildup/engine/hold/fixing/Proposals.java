@@ -8,6 +8,7 @@ import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Hiding;
 import buildup.engine.hold.nail.Proposal;
+import buildup.engine.hold.nail.Spacings;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Rule;
 import buildup.profiles.outline.Arc;
@@ -334,7 +335,7 @@ final class Proposals {
                 Optional.of(new Rule.Level(spot.at().x(), Optional.of(Axis.OUT), mark)),
                 Optional.of(new Rule.Level(spot.at().y(), Optional.of(Axis.UP), mark)),
                 angle,
-                FasteningReader.USUAL_SPACING,
+                Spacings.usual(cut),
                 0,
                 1,
                 Optional.empty(),

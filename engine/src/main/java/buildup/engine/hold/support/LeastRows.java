@@ -3,6 +3,7 @@ package buildup.engine.hold.support;
 import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Joint;
+import buildup.engine.hold.nail.Spacings;
 import buildup.engine.hold.statics.Equilibrium;
 import buildup.engine.hold.statics.Force;
 import buildup.engine.hold.statics.Loading;
@@ -20,8 +21,6 @@ import java.util.OptionalDouble;
 
 /** Looks for the least row of fastenings with which what falls stands. Each is tried in the whole stack. */
 final class LeastRows {
-    /** Spacings that are proposed, in: common practice, no source. */
-    private static final List<Double> SPACINGS = List.of(16.0, 12.0, 8.0, 6.0, 4.0);
 
     /** Of the places that look best so many are tried. */
     private static final int TRIED = 6;
@@ -181,7 +180,7 @@ final class LeastRows {
     private void add(
             Fixed nail, Optional<String> instead, Scope scope, double all, Movement movement, List<Candidate> out) {
         // what it takes of the fall is quicker asked than whether it meets others
-        Optional<Double> spacing = spacing(all / resists(movement, nail));
+        Optional<Double> spacing = spacing(nail, all / resists(movement, nail));
         if (spacing.isPresent() && (scope != Scope.NEAR || places.free(nail, others(instead)))) {
             out.add(new Candidate(nail, instead, spacing.get()));
         }
@@ -198,8 +197,10 @@ final class LeastRows {
     }
 
     /** The widest spacing that gives so many in a foot. */
-    private static Optional<Double> spacing(double perFoot) {
-        return SPACINGS.stream().filter(spacing -> 12 / spacing >= perFoot).findFirst();
+    private static Optional<Double> spacing(Fixed nail, double perFoot) {
+        return Spacings.steps(nail.fastening().use()).stream()
+                .filter(spacing -> 12 / spacing >= perFoot)
+                .findFirst();
     }
 
     /** What one nail in a foot would take of the fall: how far it gives, times what it holds. */
@@ -224,7 +225,7 @@ final class LeastRows {
             needed = Math.max(needed, least.getAsDouble());
         }
         double count = needed;
-        return spacing(count)
+        return spacing(candidate.nail(), count)
                 .flatMap(spacing -> places.between(candidate.nail(), spacing, others(candidate.instead())))
                 .map(nail -> new LeastRow(nail, nail.fastening().spacing(), count, candidate.instead(), 0, List.of()));
     }

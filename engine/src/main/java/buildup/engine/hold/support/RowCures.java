@@ -4,6 +4,7 @@ import buildup.engine.hold.fixing.Places;
 import buildup.engine.hold.nail.Check;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
+import buildup.engine.hold.nail.Spacings;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Tolerance;
@@ -24,9 +25,6 @@ import java.util.stream.Stream;
 
 /** Rows of fastenings as ways out: in words, and as what a person adds to the document. */
 public final class RowCures {
-    /** As far apart as rows are given where nothing asks for more, in. */
-    private static final double USUAL = 16;
-
     /** So many places of a piece are told of, in case the first brings something else. */
     private static final int MOST = 3;
 
@@ -51,7 +49,8 @@ public final class RowCures {
                         .filter(Check::met)
                         .isPresent()))
                 .limit(MOST)
-                .map(nail -> cures.one(new LeastRow(nail, USUAL, 0, Optional.empty(), 0, List.of())));
+                .map(nail -> cures.one(
+                        new LeastRow(nail, Spacings.usual(nail.fastening().use()), 0, Optional.empty(), 0, List.of())));
     }
 
     /** The bodies that alone keep tools from such places; none when there is no such place. */
