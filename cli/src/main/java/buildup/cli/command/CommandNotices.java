@@ -31,11 +31,6 @@ final class CommandNotices {
     static final Kind INPUT_FOLLOWED =
             FileNotices.NO_STACK.refusal("Standard input cannot be followed.", "Name a stack document.");
 
-    static final Kind OTHER_ENDING = FileNotices.UNKNOWN_FORMAT.note(
-            "{file} holds {form}, and its name says another kind of picture.", "Let it end in .{form}.");
-    static final Kind NO_PICTURE_ENDING = FileNotices.UNKNOWN_FORMAT.refusal(
-            "The ending of {file} names no kind of picture.", "Let it end in .svg, .png, .pdf or .dxf, or give --to.");
-
     static final Kind MANY_PIXELS = PICTURE_TOO_LARGE.refusal(
             "The picture would hold {pixels} million pixels; a PNG holds at most {most} million.",
             "Take svg or pdf, or look at the sizes and their unit.");

@@ -71,6 +71,9 @@ final class CutsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (!options.settle("cuts", streams, saying, InputFiles.nameOf(stack))) {
+            return ExitCode.REFUSED;
+        }
         ProgressBar bar = new ProgressBar(streams.waiting(), System::nanoTime, seconds);
         List<Cuts> all = steps < 1 || !(seconds >= 0) ? List.of(unlimited()) : all(bar);
         bar.end();

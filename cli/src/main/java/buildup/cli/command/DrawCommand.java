@@ -9,6 +9,7 @@ import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
+import buildup.cli.command.files.WrittenForm;
 import buildup.cli.drawing.paper.PagesBelow;
 import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.drawing.sheet.PaperSize;
@@ -27,10 +28,8 @@ import buildup.shared.figure.Figure;
 import buildup.shared.length.Angle;
 import buildup.shared.notice.Notices;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -148,21 +147,18 @@ final class DrawCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Optional<Format> wanted = format.or(this::byEnding)
-                .or(() ->
-                        OutputFile.named(Optional.of(output)).isPresent() ? Optional.empty() : Optional.of(Format.svg));
+        Optional<Path> file = OutputFile.named(Optional.of(output));
+        Optional<Format> usual = file.isPresent() ? Optional.empty() : Optional.of(Format.svg);
+        Optional<Format> wanted = new WrittenForm<>(List.of(Format.values()), usual, "draw", "--to")
+                .settled(format, file, streams, saying, InputFiles.nameOf(stack));
+        if (wanted.isEmpty()) {
+            return ExitCode.REFUSED;
+        }
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
         Answer answer = new StackLoader(files, notices, lights(notices)).load(stack, catalog.files);
-        if (wanted.isEmpty()) {
-            notices.add(CommandNotices.NO_PICTURE_ENDING.with("file", output.toString()));
-        } else if (fitsTheView(notices)) {
-            byEnding()
-                    .filter(called -> called != wanted.get())
-                    .ifPresent(called -> notices.add(CommandNotices.OTHER_ENDING
-                            .with("file", output.toString())
-                            .with("form", wanted.get().toString())));
-            Delivery delivery = new Delivery(streams, OutputFile.named(Optional.of(output)), files.read());
+        if (fitsTheView(notices)) {
+            Delivery delivery = new Delivery(streams, file, files.read());
             answer.known().ifPresent(known -> draw(answer, known, wanted.get(), delivery, notices));
         }
         answer.notices(concerns()).stream()
@@ -274,12 +270,5 @@ final class DrawCommand implements Callable<Integer> {
         }
         return Optional.of(List.of(new Light.Distant(
                 "as asked", altitude.get().toDegrees(), azimuth.get().toDegrees(), Optional.empty())));
-    }
-
-    private Optional<Format> byEnding() {
-        String name = String.valueOf(output.getFileName()).toLowerCase(Locale.ROOT);
-        return Arrays.stream(Format.values())
-                .filter(one -> name.endsWith("." + one))
-                .findFirst();
     }
 }

@@ -11,6 +11,7 @@ import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.Streams;
+import buildup.cli.command.files.WrittenForm;
 import buildup.cli.drawing.mill.NearestDrawing;
 import buildup.cli.report.ProfileTelling;
 import buildup.cli.scene.Scene;
@@ -36,6 +37,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** {@code profile}: what the catalog holds, or one profile of it. */
 final class ProfileCommand implements Callable<Integer> {
@@ -75,6 +77,7 @@ final class ProfileCommand implements Callable<Integer> {
     private boolean nearest;
     private boolean rotate;
     private boolean scale;
+    private Optional<Format> wanted = Optional.empty();
     private Format format = Format.text;
     private final OutputOption output = new OutputOption();
     private Optional<View> view = Optional.empty();
@@ -98,8 +101,8 @@ final class ProfileCommand implements Callable<Integer> {
                         Format.class,
                         "--format",
                         "FORMAT",
-                        "${COMPLETION-CANDIDATES} (default: text).",
-                        asked -> format = asked)
+                        "${COMPLETION-CANDIDATES} (default: by the ending of the file, else text).",
+                        asked -> wanted = Optional.of(asked))
                 .with(output::addTo)
                 .option(
                         View.class,
@@ -125,9 +128,21 @@ final class ProfileCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (view.isPresent() && format == Format.text) {
-            format = Format.svg;
+        List<Format> forms = Stream.of(Format.values())
+                .filter(form -> view.isEmpty() || form.picture())
+                .toList();
+        Optional<Format> settled = new WrittenForm<>(
+                        forms, Optional.of(view.isPresent() ? Format.svg : Format.text), "profile", "--format")
+                .settled(
+                        wanted.filter(form -> view.isEmpty() || form != Format.text),
+                        output.file(),
+                        streams,
+                        saying,
+                        place());
+        if (settled.isEmpty()) {
+            return ExitCode.REFUSED;
         }
+        format = settled.get();
         nearest = nearest || rotate || scale;
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);

@@ -10,6 +10,7 @@ import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.Streams;
+import buildup.cli.command.files.WrittenForm;
 import buildup.cli.drawing.mill.QuotePaper;
 import buildup.cli.report.QuoteTelling;
 import buildup.cli.tell.Telling;
@@ -24,6 +25,7 @@ import buildup.shared.document.Document;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.concurrent.Callable;
@@ -49,6 +51,7 @@ final class QuoteCommand implements Callable<Integer> {
     private final Streams streams;
     private final Claims claims = new Claims();
     private String order = "";
+    private Optional<Format> wanted = Optional.empty();
     private Format format = Format.text;
     private Audience audience = Audience.shop;
     private Optional<String> page = Optional.empty();
@@ -68,8 +71,8 @@ final class QuoteCommand implements Callable<Integer> {
                         Format.class,
                         "--format --to",
                         "FORMAT",
-                        "${COMPLETION-CANDIDATES} (default: text); svg and pdf draw the profiles at full size, svg on one page.",
-                        asked -> format = asked)
+                        "${COMPLETION-CANDIDATES} (default: by the ending of the file, else text); svg and pdf draw the profiles at full size, svg on one page.",
+                        asked -> wanted = Optional.of(asked))
                 .option(
                         Audience.class,
                         "--for",
@@ -89,6 +92,13 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<Format> settled = new WrittenForm<>(
+                        List.of(Format.values()), Optional.of(Format.text), "quote", "--format")
+                .settled(wanted, output.file(), streams, saying, InputFiles.nameOf(order));
+        if (settled.isEmpty()) {
+            return ExitCode.REFUSED;
+        }
+        format = settled.get();
         Notices notices = new Notices();
         InputFiles files = new InputFiles(streams, notices);
         Optional<Document> document = files.named(InputFiles.Kind.ORDER, order);

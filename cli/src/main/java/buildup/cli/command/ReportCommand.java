@@ -46,6 +46,9 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (!options.settle("report", streams, saying, InputFiles.nameOf(stack))) {
+            return ExitCode.REFUSED;
+        }
         if (other.isPresent()) {
             return new TwoStacks(streams, options, saying, catalog.files).report(stack, other.get());
         }

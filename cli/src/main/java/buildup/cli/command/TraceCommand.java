@@ -13,6 +13,7 @@ import buildup.cli.command.files.ExitCode;
 import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.Streams;
+import buildup.cli.command.files.WrittenForm;
 import buildup.cli.drawing.mill.TraceDrawing;
 import buildup.cli.report.TraceReport;
 import buildup.cli.report.TraceTelling;
@@ -75,6 +76,7 @@ final class TraceCommand implements Callable<Integer> {
     private Optional<String> back = Optional.empty();
     private String kind = "trim";
     private String name = "traced";
+    private Optional<Format> wanted = Optional.empty();
     private Format format = Format.yaml;
     private final OutputOption output = new OutputOption();
     private final SayingOption saying = new SayingOption();
@@ -166,8 +168,8 @@ final class TraceCommand implements Callable<Integer> {
                         Format.class,
                         "--format",
                         "FORMAT",
-                        "${COMPLETION-CANDIDATES} (default: yaml).",
-                        asked -> format = asked)
+                        "${COMPLETION-CANDIDATES} (default: by the ending of the file, else yaml).",
+                        asked -> wanted = Optional.of(asked))
                 .with(output::addTo)
                 .with(saying::addTo)
                 .with(catalog::addTo);
@@ -175,6 +177,13 @@ final class TraceCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Optional<Format> settled = new WrittenForm<>(
+                        List.of(Format.values()), Optional.of(Format.yaml), "trace", "--format")
+                .settled(wanted, output.file(), streams, saying, InputFiles.nameOf(file));
+        if (settled.isEmpty()) {
+            return ExitCode.REFUSED;
+        }
+        format = settled.get();
         if (!name.matches("[a-z0-9][a-z0-9-]*")) {
             notices.add(CommandNotices.UNUSABLE_NAME.with("name", name));
         }

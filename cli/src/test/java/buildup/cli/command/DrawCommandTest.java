@@ -42,7 +42,7 @@ class DrawCommandTest {
         assertThat(ran.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(ran.err())
                 .startsWith("refusal  reading-room-cornice.yaml  The ending of " + out
-                        + " names no kind of picture. Let it" + " end in .svg, .png, .pdf or .dxf, or give --to.\n");
+                        + " names nothing that draw writes. Let it end in .svg, .png, .pdf or .dxf, or give --to.\n");
         assertThat(out).doesNotExist();
     }
 

@@ -53,6 +53,11 @@ public final class FileNotices {
         }
     }
 
+    static final Kind OTHER_ENDING =
+            UNKNOWN_FORMAT.note("{file} holds {form}, and its name says something else.", "Let it end in .{ending}.");
+    static final Kind NO_SUCH_ENDING = UNKNOWN_FORMAT.refusal(
+            "The ending of {file} names nothing that {command} writes.", "Let it end in {endings}, or give {option}.");
+
     static final Unread UNREAD_STACK = Unread.of(NO_STACK, "Name a stack document.");
     static final Unread UNREAD_CATALOG = Unread.of(NO_CATALOG, "Name a catalog document.");
     static final Unread UNREAD_ORDER = Unread.of(NO_ORDER, "Name an order document.");
