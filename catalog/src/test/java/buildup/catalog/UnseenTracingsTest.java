@@ -64,7 +64,9 @@ class UnseenTracingsTest {
         "2020, JITTER, 0.002, 2, a chamfer taken for what stands level",
         "2006, DOUBLED, 0.002, 8, a back that bends by a third of a degree",
         "3050, DOUBLED, 0.002, 8, a slight corner at a short round taken for none",
-        "9164, DOUBLED, 0.002, 8, a width of no step drawn to the rule"
+        "9164, DOUBLED, 0.002, 8, a width of no step drawn to the rule",
+        "23026, JITTER, 0.004, 3, a fillet at the foot lost in the round above it, and the height with it",
+        "40083, JITTER, 0.001, 1, two lands of one back that came out apart"
     })
     void what_was_wrong_once_is_right_or_doubted(int seed, Hand.Fault fault, double noise, int turn, String what) {
         Outline truth = ChanceMolding.of(seed);

@@ -33,9 +33,9 @@ class TraceCommandTest {
         Ran ran = demo("--width", "1-1/8", "--height", "2", "--name", "shelf-edge");
         assertThat(ran.code()).isEqualTo(ExitCode.CLEAN);
         assertThat(ran.err()).isEqualTo("""
-                note  reading-room-shelf-edge.csv  Scaled by the width: enlarged 0.99975 times from the stated unit.
-                note  reading-room-shelf-edge.csv  By the stated unit the width comes out at 1.125; the calipers say 1.125.
-                note  reading-room-shelf-edge.csv  By the first size the height comes out at 2.000; the calipers say 2.000.
+                note  reading-room-shelf-edge.csv  Scaled by the height: enlarged 1.00001 times from the stated unit.
+                note  reading-room-shelf-edge.csv  By the stated unit the height comes out at 2.000; the calipers say 2.000.
+                note  reading-room-shelf-edge.csv  By the height the width comes out at 1.125; the calipers say 1.125.
                 note  reading-room-shelf-edge.csv  The points scatter 0.002: members under 0.014 cannot be told. Taken: --deviation 0.006.
                 """);
         assertThat(ran.out()).startsWith("# Traced: 10 members from 470 points. Largest deviation 0.0058 in");

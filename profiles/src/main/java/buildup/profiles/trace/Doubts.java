@@ -11,6 +11,9 @@ import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.profiles.trace.fit.Noise;
+import buildup.profiles.trace.fit.OneMember;
+import buildup.profiles.trace.ring.CutCorner;
+import buildup.profiles.trace.ring.Dot;
 import buildup.profiles.trace.ring.Joining;
 import buildup.profiles.trace.ring.RingSizes;
 import buildup.profiles.trace.ring.Stepping;
@@ -19,6 +22,7 @@ import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** Looks at a traced outline as somebody who does not believe it, and says what the points do not bear out. */
 final class Doubts {
@@ -59,6 +63,9 @@ final class Doubts {
     /** Sizes are not drawn to the rule farther than so many standard deviations of a point without a word. */
     private static final double DRAWN = 1.5;
 
+    /** A chamfer from one point to the next is as long as they are apart, to this share: its ends may be drawn to the rule. */
+    private static final double AS_LONG = 0.05;
+
     /** Fewer points do not tell a member that is shorter than what can be told. */
     private static final int FEW = 3;
 
@@ -74,6 +81,12 @@ final class Doubts {
     private static final double SURE = 3;
 
     private static final double AS_GOOD = 2;
+
+    /**
+     * A member that is perhaps missing may move a size by so many standard deviations of a point without a word: it was sought
+     * in few places, and may move it by twice as much. A size that comes out on the rule is none of chance.
+     */
+    private static final double HIDDEN = 1.2;
 
     /** A size on the rule is sure when its steps are so many standard deviations apart. */
     private static final double APART = 6;
@@ -113,8 +126,9 @@ final class Doubts {
         }
         doubts.unseen(Math.max(Stepping.longest(ring.dots()), spacing));
         doubts.tips();
+        doubts.cutCorners(ring.dots());
         doubts.again(ring);
-        doubts.sizes(home, options);
+        doubts.sizes(home, otherwise.member(), options);
         new Radii(home, notices).told();
         new Meetings(home, notices).told(doubts.told());
         if (options.deviation().isEmpty()) {
@@ -128,15 +142,9 @@ final class Doubts {
      * How the points might be read otherwise.
      *
      * @param rival how much less likely another number of members is, as twice the logarithm of how many times
-     * @param places numbers of points at which there may be one member more
-     * @param spare numbers of points at which there may be one member less
+     * @param member what one member more or less would make of it
      */
-    record Otherwise(double rival, List<Integer> places, List<Integer> spare) {
-        Otherwise {
-            places = List.copyOf(places);
-            spare = List.copyOf(spare);
-        }
-    }
+    record Otherwise(double rival, OneMember member) {}
 
     private void otherwise(Otherwise other) {
         Figure finer = Figure.fine(Tracer.DEVIATION / 2 * noise.weighed());
@@ -145,11 +153,11 @@ final class Doubts {
                     .with("members", Figure.count(traced.members().size()))
                     .with("deviation", Figure.fine(1.5 * Tracer.DEVIATION * noise.weighed())));
         }
-        for (int point : other.places()) {
+        for (int point : other.member().missing()) {
             notices.add(TraceNotices.ONE_MORE.with("place", place(point)).with("deviation", finer));
         }
         Figure coarser = Figure.fine(1.5 * Tracer.DEVIATION * noise.weighed());
-        for (int point : other.spare()) {
+        for (int point : other.member().spare()) {
             notices.add(TraceNotices.ONE_LESS.with("place", place(point)).with("deviation", coarser));
         }
     }
@@ -211,7 +219,7 @@ final class Doubts {
      * corner far.
      */
     private void tips() {
-        double reach = STEPS_SHORT * spacing + SCATTER_SHORT * noise.scatter();
+        double reach = reach();
         List<Stroke> strokes = traced.outline().strokes();
         for (int i = 0; i < strokes.size(); i++) {
             Stroke before = strokes.get((i + strokes.size() - 1) % strokes.size());
@@ -225,6 +233,29 @@ final class Doubts {
                         .with("place", OutlineCodes.place(tip))
                         .with("member", strokes.get(i).member())
                         .amount(Figure.fine(off)));
+            }
+        }
+    }
+
+    /** No corner lies farther from the nearest point than this, in. */
+    private double reach() {
+        return STEPS_SHORT * spacing + SCATTER_SHORT * noise.scatter();
+    }
+
+    /** Points that do not stray are taken as they are: where a corner may lie between two of them, a chamfer is drawn. */
+    private void cutCorners(List<Dot> dots) {
+        if (noise.scatter() > Tolerance.LEAST_SCATTER * (1 + Tolerance.COINCIDENT)) {
+            return;
+        }
+        for (CutCorner cut : CutCorner.of(dots)) {
+            boolean drawn = traced.outline().strokes().stream()
+                    .map(Stroke::segment)
+                    .anyMatch(line -> line instanceof Line && Math.abs(line.length() / cut.length() - 1) < AS_LONG);
+            if (drawn) {
+                notices.add(TraceNotices.CUT_CORNER
+                        .with("first", Figure.count(cut.from()))
+                        .with("second", Figure.count(cut.to()))
+                        .amount(Figure.fine(cut.length())));
             }
         }
     }
@@ -284,33 +315,61 @@ final class Doubts {
         }
     }
 
-    /** Width and height that the points do not tell as well as they should. */
-    private void sizes(Fitting home, TracingOptions options) {
-        Box box = traced.outline().box();
-        boolean scaled = options.calipers().stream().anyMatch(Caliper::isOverall);
-        if (scaled || noise.weighed() <= Tolerance.LEAST_SCATTER * (1 + Tolerance.COINCIDENT)) {
+    /**
+     * Width and height that the points do not tell as well as they should, but for those that calipers tell. Where calipers
+     * tell one of them alone, the other is enlarged with it, and with what it is off by.
+     */
+    private void sizes(Fitting home, OneMember member, TracingOptions options) {
+        if (noise.weighed() <= Tolerance.LEAST_SCATTER * (1 + Tolerance.COINCIDENT)) {
             return;
         }
+        Box box = traced.outline().box();
         Box own = Placing.box(home).orElse(box);
-        size(
-                home,
-                "width",
-                box.width(),
-                own.width(),
-                home.unsure(segments -> around(segments).width()));
-        size(
-                home,
-                "height",
-                box.height(),
-                own.height(),
-                home.unsure(segments -> around(segments).height()));
+        Extent width = extent(home, member, Box::width);
+        Extent height = extent(home, member, Box::height);
+        boolean widthTold = isTold(box.width(), options);
+        boolean heightTold = isTold(box.height(), options);
+        if (!widthTold) {
+            Extent with = heightTold ? width.enlargedBy(height, box.width() / box.height()) : width;
+            size(home, "width", box.width(), own.width(), with);
+        }
+        if (!heightTold) {
+            Extent with = widthTold ? height.enlargedBy(width, box.height() / box.width()) : height;
+            size(home, "height", box.height(), own.height(), with);
+        }
+    }
+
+    /**
+     * How far an extent of the outline may be off.
+     *
+     * @param unsure its standard deviation by the points, in
+     * @param hidden what a member too small to be told may change, in
+     */
+    private record Extent(double unsure, double hidden) {
+        Extent enlargedBy(Extent other, double ratio) {
+            return new Extent(unsure + ratio * other.unsure, hidden + ratio * other.hidden);
+        }
+    }
+
+    private Extent extent(Fitting home, OneMember member, ToDoubleFunction<Box> of) {
+        ToDoubleFunction<List<Segment>> figure = segments -> of.applyAsDouble(around(segments));
+        return new Extent(home.unsure(figure), member.hidden(figure, reach()));
+    }
+
+    /** Whether calipers tell a size of the whole outline. */
+    private boolean isTold(double size, TracingOptions options) {
+        Box box = traced.outline().box();
+        return options.calipers().stream()
+                .anyMatch(caliper ->
+                        caliper.isOverall() && Tolerance.same(caliper.across().of(box), size));
     }
 
     private static Box around(List<Segment> segments) {
         return Box.around(segments.stream().map(Segment::box).toList());
     }
 
-    private void size(Fitting home, String across, double size, double own, double byPoints) {
+    private void size(Fitting home, String across, double size, double own, Extent extent) {
+        double byPoints = extent.unsure();
         boolean onRule = false;
         for (int steps : List.of(16, 32, 64)) {
             boolean there = Math.abs(Math.rint(size * steps) / steps - size) < Tolerance.COINCIDENT;
@@ -321,11 +380,14 @@ final class Doubts {
         // a hand that shakes slowly says little of how much it shakes
         double unsure = (noise.unsure() > HARDLY_KNOWN ? 1 + noise.unsure() : 1) * byPoints;
         boolean perhapsOfNone = drawn + 2 * unsure > asGood && ShopSizes.odds(size, own, unsure) < MEANT;
-        if ((SURE * unsure > asGood && !onRule) || (onRule && perhapsOfNone) || drawn > DRAWN * noise.scatter()) {
+        if ((SURE * unsure > asGood && !onRule)
+                || (onRule && perhapsOfNone)
+                || drawn > DRAWN * noise.scatter()
+                || (extent.hidden() > HIDDEN * noise.scatter() && !onRule)) {
             notices.add(TraceNotices.SIZE_UNSURE
                     .with("across", across)
                     .with("size", Figure.fine(size))
-                    .amount(Figure.fine(Math.max(2 * unsure, drawn))));
+                    .amount(Figure.fine(Math.max(Math.max(2 * unsure, drawn), extent.hidden()))));
         }
     }
 

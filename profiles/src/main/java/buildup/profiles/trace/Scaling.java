@@ -11,6 +11,7 @@ import buildup.shared.figure.Rounding;
 import buildup.shared.length.LengthUnit;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,8 +23,13 @@ final class Scaling {
     /** The largest moldings of any kind, in; common practice, no source. */
     private static final double LARGEST = 12;
 
-    /** Calipers and a fitted outline agree within this, else one of them is wrong, in. */
+    /** Calipers and a fitted outline agree within this, else one of them is wrong, in; on small sizes within less. */
     private static final double AGREE = 1.0 / 64;
+
+    /** A size is measured within this share of itself, or a little, in. */
+    private static final double AGREE_SHARE = 0.01;
+
+    private static final double AGREE_LEAST = 1.0 / 128;
 
     /** A size that is off by more than this share of itself was not taken where it is said to have been. */
     private static final double CONTRADICTED = 0.15;
@@ -58,11 +64,12 @@ final class Scaling {
         return size > 0 ? USUAL / size : 1;
     }
 
+    /** The largest size of the whole: calipers are off by as much on a small one, which is a larger share of it. */
     private static Optional<Caliper> overall(TracingOptions options) {
-        return options.calipers().stream().filter(Caliper::isOverall).findFirst();
+        return options.calipers().stream().filter(Caliper::isOverall).max(Comparator.comparingDouble(Caliper::size));
     }
 
-    /** By how much a fitted outline is to be enlarged, so that it is as large as the first size of the whole says. */
+    /** By how much a fitted outline is to be enlarged, so that it is as large as the largest size of the whole says. */
     static double second(Box fitted, TracingOptions options) {
         return overall(options)
                 .map(caliper -> caliper.size() / caliper.across().of(fitted))
@@ -104,7 +111,7 @@ final class Scaling {
         }
         for (Caliper caliper : options.calipers()) {
             if (!caliper.equals(first)) {
-                check(caliper, outline, TraceNotices.BY_FIRST_SIZE, notices);
+                check(caliper, outline, TraceNotices.BY_SIZE.with("what", first.words()), notices);
             }
         }
     }
@@ -121,15 +128,16 @@ final class Scaling {
     }
 
     private static void disagreement(Caliper caliper, double off, Phrase by, Notices notices) {
+        double agree = Math.min(AGREE, Math.max(AGREE_LEAST, AGREE_SHARE * caliper.size()));
         boolean wrong = Math.abs(off) > CONTRADICTED * caliper.size() && Math.abs(off) > 4 * AGREE;
         Notice said = (wrong
                         ? TraceNotices.CALIPERS_CONTRADICT
-                        : Math.abs(off) > AGREE ? TraceNotices.DISAGREES : TraceNotices.AGREES)
+                        : Math.abs(off) > agree ? TraceNotices.DISAGREES : TraceNotices.AGREES)
                 .with("by", by)
                 .with("across", caliper.words())
                 .with("outline", Figure.fine(caliper.size() - off))
                 .with("calipers", Figure.fine(caliper.size()));
-        notices.add(Math.abs(off) > AGREE ? said.amount(Figure.fine(Math.abs(off))) : said);
+        notices.add(Math.abs(off) > agree ? said.amount(Figure.fine(Math.abs(off))) : said);
     }
 
     /** Whether the size is one that is run; says so when it is not. A stated unit or a caliper size is believed. */

@@ -7,13 +7,16 @@ import buildup.profiles.trace.fit.Corners;
 import buildup.profiles.trace.fit.Curve;
 import buildup.profiles.trace.fit.Fitting;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Draws the members of a squared ring as moldings have them, where the points allow it: quarter and half rounds that meet
- * their neighbors square, the two arcs of a cyma alike, no round that undercuts the back. Common practice, no source.
+ * their neighbors square, the two arcs of a cyma alike, no round that undercuts the back, the lands of a relieved back in one
+ * plane. Common practice, no source.
  */
 final class Shaping {
     /** What such a habit may cost in (distance / noise)^2: three standard deviations. */
@@ -31,10 +34,13 @@ final class Shaping {
     /** An arc that goes behind square by more than this undercuts, radians. */
     private static final double UNDERCUT = Math.toRadians(0.5);
 
+    /** Lands of a back lie no farther apart, in standard deviations of a point. */
+    private static final double AT_EDGE = 4;
+
     private Shaping() {}
 
     static Fitting of(Fitting squared) {
-        Fitting shaped = squared;
+        Fitting shaped = flush(squared);
         for (int i = 0; i < shaped.curves().size(); i++) {
             shaped = meeting(shaped, i);
         }
@@ -42,6 +48,32 @@ final class Shaping {
             shaped = withoutUndercut(shaped, i);
         }
         return shaped;
+    }
+
+    /** The lands of a relieved back lie on the wall together, so they are planed as one. */
+    private static Fitting flush(Fitting squared) {
+        List<Integer> backs = IntStream.range(0, squared.curves().size())
+                .filter(i -> isBack(squared, i))
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> -squared.span(i)))
+                .toList();
+        double outermost =
+                backs.stream().mapToDouble(i -> offset(squared, i)).max().orElse(0);
+        double near = AT_EDGE * squared.noise().scatter();
+        List<Integer> lands = backs.stream()
+                .filter(i -> outermost - offset(squared, i) < near)
+                .toList();
+        Fitting flush = squared;
+        for (int i : lands) {
+            if (!lands.get(0).equals(i)) {
+                flush = flush.tried(new Bond.Flush(lands.get(0), i), Fitting.MEANT);
+            }
+        }
+        return flush;
+    }
+
+    private static double offset(Fitting fitting, int line) {
+        return ((Curve.Straight) fitting.curves().get(line)).offset();
     }
 
     private static int before(Fitting fitting, int i) {

@@ -70,7 +70,10 @@ final class ShopSizes {
     }
 
     private Fitting offset(Fitting fitting, int i) {
-        return fitting.curves().get(i) instanceof Curve.Straight line && squared(fitting, i)
+        // what lies flush with another line goes with it
+        boolean goesWith =
+                fitting.bonds().stream().anyMatch(bond -> bond instanceof Bond.Flush flush && flush.second() == i);
+        return fitting.curves().get(i) instanceof Curve.Straight line && squared(fitting, i) && !goesWith
                 ? drawn(
                         fitting,
                         line.offset(),

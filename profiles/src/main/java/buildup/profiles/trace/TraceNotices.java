@@ -75,11 +75,15 @@ public final class TraceNotices {
             "The corner of the {member} near {place} stands {amount} beyond every point.",
             "Look at that corner of the piece, or trace closer to it.");
 
+    static final Kind CUT_CORNER = TRACE_DEVIATES.problem(
+            "Points {first} and {second}, {amount} apart, may have a corner between them: none is drawn.",
+            "Look at that corner of the piece, and trace closer to it.");
+
     static final Kind TOO_LARGE = MISSING_UNIT.problem(Words.TOO_LARGE, Words.STATE_THE_UNIT);
     static final Kind WHICH_UNIT = MISSING_UNIT.refusal(Words.TOO_LARGE, Words.STATE_THE_UNIT);
 
     static final Phrase BY_UNIT = Phrase.of("the stated unit");
-    static final Phrase BY_FIRST_SIZE = Phrase.of("the first size");
+    static final Phrase BY_SIZE = Phrase.of("the {what}");
     static final Kind DISAGREES = SCALE_DISAGREES.problem(
             "By {by} the {across} comes out at {outline}; the calipers say {calipers}: {amount} apart.",
             "Measure both again, and trace square to the piece.");

@@ -7,6 +7,7 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.trace.fit.Fitting;
 import buildup.profiles.trace.fit.Noise;
+import buildup.profiles.trace.fit.OneMember;
 import buildup.profiles.trace.fit.Rereading;
 import buildup.profiles.trace.fit.Weighing;
 import buildup.profiles.trace.ring.Choosing;
@@ -160,10 +161,8 @@ public final class Tracer {
             Fitting reading = readings.next();
             Notices own = new Notices();
             Fitting upright = Siding.upright(reading, options, own);
-            Doubts.Otherwise otherwise =
-                    new Doubts.Otherwise(rival, reading.doubtful(Tolerance.TRACED_CUT), reading.spare());
             Optional<Traced> traced =
-                    own.refused() ? Optional.empty() : finished(upright, ring, unit, otherwise, options, own);
+                    own.refused() ? Optional.empty() : finished(upright, ring, unit, rival, options, own);
             if (traced.isPresent()) {
                 notices.addAll(own.sorted());
                 return traced;
@@ -194,12 +193,7 @@ public final class Tracer {
     }
 
     private static Optional<Traced> finished(
-            Fitting upright,
-            Joining.Ring ring,
-            double unit,
-            Doubts.Otherwise otherwise,
-            TracingOptions options,
-            Notices notices) {
+            Fitting upright, Joining.Ring ring, double unit, double rival, TracingOptions options, Notices notices) {
         Fitting squared = restored(Shaping.of(Squaring.squared(upright)), options);
         Optional<Box> box = Placing.box(squared);
         if (box.isEmpty()) {
@@ -218,7 +212,13 @@ public final class Tracer {
         Scaling.check(traced.get().outline(), unit, enlarged, options, notices);
         return notices.refused()
                 ? Optional.empty()
-                : Doubts.told(traced.get(), home, ring, otherwise, options, notices);
+                : Doubts.told(
+                        traced.get(),
+                        home,
+                        ring,
+                        new Doubts.Otherwise(rival, OneMember.of(upright, Tolerance.TRACED_CUT)),
+                        options,
+                        notices);
     }
 
     private static Fitting restored(Fitting squared, TracingOptions options) {

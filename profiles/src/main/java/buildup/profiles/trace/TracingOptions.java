@@ -8,7 +8,7 @@ import java.util.Optional;
  * How a tracing is to be read.
  *
  * @param unit of the tracing; not stated, it is inches and the size is tested
- * @param calipers sizes measured on the piece: the first gives the scale, others check it
+ * @param calipers sizes measured on the piece: the largest of the whole gives the scale, else the first, and others check it
  * @param deviation how far the outline may stay from the tracing, in; not stated, it follows from how the points scatter
  * @param usual sizes commonly run of this kind of molding
  * @param pose how the tracing lies

@@ -132,9 +132,9 @@ class TracerTest {
         assertThat(traced(options, drawn).outline().box().height()).isEqualTo(1.375, within(1e-3));
         assertThat(said())
                 .containsExactly(
-                        "NOTE scale-checked: Scaled by the width: one unit of the tracing is 0.02695 in. | ",
-                        "NOTE scale-checked: By the first size the height comes out at 1.375; the calipers say 1.375. | ",
-                        "NOTE trace-grain: The points scatter 0.002: members under 0.012 cannot be told."
+                        "NOTE scale-checked: Scaled by the height: one unit of the tracing is 0.02696 in. | ",
+                        "NOTE scale-checked: By the height the width comes out at 1.250; the calipers say 1.250. | ",
+                        "NOTE trace-grain: The points scatter 0.002: members under 0.011 cannot be told."
                                 + " Taken: --deviation 0.006. | ");
     }
 
@@ -145,9 +145,9 @@ class TracerTest {
         traced(options, ring(sampled(bed(), 600, 0)));
         assertThat(said())
                 .containsExactly(
-                        "PROBLEM scale-disagrees: By the first size the height comes out at 1.375;"
-                                + " the calipers say 1.500: 0.125 apart. | Measure both again, and trace square to the piece.",
-                        "NOTE scale-checked: Scaled by the thickness: one unit of the tracing is 1.00000 in. | ");
+                        "PROBLEM scale-disagrees: By the height the thickness comes out at 1.364;"
+                                + " the calipers say 1.250: 0.114 apart. | Measure both again, and trace square to the piece.",
+                        "NOTE scale-checked: Scaled by the height: one unit of the tracing is 1.09091 in. | ");
     }
 
     @Test

@@ -6,7 +6,7 @@ import java.util.function.IntUnaryOperator;
 
 /** What fitted curves must keep to, exactly; curves are called by their numbers in the ring. */
 public sealed interface Bond
-        permits Bond.Tangent, Bond.Angle, Bond.Offset, Bond.Radius, Bond.Through, Bond.Square, Bond.Alike {
+        permits Bond.Tangent, Bond.Angle, Bond.Offset, Bond.Flush, Bond.Radius, Bond.Through, Bond.Square, Bond.Alike {
     /**
      * Two neighbors touch where the walk passes from one to the other.
      *
@@ -19,6 +19,9 @@ public sealed interface Bond
 
     /** A line lies so far from the origin along its normal. */
     record Offset(int line, double offset) implements Bond {}
+
+    /** Two lines that face the same way lie in one. */
+    record Flush(int first, int second) implements Bond {}
 
     /** A round has this radius. */
     record Radius(int round, double radius) implements Bond {}
@@ -40,6 +43,8 @@ public sealed interface Bond
             return List.of(angle.line());
         } else if (this instanceof Offset offset) {
             return List.of(offset.line());
+        } else if (this instanceof Flush flush) {
+            return List.of(flush.first(), flush.second());
         } else if (this instanceof Radius radius) {
             return List.of(radius.round());
         } else if (this instanceof Square square) {
@@ -58,6 +63,8 @@ public sealed interface Bond
             return new Angle(number.applyAsInt(angle.line()), angle.angle());
         } else if (this instanceof Offset offset) {
             return new Offset(number.applyAsInt(offset.line()), offset.offset());
+        } else if (this instanceof Flush flush) {
+            return new Flush(number.applyAsInt(flush.first()), number.applyAsInt(flush.second()));
         } else if (this instanceof Radius radius) {
             return new Radius(number.applyAsInt(radius.round()), radius.radius());
         } else if (this instanceof Square square) {

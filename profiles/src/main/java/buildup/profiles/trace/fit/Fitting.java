@@ -7,7 +7,6 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -39,17 +38,6 @@ public record Fitting(
 
     /** A curve keeps so many points at least on either side of its middle. */
     private static final int LEAST_KEPT = 2;
-
-    /**
-     * What one more member gains by chance is mostly less than this, as (distance / noise)^2, and what the two likeliest gain
-     * together less than that. Found from true outlines with known noise: where members were lost, they gained more.
-     */
-    private static final double ONE = 12;
-
-    private static final double ONE_OF_TWO = 13.5;
-
-    /** A member that earns no more than this beyond its price may be none: twice the logarithm of a hundred and fifty. */
-    private static final double SPARE = 10;
 
     /** Other prices of a member to try. */
     private static final List<Double> OTHER_PRICES = List.of(0.85, 1.2, 1.5, 0.7, 2.0, 3.0);
@@ -374,44 +362,6 @@ public record Fitting(
     public double unsureOf(ToDoubleFunction<List<Curve>> figure) {
         double variance = new Solver(points, noise.weighed()).variance(curves, bonds, Solver.slopes(curves, figure));
         return variance >= 0 ? Math.sqrt(variance) : Double.POSITIVE_INFINITY;
-    }
-
-    /**
-     * Where the points may well show a member that was not worth its price: numbers of points, of all in their order, the
-     * likeliest first.
-     *
-     * @param least what points are never believed more than, in
-     */
-    public List<Integer> doubtful(double least) {
-        double share = Math.min(1, noise.weighed() / least);
-        List<Double> gains = Improving.gains(this);
-        List<Integer> byGain =
-                new ArrayList<>(IntStream.range(0, curves.size()).boxed().toList());
-        byGain.sort(Comparator.comparingDouble(i -> -gains.get(i)));
-        double first = gains.get(byGain.get(0)) * share * share;
-        double second = curves.size() > 1 ? gains.get(byGain.get(1)) * share * share : 0;
-        int suspect = first + second > ONE_OF_TWO ? 2 : first > ONE ? 1 : 0;
-        return byGain.stream().limit(suspect).map(this::middleOfAll).toList();
-    }
-
-    /**
-     * Where the points may as well show one member less: numbers of points, of all in their order. Points that stray less
-     * than any hand are drawn, and were weighed as if they strayed more: a member that they show was meant.
-     */
-    public List<Integer> spare() {
-        if (noise.scatter() <= Tolerance.LEAST_SCATTER + Tolerance.COINCIDENT) {
-            return List.of();
-        }
-        List<Double> losses = Improving.losses(this);
-        return IntStream.range(0, curves.size())
-                .filter(i -> losses.get(i) < SPARE)
-                .mapToObj(this::middleOfAll)
-                .toList();
-    }
-
-    private int middleOfAll(int curve) {
-        return points.stream().limit(curve).mapToInt(List::size).sum()
-                + points.get(curve).size() / 2;
     }
 
     /** Everything turned or shifted. */

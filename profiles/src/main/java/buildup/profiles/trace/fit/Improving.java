@@ -82,25 +82,20 @@ final class Improving {
         return best;
     }
 
-    /**
-     * By how much one more member at a curve would bring the points nearer, as (distance / noise)^2; for every curve. Less
-     * than its price, or it were there.
-     */
-    static List<Double> gains(Fitting fitting) {
-        List<Double> gains = new ArrayList<>();
+    /** The rings with one member more, for every curve those that differ there; each costs more, or it were taken. */
+    static List<List<Fitting>> withOneMore(Fitting fitting) {
+        List<List<Fitting>> all = new ArrayList<>();
         for (int i = 0; i < fitting.curves().size(); i++) {
             Draft draft = new Draft(fitting, i);
-            gains.add(Stream.concat(
+            all.add(Stream.concat(
                             Stream.of(draft.parted(), draft.eased(), draft.waved()),
                             SHARES.stream().flatMap(draft::flats))
                     .flatMap(Optional::stream)
                     .map(Fitting::reassigned)
                     .filter(Fitting::sound)
-                    .mapToDouble(other -> fitting.error() - other.error())
-                    .max()
-                    .orElse(0));
+                    .toList());
         }
-        return gains;
+        return all;
     }
 
     /** The least that a ring without one of its members costs more than with it; for the member at every curve. */
@@ -118,6 +113,11 @@ final class Improving {
                     .orElse(Double.POSITIVE_INFINITY));
         }
         return losses;
+    }
+
+    /** Whether a curve is an arc that may as well be a line. */
+    static boolean hardlyBends(Fitting fitting, int i) {
+        return fitting.curves().get(i) instanceof Curve.Round round && fitting.span(i) <= HARDLY_BENT * round.radius();
     }
 
     private static int rounds(Fitting fitting) {
@@ -285,7 +285,7 @@ final class Improving {
         /** An arc that hardly bends as a line. */
         Optional<Fitting> straight() {
             List<Point> on = points.get(i);
-            if (!(curves.get(i) instanceof Curve.Round round) || fitting.span(i) > HARDLY_BENT * round.radius()) {
+            if (!hardlyBends(fitting, i)) {
                 return Optional.empty();
             }
             Draft draft = again();

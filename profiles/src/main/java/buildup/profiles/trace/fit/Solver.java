@@ -233,6 +233,11 @@ final class Solver {
             } else if (bond instanceof Bond.Offset offset) {
                 slope[at[offset.line()] + 1] = 1;
                 return ((Curve.Straight) curves.get(offset.line())).offset() - offset.offset();
+            } else if (bond instanceof Bond.Flush flush) {
+                slope[at[flush.first()] + 1] = 1;
+                slope[at[flush.second()] + 1] = -1;
+                return ((Curve.Straight) curves.get(flush.first())).offset()
+                        - ((Curve.Straight) curves.get(flush.second())).offset();
             } else if (bond instanceof Bond.Radius radius) {
                 Curve.Round round = (Curve.Round) curves.get(radius.round());
                 slope[at[radius.round()] + 2] = Math.signum(round.bend());

@@ -1,9 +1,11 @@
 package buildup.profiles.trace.ring;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
+import java.util.stream.IntStream;
 
 /** Evens out the points of a ring: very many become fewer, long steps become several. */
 public final class Stepping {
@@ -18,6 +20,9 @@ public final class Stepping {
 
     /** Chords of a curve turn less from one to the next, radians. */
     private static final double CORNER = Math.toRadians(20);
+
+    /** A point of a line lies no farther than this from the line between its ends: two last digits of a drawing, in. */
+    private static final double STRAIGHT = 2 * Tolerance.DRAWN_SCATTER;
 
     /** Even steps differ by no more than this, but for rounding. */
     private static final double EVEN = 1.05;
@@ -59,7 +64,7 @@ public final class Stepping {
         return !isCorner(ring, i - 1) && !isCorner(ring, i + 2) && length(ring, i) <= most;
     }
 
-    private static double length(List<Dot> ring, int i) {
+    static double length(List<Dot> ring, int i) {
         return at(ring, i).distance(at(ring, i + 1));
     }
 
@@ -83,9 +88,29 @@ public final class Stepping {
     }
 
     private static boolean isCorner(List<Dot> ring, int i) {
+        return turn(ring, i) > CORNER;
+    }
+
+    /** Whether the points of so many steps from one on lie in one line, but for rounding. */
+    static boolean inLine(List<Dot> ring, int from, int way, int steps) {
+        Point first = at(ring, from);
+        Point last = at(ring, from + way * steps);
+        return IntStream.range(1, steps)
+                .mapToObj(k -> at(ring, from + way * k))
+                .allMatch(p -> RingSizes.foot(p, first, last).distance(p) < STRAIGHT);
+    }
+
+    /** Whether the line turns at both ends of a step, and by a corner in all. */
+    static boolean turns(List<Dot> ring, int step) {
+        return !inLine(ring, step - 1, 1, 2)
+                && !inLine(ring, step, 1, 2)
+                && turn(ring, step) + turn(ring, step + 1) > CORNER;
+    }
+
+    private static double turn(List<Dot> ring, int i) {
         Point in = at(ring, i).minus(at(ring, i - 1));
         Point out = at(ring, i + 1).minus(at(ring, i));
-        return Math.abs(Math.atan2(in.cross(out), in.dot(out))) > CORNER;
+        return Math.abs(Math.atan2(in.cross(out), in.dot(out)));
     }
 
     /** The longest step that is left in a ring where something was drawn. */
