@@ -38,7 +38,11 @@ public final class OneMember {
         this.more = more;
     }
 
-    /** @param least what points are never believed more than, in */
+    /**
+     * Of a ring.
+     *
+     * @param least what points are never believed more than, in
+     */
     public static OneMember of(Fitting fitting, double least) {
         double share = Math.min(1, fitting.noise().weighed() / least);
         return new OneMember(fitting, share * share, Improving.withOneMore(fitting));
