@@ -214,7 +214,7 @@ class ReportCommandTest {
         assertThat(Ran.read(out)).isEqualTo("old");
         assertThat(Ran.of("report", stack.toString(), "-o", out.toString()).code())
                 .isEqualTo(ExitCode.CLEAN);
-        assertThat(Ran.read(out)).contains("WILL IT BE RIGHT?");
+        assertThat(Ran.read(out)).contains("\"verdict\"");
         assertThat(files()).containsExactly("frieze.yaml", "refused.yaml", "report.json");
     }
 
