@@ -338,8 +338,8 @@ class SheetsCommandTest {
     void a_bushing_without_its_bit_or_with_a_larger_one_is_refused() throws Exception {
         String bed = "title: Bed\nwood: red-oak\ntemplates: { BOTH }\npieces:\n"
                 + "  - { name: bed, section: [out 1/4, cove 1, up 1/4], back: wall, bottom: 0 }\n";
-        assertThat(said(bed.replace("BOTH", "bushing: 5/8"), "t.pdf")).contains("A bushing without a bit says not");
-        assertThat(said(bed.replace("BOTH", "bit: 1/4"), "t.pdf")).contains("A bit without a bushing says not");
+        assertThat(said(bed.replace("BOTH", "bushing: 5/8"), "t.pdf")).contains("A bushing without a bit does not say");
+        assertThat(said(bed.replace("BOTH", "bit: 1/4"), "t.pdf")).contains("A bit without a bushing does not say");
         assertThat(said(bed.replace("BOTH", "bushing: 5/8, bit: 3/4"), "t.pdf"))
                 .contains("does not go through a bushing of 0.625");
     }
