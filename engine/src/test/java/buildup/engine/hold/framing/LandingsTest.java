@@ -95,6 +95,42 @@ class LandingsTest {
         assertThat(landed).isCloseTo(all * 5 / 11, within(1e-6));
     }
 
+    /** The frieze on two runs of 144, its nails at 12, 24, .. 132 of each, with studs of their own. */
+    private static Answer onTwoRuns(String north, String south) {
+        return answer("""
+                wood: red-oak
+                space: { floor: -90, wall: { covering: 1/2 } }
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 7-1/4, back: wall, bottom: datum }
+                fastenings:
+                  - { name: row, piece: frieze, use: 15 ga x 2-1/2, at: { up: 4 }, spacing: 12, first: 12 }
+                plan:
+                  - { name: one, left: die, right: die, stretches: [{ name: north, length: 144, studs: { %s } }] }
+                  - { name: two, left: die, right: die, stretches: [{ name: south, length: 144, studs: { %s } }] }
+                """.formatted(north, south));
+    }
+
+    @Test
+    void the_stretch_on_which_the_fewest_land_decides_whichever_comes_first() {
+        double all = support(hung("12", "12", "")).whole().times().orElseThrow();
+        String five = "every: 24, first: 24";
+        String two = "every: 48, first: 48";
+        String none = "every: 24, first: 18";
+        for (Answer answer : List.of(onTwoRuns(five, two), onTwoRuns(two, five))) {
+            assertThat(support(answer).whole().answer()).isEqualTo(Support.Answer.STANDS);
+            assertThat(support(answer).whole().times().orElseThrow()).isCloseTo(all * 2 / 11, within(1e-6));
+        }
+        for (Answer answer : List.of(onTwoRuns(five, none), onTwoRuns(none, two))) {
+            assertThat(support(answer).whole().answer()).isEqualTo(Support.Answer.NO);
+            assertThat(answer.notices().stream()
+                            .filter(notice -> notice.code().equals("tips"))
+                            .map(NoticeWords.INCHES::message))
+                    .singleElement()
+                    .asString()
+                    .contains("with 0 of 11 of row 'row' on a stud");
+        }
+    }
+
     @Test
     void a_stack_does_not_stand_by_nails_that_go_between_the_studs() {
         Answer answer = hung("", "10", ", studs: { every: 24, first: 24 }");

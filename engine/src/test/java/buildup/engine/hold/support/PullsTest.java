@@ -22,6 +22,8 @@ import buildup.shared.document.Fields;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -151,6 +153,11 @@ class PullsTest {
                     .singleElement()
                     .satisfies(notice ->
                             assertThat(NoticeWords.INCHES.message(notice)).startsWith("'far brads' may hold "));
+            List<Fixed> turned = new ArrayList<>(answers.fixed());
+            Collections.reverse(turned);
+            Notices again = new Notices();
+            Pulls.of(answers.section(), answers.support(), turned, again);
+            assertThat(again.sorted()).as("whichever stands first").isEqualTo(told.sorted());
         }
     }
 }
