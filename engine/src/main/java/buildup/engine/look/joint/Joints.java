@@ -72,11 +72,13 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
         private final List<Visibility> views = new ArrayList<>();
         private final Set<Pair> meeting = new HashSet<>();
         private final Throats throats;
+        private final Fillers fillers;
 
         Asking(Section section, List<Eye> eyes) {
             this.section = section;
             this.eyes = eyes;
             this.throats = new Throats(section);
+            this.fillers = new Fillers(section);
             for (Eye eye : eyes) {
                 Point at = new Point(eye.distance(), eye.height());
                 views.add(Visibility.of(new Viewpoint.Near(at), Surfaces.solid(section)));
@@ -107,7 +109,9 @@ public record Joints(List<OpenJoint> open, List<Integer> unseen) {
         }
 
         private Optional<OpenJoint> joint(int piece, int other) {
-            List<Line> found = throats.between(piece, other);
+            List<Line> found = throats.between(piece, other).stream()
+                    .filter(throat -> !fillers.fill(piece, other, throat))
+                    .toList();
             if (found.isEmpty()) {
                 return Optional.empty();
             }

@@ -334,6 +334,61 @@ class OpenJointTest {
         }
     }
 
+    private static final String UPPER = "name: upper, profile: board 3/4 x 5-1/2, back: wall, bottom: 5-7/8";
+
+    private static String lath(String profile, String more) {
+        return "name: lath, profile: board " + profile + ", back: wall, bottom: frieze.top" + more;
+    }
+
+    @Test
+    void a_strip_that_lies_on_both_boards_fills_the_gap_between_them_wherever_its_face_is() {
+        String space = "{ wall: { solid: yes } }";
+        for (String thick : List.of("1/4", "1/2", "11/16", "3/4", "1")) {
+            assertThat(told(space, FRIEZE, UPPER, lath(thick + " x 3/8", ""))
+                            .joints()
+                            .open())
+                    .as("a strip %s thick", thick)
+                    .isEmpty();
+        }
+        assertThat(told(
+                                space,
+                                FRIEZE,
+                                UPPER,
+                                lath("1/2 x 3/16", ""),
+                                "name: second, profile: board 1/4 x 3/16, back: wall, bottom: lath.top")
+                        .joints()
+                        .open())
+                .as("two strips on each other")
+                .isEmpty();
+    }
+
+    @Test
+    void a_strip_between_shelves_that_hang_side_by_side_fills_their_gap_too() {
+        Told filled = told(
+                "{ wall: { solid: yes } }",
+                "name: bed, section: [out 2, up 1-1/2], back: wall, bottom: 0",
+                "name: lip, section: [out 3/4, up 1-1/2], back: bed.face + 1/4, bottom: 0",
+                "name: fillet, section: [out 1/4, up 1], back: bed.face, top: bed.top");
+        assertThat(filled.joints().open()).isEmpty();
+    }
+
+    @Test
+    void what_fills_only_a_part_of_the_gap_or_stands_behind_it_leaves_it_open() {
+        String space = "{ wall: { solid: yes } }";
+        assertThat(told(space, FRIEZE, UPPER, lath("1/4 x 1/4", "")).said("open-joint"))
+                .as("a strip too narrow")
+                .isNotEmpty();
+        String behind = "name: ground, kind: nailer, profile: board 3/4 x 9, back: wall, bottom: 1";
+        assertThat(told(
+                                space,
+                                behind,
+                                FRIEZE.replace("back: wall", "back: ground.face"),
+                                UPPER.replace("back: wall", "back: ground.face"))
+                        .said("open-joint"))
+                .as("a board that both lie on")
+                .isNotEmpty();
+    }
+
     @Test
     void a_round_and_a_turned_board_that_nearly_meet_a_face_leave_a_slot_too() {
         Told round = told(
