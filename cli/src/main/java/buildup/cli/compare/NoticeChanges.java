@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /** What is new among the notices, what is gone and what is another figure now, as the notices themselves say it. */
 record NoticeChanges(Comparison comparison, FigurePrinter printer) {
-    /** A level, a code and a piece, and how many of the same were met before. */
+    /** A level, a code, a piece and what it names, and how many of the same were met before. */
     private record Key(List<String> names, int before) {}
 
     /** A line each, of one level. */
@@ -49,7 +49,8 @@ record NoticeChanges(Comparison comparison, FigurePrinter printer) {
             List<String> names = List.of(
                     notice.level().name().toLowerCase(Locale.ROOT),
                     notice.code(),
-                    notice.piece().orElse(""));
+                    notice.piece().orElse(""),
+                    String.join(", ", notice.about()));
             int before = 0;
             while (notices.putIfAbsent(new Key(names, before), notice) != null) {
                 before++;

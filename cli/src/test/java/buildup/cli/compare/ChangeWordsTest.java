@@ -80,6 +80,17 @@ class ChangeWordsTest {
         assertThat(inches(sunk, SHELF)).contains("no longer a problem: 'cap' cuts 1/4 into 'fascia' (0.19 sq in)");
     }
 
+    /** The cap projects 5-3/4, and is 3/4 thick under a ceiling that it must keep clear of. */
+    @Test
+    void each_rule_that_is_not_met_is_set_beside_itself() {
+        String asked = SHELF + "must: [projection <= 6, height <= 3]\n";
+        List<String> told = inches(asked, asked.replace("out: 1 ", "out: 2 "));
+        assertThat(told)
+                .anySatisfy(line -> assertThat(line).startsWith("new problem: 'projection <= 6' is not met"))
+                .noneSatisfy(line -> assertThat(line).startsWith("new problem: 'height <= 3'"))
+                .noneSatisfy(line -> assertThat(line).startsWith("still a problem"));
+    }
+
     @Test
     void sizes_that_would_be_printed_alike_are_told_in_decimals() {
         assertThat(inches(SHELF.replace("out: 1 ", "out: 1.005 "), SHELF.replace("out: 1 ", "out: 1.025 ")))

@@ -126,6 +126,18 @@ public record Notice(
         return ownCure.map(Cure::changes).orElse(List.of());
     }
 
+    /**
+     * What it names, in quotes, in its sentence: the rule that is not met, the two pieces that a gap parts. Two notices of
+     * one kind that name the same say the same, be their figures as they may.
+     */
+    public List<String> about() {
+        return values.stream()
+                .filter(named ->
+                        named.value() instanceof Text && kind.sentence().contains("'{" + named.name() + "}'"))
+                .map(named -> ((Text) named.value()).words())
+                .toList();
+    }
+
     /** The figures and words in it under their names, those of phrases and lists taken apart; each name once. */
     public List<Named> figures() {
         Map<String, Named> found = new LinkedHashMap<>();

@@ -29,6 +29,8 @@ public final class NoticeSheet {
                 .measureIf("line", "line", Quantity.COUNT, Rounding.NEAREST, NoticeSheet::line)
                 .alone()
                 .nameIf("piece", "piece", Notice::piece)
+                .nameIf("about", "about", notice -> Optional.of(String.join(", ", notice.about())))
+                .json()
                 .figureIf("amount", "amount", Notice::amount)
                 .many("values", "figures of the sentence", values(), Notice::figures)
                 .json()
