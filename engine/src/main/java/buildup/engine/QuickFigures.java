@@ -1,6 +1,7 @@
 package buildup.engine;
 
 import buildup.engine.judge.must.AskedFigure;
+import buildup.engine.look.light.Darkness;
 import buildup.engine.look.light.Lights;
 import buildup.engine.look.light.Shadow;
 import buildup.engine.look.sight.Coverage;
@@ -70,12 +71,17 @@ final class QuickFigures {
             "step", Member::step);
 
     private static final Map<String, Function<Shadow, OptionalDouble>> OF_SHADOW = Map.of(
-            "top", shadow -> OptionalDouble.of(shadow.box().top()),
-            "bottom", shadow -> OptionalDouble.of(shadow.box().bottom()),
-            "dark", shadow -> OptionalDouble.of(shadow.dark()),
-            "share", shadow -> OptionalDouble.of(shadow.share()),
-            "overhang", Shadow::overhang,
-            "depth", Shadow::depth);
+            "top",
+            shadow -> OptionalDouble.of(shadow.box().top()),
+            "bottom",
+            shadow -> OptionalDouble.of(shadow.box().bottom()),
+            "overhang",
+            Shadow::overhang,
+            "depth",
+            Shadow::depth);
+
+    private static final Map<String, Function<Darkness, Double>> OF_DARKNESS =
+            Map.of("dark", Darkness::dark, "share", Darkness::share);
 
     /** The figures of a shadow for which it has to be known what casts it. */
     private static final Set<String> OF_CASTERS = Set.of("overhang", "depth");
@@ -83,8 +89,8 @@ final class QuickFigures {
     private static final Map<String, Function<Coverage, Double>> OF_COVERAGE =
             Map.of("exposed", Coverage::exposed, "seen", Coverage::seen, "hiddenShare", Coverage::hiddenShare);
 
-    /** Of raw wood and of the dark: where a piece shows none, it is none. */
-    private static final Set<String> NONE_WITHOUT_ROW = Set.of("exposed", "seen", "dark", "share");
+    /** Of raw wood: where a piece shows none, it is none. */
+    private static final Set<String> NONE_WITHOUT_ROW = Set.of("exposed", "seen");
 
     private final Composer.Staged staged;
     private final Composer.Known known;
@@ -119,6 +125,7 @@ final class QuickFigures {
             case "members" -> OF_MEMBER.containsKey(column) ? Depth.WALK : Depth.ALL;
             case "space" -> Depth.WALK;
             case "coverage" -> OF_COVERAGE.containsKey(column) ? Depth.SIGHT : Depth.ALL;
+            case "darkness" -> OF_DARKNESS.containsKey(column) ? Depth.LIGHT : Depth.ALL;
             case "shadows" -> OF_SHADOW.containsKey(column) ? Depth.LIGHT : Depth.ALL;
             default -> Depth.ALL;
         };
@@ -184,6 +191,7 @@ final class QuickFigures {
                 }
             }
             case "coverage" -> coverage(section, column, named, found);
+            case "darkness" -> darkness(section, column, named, found);
             default -> shadows(section, column, named, found);
         }
         List<Double> figures = new ArrayList<>(found.size());
@@ -215,20 +223,34 @@ final class QuickFigures {
         return seeing.get().covered(eye, body -> goesBy(named, "piece", section.name(body)));
     }
 
-    private void shadows(Section section, String column, Map<String, String> named, List<OptionalDouble> found) {
+    private void darkness(Section section, String column, Map<String, String> named, List<OptionalDouble> found) {
+        for (Light light : lights) {
+            if (goesBy(named, "light", light.name())) {
+                lights(section)
+                        .darkness(light, member -> is(section, member, named, "on"))
+                        .forEach(dark -> found.add(OptionalDouble.of(taken(OF_DARKNESS, column, dark))));
+            }
+        }
+        if (found.isEmpty() && !lights.isEmpty()) {
+            found.add(OptionalDouble.of(0));
+        }
+    }
+
+    private Lights lights(Section section) {
         if (lighting.isEmpty()) {
             lighting = Optional.of(Lights.asked(section, known));
         }
+        return lighting.get();
+    }
+
+    private void shadows(Section section, String column, Map<String, String> named, List<OptionalDouble> found) {
         boolean casters = OF_CASTERS.contains(column);
         for (Light light : lights) {
             if (goesBy(named, "light", light.name())) {
-                lighting.get()
+                lights(section)
                         .shadows(light, member -> is(section, member, named, "on"), casters)
                         .forEach(shadow -> found.add(taken(OF_SHADOW, column, shadow)));
             }
-        }
-        if (found.isEmpty() && !lights.isEmpty() && NONE_WITHOUT_ROW.contains(column)) {
-            found.add(OptionalDouble.of(0));
         }
     }
 

@@ -208,8 +208,8 @@ class StackBoundsTest {
                 "pieces bearing least",
                 "space ceilingLeft most",
                 "reveals amount least",
-                "shadows share most",
-                "shadows share least",
+                "darkness share most",
+                "darkness share least",
                 "coverage seen most",
                 "coverage hiddenShare least")) {
             assertThat(told.getOrDefault(figure, 0))

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.cli.Ran;
 import buildup.cli.command.files.ExitCode;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.MatchResult;
@@ -33,6 +35,28 @@ class LightPicturesTest {
         assertThat(drawn("--view", "elevation"))
                 .contains("frieze face: 3-1/8- of 4-1/8 dark, by fascia")
                 .contains("drafting, 35.3\u00b0 up, 45\u00b0 off square from the left; 45\u00b0 in section.");
+    }
+
+    /** Closed form: radius 2, 3/4 of the quarter circle dark, a third of that by the shelf, which stands out by 0.613. */
+    @Test
+    void a_member_that_is_dark_in_two_ways_is_named_with_all_of_it_and_what_is_cast() throws IOException {
+        Path stack = folder.resolve("round.yaml");
+        Files.writeString(stack, """
+                title: Quarter round under a shelf
+                units: in
+                wood: yellow-poplar
+                space: { floor: -60, wall: { solid: yes } }
+                lights: [{ name: high, altitude: 45, azimuth: 0 }]
+                pieces:
+                  - { name: quarter, section: [ovolo 2], back: wall, bottom: 0 }
+                  - { name: shelf, section: [out 2.6131259, up 3/4], back: wall, bottom: quarter.top }
+                """);
+        for (String view : List.of("elevation", "rays")) {
+            Path out = folder.resolve(view + ".svg");
+            Ran ran = Ran.of("draw", stack.toString(), "--view", view, "-o", out.toString());
+            assertThat(ran.code()).as(ran.err()).isNotEqualTo(ExitCode.REFUSED);
+            assertThat(Ran.read(out)).contains("quarter ovolo: 2-3/8- of 3-1/8+ dark, 13/16- of it by shelf");
+        }
     }
 
     @Test

@@ -36,6 +36,7 @@ class JsonReportTest {
             "order",
             "lights",
             "shadows",
+            "darkness",
             "eyes",
             "seen",
             "coverage",

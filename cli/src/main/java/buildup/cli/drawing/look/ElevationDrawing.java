@@ -304,10 +304,12 @@ public final class ElevationDrawing {
 
     private String words(Shadow shadow) {
         Member member = section.members().get(shadow.member());
-        return name(member.body()) + " " + member.member() + ": "
-                + Drafting.size(section.stack(), shadow.dark()) + " of "
-                + Drafting.size(section.stack(), member.length()) + " dark"
-                + shadow.caster().map(caster -> ", by " + name(caster)).orElse("");
+        return DarkWords.of(
+                lighting,
+                shadow,
+                name(member.body()) + " " + member.member(),
+                shadow.caster().map(this::name),
+                length -> Drafting.size(section.stack(), length));
     }
 
     private String name(int body) {

@@ -94,7 +94,6 @@ public final class RaysDrawing {
 
     private String name(Shadow shadow) {
         Member member = section.members().get(shadow.member());
-        return room.name(member) + ": " + room.size(shadow.dark()) + " of " + room.size(member.length()) + " dark"
-                + shadow.caster().map(caster -> ", by " + section.name(caster)).orElse("");
+        return DarkWords.of(lighting, shadow, room.name(member), shadow.caster().map(section::name), room::size);
     }
 }

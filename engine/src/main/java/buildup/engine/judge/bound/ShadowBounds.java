@@ -29,7 +29,7 @@ final class ShadowBounds {
         this.lights = lights;
     }
 
-    /** A column of the shadows; absent where nothing is known of it. */
+    /** A column of how much of each member is dark; absent where nothing is known of it. */
     Optional<Bounder> of(AskedFigure figure) {
         Map<String, String> named = figure.named();
         boolean share = figure.column().equals("share");
@@ -238,10 +238,8 @@ final class ShadowBounds {
             double blur = SLACK * (1 + slope);
             double slack = share ? blur / length.least() : blur;
             double most = Math.min(fromFoot.most(length, share), fromHead.most(length, share));
-            // only a stretch that has a shadow for certain has a row
-            return surely <= 2 * slack
-                    ? new FigureBound(0, Double.POSITIVE_INFINITY)
-                    : new FigureBound(surely - slack, most + slack);
+            // a stretch that no shadow reaches has its row too
+            return new FigureBound(Math.max(0, surely - slack), most + slack);
         }
     }
 }

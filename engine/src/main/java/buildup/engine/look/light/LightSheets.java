@@ -37,6 +37,9 @@ public final class LightSheets {
     /** A dark stretch under its light. */
     private record Dark(Lighting lighting, Shadow shadow, Member member) {}
 
+    /** How much of a member is dark under a light. */
+    private record Whole(Lighting lighting, Darkness darkness, Member member) {}
+
     /** A member at one hour of a sun's day. */
     private record Hour(Light.Sun sun, Sunlight.Hour hour, Member member, double dark) {}
 
@@ -55,7 +58,7 @@ public final class LightSheets {
      */
     public static List<Sheet> of(Section section, List<Lighting> lights) {
         LightSheets sheets = new LightSheets(section, lights);
-        return List.of(sheets.lights(), sheets.shadows(), sheets.days());
+        return List.of(sheets.lights(), sheets.shadows(), sheets.darkness(), sheets.days());
     }
 
     private Sheet lights() {
@@ -152,9 +155,14 @@ public final class LightSheets {
                         dark -> dark.shadow().to().y())
                 .json()
                 .length("dark", "dark", dark -> dark.shadow().dark())
-                .noneWithoutRow(!lights.isEmpty())
                 .measure("share", "share", Quantity.SHARE, dark -> dark.shadow().share())
-                .noneWithoutRow(!lights.isEmpty())
+                .json()
+                .measure(
+                        "memberShare",
+                        "in all",
+                        Quantity.SHARE,
+                        dark -> dark.lighting().of(dark.shadow()).share())
+                .text()
                 .lengthIf("overhang", "overhang", dark -> dark.shadow().overhang())
                 .lengthIf("depth", "depth", dark -> dark.shadow().depth())
                 .name("kind", "how", dark -> dark.shadow().kind().word())
@@ -165,16 +173,43 @@ public final class LightSheets {
                 .tableFor("light", "SHADOW LINES", "words")
                 .tableFor(
                         "light",
-                        "SHADOWED FACES; depth: from the edge casting it down to the shadow's edge",
+                        "SHADOWED FACES; in all: the share of the member that is dark, cast and shade together;"
+                                + " depth: from the edge casting it down to the shadow's edge",
                         "on",
                         "member",
                         "kind",
                         "dark",
-                        "share",
+                        "memberShare",
                         "caster",
                         "overhang",
                         "depth")
                 .sheet();
+    }
+
+    /** A member that lies in light from end to end has its row too: none of it is dark. */
+    private Sheet darkness() {
+        return Sheet.of("darkness", "DARK OF EACH MEMBER", wholes())
+                .name("light", "light", whole -> whole.lighting().light().name())
+                .name("on", "on", whole -> section.name(whole.member().body()))
+                .name("member", "member", whole -> whole.member().member())
+                .length("dark", "dark", whole -> whole.darkness().dark())
+                .noneWithoutRow(!lights.isEmpty())
+                .measure(
+                        "share",
+                        "share",
+                        Quantity.SHARE,
+                        whole -> whole.darkness().share())
+                .noneWithoutRow(!lights.isEmpty())
+                .silent()
+                .sheet();
+    }
+
+    private List<Whole> wholes() {
+        return lights.stream()
+                .flatMap(lighting -> lighting.darkness().stream()
+                        .map(darkness ->
+                                new Whole(lighting, darkness, section.members().get(darkness.member()))))
+                .toList();
     }
 
     private List<Dark> dark() {

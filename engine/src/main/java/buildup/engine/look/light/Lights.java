@@ -50,6 +50,13 @@ public final class Lights {
                 : lighting(light, wanted, casters).shadows();
     }
 
+    /** How much of some members a light leaves dark; none when it cannot shine. */
+    public List<Darkness> darkness(Light light, Predicate<Member> wanted) {
+        return fault(light, section).isPresent()
+                ? List.of()
+                : lighting(light, wanted, false).darkness();
+    }
+
     /** One answer for each light of the stack that can shine on it; the others are said. */
     public static List<Lighting> of(Section section, Notices notices) {
         return of(section, section.stack().lights(), notices);
@@ -114,15 +121,24 @@ public final class Lights {
         Arrises arrises = casters ? Arrises.of(viewpoint, section) : Arrises.none(viewpoint);
         List<Band> bands = new ArrayList<>();
         List<Shadow> shadows = new ArrayList<>();
+        List<Darkness> darkness = new ArrayList<>();
         for (int i = 0; i < section.members().size(); i++) {
             if (!wanted.test(section.members().get(i))) {
                 continue;
             }
             List<Band> own = bands(i, view);
             bands.addAll(own);
+            darkness.add(new Darkness(i, section.members().get(i).length(), dark(own)));
             new Shadows(section.members().get(i), own, arrises, viewpoint, soft).addTo(shadows);
         }
-        return new Lighting(light, angle, bands, shadows);
+        return new Lighting(light, angle, bands, shadows, darkness);
+    }
+
+    private static double dark(List<Band> bands) {
+        return bands.stream()
+                .filter(band -> band.lit() != Lit.LIT)
+                .mapToDouble(band -> band.segment().length())
+                .sum();
     }
 
     private List<Band> bands(int number, Visibility view) {

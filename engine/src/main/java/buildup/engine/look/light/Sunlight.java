@@ -65,21 +65,13 @@ public final class Sunlight {
             Light.Sun then = new Light.Sun(sun.name(), sun.hour().at(hour), sun.faces(), sun.window(), sun.mark());
             for (Lighting lighting : Lights.of(section, List.of(then), new Notices())) {
                 Light.Distant distant = distant(then);
-                hours.add(new Hour(hour, distant.altitude(), distant.azimuth(), dark(section, lighting)));
+                hours.add(new Hour(
+                        hour,
+                        distant.altitude(),
+                        distant.azimuth(),
+                        lighting.darkness().stream().map(Darkness::dark).toList()));
             }
         }
         return hours;
-    }
-
-    private static List<Double> dark(Section section, Lighting lighting) {
-        List<Double> dark = new ArrayList<>();
-        for (int i = 0; i < section.members().size(); i++) {
-            int member = i;
-            dark.add(lighting.shadows().stream()
-                    .filter(shadow -> shadow.member() == member)
-                    .mapToDouble(Shadow::dark)
-                    .sum());
-        }
-        return dark;
     }
 }
