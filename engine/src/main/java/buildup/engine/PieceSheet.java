@@ -10,6 +10,7 @@ import buildup.engine.section.placing.Placed;
 import buildup.engine.section.stack.PieceKind;
 import buildup.profiles.outline.Arc;
 import buildup.profiles.outline.Segment;
+import buildup.profiles.outline.Stroke;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
@@ -169,33 +170,34 @@ final class PieceSheet {
     }
 
     /** The true segments in their walk, the wood on the left. */
-    private static List<Segment> outline(Row row) {
-        return row.body().outline().segments();
+    private static List<Stroke> outline(Row row) {
+        return row.body().outline().strokes();
     }
 
-    private static Columns<Segment> outline() {
-        return Columns.<Segment>inner()
-                .words("kind", "line or arc", segment -> segment instanceof Arc ? "arc" : "line")
+    private static Columns<Stroke> outline() {
+        return Columns.<Stroke>inner()
+                .words("member", "member", Stroke::member)
+                .words("kind", "line or arc", stroke -> stroke.segment() instanceof Arc ? "arc" : "line")
                 .place(
                         "from",
                         "beginning",
-                        segment -> segment.from().x(),
-                        segment -> segment.from().y())
+                        stroke -> stroke.segment().from().x(),
+                        stroke -> stroke.segment().from().y())
                 .place(
                         "to",
                         "end",
-                        segment -> segment.to().x(),
-                        segment -> segment.to().y())
+                        stroke -> stroke.segment().to().x(),
+                        stroke -> stroke.segment().to().y())
                 .placeIf(
                         "center",
                         "center of an arc",
-                        segment -> arc(segment)
+                        stroke -> arc(stroke.segment())
                                 .map(arc -> new Cell.Place(
                                         arc.center().x(), arc.center().y())))
                 .flagIf(
                         "clockwise",
                         "whether an arc is walked clockwise",
-                        segment -> arc(segment).map(arc -> !arc.counterclockwise()));
+                        stroke -> arc(stroke.segment()).map(arc -> !arc.counterclockwise()));
     }
 
     private static Optional<Arc> arc(Segment segment) {

@@ -1,6 +1,7 @@
 package buildup.engine.judge.must;
 
 import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Row;
 import buildup.shared.sheet.Sheet;
 import java.util.Collection;
@@ -64,6 +65,11 @@ public final class AskedFigure {
     /** What it counts. */
     public Quantity quantity() {
         return source.quantity();
+    }
+
+    /** How its sheet rounds it. */
+    Rounding rounding() {
+        return source.rounding();
     }
 
     /** Whether a row of its sheet is one that its words speak of. */

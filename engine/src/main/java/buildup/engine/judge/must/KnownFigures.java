@@ -1,6 +1,7 @@
 package buildup.engine.judge.must;
 
 import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
 import buildup.shared.sheet.Cell;
 import buildup.shared.sheet.Column;
 import buildup.shared.sheet.Row;
@@ -22,9 +23,10 @@ final class KnownFigures {
      * A column of numbers.
      *
      * @param quantity what it counts
+     * @param rounding how people read it
      * @param inner the column of the nested rows that is added up; absent for a plain column
      */
-    record Source(Sheet sheet, Column column, Quantity quantity, Optional<Integer> inner) {
+    record Source(Sheet sheet, Column column, Quantity quantity, Rounding rounding, Optional<Integer> inner) {
         /** How many identity columns stay open when these words are given. */
         int open(Set<Role> given) {
             long named = sheet.columns().stream().filter(Column::name).count();
@@ -45,8 +47,7 @@ final class KnownFigures {
             return names.entrySet().stream()
                     .allMatch(name -> name.getKey()
                             .column(sheet)
-                            .map(key -> sheet.cell(row, key) instanceof Cell.Words words
-                                    && words.words().equals(name.getValue()))
+                            .map(key -> is(sheet.cell(row, key), name.getValue()))
                             .orElse(false));
         }
 
@@ -127,7 +128,7 @@ final class KnownFigures {
         for (Sheet sheet : sheets) {
             for (Column column : sheet.columns()) {
                 if (column.type() instanceof Type.Measure measure) {
-                    found.add(new Source(sheet, column, measure.quantity(), Optional.empty()));
+                    found.add(new Source(sheet, column, measure.quantity(), measure.rounding(), Optional.empty()));
                 } else if (column.type() instanceof Type.Nested nested && nested.many()) {
                     added(sheet, column, nested).ifPresent(found::add);
                 }
@@ -139,22 +140,57 @@ final class KnownFigures {
     private static Optional<Source> added(Sheet sheet, Column column, Type.Nested nested) {
         for (int i = 0; i < nested.columns().size(); i++) {
             if (nested.columns().get(i).type() instanceof Type.Measure measure) {
-                return Optional.of(new Source(sheet, column, measure.quantity(), Optional.of(i)));
+                return Optional.of(new Source(sheet, column, measure.quantity(), measure.rounding(), Optional.of(i)));
             }
         }
         return Optional.empty();
+    }
+
+    /** Every member of a piece: those of its outline, and those that its rows in any sheet go by. */
+    Set<String> members(String piece) {
+        Set<String> members = new TreeSet<>();
+        for (Sheet sheet : sheets) {
+            Optional<String> of = Role.OF.column(sheet);
+            for (Row row : sheet.rows()) {
+                if (of.isPresent() && is(sheet.cell(row, of.get()), piece)) {
+                    Role.MEMBER.column(sheet).ifPresent(key -> add(sheet.cell(row, key), members));
+                    nested(sheet, row, members);
+                }
+            }
+        }
+        return members;
+    }
+
+    /** The members that rows below a row name, as the segments of an outline do. */
+    private static void nested(Sheet sheet, Row row, Set<String> members) {
+        for (Column column : sheet.columns()) {
+            if (column.type() instanceof Type.Nested nested
+                    && sheet.cell(row, column.key()) instanceof Cell.Rows rows) {
+                for (int i = 0; i < nested.columns().size(); i++) {
+                    if (Role.MEMBER.is(nested.columns().get(i))) {
+                        int at = i;
+                        rows.rows().forEach(below -> add(below.cells().get(at), members));
+                    }
+                }
+            }
+        }
+    }
+
+    private static boolean is(Cell cell, String name) {
+        return cell instanceof Cell.Words words && words.words().equals(name);
+    }
+
+    private static void add(Cell cell, Set<String> names) {
+        if (cell instanceof Cell.Words words) {
+            names.add(words.words());
+        }
     }
 
     /** Every name that stands in a column of that role, in any sheet. */
     Set<String> names(Role role) {
         Set<String> names = new TreeSet<>();
         for (Sheet sheet : sheets) {
-            role.column(sheet)
-                    .ifPresent(key -> sheet.rows().forEach(row -> {
-                        if (sheet.cell(row, key) instanceof Cell.Words words) {
-                            names.add(words.words());
-                        }
-                    }));
+            role.column(sheet).ifPresent(key -> sheet.rows().forEach(row -> add(sheet.cell(row, key), names)));
         }
         return names;
     }

@@ -204,7 +204,7 @@ final class MustReader {
             return Optional.of(new Name(name, Optional.empty(), rest.strip()));
         }
         String text = rest.substring(1);
-        Set<String> members = known.names(Role.MEMBER);
+        Set<String> members = known.members(name);
         Optional<String> longest = members.stream()
                 .filter(member -> text.equals(member) || text.startsWith(member + " "))
                 .max(Comparator.comparingInt(String::length));

@@ -67,6 +67,7 @@ public record MustRule(String text, Mark mark, AskedFigure figure, Relation rela
                     mark,
                     false,
                     quantity(),
+                    figure.rounding(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty(),
                     OptionalDouble.empty());
@@ -119,6 +120,7 @@ public record MustRule(String text, Mark mark, AskedFigure figure, Relation rela
                 mark,
                 met,
                 quantity(),
+                figure.rounding(),
                 OptionalDouble.of(figured),
                 met ? OptionalDouble.empty() : OptionalDouble.of(Math.max(0, -room)),
                 met ? OptionalDouble.of(Math.max(0, room)) : OptionalDouble.empty());

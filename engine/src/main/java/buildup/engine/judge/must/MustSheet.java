@@ -4,7 +4,7 @@ import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
 import buildup.shared.sheet.Sheet;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /** How the stack stands to what it must meet, as a sheet. */
 public final class MustSheet {
@@ -15,16 +15,15 @@ public final class MustSheet {
         return Sheet.of("must", "WHAT IT MUST MEET", all)
                 .name("rule", "rule", MustResult::rule)
                 .flag("met", "met", MustResult::met)
-                .amountIf("figure", "figure", MustResult::quantity, MustResult::figure)
-                .amountIf("missing", "missing", MustResult::quantity, MustResult::missing)
-                .saying("spare", "to spare", met -> told(met, met.spare()))
+                .figureIf("figure", "figure", MustResult::told)
+                .figureIf("missing", "missing", MustResult::lacks)
+                .saying("spare", "to spare", met -> told(met.left()))
                 .sheet()
                 .askedIf(!all.isEmpty());
     }
 
-    private static Phrase told(MustResult met, OptionalDouble amount) {
-        return amount.isPresent()
-                ? Phrase.of("{amount}").with("amount", Figure.of(met.quantity(), amount.getAsDouble()))
-                : Phrase.of("");
+    private static Phrase told(Optional<Figure> amount) {
+        return amount.map(figure -> Phrase.of("{amount}").with("amount", figure))
+                .orElse(Phrase.of(""));
     }
 }

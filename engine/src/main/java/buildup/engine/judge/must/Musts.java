@@ -3,7 +3,6 @@ package buildup.engine.judge.must;
 import buildup.engine.hold.tolerance.Wanted;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
-import buildup.shared.figure.Figure;
 import buildup.shared.length.LengthReader;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -185,10 +184,8 @@ public final class Musts {
                         ? MustNotices.NO_SUCH_FIGURE.with("rule", met.rule()).at(met.mark())
                         : MustNotices.NOT_MET
                                 .with("rule", met.rule())
-                                .with(
-                                        "figure",
-                                        Figure.of(met.quantity(), met.figure().getAsDouble()))
-                                .amount(Figure.of(met.quantity(), met.missing().orElse(0)))
+                                .with("figure", met.told().orElseThrow())
+                                .amount(met.lacks().orElseThrow())
                                 .at(met.mark()));
     }
 }

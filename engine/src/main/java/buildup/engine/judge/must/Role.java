@@ -38,6 +38,11 @@ enum Role {
                 .findFirst();
     }
 
+    /** Whether a column is about this word, be it part of what a row is known by or not. */
+    boolean is(Column column) {
+        return keys.contains(column.key());
+    }
+
     private static boolean is(Column column, String key) {
         return column.key().equals(key);
     }

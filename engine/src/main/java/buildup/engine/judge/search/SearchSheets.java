@@ -321,11 +321,11 @@ public final class SearchSheets {
             return Phrase.of("no stack");
         }
         MustResult must = held.result().get();
-        if (must.figure().isEmpty()) {
+        if (must.told().isEmpty()) {
             return Phrase.of("no such figure");
         }
         return Phrase.of(must.met() || held.wished() ? "{figure}" : "{figure}: no")
-                .with("figure", Figure.of(must.quantity(), must.figure().getAsDouble()));
+                .with("figure", must.told().orElseThrow());
     }
 
     /** What each size does to a rule. */

@@ -68,7 +68,7 @@ final class HoldingRows {
 
     private static Figure times(Whole whole) {
         return Figure.of(Quantity.TIMES, whole.factor().orElse(0))
-                .rounded(Rounding.decimals(1).to(Rounding.Side.DOWN));
+                .rounded(Rounding.decimals(2).to(Rounding.Side.DOWN));
     }
 
     private Phrase factor(Whole whole) {

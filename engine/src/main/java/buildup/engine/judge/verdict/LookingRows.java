@@ -4,6 +4,7 @@ import buildup.engine.hold.order.PutUp;
 import buildup.engine.judge.clearance.KeepClearRow;
 import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.verdict.Ruling.Reply;
+import buildup.engine.look.light.Darkness;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Shadow;
 import buildup.engine.look.sight.Coverage;
@@ -274,11 +275,12 @@ final class LookingRows {
         }
         Shadow shadow = longest.get();
         Member member = section.members().get(shadow.member());
-        boolean all = shadow.share() > 1 - Tolerance.TOUCHING;
+        Darkness dark = lighting.of(shadow);
+        boolean all = dark.share() > 1 - Tolerance.TOUCHING;
         return (all ? VerdictWords.ALL_DARK : VerdictWords.SHADED)
                 .with("light", lighting.light().name())
                 .with("piece", section.name(member.body()))
-                .with("dark", Figure.length(shadow.dark()))
+                .with("dark", Figure.length(dark.dark()))
                 .with("length", Figure.length(member.length()));
     }
 
@@ -318,11 +320,7 @@ final class LookingRows {
                                 .with("met", Figure.count(met))
                                 .with("all", Figure.count(facts.must().size()))
                                 .with("rule", nearest.rule())
-                                .with(
-                                        "spare",
-                                        Figure.of(
-                                                nearest.quantity(),
-                                                nearest.spare().orElse(0)))));
+                                .with("spare", nearest.left().orElse(Figure.count(0)))));
     }
 
     /** What is missing against the figure that there is, so that inches stand beside pounds; all where there is none. */
@@ -332,12 +330,12 @@ final class LookingRows {
     }
 
     private Ruling notMet(MustResult worst, long met) {
-        Figure missing = Figure.of(worst.quantity(), worst.missing().orElse(0));
+        Figure missing = worst.lacks().orElse(Figure.count(0));
         Phrase because = (worst.figure().isPresent() ? VerdictWords.MUST_NOT_MET : VerdictWords.MUST_UNKNOWN)
                 .with("met", Figure.count(met))
                 .with("all", Figure.count(facts.must().size()))
                 .with("rule", worst.rule())
-                .with("figure", Figure.of(worst.quantity(), worst.figure().orElse(0)))
+                .with("figure", worst.told().orElse(Figure.count(0)))
                 .with("missing", missing);
         Ruling ruling = Ruling.of(Topic.MUST, Reply.NO, because);
         return worst.figure().isPresent() ? ruling.figure(missing) : ruling;

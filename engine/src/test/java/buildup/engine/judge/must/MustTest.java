@@ -10,11 +10,15 @@ import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.judge.verdict.Topic;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.figure.Quantity;
+import buildup.shared.figure.Rounding;
+import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -153,6 +157,74 @@ class MustTest {
         assertThat(met("length of bead.top = 1/4").met()).isTrue();
     }
 
+    /** A back lies on the wall, so that no row of the walk tells it; of its dark there is none to see. */
+    @Test
+    void a_member_that_is_hidden_is_known_all_the_same() {
+        assertThat(met("share of bead.back <= 50 %").figure()).hasValue(0);
+    }
+
+    @Test
+    void a_member_of_another_piece_is_none_of_this_one() {
+        String drawn = STACK.replace("UNIT", "in")
+                .replace("profile: board 1/2 in x 2 in", "section: [out 1/2 as sill, up 2 as front]");
+        Answer answer = Answer.of(
+                DocumentReader.read(
+                                "must.yaml",
+                                (drawn + "  - length of frieze.front >= 1\n").getBytes(StandardCharsets.UTF_8),
+                                new Notices())
+                        .orElseThrow(),
+                Catalog.builtIn());
+        assertThat(answer.known()).isEmpty();
+        assertThat(answer.notices())
+                .filteredOn(notice -> notice.code().equals("unknown-figure"))
+                .singleElement()
+                .satisfies(notice -> assertThat(NoticeWords.INCHES.message(notice))
+                        .isEqualTo("No member of 'frieze' is called 'front'."));
+    }
+
+    /** 8-1/4 high in all: what is missing is told as finely as it takes, and never as nothing. */
+    @Test
+    void what_is_missing_is_never_told_as_nothing() {
+        assertThat(said("height <= 8.249")).isEqualTo("8-1/4, 0.001");
+        assertThat(said("height <= 8.2499")).isEqualTo("8-1/4, 0.000100");
+        assertThat(said("top of bead >= 0.7500001")).doesNotEndWith(" 0");
+        assertThat(said("weight >= 1000")).doesNotEndWith(" 0");
+    }
+
+    private static String said(String line) {
+        MustResult result = met(line);
+        assertThat(result.met()).as(line).isFalse();
+        return FigurePrinter.INCHES.print(result.told().orElseThrow()) + ", "
+                + FigurePrinter.INCHES.print(result.lacks().orElseThrow());
+    }
+
+    /** Of what may not be told as more the missing is rounded up, and the two make the value again. */
+    @Test
+    void what_a_stack_takes_is_rounded_down_and_what_is_missing_up() {
+        MustResult short3 = new MustResult(
+                "load factor >= 3",
+                new Mark("must.yaml", 1, 1),
+                false,
+                Quantity.TIMES,
+                Rounding.decimals(2).to(Rounding.Side.DOWN),
+                OptionalDouble.of(2.98742),
+                OptionalDouble.of(3 - 2.98742),
+                OptionalDouble.empty());
+        assertThat(FigurePrinter.INCHES.print(short3.told().orElseThrow())).isEqualTo("2.98 times");
+        assertThat(FigurePrinter.INCHES.print(short3.lacks().orElseThrow())).isEqualTo("0.02 times");
+        MustResult hair = new MustResult(
+                "share of bed <= 60 %",
+                new Mark("must.yaml", 1, 1),
+                false,
+                Quantity.SHARE,
+                Rounding.NEAREST,
+                OptionalDouble.of(0.602),
+                OptionalDouble.of(0.002),
+                OptionalDouble.empty());
+        assertThat(FigurePrinter.INCHES.print(hair.told().orElseThrow())).isEqualTo("60.2 %");
+        assertThat(FigurePrinter.INCHES.print(hair.lacks().orElseThrow())).isEqualTo("0.2 %");
+    }
+
     @Test
     void a_metric_stack_is_held_against_millimeters() {
         MustResult height =
@@ -187,6 +259,9 @@ class MustTest {
                 .containsExactly("Nothing is called 'bed' behind 'of'. | Did you mean bead?");
         assertThat(refused("length of bead.tip >= 1/4"))
                 .containsExactly("No member of 'bead' is called 'tip'. | Did you mean top?");
+        assertThat(refused("length of bead.shoulder >= 1/4"))
+                .as("members of other pieces are no help")
+                .containsExactly("No member of 'bead' is called 'shoulder'. | Known here: back, bottom, face, top.");
     }
 
     @Test
