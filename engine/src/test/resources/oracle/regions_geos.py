@@ -11,13 +11,15 @@ import math
 import sys
 
 import numpy
-from shapely.geometry import Point, Polygon
+from shapely.geometry import MultiPolygon, Point, Polygon
 from shapely.ops import unary_union
 from shapely.validation import make_valid
 
 TOUCHING = 1 / 256
 SAGITTA = 5e-5
 HAIR = 1e-6
+# how near to touching a gap may be before its chords decide: a slit of 0.004 is told apart
+NEAR = 0.02
 
 
 def walked(segments):
@@ -54,8 +56,20 @@ def mitred(geometry, by):
     return geometry.buffer(by, join_style=2, mitre_limit=20)
 
 
+def shrunk(geometry, by):
+    """As `mitred` with less than nothing, which drops holes: rim and holes each by themselves."""
+    parts = []
+    for p in polygons(geometry):
+        rim = mitred(Polygon(p.exterior), -by)
+        for ring in p.interiors:
+            rim = rim.difference(mitred(Polygon(ring), by))
+        parts.extend(polygons(rim))
+    return MultiPolygon(parts)
+
+
 def width(polygon):
-    hull = polygon.convex_hull
+    # outlines that agree but for the last digit share a sliver, which is no part of how far they lap
+    hull = polygon.buffer(-HAIR).convex_hull
     if not isinstance(hull, Polygon):
         return 0.0
     corners = numpy.asarray(hull.exterior.coords)
@@ -65,7 +79,7 @@ def width(polygon):
     starts = corners[:-1][lengths > 1e-12]
     off = ways[:, 0][:, None] * (corners[None, :, 1] - starts[:, 1][:, None])
     off -= ways[:, 1][:, None] * (corners[None, :, 0] - starts[:, 0][:, None])
-    return float(numpy.abs(off).max(axis=1).min())
+    return float(numpy.abs(off).max(axis=1).min()) + 2 * HAIR
 
 
 def holes(closed):
@@ -75,8 +89,8 @@ def holes(closed):
 def hole_areas(bodies, union, reach):
     """Areas of the bounded air, what comes nearer than 2 `reach` closing it; None where a thin one decides."""
     air = []
-    for hole in holes(unary_union([b.buffer(reach, resolution=6) for b in bodies])):
-        open_air = hole.buffer(1.1 * reach, resolution=6).difference(union)
+    for hole in holes(unary_union([b.buffer(reach, resolution=8) for b in bodies])):
+        open_air = hole.buffer(1.1 * reach, resolution=8).difference(union)
         whole = max(polygons(open_air), key=lambda p: p.area, default=None)
         if whole is not None:
             air.append((whole.area, hole.area))
@@ -84,8 +98,8 @@ def hole_areas(bodies, union, reach):
 
 
 def air(bodies, union):
-    upper = hole_areas(bodies, union, 1.1 * TOUCHING / 2)
-    lower = hole_areas(bodies, union, 0.9 * TOUCHING / 2) if upper else []
+    upper = hole_areas(bodies, union, (1 + NEAR) * TOUCHING / 2)
+    lower = hole_areas(bodies, union, (1 - NEAR) * TOUCHING / 2)
     if len(lower) != len(upper):
         return "?"
     lower.sort()
@@ -113,11 +127,11 @@ def by_a_corner(one, other):
 
 def figures(bodies, own):
     exact = unary_union(bodies)
-    tight = mitred(unary_union([mitred(b, HAIR) for b in bodies]), -HAIR)
-    closed = mitred(unary_union([mitred(b, TOUCHING / 2) for b in bodies]), -TOUCHING / 2)
+    tight = shrunk(unary_union([mitred(b, HAIR) for b in bodies]), HAIR)
+    closed = shrunk(unary_union([mitred(b, TOUCHING / 2) for b in bodies]), TOUCHING / 2)
     # a contact of no length is no joint, a lap at a corner is one: both hang by a neck that one of these breaks
     necks = ((tight, 10 * HAIR), (tight, TOUCHING / 2), (closed, TOUCHING / 4), (closed, TOUCHING))
-    counts = [len(polygons(mitred(g, -by))) for g, by in necks]
+    counts = [len(polygons(g.buffer(-by, resolution=4))) for g, by in necks]
     laps, thin = [], False
     for i in range(len(bodies)):
         for j in range(i + 1, len(bodies)):

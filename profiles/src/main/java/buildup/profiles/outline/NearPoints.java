@@ -6,6 +6,9 @@ import java.util.List;
 
 /** Places at which two outlines come near each other: at a corner of one, or where an arc is tangent. */
 public final class NearPoints {
+    /** Approaches of two outlines nearer than this to each other are at one place, in. */
+    public static final double ONE_PLACE = 4 * Tolerance.TOUCHING;
+
     /**
      * A place of approach.
      *
@@ -29,6 +32,17 @@ public final class NearPoints {
 
     /** The same for places nearer than {@code within}, in. */
     public static List<NearPoint> of(Outline a, Outline b, double within) {
+        List<NearPoint> kept = new ArrayList<>();
+        for (NearPoint one : all(a, b, within)) {
+            if (kept.stream().noneMatch(other -> other.at.near(one.at, ONE_PLACE))) {
+                kept.add(one);
+            }
+        }
+        return kept;
+    }
+
+    /** Every approach nearer than {@code within}, in, also several at one place, the nearest first. */
+    public static List<NearPoint> all(Outline a, Outline b, double within) {
         List<NearPoint> found = new ArrayList<>();
         for (Stroke first : a.strokes()) {
             if (!first.segment().box().near(b.box(), within)) {
@@ -44,13 +58,7 @@ public final class NearPoints {
         found.sort(Comparator.comparingDouble((NearPoint one) -> Math.rint(one.distance() / Tolerance.SNAP))
                 .thenComparingDouble(one -> one.at.y())
                 .thenComparingDouble(one -> one.at.x()));
-        List<NearPoint> kept = new ArrayList<>();
-        for (NearPoint one : found) {
-            if (kept.stream().noneMatch(other -> other.at.near(one.at, 4 * Tolerance.TOUCHING))) {
-                kept.add(one);
-            }
-        }
-        return kept;
+        return found;
     }
 
     private static void meet(Segment a, Segment b, List<NearPoint> out) {

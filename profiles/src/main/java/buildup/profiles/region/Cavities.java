@@ -1,22 +1,25 @@
 package buildup.profiles.region;
 
 import buildup.profiles.outline.Arc;
+import buildup.profiles.outline.NearPoints;
+import buildup.profiles.outline.NearPoints.NearPoint;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Closures.Closure;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 
 /**
@@ -34,23 +37,57 @@ final class Cavities {
     private final List<Polygon> air;
     private final Envelope sheet;
     private final Trace trace;
-    private final Map<Coordinate, Set<Integer>> wideAirAt = new HashMap<>();
+    private final List<Closure> joints;
+    private final List<Boolean> wide;
+    /** For each joint the pieces of air that reach both its ends. */
+    private final List<Set<Integer>> beside;
 
-    private Cavities(List<Polygon> air, Envelope sheet, Trace trace) {
+    private Cavities(List<Polygon> air, Envelope sheet, Closures joints) {
         this.air = air;
         this.sheet = sheet;
-        this.trace = trace;
-        for (int i = 0; i < air.size(); i++) {
-            // the specks that welded chords leave along a joint part nothing
-            if (isWide(air.get(i))) {
+        this.trace = new Trace(joints.outlines(), joints.chords());
+        this.joints = joints.all();
+        this.wide = air.stream().map(Cavities::isWide).toList();
+        List<Set<Integer>> first = airAt(NearPoint::onFirst);
+        List<Set<Integer>> second = airAt(NearPoint::onSecond);
+        for (int k = 0; k < first.size(); k++) {
+            first.get(k).retainAll(second.get(k));
+        }
+        this.beside = first;
+    }
+
+    /** The wide pieces of air at one end of each joint: the specks along a joint part nothing. */
+    private List<Set<Integer>> airAt(Function<NearPoint, Point> which) {
+        List<Set<Integer>> found = new ArrayList<>();
+        STRtree places = new STRtree();
+        for (int k = 0; k < joints.size(); k++) {
+            found.add(new TreeSet<>());
+            Point end = which.apply(end(k));
+            places.insert(around(new Coordinate(end.x(), end.y())), k);
+        }
+        for (int i = 0; i < air.size() && !joints.isEmpty(); i++) {
+            int number = i;
+            if (wide.get(i)) {
                 for (Coordinate at : air.get(i).getCoordinates()) {
-                    wideAirAt.computeIfAbsent(at, any -> new HashSet<>()).add(i);
+                    places.query(around(at), joint -> found.get((Integer) joint).add(number));
                 }
             }
         }
+        return found;
     }
 
-    static List<Cavity> of(Geometry union, Trace trace) {
+    private NearPoint end(int joint) {
+        return joints.get(joint).near();
+    }
+
+    private static Envelope around(Coordinate at) {
+        Envelope envelope = new Envelope(at);
+        envelope.expandBy(Tolerance.SNAP);
+        return envelope;
+    }
+
+    static List<Cavity> of(Closures joints) {
+        Geometry union = WeldedOutlines.union(joints.solid());
         boolean closed = union.getNumGeometries() > 1
                 || (union instanceof Polygon only && (only.isEmpty() || only.getNumInteriorRing() > 0));
         if (!closed) {
@@ -65,7 +102,7 @@ final class Cavities {
                 air.add(polygon);
             }
         }
-        return new Cavities(air, sheet, trace).found();
+        return new Cavities(air, sheet, joints).found();
     }
 
     /** The same of parts whose air lies in their holes alone. */
@@ -97,8 +134,8 @@ final class Cavities {
                 Ring ring = trace.ring(polygon.getExteriorRing(), false, WeldedOutlines.inside(polygon));
                 // welding may leave a speck of air that the outlines as given do not have
                 if (!ring.bounds().isEmpty()) {
-                    boolean wide = isWide(polygon) && isWide(polygon(ring));
-                    found.add(new Cavity(ring, islands(polygon), wide, corners(i)));
+                    boolean open = wide.get(i) && isWide(polygon(ring));
+                    found.add(new Cavity(ring, islands(polygon), open, corners(i)));
                 }
             }
         }
@@ -137,15 +174,47 @@ final class Cavities {
         return islands;
     }
 
-    /** Where the ring of a piece of air meets the air beyond at a point, in the order of height. */
-    private List<Point> corners(int number) {
-        Set<Coordinate> corners =
-                new TreeSet<>(Comparator.comparingDouble(Coordinate::getY).thenComparingDouble(Coordinate::getX));
-        for (Coordinate at : air.get(number).getExteriorRing().getCoordinates()) {
-            if (wideAirAt.getOrDefault(at, Set.of()).stream().anyMatch(other -> other != number)) {
-                corners.add(at);
+    /**
+     * Where a piece of air and the air beyond come to one place at which two outlines meet in a point, in the order of
+     * height.
+     */
+    private List<Cavity.Corner> corners(int number) {
+        List<Integer> closing = new ArrayList<>();
+        for (int k = 0; k < joints.size(); k++) {
+            if (beside.get(k).contains(number) && parts(k, number)) {
+                closing.add(k);
             }
         }
-        return corners.stream().map(at -> new Point(at.getX(), at.getY())).toList();
+        List<Cavity.Corner> corners = new ArrayList<>();
+        while (!closing.isEmpty()) {
+            Point at = end(closing.get(0)).at();
+            List<Integer> here = closing.stream()
+                    .filter(joint -> end(joint).at().near(at, NearPoints.ONE_PLACE))
+                    .toList();
+            corners.add(new Cavity.Corner(at, outlines(here)));
+            closing.removeAll(here);
+        }
+        corners.sort(
+                Comparator.comparingDouble((Cavity.Corner corner) -> corner.at().y())
+                        .thenComparingDouble(corner -> corner.at().x()));
+        return corners;
+    }
+
+    private List<Integer> outlines(List<Integer> here) {
+        return here.stream()
+                .map(joints::get)
+                .flatMap(joint -> Stream.of(joint.first(), joint.second()))
+                .distinct()
+                .sorted()
+                .toList();
+    }
+
+    private boolean parts(int joint, int number) {
+        for (int k = 0; k < joints.size(); k++) {
+            if (joints.get(k).isAt(joints.get(joint)) && beside.get(k).stream().anyMatch(other -> other != number)) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -12,7 +12,14 @@ import java.util.List;
  * @param corners the points at which two outlines that meet in nothing but the point close it; empty when it is closed
  *     without
  */
-public record Cavity(Ring ring, List<Ring> islands, boolean wide, List<Point> corners) {
+public record Cavity(Ring ring, List<Ring> islands, boolean wide, List<Corner> corners) {
+    /** Where outlines, by their numbers, meet in nothing but a point and so close air. */
+    public record Corner(Point at, List<Integer> outlines) {
+        public Corner {
+            outlines = List.copyOf(outlines);
+        }
+    }
+
     public Cavity {
         islands = List.copyOf(islands);
         corners = List.copyOf(corners);

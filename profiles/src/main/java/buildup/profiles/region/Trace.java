@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -103,7 +104,8 @@ final class Trace {
         List<Run> runs = new ArrayList<>();
         for (int i = 0; i < vertices.size(); i++) {
             Line chord = new Line(vertices.get(i), vertices.get((i + 1) % vertices.size()));
-            runs.add(new Run(source(chord), chord.from(), chord.to(), chord.length()));
+            // the side of what closes a joint is of no outline
+            source(chord).ifPresent(source -> runs.add(new Run(source, chord.from(), chord.to(), chord.length())));
         }
         return merged(runs);
     }
@@ -135,13 +137,15 @@ final class Trace {
         return kept.size() < 2 ? runs : kept;
     }
 
-    private Source source(Line chord) {
+    private Optional<Source> source(Line chord) {
         Point middle = chord.at(0.5);
         Point way = chord.direction(0);
         @SuppressWarnings("unchecked")
         List<Source> near = index.query(envelope(new Line(middle, middle), SAME_CHORD));
+        // a slanted chord has a large box, and need not pass there
+        near.removeIf(source -> source.chord.distance(middle) > SAME_CHORD);
         near.sort(nearest(middle, way));
-        return outermost(near, middle, way);
+        return near.isEmpty() ? Optional.empty() : Optional.of(outermost(near, middle, way));
     }
 
     /**

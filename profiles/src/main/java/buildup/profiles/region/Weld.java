@@ -28,48 +28,74 @@ final class Weld {
         return new Weld(outlines).weld(polygons);
     }
 
+    /**
+     * A polygon as given, and what became of it. What is near is told from the one, where it went from the other, so that
+     * a corner that was moved brings near nothing that was not, and takes along what was.
+     *
+     * @param vertices where each vertex of {@code given} went
+     */
+    private record Welded(Chords given, List<Point> vertices, Chords moved) {
+        static Welded unmoved(Chords given) {
+            return new Welded(given, given.vertices(), given);
+        }
+
+        /** The place on it that is nearest to a point. */
+        Point foot(Point p) {
+            Line nearest = new Line(moved.vertices().get(0), moved.end(0));
+            for (int edge = 1; edge < moved.size(); edge++) {
+                Line line = new Line(moved.vertices().get(edge), moved.end(edge));
+                if (line.distance(p) < nearest.distance(p)) {
+                    nearest = line;
+                }
+            }
+            return nearest.at(nearest.nearest(p));
+        }
+    }
+
     private List<Chords> weld(List<Chords> polygons) {
-        List<Chords> welded = new ArrayList<>();
+        List<Welded> welded = new ArrayList<>();
         List<Envelope> boxes = new ArrayList<>();
         for (Chords later : polygons) {
             Envelope box = later.envelope();
+            boxes.add(new Envelope(box));
             box.expandBy(Tolerance.TOUCHING);
-            List<Chords> near = new ArrayList<>();
+            List<Welded> near = new ArrayList<>();
             for (int i = 0; i < welded.size(); i++) {
                 if (boxes.get(i).intersects(box)) {
                     near.add(welded.get(i));
                 }
             }
-            Chords moved = near.isEmpty() ? later : weld(later, near);
-            welded.add(moved);
-            boxes.add(moved.envelope());
+            welded.add(near.isEmpty() ? Welded.unmoved(later) : weld(later, near));
         }
-        return welded;
+        return welded.stream().map(Welded::moved).toList();
     }
 
-    private Chords weld(Chords later, List<Chords> earlier) {
-        Chords moved = inserted(later, movedVertices(later, earlier), earlier);
+    private Welded weld(Chords later, List<Welded> earlier) {
+        Chords vertices = movedVertices(later, earlier);
+        Chords moved = inserted(later, vertices, earlier);
         if (moved.vertices().equals(later.vertices()) && moved.strokes().equals(later.strokes())) {
-            return later;
+            return Welded.unmoved(later);
         }
         Chords clean = clean(moved);
         // a feature thinner than touching may fold up: then the polygon stays as it was given
-        return clean.size() >= 3 && clean.polygon().isValid() ? clean : later;
+        return clean.size() >= 3 && clean.polygon().isValid()
+                ? new Welded(later, vertices.vertices(), clean)
+                : Welded.unmoved(later);
     }
 
-    private Chords movedVertices(Chords later, List<Chords> earlier) {
+    private Chords movedVertices(Chords later, List<Welded> earlier) {
         List<Point> vertices = new ArrayList<>();
         for (int i = 0; i < later.size(); i++) {
             Point vertex = later.vertices().get(i);
-            vertices.add(welds(later, i, earlier) ? target(vertex, earlier) : vertex);
+            vertices.add(welds(later, i, earlier) ? target(later, i, earlier) : vertex);
         }
         return later.with(vertices, later.strokes());
     }
 
-    private boolean welds(Chords polygon, int vertex, List<Chords> others) {
+    private boolean welds(Chords polygon, int vertex, List<Welded> others) {
         return polygon.isCorner(vertex)
                 || (segment(polygon, vertex) instanceof Arc arc
-                        && others.stream().anyMatch(other -> liesAlong(arc, other)));
+                        && others.stream().anyMatch(other -> liesAlong(arc, other.given)));
     }
 
     private Segment segment(Chords polygon, int edge) {
@@ -86,31 +112,33 @@ final class Weld {
                         && Math.abs(near.radius() - arc.radius()) <= Tolerance.TOUCHING);
     }
 
-    private static Point target(Point vertex, List<Chords> earlier) {
+    private static Point target(Chords later, int number, List<Welded> earlier) {
+        Point vertex = later.vertices().get(number);
         Point corner = vertex;
         double nearestCorner = Tolerance.TOUCHING;
         Point foot = vertex;
         double nearestFoot = Tolerance.TOUCHING;
-        for (Chords polygon : earlier) {
-            for (int edge = 0; edge < polygon.size(); edge++) {
-                Point a = polygon.vertices().get(edge);
-                Point b = polygon.end(edge);
+        for (Welded polygon : earlier) {
+            Chords given = polygon.given;
+            for (int edge = 0; edge < given.size(); edge++) {
+                Point a = given.vertices().get(edge);
+                Point b = given.end(edge);
                 if (away(vertex, a, b)) {
                     continue;
                 }
                 if (vertex.distance(a) < nearestCorner) {
                     nearestCorner = vertex.distance(a);
-                    corner = a;
+                    corner = polygon.vertices.get(edge);
                 }
                 Line line = new Line(a, b);
                 double distance = line.distance(vertex);
-                if (distance < nearestFoot) {
+                if (distance < nearestFoot && !isPassedThrough(later, number, line)) {
                     nearestFoot = distance;
-                    foot = line.at(line.nearest(vertex));
+                    foot = polygon.foot(vertex);
                 }
             }
         }
-        if (nearestFoot <= Tolerance.COINCIDENT) {
+        if (foot.distance(vertex) <= Tolerance.COINCIDENT) {
             return vertex;
         }
         return nearestCorner < Tolerance.TOUCHING ? corner : foot;
@@ -125,7 +153,7 @@ final class Weld {
     }
 
     /** Near is near to the edges as given: an end that was moved takes its edges along, and they touch what they touched. */
-    private Chords inserted(Chords given, Chords later, List<Chords> earlier) {
+    private Chords inserted(Chords given, Chords later, List<Welded> earlier) {
         List<Point> vertices = new ArrayList<>();
         List<Integer> strokes = new ArrayList<>();
         for (int edge = 0; edge < later.size(); edge++) {
@@ -145,22 +173,23 @@ final class Weld {
      * Earlier vertices near the inside of an edge, in the order of the edge; none where all of them are on it, which the
      * noder sees to. Where one bends the edge, those that were on it have to stay on it.
      */
-    private List<Point> between(Line given, Line line, Chords later, List<Chords> earlier) {
+    private List<Point> between(Line given, Line line, Chords later, List<Welded> earlier) {
         List<Point> found = new ArrayList<>();
+        List<Welded> own = List.of(Welded.unmoved(later));
         boolean bends = false;
-        for (Chords polygon : earlier) {
-            for (int i = 0; i < polygon.size(); i++) {
-                Point p = polygon.vertices().get(i);
-                boolean far = away(p, line.from(), line.to()) && away(p, given.from(), given.to());
-                if (far || !welds(polygon, i, List.of(later))) {
+        for (Welded polygon : earlier) {
+            for (int i = 0; i < polygon.given.size(); i++) {
+                Point before = polygon.given.vertices().get(i);
+                if (away(before, given.from(), given.to()) || !welds(polygon.given, i, own)) {
                     continue;
                 }
-                double distance = line.distance(p);
-                if (Math.min(distance, given.distance(p)) < Tolerance.TOUCHING
+                Point p = polygon.vertices.get(i);
+                if (given.distance(before) < Tolerance.TOUCHING
                         && !p.near(line.from(), Tolerance.TOUCHING)
-                        && !p.near(line.to(), Tolerance.TOUCHING)) {
+                        && !p.near(line.to(), Tolerance.TOUCHING)
+                        && !isPassedThrough(polygon.given, i, given)) {
                     found.add(p);
-                    bends |= distance > Tolerance.COINCIDENT;
+                    bends |= line.distance(p) > Tolerance.COINCIDENT;
                 }
             }
         }
@@ -169,6 +198,21 @@ final class Weld {
         }
         found.sort((p, q) -> Double.compare(line.nearest(p), line.nearest(q)));
         return found;
+    }
+
+    /** Whether a corner stands out of an edge that both its own edges cross: they meet it as they are. */
+    private static boolean isPassedThrough(Chords polygon, int corner, Line edge) {
+        Point way = edge.direction(0);
+        Point tip = polygon.vertices().get(corner);
+        Point before = polygon.vertices().get(Math.floorMod(corner - 1, polygon.size()));
+        return out(tip, edge, way) > Tolerance.COINCIDENT
+                && out(before, edge, way) < -Tolerance.TOUCHING
+                && out(polygon.end(corner), edge, way) < -Tolerance.TOUCHING;
+    }
+
+    /** How far a point lies on the air's side of an edge. */
+    private static double out(Point p, Line edge, Point way) {
+        return p.minus(edge.from()).cross(way);
     }
 
     /**

@@ -1,7 +1,5 @@
 package buildup.profiles.region;
 
-import buildup.profiles.outline.NearPoints;
-import buildup.profiles.outline.NearPoints.NearPoint;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
@@ -42,9 +40,9 @@ public final class WeldedOutlines {
     private final List<Chords> chords;
     private final Geometry union;
 
-    private WeldedOutlines(List<Outline> outlines, List<Chords> raw) {
-        this.outlines = List.copyOf(outlines);
-        this.chords = Weld.weld(raw, this.outlines);
+    private WeldedOutlines(List<Outline> outlines, List<Chords> chords) {
+        this.outlines = outlines;
+        this.chords = chords;
         this.union = union(chords.stream().map(Chords::polygon).toList());
     }
 
@@ -54,20 +52,7 @@ public final class WeldedOutlines {
         for (int i = 0; i < outlines.size(); i++) {
             raw.add(Chords.of(i, outlines.get(i)));
         }
-        return new WeldedOutlines(outlines, raw);
-    }
-
-    /**
-     * As {@link #of}, but curves too are made to meet where they come within touching of another outline at a point.
-     *
-     * @param met for each outline the points on it at which it meets others
-     */
-    private static WeldedOutlines meeting(List<Outline> outlines, List<List<Point>> met) {
-        List<Chords> raw = new ArrayList<>();
-        for (int i = 0; i < outlines.size(); i++) {
-            raw.add(Chords.of(i, outlines.get(i), met.get(i)));
-        }
-        return new WeldedOutlines(outlines, raw);
+        return new WeldedOutlines(List.copyOf(outlines), Weld.weld(raw, outlines));
     }
 
     /** The union of all outlines, parts from lowest to highest. */
@@ -107,26 +92,13 @@ public final class WeldedOutlines {
 
     /**
      * The air that the outlines enclose, from lowest to highest: what touches closes it, at a corner or where a curve is
-     * tangent too.
+     * tangent too. Whether two touch is read off the outlines as given, not off what welding made of them.
      */
     public List<Cavity> cavities() {
-        List<List<Point>> met = new ArrayList<>();
-        outlines.forEach(outline -> met.add(new ArrayList<>()));
-        for (Pairs.Pair pair : Pairs.near(outlines.stream().map(Outline::box).toList(), Tolerance.TOUCHING)) {
-            for (NearPoint near : NearPoints.of(outlines.get(pair.first()), outlines.get(pair.second()))) {
-                met.get(pair.first()).add(near.onFirst());
-                met.get(pair.second()).add(near.onSecond());
-            }
-        }
-        boolean curved = false;
-        for (int i = 0; i < outlines.size(); i++) {
-            curved |= !Chords.of(i, outlines.get(i), met.get(i)).pins().isEmpty();
-        }
-        WeldedOutlines closed = curved ? meeting(outlines, met) : this;
-        return Cavities.of(closed.union, new Trace(outlines, closed.chords));
+        return Cavities.of(Closures.of(outlines));
     }
 
-    private static Geometry union(List<Polygon> polygons) {
+    static Geometry union(List<Polygon> polygons) {
         if (polygons.isEmpty()) {
             return Chords.FACTORY.createPolygon();
         }

@@ -64,6 +64,7 @@ class CavityTest {
                         assertThat(air.corners()).hasSize(1);
                         assertThat(air.corners()
                                         .get(0)
+                                        .at()
                                         .distance(Motion.turn(degrees).apply(new Point(4, 3))))
                                 .isLessThan(2 * Tolerance.TOUCHING);
                     });
@@ -158,7 +159,7 @@ class CavityTest {
                 List.of(board(0, 0, 2, 1), board(2, 1, 3, 3), board(1, 3, 2, 4).moved(Motion.NONE), board(0, 1, 1, 3));
         assertThat(wide(pinwheel)).singleElement().satisfies(air -> {
             assertThat(air.area()).isCloseTo(2, within(EXACT));
-            assertThat(air.corners()).extracting(Point::x, Point::y).hasSize(3);
+            assertThat(air.corners()).extracting(Cavity.Corner::at).hasSize(3);
         });
     }
 
@@ -201,5 +202,92 @@ class CavityTest {
         Outline block = board(1.6, -0.996, 2.9, 0.004);
         Outline shelf = board(-1, 0.0025, 2.9, 0.9);
         assertThat(wide(List.of(wall, bench, block, shelf))).isEmpty();
+    }
+
+    private static Integer[] sorted(int a, int b) {
+        return new Integer[] {Math.min(a, b), Math.max(a, b)};
+    }
+
+    private static final double[] TURNS = {0, 17, 90, 222.2};
+
+    /** The upper arm ends three thousandths under a shelf: whichever is put up first, its corner is where it is. */
+    @Test
+    void a_corner_closes_what_it_touches_also_where_a_third_draws_it_away() {
+        Outline open = lines(0, 0, 4, 0, 4, 1, 1, 1, 1, 3, 4, 3, 4, 4, 0, 4);
+        Outline leaning = board(4.0025, 0.5, 5, 2.9985);
+        for (double under : new double[] {0.001, 0.002, 0.003, 0.0038}) {
+            for (List<Outline> order : Orders.of(List.of(open, leaning, board(3.5, 3 + under, 6, 5)))) {
+                for (double degrees : TURNS) {
+                    assertThat(wide(turned(order, degrees)))
+                            .as("%s under the shelf, turned by %s", under, degrees)
+                            .singleElement()
+                            .satisfies(air -> {
+                                assertThat(air.area()).isCloseTo(6, within(0.01));
+                                if (under + 0.0015 < Tolerance.TOUCHING) {
+                                    assertThat(air.corners())
+                                            .as("the shelf closes it too")
+                                            .isEmpty();
+                                } else {
+                                    assertThat(air.corners())
+                                            .singleElement()
+                                            .satisfies(corner -> assertThat(corner.outlines())
+                                                    .containsExactly(
+                                                            sorted(order.indexOf(open), order.indexOf(leaning))));
+                                }
+                            });
+                }
+            }
+        }
+    }
+
+    /** A slit between two that both lie on a plate, one a hair behind its face, the other a hair before. */
+    @Test
+    void a_slit_is_as_wide_as_it_is_given_also_where_a_third_draws_both_its_sides_to_itself() {
+        Outline plate = board(-2.75, 1, 0, 1.75);
+        Outline behind = lines(-1.25, 0, -0.0015, 0, -0.0015, 0.75, -0.75, 1.5, -1.25, 1.5);
+        for (double before : new double[] {0.001, 0.002, 0.0026, 0.0035, 0.0038}) {
+            boolean closed = 0.0015 + before < Tolerance.TOUCHING;
+            for (List<Outline> order : Orders.of(List.of(plate, behind, board(before, -1, 2, 1.75)))) {
+                for (double degrees : TURNS) {
+                    List<Cavity> air = wide(turned(order, degrees));
+                    assertThat(air)
+                            .as("slit of %s, turned by %s", 0.0015 + before, degrees)
+                            .hasSize(closed ? 1 : 0);
+                    // a triangle under the plate
+                    air.forEach(one -> assertThat(one.area()).isCloseTo(0.2485 * 0.2485 / 2, within(0.002)));
+                }
+            }
+        }
+    }
+
+    @Test
+    void a_slit_that_is_closed_at_both_ends_is_air_when_it_is_wider_than_touching() {
+        Outline low = board(-1, -1, 0, 0);
+        Outline high = board(-1, 2, 0, 3);
+        for (double before : new double[] {0.002, 0.0035}) {
+            double slit = before + 0.0015;
+            List<Outline> all = List.of(low, high, board(-1.5, -1, -0.0015, 3), board(before, -1, 1, 3));
+            for (List<Outline> order : Orders.of(all)) {
+                List<Cavity> air = wide(turned(order, 17));
+                assertThat(air).as("slit of %s", slit).hasSize(slit > Tolerance.TOUCHING ? 1 : 0);
+                air.forEach(one -> assertThat(one.area()).isCloseTo(2 * slit, within(1e-4)));
+            }
+        }
+    }
+
+    /** A shelf lies 0.0035 over a sill that goes on under it: the void ends at the shelf, also where a brace slants by. */
+    @Test
+    void a_joint_along_which_two_touch_is_no_part_of_the_air_beside_it() {
+        Outline sill = board(0, -0.5, 3.125, 0);
+        Outline shelf = board(2.4985, 0.0035, 3.2485, 2);
+        Outline brace = lines(1.9, -1.5, 3.6, 1.2, 3.9, 1.2, 2.2, -1.5);
+        for (List<Outline> order :
+                Orders.of(List.of(sill, shelf, brace, lines(0, 0, 0, 1, 2.5, 1, 2.5, 2, -1, 2, -1, 0)))) {
+            for (double degrees : TURNS) {
+                assertThat(wide(turned(order, degrees)))
+                        .singleElement()
+                        .satisfies(air -> assertThat(air.area()).isCloseTo(2.4985, within(1e-6)));
+            }
+        }
     }
 }

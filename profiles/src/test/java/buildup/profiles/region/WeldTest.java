@@ -233,4 +233,37 @@ class WeldTest {
             }
         }
     }
+
+    private static void assertParts(int parts, List<Outline> outlines) {
+        for (List<Outline> order : Orders.of(outlines)) {
+            for (double degrees : new double[] {0, 17, 90, 222.2}) {
+                assertThat(WeldedOutlines.of(order.stream()
+                                        .map(one -> one.moved(Motion.turn(degrees)))
+                                        .toList())
+                                .union()
+                                .parts())
+                        .as("turned by %s: %s", degrees, order)
+                        .hasSize(parts);
+            }
+        }
+    }
+
+    /** The post passes the corner of the base by a hair and stays farther than touching from the third. */
+    @Test
+    void an_edge_that_gives_way_to_a_corner_comes_no_nearer_to_a_third() {
+        Outline base = board(0, 0, 2, 1);
+        for (double behind : List.of(0.001, 0.002, 0.0035)) {
+            Outline post = board(1, 0.2, 2 - behind, 4);
+            assertParts(2, List.of(base, post, board(2.005 - behind, 1.02, 3, 1.5)));
+            assertParts(1, List.of(base, post, board(2.003 - behind, 1.02, 3, 1.5)));
+        }
+    }
+
+    /** A tip that stands a hair out of a slanted side points at a plate that the side touches with its end alone. */
+    @Test
+    void a_tip_that_stands_out_of_an_edge_draws_no_edge_along() {
+        Outline tip = lines(0, 0, 2, 1, 0, 2);
+        Outline slanted = lines(0, -1.85, 1.646, -1.85, 2, 1.0168, 0, 1.3);
+        assertParts(2, List.of(tip, slanted, board(2, 0.3, 4, 1.2)));
+    }
 }

@@ -1,6 +1,7 @@
 package buildup.engine.section.compose;
 
 import buildup.profiles.outline.Point;
+import buildup.profiles.region.Cavity;
 import buildup.profiles.region.Ring;
 import java.util.List;
 
@@ -10,16 +11,9 @@ import java.util.List;
  * @param area of the air, sq in
  * @param at a point inside it
  * @param closedBy wall, floor, ceiling, as far as they close it; empty when wood alone does
- * @param corners the points of contact without length that close it
+ * @param corners the points of contact without length that close it, each with the bodies that meet there
  */
-public record ClosedVoid(double area, Point at, List<String> closedBy, Ring ring, List<Corner> corners) {
-    /** Bodies that close a void by no more than a point: a corner of one, or a round that is tangent. */
-    public record Corner(Point at, List<Integer> bodies) {
-        public Corner {
-            bodies = List.copyOf(bodies);
-        }
-    }
-
+public record ClosedVoid(double area, Point at, List<String> closedBy, Ring ring, List<Cavity.Corner> corners) {
     public ClosedVoid {
         closedBy = List.copyOf(closedBy);
         corners = List.copyOf(corners);

@@ -277,7 +277,18 @@ public final class Composer {
     }
 
     private Cavity byBody(Cavity cavity) {
-        return new Cavity(byBody(cavity.ring()), cavity.islands(), cavity.wide(), cavity.corners());
+        return new Cavity(
+                byBody(cavity.ring()),
+                cavity.islands(),
+                cavity.wide(),
+                cavity.corners().stream()
+                        .map(corner -> new Cavity.Corner(
+                                corner.at(),
+                                corner.outlines().stream()
+                                        .map(this::bodyOf)
+                                        .sorted()
+                                        .toList()))
+                        .toList());
     }
 
     private Ring byBody(Ring ring) {
@@ -304,7 +315,7 @@ public final class Composer {
         for (Cavity cavity : cavities) {
             if (cavity.wide() && cavity.area() > Tolerance.LEAST_VOID_AREA) {
                 Ring ring = cavity.ring();
-                hollows.add(new ClosedVoid(cavity.area(), ring.inside(), closedBy(ring), ring, corners(cavity, ring)));
+                hollows.add(new ClosedVoid(cavity.area(), ring.inside(), closedBy(ring), ring, cavity.corners()));
             }
         }
         return hollows;
@@ -315,20 +326,6 @@ public final class Composer {
                 .filter(name -> ring.bounds().stream()
                         .map(bound -> bodies.get(bound.outline()))
                         .anyMatch(body -> !body.piece() && body.name().equals(name)))
-                .toList();
-    }
-
-    /** The points that close a void, each with the bodies that meet there. */
-    private static List<ClosedVoid.Corner> corners(Cavity cavity, Ring ring) {
-        return cavity.corners().stream()
-                .map(at -> new ClosedVoid.Corner(
-                        at,
-                        ring.bounds().stream()
-                                .filter(bound -> bound.segment().distance(at) <= 2 * Tolerance.TOUCHING)
-                                .map(Bound::outline)
-                                .distinct()
-                                .sorted()
-                                .toList()))
                 .toList();
     }
 

@@ -7,6 +7,7 @@ import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
+import buildup.profiles.region.Cavity;
 import buildup.profiles.travel.Direction;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
@@ -207,9 +208,10 @@ final class Judgment {
         }
     }
 
-    private Phrase meeting(ClosedVoid.Corner corner) {
-        List<Phrase> bodies =
-                corner.bodies().stream().map(body -> quoted(section.body(body))).toList();
+    private Phrase meeting(Cavity.Corner corner) {
+        List<Phrase> bodies = corner.outlines().stream()
+                .map(body -> quoted(section.body(body)))
+                .toList();
         return ComposeNotices.MEETING
                 .with("bodies", Listing.and(bodies))
                 .with("out", Figure.length(corner.at().x()))
