@@ -69,7 +69,7 @@ public record CatalogFiles(InputFiles files, Claims claims, Notices notices) {
             Optional<Path> path = beside(folder, name.text().strip());
             if (path.isPresent()) {
                 Catalog lists = catalog;
-                catalog = files.beside(word, name.text().strip(), path.get())
+                catalog = files.beside(word, name.text().strip(), path.get(), name.mark())
                         .map(found -> lists.with(found, claims, notices))
                         .orElse(catalog);
             } else {

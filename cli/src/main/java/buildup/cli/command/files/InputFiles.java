@@ -6,6 +6,7 @@ import buildup.shared.document.Document;
 import buildup.shared.document.DocumentReader;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
+import buildup.shared.notice.Mark;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import buildup.shared.notice.Suggestion;
@@ -42,6 +43,7 @@ public final class InputFiles {
     private final Map<String, SentFiles> opened = new HashMap<>();
     private final Map<String, byte[]> stacks = new HashMap<>();
     private final Map<String, Map<String, Path>> beside = new HashMap<>();
+    private Optional<Mark> namedAt = Optional.empty();
     private final Map<Path, byte[]> contents = new HashMap<>();
 
     public InputFiles(Streams streams, Notices notices) {
@@ -112,10 +114,17 @@ public final class InputFiles {
         return DocumentReader.read(name, one.bytes(), notices);
     }
 
-    /** A catalog that the document of a word names, and where it lies. */
-    Optional<Document> beside(String word, String name, Path path) {
+    /**
+     * A catalog that the document of a word names, and where it lies. That it cannot be had is said where it is named.
+     *
+     * @param at where the document names it
+     */
+    Optional<Document> beside(String word, String name, Path path, Mark at) {
         beside.computeIfAbsent(word, unseen -> new LinkedHashMap<>()).put(name, path);
-        return file(Kind.CATALOG, path);
+        namedAt = Optional.of(at);
+        Optional<byte[]> bytes = bytes(Kind.CATALOG, path);
+        namedAt = Optional.empty();
+        return bytes.flatMap(found -> DocumentReader.read(nameOf(path), found, notices));
     }
 
     /** What the catalogs that the document of a word names hold, by the names that it gives them. */
@@ -307,7 +316,7 @@ public final class InputFiles {
     }
 
     private <T> Optional<T> refused(Notice notice) {
-        notices.add(notice);
+        notices.add(namedAt.map(notice::at).orElse(notice));
         return Optional.empty();
     }
 

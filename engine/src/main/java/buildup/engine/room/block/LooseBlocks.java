@@ -6,9 +6,11 @@ import buildup.engine.room.plan.Stretch;
 import buildup.engine.room.plan.WallRun;
 import buildup.engine.room.run.Course;
 import buildup.engine.room.run.Job;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The blocks of a plan with their sizes. A block stands proud of what ends on it ("thicker than the casing": F. E. Kidder,
@@ -78,10 +80,13 @@ public final class LooseBlocks {
         return name + ", " + place;
     }
 
+    /** Whether a block covers so much that a saw can leave it. */
+    private static boolean covers(OptionalDouble block) {
+        return block.orElse(0) > Tolerance.SAW_CUT;
+    }
+
     private void end(WallRun run, int number, int stretch, Ending end, String side) {
-        if (end.kind() != Ending.Kind.BLOCK
-                || end.block().isEmpty()
-                || !(end.block().getAsDouble() > 0)) {
+        if (end.kind() != Ending.Kind.BLOCK || !covers(end.block())) {
             return;
         }
         double covers = end.block().getAsDouble();
@@ -118,7 +123,8 @@ public final class LooseBlocks {
 
     private void corner(WallRun run, int number, int stretch) {
         Stretch own = run.stretches().get(stretch);
-        if (own.block().isEmpty() || own.corner().isEmpty()) {
+        // a rosette that covers nothing past the casing is still as wide as the casing
+        if (own.block().isEmpty() || own.corner().isEmpty() || (!run.opening() && !covers(own.block()))) {
             return;
         }
         double covers = own.block().getAsDouble();

@@ -90,6 +90,31 @@ class LooseBlocksTest {
         assertThat(onSticksOf(list, "1x4")).containsExactlyInAnyOrder("A1", "A2", "A3");
     }
 
+    /** {@code block: 0} says that there is none; a rosette is then as wide as its casing. */
+    @Test
+    void a_block_that_covers_nothing_is_none_but_for_a_rosette() {
+        String stock = "stock: { sticks: [{ of: 1x4, buy: 8' }, { of: 5/4x6, buy: 8' }] }\n";
+        for (String covers : List.of("0", "0.01", "1/64")) {
+            for (String angle : List.of("inside 90", "outside 90", "outside 135")) {
+                String room = """
+                        wood: yellow-poplar
+                        pieces: [{ name: base, profile: board 3/4 x 3-1/2, back: wall, bottom: 0 }]
+                        plan:
+                          - left: { end: block, block: %1$s }
+                            right: { end: block, block: %1$s }
+                            stretches: [{ name: one, length: 60, corner: %2$s, block: %1$s }, { name: two, length: 50 }]
+                        """.formatted(covers, angle);
+                assertThat(cuts(room, stock).known().orElseThrow().cut())
+                        .as(covers + ", " + angle)
+                        .isEmpty();
+            }
+        }
+        String flush = DOOR.replace("block: 6", "block: 0").replace("block: 1/8", "block: 0");
+        assertThat(cuts(flush, stock).known().orElseThrow().cut())
+                .extracting(LooseBlock::kind, LooseBlock::length, LooseBlock::width)
+                .containsExactly(tuple(LooseBlock.Kind.ROSETTE, 3.5, 3.5), tuple(LooseBlock.Kind.ROSETTE, 3.5, 3.5));
+    }
+
     private static List<String> onSticksOf(CutList list, String name) {
         return list.sticks().stream()
                 .filter(stick -> stick.supply().name().startsWith(name))
