@@ -69,7 +69,7 @@ final class SeasonNotices {
     static final Kind MITER_OPENS = OPENS.problem(
             "The {joint} opens {amount} in {season}, at its {point}: more than {most} is a fault (remodelers'"
                     + " standard).",
-            "Take quartersawn stock, a narrower piece, or cope the corner.");
+            "Take quartersawn stock, or build the width up from narrower pieces; an inside corner may be coped.");
 
     static final Kind REVEAL_CLOSES = Code.of("reveal-closes", "In some season nothing is left of a reveal.")
             .problem(

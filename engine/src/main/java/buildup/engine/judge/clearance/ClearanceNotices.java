@@ -79,8 +79,8 @@ final class ClearanceNotices {
             "'{piece}' hangs {away} in front of the fire opening, where {rule} allows nothing.{others}", "");
 
     static final Phrase ABOVE = Phrase.of("above");
-    static final Phrase LEFT = Phrase.of("left of");
-    static final Phrase RIGHT = Phrase.of("right of");
+    static final Phrase LEFT = Phrase.of("to the left of");
+    static final Phrase RIGHT = Phrase.of("to the right of");
 
     static final Phrase ALSO_REFUSE = Phrase.of(" Nor does it keep {rules}.");
     static final Phrase ALLOW = Phrase.of(" It keeps {rules}.");

@@ -41,6 +41,9 @@ public record Course(
         double thickness,
         double width,
         boolean turned) {
+    /** A molded stick that is more than so many times as wide as it is high, as a shelf, is laid on the saw: shop practice. */
+    private static final double SHELF = 4;
+
     private static final Phrase BOARD = Phrase.of("board {thickness} x {width}");
     private static final Phrase ONE_OFF = Phrase.of("section of {name}");
 
@@ -112,7 +115,7 @@ public record Course(
         return new Box(up, out, highest, farthest);
     }
 
-    /** The lean of the stick's flat: its back when it is sprung, the wider side of a board, upright for the rest. */
+    /** The lean of the stick's flat: its back when it is sprung, the wider side of a board or a shelf, upright for the rest. */
     private static double spring(Placed placed) {
         Outline outline = placed.outline();
         List<String> members = outline.members();
@@ -123,12 +126,13 @@ public record Course(
                     .orElse(0.0);
         }
         boolean board = placed.piece().stock().board();
-        if (outline.isRectangle()) {
-            Box box = outline.box();
-            boolean lies = board ? placed.piece().stock().lying() : box.width() > box.height();
-            return lies ? 90 : 0;
+        if (board && !outline.isRectangle()) {
+            return longest(outline).map(Course::lean).orElse(0.0);
         }
-        return board ? longest(outline).map(Course::lean).orElse(0.0) : 0;
+        Box box = outline.box();
+        boolean wide = box.width() > (outline.isRectangle() ? 1 : SHELF) * box.height();
+        boolean lies = board ? placed.piece().stock().lying() : wide;
+        return lies ? 90 : 0;
     }
 
     private static Optional<Line> longest(Outline outline) {

@@ -71,9 +71,9 @@ public final class StickNotices {
             "");
     public static final Phrase DO_THAT = Phrase.of("{how}.");
     public static final Phrase CLAMP_THE_STICK =
-            Phrase.of("Clamp its stick, {left} of it left, and cut the piece off last");
+            Phrase.of("Cut its other end first, then clamp the {left} left of the stick and cut it off");
     public static final Phrase CLAMP_A_STICK =
-            Phrase.of("Clamp a stick that leaves {left}, and cut the piece off last");
+            Phrase.of("Cut its other end first, then clamp a stick that leaves {left} and cut it off");
     public static final Phrase RETURN_FROM_A_LONGER_PIECE =
             Phrase.of("Miter it on a piece {hold} long, then cut the return off that by hand");
     public static final Phrase FROM_A_LONGER_PIECE =

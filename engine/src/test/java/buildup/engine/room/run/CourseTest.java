@@ -29,6 +29,7 @@ class CourseTest {
                 "'profile: check-crown 9/16 x 3-1/4, flip: over' | -38 | check-crown 9/16 x 3-1/4",
                 "profile: check-bed 1-1/4 x 1-3/8 | 0 | check-bed 1-1/4 x 1-3/8",
                 "'section: [out 1, cove 1/2]' | 0 | section of it",
+                "'section: [out 8, ovolo 1/2, up 1/2]' | 90 | section of it",
                 "'section: [out 2, up 1]' | 90 | board 1 x 2",
                 "'section: [out 1, up 2]' | 0 | board 1 x 2"
             })

@@ -220,7 +220,8 @@ class KerfTest {
                 "stock: { kerf: 1/8, trim: 0, hold: 8, sticks: [{ of: 1x4, on-hand: [14] }] }\n");
         assertThat(held.notices()).isEmpty();
         // 14 less 3 and a kerf
-        assertThat(held(held)).containsExactly("A1 Clamp its stick, 10-7/8 of it left, and cut the piece off last");
+        assertThat(held(held))
+                .containsExactly("A1 Cut its other end first, then clamp the 10-7/8 left of the stick and cut it off");
         assertThat(held(Cutlist.boards("3/4 x 3-1/2", List.of("60"), "stock: { sticks: [{ of: 1x4, buy: 8' }] }\n")))
                 .as("long enough to be clamped itself")
                 .isEmpty();
