@@ -133,6 +133,7 @@ public final class Answers {
         this.read = List.copyOf(read);
         this.trial = trial;
         Catalog catalog = blocks.catalog();
+        boolean told = trial.isPresent();
         this.shape = new LazyAnswer<>(notices -> Composer.composeFastened(blocks.stack(), placed, notices));
         this.lights = new LazyAnswer<>(notices ->
                 Lights.of(shape.answer(), lights.orElse(blocks.stack().lights()), notices));
@@ -141,14 +142,13 @@ public final class Answers {
         this.openJoints = new LazyAnswer<>(notices ->
                 JointFaults.of(shape.answer(), joints.answer(), eyes(), gapsOfRules(), trial.isPresent(), notices));
         this.fixed = new LazyAnswer<>(notices -> Fixing.of(
-                shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, notices));
+                shape.answer(), blocks.fastenings(), this.lights.answer(), sights.answer(), catalog, told, notices));
         this.section = new LazyAnswer<>(notices ->
                 shape.answer().heldBy(Ties.fastened(shape.answer(), blocks.fastenings(), fixed.answer()), notices));
         this.backings = new LazyAnswer<>(notices -> Backings.of(
                 section.answer(),
                 fixed.answer().stream().map(Fixed::piece).collect(Collectors.toSet()),
-                piece -> places().stream()
-                        .flatMap(search -> RowCures.pins(section.answer(), fixed.answer(), search, piece)),
+                RowCures.pins(section.answer(), fixed.answer(), this::places),
                 piece -> places().stream()
                         .flatMap(search -> RowCures.blocked(section.answer(), fixed.answer(), search, piece).stream())
                         .toList(),

@@ -103,7 +103,8 @@ final class CureTrial {
             if (worse.isEmpty()) {
                 return notice.cure(cure);
             }
-            against = against.or(() -> worse);
+            // nobody moves what stands: what drives wood into that is no way out, not even a part of one
+            against = against.or(() -> worse.filter(one -> !intoTheRoom(one)));
         }
         if (!tried) {
             return notice;
@@ -116,6 +117,15 @@ final class CureTrial {
                         .with("cure", notice.cure().orElseThrow())
                         .with("worse", worse.sentence()))
                 .orElse(Cure.NONE));
+    }
+
+    /** Whether a problem is that wood cuts into wall, floor or ceiling: these are told as {@code the wall}, in no quotes. */
+    private static boolean intoTheRoom(Notice problem) {
+        return problem.code().equals("overlap")
+                && problem.values().stream()
+                        .filter(named -> named.name().equals("other"))
+                        .anyMatch(named -> named.value() instanceof Phrase other
+                                && other.template().equals("the {name}"));
     }
 
     private static Optional<Notice> worse(Notice notice, List<Notice> after, Set<Key> before) {

@@ -220,4 +220,116 @@ class FollowedCuresTest {
         assertThat(problems(followed, "load-too-much")).isEmpty();
         assertThat(problems(followed, "nails-that-cross")).isEmpty();
     }
+
+    /** What is offered under one heading is tried before another says that nothing helps. */
+    @Test
+    void a_crown_nailed_low_and_too_near_an_edge_is_offered_a_thinner_nail_and_a_block_with_nails_into_it() {
+        String crown = """
+                wood: check-wood
+                space: { floor: -96, ceiling: 0, wall: { covering: 1/2 } }
+                pieces:
+                  - { name: strip, profile: board 3/4 x 5-1/2, back: wall, top: ceiling }
+                  - { name: molding, profile: check-crown-edged 9/16 x 3-5/8, back: strip.face, top: ceiling }
+                fastenings:
+                  - { name: into the wall, piece: strip, use: 15 ga x 2-1/2, at: { up: strip.bottom + 1 } }
+                  - { name: foot, piece: molding, use: 16 ga x 1-3/4, at: { up: molding.bottom + 3/8 } }
+                """;
+        assertThat(problems(crown, "nail-in-end-grain-or-near-an-edge")).hasSize(1);
+        assertThat(problems(followed(crown, "nail-in-end-grain-or-near-an-edge"), "nail-in-end-grain-or-near-an-edge"))
+                .isEmpty();
+        String held = followed(crown, "upper-edge-not-held");
+        assertThat(held).contains("into the block behind molding");
+        assertThat(problems(held, "upper-edge-not-held")).isEmpty();
+        assertThat(problems(held, "overlap")).isEmpty();
+    }
+
+    private static final String SKIRT = """
+            wood: check-wood
+            space: { floor: 0, wall: { covering: 5/8 } }
+            pieces:
+              - { name: board, profile: board 3/4 x 9-1/4, back: wall, bottom: floor }
+              - { name: bead, section: [out 3/16, ovolo 1/8, in 1/8, up 1/16, cove 1/2 x 5/16, up 1/16, bead up 3/8], back: board.face, top: board.top }
+              - { name: strip, section: [out 1/32, bead up 11/16], turn: 90, back: wall, bottom: board.top }
+            """;
+
+    /** Two cures of one report are both followed by whoever builds it. */
+    @Test
+    void rows_that_are_offered_for_two_pieces_leave_room_for_each_other() {
+        List<Notice> loose = problems(SKIRT, "no-backing");
+        assertThat(loose).hasSize(2);
+        String both = SKIRT;
+        for (Notice notice : loose) {
+            both = Editor.edit(
+                            "stack.yaml",
+                            both,
+                            NoticeWords.in(Answered.of(SKIRT).unit()).edits(notice),
+                            new Notices())
+                    .orElseThrow();
+        }
+        assertThat(problems(both, "nails-that-cross")).as(both).isEmpty();
+        assertThat(problems(both, "no-backing")).isEmpty();
+    }
+
+    @Test
+    void a_row_is_still_offered_once_the_one_beside_it_is_driven() {
+        String one = followed(SKIRT, "no-backing");
+        assertThat(problems(one, "no-backing"))
+                .hasSize(problems(SKIRT, "no-backing").size() - 1);
+        String both = followed(one, "no-backing");
+        assertThat(both).contains("first: ");
+        assertThat(problems(both, "no-backing")).isEmpty();
+        assertThat(problems(both, "nails-that-cross")).isEmpty();
+    }
+
+    /** What a ceiling is made of is not known: what hangs from it needs a joist that is given. */
+    @Test
+    void a_beam_screwed_up_into_a_ceiling_is_told_to_give_the_joist_over_it() {
+        for (String covering : List.of("0", "1/2")) {
+            String beam = ("wood: check-wood\n"
+                            + "space: { floor: -100, ceiling: 0, wall: { solid: no, covering: COVERING } }\npieces:\n"
+                            + "  - { name: core, kind: nailer, profile: board 1-1/2 x 3, lay: flat, back: 1, top: ceiling }\n"
+                            + "  - { name: cheek, profile: board 3/4 x 5, back: core.face, top: ceiling }\n"
+                            + "fastenings:\n"
+                            + "  - { name: up, piece: core, use: screw 10 x 3-1/2, at: { out: 2-1/2, up: core.bottom } }\n"
+                            + "  - { name: in, piece: cheek, use: 15 ga x 2, at: { up: -1 } }\n")
+                    .replace("COVERING", covering);
+            assertThat(Answered.because(beam, Topic.STANDS)).contains("off the ceiling");
+            assertThat(Answered.cure(beam, Topic.STANDS))
+                    .contains("'kind: framing'")
+                    .endsWith("[tried]");
+            for (String code : List.of("nail-too-short", "tips")) {
+                String joist = followed(beam, code);
+                assertThat(joist).contains("joist over core");
+                assertThat(problems(joist, "nail-too-short")).as(joist).isEmpty();
+                assertThat(problems(joist, "tips")).as(joist).isEmpty();
+            }
+        }
+    }
+
+    /** Its weight falls 0.001 past the bearing. */
+    @Test
+    void what_leans_by_a_hair_is_said_to_lie_on_the_edge() {
+        String edge = Bench.head("space: { wall: { solid: no } }")
+                + Bench.list(
+                        "name: case, kind: framing, section: [out 3.999, up 4], back: 0, top: 0",
+                        "name: plank, profile: board 3/4 x 8, lay: flat, back: 0, bottom: 0");
+        assertThat(Answered.because(edge, Topic.STANDS))
+                .contains("falls on the edge of case")
+                .doesNotContain("0.00")
+                .doesNotContain("0+");
+        assertThat(Answered.because(edge.replace("3.999", "3.9"), Topic.STANDS)).contains("past case. To stand, hold");
+    }
+
+    @Test
+    void nothing_is_moved_into_the_wall_as_half_a_way_out() {
+        String cap = "wood: check-wood\nspace: { floor: -30, wall: { covering: 1/2 } }\npieces:\n"
+                + "  - { name: rail, section: [out 3/16, chamfer 2 x 1/8, up 1/2], back: wall, bottom: 0 }\n"
+                + "  - { name: ledge, profile: board 1/2 x 1-1/2, lay: flat, back: wall, bottom: rail.top }\n"
+                + "fastenings:\n"
+                + "  - { name: r, piece: rail, use: 18 ga x 2, at: { up: 5/16 } }\n"
+                + "  - { name: c, piece: ledge, use: 18 ga x 1-1/4, at: { out: 3/8, up: ledge.top } }\n";
+        assertThat(problems(cap, "needs-holding")).hasSize(1);
+        NoticeWords words = NoticeWords.in(Answered.of(cap).unit());
+        assertThat(words.cure(problems(cap, "needs-holding").get(0))).doesNotContain("into the wall");
+    }
 }

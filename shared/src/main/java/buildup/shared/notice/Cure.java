@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * @param others ways out to be told if this one turns out to bring worse
  */
 public record Cure(Phrase words, List<Change> changes, List<Cure> others) {
-    private static final int MOST_OTHERS = 2;
+    private static final int MOST_OTHERS = 3;
 
     /** Said where ways out were looked for and none helps. */
     public static final Phrase NONE = Phrase.of("None of the changes tried cures this.");

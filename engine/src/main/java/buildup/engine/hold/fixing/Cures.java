@@ -6,10 +6,13 @@ import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Fastening;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Joint;
+import buildup.engine.hold.nail.Proposal;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
@@ -30,10 +33,40 @@ final class Cures {
 
     private final Nailing nailing;
     private final Catalog catalog;
+    private final boolean asked;
+    private final Map<Wanted, List<Proposal>> offered = new HashMap<>();
 
-    Cures(Nailing nailing, Catalog catalog) {
+    /** A screw is not replaced by a nail. */
+    private record Wanted(int piece, Fastener.Kind kind) {}
+
+    /** @param asked whether cures are told at all: else the long way to one is not gone */
+    Cures(Nailing nailing, Catalog catalog, boolean asked) {
         this.nailing = nailing;
         this.catalog = catalog;
+        this.asked = asked;
+    }
+
+    /**
+     * The nearest of the places where a nail could go in its piece, with what goes in there: what the report offers under
+     * one heading is tried before another says that nothing helps.
+     */
+    Optional<Fixed> offered(Fixed row) {
+        if (!asked || !nailing.timber().body(row.piece()).trim()) {
+            return Optional.empty();
+        }
+        Fastener.Kind kind = row.fastening().use().fastener().kind();
+        return offered.computeIfAbsent(new Wanted(row.piece(), kind), this::sought).stream()
+                .map(Proposal::fixed)
+                .filter(nail -> !nail.fastening().use().fastener().headless())
+                .min(Comparator.comparingDouble(
+                        nail -> Math.rint(nail.head().distance(row.head()) / Tolerance.TOUCHING)));
+    }
+
+    private List<Proposal> sought(Wanted wanted) {
+        List<Fastener> alike = catalog.fasteners().stream()
+                .filter(fastener -> fastener.kind() == wanted.kind())
+                .toList();
+        return new Proposals(nailing, alike).of(wanted.piece());
     }
 
     /** The length as sold, nearest to the one given, with which it holds. */

@@ -43,9 +43,25 @@ public final class Fixing {
             List<Sighting> sights,
             Catalog catalog,
             Notices notices) {
+        return of(section, fastenings, lights, sights, catalog, true, notices);
+    }
+
+    /**
+     * The same.
+     *
+     * @param curing whether the cures are told: else the long way to one is not gone
+     */
+    public static List<Fixed> of(
+            Section section,
+            List<Fastening> fastenings,
+            List<Lighting> lights,
+            List<Sighting> sights,
+            Catalog catalog,
+            boolean curing,
+            Notices notices) {
         Nailing nailing = new Nailing(section, lights, sights, catalog);
         Spots spots = new Spots(section, notices);
-        FixingFaults faults = new FixingFaults(nailing, catalog, notices);
+        FixingFaults faults = new FixingFaults(nailing, catalog, curing, notices);
         List<Fixed> all = new ArrayList<>();
         for (Fastening fastening : fastenings) {
             Optional<Spot> spot = spots.of(fastening);
@@ -60,7 +76,7 @@ public final class Fixing {
             }
         }
         Collisions.say(all, notices);
-        UpperEdges.say(nailing, all, notices);
+        UpperEdges.say(nailing, catalog, all, notices);
         return List.copyOf(all);
     }
 

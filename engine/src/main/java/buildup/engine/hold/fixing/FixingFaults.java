@@ -1,6 +1,7 @@
 package buildup.engine.hold.fixing;
 
 import buildup.catalog.Catalog;
+import buildup.engine.hold.backing.JoistEdits;
 import buildup.engine.hold.nail.Check;
 import buildup.engine.hold.nail.Check.Rule;
 import buildup.engine.hold.nail.Crossing;
@@ -38,11 +39,12 @@ final class FixingFaults {
     private final BlockEdits blocks;
     private final Notices notices;
 
-    FixingFaults(Nailing nailing, Catalog catalog, Notices notices) {
+    /** @param curing whether the cures are told */
+    FixingFaults(Nailing nailing, Catalog catalog, boolean curing, Notices notices) {
         this.nailing = nailing;
         this.timber = nailing.timber();
-        this.cures = new Cures(nailing, catalog);
-        this.blocks = new BlockEdits(nailing);
+        this.cures = new Cures(nailing, catalog, curing);
+        this.blocks = new BlockEdits(nailing, catalog);
         this.notices = notices;
     }
 
@@ -114,7 +116,12 @@ final class FixingFaults {
     private Cure airCure(Spot spot, Fixed fixed, Optional<ClosedVoid> hollow) {
         Supplier<Stream<Cure>> wedge = () -> hollow.stream()
                 .flatMap(found -> blocks.wedge(found, fixed.piece(), FixingNotices.LONGER_WILL_NOT_HELP).stream());
-        return Cure.firstOf(ways(() -> later(spot, fixed), () -> length(spot, fixed), wedge, () -> place(spot, fixed)))
+        return Cure.firstOf(ways(
+                        () -> later(spot, fixed),
+                        () -> length(spot, fixed),
+                        wedge,
+                        () -> place(spot, fixed),
+                        () -> offered(fixed)))
                 .orElse(Cure.of(FixingNotices.NO_WOOD_IN_REACH));
     }
 
@@ -135,7 +142,8 @@ final class FixingFaults {
                         () -> later(spot, fixed),
                         () -> length(spot, fixed),
                         () -> tilt(spot, fixed),
-                        () -> place(spot, fixed)))
+                        () -> place(spot, fixed),
+                        () -> offered(fixed)))
                 .orElse(Cure.of(FixingNotices.NOT_INSIDE));
     }
 
@@ -155,8 +163,13 @@ final class FixingFaults {
                         () -> later(spot, fixed),
                         () -> length(spot, fixed),
                         () -> place(spot, fixed),
+                        () -> JoistEdits.over(
+                                timber.section(),
+                                fixed.point(),
+                                timber.body(fixed.piece()).name()),
                         () -> cures.other(spot, fixed).map(edits(fixed)::other).stream(),
-                        () -> tilt(spot, fixed)))
+                        () -> tilt(spot, fixed),
+                        () -> offered(fixed)))
                 .orElse(Cure.of(FixingNotices.NO_BITE));
         add(
                 FixingNotices.SHORT
@@ -211,7 +224,10 @@ final class FixingFaults {
                 hidden
                         ? notice
                         : notice.cure(Cure.firstOf(ways(
-                                        () -> length(spot, fixed), () -> place(spot, fixed), () -> tilt(spot, fixed)))
+                                        () -> length(spot, fixed),
+                                        () -> place(spot, fixed),
+                                        () -> tilt(spot, fixed),
+                                        () -> offered(fixed)))
                                 .orElse(Cure.of(FixingNotices.NOT_SHORT_OF_THE_FACE))),
                 fixed);
     }
@@ -236,7 +252,10 @@ final class FixingFaults {
                     .with("has", Figure.atMost(check.has()))
                     .with("needs", Figure.atLeast(check.needs()))
                     .amount(Figure.length(check.needs() - check.has()));
-            add(notice.cure(Cure.firstOf(place(spot, fixed)).orElse(Cure.of(FixingNotices.ALL_NEAR_AN_EDGE))), fixed);
+            add(
+                    notice.cure(Cure.firstOf(ways(() -> place(spot, fixed), () -> offered(fixed)))
+                            .orElse(Cure.of(FixingNotices.ALL_NEAR_AN_EDGE))),
+                    fixed);
         });
     }
 
@@ -249,7 +268,10 @@ final class FixingFaults {
         boolean laterPiece = timber.body(body).inStack() && body > fixed.piece();
         Stream<Cure> ways = laterPiece
                 ? Stream.of(edits(fixed).before(timber.quoted(body)))
-                : ways(() -> tilted(spot, fixed, cures.tilt(spot, fixed, Fixed::sound)), () -> place(spot, fixed));
+                : ways(
+                        () -> tilted(spot, fixed, cures.tilt(spot, fixed, Fixed::sound)),
+                        () -> place(spot, fixed),
+                        () -> offered(fixed));
         notices.add((over ? FixingNotices.COVERED : FixingNotices.RUNS_INTO)
                 .with("nail", NailWords.within(fixed.fastening()))
                 .with("tool", fixed.reach().tool().map(found -> found.name()).orElse("tool"))
@@ -274,6 +296,10 @@ final class FixingFaults {
                 .later(spot, fixed)
                 .map(body -> edits(fixed).later(timber.body(body).name(), timber.quoted(body)))
                 .stream();
+    }
+
+    private Stream<Cure> offered(Fixed fixed) {
+        return cures.offered(fixed).map(edits(fixed)::replaced).stream();
     }
 
     private Stream<Cure> length(Spot spot, Fixed fixed) {

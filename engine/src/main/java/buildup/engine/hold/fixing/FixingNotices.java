@@ -156,6 +156,9 @@ final class FixingNotices {
             "Add a row there, into {body}.");
 
     static final Phrase WITH_A_FOOT = Phrase.of("{block} At its foot it is {foot} wide.");
+    /** {@code row}: a row of nails through the molding into the block. */
+    static final Phrase BLOCK_AND_ROW = Phrase.of("{block} Nail the molding into it: {row}.");
+
     static final Phrase BLOCK_WITH_SIZE = Phrase.of(
             "Add a block behind it, {height} high x {width} wide at the top, its face beveled {bevel} off plumb.");
 

@@ -2,6 +2,7 @@ package buildup.engine.hold.fixing;
 
 import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.nail.Fastening;
+import buildup.engine.hold.nail.Fixed;
 import buildup.profiles.outline.Point;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Phrase;
@@ -26,9 +27,7 @@ public final class RowEdits {
 
     /** Tilted from where it is now, degrees; {@code told} says which way. */
     Cure tilted(double by, Phrase told) {
-        String degrees = BigDecimal.valueOf(Math.round(10 * (row.angle() + by)), 1)
-                .stripTrailingZeros()
-                .toPlainString();
+        String degrees = degrees(row.angle() + by);
         return new Cure(Phrase.of("Tilt {tilt}.").with("tilt", told), List.of(change("angle", Phrase.of(degrees))));
     }
 
@@ -70,6 +69,37 @@ public final class RowEdits {
         return new Cure(words, changes);
     }
 
+    /** Another fastener at another place of its piece, driven as that goes up. */
+    Cure replaced(Fixed nail) {
+        Fastener.Cut cut = nail.fastening().use();
+        String degrees = degrees(nail.fastening().angle());
+        boolean tilts = !degrees.equals(degrees(row.angle()));
+        Phrase words = Phrase.of("Use {use} at {out} out, {up} up{tilt}.")
+                .with("use", cut.phrase())
+                .with("out", Figure.length(nail.head().x()))
+                .with("up", Figure.length(nail.head().y()))
+                .with(
+                        "tilt",
+                        tilts
+                                ? Phrase.of(", angle {angle}")
+                                        .with(
+                                                "angle",
+                                                NailWords.angle(nail.fastening().angle()))
+                                : Phrase.of(""));
+        List<Change> changes = new ArrayList<>(List.of(
+                use(cut),
+                change("at.out", size(nail.head().x())),
+                change("at.up", size(nail.head().y()))));
+        if (tilts) {
+            changes.add(change("angle", Phrase.of(degrees)));
+        }
+        row.after()
+                .filter(after -> !after.equals(row.piece()))
+                .ifPresent(after ->
+                        changes.add(change("after", Phrase.of("{own}").with("own", row.piece()))));
+        return new Cure(words, changes);
+    }
+
     /** Where its first stands, and how far apart they are, in. */
     public List<Change> setOut(double first, double spacing) {
         return List.of(change("first", size(first)), change("spacing", size(spacing)));
@@ -87,6 +117,12 @@ public final class RowEdits {
                         .with("row", "'" + row.name() + "'")
                         .with("first", Figure.length(inches)),
                 List.of(change("first", size(inches))));
+    }
+
+    private static String degrees(double angle) {
+        return BigDecimal.valueOf(Math.round(10 * angle), 1)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static Phrase size(double inches) {

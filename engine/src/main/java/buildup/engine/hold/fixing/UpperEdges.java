@@ -1,5 +1,6 @@
 package buildup.engine.hold.fixing;
 
+import buildup.catalog.Catalog;
 import buildup.engine.hold.nail.Drive;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Body;
@@ -7,6 +8,7 @@ import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.shared.figure.Figure;
+import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Rounding;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
@@ -14,6 +16,7 @@ import buildup.shared.notice.Notices;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Looks whether sprung moldings, which stand on two edges, can be held and are held at the upper one. */
 final class UpperEdges {
@@ -34,16 +37,16 @@ final class UpperEdges {
     private final List<Fixed> fixed;
     private final Notices notices;
 
-    private UpperEdges(Nailing nailing, List<Fixed> fixed, Notices notices) {
+    private UpperEdges(Nailing nailing, Catalog catalog, List<Fixed> fixed, Notices notices) {
         this.nailing = nailing;
         this.timber = nailing.timber();
-        this.blocks = new BlockEdits(nailing);
+        this.blocks = new BlockEdits(nailing, catalog);
         this.fixed = fixed;
         this.notices = notices;
     }
 
-    static void say(Nailing nailing, List<Fixed> fixed, Notices notices) {
-        UpperEdges edges = new UpperEdges(nailing, fixed, notices);
+    static void say(Nailing nailing, Catalog catalog, List<Fixed> fixed, Notices notices) {
+        UpperEdges edges = new UpperEdges(nailing, catalog, fixed, notices);
         for (int piece = 0; piece < nailing.timber().count(); piece++) {
             int number = piece;
             sprungBack(nailing.timber().body(piece)).ifPresent(back -> edges.say(number, back));
@@ -79,7 +82,7 @@ final class UpperEdges {
         Optional<Integer> behind = behind(piece, back);
         boolean given = fixed.stream().anyMatch(nail -> nail.piece() == piece);
         if (behind.isEmpty()) {
-            add(FixingNotices.UPPER_EDGE.notice().cure(block(piece, back)), piece);
+            add(FixingNotices.UPPER_EDGE.notice().cure(block(piece, back, given)), piece);
         } else if (given) {
             add(FixingNotices.UPPER_EDGE_LOOSE.with("body", timber.quoted(behind.get())), piece);
         }
@@ -122,13 +125,20 @@ final class UpperEdges {
 
     private static final double FRONT = 4;
 
-    /** The block that would serve: in the corner of the hollow behind, its face as steep as the back. */
-    private Cure block(int piece, Line back) {
+    /**
+     * The block that would serve: in the corner of the hollow behind, its face as steep as the back.
+     *
+     * @param given whether rows are given for the piece: a block without one into it holds nothing then
+     */
+    private Cure block(int piece, Line back, boolean given) {
         Figure bevel = Figure.angle(spring(back)).rounded(Rounding.decimals(1));
+        Phrase words = FixingNotices.BLOCK_WITH_SIZE.with("bevel", bevel);
         Point inside = back.at(0.75).plus(back.direction(0).left().times(MOST_AIR));
         return nailing.shots()
                 .hollow(inside)
-                .flatMap(hollow -> blocks.wedge(hollow, piece, FixingNotices.BLOCK_WITH_SIZE.with("bevel", bevel)))
+                .flatMap(hollow -> Cure.firstOf(Stream.concat(
+                        given ? blocks.nailedWedge(hollow, piece, back, words) : Stream.empty(),
+                        blocks.wedge(hollow, piece, words).stream())))
                 .orElseGet(() -> Cure.of(FixingNotices.BLOCK.with("bevel", bevel)));
     }
 

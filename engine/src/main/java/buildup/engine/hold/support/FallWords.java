@@ -50,6 +50,9 @@ public final class FallWords {
     }
 
     private static Value over(Section section, Fall.Part part) {
+        if (underCeiling(section, part)) {
+            return Phrase.of(", off the ceiling");
+        }
         if (part.on().isPresent()) {
             return Phrase.of(part.way().turns() ? " over the edge of {on}" : " on {on}")
                     .with("on", section.name(part.on().getAsInt()));
@@ -61,8 +64,18 @@ public final class FallWords {
                 .orElse(Phrase.of(""));
     }
 
+    /** Whether what turns hangs under the ceiling: it comes off that on one side, and its other edge stays there. */
+    private static boolean underCeiling(Section section, Fall.Part part) {
+        return part.way().turns()
+                && part.on().isPresent()
+                && !section.body(part.on().getAsInt()).piece()
+                && section.name(part.on().getAsInt()).equals("ceiling");
+    }
+
     private static Value until(Section section, Fall.Part part) {
         return part.stop()
+                .filter(stop ->
+                        !underCeiling(section, part) || stop.by() != part.on().getAsInt())
                 .map(stop -> Phrase.of(", {travel} to {by}")
                         .with("travel", Figure.length(stop.travel()))
                         .with("by", section.name(stop.by())))

@@ -20,6 +20,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -39,24 +41,41 @@ public final class RowCures {
         this.given = given;
     }
 
-    /** Rows that pin a piece to what is held or stands, the best places first; places are looked for only when asked. */
-    public static Stream<Cure> pins(Section section, List<Fixed> given, Places places, int piece) {
+    /**
+     * Rows that pin a piece to what is held or stands, the best places first; places are looked for only when asked. What is
+     * offered for one piece leaves room for what was offered for those asked before: a person drives both.
+     */
+    public static Function<Integer, Stream<Cure>> pins(
+            Section section, List<Fixed> given, Supplier<Optional<Places>> places) {
         RowCures cures = new RowCures(section, given);
-        return places.of(piece).stream()
-                .filter(nail -> places.free(nail, given) && pins(section, nail))
-                // a short pin out of sight is no match for a nail as long as it should be
-                .sorted(Comparator.comparing(nail -> !nail.check(Check.Rule.THRICE_THE_PIECE)
-                        .filter(Check::met)
-                        .isPresent()))
-                .limit(MOST)
-                .map(nail -> cures.one(
-                        new LeastRow(nail, Spacings.usual(nail.fastening().use()), 0, Optional.empty(), 0, List.of())));
+        List<Fixed> taken = new ArrayList<>(given);
+        return piece -> {
+            List<Fixed> rows = places.get().stream()
+                    .flatMap(search -> pinning(section, taken, search, search.of(piece)))
+                    .sorted(Comparator.comparing(
+                                    (Fixed nail) -> nail.fastening().first() > 0)
+                            // a short pin out of sight is no match for a nail as long as it should be
+                            .thenComparing(nail -> !nail.check(Check.Rule.THRICE_THE_PIECE)
+                                    .filter(Check::met)
+                                    .isPresent()))
+                    .limit(MOST)
+                    .toList();
+            taken.addAll(rows);
+            return rows.stream().map(nail -> cures.one(new LeastRow(nail, nail.fastening().spacing(), 0, Optional.empty(), 0, List.of())));
+        };
+    }
+
+    /** Those of some nails that pin, each as one of a row begun where it meets no other. */
+    private static Stream<Fixed> pinning(Section section, List<Fixed> taken, Places places, List<Fixed> nails) {
+        return nails.stream()
+                .filter(nail -> pins(section, nail))
+                .map(nail -> places.between(nail, Spacings.usual(nail.fastening().use()), taken))
+                .flatMap(Optional::stream);
     }
 
     /** The bodies that alone keep tools from such places; none when there is no such place. */
     public static List<Integer> blocked(Section section, List<Fixed> given, Places places, int piece) {
-        return places.outOfReach(piece)
-                .filter(nail -> places.free(nail, given) && pins(section, nail))
+        return pinning(section, given, places, places.outOfReach(piece).toList())
                 .map(nail -> nail.reach().inTheWay().orElseThrow())
                 .distinct()
                 .sorted()

@@ -1,5 +1,6 @@
 package buildup.engine.hold.support;
 
+import buildup.engine.hold.backing.JoistEdits;
 import buildup.engine.hold.backing.Packing;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.statics.FirstToGive;
@@ -8,6 +9,7 @@ import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.section.compose.Mending;
 import buildup.engine.section.compose.Section;
 import buildup.engine.section.stack.Axis;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
@@ -111,7 +113,12 @@ final class SupportFaults {
         Stream<Cure> blocks = falling.pieces().stream()
                 .flatMap(piece -> Packing.behind(section, piece))
                 .limit(1);
-        return Cure.firstOf(Stream.concat(blocks, balance.stream().flatMap(this::broughtBack)))
+        Stream<Cure> joists = searched.orElse(List.of()).stream()
+                .filter(row -> falling.pieces().contains(row.piece()))
+                .flatMap(row -> JoistEdits.over(section, row.point(), section.name(row.piece())))
+                .limit(1);
+        return Cure.firstOf(Stream.concat(
+                        joists, Stream.concat(blocks, balance.stream().flatMap(this::broughtBack))))
                 .orElse(Cure.of(SupportNotices.NO_ROW));
     }
 
@@ -141,7 +148,9 @@ final class SupportFaults {
     }
 
     private Notice leans(Balance balance) {
-        return SupportNotices.NEEDS_HOLDING
+        boolean hair = -balance.margin() < Tolerance.TOUCHING;
+        return (hair ? SupportNotices.ON_THE_EDGE : SupportNotices.NEEDS_HOLDING)
+                .with("them", balance.group().size() == 1 ? "it" : "them")
                 .with("group", FallWords.names(section, balance.group()))
                 .with("lean", balance.group().size() == 1 ? "leans" : "lean")
                 .with("way", balance.outward() ? "out" : "back")

@@ -18,6 +18,12 @@ final class SupportNotices {
             "{group} {lean} {way}: {weight} falls {amount} past {carriers}. To stand, {hold}.",
             "Give the fastenings that hold it, or bring its weight back.");
 
+    /** The same where a hair decides; {@code pieces}: it or them. */
+    static final Kind ON_THE_EDGE = LEANS.problem(
+            "{group} {lean} {way}: {weight} falls on the edge of {carriers}, nearer than touching is told. Any push tips"
+                    + " {them}.",
+            "Give the fastenings that hold it, or bring its weight back.");
+
     private static final Code TIPS = Code.of("tips", "The stack has no balance by its contacts and fastenings.");
 
     /** {@code motion}: which pieces move, about which edge, how far. */

@@ -293,7 +293,9 @@ class LeastRowsTest {
         Places places = new Places(section, List.of(), List.of(), answers.catalog());
         int frieze = 1;
         int soffit = 2;
-        List<Cure> pins = RowCures.pins(section, List.of(), places, frieze).toList();
+        List<Cure> pins = RowCures.pins(section, List.of(), () -> Optional.of(places))
+                .apply(frieze)
+                .toList();
         assertThat(pins).hasSize(3);
         List<Fixed> long_first = places.of(frieze).stream()
                 .filter(nail -> nail.joints().stream()
@@ -305,12 +307,14 @@ class LeastRowsTest {
                 .toList();
         assertThat(NoticeWords.INCHES.edits(notice(pins.get(0))).toString())
                 .contains(long_first.get(0).fastening().use().call());
-        assertThat(RowCures.pins(section, List.of(), places, soffit)
+        assertThat(RowCures.pins(section, List.of(), () -> Optional.of(places))
+                        .apply(soffit)
                         .map(pin -> NoticeWords.INCHES.edits(notice(pin)).toString()))
                 .isNotEmpty()
                 .allMatch(edits -> edits.contains("16"));
         List<Fixed> rows = List.of(long_first.get(0));
-        assertThat(RowCures.pins(section, rows, places, frieze)
+        assertThat(RowCures.pins(section, rows, () -> Optional.of(places))
+                        .apply(frieze)
                         .findFirst()
                         .map(LeastRowsTest::notice)
                         .map(NoticeWords.INCHES::edits))
@@ -333,6 +337,8 @@ class LeastRowsTest {
         Answers known = answer.known().orElseThrow();
         Places places = new Places(known.section(), List.of(), List.of(), known.catalog());
         assertThat(places.of(2)).as("it could be nailed to the other").isNotEmpty();
-        assertThat(RowCures.pins(known.section(), List.of(), places, 2)).isEmpty();
+        assertThat(RowCures.pins(known.section(), List.of(), () -> Optional.of(places))
+                        .apply(2))
+                .isEmpty();
     }
 }
