@@ -332,4 +332,29 @@ class FollowedCuresTest {
         NoticeWords words = NoticeWords.in(Answered.of(cap).unit());
         assertThat(words.cure(problems(cap, "needs-holding").get(0))).doesNotContain("into the wall");
     }
+
+    @Test
+    void what_stands_once_the_rows_for_others_are_driven_is_offered_those() {
+        String shelf = """
+                units: mm
+                wood: check-wood
+                space: { floor: -1400, ceiling: 900, wall: { covering: 12.5 } }
+                pieces:
+                  - { name: ledger, kind: nailer, profile: board 18 x 90, back: wall, bottom: 0 }
+                  - { name: apron, profile: board 18 x 120, back: ledger.face, bottom: -20 }
+                  - { name: shelf, profile: board 25 x 240, lay: flat, back: wall, bottom: apron.top }
+                loads: [{ name: jars, on: shelf, out: 160, load: 150 N/m }]
+                fastenings:
+                  - { name: ledger screws, piece: ledger, use: 'screw 8 x 2-1/2"', at: { up: 45 } }
+                  - { name: apron pins, piece: apron, use: '18 ga x 1-1/4"', at: { up: 60 } }
+                  - { name: shelf nails, piece: shelf, use: '15 ga x 2-1/2"', at: { out: 9, up: shelf.top } }
+                """;
+        NoticeWords words = NoticeWords.in(Answered.of(shelf).unit());
+        List<Notice> falls = problems(shelf, "tips");
+        assertThat(falls).hasSizeGreaterThan(1);
+        for (Notice fall : falls) {
+            assertThat(words.cure(fall)).startsWith("Drive ");
+        }
+        assertThat(problems(followed(shelf, "tips"), "tips")).isEmpty();
+    }
 }

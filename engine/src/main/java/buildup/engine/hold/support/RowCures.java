@@ -61,7 +61,9 @@ public final class RowCures {
                     .limit(MOST)
                     .toList();
             taken.addAll(rows);
-            return rows.stream().map(nail -> cures.one(new LeastRow(nail, nail.fastening().spacing(), 0, Optional.empty(), 0, List.of())));
+            return rows.stream()
+                    .map(nail -> cures.one(
+                            new LeastRow(nail, nail.fastening().spacing(), 0, Optional.empty(), 0, List.of())));
         };
     }
 
@@ -69,7 +71,8 @@ public final class RowCures {
     private static Stream<Fixed> pinning(Section section, List<Fixed> taken, Places places, List<Fixed> nails) {
         return nails.stream()
                 .filter(nail -> pins(section, nail))
-                .map(nail -> places.between(nail, Spacings.usual(nail.fastening().use()), taken))
+                .map(nail ->
+                        places.between(nail, Spacings.usual(nail.fastening().use()), taken))
                 .flatMap(Optional::stream);
     }
 

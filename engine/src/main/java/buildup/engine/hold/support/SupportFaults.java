@@ -105,7 +105,14 @@ final class SupportFaults {
                 about(notice, balance.map(Balance::piece).orElse(first.pieces().get(0)));
         return row(motion)
                 .map(row -> told.cure(cure(row)))
-                .orElseGet(() -> searched.isPresent() ? told.cure(otherwise(first, balance)) : told);
+                .orElseGet(() -> searched.isPresent() ? told.cure(without(first, balance)) : told);
+    }
+
+    /** What falls no more once the rows for the others are driven has none of its own. */
+    private Cure without(Fall.Part falling, Optional<Balance> balance) {
+        return support.cured()
+                ? new RowCures(section, searched.orElseThrow()).all(support.proposed())
+                : otherwise(falling, balance);
     }
 
     /** Where no row holds what falls, a block behind it may, or its weight brought over its bearing. */
