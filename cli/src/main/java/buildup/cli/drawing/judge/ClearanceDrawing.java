@@ -291,6 +291,22 @@ public final class ClearanceDrawing {
         return items;
     }
 
+    /** How the line of a rule is broken, and what that is called. */
+    private enum Stroke {
+        LONG(LineStyle.SHADE, "long dashes"),
+        DOTS(LineStyle.CAST, "dots"),
+        SHORT(LineStyle.COULD, "short dashes"),
+        FINE(LineStyle.PAST, "fine dots");
+
+        private final LineStyle style;
+        private final String words;
+
+        Stroke(LineStyle style, String words) {
+            this.style = style;
+            this.words = words;
+        }
+    }
+
     /** Rules that allow the same share one line. */
     private List<SceneItem> envelopes(Firebox firebox, LineNames names) {
         Map<List<Line>, List<String>> same = new LinkedHashMap<>();
@@ -306,19 +322,20 @@ public final class ClearanceDrawing {
             same.computeIfAbsent(List.copyOf(lines), unseen -> new ArrayList<>())
                     .add(rule.name());
         });
-        List<LineStyle> styles = List.of(LineStyle.SHADE, LineStyle.CAST, LineStyle.COULD, LineStyle.PAST);
         List<SceneItem> items = new ArrayList<>();
         int number = 0;
         for (Map.Entry<List<Line>, List<String>> entry : same.entrySet()) {
             if (entry.getKey().isEmpty()) {
                 continue;
             }
-            LineStyle style = styles.get(number % styles.size());
+            Stroke stroke = Stroke.values()[number % Stroke.values().length];
             number++;
             List<Segment> walk = List.copyOf(entry.getKey());
             items.add(new Group(
-                    "envelope-" + number, About.of(Subject.CLEARANCE, List.of(new Path(walk, false, style)))));
-            names.add(String.join(", ", entry.getValue()), Subject.CLEARANCE, ends(entry.getKey()));
+                    "envelope-" + number, About.of(Subject.CLEARANCE, List.of(new Path(walk, false, stroke.style)))));
+            // where rules end on one line, their names stand at one point
+            String rules = String.join(", ", entry.getValue());
+            names.add(same.size() == 1 ? rules : rules + ": " + stroke.words, Subject.CLEARANCE, ends(entry.getKey()));
         }
         return items;
     }
