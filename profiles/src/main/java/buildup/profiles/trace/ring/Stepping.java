@@ -3,6 +3,7 @@ package buildup.profiles.trace.ring;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
@@ -26,6 +27,18 @@ public final class Stepping {
 
     /** Even steps differ by no more than this, but for rounding. */
     private static final double EVEN = 1.05;
+
+    /** Fewer points than this are corners of a drawing, however even its lines are. */
+    private static final int FEWEST_FOLLOWED = 40;
+
+    /** This share of the steps is nearly even where points were put down along the wood. */
+    private static final double MOST_FOLLOWED = 0.6;
+
+    /** So much may such steps differ, since each member takes a whole number of them. */
+    private static final double NEARLY_EVEN = 1.15;
+
+    /** Steps so many times the even one leave points out. */
+    private static final double LEFT_OUT = 1.5;
 
     private Stepping() {}
 
@@ -113,8 +126,27 @@ public final class Stepping {
         return Math.abs(Math.atan2(in.cross(out), in.dot(out)));
     }
 
-    /** The longest step that is left in a ring where something was drawn. */
+    /**
+     * The longest step that is left in a ring where something was drawn. Between points that were put down at even steps
+     * nothing is known to be straight: there a step stays whole, however long it is, or an arc would become its chords.
+     */
     public static double longest(List<Dot> ring) {
-        return RingSizes.length(ring) * LONGEST_STEP;
+        return Math.max(RingSizes.length(ring) * LONGEST_STEP, LEFT_OUT * followed(ring));
+    }
+
+    /** The step at which points follow the wood; 0 where they do not, as the corners of a drawing. */
+    private static double followed(List<Dot> ring) {
+        double[] steps = IntStream.range(0, ring.size())
+                .mapToDouble(i -> length(ring, i))
+                .sorted()
+                .toArray();
+        if (steps.length < FEWEST_FOLLOWED) {
+            return 0;
+        }
+        double usual = steps[steps.length / 2];
+        long even = Arrays.stream(steps)
+                .filter(step -> step < NEARLY_EVEN * usual && step > usual / NEARLY_EVEN)
+                .count();
+        return even > MOST_FOLLOWED * steps.length ? usual : 0;
     }
 }
