@@ -73,7 +73,7 @@ class CsvReaderTest {
     void a_unit_that_nobody_knows_is_told() {
         Inboxed read = read("x (cubit),y (cubit)\n1,2\n3,4\n");
         assertThat(read.drawn().orElseThrow().unit()).isEmpty();
-        assertThat(read.said()).contains("'cubit' is no unit");
+        assertThat(read.said()).contains("'cubit' is not a unit");
     }
 
     @Test
