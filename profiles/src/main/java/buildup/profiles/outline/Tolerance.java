@@ -17,6 +17,9 @@ public final class Tolerance {
      */
     public static final double SAW_CUT = 1.0 / 64;
 
+    /** What is missing by less than this is printed as nothing by a length in thousandths, in: half of its least step. */
+    public static final double HALF_A_THOUSANDTH = 0.0005;
+
     /** The finest that whoever grinds steel reads from a drawing: half of a thousandth. In, degrees or a share of a size. */
     public static final double STEEL = 0.0005;
 

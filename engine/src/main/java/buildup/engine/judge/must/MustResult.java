@@ -1,5 +1,6 @@
 package buildup.engine.judge.must;
 
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.Figure;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
@@ -35,9 +36,6 @@ public record MustResult(
     /** Half of the least step of a printed length, in. */
     private static final double HALF_A_STEP = 1.0 / 32;
 
-    /** Half of the least step of a length in thousandths, in. */
-    private static final double HALF_A_THOUSANDTH = 0.0005;
-
     /** The figure as its sheet tells it; finer where that would hide what is missing. */
     public Optional<Figure> told() {
         return printed(figure, quantity == Quantity.LENGTH ? rounding : finer());
@@ -51,7 +49,7 @@ public record MustResult(
                     missing,
                     lacking >= HALF_A_STEP
                             ? Rounding.NEAREST
-                            : lacking >= HALF_A_THOUSANDTH ? Rounding.FINE : Rounding.decimals(MOST_PLACES));
+                            : lacking >= Tolerance.HALF_A_THOUSANDTH ? Rounding.FINE : Rounding.decimals(MOST_PLACES));
         }
         Rounding finer = finer();
         return printed(missing, finer.side() == Side.DOWN ? finer.to(Side.UP) : finer);
