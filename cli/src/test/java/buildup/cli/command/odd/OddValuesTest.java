@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Tag("sampled")
 class OddValuesTest {
-    /** How many values each key is tried with; 0 tries a third of the keys with one. */
+    /** How many values each key is tried with; 0 tries a sixth of the keys with one. */
     private static final int VALUES = Integer.getInteger("buildup.odd.values", 0);
 
     private static final long SEED = Long.getLong("buildup.odd.seed", 1);
@@ -97,7 +97,7 @@ class OddValuesTest {
 
     @Test
     void whatever_stands_behind_a_key_is_answered_in_words_that_say_where() {
-        List<Try> some = some(3);
+        List<Try> some = some(6);
         for (Try one : some) {
             List<String> values = new ArrayList<>(OddValue.all());
             Collections.shuffle(values, random);
