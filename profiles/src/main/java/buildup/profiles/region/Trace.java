@@ -83,7 +83,37 @@ final class Trace {
                 bounds.add(new Bound(run.source.outline, run.source.stroke, part));
             }
         }
-        return new Ring(bounds, inside);
+        return new Ring(joined(bounds), inside);
+    }
+
+    /** Neighbors of one stroke as one: what welding put between them, as a corner that stands out by a hair, is gone. */
+    private List<Bound> joined(List<Bound> bounds) {
+        List<Bound> joined = new ArrayList<>();
+        for (Bound bound : bounds) {
+            int last = joined.size() - 1;
+            if (last >= 0 && goesOn(joined.get(last), bound)) {
+                joined.set(last, across(joined.get(last), bound));
+            } else {
+                joined.add(bound);
+            }
+        }
+        int last = joined.size() - 1;
+        if (last > 0 && goesOn(joined.get(last), joined.get(0))) {
+            joined.set(0, across(joined.remove(last), joined.get(0)));
+        }
+        return joined;
+    }
+
+    private static boolean goesOn(Bound before, Bound after) {
+        return before.outline() == after.outline()
+                && before.stroke() == after.stroke()
+                && before.segment().to().near(after.segment().from(), Tolerance.TOUCHING);
+    }
+
+    private Bound across(Bound before, Bound after) {
+        Segment whole = stroke(before.outline(), before.stroke());
+        Segment part = between(whole, before.segment().from(), after.segment().to());
+        return new Bound(before.outline(), before.stroke(), part);
     }
 
     private static Segment between(Segment whole, Point start, Point end) {
@@ -181,7 +211,11 @@ final class Trace {
     }
 
     private Segment stroke(Source source) {
-        return outlines.get(source.outline).strokes().get(source.stroke).segment();
+        return stroke(source.outline, source.stroke);
+    }
+
+    private Segment stroke(int outline, int number) {
+        return outlines.get(outline).strokes().get(number).segment();
     }
 
     /** The true corner between two runs, near the vertex where their chords met. */
