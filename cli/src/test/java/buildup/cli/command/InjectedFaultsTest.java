@@ -50,10 +50,10 @@ class InjectedFaultsTest {
         Path locked = Path.of("/sys");
         assumeThat(locked).isDirectory();
         for (List<String> words : writing()) {
-            Ran ran = run(words, locked.resolve("buildup-test.svg"));
+            Ran ran = run(words, locked.resolve("buildup-test"));
             assertThat(ran.code()).as(words + ran.err()).isEqualTo(ExitCode.NOT_WRITTEN);
             assertThat(ran.err())
-                    .contains("/sys/buildup-test.svg cannot be written")
+                    .contains("/sys/buildup-test cannot be written")
                     .doesNotContain("went wrong");
         }
     }
@@ -64,7 +64,7 @@ class InjectedFaultsTest {
         for (List<String> words : writing()) {
             Ran into = run(words, folder);
             assertThat(into.code()).as(words + into.err()).isEqualTo(ExitCode.NOT_WRITTEN);
-            Ran under = run(words, file.resolve("x.svg"));
+            Ran under = run(words, file.resolve("x"));
             assertThat(under.code()).as(words + under.err()).isEqualTo(ExitCode.NOT_WRITTEN);
             assertThat(into.err() + under.err()).doesNotContain("went wrong");
         }
