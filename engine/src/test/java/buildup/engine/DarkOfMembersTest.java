@@ -82,6 +82,22 @@ class DarkOfMembersTest {
         assertThat(FigurePrinter.INCHES.print(light.because())).isEqualTo("high: 2-3/8- of quarter's 3-1/8+ dark");
     }
 
+    /** A hollow quarter of 2 whose upper arris is 1/4 farther out: the ray of 45 degrees passes it, and meets the face below. */
+    @Test
+    void where_a_member_alone_is_dark_it_is_named_and_not_its_piece() {
+        String stack = round("1/4", "height >= 1")
+                .replace("section: [ovolo 2]", "section: [out 1, up 1 as face, cove 2]")
+                .replace("out 2 + over", "out 3 + over");
+        Answers answers = Answer.of(SearchedTest.document(stack), Catalog.builtIn())
+                .known()
+                .orElseThrow();
+        Ruling light = answers.verdict().rulings().stream()
+                .filter(ruling -> ruling.topic() == Topic.LIGHT)
+                .findFirst()
+                .orElseThrow();
+        assertThat(FigurePrinter.INCHES.print(light.because())).isEqualTo("high: all of quarter's cove dark");
+    }
+
     @Test
     void the_stretches_of_a_member_each_tell_its_dark_in_all() {
         Answers answers = answers(QUARTER, "height >= 1");

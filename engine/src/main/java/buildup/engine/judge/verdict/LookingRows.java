@@ -276,12 +276,20 @@ final class LookingRows {
         Shadow shadow = longest.get();
         Member member = section.members().get(shadow.member());
         Darkness dark = lighting.of(shadow);
-        boolean all = dark.share() > 1 - Tolerance.TOUCHING;
-        return (all ? VerdictWords.ALL_DARK : VerdictWords.SHADED)
+        boolean all = isAll(dark);
+        boolean whole = lighting.darkness().stream()
+                .filter(other -> section.members().get(other.member()).body() == member.body())
+                .allMatch(LookingRows::isAll);
+        return (all ? whole ? VerdictWords.ALL_DARK : VerdictWords.MEMBER_DARK : VerdictWords.SHADED)
                 .with("light", lighting.light().name())
                 .with("piece", section.name(member.body()))
+                .with("member", member.member())
                 .with("dark", Figure.length(dark.dark()))
                 .with("length", Figure.length(member.length()));
+    }
+
+    private static boolean isAll(Darkness dark) {
+        return dark.share() > 1 - Tolerance.TOUCHING;
     }
 
     private Optional<Ruling> reveals() {

@@ -64,6 +64,8 @@ final class VerdictWords {
 
     static final Phrase ALL_DARK = Phrase.of("{light}: all of {piece} dark");
 
+    static final Phrase MEMBER_DARK = Phrase.of("{light}: all of {piece}'s {member} dark");
+
     static final Phrase REVEAL = Phrase.of("{piece} {amount}");
 
     static final Phrase REVEALS = Phrase.of("{all}");
