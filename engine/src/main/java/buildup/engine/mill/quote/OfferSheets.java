@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 /** What a customer reads of a quote: what is delivered, and what it costs. Nothing of how the shop comes to it. */
 public final class OfferSheets {
     private static final Phrase PRICES = Phrase.of("PRICES");
-    private static final Phrase PRICES_IN = Phrase.of("PRICES in {currency}");
+    private static final Phrase PRICES_IN = Phrase.of("PRICES in {currency}; the amount counts, the price is rounded");
     private static final Phrase QUANTITIES = Phrase.of("OTHER QUANTITIES, each molding ordered by itself");
 
     private static final Phrase NAMED = Phrase.of("{name}.");
