@@ -2,6 +2,7 @@ package buildup.engine;
 
 import buildup.catalog.Catalog;
 import buildup.engine.judge.verdict.Topic;
+import buildup.engine.section.compose.Composer;
 import buildup.engine.section.stack.Light;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
@@ -104,7 +105,7 @@ final class CureTrial {
                 return notice.cure(cure);
             }
             // nobody moves what stands: what drives wood into that is no way out, not even a part of one
-            against = against.or(() -> worse.filter(one -> !intoTheRoom(one)));
+            against = against.or(() -> worse.filter(one -> !Composer.cutsIntoTheRoom(one)));
         }
         if (!tried) {
             return notice;
@@ -117,15 +118,6 @@ final class CureTrial {
                         .with("cure", notice.cure().orElseThrow())
                         .with("worse", worse.sentence()))
                 .orElse(Cure.NONE));
-    }
-
-    /** Whether a problem is that wood cuts into wall, floor or ceiling: these are told as {@code the wall}, in no quotes. */
-    private static boolean intoTheRoom(Notice problem) {
-        return problem.code().equals("overlap")
-                && problem.values().stream()
-                        .filter(named -> named.name().equals("other"))
-                        .anyMatch(named -> named.value() instanceof Phrase other
-                                && other.template().equals("the {name}"));
     }
 
     private static Optional<Notice> worse(Notice notice, List<Notice> after, Set<Key> before) {

@@ -7,6 +7,7 @@ import buildup.cli.command.files.InputFiles;
 import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
+import buildup.cli.command.files.TextOrJson;
 import buildup.cli.report.JsonReport;
 import buildup.cli.report.VerdictText;
 import buildup.cli.table.Display;
@@ -26,15 +27,9 @@ import java.util.concurrent.Callable;
 
 /** {@code check}: the verdicts alone, of any number of stacks. */
 final class CheckCommand implements Callable<Integer> {
-    /** The forms in which verdicts are written. */
-    enum Format {
-        text,
-        json
-    }
-
     private final Streams streams;
     private List<String> stacks = List.of();
-    private Format format = Format.text;
+    private TextOrJson format = TextOrJson.text;
     private final SayingOption saying = new SayingOption();
     private final CatalogOption catalog = new CatalogOption();
 
@@ -49,12 +44,7 @@ final class CheckCommand implements Callable<Integer> {
                         "Reports only the verdict: one line a stack, then what is wrong and what to look at.",
                         this)
                 .words("STACK", "Stack documents; - is standard input.", asked -> stacks = asked)
-                .option(
-                        Format.class,
-                        "--format",
-                        "FORMAT",
-                        "${COMPLETION-CANDIDATES} (default: text).",
-                        asked -> format = asked)
+                .with(form -> TextOrJson.addTo(form, asked -> format = asked))
                 .with(saying::addTo)
                 .with(catalog::addTo);
     }
@@ -62,7 +52,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<Answer> answers = stacks.stream().map(this::load).toList();
-        if (format == Format.json) {
+        if (format == TextOrJson.json) {
             streams.out()
                     .print(Json.list(answers.stream().map(CheckCommand::json).toList()) + "\n");
         } else {

@@ -53,6 +53,21 @@ class MetricShopTest {
     }
 
     @Test
+    void nails_that_come_with_a_block_behind_a_crown_are_those_of_the_list_too() {
+        String crown =
+                STACK.substring(0, STACK.indexOf("pieces:")).replace("floor: -2000", "floor: -2000, ceiling: 0") + """
+                pieces:
+                  - { name: backer, profile: board 19 x 200, back: wall, top: 0 }
+                  - { name: crown, profile: plain-crown 4-5/8 in, back: backer.face, top: 0 }
+                fastenings:
+                  - { name: low, piece: crown, use: finish nail 1.8 x 50 mm, at: { up: crown.bottom + 12 } }
+                """;
+        Ran ran = Ran.report(crown, "--catalog", "../catalog/lists/metric.yaml");
+        assertThat(ran.err()).contains("Add a block behind it", "Nail the molding into it: brad 1.2 x");
+        assertThat(ran.out() + ran.err()).doesNotContain(" ga ");
+    }
+
+    @Test
     void nails_are_called_by_their_millimeters_and_cut_as_they_are_sold() {
         Ran known = Ran.report(STACK, "--catalog", "../catalog/lists/metric.yaml");
         assertThat(known.out()).contains("lost-head 2.5 x");

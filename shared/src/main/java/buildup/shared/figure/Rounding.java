@@ -60,6 +60,9 @@ public record Rounding(Side side, Step step, int places) {
     /** A length of a rule of thumb: 4 in, and 100 mm. */
     public static final Rounding THUMB = new Rounding(Side.NEAREST, Step.THUMB, 0);
 
+    /** How many times a stack takes its weight or its loads: never more than it does. */
+    public static final Rounding TIMES = new Rounding(Side.DOWN, Step.DECIMALS, 2);
+
     /** So many decimals. */
     public static Rounding decimals(int places) {
         return new Rounding(Side.NEAREST, Step.DECIMALS, places);

@@ -10,6 +10,7 @@ import buildup.cli.command.files.OutputFile;
 import buildup.cli.command.files.SayingOption;
 import buildup.cli.command.files.StackLoader;
 import buildup.cli.command.files.Streams;
+import buildup.cli.command.files.TextOrJson;
 import buildup.cli.command.files.Waiting;
 import buildup.cli.report.SearchTelling;
 import buildup.engine.Searched;
@@ -35,12 +36,6 @@ import java.util.concurrent.atomic.AtomicLong;
 
 /** {@code search}: solves backwards for the sizes that a document leaves free. */
 public final class SearchCommand implements Callable<Integer> {
-    /** The forms in which what was found is written. */
-    enum Format {
-        text,
-        json
-    }
-
     private static final String FREE = "--free";
 
     private static final String MUST = "--must";
@@ -61,7 +56,7 @@ public final class SearchCommand implements Callable<Integer> {
 
     private final Streams streams;
     private String stack = "";
-    private Format format = Format.text;
+    private TextOrJson format = TextOrJson.text;
     private Optional<Path> folder = Optional.empty();
     private Optional<String> why = Optional.empty();
     private List<String> free = List.of();
@@ -84,12 +79,7 @@ public final class SearchCommand implements Callable<Integer> {
                         "Finds the free sizes that meet every line under 'must:' and come nearest to 'wish:'.",
                         this)
                 .word("STACK", "The stack document; - is standard input.", asked -> stack = asked)
-                .option(
-                        Format.class,
-                        "--format",
-                        "FORMAT",
-                        "${COMPLETION-CANDIDATES} (default: text).",
-                        asked -> format = asked)
+                .with(form -> TextOrJson.addTo(form, asked -> format = asked))
                 .option(
                         Path.class,
                         "-o",
@@ -265,7 +255,7 @@ public final class SearchCommand implements Callable<Integer> {
         CommandAnswer answer = CommandAnswer.of(
                 SearchTelling.of(searched, written, seconds), searched.answer().file(), searched.notices());
         boolean known = searched.result().isPresent() || searched.why().isPresent();
-        if (format == Format.json) {
+        if (format == TextOrJson.json) {
             streams.out().print(answer.json());
         } else {
             if (known) {

@@ -1,6 +1,5 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Drive;
@@ -40,9 +39,9 @@ final class BlockEdits {
     private final Timber timber;
     private final WedgeNails nails;
 
-    BlockEdits(Nailing nailing, Catalog catalog) {
+    BlockEdits(Nailing nailing) {
         this.timber = nailing.timber();
-        this.nails = new WedgeNails(nailing, catalog);
+        this.nails = new WedgeNails(nailing);
     }
 
     /**
@@ -192,9 +191,9 @@ final class BlockEdits {
         Line level = upright.equals(b) ? a.reversed() : b;
         boolean square = Math.abs(upright.direction(0).x()) < Tolerance.SAME_DIRECTION
                 && Math.abs(level.direction(0).y()) < Tolerance.SAME_DIRECTION;
-        // a side that runs away from the back bounds wood, not the hollow; and where the level side ends before the
-        // face
-        // meets it, as at a sloped ceiling, no wedge with that bevel fills the corner
+        // a side that runs away from the back bounds wood, not the hollow; and at a sloped ceiling the level side may
+        // end
+        // before the face meets it: no wedge with that bevel fills the corner
         boolean closes = square
                 && meets(upright, back)
                 && meets(level, back)
@@ -260,11 +259,9 @@ final class BlockEdits {
         private static final double BEYOND = 2;
 
         private final Nailing nailing;
-        private final Catalog catalog;
 
-        WedgeNails(Nailing nailing, Catalog catalog) {
+        WedgeNails(Nailing nailing) {
             this.nailing = nailing;
-            this.catalog = catalog;
         }
 
         /** A row in words and as what a person adds to the document. */
@@ -315,7 +312,7 @@ final class BlockEdits {
             if (thickness + air < inside[0] - Tolerance.TOUCHING || air > MOST_AIR) {
                 return Optional.empty();
             }
-            return catalog.fasteners().stream()
+            return nailing.fasteners().stream()
                     .filter(fastener -> fastener.kind() == Fastener.Kind.NAIL && !fastener.headless())
                     .filter(fastener -> !Proposals.splits(fastener, thickness))
                     .flatMap(fastener -> fastener.cuts().stream())

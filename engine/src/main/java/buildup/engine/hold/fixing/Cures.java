@@ -1,6 +1,5 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Catalog;
 import buildup.catalog.fastener.Fastener;
 import buildup.engine.hold.nail.Crossing;
 import buildup.engine.hold.nail.Fastening;
@@ -32,7 +31,6 @@ final class Cures {
     private static final int MOST_SPOTS = 48;
 
     private final Nailing nailing;
-    private final Catalog catalog;
     private final boolean asked;
     private final Map<Wanted, List<Proposal>> offered = new HashMap<>();
 
@@ -40,9 +38,8 @@ final class Cures {
     private record Wanted(int piece, Fastener.Kind kind) {}
 
     /** @param asked whether cures are told at all: else the long way to one is not gone */
-    Cures(Nailing nailing, Catalog catalog, boolean asked) {
+    Cures(Nailing nailing, boolean asked) {
         this.nailing = nailing;
-        this.catalog = catalog;
         this.asked = asked;
     }
 
@@ -63,7 +60,7 @@ final class Cures {
     }
 
     private List<Proposal> sought(Wanted wanted) {
-        List<Fastener> alike = catalog.fasteners().stream()
+        List<Fastener> alike = nailing.fasteners().stream()
                 .filter(fastener -> fastener.kind() == wanted.kind())
                 .toList();
         return new Proposals(nailing, alike).of(wanted.piece());
@@ -98,7 +95,7 @@ final class Cures {
     /** The first fastener of the shop, thin enough for the piece, with which it holds, and no less than it does now. */
     Optional<Fastener.Cut> other(Spot spot, Fixed fixed) {
         double thickness = fixed.drive().in(fixed.piece());
-        return catalog.fasteners(nailing.unit()).stream()
+        return nailing.fasteners().stream()
                 .filter(fastener -> !Proposals.splits(fastener, thickness))
                 .flatMap(fastener -> fastener.cuts().stream())
                 .filter(cut -> {

@@ -61,7 +61,7 @@ public final class Fixing {
             Notices notices) {
         Nailing nailing = new Nailing(section, lights, sights, catalog);
         Spots spots = new Spots(section, notices);
-        FixingFaults faults = new FixingFaults(nailing, catalog, curing, notices);
+        FixingFaults faults = new FixingFaults(nailing, curing, notices);
         List<Fixed> all = new ArrayList<>();
         for (Fastening fastening : fastenings) {
             Optional<Spot> spot = spots.of(fastening);
@@ -76,7 +76,7 @@ public final class Fixing {
             }
         }
         Collisions.say(all, notices);
-        UpperEdges.say(nailing, catalog, all, notices);
+        UpperEdges.say(nailing, all, notices);
         return List.copyOf(all);
     }
 
@@ -107,9 +107,8 @@ public final class Fixing {
      */
     public static List<Proposal> propose(
             Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
-        Proposals proposals = new Proposals(
-                new Nailing(section, lights, sights, catalog),
-                catalog.fasteners(section.stack().unit()));
+        Nailing nailing = new Nailing(section, lights, sights, catalog);
+        Proposals proposals = new Proposals(nailing, nailing.fasteners());
         List<Proposal> all = new ArrayList<>();
         for (int i = 0; i < section.bodies().size(); i++) {
             if (section.body(i).trim()) {

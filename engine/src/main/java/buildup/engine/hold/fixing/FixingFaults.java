@@ -1,6 +1,5 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Catalog;
 import buildup.engine.hold.backing.JoistEdits;
 import buildup.engine.hold.nail.Check;
 import buildup.engine.hold.nail.Check.Rule;
@@ -40,11 +39,11 @@ final class FixingFaults {
     private final Notices notices;
 
     /** @param curing whether the cures are told */
-    FixingFaults(Nailing nailing, Catalog catalog, boolean curing, Notices notices) {
+    FixingFaults(Nailing nailing, boolean curing, Notices notices) {
         this.nailing = nailing;
         this.timber = nailing.timber();
-        this.cures = new Cures(nailing, catalog, curing);
-        this.blocks = new BlockEdits(nailing, catalog);
+        this.cures = new Cures(nailing, curing);
+        this.blocks = new BlockEdits(nailing);
         this.notices = notices;
     }
 

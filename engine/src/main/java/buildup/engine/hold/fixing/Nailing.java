@@ -15,7 +15,6 @@ import buildup.engine.look.light.Lighting;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.section.compose.Section;
 import buildup.profiles.outline.Tolerance;
-import buildup.shared.length.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,23 +30,23 @@ final class Nailing {
     private static final double SCREW_BITE = 6;
     private static final double EDGE = 2.5;
 
-    private final LengthUnit unit;
+    private final Catalog catalog;
     private final Timber timber;
     private final NailPaths shots;
     private final Reaching reaching;
     private final Hidings hidings;
 
     Nailing(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
-        this.unit = section.stack().unit();
+        this.catalog = catalog;
         this.timber = new Timber(section);
         this.shots = new NailPaths(timber);
         this.reaching = new Reaching(timber, catalog);
         this.hidings = new Hidings(timber, lights, sights);
     }
 
-    /** The unit of the document. */
-    LengthUnit unit() {
-        return unit;
+    /** What the shop of this job reaches for, in that order. */
+    List<Fastener> fasteners() {
+        return catalog.fasteners(timber.section().stack().unit());
     }
 
     Timber timber() {

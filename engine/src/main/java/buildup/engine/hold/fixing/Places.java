@@ -18,7 +18,6 @@ import java.util.stream.Stream;
 /** Where fastenings could go in a section; a search, run only when it is asked. */
 public final class Places {
     private final Nailing nailing;
-    private final Catalog catalog;
     /** What was found so far: several questions ask about the same pieces and rows. */
     private final Map<Integer, List<Fixed>> found = new ConcurrentHashMap<>();
 
@@ -27,7 +26,6 @@ public final class Places {
     /** @param lights, sights answers about the same section; without any, nothing counts as dark or unseen */
     public Places(Section section, List<Lighting> lights, List<Sighting> sights, Catalog catalog) {
         this.nailing = new Nailing(section, lights, sights, catalog);
-        this.catalog = catalog;
     }
 
     /** Places of one piece where a fastener of the catalog is sound, best first; then those where a screw is. */
@@ -37,7 +35,7 @@ public final class Places {
 
     private List<Fixed> sought(int piece) {
         // the list is read only when somebody asks for a place: most stacks need no cure
-        List<Fastener> all = catalog.fasteners(nailing.unit());
+        List<Fastener> all = nailing.fasteners();
         List<Fastener> screws = all.stream()
                 .filter(fastener -> fastener.kind() == Fastener.Kind.SCREW)
                 .toList();
@@ -49,7 +47,7 @@ public final class Places {
 
     /** Places of one piece where a fastener of the catalog would hold, if its tool got in. */
     public Stream<Fixed> outOfReach(int piece) {
-        return new Proposals(nailing, catalog.fasteners(nailing.unit())).outOfReach(piece);
+        return new Proposals(nailing, nailing.fasteners()).outOfReach(piece);
     }
 
     /** Whether a nail would meet none of some other rows. */
@@ -86,7 +84,7 @@ public final class Places {
     private List<Fixed> soughtInstead(Fixed row) {
         Spot spot = Spot.nearest(row.piece(), nailing.timber().body(row.piece()).outline(), row.head());
         double thickness = row.drive().in(row.piece());
-        return catalog.fasteners(nailing.unit()).stream()
+        return nailing.fasteners().stream()
                 .filter(fastener -> !Proposals.splits(fastener, thickness))
                 .flatMap(fastener -> fastener.cuts().stream())
                 .filter(cut -> !cut.call().equals(row.fastening().use().call()))

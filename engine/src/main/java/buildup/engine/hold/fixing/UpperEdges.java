@@ -1,6 +1,5 @@
 package buildup.engine.hold.fixing;
 
-import buildup.catalog.Catalog;
 import buildup.engine.hold.nail.Drive;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.section.compose.Body;
@@ -37,16 +36,16 @@ final class UpperEdges {
     private final List<Fixed> fixed;
     private final Notices notices;
 
-    private UpperEdges(Nailing nailing, Catalog catalog, List<Fixed> fixed, Notices notices) {
+    private UpperEdges(Nailing nailing, List<Fixed> fixed, Notices notices) {
         this.nailing = nailing;
         this.timber = nailing.timber();
-        this.blocks = new BlockEdits(nailing, catalog);
+        this.blocks = new BlockEdits(nailing);
         this.fixed = fixed;
         this.notices = notices;
     }
 
-    static void say(Nailing nailing, Catalog catalog, List<Fixed> fixed, Notices notices) {
-        UpperEdges edges = new UpperEdges(nailing, catalog, fixed, notices);
+    static void say(Nailing nailing, List<Fixed> fixed, Notices notices) {
+        UpperEdges edges = new UpperEdges(nailing, fixed, notices);
         for (int piece = 0; piece < nailing.timber().count(); piece++) {
             int number = piece;
             sprungBack(nailing.timber().body(piece)).ifPresent(back -> edges.say(number, back));

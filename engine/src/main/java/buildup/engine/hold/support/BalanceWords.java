@@ -48,7 +48,7 @@ public final class BalanceWords {
                 .with(
                         "times",
                         Figure.of(Quantity.TIMES, balance.kept().times().getAsDouble())
-                                .rounded(Rounding.decimals(1).to(Rounding.Side.DOWN)))
+                                .rounded(Rounding.TIMES))
                 .with("governs", balance.kept().governs().map(FirstToGive::name).orElse("its contacts"));
     }
 

@@ -80,8 +80,7 @@ final class SupportFaults {
     }
 
     private Notice tooMuch(Whole whole) {
-        Figure share = Figure.of(Quantity.TIMES, whole.loadFactor().orElse(0))
-                .rounded(Rounding.decimals(2).to(Rounding.Side.DOWN));
+        Figure share = Figure.of(Quantity.TIMES, whole.loadFactor().orElse(0)).rounded(Rounding.TIMES);
         Notice notice = SupportNotices.LOAD_TOO_MUCH
                 .with("share", share)
                 .with("first", whole.governs().map(FirstToGive::first).orElse(Phrase.of("")));

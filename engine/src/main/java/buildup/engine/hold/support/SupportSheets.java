@@ -21,9 +21,6 @@ import java.util.Set;
 
 /** What holds a stack, as sheets. */
 public final class SupportSheets {
-    /** What a stack takes is never told as more. */
-    private static final Rounding TIMES = Rounding.decimals(2).to(Rounding.Side.DOWN);
-
     /** A longer way down is told to here, and then as the way of the piece that it has come to. */
     private static final int LONGEST_WAY = 5;
 
@@ -120,7 +117,7 @@ public final class SupportSheets {
                         "times",
                         "times",
                         Quantity.TIMES,
-                        TIMES,
+                        Rounding.TIMES,
                         balance -> balance.kept().times())
                 .json()
                 .wordsIf(
@@ -246,9 +243,9 @@ public final class SupportSheets {
         return Sheet.single("support.whole", "STABILITY OF THE WHOLE STACK", support.whole())
                 .words("answer", "it", whole -> whole.answer().word())
                 .flag("stands", "stands", Whole::stands)
-                .measureIf("factor", "factor", Quantity.TIMES, TIMES, Whole::factor)
-                .measureIf("loadFactor", "load factor", Quantity.TIMES, TIMES, Whole::loadFactor)
-                .measureIf("times", "all may grow", Quantity.TIMES, TIMES, Whole::times)
+                .measureIf("factor", "factor", Quantity.TIMES, Rounding.TIMES, Whole::factor)
+                .measureIf("loadFactor", "load factor", Quantity.TIMES, Rounding.TIMES, Whole::loadFactor)
+                .measureIf("times", "all may grow", Quantity.TIMES, Rounding.TIMES, Whole::times)
                 .wordsIf("governs", "governs", whole -> whole.governs().map(FirstToGive::name))
                 .wordsIf(
                         "mode",

@@ -48,8 +48,7 @@ public final class WholeWords {
                                 : ", carries {times} its weight{governs}")
                 .with(
                         "times",
-                        Figure.of(Quantity.TIMES, whole.factor().getAsDouble())
-                                .rounded(Rounding.decimals(2).to(Rounding.Side.DOWN)))
+                        Figure.of(Quantity.TIMES, whole.factor().getAsDouble()).rounded(Rounding.TIMES))
                 .with(
                         "governs",
                         whole.governs()

@@ -67,8 +67,7 @@ final class HoldingRows {
     }
 
     private static Figure times(Whole whole) {
-        return Figure.of(Quantity.TIMES, whole.factor().orElse(0))
-                .rounded(Rounding.decimals(2).to(Rounding.Side.DOWN));
+        return Figure.of(Quantity.TIMES, whole.factor().orElse(0)).rounded(Rounding.TIMES);
     }
 
     private Phrase factor(Whole whole) {

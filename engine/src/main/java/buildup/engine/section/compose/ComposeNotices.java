@@ -3,6 +3,7 @@ package buildup.engine.section.compose;
 import buildup.shared.figure.Phrase;
 import buildup.shared.notice.Code;
 import buildup.shared.notice.Kind;
+import buildup.shared.notice.Notice;
 
 /** What a section as it stands gives cause to say. */
 final class ComposeNotices {
@@ -105,4 +106,12 @@ final class ComposeNotices {
     static final Phrase OF_THE_ROOM = Phrase.of("the {name}");
 
     private ComposeNotices() {}
+
+    /** Whether a notice says that wood cuts into wall, floor or ceiling. */
+    static boolean cutsIntoTheRoom(Notice notice) {
+        return notice.kind().equals(OVERLAP)
+                && notice.values().stream()
+                        .anyMatch(named -> named.value() instanceof Phrase other
+                                && other.template().equals(OF_THE_ROOM.template()));
+    }
 }

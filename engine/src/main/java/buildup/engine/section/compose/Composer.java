@@ -18,6 +18,7 @@ import buildup.profiles.region.OutlinePairs;
 import buildup.profiles.region.Part;
 import buildup.profiles.region.Ring;
 import buildup.profiles.region.WeldedOutlines;
+import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
@@ -351,6 +352,11 @@ public final class Composer {
                 ? Covered.area(own)
                 : own.stream().mapToDouble(Outline::area).sum();
         return new Totals(all.height(), all.face(), all.bottom(), all.top(), trim.height(), trim.face(), area, weight);
+    }
+
+    /** Whether a notice says that wood cuts into wall, floor or ceiling, which nobody moves. */
+    public static boolean cutsIntoTheRoom(Notice notice) {
+        return ComposeNotices.cutsIntoTheRoom(notice);
     }
 
     /** Pounds per foot of run: square inches times pounds per cubic foot, over 144 square inches in a square foot. */
