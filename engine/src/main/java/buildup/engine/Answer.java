@@ -163,12 +163,13 @@ public record Answer(String file, String title, LengthUnit unit, Optional<Answer
         return placed;
     }
 
-    /** Names of pieces that the document holds and that could not be read. */
+    /** Names of pieces that the document holds and that could not be read, also where their key is mistyped. */
     private static Set<String> lost(Document document, Stack stack) {
         Set<String> names = new TreeSet<>();
-        if (document.root().get("pieces").orElse(document.root()) instanceof Sequence pieces) {
+        if (StackReader.meant(document.root(), "pieces").orElse(document.root()) instanceof Sequence pieces) {
             for (Node item : pieces.items()) {
-                if (item instanceof Mapping piece && piece.get("name").orElse(item) instanceof Scalar name) {
+                if (item instanceof Mapping piece
+                        && StackReader.meant(piece, "name").orElse(item) instanceof Scalar name) {
                     names.add(name.text());
                 }
             }

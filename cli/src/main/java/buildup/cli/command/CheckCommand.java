@@ -69,7 +69,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private Answer load(String word) {
         Notices notices = new Notices();
-        return new StackLoader(new InputFiles(streams, notices), notices).load(word, catalog.files);
+        return new StackLoader(new InputFiles(streams, notices, stacks), notices).load(word, catalog.files);
     }
 
     private void say(Answer answer) {

@@ -72,6 +72,16 @@ class ReportCommandTest {
     }
 
     @Test
+    void what_names_a_piece_under_a_mistyped_key_is_not_said_to_name_nothing() {
+        String rest = "fastenings:\n  - { name: n, piece: a, use: 15 ga x 2-1/2, at: { up: a.top - 1 } }\n";
+        Ran list = Ran.report("wood: yellow-poplar\npeices:\n  - { name: a, profile: board 1 x 4 }\n" + rest);
+        assertThat(list.err()).isEqualTo("refusal  stdin:2:1  No key is called 'peices' here. Did you mean pieces?\n");
+        Ran name = Ran.report(
+                "wood: yellow-poplar\npieces:\n  - { nmae: a, profile: board 1 x 4, back: wall, top: 0 }\n" + rest);
+        assertThat(name.err()).contains("Did you mean name?").doesNotContain("'a'");
+    }
+
+    @Test
     void framing_alone_is_no_stack() {
         Ran ran = Ran.report("""
                 wood: yellow-poplar

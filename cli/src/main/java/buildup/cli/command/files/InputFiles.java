@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Reads the documents of one run, and remembers which files they came from. Faults become refusals. */
 public final class InputFiles {
@@ -46,9 +47,20 @@ public final class InputFiles {
     private Optional<Mark> namedAt = Optional.empty();
     private final Map<Path, byte[]> contents = new HashMap<>();
 
+    private final Set<String> namesakes;
+
     public InputFiles(Streams streams, Notices notices) {
+        this(streams, notices, List.of());
+    }
+
+    /** @param together words whose documents are told beside each other: those of one name are called as they are typed */
+    public InputFiles(Streams streams, Notices notices, List<String> together) {
         this.streams = streams;
         this.notices = notices;
+        this.namesakes = together.stream()
+                .filter(word -> together.stream()
+                        .anyMatch(other -> !other.equals(word) && nameOf(other).equals(nameOf(word))))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** What kind of document is asked for: what it is called, and what is said when it cannot be had. */
@@ -99,7 +111,9 @@ public final class InputFiles {
 
     /** How messages call the document that a word of the command line names: in an archive, by its name there. */
     public String name(String word) {
-        return sent(word).map(job -> job.stack().name()).orElseGet(() -> nameOf(word));
+        return namesakes.contains(word)
+                ? word
+                : sent(word).map(job -> job.stack().name()).orElseGet(() -> nameOf(word));
     }
 
     /** The job in the archive that a word of the command line names, once it was read. */

@@ -47,6 +47,18 @@ class MistakenFilesTest {
     }
 
     @Test
+    void two_stacks_of_one_name_are_told_apart_by_their_folders() throws IOException {
+        Path old =
+                Files.writeString(Files.createDirectory(folder.resolve("old")).resolve("a.yaml"), BOARD);
+        Path other =
+                Files.writeString(Files.createDirectory(folder.resolve("new")).resolve("a.yaml"), "pieces: []\n");
+        Path alone = file("b.yaml", BOARD);
+        Ran ran = Ran.of("check", old.toString(), other.toString(), alone.toString());
+        assertThat(ran.out()).contains(old + ": ").contains(other + ": refused").contains("\nb.yaml: ");
+        assertThat(ran.err()).contains("refusal  " + other + ":1:9  ");
+    }
+
+    @Test
     void a_picture_whose_name_says_another_kind_is_written_with_a_note() throws IOException {
         Path stack = file("a.yaml", BOARD);
         Path picture = folder.resolve("x.pdf");

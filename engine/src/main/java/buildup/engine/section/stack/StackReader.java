@@ -4,6 +4,7 @@ import buildup.catalog.Catalog;
 import buildup.catalog.wood.Wood;
 import buildup.shared.document.Claims;
 import buildup.shared.document.Document;
+import buildup.shared.document.Entry;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Mapping;
 import buildup.shared.document.Node;
@@ -91,12 +92,19 @@ public final class StackReader {
                                 && kind.text().equals(PieceKind.FRAMING.word())));
     }
 
-    /** Whether another key is nearly that of the pieces: it is refused by itself, and that there are none follows from it. */
-    private static boolean isMistyped(Fields root) {
-        return !root.has("pieces")
-                && root.mapping().entries().stream()
-                        .anyMatch(entry -> Suggestion.nearest(entry.key().text(), List.of("pieces"))
-                                .isPresent());
+    /**
+     * What a mapping holds under a key or, where it has none of that name, under the first that is nearly so called: what
+     * is mistyped is refused by itself, and whatever else is missed follows from it.
+     */
+    public static Optional<Node> meant(Mapping mapping, String key) {
+        Optional<Node> plain = mapping.get(key);
+        return plain.isPresent()
+                ? plain
+                : mapping.entries().stream()
+                        .filter(entry -> Suggestion.nearest(entry.key().text(), List.of(key))
+                                .isPresent())
+                        .map(Entry::value)
+                        .findFirst();
     }
 
     private static List<Piece> pieces(Fields root, PieceReader reader, Notices notices) {
@@ -111,7 +119,8 @@ public final class StackReader {
             return List.of();
         }
         List<Fields> entries = root.list("pieces");
-        if (entries.isEmpty() && !isMistyped(root)) {
+        if (entries.isEmpty()
+                && (root.has("pieces") || meant(root.mapping(), "pieces").isEmpty())) {
             notices.add((root.mapping().get("items").isPresent() ? StackNotices.AN_ORDER : StackNotices.NO_PIECES)
                     .notice()
                     .at(root.mark("pieces")));
