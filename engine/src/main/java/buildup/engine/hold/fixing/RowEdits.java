@@ -52,10 +52,9 @@ public final class RowEdits {
      * @param straight whether the other coordinate stays what it is
      */
     Cure moved(Point to, boolean level, boolean straight, boolean otherLength, Fastener.Cut cut) {
-        Phrase words = Phrase.of(
-                        "Move it to {to} " + (level ? "out" : "up") + (otherLength ? ", and use {length}." : "."))
+        Phrase words = Phrase.of("Move it to {to} " + (level ? "out" : "up") + (otherLength ? ", and use {use}." : "."))
                 .with("to", Figure.length(level ? to.x() : to.y()))
-                .with("length", Figure.length(cut.length().toInches()));
+                .with("use", cut.phrase());
         List<Change> changes = new ArrayList<>();
         if (level || !straight) {
             changes.add(change("at.out", size(to.x())));

@@ -9,6 +9,8 @@ import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.nail.Grip;
 import buildup.engine.hold.nail.Hiding.Grade;
 import buildup.engine.hold.nail.Strength;
+import buildup.profiles.outline.Point;
+import buildup.shared.notice.NoticeWords;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -179,6 +181,18 @@ class NailFaultsTest {
                 .containsExactly(
                         "PROBLEM nail-in-end-grain-or-near-an-edge face 7 Nail 1 (15 ga x 2) runs 1/8 from an edge."
                                 + " Needs 3/16 (2.5 diameters). | Move it to 2-5/8 up.");
+    }
+
+    @Test
+    void where_another_length_goes_with_another_place_the_fastener_is_called_by_its_name() {
+        var row = Driven.in(OPEN, FACED, row("18 ga x 1-1/2", "")).nail(1).fastening();
+        var other = row.use().fastener().cuts().stream()
+                .filter(cut -> cut.length().toInches() == 2)
+                .findFirst()
+                .orElseThrow();
+        var moved = new RowEdits(row).moved(new Point(0.125, 0), true, true, true, other);
+        assertThat(NoticeWords.INCHES.cure(FixingNotices.NO_USE.notice().cure(moved)))
+                .isEqualTo("Move it to 1/8 out, and use 18 ga x 2.");
     }
 
     @Test
