@@ -12,6 +12,13 @@ public final class Tolerance {
     public static final double TOUCHING = 1.0 / 256;
 
     /**
+     * What lies behind a slit between two pieces is not of the room while the slit is no wider than this: 1/16, as much as
+     * a remodelers' standard lets the edges of a miter stand apart. Neither eye, brush nor finger goes in; a shadow gap
+     * that is meant to be looked at is 1/8 and more (common practice, no source). In.
+     */
+    public static final double CLOSED_TO_THE_ROOM = 1.0 / 16;
+
+    /**
      * Two sizes nearer than this are one to whoever cuts them: 1/64, half of what a shop rule divides and about what a
      * trim saw repeats (common practice, no source). Two stacks beside each other do not differ by less. In.
      */

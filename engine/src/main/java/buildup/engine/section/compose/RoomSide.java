@@ -7,19 +7,24 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import buildup.profiles.region.Bound;
 import buildup.profiles.region.Part;
+import buildup.profiles.region.Pockets;
+import buildup.profiles.region.Pockets.Stretch;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
  * The room-side walk: along the outer ring of everything solid, wood on the left, once for each separate part of the
- * stack, lowest first.
+ * stack, lowest first. What lies behind a slit into which nobody sees or reaches is left out.
  */
 final class RoomSide {
     private final List<Body> bodies;
     private final List<Part> skin;
     private final List<List<Integer>> parts;
+    private final Map<Part, List<Stretch>> rings = new IdentityHashMap<>();
 
     /**
      * @param skin the union of all bodies
@@ -42,26 +47,31 @@ final class RoomSide {
     private void walk(int part, List<Member> out) {
         BitSet own = new BitSet(bodies.size());
         parts.get(part).forEach(own::set);
-        List<Bound> whole = ring(own);
+        List<Stretch> whole = ring(own);
         if (whole.isEmpty()) {
             return;
         }
         Point end = wallSideEnd(whole, own, true);
-        List<Bound> ring = cut(cut(whole, end), wallSideEnd(whole, own, false));
+        List<Stretch> ring = cut(cut(whole, end), wallSideEnd(whole, own, false));
         int start = start(ring, own);
         List<Bound> path = new ArrayList<>();
+        boolean begun = false;
         for (int k = 0; k < ring.size(); k++) {
-            Bound bound = ring.get((start + k) % ring.size());
+            Stretch stretch = ring.get((start + k) % ring.size());
+            Bound bound = stretch.bound();
             Body body = bodies.get(bound.outline());
-            if (!body.piece() && !path.isEmpty() && !body.name().equals("floor")) {
+            if (!body.piece() && begun && !body.name().equals("floor") && !stretch.hidden()) {
                 break;
             }
             if (own.get(bound.outline())) {
                 // framing may cover the level up to its end
-                if (!path.isEmpty() && bound.segment().from().near(end, Tolerance.SNAP)) {
+                if (begun && bound.segment().from().near(end, Tolerance.SNAP)) {
                     break;
                 }
-                path.add(bound);
+                begun = true;
+                if (!stretch.hidden()) {
+                    path.add(bound);
+                }
                 if (bound.segment().to().near(end, Tolerance.SNAP)) {
                     break;
                 }
@@ -71,31 +81,39 @@ final class RoomSide {
     }
 
     /** The outer ring that the part's pieces lie on, or nothing when they are enclosed all round. */
-    private List<Bound> ring(BitSet own) {
+    private List<Stretch> ring(BitSet own) {
         for (Part part : skin) {
             for (Bound bound : part.outer().bounds()) {
                 if (own.get(bound.outline())) {
-                    return part.outer().bounds();
+                    return rings.computeIfAbsent(
+                            part, each -> Pockets.of(each.outer().bounds(), this::inWood));
                 }
             }
         }
         return List.of();
     }
 
+    private boolean inWood(Point p) {
+        return bodies.stream().anyMatch(body -> body.outline().holds(p));
+    }
+
     /** The ring with an arc that runs through {@code p} cut there: the apex of a round is no vertex. */
-    private static List<Bound> cut(List<Bound> ring, Point p) {
-        List<Bound> cut = new ArrayList<>(ring.size() + 1);
+    private static List<Stretch> cut(List<Stretch> ring, Point p) {
+        List<Stretch> cut = new ArrayList<>(ring.size() + 1);
         for (int i = 0; i < ring.size(); i++) {
-            Bound bound = ring.get(i);
+            Stretch stretch = ring.get(i);
+            Bound bound = stretch.bound();
             if (bound.segment() instanceof Arc arc
                     && !p.near(arc.from(), Tolerance.SNAP)
                     && !p.near(arc.to(), Tolerance.SNAP)
                     && arc.at(arc.nearest(p)).near(p, Tolerance.SNAP)) {
                 double t = arc.nearest(p);
-                cut.add(new Bound(bound.outline(), bound.stroke(), arc.part(0, t)));
-                cut.add(new Bound(bound.outline(), bound.stroke(), arc.part(t, 1)));
+                Bound before = new Bound(bound.outline(), bound.stroke(), arc.part(0, t));
+                Bound after = new Bound(bound.outline(), bound.stroke(), arc.part(t, 1));
+                cut.add(new Stretch(before, stretch.hidden()));
+                cut.add(new Stretch(after, stretch.hidden()));
             } else {
-                cut.add(bound);
+                cut.add(stretch);
             }
         }
         return cut;
@@ -105,7 +123,7 @@ final class RoomSide {
      * Where the ring leaves solid wall, framing or floor that reaches below the part; else the wall-side end of its
      * lowest level. Framing that does not reach below is only met on the way.
      */
-    private int start(List<Bound> ring, BitSet own) {
+    private int start(List<Stretch> ring, BitSet own) {
         double bottom = Double.POSITIVE_INFINITY;
         for (int body = own.nextSetBit(0); body >= 0; body = own.nextSetBit(body + 1)) {
             bottom = Math.min(bottom, bodies.get(body).outline().box().bottom());
@@ -113,10 +131,11 @@ final class RoomSide {
         int best = -1;
         Point lowest = new Point(0, 0);
         for (int i = 0; i < ring.size(); i++) {
-            Body before = bodies.get(ring.get(Math.floorMod(i - 1, ring.size())).outline());
+            Body before = bodies.get(
+                    ring.get(Math.floorMod(i - 1, ring.size())).bound().outline());
             boolean leaves = before.standing() && before.outline().box().bottom() < bottom - Tolerance.SNAP;
-            Point at = ring.get(i).segment().from();
-            if (leaves && own.get(ring.get(i).outline()) && (best < 0 || lower(at, lowest))) {
+            Point at = ring.get(i).bound().segment().from();
+            if (leaves && own.get(ring.get(i).bound().outline()) && (best < 0 || lower(at, lowest))) {
                 best = i;
                 lowest = at;
             }
@@ -126,7 +145,8 @@ final class RoomSide {
         }
         Point low = wallSideEnd(ring, own, false);
         for (int i = 0; i < ring.size(); i++) {
-            if (own.get(ring.get(i).outline()) && ring.get(i).segment().from().near(low, Tolerance.SNAP)) {
+            if (own.get(ring.get(i).bound().outline())
+                    && ring.get(i).bound().segment().from().near(low, Tolerance.SNAP)) {
                 return i;
             }
         }
@@ -139,10 +159,10 @@ final class RoomSide {
     }
 
     /** The point of least x on the part's highest (or lowest) level. */
-    private Point wallSideEnd(List<Bound> ring, BitSet own, boolean highest) {
+    private Point wallSideEnd(List<Stretch> ring, BitSet own, boolean highest) {
         double level = highest ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
         for (int i = 0; i < ring.size(); i++) {
-            Bound bound = ring.get(i);
+            Bound bound = ring.get(i).bound();
             if (own.get(bound.outline())) {
                 double reach = reach(bound.segment(), highest);
                 level = highest ? Math.max(level, reach) : Math.min(level, reach);
@@ -150,7 +170,7 @@ final class RoomSide {
         }
         Point best = new Point(Double.POSITIVE_INFINITY, level);
         for (int i = 0; i < ring.size(); i++) {
-            Bound bound = ring.get(i);
+            Bound bound = ring.get(i).bound();
             if (own.get(bound.outline()) && Math.abs(reach(bound.segment(), highest) - level) <= Tolerance.SNAP) {
                 for (Point p : extremes(bound.segment())) {
                     if (Math.abs(p.y() - level) <= Tolerance.SNAP && p.x() < best.x()) {

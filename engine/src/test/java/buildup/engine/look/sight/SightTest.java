@@ -221,6 +221,25 @@ class SightTest {
     }
 
     @Test
+    void raw_wood_behind_a_slit_of_a_sixteenth_is_nowhere_to_be_seen_and_nothing_is_said_of_it() {
+        String[] pocket = {
+            "name: sill, kind: framing, section: [out 3, up 1], back: wall, bottom: 0",
+            "name: shelf, profile: board 3/4 x 3, lay: flat, back: wall, bottom: 4",
+            "name: cleat, kind: nailer, profile: board 3/4 x 1, back: wall, top: shelf.bottom",
+            "name: front, profile: board 3/4 x 3, face: shelf.face, top: shelf.bottom, bottom: sill.top + 1/16"
+        };
+        assertThat(Sights.of(ROOM + Bench.list(pocket)).notices()).isEmpty();
+        assertThat(eye("name: low, distance: 72, height: 1", pocket)
+                        .coverage("low", "cleat")
+                        .exposed())
+                .isZero();
+        pocket[3] = pocket[3].replace("1/16", "1/4");
+        assertThat(NoticeWords.INCHES.message(
+                        Sights.of(ROOM + Bench.list(pocket)).said()))
+                .isEqualTo("1-3/4 of raw 'cleat' lies on the room side; no eye is given.");
+    }
+
+    @Test
     void an_eye_in_the_wood_is_said_and_left_out() {
         Sights shelf = eye("name: e, distance: 2-1/2, height: 1/2", SHELF);
         assertThat(shelf.sightings()).isEmpty();

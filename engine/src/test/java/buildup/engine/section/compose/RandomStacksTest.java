@@ -94,7 +94,9 @@ class RandomStacksTest {
             for (int i = 0; i + 1 < members.size(); i++) {
                 Member one = members.get(i);
                 Member next = members.get(i + 1);
-                if (one.part() == next.part() && !one.to().near(next.from(), JOINT)) {
+                if (one.part() == next.part()
+                        && !one.to().near(next.from(), JOINT)
+                        && !slit(bench, one.to(), next.from())) {
                     assertThat(othersAt(bench, one, one.to()))
                             .as("between rows %d and %d", i, i + 1)
                             .isTrue();
@@ -104,6 +106,14 @@ class RandomStacksTest {
                 }
             }
         });
+    }
+
+    /** Whether two places face each other across a slit of 1/16, behind which nothing is of the room. */
+    private static boolean slit(Bench bench, Point p, Point q) {
+        Point middle = p.plus(q).times(0.5);
+        return p.near(q, 1.0 / 16 + 1e-6)
+                && bench.section().bodies().stream()
+                        .noneMatch(body -> body.outline().holds(middle));
     }
 
     /** Whether framing, the room or a piece of another part (which touches by a point) is at {@code p}. */
