@@ -23,10 +23,19 @@ final class Scaling {
     /** The largest moldings of any kind, in; common practice, no source. */
     private static final double LARGEST = 12;
 
-    /** Calipers and a fitted outline agree within this, else one of them is wrong, in; on small sizes within less. */
+    /** Calipers read a size of the whole to so much: a vernier's 0.05 mm, in; common practice, no source. */
+    private static final double READ = 0.002;
+
+    /** And the outline is told as well as so many standard deviations of its points. */
+    private static final double AS_TOLD = 2;
+
+    /**
+     * Sizes of members and a fitted outline agree within this, else one of them is wrong, in; small ones within less. Where
+     * a member ends is told less well than where the whole does.
+     */
     private static final double AGREE = 1.0 / 64;
 
-    /** A size is measured within this share of itself, or a little, in. */
+    /** The size of a member is measured within this share of itself, or a little, in. */
     private static final double AGREE_SHARE = 0.01;
 
     private static final double AGREE_LEAST = 1.0 / 128;
@@ -93,13 +102,13 @@ final class Scaling {
     }
 
     /** Says by how much the tracing was enlarged, and where the other calipers disagree with the first. */
-    static void check(Outline outline, double scale, double enlarged, TracingOptions options, Notices notices) {
+    static void check(Traced traced, double scale, double enlarged, TracingOptions options, Notices notices) {
         if (options.calipers().isEmpty()) {
             return;
         }
         boolean byUnit = options.unit().isPresent();
         if (byUnit && overall(options).isEmpty()) {
-            options.calipers().forEach(caliper -> check(caliper, outline, TraceNotices.BY_UNIT, notices));
+            options.calipers().forEach(caliper -> check(caliper, traced, TraceNotices.BY_UNIT, notices));
             return;
         }
         Caliper first = overall(options).orElse(options.calipers().get(0));
@@ -107,28 +116,30 @@ final class Scaling {
                 .with("what", first.words())
                 .with("scale", factor(byUnit ? enlarged : scale * enlarged)));
         if (byUnit) {
-            disagreement(first, first.size() * (1 - 1 / enlarged), TraceNotices.BY_UNIT, notices);
+            disagreement(first, first.size() * (1 - 1 / enlarged), traced, TraceNotices.BY_UNIT, notices);
         }
         for (Caliper caliper : options.calipers()) {
             if (!caliper.equals(first)) {
-                check(caliper, outline, TraceNotices.BY_SIZE.with("what", first.words()), notices);
+                check(caliper, traced, TraceNotices.BY_SIZE.with("what", first.words()), notices);
             }
         }
     }
 
-    private static void check(Caliper caliper, Outline outline, Phrase by, Notices notices) {
-        caliper.on(outline)
+    private static void check(Caliper caliper, Traced traced, Phrase by, Notices notices) {
+        caliper.on(traced.outline())
                 .ifPresentOrElse(
-                        size -> disagreement(caliper, caliper.size() - size, by, notices),
-                        () -> unknown(caliper, outline, notices));
+                        size -> disagreement(caliper, caliper.size() - size, traced, by, notices),
+                        () -> unknown(caliper, traced.outline(), notices));
     }
 
     private static Figure factor(double scale) {
         return Figure.of(Quantity.COUNT, scale).rounded(Rounding.decimals(5));
     }
 
-    private static void disagreement(Caliper caliper, double off, Phrase by, Notices notices) {
-        double agree = Math.min(AGREE, Math.max(AGREE_LEAST, AGREE_SHARE * caliper.size()));
+    private static void disagreement(Caliper caliper, double off, Traced traced, Phrase by, Notices notices) {
+        double agree = caliper.isOverall()
+                ? Math.max(READ, AS_TOLD * traced.noise().scatter())
+                : Math.min(AGREE, Math.max(AGREE_LEAST, AGREE_SHARE * caliper.size()));
         boolean wrong = Math.abs(off) > CONTRADICTED * caliper.size() && Math.abs(off) > 4 * AGREE;
         Notice said = (wrong
                         ? TraceNotices.CALIPERS_CONTRADICT

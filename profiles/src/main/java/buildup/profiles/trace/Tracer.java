@@ -209,7 +209,7 @@ public final class Tracer {
         if (traced.isEmpty()) {
             return unclear(notices);
         }
-        Scaling.check(traced.get().outline(), unit, enlarged, options, notices);
+        Scaling.check(traced.get(), unit, enlarged, options, notices);
         return notices.refused()
                 ? Optional.empty()
                 : Doubts.told(

@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class TracerTest {
@@ -148,6 +149,25 @@ class TracerTest {
                         "PROBLEM scale-disagrees: By the height the thickness comes out at 1.364;"
                                 + " the calipers say 1.250: 0.114 apart. | Measure both again, and trace square to the piece.",
                         "NOTE scale-checked: Scaled by the height: one unit of the tracing is 1.09091 in. | ");
+    }
+
+    /** Calipers that are off by less than 1/64, and by more than the points stray: on the whole piece and on a quarter of it. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 0.0005, 0.994", "1, 0.001, 1.006", "1, 0.002, 0.994", "1, 0.002, 1.006",
+        "0.25, 0.0005, 0.98", "0.25, 0.001, 1.02", "0.25, 0.0015, 0.98", "0.25, 0.0015, 1.02"
+    })
+    void calipers_agree_with_points_within_what_these_scatter(double size, double noise, double off) {
+        List<Point> points = sampled(bed(), 900, noise / size).stream()
+                .map(p -> p.times(size))
+                .toList();
+        traced(
+                TracingOptions.PLAIN
+                        .in(LengthUnit.INCH)
+                        .measured(List.of(new Caliper(Caliper.Across.HEIGHT, 1.375 * size * off))),
+                ring(points));
+        assertThat(said())
+                .anyMatch(notice -> notice.startsWith("PROBLEM scale-disagrees: By the stated unit the height"));
     }
 
     @Test
