@@ -11,6 +11,7 @@ import buildup.engine.hold.statics.Mechanism;
 import buildup.engine.hold.statics.Mechanism.Movement;
 import buildup.engine.hold.statics.Model;
 import buildup.engine.hold.statics.Tie;
+import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -24,6 +25,9 @@ final class LeastRows {
 
     /** Of the places that look best so many are tried. */
     private static final int TRIED = 6;
+
+    /** Where one row does not hold, so many are tried, each with as many others. */
+    private static final int TRIED_IN_PAIRS = 3;
 
     /** Who would have to add more rows than this does not have a row to add. */
     private static final int MOST = 8;
@@ -50,14 +54,14 @@ final class LeastRows {
     /**
      * Rows that hold what falls.
      *
-     * @param rows one for each fall that a row of this kind holds, in their order
+     * @param rows one for each fall that a row of this kind holds, or two where only two together do, in their order
      * @param stands whether the stack stands with all of them
      */
     record Found(List<LeastRow> rows, boolean stands) {
         static final Found NONE = new Found(List.of(), false);
     }
 
-    /** One row for each fall that one holds; none when many would be wanted. */
+    /** One row for each fall that one holds, or two; none when many would be wanted. */
     Found of(List<Fall> falls) {
         if (falls.size() > MOST) {
             return Found.NONE;
@@ -73,13 +77,15 @@ final class LeastRows {
             if (!falls(rest)) {
                 continue;
             }
-            int number = i;
-            Optional<LeastRow> row = row(rest, falls.get(i)).map(found -> found.against(number));
-            row.ifPresent(rows::add);
-            all &= row.isPresent();
-            Model before = built;
-            built = row.map(one -> with(before, one))
-                    .orElse(Falls.held(before, falls.get(i).first()));
+            List<LeastRow> found = rows(rest, falls.get(i));
+            all &= !found.isEmpty();
+            for (LeastRow row : found) {
+                rows.add(row.against(i));
+                built = with(built, row);
+            }
+            if (found.isEmpty()) {
+                built = Falls.held(built, falls.get(i).first());
+            }
         }
         return new Found(rows, all && !rows.isEmpty() && !falls(built));
     }
@@ -118,22 +124,90 @@ final class LeastRows {
         BLOCKED
     }
 
-    private Optional<LeastRow> row(Model rest, Fall fall) {
+    private List<LeastRow> rows(Model rest, Fall fall) {
         Optional<Loading> falls =
                 weights.stream().filter(set -> Mechanism.falls(rest, set)).findFirst();
         Optional<Movement> movement = falls.flatMap(set -> Mechanism.falling(rest, set));
         if (movement.isEmpty()) {
-            return Optional.empty();
+            return List.of();
         }
         // the work that the fall is scaled to
         double all = falls.get().pounds();
         for (Scope scope : Scope.values()) {
             List<LeastRow> held = held(rest, candidates(fall, scope, all, movement.get()));
             if (!held.isEmpty()) {
-                return Optional.of(held.get(0).or(held.subList(1, held.size())));
+                return List.of(held.get(0).or(held.subList(1, held.size())));
             }
         }
-        return Optional.empty();
+        return pair(rest, fall, movement.get());
+    }
+
+    /**
+     * Two rows that hold together what neither holds alone, of those with the widest spacing: one that takes most of the
+     * fall, and one that takes most of what moves once that is driven. Few are tried, for each asks for the whole stack.
+     */
+    private List<LeastRow> pair(Model rest, Fall fall, Movement movement) {
+        List<List<LeastRow>> pairs = new ArrayList<>();
+        for (Candidate one : strongest(fall, movement, given)) {
+            Model driven = room(rest, one.nail(), one.instead()).with(ties(one.nail(), 12 / closest(one.nail())));
+            Optional<Movement> left = weights.stream()
+                    .filter(set -> Mechanism.falls(driven, set))
+                    .findFirst()
+                    .flatMap(set -> Mechanism.falling(driven, set));
+            List<Fixed> beside = new ArrayList<>(others(one.instead()));
+            beside.add(one.nail());
+            for (Candidate other :
+                    left.map(move -> strongest(fall, move, beside)).orElse(List.of())) {
+                if (one.instead().isEmpty() || !one.instead().equals(other.instead())) {
+                    pairs.add(together(rest, one, other));
+                }
+            }
+        }
+        return pairs.stream()
+                .filter(pair -> !pair.isEmpty())
+                .min(Comparator.comparingDouble(pair -> -pair.get(0).spacing()))
+                .orElse(List.of());
+    }
+
+    /** Of each piece that falls first, and of each row that it has, the place that takes most of a motion. */
+    private List<Candidate> strongest(Fall fall, Movement movement, List<Fixed> beside) {
+        return candidates(fall, Scope.NEAR, 0, movement).stream()
+                .filter(candidate -> candidate.instead().isPresent() || places.free(candidate.nail(), beside))
+                .sorted(Comparator.comparingDouble((Candidate candidate) ->
+                                -Math.rint(resists(movement, candidate.nail()) / Tolerance.SAME_MOTION))
+                        .thenComparing(Candidate::plainest)
+                        .thenComparing(candidate ->
+                                candidate.nail().fastening().use().fastener().diameter()))
+                .limit(TRIED_IN_PAIRS)
+                .toList();
+    }
+
+    private static double closest(Fixed nail) {
+        return Spacings.steps(nail.fastening().use()).stream()
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+    }
+
+    /** Both as far apart as will do, each between the nails of what is beside it; nothing where they do not. */
+    private List<LeastRow> together(Model rest, Candidate one, Candidate other) {
+        Model without = room(room(rest, one.nail(), one.instead()), other.nail(), other.instead());
+        List<Tie> both = new ArrayList<>(ties(one.nail(), 1));
+        both.addAll(ties(other.nail(), 1));
+        OptionalDouble needed = needed(without, both);
+        if (needed.isEmpty()) {
+            return List.of();
+        }
+        double count = needed.getAsDouble();
+        List<Fixed> beside = given.stream()
+                .filter(row -> !one.instead().equals(Optional.of(row.fastening().name())))
+                .filter(row ->
+                        !other.instead().equals(Optional.of(row.fastening().name())))
+                .toList();
+        Optional<LeastRow> first = row(one, count, beside);
+        List<Fixed> more = new ArrayList<>(beside);
+        first.ifPresent(row -> more.add(row.nail()));
+        return first.flatMap(row -> row(other, count, more).map(second -> List.of(row, second)))
+                .orElse(List.of());
     }
 
     private List<LeastRow> held(Model rest, List<Candidate> candidates) {
@@ -216,18 +290,29 @@ final class LeastRows {
 
     private Optional<LeastRow> tried(Model rest, Candidate candidate) {
         Model without = room(rest, candidate.nail(), candidate.instead());
+        OptionalDouble needed = needed(without, ties(candidate.nail(), 1));
+        return needed.isPresent()
+                ? row(candidate, needed.getAsDouble(), others(candidate.instead()))
+                : Optional.empty();
+    }
+
+    /** How many in a foot keep the stack at rest under each set of weights; nothing when however many do not. */
+    private OptionalDouble needed(Model without, List<Tie> added) {
         double needed = 0;
         for (Loading set : weights) {
-            OptionalDouble least = Equilibrium.least(without, set.weights(), ties(candidate.nail(), 1));
+            OptionalDouble least = Equilibrium.least(without, set.weights(), added);
             if (least.isEmpty()) {
-                return Optional.empty();
+                return least;
             }
             needed = Math.max(needed, least.getAsDouble());
         }
-        double count = needed;
-        return spacing(candidate.nail(), count)
-                .flatMap(spacing -> places.between(candidate.nail(), spacing, others(candidate.instead())))
-                .map(nail -> new LeastRow(nail, nail.fastening().spacing(), count, candidate.instead(), 0, List.of()));
+        return OptionalDouble.of(needed);
+    }
+
+    private Optional<LeastRow> row(Candidate candidate, double needed, List<Fixed> beside) {
+        return spacing(candidate.nail(), needed)
+                .flatMap(spacing -> places.between(candidate.nail(), spacing, beside))
+                .map(nail -> new LeastRow(nail, nail.fastening().spacing(), needed, candidate.instead(), 0, List.of()));
     }
 
     /** A row of so many in a foot of run. */

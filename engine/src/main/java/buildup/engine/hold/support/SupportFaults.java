@@ -66,10 +66,11 @@ final class SupportFaults {
         return told;
     }
 
-    private Optional<LeastRow> row(Fall fall) {
+    /** What was found to hold a fall: nothing, a row, or two that only together do. */
+    private List<LeastRow> rows(Fall fall) {
         return support.proposed().stream()
                 .filter(row -> support.whole().falls().get(row.fall()).equals(fall))
-                .findFirst();
+                .toList();
     }
 
     /** Whether it takes a part of its loads by fastenings: what to say then is how much, and what gives. */
@@ -88,7 +89,9 @@ final class SupportFaults {
             return notice;
         }
         return notice.cure(
-                support.cured() ? cure(support.proposed().get(0)) : Cure.of(SupportNotices.NO_ROW_FOR_ITS_LOADS));
+                support.cured()
+                        ? cure(rows(whole.falls().get(support.proposed().get(0).fall())))
+                        : Cure.of(SupportNotices.NO_ROW_FOR_ITS_LOADS));
     }
 
     /** A group that leans is told with its balance, anything else with its motion. */
@@ -102,9 +105,11 @@ final class SupportFaults {
                         .with("motion", FallWords.of(section, motion)));
         Notice told =
                 about(notice, balance.map(Balance::piece).orElse(first.pieces().get(0)));
-        return row(motion)
-                .map(row -> told.cure(cure(row)))
-                .orElseGet(() -> searched.isPresent() ? told.cure(without(first, balance)) : told);
+        List<LeastRow> rows = rows(motion);
+        if (!rows.isEmpty()) {
+            return told.cure(cure(rows));
+        }
+        return searched.isPresent() ? told.cure(without(first, balance)) : told;
     }
 
     /** What falls no more once the rows for the others are driven has none of its own. */
@@ -141,14 +146,14 @@ final class SupportFaults {
                                         words.with("piece", piece).with("by", Figure.atLeast(by)), mended.changes())));
     }
 
-    /** A row that holds what falls; where others fall too, first all rows together with which the stack stands. */
-    private Cure cure(LeastRow row) {
+    /** What holds what falls; where others fall too, first all rows together with which the stack stands. */
+    private Cure cure(List<LeastRow> rows) {
         RowCures cures = new RowCures(section, searched.orElseThrow());
-        Cure alone = cures.one(row);
-        boolean several = support.cured() && support.proposed().size() > 1;
+        Cure alone = rows.size() == 1 ? cures.one(rows.get(0)) : cures.all(rows);
+        boolean several = support.cured() && support.proposed().size() > rows.size();
         List<Cure> others =
                 Stream.concat(Stream.of(alone), alone.others().stream()).toList();
-        return several && row.equals(support.proposed().get(0))
+        return several && rows.get(0).equals(support.proposed().get(0))
                 ? cures.all(support.proposed()).or(others)
                 : alone;
     }

@@ -127,6 +127,34 @@ class LeastRowsTest {
         assertThat(all(best)).isSortedAccordingTo(FEWEST_PLAINEST_THINNEST);
     }
 
+    /**
+     * A board under two joists, its load midway: a row in one joist turns about that joist's edge and takes ten times the
+     * load, which no row holds; a row in each takes half.
+     */
+    @Test
+    void what_only_two_rows_hold_is_offered_both() {
+        String text = stack(
+                "loads: [ { name: books, on: board, out: 5-1/2, load: 60 lb/ft } ]\n"
+                        + "fastenings: [ { name: brads, piece: board, use: 18 ga x 1-1/4, at: { out: 1/2, up: board.bottom } } ]\n",
+                "name: near, kind: framing, section: [out 1, up 6], back: 0, bottom: 0",
+                "name: far, kind: framing, section: [out 1, up 6], back: 10, bottom: 0",
+                "name: board, profile: board 3/4 x 11, lay: flat, back: 0, top: 0");
+        Support support = support(text);
+        assertThat(support.whole().answer()).isEqualTo(Support.Answer.NO);
+        assertThat(support.proposed()).hasSize(2);
+        assertThat(support.cured()).isTrue();
+        assertThat(support.proposed())
+                .extracting(row -> row.nail().head().x())
+                .anyMatch(out -> out < 1)
+                .anyMatch(out -> out > 10);
+        Notice falls = problem(text, "tips");
+        assertThat(NoticeWords.INCHES.cure(falls))
+                .startsWith("Drive ")
+                .contains("through board at")
+                .contains(" and ");
+        assertThat(support(typed(text, falls)).whole().answer()).isEqualTo(Support.Answer.STANDS);
+    }
+
     /** The load stands 5 out of the edge. In the document the row holds, and with one spacing wider it does not. */
     @Test
     void the_heavier_the_load_the_closer_the_nails_until_none_of_the_list_hold_it() {
