@@ -77,7 +77,7 @@ public final class EveryKey {
             loads: [{ name: hand, on: a, out: 1/2, load: 20 lb/ft }]
             bench: { top: [a, b] }
             fastenings:
-              - { name: n, piece: a, use: 15 ga x 2, at: { out: 1/2, up: 1 }, angle: 0, spacing: 16, per: 2, after: a }
+              - { name: n, piece: a, use: 15 ga x 2, at: { out: 1/2, up: 1 }, angle: 0, spacing: 16, per: 2, bored: yes, after: a }
             pieces:
               - { name: a, kind: trim, grain: run, cut: flat, spread: { width: 1/32, thickness: 1/64 }, profile: board 3/4 x 3, wood: red-oak, rip: { top: lap, bottom: 1/8, back: 1/16, face: 1/16 }, back: wall, bottom: 0, fixed: wall, leave-out: no }
               - { name: b, section: [out 1, up 1], turn: 90, face: a.face + 1, top: a.top }

@@ -137,6 +137,11 @@ final class Cures {
                 .findFirst();
     }
 
+    /** Whether it is sound where it is once it is bored for. */
+    boolean bored(Spot spot, Fixed fixed) {
+        return fixed(spot, fixed.fastening().boredFor(), fixed.after()).sound();
+    }
+
     /** The tilt from where it is now, in degrees, the least with which it holds and passes another test too. */
     Optional<Double> tilt(Spot spot, Fixed fixed, Predicate<Fixed> also) {
         double now = fixed.fastening().angle();

@@ -100,6 +100,7 @@ final class FasteningReader {
                 first.get(),
                 per.get(),
                 after.map(Scalar::text),
+                fields.yesNo("bored").orElse(false),
                 fields.mark()));
     }
 

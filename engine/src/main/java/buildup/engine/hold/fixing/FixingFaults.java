@@ -246,14 +246,16 @@ final class FixingFaults {
     }
 
     private void edge(Spot spot, Fixed fixed) {
-        fixed.check(Rule.EDGE).filter(check -> !check.met()).ifPresent(check -> {
+        fixed.edgeCheck().filter(check -> !check.met()).ifPresent(check -> {
             Notice notice = FixingNotices.NEAR_AN_EDGE
                     .with("has", Figure.atMost(check.has()))
                     .with("needs", Figure.atLeast(check.needs()))
+                    .with("rule", check.rule() == Rule.EDGE ? "2.5 diameters" : "1.67 diameters, bored for")
                     .amount(Figure.length(check.needs() - check.has()));
             add(
-                    notice.cure(Cure.firstOf(ways(() -> place(spot, fixed), () -> offered(fixed)))
-                            .orElse(Cure.of(FixingNotices.ALL_NEAR_AN_EDGE))),
+                    notice.cure(
+                            Cure.firstOf(ways(() -> place(spot, fixed), () -> bored(spot, fixed), () -> offered(fixed)))
+                                    .orElse(Cure.of(FixingNotices.ALL_NEAR_AN_EDGE))),
                     fixed);
         });
     }
@@ -311,6 +313,12 @@ final class FixingFaults {
 
     private static Stream<Cure> tilted(Spot spot, Fixed fixed, Optional<Double> by) {
         return by.map(degrees -> edits(fixed).tilted(degrees, NailWords.tilt(spot, degrees))).stream();
+    }
+
+    private Stream<Cure> bored(Spot spot, Fixed fixed) {
+        return fixed.fastening().bored() || !cures.bored(spot, fixed)
+                ? Stream.empty()
+                : Stream.of(edits(fixed).bored());
     }
 
     /** Where else on its face it would be sound, and in which length. */

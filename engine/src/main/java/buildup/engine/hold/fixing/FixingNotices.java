@@ -114,8 +114,8 @@ final class FixingNotices {
             "'{piece}' is held in end grain of {body} by {nail}: counts as nothing.",
             "Glue and pin it, or turn the block.");
 
-    static final Kind NEAR_AN_EDGE = END_OR_EDGE.problem(
-            "{nail} runs {has} from an edge. Needs {needs} (2.5 diameters).", "Move it in, or bore for it.");
+    static final Kind NEAR_AN_EDGE =
+            END_OR_EDGE.problem("{nail} runs {has} from an edge. Needs {needs} ({rule}).", "Move it in.");
 
     private static final Code NO_VALUE =
             Code.of("no-published-value", "A fastening bites in something for which no strength is published.");
@@ -178,7 +178,7 @@ final class FixingNotices {
             "None of the changes tried cures this: no length, place or tilt ends short of it and bites enough.");
 
     static final Phrase ALL_NEAR_AN_EDGE = Phrase.of(
-            "None of the changes tried cures this: no place on its face is far enough from all edges. Bore for it.");
+            "None of the changes tried cures this: no place on its face is far enough from all edges, bored for or not.");
 
     static final Phrase NO_ROOM_FOR_THE_TOOL =
             Phrase.of("None of the changes tried cures this: no tilt or place on its face gives the tool room.");

@@ -30,6 +30,9 @@ final class Nailing {
     private static final double SCREW_BITE = 6;
     private static final double EDGE = 2.5;
 
+    /** Of that, where it is bored for. */
+    private static final double EDGE_BORED = 2.0 / 3;
+
     private final Catalog catalog;
     private final Timber timber;
     private final NailPaths shots;
@@ -87,9 +90,10 @@ final class Nailing {
      */
     Optional<Fixed> sound(
             Spot spot, Hiding hiding, Fastener.Cut use, Drive drive, Set<String> blocked, Supplier<Fastening> row) {
-        double least = leastEdge(use);
-        OptionalDouble edge = shots.edge(drive, least - Tolerance.SAME_SIZE);
-        if (edge.isPresent() && !new Check(Rule.EDGE, edge.getAsDouble(), least).met()) {
+        // nobody is told to bore where another place or fastener will do
+        Check unbored = edge(use, false, 0);
+        OptionalDouble edge = shots.edge(drive, unbored.needs() - Tolerance.SAME_SIZE);
+        if (edge.isPresent() && !edge(use, false, edge.getAsDouble()).met()) {
             return Optional.empty();
         }
         Reach reach = reaching.of(spot, drive.way(), use, spot.body());
@@ -101,8 +105,9 @@ final class Nailing {
                 .filter(Fixed::holds);
     }
 
-    private static double leastEdge(Fastener.Cut use) {
-        return EDGE * use.fastener().diameter().toInches();
+    private static Check edge(Fastener.Cut use, boolean bored, double wood) {
+        double least = EDGE * use.fastener().diameter().toInches();
+        return bored ? new Check(Rule.EDGE_BORED, wood, EDGE_BORED * least) : new Check(Rule.EDGE, wood, least);
     }
 
     Fixed fixed(Spot spot, Fastening fastening, int step) {
@@ -174,7 +179,7 @@ final class Nailing {
             checks.add(new Check(Rule.POINT, ahead, Rule.POINT.size()));
         }
         shots.open(drive).ifPresent(out -> checks.add(new Check(Rule.OPEN_AIR, out.by(), 0)));
-        edge.ifPresent(wood -> checks.add(new Check(Rule.EDGE, wood, leastEdge(fastening.use()))));
+        edge.ifPresent(wood -> checks.add(edge(fastening.use(), fastening.bored(), wood)));
         return checks;
     }
 }

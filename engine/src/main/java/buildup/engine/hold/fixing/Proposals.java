@@ -339,6 +339,7 @@ final class Proposals {
                 0,
                 1,
                 Optional.empty(),
+                false,
                 mark);
     }
 

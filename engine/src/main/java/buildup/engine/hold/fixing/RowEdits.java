@@ -31,6 +31,11 @@ public final class RowEdits {
         return new Cure(Phrase.of("Tilt {tilt}.").with("tilt", told), List.of(change("angle", Phrase.of(degrees))));
     }
 
+    /** Bored for before it is driven. */
+    Cure bored() {
+        return new Cure(Phrase.of("Bore for it: 'bored: yes'."), List.of(change("bored", Phrase.of("yes"))));
+    }
+
     /** Driven once another piece is up. */
     Cure later(String piece, String quoted) {
         return new Cure(

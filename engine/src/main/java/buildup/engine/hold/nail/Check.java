@@ -29,7 +29,8 @@ public record Check(Rule rule, double has, double needs) {
         POINT("{size} of wood before the point", 1.0 / 16, "common practice, no source", true),
         FAR_FACE("point within {size} of the far face", 1.0 / 4, "rule of thumb for two boards, seen in print", false),
         OPEN_AIR("no way through the open on the way into wood", "common practice, no source", false),
-        EDGE("2.5 diameters of wood to either side", "commentary of the NDS, from memory", true);
+        EDGE("2.5 diameters of wood to either side", "commentary of the NDS, from memory", true),
+        EDGE_BORED("1.67 diameters of wood to either side, bored for", "commentary of the NDS, from memory", true);
 
         private final String words;
         private final double size;

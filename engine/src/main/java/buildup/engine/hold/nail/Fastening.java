@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param first where along the run the first of them stands, in; rows are taken to start together where none says
  * @param per how many at each place
  * @param after name of the piece after which they are driven; absent: when their own piece goes up
+ * @param bored whether it is bored for, so that it splits nothing. In holes of the published sizes it holds no less (NDS
+ *     2018, 12.1.5 and 12.1.6, from memory)
  */
 public record Fastening(
         String name,
@@ -31,6 +33,7 @@ public record Fastening(
         double first,
         int per,
         Optional<String> after,
+        boolean bored,
         Mark mark) {
     /** Inches in a foot of run. */
     private static final double FOOT = 12;
@@ -42,22 +45,27 @@ public record Fastening(
 
     /** The same with another fastener or length. */
     public Fastening with(Fastener.Cut other) {
-        return new Fastening(name, piece, other, out, up, angle, spacing, first, per, after, mark);
+        return new Fastening(name, piece, other, out, up, angle, spacing, first, per, after, bored, mark);
     }
 
     /** The same at another angle. */
     public Fastening tilted(double other) {
-        return new Fastening(name, piece, use, out, up, other, spacing, first, per, after, mark);
+        return new Fastening(name, piece, use, out, up, other, spacing, first, per, after, bored, mark);
+    }
+
+    /** The same, bored for. */
+    public Fastening boredFor() {
+        return new Fastening(name, piece, use, out, up, angle, spacing, first, per, after, true, mark);
     }
 
     /** The same, so far apart, in. */
     public Fastening spaced(double other) {
-        return new Fastening(name, piece, use, out, up, angle, other, first, per, after, mark);
+        return new Fastening(name, piece, use, out, up, angle, other, first, per, after, bored, mark);
     }
 
     /** The same, begun elsewhere along the run. */
     public Fastening startedAt(double inches) {
-        return new Fastening(name, piece, use, out, up, angle, spacing, inches, per, after, mark);
+        return new Fastening(name, piece, use, out, up, angle, spacing, inches, per, after, bored, mark);
     }
 
     /** The same at another place of its piece. */
@@ -73,6 +81,7 @@ public record Fastening(
                 first,
                 per,
                 after,
+                bored,
                 mark);
     }
 }

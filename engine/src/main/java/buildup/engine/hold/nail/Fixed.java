@@ -121,11 +121,17 @@ public record Fixed(
                 .orElseThrow();
     }
 
+    /** The check of the wood beside it, by whether it is bored for; absent where there is none to measure. */
+    public Optional<Check> edgeCheck() {
+        return check(Check.Rule.EDGE).or(() -> check(Check.Rule.EDGE_BORED));
+    }
+
     /** Whether it is by this rule that the nail holds or does not; the others are good practice. */
     public boolean decides(Check check) {
         return check.rule() == biteCheck().rule()
                 || check.rule() == Check.Rule.POINT
                 || check.rule() == Check.Rule.EDGE
+                || check.rule() == Check.Rule.EDGE_BORED
                 || check.rule() == Check.Rule.OPEN_AIR;
     }
 
@@ -134,7 +140,7 @@ public record Fixed(
         return drive.last().isPresent()
                 && biteCheck().met()
                 && check(Check.Rule.POINT).map(Check::met).orElse(true)
-                && check(Check.Rule.EDGE).map(Check::met).orElse(true)
+                && edgeCheck().map(Check::met).orElse(true)
                 && check(Check.Rule.OPEN_AIR).map(Check::met).orElse(true)
                 && joints.stream().findFirst().filter(joint -> joint.pull() > 0).isPresent();
     }

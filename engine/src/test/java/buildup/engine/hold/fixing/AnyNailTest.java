@@ -44,6 +44,7 @@ class AnyNailTest {
                 0,
                 1,
                 Optional.empty(),
+                false,
                 MARK);
     }
 

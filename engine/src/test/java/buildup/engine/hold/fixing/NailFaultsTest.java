@@ -183,6 +183,30 @@ class NailFaultsTest {
                                 + " Needs 3/16 (2.5 diameters). | Move it to 2-5/8 up.");
     }
 
+    /** A cleat of 3/4: its middle is 3/8 from both edges, and a screw of 0.164 wants 0.41, or 0.273 bored for. */
+    @Test
+    void a_narrow_cleat_is_bored_for_and_holds_as_much() {
+        List<String> cleat = pieces(BLOCK, "name: cleat, profile: board 3/4 x 3/4, back: block.face, bottom: 1");
+        String screw = "piece: cleat, use: screw 8 x 2, at: { up: 1-3/8 }";
+        Driven driven = Driven.in(OPEN, cleat, screw);
+        assertThat(driven.said())
+                .containsExactly(
+                        "PROBLEM nail-in-end-grain-or-near-an-edge cleat 7 Screw 1 (screw 8 x 2) runs 3/8 from an edge."
+                                + " Needs 7/16 (2.5 diameters). | Bore for it: 'bored: yes'.");
+        Driven bored = Driven.in(OPEN, cleat, screw + ", bored: yes");
+        assertThat(bored.said()).isEmpty();
+        assertThat(bored.nail(1).sound()).isTrue();
+        assertThat(bored.nail(1).check(Check.Rule.EDGE_BORED).orElseThrow().needs())
+                .isCloseTo(2.5 * 0.164 * 2 / 3, within(1e-9));
+        assertThat(bored.nail(1).joints().get(0).pull())
+                .isEqualTo(driven.nail(1).joints().get(0).pull());
+        assertThat(Driven.in(OPEN, cleat, screw.replace("1-3/8", "1-1/8") + ", bored: yes")
+                        .said())
+                .containsExactly(
+                        "PROBLEM nail-in-end-grain-or-near-an-edge cleat 7 Screw 1 (screw 8 x 2) runs 1/8 from an edge."
+                                + " Needs 5/16 (1.67 diameters, bored for). | Move it to 1-3/8 up.");
+    }
+
     @Test
     void where_another_length_goes_with_another_place_the_fastener_is_called_by_its_name() {
         var row = Driven.in(OPEN, FACED, row("18 ga x 1-1/2", "")).nail(1).fastening();
