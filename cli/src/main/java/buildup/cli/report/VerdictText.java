@@ -15,6 +15,7 @@ import buildup.shared.figure.Quantity;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The verdict as text: at most 80 columns, the decision first. */
 public final class VerdictText {
@@ -72,7 +73,7 @@ public final class VerdictText {
     public static String doubts(Answer answer, Answers known) {
         VerdictText writer = new VerdictText(new FigurePrinter(answer.unit()));
         known.verdict().rulings().stream()
-                .filter(ruling -> ruling.answer() == Reply.NO || ruling.answer() == Reply.LOOK)
+                .filter(ruling -> ruling.answer() != Reply.YES)
                 .forEach(writer::row);
         return writer.text.toString();
     }
@@ -84,7 +85,14 @@ public final class VerdictText {
         if (no > 0) {
             return "NO, " + no + " of " + verdict.rulings().size();
         }
-        return look > 0 ? "yes; " + look + " to look at" : "yes";
+        String told = Stream.of(counted(look, "to look at"), counted(verdict.count(Reply.TRUST), "on trust"))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", "));
+        return told.isEmpty() ? "yes" : "yes; " + told;
+    }
+
+    private static String counted(long rows, String words) {
+        return rows > 0 ? rows + " " + words : "";
     }
 
     private String heading(Answer answer, Answers known) {

@@ -19,6 +19,8 @@ import buildup.engine.hold.support.Balance.Kept;
 import buildup.engine.hold.support.Support.Answer;
 import buildup.engine.hold.support.Support.Whole;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.compose.Standing;
+import buildup.profiles.outline.Tolerance;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
@@ -271,12 +273,44 @@ public final class Supports {
             return Optional.of(new Trust(piece, optional(LoadPath.fixedTo(section, piece)), Trust.Why.SAID));
         }
         if (section.standing(piece).counted()) {
-            return Optional.of(new Trust(piece, optional(path.fixedOn(piece)), Trust.Why.COUNTS_AS_FIXED));
+            Trust.Why why = fallsUnlessFixed(piece) ? Trust.Why.FALLS_UNLESS_FIXED : Trust.Why.COUNTS_AS_FIXED;
+            return Optional.of(new Trust(piece, optional(path.fixedOn(piece)), why));
         }
         if (Model.hangsOnTrust(section, path, piece)) {
             return Optional.of(new Trust(piece, optional(path.hungOn(piece)), Trust.Why.HANGS));
         }
         return Optional.empty();
+    }
+
+    /**
+     * Whether a piece that counts as fixed needs to be: its weight, with all that goes through it, falls past what it bears
+     * on. Asked only once the document speaks of fastenings or of loads on it: before, nothing is held by anything else.
+     */
+    private boolean fallsUnlessFixed(int piece) {
+        List<Integer> group = path.through(piece);
+        boolean loaded = loads.stream().anyMatch(load -> group.contains(load.body()));
+        if (ties.isEmpty() && !loaded) {
+            return false;
+        }
+        double pounds = 0;
+        double moment = 0;
+        for (Weight weight : all.weights()) {
+            if (group.contains(weight.body())) {
+                pounds += weight.pounds();
+                moment += weight.pounds() * weight.out();
+            }
+        }
+        double out = moment / pounds;
+        List<Standing.Bearing> bearing = section.standing(piece).bearing();
+        double back = bearing.stream()
+                .mapToDouble(one -> Math.min(one.from().x(), one.to().x()))
+                .min()
+                .orElse(Double.MAX_VALUE);
+        double face = bearing.stream()
+                .mapToDouble(one -> Math.max(one.from().x(), one.to().x()))
+                .max()
+                .orElse(-Double.MAX_VALUE);
+        return out < back - Tolerance.LEAST_OVERHANG || out > face + Tolerance.LEAST_OVERHANG;
     }
 
     private static OptionalInt optional(Optional<Integer> body) {

@@ -13,6 +13,8 @@ public record Trust(int piece, OptionalInt on, Why why) {
     public enum Why {
         /** Its back lies flat on what stands, and no fastenings are given for it. */
         COUNTS_AS_FIXED("it lies flat there"),
+        /** The same, and it would not stay there by its weight, though loads or other fastenings are given. */
+        FALLS_UNLESS_FIXED("it lies flat there, and falls unless it is fastened"),
         /** The document says that it is fixed there. */
         SAID("the document says so"),
         /** Nothing carries it, and no fastenings are given for it. */

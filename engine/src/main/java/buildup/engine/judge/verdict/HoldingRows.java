@@ -53,7 +53,7 @@ final class HoldingRows {
                         Reply.NO,
                         FallWords.of(facts.section(), whole.falls().get(0)));
             case STANDS -> {
-                List<String> hanging = names(Trust.Why.HANGS);
+                List<String> hanging = names(Set.of(Trust.Why.HANGS, Trust.Why.FALLS_UNLESS_FIXED));
                 Ruling ruling = hanging.isEmpty()
                         ? Ruling.yes(Topic.STANDS, factor)
                         : Ruling.of(
@@ -112,9 +112,9 @@ final class HoldingRows {
         return fixed.bite() - fixed.biteCheck().needs();
     }
 
-    private List<String> names(Trust.Why why) {
+    private List<String> names(Set<Trust.Why> whys) {
         return support.trust().stream()
-                .filter(trust -> trust.why() == why)
+                .filter(trust -> whys.contains(trust.why()))
                 .map(trust -> facts.section().name(trust.piece()))
                 .distinct()
                 .toList();
@@ -127,9 +127,9 @@ final class HoldingRows {
         Map<String, List<String>> unnailed = new LinkedHashMap<>();
         for (Trust trust : support.trust()) {
             String on = trust.on().isPresent() ? facts.section().name(trust.on().getAsInt()) : "";
-            boolean counted = trust.why() == Trust.Why.COUNTS_AS_FIXED;
+            boolean counted = trust.why() == Trust.Why.COUNTS_AS_FIXED || trust.why() == Trust.Why.FALLS_UNLESS_FIXED;
             Map<String, List<String>> to = !counted ? said : nothingToNailInto(trust.piece()) ? unnailed : nailed;
-            if (trust.why() == Trust.Why.COUNTS_AS_FIXED || trust.why() == Trust.Why.SAID) {
+            if (counted || trust.why() == Trust.Why.SAID) {
                 to.computeIfAbsent(on, other -> new ArrayList<>())
                         .add(facts.section().name(trust.piece()));
             }

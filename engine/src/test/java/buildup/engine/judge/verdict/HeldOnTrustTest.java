@@ -1,0 +1,52 @@
+package buildup.engine.judge.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import buildup.engine.Answered;
+import buildup.engine.judge.verdict.Ruling.Reply;
+import buildup.shared.figure.FigurePrinter;
+import buildup.shared.length.LengthUnit;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What lies flat on the wall counts as fixed until its nails are given; where it would fall without, that is told. */
+class HeldOnTrustTest {
+    /**
+     * A shelf 1 by 9 lies on a cleat, its back edge at the wall. The weight of the shelf alone falls 4-1/2 out, with 4
+     * pounds at 7 beside its own 2.9 farther than 5.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1-1/2, no, no, YES", // nothing is nailed yet and nothing loads it: what it rests on is listed
+        "1-1/2, yes, no, TRUST",
+        "1-1/2, no, yes, TRUST",
+        "1-1/2, yes, yes, TRUST",
+        "9, yes, yes, YES",
+        "5, yes, no, YES",
+        "5, yes, yes, TRUST"
+    })
+    void a_shelf_that_would_roll_off_its_cleat_is_not_said_to_stand_while_no_nail_of_its_own_is_given(
+            String cleat, String nailed, String loaded, Reply reply) {
+        Ruling stands = Answered.sound("""
+                wood: white-oak
+                pieces:
+                  - { name: cleat, kind: nailer, profile: board %s x 2-1/2, back: wall, top: 0 }
+                  - { name: shelf, profile: board 1 x 9, lay: flat, back: wall, bottom: 0 }
+                """.formatted(cleat)
+                        + (nailed.equals("yes")
+                                ? "fastenings: [{ name: s, piece: cleat, use: screw 10 x 12, at: { up: -1-1/4 } }]\n"
+                                : "")
+                        + (loaded.equals("yes") ? "loads: [{ name: jar, on: shelf, out: 7, load: 4 lb/ft }]\n" : ""))
+                .verdict()
+                .rulings()
+                .stream()
+                .filter(ruling -> ruling.topic() == Topic.STANDS)
+                .findFirst()
+                .orElseThrow();
+        assertThat(stands.answer()).isEqualTo(reply);
+        if (reply == Reply.TRUST) {
+            assertThat(new FigurePrinter(LengthUnit.INCH).print(stands.because()))
+                    .isEqualTo("all but shelf, which hangs on nails that are not given");
+        }
+    }
+}
