@@ -8,7 +8,8 @@ import java.util.OptionalInt;
 /**
  * How pieces of a stack begin to move when nothing keeps them, and how far until something stops them.
  *
- * @param parts each lot of pieces that move as one, the one that falls most first
+ * @param parts each lot of pieces that move as one, the one that falls most first; where gaps close, before it those that
+ *     close one
  */
 public record Fall(List<Part> parts) {
     /** Copies the list. */
@@ -80,12 +81,12 @@ public record Fall(List<Part> parts) {
      */
     public record Stop(int by, Point at, double travel, double degrees) {}
 
-    /** All pieces that move, those of the lot that falls most first. */
+    /** All pieces that move, those of the first lot first. */
     public List<Integer> pieces() {
         return parts.stream().flatMap(part -> part.pieces().stream()).distinct().toList();
     }
 
-    /** The lot that falls most. */
+    /** The lot that falls most, or that closes a gap. */
     public Part first() {
         return parts.get(0);
     }

@@ -21,7 +21,7 @@ import java.util.OptionalInt;
 
 /** Says of a motion in numbers which pieces move as one, about which edge, and what stops them. */
 final class Falls {
-    /** An edge this near to the center of a turn is the one that it turns on, in. */
+    /** An edge this near to the center of a turn is the one that it turns on, in; across a gap that has closed, so much farther. */
     private static final double ON_EDGE = 1.0 / 32;
 
     /** What has turned so far on an edge hangs on it: that does not stop it, degrees. */
@@ -31,13 +31,18 @@ final class Falls {
     private final Model model;
     private final List<Weight> weights;
     private final Movement movement;
+
+    /** Whether gaps are still open: what is in them is no contact yet. */
+    private final boolean closing;
+
     private final double most;
 
-    private Falls(Model model, List<Weight> weights, Movement movement) {
+    private Falls(Model model, List<Weight> weights, Movement movement, boolean closing) {
         this.section = model.section();
         this.model = model;
         this.weights = weights;
         this.movement = movement;
+        this.closing = closing;
         double greatest = 0;
         for (Shift shift : movement.shifts()) {
             greatest = Math.max(greatest, size(shift));
@@ -66,7 +71,7 @@ final class Falls {
             if (next.isEmpty()) {
                 break;
             }
-            Fall motion = new Falls(held, loading.weights(), next.get()).motion(false, followed);
+            Fall motion = new Falls(held, loading.weights(), next.get(), false).motion(followed);
             motions.add(motion);
             held = held(held, motion.first());
         }
@@ -93,12 +98,12 @@ final class Falls {
 
     /** The motion by which gaps close. */
     static Fall closing(Model model, List<Weight> weights, Movement movement) {
-        return new Falls(model, weights, movement).motion(true, true);
+        return new Falls(model, weights, movement, true).motion(true);
     }
 
     /** Where a motion turns or slides on something, as a contact is called; nothing when it turns in the open. */
     static Optional<Force> pivot(Model model, Movement movement) {
-        Falls motions = new Falls(model, List.of(), movement);
+        Falls motions = new Falls(model, List.of(), movement, false);
         return motions.lots().stream()
                 .map(motions::pivot)
                 .flatMap(Optional::stream)
@@ -114,14 +119,18 @@ final class Falls {
         return part <= Tolerance.SAME_MOTION * whole;
     }
 
-    private Fall motion(boolean closing, boolean followed) {
+    private Fall motion(boolean followed) {
         List<List<Integer>> lots = lots();
         if (lots.size() > 1) {
             lots.sort(Comparator.comparingDouble((List<Integer> lot) -> -work(lot)));
         }
         List<Part> parts = new ArrayList<>(lots.size());
         for (List<Integer> lot : lots) {
-            parts.add(part(lot, closing, followed));
+            parts.add(part(lot, followed));
+        }
+        if (closing) {
+            // what closes a gap before what only comes along
+            parts.sort(Comparator.comparing(part -> part.stop().isEmpty()));
         }
         return new Fall(parts);
     }
@@ -169,7 +178,7 @@ final class Falls {
         return little(Math.abs(turns) + moves, most);
     }
 
-    private Part part(List<Integer> lot, boolean closing, boolean followed) {
+    private Part part(List<Integer> lot, boolean followed) {
         Shift shift = movement.shifts().get(lot.get(0));
         boolean turns = !little(Math.abs(shift.turn()), size(shift));
         Optional<Force> pivot = pivot(lot);
@@ -209,7 +218,7 @@ final class Falls {
         return lot.contains(force.on()) ? force.against() : force.on();
     }
 
-    /** Of the contacts with what does not move along, the one on which they turn or slide. */
+    /** Of the contacts with what does not move along, the one where they move and slide least. */
     private Optional<Force> pivot(List<Integer> lot) {
         Shift shift = movement.shifts().get(lot.get(0));
         boolean turns = !little(Math.abs(shift.turn()), size(shift));
@@ -217,16 +226,14 @@ final class Falls {
         Optional<Force> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         for (Force force : model.forces()) {
-            if (force.kind() == Force.Kind.PUSH && force.gap() <= 0 && along[force.on()] != along[force.against()]) {
+            if (force.kind() == Force.Kind.PUSH
+                    && !(closing && force.gap() > 0)
+                    && along[force.on()] != along[force.against()]) {
                 Point between = movement.between(force);
                 double slides = between.length();
                 boolean keeps = little(Math.abs(between.dot(force.way())), size(shift))
-                        && (!turns || slides <= ON_EDGE * Math.abs(shift.turn()));
-                double moves = keeps
-                        ? movement.of(along[force.on()] ? force.against() : force.on(), force.at())
-                                        .length()
-                                + slides
-                        : 0;
+                        && (!turns || slides <= (ON_EDGE + force.gap()) * Math.abs(shift.turn()));
+                double moves = shift.of(force.at()).length() + slides;
                 if (keeps && moves < least) {
                     best = Optional.of(force);
                     least = moves;

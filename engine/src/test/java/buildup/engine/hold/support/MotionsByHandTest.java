@@ -151,6 +151,52 @@ class MotionsByHandTest {
         assertThat(stop.at().x()).isBetween(4.0, 5.0);
     }
 
+    /**
+     * A block comes down between a post and a wedge of 2 in 4, and drives the wedge away twice as far as it falls itself. It slides along what stands.
+     */
+    @Test
+    void what_slides_between_something_that_stands_and_something_that_gives_slides_on_what_stands() {
+        Held held = boards(
+                "name: floor board, kind: framing, section: [out 40, up 1], back: -20, top: 0",
+                "name: wedge, section: [out 4, chamfer in 2 x 4], back: 0, bottom: 0",
+                "name: block, section: [out 4, chamfer in 2 x 4], turn: 180, back: 0, bottom: 0",
+                "name: post, kind: framing, section: [out 1, up 9], back: 4, bottom: 0");
+        List<Part> parts = held.falls().get(0).parts();
+        assertThat(parts).hasSize(2);
+        assertThat(held.names(parts.get(0).pieces())).containsExactly("block");
+        assertThat(parts.get(0).way()).isEqualTo(Way.FALLS);
+        assertThat(on(held, parts.get(0))).isEqualTo("post");
+        assertThat(held.names(parts.get(1).pieces())).containsExactly("wedge");
+        assertThat(parts.get(1).way()).isEqualTo(Way.SLIDES_BACK);
+        assertThat(on(held, parts.get(1))).isEqualTo("floor board");
+    }
+
+    /** Corner meets corner all along the way: it is their sides that meet. */
+    @Test
+    void what_falls_on_something_just_as_wide_is_stopped_by_it() {
+        Held held = boards(
+                "name: post, kind: framing, section: [out 1, up 4], back: 4, top: 2",
+                "name: ground, kind: framing, section: [out 30, up 1], back: -10, top: -4",
+                "name: air, section: [out 1, up 1], back: 4, bottom: 5");
+        Stop stop = held.falls().get(0).first().stop().orElseThrow();
+        assertThat(held.section().name(stop.by())).isEqualTo("post");
+        assertThat(stop.travel()).isEqualTo(3, within(1e-6));
+    }
+
+    /** The corners of the post come into the side of what falls, a corner of that onto the ledge, both after 3. */
+    @Test
+    void of_two_that_it_meets_at_once_the_one_put_up_first_is_told() {
+        String post = "name: post, kind: framing, section: [out 1, up 4], back: 4, top: 2";
+        String ledge = "name: ledge, kind: framing, section: [out 30, up 1], back: 6, top: 2";
+        String air = "name: air, section: [out 10, up 1], back: 0, bottom: 5";
+        for (List<String> pieces : List.of(List.of(post, ledge, air), List.of(ledge, post, air))) {
+            Held held = boards(pieces.toArray(String[]::new));
+            Stop stop = held.falls().get(0).first().stop().orElseThrow();
+            assertThat(stop.travel()).isEqualTo(3, within(1e-6));
+            assertThat(stop.by()).isZero();
+        }
+    }
+
     @Test
     void what_has_nothing_in_its_way_is_not_stopped() {
         Held held = boards(
