@@ -47,7 +47,7 @@ final class Balances {
     /** For each body the pieces that bear on it. */
     private final BitSet[] bearers;
 
-    /** For each body the pieces that it carries, or that are with it. */
+    /** For each body the pieces that it carries, or that are with it; none whose weight counts as held beside it. */
     private final BitSet[] carried;
 
     /** For each body those that touch it, or of which one rests on the other. */
@@ -67,8 +67,10 @@ final class Balances {
             if (section.body(piece).inStack()) {
                 pounds[piece] = Composer.weightPerFoot(section.body(piece));
                 centers[piece] = section.body(piece).outline().centroid().x();
-                for (int on : carriedBy(piece)) {
-                    carried[on].set(piece);
+                if (!section.standing(piece).counted()) {
+                    for (int on : carriedBy(piece)) {
+                        carried[on].set(piece);
+                    }
                 }
             }
             if (bears(piece)) {
@@ -145,12 +147,9 @@ final class Balances {
         BitSet above = new BitSet(ties.length);
         BitSet open = (BitSet) bearers[carrier].clone();
         for (int piece = open.nextSetBit(0); piece >= 0; piece = open.nextSetBit(0)) {
-            open.clear(piece);
-            if (!firm(piece) && !above.get(piece)) {
-                above.set(piece);
-                open.or(carried[piece]);
-                open.andNot(above);
-            }
+            above.set(piece);
+            open.or(carried[piece]);
+            open.andNot(above);
         }
         return tied(above);
     }
@@ -163,11 +162,6 @@ final class Balances {
         return section.standing(piece).bearing().isEmpty()
                 ? path.hungOn(piece).stream().toList()
                 : path.restsOn(piece);
-    }
-
-    /** Whether a piece is held by itself, so that its weight does not go to what it stands on. */
-    private boolean firm(int piece) {
-        return section.standing(piece).counted();
     }
 
     private boolean bears(int piece) {
@@ -184,7 +178,6 @@ final class Balances {
         for (int first = left.nextSetBit(0); first >= 0; first = left.nextSetBit(first)) {
             BitSet lot = new BitSet(ties.length);
             BitSet open = new BitSet(ties.length);
-            open.set(first);
             for (int next = first; next >= 0; next = open.nextSetBit(0)) {
                 lot.set(next);
                 left.clear(next);

@@ -88,14 +88,15 @@ public final class Supports {
         List<Load> loads = Loads.on(section, wanted, notices);
         Supports asked = new Supports(section, loads, Ties.of(given), friction);
         Support alone = asked.support(friction);
-        Optional<Support> between = alone.whole().answer() == Answer.NO
-                ? Optional.empty()
-                : BetweenStuds.worst(section, loads, landed, friction, notices);
+        boolean falls = alone.whole().answer() == Answer.NO;
+        Optional<Support> between =
+                falls ? Optional.empty() : BetweenStuds.worst(section, loads, landed, friction, notices);
         if (between.isPresent()) {
             return between.get();
         }
-        Support support =
-                places.map(search -> asked.proposed(alone, given, search)).orElse(alone);
+        Support support = places.filter(search -> falls)
+                .map(search -> asked.proposed(alone, given, search))
+                .orElse(alone);
         SupportFaults.say(section, support, places.map(search -> given), notices);
         return support;
     }
@@ -109,9 +110,6 @@ public final class Supports {
     }
 
     private Support proposed(Support support, List<Fixed> given, Places places) {
-        if (support.whole().answer() != Answer.NO) {
-            return support;
-        }
         List<Loading> sets = loads.isEmpty() ? List.of(own) : List.of(all, own);
         Model touching = plain.trusting(path);
         List<Fall> falls = support.whole().falls();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.profiles.outline.Point;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -56,6 +57,71 @@ class GroupsTest {
                 "name: arm, fixed: post, section: [out 2, up 1], back: 0, bottom: 2");
         assertThat(groups(held, held.balancesOn("ledge"))).containsExactly(List.of("block"));
         assertThat(held.balanceOn("ledge").weight()).isEqualTo(4 * Held.WOOD, within(1e-9));
+    }
+
+    @Test
+    void what_counts_as_fixed_to_the_wall_is_no_weight_on_the_board_that_it_lies_on() {
+        Held held = Held.of(Bench.onWall(
+                LEDGE,
+                "name: block, section: [out 2, up 2], back: 1, bottom: 0",
+                "name: cap, section: [out 3, up 1], back: 0, bottom: 2"));
+        assertThat(groups(held, held.balancesOn("ledge"))).containsExactly(List.of("block"));
+        assertThat(held.balanceOn("ledge").weight()).isEqualTo(4 * Held.WOOD, within(1e-9));
+    }
+
+    /** The middle of the two that are nailed lies at (2 x 2 + 6 x 6) / 8, 1 past the ledge; the third only touches them. */
+    @Test
+    void what_tips_together_is_a_group_though_nails_alone_join_it_and_it_is_but_a_part_of_what_lies_there() {
+        Held held = boards(
+                        "name: ledge, kind: framing, section: [out 4, up 4], back: 0, top: 0",
+                        "name: aside, section: [out 1, up 1], back: 0, bottom: 0",
+                        "name: near, section: [out 2, up 1], back: 1, bottom: 0",
+                        "name: far, section: [out 6, up 1], back: 3, bottom: 0")
+                .weld("far", "near", new Point(3, 0.25));
+        Balance both = held.support().balances().stream()
+                .filter(one -> held.names(one.group()).equals(List.of("near", "far")))
+                .findFirst()
+                .orElseThrow();
+        assertThat(both.margin()).isEqualTo(-1, within(1e-9));
+        assertThat(both.overturning()).isEqualTo(8 * Held.WOOD, within(1e-9));
+        assertThat(both.kept().by()).isEqualTo(Balance.Keeper.NOTHING);
+        assertThat(held.support().balances())
+                .filteredOn(one -> held.names(one.group()).equals(List.of("aside")))
+                .singleElement()
+                .satisfies(one -> assertThat(one.kept().by()).isEqualTo(Balance.Keeper.WEIGHT));
+    }
+
+    /** Its middle lies 1 past the end of the beam, and that of the two, 16 square inches, well on the ledge. */
+    @Test
+    void a_group_whose_top_piece_falls_off_it_stands_itself() {
+        Held held = boards(
+                LEDGE,
+                "name: beam, section: [out 10, up 1], back: 0, bottom: 0",
+                "name: rider, section: [out 6, up 1], back: 8, bottom: 1");
+        assertThat(held.support().balances())
+                .hasSize(2)
+                .allSatisfy(one -> assertThat(one.kept().by())
+                        .isEqualTo(
+                                held.names(one.group()).equals(List.of("rider"))
+                                        ? Balance.Keeper.NOTHING
+                                        : Balance.Keeper.WEIGHT));
+    }
+
+    /** The load tips the beam over its post; block and cap stay as they are on its other end. */
+    @Test
+    void what_rides_on_something_that_tips_is_kept_on_it_by_its_weight() {
+        Held held = boards(
+                        "name: post, kind: framing, section: [out 1, up 4], back: 5, top: 0",
+                        "name: beam, section: [out 12, up 1], back: 0, bottom: 0",
+                        "name: block, section: [out 1, up 1], back: 0, bottom: 1",
+                        "name: cap, section: [out 1, up 1], back: 0, bottom: 2")
+                .load("beam", 11.5, 4);
+        for (Balance one : held.support().balances()) {
+            boolean beam = one.group().contains(held.number("beam"));
+            assertThat(one.kept().by())
+                    .as(held.names(one.group()).toString())
+                    .isEqualTo(beam ? Balance.Keeper.NOTHING : Balance.Keeper.WEIGHT);
+        }
     }
 
     /** Two blocks and what bridges them: each block by itself, the bridge on both, and all three on the ledge. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import buildup.engine.Bench;
+import buildup.profiles.outline.Point;
 import buildup.shared.notice.Notices;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,6 +34,49 @@ class LoadThatKeepsTest {
         // as arc over radius
         assertThat(stop.degrees()).isCloseTo(Math.toDegrees(GAP / (10 - 2)), within(0.01));
         assertThat(notices.sorted()).anyMatch(notice -> notice.code().equals("gap-that-closes"));
+    }
+
+    /** On the one post alone: without the load it tips out, and with more than 4 / 0.5 times its weight it tips back. */
+    @Test
+    void what_falls_without_its_load_is_told_with_it_where_it_falls_then_too() {
+        Held alone = Held.of(Bench.loose(
+                "name: under, kind: framing, section: [out 1, up 9], back: 1, top: 10",
+                "name: beam, profile: board 1 x 10, lay: flat, back: 0, bottom: 10"));
+        Support.Whole kept =
+                alone.load("beam", 0.5, 7 * 10 * Held.WOOD).support().whole();
+        assertThat(kept.answer()).as("a load may be taken away").isEqualTo(Support.Answer.NO);
+        assertThat(kept.falls().get(0).first().way()).isEqualTo(Fall.Way.TIPS_OUT);
+        Support.Whole over =
+                alone.load("beam", 0.5, 9 * 10 * Held.WOOD).support().whole();
+        assertThat(over.falls().get(0).first().way()).isEqualTo(Fall.Way.TIPS_BACK);
+        for (Support.Whole whole : List.of(kept, over)) {
+            assertThat(whole.underLoad()).as("it falls without it too").isFalse();
+            assertThat(whole.loadFactor()).hasValue(0);
+        }
+    }
+
+    /**
+     * A bridge of 16-1/2 square inches lies on a post and on the back end of a beam, 3-1/2 behind the edge that the beam
+     * turns on: half its weight keeps 29 of the 120 that the beam's 20 square inches take 6 before it, the load on the
+     * bridge the rest. Without the load it is the nail.
+     */
+    @Test
+    void a_group_that_a_load_beside_it_keeps_is_told_to_hang_on_its_nail() {
+        Held held = Held.of(Bench.loose(
+                        "name: post, kind: framing, section: [out 1, up 9], back: -20, top: 1",
+                        "name: ledge, kind: framing, section: [out 3, up 9], face: 0, top: 0",
+                        "name: beam, section: [out 20, up 1], back: -4, bottom: 0",
+                        "name: bridge, section: [out 16-1/2, up 1], back: -20, bottom: 1"))
+                .load("bridge", -3.75, 40 * Held.WOOD);
+        assertThat(held.support().whole().answer()).as("without its load").isEqualTo(Support.Answer.NO);
+        Support nailed = held.nail("hold-down", "beam", "ledge", new Point(-2.5, 0), -90, 20, 10)
+                .decided()
+                .support();
+        assertThat(nailed.whole().answer()).isEqualTo(Support.Answer.STANDS);
+        assertThat(nailed.balances())
+                .filteredOn(one -> held.names(one.group()).equals(List.of("beam")))
+                .singleElement()
+                .satisfies(one -> assertThat(one.kept().by()).isEqualTo(Balance.Keeper.FASTENINGS));
     }
 
     @Test
