@@ -2,6 +2,7 @@ package buildup.engine.hold.order;
 
 import buildup.engine.section.compose.Overlap;
 import buildup.engine.section.compose.Section;
+import buildup.engine.section.placing.Surroundings;
 import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Line;
 import buildup.profiles.outline.Outline;
@@ -58,6 +59,7 @@ final class Ways {
     /** No shift is longer than this: the room has no end, whatever its outlines have, in. */
     private final double farthest;
 
+    private final List<Outline> outlines;
     private final Set<Pair> lapped = new HashSet<>();
     private final Map<Going, Double> rooms = new HashMap<>();
     private final Map<Going, Boolean> aways = new HashMap<>();
@@ -69,6 +71,14 @@ final class Ways {
         Box all = Box.around(
                 section.pieces().stream().map(body -> body.outline().box()).toList());
         this.farthest = all.width() + all.height();
+        this.outlines = section.bodies().stream()
+                .map(body -> body.name().equals("ceiling")
+                                && section.stack().space().slope() < 0
+                        // a piece that is out past all others is tilted: how low the ceiling is farther on bars no way
+                        ? Surroundings.ceilingNear(
+                                section.stack().space(), body.outline().box().face(), all.face() + all.width())
+                        : body.outline())
+                .toList();
         for (Overlap lap : section.overlaps()) {
             lapped.add(pair(lap.a(), lap.b()));
         }
@@ -79,7 +89,7 @@ final class Ways {
     }
 
     private Outline outline(int body) {
-        return section.body(body).outline();
+        return outlines.get(body);
     }
 
     /** The way into place past what stands that needs the least, a straight one first; absent when there is none. */

@@ -87,9 +87,18 @@ final class LastingRows {
         double chance = figure.chance().orElse(0);
         Figure right = Figure.of(Quantity.SHARE, 1 - chance)
                 .rounded(Rounding.decimals(1).to(Rounding.Side.DOWN));
-        Phrase because = VerdictWords.RIGHT.with("right", right).with("figure", figure.name());
+        Phrase rest = VerdictWords.RIGHT.with("right", right).with("figure", figure.name());
+        List<String> wrong = errors.figures().stream()
+                .filter(one -> one.chance().isPresent() && !one.sound())
+                .map(ErrorFigure::name)
+                .toList();
+        Phrase because = wrong.isEmpty()
+                ? rest
+                : VerdictWords.WRONG_AS_DRAWN
+                        .with("wrong", Listing.names(wrong))
+                        .with("right", rest);
         boolean often = chance > LOOKED_AT;
-        Ruling ruling = Ruling.of(Topic.TOLERANCE, often ? Reply.LOOK : Reply.YES, because)
+        Ruling ruling = Ruling.of(Topic.TOLERANCE, often || !wrong.isEmpty() ? Reply.LOOK : Reply.YES, because)
                 .figure(right);
         return errors.advice().stream()
                 .filter(advice -> advice.figure() == deciding.get())

@@ -125,6 +125,8 @@ final class VerdictWords {
 
     static final Phrase RIGHT = Phrase.of("{right} of builds are right; fails first: {figure}");
 
+    static final Phrase WRONG_AS_DRAWN = Phrase.of("{wrong}: not what is wanted as drawn; of the rest {right}");
+
     static final Phrase STRAYS = Phrase.of("{figure} strays by {by}, root-sum-square; nothing is wanted of it");
 
     static final Phrase KEEPS =

@@ -33,14 +33,24 @@ public record Surroundings(Optional<Outline> wall, Optional<Outline> floor, Opti
                 space.floor().isPresent()
                         ? Optional.of(box(-far, -far, far, space.floor().getAsDouble()))
                         : Optional.empty(),
-                space.ceiling().isPresent() ? Optional.of(ceiling(space, far)) : Optional.empty());
+                space.ceiling().isPresent() ? Optional.of(ceiling(space, far, far)) : Optional.empty());
+    }
+
+    /**
+     * All above the ceiling of a space, as it is near the stack: one that falls into the room goes on level from there.
+     *
+     * @param far how far it runs, in
+     * @param face where its fall ends, x, in
+     */
+    public static Outline ceilingNear(Space space, double far, double face) {
+        return ceiling(space, far, face);
     }
 
     /**
      * All above the ceiling. A slope goes on as far as the room does: it ends before it meets the floor, and at the
      * wall plane where the wall is solid, for nothing behind it is part of the room.
      */
-    private static Outline ceiling(Space space, double far) {
+    private static Outline ceiling(Space space, double far, double fallsTo) {
         double height = space.ceiling().orElseThrow();
         double slope = space.slope();
         if (!(Math.abs(slope) > 0)) {
@@ -50,7 +60,7 @@ public record Surroundings(Optional<Outline> wall, Optional<Outline> floor, Opti
                 ? Math.min(far, SLOPE_ENDS * (height - space.floor().getAsDouble()) / Math.abs(slope))
                 : far;
         double back = space.wall().solid() ? 0 : slope > 0 ? least : far;
-        double face = slope < 0 ? least : far;
+        double face = slope < 0 ? Math.min(least, fallsTo) : far;
         double top = 4 * far;
         List<Point> points = new ArrayList<>(List.of(new Point(-far, height - slope * back)));
         if (back < far) {

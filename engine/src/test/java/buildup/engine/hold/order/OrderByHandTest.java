@@ -250,4 +250,30 @@ class OrderByHandTest {
                 .map(Notice::code)
                 .toList();
     }
+
+    /**
+     * A frieze 5-1/2 high and 3/4 thick under a ceiling 10 over its foot at the wall that falls 4 in 12: level out it keeps
+     * 10 - 1.5/3 - 5.5 over itself until it is past its own thickness. Thirty-six out the ceiling is lower than it is high.
+     */
+    @Test
+    void a_ceiling_that_is_low_farther_out_in_the_room_bars_no_way_to_the_wall() {
+        String falling = "{ floor: -60, ceiling: { height: 10, slope: -4 in 12 } }";
+        assertThat(Ordered.in(falling, "name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: 0")
+                        .order()
+                        .possible())
+                .isTrue();
+        // its head is 1/64 under the ceiling where it stands, and level out it would strike at once
+        Ordered tight = Ordered.in(
+                falling,
+                "name: frieze, profile: board 3/4 x 9-47/64, back: wall, bottom: 0",
+                "name: shelf, profile: board 3/4 x 2, lay: flat, back: wall, top: frieze.bottom");
+        assertThat(tight.step("shelf").goes()).isTrue();
+        assertThat(Ordered.in(
+                                falling,
+                                "name: shelf, profile: board 3/4 x 2, lay: flat, back: wall, top: 0",
+                                "name: frieze, profile: board 3/4 x 9-47/64, back: wall, bottom: 0")
+                        .step("frieze")
+                        .goes())
+                .isFalse();
+    }
 }

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import buildup.engine.Answered;
 import buildup.engine.judge.verdict.Ruling.Reply;
-import buildup.shared.figure.FigurePrinter;
-import buildup.shared.length.LengthUnit;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -27,25 +25,19 @@ class HeldOnTrustTest {
     })
     void a_shelf_that_would_roll_off_its_cleat_is_not_said_to_stand_while_no_nail_of_its_own_is_given(
             String cleat, String nailed, String loaded, Reply reply) {
-        Ruling stands = Answered.sound("""
+        String yaml = """
                 wood: white-oak
                 pieces:
                   - { name: cleat, kind: nailer, profile: board %s x 2-1/2, back: wall, top: 0 }
                   - { name: shelf, profile: board 1 x 9, lay: flat, back: wall, bottom: 0 }
                 """.formatted(cleat)
-                        + (nailed.equals("yes")
-                                ? "fastenings: [{ name: s, piece: cleat, use: screw 10 x 12, at: { up: -1-1/4 } }]\n"
-                                : "")
-                        + (loaded.equals("yes") ? "loads: [{ name: jar, on: shelf, out: 7, load: 4 lb/ft }]\n" : ""))
-                .verdict()
-                .rulings()
-                .stream()
-                .filter(ruling -> ruling.topic() == Topic.STANDS)
-                .findFirst()
-                .orElseThrow();
-        assertThat(stands.answer()).isEqualTo(reply);
+                + (nailed.equals("yes")
+                        ? "fastenings: [{ name: s, piece: cleat, use: screw 10 x 12, at: { up: -1-1/4 } }]\n"
+                        : "")
+                + (loaded.equals("yes") ? "loads: [{ name: jar, on: shelf, out: 7, load: 4 lb/ft }]\n" : "");
+        assertThat(Answered.row(yaml, Topic.STANDS).answer()).isEqualTo(reply);
         if (reply == Reply.TRUST) {
-            assertThat(new FigurePrinter(LengthUnit.INCH).print(stands.because()))
+            assertThat(Answered.because(yaml, Topic.STANDS))
                     .isEqualTo("all but shelf, which hangs on nails that are not given");
         }
     }
