@@ -23,6 +23,7 @@ import buildup.engine.room.plan.Plan;
 import buildup.engine.room.run.Coving;
 import buildup.engine.room.stock.Shop;
 import buildup.engine.section.heading.JobSheet;
+import buildup.engine.section.stack.Piece;
 import buildup.engine.section.stack.Stack;
 import buildup.shared.document.Fields;
 import buildup.shared.document.Scalar;
@@ -84,8 +85,10 @@ record Blocks(
 
     /** @param root the document, read with the lengths of the stack */
     static Blocks read(Stack stack, Catalog catalog, Fields root, Notices notices) {
+        Plan plan = Plan.read(stack, root, notices);
+        List<String> pieces = stack.pieces().stream().map(Piece::name).toList();
         return new Blocks(
-                stack,
+                stack.onMasonry(plan.onMasonry(pieces)),
                 catalog,
                 Approaches.read(stack, root, notices),
                 root.has("fastenings"),
@@ -93,7 +96,7 @@ record Blocks(
                 Loads.read(stack, root, notices),
                 Friction.read(root, notices),
                 BenchUnits.read(stack, root, notices),
-                Plan.read(stack, root, notices),
+                plan,
                 Coving.read(stack, root, notices),
                 Shop.read(stack, root, catalog, notices),
                 SupplyWishReader.read(stack, root, catalog, notices),

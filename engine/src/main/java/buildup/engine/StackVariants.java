@@ -119,19 +119,7 @@ final class StackVariants {
             piece.ifPresent(known -> known.ifPresent(found::add));
             all = piece.isPresent();
         }
-        return all ? common.map(stack -> with(stack, found)) : read(texts);
-    }
-
-    private static Stack with(Stack stack, List<Piece> pieces) {
-        return new Stack(
-                stack.title(),
-                stack.unit(),
-                stack.boardList(),
-                stack.space(),
-                stack.eyes(),
-                stack.lights(),
-                pieces,
-                stack.lengths());
+        return all ? common.map(stack -> stack.with(found)) : read(texts);
     }
 
     private Optional<Stack> read(List<String> texts) {

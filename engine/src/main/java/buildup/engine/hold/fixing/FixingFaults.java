@@ -17,6 +17,7 @@ import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Text;
 import buildup.shared.figure.Value;
+import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Kind;
 import buildup.shared.notice.Notice;
@@ -51,6 +52,7 @@ final class FixingFaults {
         bite(spot, fixed);
         if (fixed.drive().breakOut().isEmpty()) {
             fixed.beyond().forEach(grip -> countsAsNothing(fixed, grip));
+            throughPanel(fixed);
             edge(spot, fixed);
         }
         reach(spot, fixed);
@@ -235,6 +237,12 @@ final class FixingFaults {
         if (grip.factor() > 0) {
             return;
         }
+        if (grip.inMasonry()) {
+            if (fixed.inMasonry()) {
+                inMasonry(fixed);
+            }
+            return;
+        }
         boolean enough = fixed.biteCheck().met();
         Kind kind = grip.endGrain()
                 ? enough ? FixingNotices.END_GRAIN_NOTE : FixingNotices.END_GRAIN
@@ -243,6 +251,31 @@ final class FixingFaults {
                 .with("nail", NailWords.within(fixed.fastening()))
                 .at(fixed.fastening().mark())
                 .of(timber.body(fixed.piece()).name()));
+    }
+
+    /** What it holds across is nothing, though it bites in wood: whoever counts on that is told. */
+    private void throughPanel(Fixed fixed) {
+        if (timber.panel(fixed.piece()) && fixed.beyond().stream().anyMatch(grip -> grip.factor() > 0)) {
+            notices.add(FixingNotices.THROUGH_A_PANEL
+                    .with("nail", NailWords.within(fixed.fastening()))
+                    .at(fixed.fastening().mark())
+                    .of(timber.body(fixed.piece()).name()));
+        }
+    }
+
+    /** The document may say outright that a piece is fixed: a person then answers for what is plugged. */
+    private void inMasonry(Fixed fixed) {
+        String piece = timber.body(fixed.piece()).name();
+        boolean said = timber.body(fixed.piece())
+                .placed()
+                .flatMap(placed -> placed.piece().fixed())
+                .isPresent();
+        Notice notice = (said ? FixingNotices.MASONRY_AS_SAID : FixingNotices.MASONRY)
+                .with("nail", NailWords.within(fixed.fastening()))
+                .at(fixed.fastening().mark())
+                .of(piece);
+        Change change = new Change("pieces." + piece + ".fixed", Phrase.of("wall"));
+        notices.add(said ? notice : notice.cure(new Cure(FixingNotices.PLUG_IT.with("of", piece), List.of(change))));
     }
 
     private void edge(Spot spot, Fixed fixed) {

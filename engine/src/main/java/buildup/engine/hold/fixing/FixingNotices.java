@@ -128,6 +128,23 @@ final class FixingNotices {
             "'{piece}' is held in {body} by {nail}: no value for nails in panels is known here, so it counts as nothing.",
             "Nail into wood, or glue it.");
 
+    static final Kind MASONRY = NO_VALUE.problem(
+            "'{piece}' is held in masonry by {nail}: no value for nails and wood screws there is known here, so it counts as"
+                    + " nothing.",
+            "Plug it and screw it by the maker's label, and give '{piece}' 'fixed: wall'.");
+
+    static final Kind MASONRY_AS_SAID = NO_VALUE.note(
+            "'{piece}' is held in masonry by {nail}: no value for nails and wood screws there is known here; it counts as"
+                    + " fixed, as said.",
+            "Plug it and screw it by the maker's label.");
+
+    static final Kind THROUGH_A_PANEL = NO_VALUE.note(
+            "'{piece}' is a panel, and no value across is known here for nails through one: {nail} counts as nothing across.",
+            "Let a ledge or a block carry it.");
+
+    static final Phrase PLUG_IT =
+            Phrase.of("Plug it and screw it by the maker's label, and give '{of}' 'fixed: wall'.");
+
     private static final Code REACH =
             Code.of("tool-cannot-reach", "The tool that drives a fastening does not get to its head.");
 

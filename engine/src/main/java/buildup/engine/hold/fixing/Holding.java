@@ -54,7 +54,7 @@ final class Holding {
         for (Crossing crossing : drive.crossings()) {
             bite += crossing.holds() && crossing.in(body) ? holding(crossing) : 0;
         }
-        double gravity = timber.gravity(body);
+        double gravity = masonry(body) ? 0 : timber.gravity(body);
         boolean endGrain = timber.endGrain(body, drive.way());
         return new Grip(
                 body,
@@ -71,7 +71,9 @@ final class Holding {
     private List<Factor> factors(int body, boolean endGrain) {
         boolean nail = fastener.kind() == Fastener.Kind.NAIL;
         List<Factor> factors = new ArrayList<>();
-        if (timber.panel(body)) {
+        if (masonry(body)) {
+            factors.add(new Factor(Why.MASONRY, 0));
+        } else if (timber.panel(body)) {
             factors.add(new Factor(Why.PANEL, 0));
         } else if (endGrain) {
             factors.add(new Factor(nail ? Why.END_GRAIN_WITHDRAWAL : Why.END_GRAIN_THREAD, 0));
@@ -84,6 +86,10 @@ final class Holding {
             }
         }
         return factors;
+    }
+
+    private boolean masonry(int body) {
+        return timber.masonry(body, fastening.piece());
     }
 
     private double holding(Crossing crossing) {
@@ -239,6 +245,9 @@ final class Holding {
         List<Factor> factors = new ArrayList<>();
         if (timber.panel(near.body()) || timber.panel(far.body())) {
             factors.add(new Factor(Why.PANEL, 0));
+        }
+        if (masonry(near.body()) || masonry(far.body())) {
+            factors.add(new Factor(Why.MASONRY, 0));
         }
         if (depth < 10) {
             factors.add(new Factor(Why.SHORT_BITE, depth < 6 ? 0 : depth / 10));

@@ -148,22 +148,23 @@ final class Nailing {
                 .filter(body -> body != piece && !standing.equals(Optional.of(body)))
                 .toList();
         return standing.map(List::of)
-                .filter(last -> bite(pieces, drive) < needed(fastener) - Tolerance.SAME_SIZE
-                        || bite(last, drive) >= bite(pieces, drive))
+                .filter(last -> bite(piece, pieces, drive) < needed(fastener) - Tolerance.SAME_SIZE
+                        || bite(piece, last, drive) >= bite(piece, pieces, drive))
                 .orElse(pieces);
     }
 
     /** What counts as nothing in withdrawal is no bite. */
-    private double bite(List<Integer> bodies, Drive drive) {
+    private double bite(int piece, List<Integer> bodies, Drive drive) {
+        String name = timber.body(piece).name();
         return bodies.stream()
-                .filter(body -> timber.counts(body, drive.way()))
+                .filter(body -> timber.counts(body, drive.way(), name))
                 .mapToDouble(drive::in)
                 .sum();
     }
 
     private List<Check> checks(int piece, Fastening fastening, Drive drive, OptionalDouble edge, int step) {
         double diameter = fastening.use().fastener().diameter().toInches();
-        double beyond = bite(judged(piece, fastening.use().fastener(), drive), drive);
+        double beyond = bite(piece, judged(piece, fastening.use().fastener(), drive), drive);
         List<Check> checks = new ArrayList<>(List.of(
                 new Check(Rule.TWELVE_DIAMETERS, beyond, NAIL_BITE * diameter),
                 new Check(Rule.SIX_DIAMETERS, beyond, SCREW_BITE * diameter),

@@ -188,9 +188,17 @@ final class Timber {
         return along > Math.cos(Math.toRadians(ALONG));
     }
 
-    /** Whether a nail that runs that way through a body is held there: neither in end grain nor in a panel. */
-    boolean counts(int number, Point way) {
-        return !panel(number) && !endGrain(number, way);
+    /** Whether it is the wall, and the plan has masonry there behind a piece. */
+    boolean masonry(int number, String piece) {
+        return wall(number) && section.stack().onMasonry().contains(piece);
+    }
+
+    /**
+     * Whether a nail through a piece that runs that way through a body is held there: neither in end grain nor in a panel
+     * nor in masonry.
+     */
+    boolean counts(int number, Point way, String piece) {
+        return !panel(number) && !endGrain(number, way) && !masonry(number, piece);
     }
 
     /** As messages call a body. */

@@ -18,6 +18,7 @@ public record Factor(Why why, double value) {
         END_GRAIN_THREAD("screw in end grain, drawn out", "NDS 2018, 12.2.2, from memory"),
         END_GRAIN_LATERAL("end grain, across", "NDS 2018, 12.5.2.2"),
         PANEL("panel, no published value", "none known here"),
+        MASONRY("masonry, no published value for a nail or a wood screw", "none known here"),
         SHORT_BITE("bite of 6 to 10 diameters, across", "NDS 2018, 12.1.6.4 and Table 12N note 3, as quoted");
 
         private final String words;

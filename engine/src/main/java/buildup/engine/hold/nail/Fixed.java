@@ -74,6 +74,11 @@ public record Fixed(
         return grips.stream().filter(grip -> grip.body() != piece).toList();
     }
 
+    /** Whether it is by masonry that it would hold, of which nothing is published for it. */
+    public boolean inMasonry() {
+        return !biteCheck().met() && beyond().stream().anyMatch(Grip::inMasonry);
+    }
+
     /** Inches of bite in all bodies beyond the piece. */
     public double bite() {
         return beyond().stream().mapToDouble(Grip::bite).sum();

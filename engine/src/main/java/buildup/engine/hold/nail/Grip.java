@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param body number in the section
  * @param bite inches of the nail in it; of a screw, of its thread
- * @param gravity G that was used: ovendry weight on volume at 12 %, as the catalog gives it
+ * @param gravity G that was used: ovendry weight on volume at 12 %, as the catalog gives it; 0 of masonry
  * @param endGrain whether the nail runs with the fibers
  * @param design value of the design formula for this bite, square to side grain
  * @param test value at which it came out in tests
@@ -26,6 +26,11 @@ public record Grip(
     /** Copies the list. */
     public Grip {
         factors = List.copyOf(factors);
+    }
+
+    /** Whether it is masonry that it bites in. */
+    public boolean inMasonry() {
+        return factors.stream().anyMatch(factor -> factor.why() == Factor.Why.MASONRY);
     }
 
     /** What is left of the design value. */

@@ -52,7 +52,8 @@ public enum Strength {
             "rings, coatings and glue",
             "pull and side load at once",
             "the fastener's own steel",
-            "whether a stud stands at the spot: the wall is taken as framing of spruce-pine-fir, G 0.42, throughout");
+            "whether a stud stands at the spot: the wall is taken as framing of spruce-pine-fir, G 0.42, where the plan has"
+                    + " no masonry");
 
     /** Stands with every figure of strength. */
     public static final String CAUTION = "A bench check for trim, not engineering: local code, the makers' labels and a"

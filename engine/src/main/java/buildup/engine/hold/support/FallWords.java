@@ -53,6 +53,10 @@ public final class FallWords {
         if (underCeiling(section, part)) {
             return Phrase.of(", off the ceiling");
         }
+        if (part.way() == Fall.Way.FALLS) {
+            // what it leaves is not what it falls on
+            return Phrase.of("");
+        }
         if (part.on().isPresent()) {
             return Phrase.of(part.way().turns() ? " over the edge of {on}" : " on {on}")
                     .with("on", section.name(part.on().getAsInt()));

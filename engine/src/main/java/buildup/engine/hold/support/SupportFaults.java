@@ -2,6 +2,7 @@ package buildup.engine.hold.support;
 
 import buildup.engine.hold.backing.JoistEdits;
 import buildup.engine.hold.backing.Packing;
+import buildup.engine.hold.nail.Factor;
 import buildup.engine.hold.nail.Fixed;
 import buildup.engine.hold.statics.FirstToGive;
 import buildup.engine.hold.support.Support.Answer;
@@ -15,20 +16,27 @@ import buildup.shared.figure.Listing;
 import buildup.shared.figure.Phrase;
 import buildup.shared.figure.Quantity;
 import buildup.shared.figure.Rounding;
+import buildup.shared.figure.Value;
+import buildup.shared.notice.Change;
 import buildup.shared.notice.Cure;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Says what falls: each group that leans and that nothing keeps, and what moves without leaning. */
 final class SupportFaults {
     /** So far inside its bearing a weight is brought, in: as near as a piece is set by hand; common practice, no source. */
     private static final double WELL_ON = 1.0 / 8;
+
+    /** In these cases nothing is known of what a nail holds. */
+    private static final Set<Factor.Why> UNPUBLISHED = EnumSet.of(Factor.Why.PANEL, Factor.Why.MASONRY);
 
     private final Section section;
     private final Support support;
@@ -128,9 +136,36 @@ final class SupportFaults {
                 .filter(row -> falling.pieces().contains(row.piece()))
                 .flatMap(row -> JoistEdits.over(section, row.point(), section.name(row.piece())))
                 .limit(1);
-        return Cure.firstOf(Stream.concat(
-                        joists, Stream.concat(blocks, balance.stream().flatMap(this::broughtBack))))
+        return Cure.firstOf(Stream.of(joists, blocks, balance.stream().flatMap(this::broughtBack), answeredFor(falling))
+                        .flatMap(Function.identity()))
                 .orElse(Cure.of(SupportNotices.NO_ROW));
+    }
+
+    /**
+     * Where nothing is published of what its nails hold, a person may answer for them: all pieces that fall so, together.
+     */
+    private Stream<Cure> answeredFor(Fall.Part falling) {
+        List<Change> changes = new ArrayList<>();
+        List<Value> said = new ArrayList<>();
+        for (int piece : falling.pieces()) {
+            searched.orElse(List.of()).stream()
+                    .filter(row -> row.piece() == piece)
+                    .flatMap(row -> row.joints().stream())
+                    .filter(joint -> joint.near() == piece)
+                    .filter(joint -> joint.across().stream().map(Factor::why).anyMatch(UNPUBLISHED::contains))
+                    .findFirst()
+                    .ifPresent(joint -> {
+                        said.add(SupportNotices.FIXED
+                                .with("to", section.name(joint.far()))
+                                .with("piece", section.name(piece)));
+                        changes.add(new Change(
+                                "pieces." + section.name(piece) + ".fixed",
+                                Phrase.of("{body}").with("body", section.name(joint.far()))));
+                    });
+        }
+        return said.isEmpty()
+                ? Stream.empty()
+                : Stream.of(new Cure(SupportNotices.ANSWER_FOR_IT.with("fixed", Listing.and(said)), changes));
     }
 
     /** A piece of a group that leans, set back or out until the weight falls on the bearing again. */

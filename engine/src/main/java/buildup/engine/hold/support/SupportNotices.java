@@ -43,6 +43,12 @@ final class SupportNotices {
     static final Phrase NO_ROW = Phrase.of(
             "None of the changes tried cures this: no row of the fasteners listed holds it, and no block behind it.");
 
+    /** {@code fixed}: which pieces to what. */
+    static final Phrase ANSWER_FOR_IT = Phrase.of(
+            "No value is published for their nails there: carry it on a ledge, or answer for it yourself by {fixed}.");
+
+    static final Phrase FIXED = Phrase.of("'fixed: {to}' on {piece}");
+
     static final Phrase SET_BACK = Phrase.of("Set '{piece}' back by {by}.");
     static final Phrase SET_OUT = Phrase.of("Set '{piece}' out by {by}.");
 

@@ -90,21 +90,31 @@ final class HoldingRows {
                 open.add(facts.section().name(i));
             }
         }
-        Optional<Fixed> least = facts.fixed().stream().min(Comparator.comparingDouble(HoldingRows::spare));
+        List<Fixed> plugged = facts.fixed().stream().filter(Fixed::inMasonry).toList();
+        Phrase said = VerdictWords.IN_MASONRY.with(
+                "rows",
+                VerdictWords.names(
+                        plugged.stream().map(row -> row.fastening().name()).toList()));
+        Optional<Fixed> least = facts.fixed().stream()
+                .filter(row -> !plugged.contains(row))
+                .min(Comparator.comparingDouble(HoldingRows::spare));
         if (least.isEmpty()) {
-            return Ruling.of(Topic.HELD, Reply.TRUST, VerdictWords.HELD_UNASKED);
+            return Ruling.of(Topic.HELD, Reply.TRUST, plugged.isEmpty() ? VerdictWords.HELD_UNASKED : said);
         }
         Figure bite = Figure.atMost(least.get().bite());
         Phrase held = VerdictWords.HELD
                 .with("fastening", least.get().fastening().name())
                 .with("bite", bite)
                 .with("wanted", Figure.atLeast(least.get().biteCheck().needs()));
-        Ruling ruling = open.isEmpty()
-                ? Ruling.yes(Topic.HELD, held)
-                : Ruling.of(
+        Phrase all = plugged.isEmpty()
+                ? held
+                : VerdictWords.HELD_TOO.with("held", held).with("more", said);
+        Ruling ruling = !open.isEmpty()
+                ? Ruling.of(
                         Topic.HELD,
                         Reply.TRUST,
-                        VerdictWords.HELD_OPEN.with("held", held).with("pieces", VerdictWords.names(open)));
+                        VerdictWords.HELD_OPEN.with("held", all).with("pieces", VerdictWords.names(open)))
+                : plugged.isEmpty() ? Ruling.yes(Topic.HELD, all) : Ruling.of(Topic.HELD, Reply.TRUST, all);
         return ruling.figure(bite);
     }
 

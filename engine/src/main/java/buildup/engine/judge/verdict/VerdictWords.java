@@ -106,6 +106,10 @@ final class VerdictWords {
     static final Phrase HELD =
             Phrase.of("every fastening bites; least to spare: {fastening}, {bite} deep where {wanted} is asked");
 
+    static final Phrase IN_MASONRY = Phrase.of("{rows} in masonry, of which nothing is published: held as said");
+
+    static final Phrase HELD_TOO = Phrase.of("{held}; {more}");
+
     static final Phrase HELD_OPEN = Phrase.of("{held}; none is given for {pieces}");
 
     static final Phrase HELD_UNASKED = Phrase.of("no fastenings are given; there is wood to nail every piece into");

@@ -15,7 +15,7 @@ public record Framing(Optional<Studs> studs, Optional<Joists> joists) {
     /**
      * Behind a wall.
      *
-     * @param row absent: masonry, which takes a fastener anywhere
+     * @param row absent: masonry, which takes a plug anywhere
      * @param topPlate, bottomPlate how high the plates are that run along under the ceiling and on the floor, in; 0: none
      *     that is counted
      */
@@ -28,6 +28,11 @@ public record Framing(Optional<Studs> studs, Optional<Joists> joists) {
      *     the room, and their places lie along the stretch
      */
     public record Joists(FramingRow row, boolean along) {}
+
+    /** Whether it is known that the wall is masonry. */
+    public boolean masonry() {
+        return studs.filter(known -> known.row().isEmpty()).isPresent();
+    }
 
     /** The same, and where it knows nothing what is known of the whole run. */
     Framing or(Framing other) {

@@ -140,8 +140,8 @@ class LandingsTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(NoticeWords.INCHES.message(falls))
-                .isEqualTo("The stack does not stand on 'north': with 1 of 14 of row 'row' on a stud, frieze falls on"
-                        + " wall, 90 to floor.");
+                .isEqualTo("The stack does not stand on 'north': with 1 of 14 of row 'row' on a stud, frieze falls,"
+                        + " 90 to floor.");
         assertThat(NoticeWords.INCHES.cure(falls)).contains("Set it out with 'first: 24' and 'spacing: 24'.");
         // as the cure says: half a nail a foot in place of 1.2
         Answer cured = hung("24", "24", ", studs: { every: 24, first: 24 }");

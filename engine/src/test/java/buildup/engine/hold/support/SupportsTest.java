@@ -97,7 +97,7 @@ class SupportsTest {
                         "name: rail, section: [out 1, up 3], back: 0, bottom: 0"))
                 .nail("brad", "rail", "post", new Point(0, 1.5), 180, 5, 0);
         assertThat(whole(hung).answer()).isEqualTo(Answer.NO);
-        assertThat(messages()).containsExactly("The stack does not stand: rail falls on post, 6 to floor board.");
+        assertThat(messages()).containsExactly("The stack does not stand: rail falls, 6 to floor board.");
         assertThat(notices.sorted().get(0).code()).isEqualTo("tips");
     }
 
