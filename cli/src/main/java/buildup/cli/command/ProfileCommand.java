@@ -196,7 +196,7 @@ final class ProfileCommand implements Callable<Integer> {
         ProfilePicture picture = new ProfilePicture(lists, unit);
         return switch (view.orElse(View.outline)) {
             case outline -> picture.scene(profile, name.orElseThrow(), notices);
-            case sheet -> Optional.of(picture.sheet(profile, milled(profile, lists, notices)));
+            case sheet -> picture.sheet(profile, milled(profile, lists, notices), notices);
             case milling -> Optional.of(picture.milling(profile, milled(profile, lists, notices)));
             case knife -> picture.knife(profile, milled(profile, lists, notices), notices);
         };

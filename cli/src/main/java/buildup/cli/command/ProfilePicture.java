@@ -5,6 +5,7 @@ import buildup.cli.drawing.mill.KnifeDrawing;
 import buildup.cli.drawing.mill.MillingDrawing;
 import buildup.cli.drawing.mill.ProfileSheet;
 import buildup.cli.drawing.mill.RunProfile;
+import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.section.SectionDrawing;
 import buildup.cli.drawing.sheet.FullSize;
 import buildup.cli.scene.Scene;
@@ -53,12 +54,19 @@ record ProfilePicture(Catalog catalog, LengthUnit unit) {
         return SectionDrawing.of(section, ShippedFont.load(), Optional.empty(), notices);
     }
 
-    /** Its sheet for who runs it, with lines to check full size. */
-    Scene sheet(Profile profile, Milled milled) {
+    /**
+     * Its sheet for who runs it, with lines to check full size.
+     *
+     * @param notices told when it is too large to draw
+     */
+    Optional<Scene> sheet(Profile profile, Milled milled, Notices notices) {
         FigurePrinter printer = new FigurePrinter(unit);
         ShippedFont font = ShippedFont.load();
+        if (Paper.tooMany(printer.metric(), font, milled.stick().box(), notices)) {
+            return Optional.empty();
+        }
         RunProfile run = new RunProfile(profile, milled, SHEET, font, printer);
-        return FullSize.of(printer.metric()).on(ProfileSheet.of(run, List.of(), MARGIN), font);
+        return Optional.of(FullSize.of(printer.metric()).on(ProfileSheet.of(run, List.of(), MARGIN), font));
     }
 
     /** The passes that make it. */

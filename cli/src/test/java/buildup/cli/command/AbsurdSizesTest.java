@@ -7,6 +7,7 @@ import buildup.cli.Ran;
 import buildup.cli.command.files.ExitCode;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
@@ -83,6 +84,42 @@ class AbsurdSizesTest {
             Ran ran = Ran.of(words);
             assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.REFUSED);
             assertThat(ran.err()).startsWith("refusal  " + name).doesNotContain("went wrong inside");
+        }
+    }
+
+    /** Along a straight edge of 9,000 ft, every 250th of an inch was measured: 27 million places, for each of 200 profiles. */
+    @Test
+    @Timeout(60)
+    void the_nearest_of_thousands_of_feet_is_found_as_coarsely_as_it_is_large() {
+        for (String name : List.of("board 9000' x 9000'", "cove 100' x 100'", "plain-crown 9999'")) {
+            Ran ran = Ran.of("profile", name, "--nearest", "--scale");
+            assertThat(ran.code()).as(ran.err()).isLessThanOrEqualTo(ExitCode.PROBLEM);
+            assertThat(ran.out()).contains("NEAREST to " + name);
+        }
+    }
+
+    /** The pages of what is that large were laid out, 200 million, to be counted. */
+    @Test
+    @Timeout(60)
+    void what_would_take_millions_of_pages_is_refused_and_not_laid_out() {
+        String cove = "cove 9000' x 9000'";
+        List<Ran> all = new ArrayList<>(Stream.of("outline", "sheet")
+                .map(view -> Ran.of("profile", cove, "--format", "svg", "--view", view))
+                .toList());
+        for (String name : List.of(cove, "board 9000' x 9000'")) {
+            byte[] stack = """
+                    plan: [{ left: return, right: return, stretches: [{ length: 96 }] }]
+                    pieces: [{ name: a, profile: "%s", back: wall, bottom: 0 }]
+                    """.formatted(name).getBytes(UTF_8);
+            all.add(Ran.with(stack, "draw", "-", "-o", "-"));
+            all.add(Ran.with(stack, "sheets", "-", "--only", "section,templates", "-o", "-"));
+            if (name.equals(cove)) {
+                all.add(Ran.with(stack, "sheets", "-", "--only", "profiles", "-o", "-"));
+            }
+        }
+        for (Ran ran : all) {
+            assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.REFUSED);
+            assertThat(ran.err()).contains("pages of letter: more than 1000");
         }
     }
 

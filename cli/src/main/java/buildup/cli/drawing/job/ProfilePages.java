@@ -29,7 +29,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Every profile of a stack that a mill runs, one a page, at full size, with what the mill has to know. */
-record ProfilePages(Answers known, FigurePrinter printer) {
+record ProfilePages(Answers known, FigurePrinter printer, Notices notices) {
     private static final String MILLED = "section";
     private static final double ROOM = 7;
     private static final double MARGIN = 0.1;
@@ -37,9 +37,11 @@ record ProfilePages(Answers known, FigurePrinter printer) {
 
     List<PaperPage> pages(PageFrame frame) {
         List<PaperPage> pages = new ArrayList<>();
-        profiles()
-                .forEach((profile, pieces) ->
-                        pages.addAll(Paper.fullSize(frame, ShopSheet.PROFILES.title(), scene(frame, profile, pieces))));
+        profiles().forEach((profile, pieces) -> {
+            if (!Paper.tooMany(frame, profile.outline().box(), notices)) {
+                pages.addAll(Paper.fullSize(frame, ShopSheet.PROFILES.title(), scene(frame, profile, pieces)));
+            }
+        });
         return pages;
     }
 

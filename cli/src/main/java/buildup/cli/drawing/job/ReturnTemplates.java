@@ -22,12 +22,13 @@ import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Stroke;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.figure.FigurePrinter;
+import buildup.shared.notice.Notices;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** The returns of a job from above, each shape once with how many of each hand are made, as many on a page as it holds. */
-record ReturnTemplates(Job job, String title, FigurePrinter printer) {
+record ReturnTemplates(Job job, String title, FigurePrinter printer, Notices notices) {
     /** The narrowest that the words under a small one are set, in. */
     private static final double WORDS = 2.2;
 
@@ -44,7 +45,9 @@ record ReturnTemplates(Job job, String title, FigurePrinter printer) {
     List<PaperPage> pages(PageFrame frame) {
         List<Block> blocks = new ArrayList<>();
         for (Kind kind : kinds()) {
-            blocks.add(block(frame, kind));
+            if (!Paper.tooMany(frame, kind.outline().box(), notices)) {
+                blocks.add(block(frame, kind));
+            }
         }
         return blocks.isEmpty()
                 ? List.of()

@@ -145,7 +145,7 @@ public final class ShopDrawings {
             case SEASON -> season(sheet);
             case ROOM, PROPORTION, CLEARANCE, TOLERANCE, MUST -> new JudgedPages(known, printer).pages(sheet, frame);
             case MATERIAL -> material(sheet);
-            case PROFILES -> new ProfilePages(known, printer).pages(frame);
+            case PROFILES -> new ProfilePages(known, printer, notices).pages(frame);
             case WARNINGS -> warnings(sheet);
             case STRIP -> new TapeStrip(section(), frame.measure(), printer).pages(known.lights(), frame, notices);
             case STORY_POLE -> new StoryPole(section(), frame.measure(), printer).pages(frame, notices);

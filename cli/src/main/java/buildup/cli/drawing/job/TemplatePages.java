@@ -75,15 +75,20 @@ record TemplatePages(Answers known, Optional<Job> job, FigurePrinter printer, No
     List<PaperPage> pages(PageFrame frame) {
         List<PaperPage> pages = new ArrayList<>();
         for (Shape shape : shapes()) {
+            if (Paper.tooMany(frame, shape.outline().box(), notices)) {
+                continue;
+            }
             lost(shape).map(LostWood::said).ifPresent(notices::add);
             for (Shape hand : List.of(shape, shape.mirrored())) {
                 pages.addAll(Paper.fullSize(frame, ShopSheet.TEMPLATES.title(), scene(frame, hand)));
             }
         }
         job.ifPresent(one ->
-                pages.addAll(new ReturnTemplates(one, known.section().stack().title(), printer).pages(frame)));
+                pages.addAll(new ReturnTemplates(one, known.section().stack().title(), printer, notices).pages(frame)));
         for (Scene cope : CopeDrawing.each(known.section(), known.copes(), frame.measure())) {
-            pages.addAll(Paper.fullSize(frame, "Copes", cope));
+            if (!Paper.tooMany(frame, cope.box(), notices)) {
+                pages.addAll(Paper.fullSize(frame, "Copes", cope));
+            }
         }
         return pages;
     }

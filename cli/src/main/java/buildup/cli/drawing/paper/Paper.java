@@ -6,10 +6,12 @@ import buildup.cli.drawing.sheet.DrawingNotices;
 import buildup.cli.drawing.sheet.Legend;
 import buildup.cli.drawing.sheet.NumberedList;
 import buildup.cli.drawing.sheet.PageFlow;
+import buildup.cli.drawing.sheet.Pages;
 import buildup.cli.drawing.sheet.PictureSheet;
 import buildup.cli.scene.Group;
 import buildup.cli.scene.Scene;
 import buildup.cli.scene.SceneItem;
+import buildup.cli.scene.TextMeasure;
 import buildup.profiles.outline.Box;
 import buildup.shared.figure.Figure;
 import buildup.shared.notice.Notices;
@@ -220,14 +222,24 @@ public final class Paper {
         return pages > MOST_PAGES;
     }
 
+    /**
+     * The same, of the page that a printer holds, with nothing at its foot; for a picture that is drawn on no page.
+     *
+     * @param notices told then
+     */
+    public static boolean tooMany(boolean metric, TextMeasure measure, Box box, Notices notices) {
+        TitleStrip bare = new TitleStrip(List.of(List.of()));
+        return tooMany(new PageFrame(Pages.ofPrinter(metric), bare, measure, metric), box, notices);
+    }
+
     /** How many pages a picture of that size takes at full size. */
     private static double pages(PageFrame frame, Box box) {
         return whole(frame, PageFrame.Use.CHECKED, new Block(new Group("picture", List.of()), box))
                         .isPresent()
                 ? 1
                 : Stream.of(frame, frame.turned())
-                        .mapToDouble(way -> TiledPicture.tiling(way, PageFrame.Use.PART, box, Tiling.Drawn.NOTHING)
-                                .count())
+                        .map(way -> way.window(PageFrame.Use.PART))
+                        .mapToDouble(window -> Tiling.count(box, window.width(), window.height()))
                         .min()
                         .orElse(1);
     }

@@ -48,7 +48,7 @@ record Seams(List<Double> starts, double window) {
                 .map(text -> new Span(text.from() - AIR, text.to() + AIR))
                 .filter(text -> text.to() - text.from() < window)
                 .toList();
-        int count = (int) Math.ceil((high - low - OVERLAP) / (window - OVERLAP));
+        int count = fewest(high - low, window);
         double free = count * (window - OVERLAP) + OVERLAP - (high - low);
         List<Seams> whole = new ArrayList<>();
         for (int i = 0; i < TRIED; i++) {
@@ -64,6 +64,11 @@ record Seams(List<Double> starts, double window) {
             whole.add(lapping.cutsNone(shorter) ? lapping : even(low - free / 2, count, window));
         }
         return whole;
+    }
+
+    /** How many windows a length takes where they cut no text. */
+    static int fewest(double length, double window) {
+        return length <= window ? 1 : (int) Math.ceil((length - OVERLAP) / (window - OVERLAP));
     }
 
     private static Seams even(double first, int count, double window) {

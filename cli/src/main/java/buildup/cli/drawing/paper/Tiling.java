@@ -84,6 +84,14 @@ record Tiling(Seams columns, Seams rows, Drawn drawn) {
         return best;
     }
 
+    /**
+     * How many windows a box of no texts takes; as a number that does not overflow. Nothing is laid out for it: a box of
+     * thousands of feet takes millions.
+     */
+    static double count(Box whole, double wide, double high) {
+        return (double) Seams.fewest(whole.width(), wide) * Seams.fewest(whole.height(), high);
+    }
+
     /** How many windows there are; as a number that does not overflow. */
     double count() {
         return (double) columns.count() * rows.count();

@@ -10,7 +10,6 @@ import buildup.cli.drawing.label.Tags;
 import buildup.cli.drawing.paper.PageFrame;
 import buildup.cli.drawing.paper.Paper;
 import buildup.cli.drawing.paper.PaperPage;
-import buildup.cli.drawing.paper.TitleStrip;
 import buildup.cli.drawing.sheet.Arrangement;
 import buildup.cli.drawing.sheet.Block;
 import buildup.cli.drawing.sheet.FullSize;
@@ -104,9 +103,7 @@ public final class SectionDrawing {
     }
 
     private Optional<Scene> scene(Optional<PaperSize> wanted, Notices notices) {
-        PageFrame least =
-                new PageFrame(Pages.ofPrinter(metric()), new TitleStrip(List.of(List.of())), measure, metric());
-        if (Paper.tooMany(least, view.window(), notices)) {
+        if (Paper.tooMany(metric(), measure, view.window(), notices)) {
             // laying it out would only take time
             return Optional.empty();
         }

@@ -20,6 +20,7 @@ class TilingTest {
     void windows_lap_and_together_hold_the_whole_and_no_row_or_column_is_too_many(double wide, double high) {
         Box whole = new Box(-1, -2, wide - 1, high - 2);
         Tiling tiling = Tiling.of(whole, 7.4, 8.75, Tiling.Drawn.NOTHING);
+        assertThat(Tiling.count(whole, 7.4, 8.75)).as("counted and laid out").isEqualTo(tiling.count());
         Box first = tiling.window(0, 0);
         Box last = tiling.window(tiling.columns().count() - 1, tiling.rows().count() - 1);
         assertThat(first.with(last).grown(1e-9).holds(whole.middle(), 0)).isTrue();

@@ -1,5 +1,6 @@
 package buildup.engine.mill.nearest;
 
+import buildup.profiles.outline.Box;
 import buildup.profiles.outline.Outline;
 import buildup.profiles.outline.Point;
 import buildup.profiles.outline.Segment;
@@ -20,6 +21,9 @@ record Gap(double missing, Point missingAt, double spare, Point spareAt) {
     /** The place of a peak in the middle of a curve is narrowed down by a third so often. */
     private static final int NARROWED = 40;
 
+    /** Twice the greatest side that any mill runs, in: what is larger is measured as coarsely as it is larger. */
+    private static final double GREATEST = 24;
+
     /** A stretch of one outline with the distances of its ends from the other. */
     private record Stretch(Segment segment, double a, double b, double atA, double atB) {
         /** A distance changes by no more than the way walked. */
@@ -39,8 +43,9 @@ record Gap(double missing, Point missingAt, double spare, Point spareAt) {
      * One outline against another.
      *
      * @param sign 1 to look for what lies outside the other, -1 for what lies inside it
+     * @param fine what is this little farther off than the farthest known is not looked for, in
      */
-    private record Look(MeasuredOutline from, MeasuredOutline other, int sign) {
+    private record Look(MeasuredOutline from, MeasuredOutline other, int sign, double fine) {
         double far(Segment segment, double t) {
             return sign * other.outside(segment.at(t));
         }
@@ -56,7 +61,7 @@ record Gap(double missing, Point missingAt, double spare, Point spareAt) {
             }
             while (!open.isEmpty()) {
                 Stretch stretch = open.remove(open.size() - 1);
-                if (stretch.most() <= best.distance() + Tolerance.FARTHEST_FOUND) {
+                if (stretch.most() <= best.distance() + fine) {
                     continue;
                 }
                 double middle = (stretch.a() + stretch.b()) / 2;
@@ -70,7 +75,7 @@ record Gap(double missing, Point missingAt, double spare, Point spareAt) {
 
         private Place narrowed(Place place) {
             Segment segment = place.segment();
-            double reach = 2 * Tolerance.FARTHEST_FOUND / segment.length() + 0.02;
+            double reach = 2 * fine / segment.length() + 0.02;
             double low = Math.max(0, place.t() - reach);
             double high = Math.min(1, place.t() + reach);
             for (int i = 0; i < NARROWED; i++) {
@@ -88,11 +93,19 @@ record Gap(double missing, Point missingAt, double spare, Point spareAt) {
     }
 
     static Gap between(Outline wanted, Outline laid) {
-        MeasuredOutline a = MeasuredOutline.of(wanted);
-        MeasuredOutline b = MeasuredOutline.of(laid);
-        Place missing = farther(new Look(a, b, 1).farthest(), new Look(b, a, -1).farthest());
-        Place spare = farther(new Look(b, a, 1).farthest(), new Look(a, b, -1).farthest());
+        // along faces that lie even, as many places are measured as the fineness goes into them
+        double coarser = Math.max(1, Math.max(side(wanted), side(laid)) / GREATEST);
+        double fine = Tolerance.FARTHEST_FOUND * coarser;
+        MeasuredOutline a = MeasuredOutline.of(wanted, coarser);
+        MeasuredOutline b = MeasuredOutline.of(laid, coarser);
+        Place missing = farther(new Look(a, b, 1, fine).farthest(), new Look(b, a, -1, fine).farthest());
+        Place spare = farther(new Look(b, a, 1, fine).farthest(), new Look(a, b, -1, fine).farthest());
         return new Gap(missing.distance(), missing.at(), spare.distance(), spare.at());
+    }
+
+    private static double side(Outline outline) {
+        Box box = outline.box();
+        return Math.max(box.width(), box.height());
     }
 
     private static Place farther(Place a, Place b) {

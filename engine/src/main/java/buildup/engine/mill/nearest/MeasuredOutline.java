@@ -6,10 +6,20 @@ import buildup.profiles.outline.Segment;
 import buildup.profiles.outline.Tolerance;
 import java.util.List;
 
-/** An outline to measure distances from, and its chords, which tell the inside from the outside. */
-record MeasuredOutline(List<Segment> segments, List<Point> ring) {
-    static MeasuredOutline of(Outline outline) {
-        return new MeasuredOutline(outline.segments(), outline.flattened(Tolerance.CHORD));
+/**
+ * An outline to measure distances from, and its chords, which tell the inside from the outside.
+ *
+ * @param chord greatest distance of a chord from its arc, in
+ */
+record MeasuredOutline(List<Segment> segments, List<Point> ring, double chord) {
+    /**
+     * Measured so finely.
+     *
+     * @param coarser times as coarse as molding is measured, at least 1
+     */
+    static MeasuredOutline of(Outline outline, double coarser) {
+        double chord = Tolerance.CHORD * coarser;
+        return new MeasuredOutline(outline.segments(), outline.flattened(chord), chord);
     }
 
     /** Distance of a point from the outline, in, positive outside; nearer than a chord lies off, it counts as outside. */
@@ -18,6 +28,6 @@ record MeasuredOutline(List<Segment> segments, List<Point> ring) {
         for (Segment segment : segments) {
             least = Math.min(least, segment.distance(p));
         }
-        return least > Tolerance.CHORD && Outline.isInside(ring, p) ? -least : least;
+        return least > chord && Outline.isInside(ring, p) ? -least : least;
     }
 }

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -102,6 +103,17 @@ class NearestTest {
         Advice.Covers covers = (Advice.Covers) found.advice();
         assertThat(covers.area()).isCloseTo(1 - Math.PI / 4, within(SAME));
         assertThat(covers.deepest()).isCloseTo(Math.sqrt(2) - 1, within(0.0005));
+    }
+
+    /** Of 9,000 ft, a two-thousandth of an inch is nobody's question. */
+    @Test
+    @Timeout(30)
+    void a_gap_is_measured_as_coarsely_as_the_profile_is_larger_than_any_molding() {
+        Gap gap = Gap.between(box(108_000, 108_000), box(108_000, 107_000));
+        assertThat(gap.missing()).isCloseTo(1000, within(9.0));
+        assertThat(gap.spare()).isLessThan(9.0);
+        // a molding of 2 ft is still measured as a small one is
+        assertThat(Gap.between(box(24, 1), box(24, 0.98)).missing()).isCloseTo(0.02, within(0.002));
     }
 
     @Test
