@@ -185,14 +185,42 @@ class SeasonsTest {
         assertThat(swollen.seen()).isTrue();
         Effect shrunk = lived.effect("miter of cap, right of front, inside (short point)", "dry");
         assertThat(shrunk.amount()).isEqualTo(0.0143, within(0.0001));
-        assertThat(shrunk.seen()).as("it lies at the wall").isFalse();
-        Lived inside = Lived.of(
-                "{ name: damp, moisture: 13 % }; { name: dry, moisture: 2 % }",
-                "pieces:", cap, plan.replace("outside 90", "inside 90"));
+        assertThat(shrunk.seen()).as("the wedge lies open on top").isTrue();
+        // a block on it leaves only the front 1/2 of 3-1/2 open on top: the wedge is 1/7 as wide there
+        Effect covered = Lived.of(
+                        "{ name: damp, moisture: 11 % }; { name: dry, moisture: 6 % }",
+                        "pieces:",
+                        cap,
+                        "  - { name: block, profile: board 2 x 3, lay: flat, back: wall, bottom: cap.top }",
+                        "  - { name: under, profile: board 3-1/2 x 3, back: wall, top: cap.bottom }",
+                        plan)
+                .effect("miter of cap, right of front, inside (short point)", "dry");
+        assertThat(covered.seen()).isFalse();
+        assertThat(covered.amount()).as("at its point").isEqualTo(0.0143, within(0.0001));
+        Lived inside =
+                Lived.of("{ name: dry, moisture: 2 % }", "pieces:", cap, plan.replace("outside 90", "inside 90"));
         assertThat(inside.effect("miter of cap, right of front, inside (short point)", "dry")
                         .seen())
                 .isTrue();
         assertThat(inside.said("joint-opens")).contains("inside (short point)");
+    }
+
+    /**
+     * Red oak sawn flat, .00369 (Wood Handbook, FPL-GTR-190, Table 13-5), 4-1/2 wide, dried from 7 to 3 %: .0664, times the
+     * square root of 2 at a corner of 90 degrees. Round an opening the miter runs across the face.
+     */
+    @Test
+    void the_miter_of_a_wide_casing_round_a_door_opens_in_sight() {
+        Lived casing = Lived.of(
+                "{ name: winter, moisture: 3 % }",
+                "pieces:",
+                "  - { name: casing, wood: red-oak, profile: board 3/4 x 4-1/2, cut: flat, back: wall, bottom: datum }",
+                "plan: [{ around: opening, left: square, right: square, stretches: [{ name: leg, length: 80, corner:"
+                        + " outside 90 }, { name: head, length: 30 }] }]");
+        Effect winter = casing.effect("miter of casing, right of leg, inside (short point)", "winter");
+        assertThat(winter.amount()).isEqualTo(0.00369 * 4 * 4.5 * Math.sqrt(2), within(0.002));
+        assertThat(winter.seen()).isTrue();
+        assertThat(casing.said("joint-opens")).contains("miter of casing", "inside (short point)");
     }
 
     @Test
