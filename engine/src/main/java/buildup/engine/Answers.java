@@ -137,7 +137,8 @@ public final class Answers {
         this.shape = new LazyAnswer<>(notices -> Composer.composeFastened(blocks.stack(), placed, notices));
         this.lights = new LazyAnswer<>(notices ->
                 Lights.of(shape.answer(), lights.orElse(blocks.stack().lights()), notices));
-        this.sights = new LazyAnswer<>(notices -> Eyes.of(shape.answer(), notices));
+        this.sights = new LazyAnswer<>(
+                notices -> Eyes.of(shape.answer(), !blocks.ways().isEmpty(), notices));
         this.joints = new LazyAnswer<>(notices -> Joints.of(shape.answer(), sights.answer()));
         this.openJoints = new LazyAnswer<>(notices ->
                 JointFaults.of(shape.answer(), joints.answer(), eyes(), gapsOfRules(), trial.isPresent(), notices));
@@ -153,7 +154,8 @@ public final class Answers {
                         .flatMap(search -> RowCures.blocked(section.answer(), fixed.answer(), search, piece).stream())
                         .toList(),
                 notices));
-        this.approaches = new LazyAnswer<>(notices -> Approaches.of(section.answer(), blocks.ways(), notices));
+        this.approaches =
+                new LazyAnswer<>(notices -> Approaches.of(section.answer(), blocks.ways(), sights.answer(), notices));
         // a search: run for whoever has come to the nails, also with an empty list of them
         this.proposals = new LazyAnswer<>(notices -> blocks.nailing() && trial.isPresent()
                 ? Fixing.propose(section.answer(), this.lights.answer(), sights.answer(), catalog)
@@ -217,6 +219,7 @@ public final class Answers {
                 blocks.catalog(),
                 lights(),
                 sights(),
+                approaches(),
                 joints(),
                 fixed(),
                 support(),

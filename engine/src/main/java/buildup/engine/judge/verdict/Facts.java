@@ -11,6 +11,7 @@ import buildup.engine.judge.must.MustResult;
 import buildup.engine.judge.proportion.Proportion;
 import buildup.engine.look.joint.Joints;
 import buildup.engine.look.light.Lighting;
+import buildup.engine.look.sight.Approach;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.room.surface.Surfaced;
 import buildup.engine.section.compose.Section;
@@ -29,6 +30,7 @@ public record Facts(
         Catalog catalog,
         List<Lighting> lights,
         List<Sighting> sights,
+        List<Approach> approaches,
         Joints joints,
         List<Fixed> fixed,
         Support support,
@@ -45,6 +47,7 @@ public record Facts(
     public Facts {
         lights = List.copyOf(lights);
         sights = List.copyOf(sights);
+        approaches = List.copyOf(approaches);
         fixed = List.copyOf(fixed);
         must = List.copyOf(must);
         notices = List.copyOf(notices);

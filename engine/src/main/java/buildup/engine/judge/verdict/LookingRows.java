@@ -7,6 +7,7 @@ import buildup.engine.judge.verdict.Ruling.Reply;
 import buildup.engine.look.light.Darkness;
 import buildup.engine.look.light.Lighting;
 import buildup.engine.look.light.Shadow;
+import buildup.engine.look.sight.Approach;
 import buildup.engine.look.sight.Coverage;
 import buildup.engine.look.sight.Sighting;
 import buildup.engine.room.surface.GapAlong;
@@ -204,9 +205,6 @@ final class LookingRows {
                     .with("by", Figure.fine(open.offCeiling())));
             most = Math.max(most, open.offCeiling());
         }
-        if (facts.sights().isEmpty() && raw.isEmpty()) {
-            return Optional.empty();
-        }
         for (Sighting sighting : facts.sights()) {
             for (Coverage coverage : sighting.coverage()) {
                 if (coverage.seen() > Tolerance.TOUCHING) {
@@ -218,13 +216,29 @@ final class LookingRows {
                 }
             }
         }
+        for (Approach way : facts.approaches()) {
+            for (Approach.Showing showing : way.showing()) {
+                boolean told = facts.sights().stream()
+                        .flatMap(sighting -> sighting.coverage().stream())
+                        .anyMatch(eye -> eye.body() == showing.body() && eye.seen() > Tolerance.TOUCHING);
+                if (showing.first().isPresent() && !told) {
+                    raw.add(VerdictWords.RAW_ON_THE_WAY
+                            .with("piece", section.name(showing.body()))
+                            .with("approach", way.name())
+                            .with("first", Figure.length(showing.first().getAsDouble())));
+                    most = Math.max(most, showing.most());
+                }
+            }
+        }
         List<String> unseen =
                 facts.joints().unseen().stream().map(section::name).toList();
         if (!unseen.isEmpty()) {
             raw.add(VerdictWords.UNSEEN.with("pieces", VerdictWords.names(unseen)));
         }
         if (raw.isEmpty()) {
-            return Optional.of(Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN));
+            return facts.sights().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(Ruling.yes(Topic.SEEN, VerdictWords.HIDDEN));
         }
         Ruling look = Ruling.of(Topic.SEEN, Reply.LOOK, VerdictWords.REVEALS.with("all", Listing.commas(raw)));
         Ruling cured = cure.map(look::cure).orElse(look);

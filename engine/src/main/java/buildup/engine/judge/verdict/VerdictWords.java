@@ -50,6 +50,9 @@ final class VerdictWords {
 
     static final Phrase HIDDEN = Phrase.of("no raw wood and no open joint is seen");
 
+    static final Phrase RAW_ON_THE_WAY =
+            Phrase.of("{piece}: raw wood shows from {first} off the wall on, walking up {approach}");
+
     static final Phrase RAW = Phrase.of("{piece}: {seen} of raw wood seen from {eye}");
 
     static final Phrase END_GRAIN = Phrase.of("{piece}: end grain {by} proud of the casing");

@@ -6,6 +6,7 @@ import buildup.engine.section.stack.Eye;
 import buildup.engine.section.stack.Stack;
 import buildup.profiles.outline.Tolerance;
 import buildup.shared.document.Fields;
+import buildup.shared.figure.Figure;
 import buildup.shared.length.Length;
 import buildup.shared.notice.Notice;
 import buildup.shared.notice.Notices;
@@ -64,8 +65,13 @@ public final class Approaches {
                 : Optional.empty();
     }
 
-    /** One answer for each way that begins and ends in the room; the others are said. */
-    public static List<Approach> of(Section section, List<Route> ways, Notices notices) {
+    /**
+     * One answer for each way that begins and ends in the room; the others are said, and so is raw wood that lies open and
+     * that no eye sees which stands still.
+     *
+     * @param standing what those see
+     */
+    public static List<Approach> of(Section section, List<Route> ways, List<Sighting> standing, Notices notices) {
         List<Approach> answers = new ArrayList<>();
         for (Route way : ways) {
             Optional<Notice> fault = Eyes.fault(way.from(), section).or(() -> Eyes.fault(way.to(), section));
@@ -74,7 +80,34 @@ public final class Approaches {
                 answers.add(follow(section, way.name(), way.from(), way.to()));
             }
         }
+        if (!ways.isEmpty()) {
+            say(section, answers, standing, notices);
+        }
         return List.copyOf(answers);
+    }
+
+    private static void say(Section section, List<Approach> answers, List<Sighting> standing, Notices notices) {
+        for (int body = 0; body < section.bodies().size(); body++) {
+            int nailer = body;
+            boolean seen = standing.stream()
+                    .flatMap(sighting -> sighting.coverage().stream())
+                    .anyMatch(coverage -> coverage.body() == nailer && coverage.seen() > Tolerance.TOUCHING);
+            if (!seen) {
+                answers.stream()
+                        .flatMap(way -> way.shows(nailer).map(showing -> shows(section, way, showing)).stream())
+                        .findFirst()
+                        .or(() -> RawWood.unseen(section, nailer))
+                        .ifPresent(notices::add);
+            }
+        }
+    }
+
+    private static Notice shows(Section section, Approach way, Approach.Showing showing) {
+        Notice notice = SightNotices.SHOWS_ON_THE_WAY
+                .with("approach", way.name())
+                .with("first", Figure.length(showing.first().orElseThrow()))
+                .amount(Figure.length(showing.most()));
+        return RawWood.placed(section.body(showing.body()), notice);
     }
 
     private static Notice noWay(String name, Fields fields) {

@@ -35,8 +35,13 @@ public final class Eyes {
         this.surfaces = Surfaces.solid(section);
     }
 
-    /** One answer for each eye that stands in the room; an eye elsewhere is said, and so is raw wood that shows. */
+    /** One answer for each eye that stands in the room; an eye elsewhere is said, and so is raw wood that lies open. */
     public static List<Sighting> of(Section section, Notices notices) {
+        return of(section, false, notices);
+    }
+
+    /** @param walking whether other eyes walk up: what is open and these do not see is said of those ({@link Approaches}) */
+    public static List<Sighting> of(Section section, boolean walking, Notices notices) {
         Eyes asked = new Eyes(section);
         List<Sighting> answers = new ArrayList<>();
         for (Eye eye : section.stack().eyes()) {
@@ -46,7 +51,7 @@ public final class Eyes {
                 answers.add(asked.sighting(eye));
             }
         }
-        RawWood.say(section, answers, notices);
+        RawWood.say(section, answers, !walking, notices);
         return List.copyOf(answers);
     }
 

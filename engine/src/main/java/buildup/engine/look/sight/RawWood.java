@@ -25,7 +25,8 @@ final class RawWood {
 
     private record View(Sighting sighting, Coverage coverage) {}
 
-    static void say(Section section, List<Sighting> sightings, Notices notices) {
+    /** @param hiddenToo whether that is said too which none of these eyes sees */
+    static void say(Section section, List<Sighting> sightings, boolean hiddenToo, Notices notices) {
         for (int i = 0; i < section.bodies().size(); i++) {
             int nailer = i;
             List<View> views = sightings.stream()
@@ -37,13 +38,13 @@ final class RawWood {
             views.stream()
                     .max(Comparator.comparingDouble(view -> view.coverage().seen()))
                     .map(worst -> shows(section, worst, views))
-                    .or(() -> unseen(section, nailer))
+                    .or(() -> hiddenToo ? unseen(section, nailer) : Optional.empty())
                     .ifPresent(notices::add);
         }
     }
 
     /** Raw wood on the room side that no eye of the stack sees: worth a word, since another eye may come. */
-    private static Optional<Notice> unseen(Section section, int nailer) {
+    static Optional<Notice> unseen(Section section, int nailer) {
         Body body = section.body(nailer);
         double exposed = section.members().stream()
                 .filter(member -> member.body() == nailer)
@@ -56,7 +57,7 @@ final class RawWood {
         return Optional.of(placed(body, kind.notice().amount(Figure.length(exposed))));
     }
 
-    private static Notice placed(Body body, Notice notice) {
+    static Notice placed(Body body, Notice notice) {
         return body.placed()
                 .map(placed -> notice.of(body.name()).at(placed.piece().mark()))
                 .orElse(notice);

@@ -22,6 +22,9 @@ final class SightNotices {
     static final Kind NO_EYE_SEES_IT = RAW_WOOD.note(
             "{amount} of raw '{piece}' lies on the room side; no eye of the stack sees it.", Words.FINISH_IT);
     static final Kind NAILER_SHOWS = RAW_WOOD.problem("From '{eye}' you see {amount} of raw '{piece}'.", "");
+    static final Kind SHOWS_ON_THE_WAY = RAW_WOOD.note(
+            "Walking up '{approach}' you see up to {amount} of raw '{piece}', from {first} off the wall on.",
+            "Finish it, or cover it, if people come that near.");
     static final Phrase COVER_IT = Phrase.of("Finish it, or cover it.");
     static final Phrase DROP =
             Phrase.of("Finish it, or bring the lower edge of '{other}' down to {to} (needs {needs}).");

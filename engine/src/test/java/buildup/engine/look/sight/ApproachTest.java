@@ -3,7 +3,10 @@ package buildup.engine.look.sight;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.Answered;
 import buildup.engine.Bench;
+import buildup.engine.judge.verdict.Ruling;
+import buildup.engine.judge.verdict.Topic;
 import buildup.engine.look.sight.Approach.Showing;
 import buildup.shared.notice.Level;
 import buildup.shared.notice.Notice;
@@ -35,7 +38,10 @@ class ApproachTest {
         Notices notices = new Notices();
         List<Approach> answers = Sights.approaches(
                 text, "approach:\n  - { name: visitor, from: {" + from + "}, to: {" + to + "} }\n", notices);
-        assertThat(notices.sorted()).isEmpty();
+        assertThat(notices.sorted()).singleElement().satisfies(said -> {
+            assertThat(said.level()).isEqualTo(Level.NOTE);
+            assertThat(said.code()).isEqualTo("nailer-shows");
+        });
         assertThat(answers).hasSize(1);
         assertThat(answers.get(0).name()).isEqualTo("visitor");
         assertThat(answers.get(0).showing()).hasSize(1);
@@ -49,6 +55,37 @@ class ApproachTest {
         assertThat(soffit.first()).hasValueCloseTo(3.5 + (1.5 - LEAST) * 30 / 0.25, NEAR);
         assertThat(soffit.exposed()).isCloseTo(1.5, within(1e-9));
         assertThat(soffit.most()).as("at 24 in").isCloseTo(1.5 - 0.25 * 20.5 / 30, within(1e-6));
+    }
+
+    /** The block's raw soffit runs from 3/4 to 4 out; the fascia's back edge is 3/4 under it, the eye 22-1/4 under that. */
+    @Test
+    void what_shows_to_whoever_walks_up_is_in_the_verdict_though_no_standing_eye_sees_it() {
+        String text = """
+                title: Core
+                wood: yellow-poplar
+                space: { floor: -80, ceiling: 12 }
+                eyes: [ { name: far, distance: 120, height: floor + 62 } ]
+                approach:
+                  - { name: enter, from: { distance: 140, height: floor + 62 }, to: { distance: 15, height: floor + 62 } }
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 5, back: wall, bottom: datum }
+                  - { name: block, kind: nailer, profile: board 1-1/2 x 4, lay: flat, back: wall, bottom: frieze.top }
+                  - { name: fascia, profile: board 3/4 x 2-1/2, back: block.face, bottom: block.bottom - 3/4 }
+                """;
+        double first = 4 + (4 - 0.75 - LEAST) * 22.25 / 0.75;
+        assertThat(Answered.sound(text).approaches().get(0).showing().get(0).first())
+                .hasValueCloseTo(first, NEAR);
+        assertThat(Answered.row(text, Topic.SEEN).answer()).isEqualTo(Ruling.Reply.LOOK);
+        assertThat(Answered.because(text, Topic.SEEN))
+                .isEqualTo("block: raw wood shows from 100-5/16- off the wall on, walking up enter");
+        assertThat(Answered.messages(Answered.of(text), Level.NOTE))
+                .anySatisfy(
+                        note -> assertThat(note).startsWith("Walking up 'enter' you see up to 2-7/8+ of raw 'block'"))
+                .noneMatch(note -> note.contains("no eye of the stack sees it"));
+        String farther = text.replace("to: { distance: 15", "to: { distance: 110");
+        assertThat(Answered.row(farther, Topic.SEEN).answer()).isEqualTo(Ruling.Reply.YES);
+        assertThat(Answered.messages(Answered.of(farther), Level.NOTE))
+                .anyMatch(note -> note.contains("of raw 'block' lies on the room side; no eye of the stack sees it"));
     }
 
     @Test
@@ -112,6 +149,7 @@ class ApproachTest {
         String block = "approach:\n  - { from: { distance: 1, height: 1/2 }, to: { distance: 72, height: 0 } }\n";
         assertThat(Sights.approaches(TRAY, block, notices)).isEmpty();
         assertThat(notices.sorted())
+                .filteredOn(notice -> notice.level() == Level.PROBLEM)
                 .singleElement()
                 .satisfies(said -> assertThat(NoticeWords.INCHES.message(said))
                         .isEqualTo("Eye 'approach 1' (1 out, 1/2 up) is inside the shelf."));
@@ -123,6 +161,7 @@ class ApproachTest {
         String block = "approach:\n  - { from: { distance: 72, height: 0 }, to: { distance: 1, height: 1/2 } }\n";
         assertThat(Sights.approaches(TRAY, block, notices)).isEmpty();
         assertThat(notices.sorted())
+                .filteredOn(notice -> notice.level() == Level.PROBLEM)
                 .singleElement()
                 .satisfies(said -> assertThat(NoticeWords.INCHES.message(said))
                         .isEqualTo("Eye 'approach 1' (1 out, 1/2 up) is inside the shelf."));

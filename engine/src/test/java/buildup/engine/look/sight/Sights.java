@@ -47,7 +47,7 @@ final class Sights {
         Document document = DocumentReader.read("stack.yaml", text.getBytes(StandardCharsets.UTF_8), notices)
                 .orElseThrow();
         Fields root = Fields.of(document, new Claims(), notices, bench.stack().lengths());
-        return Approaches.of(bench.section(), Approaches.read(bench.stack(), root, notices), notices);
+        return Approaches.of(bench.section(), Approaches.read(bench.stack(), root, notices), List.of(), notices);
     }
 
     Bench bench() {
