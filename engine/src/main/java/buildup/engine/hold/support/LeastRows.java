@@ -247,8 +247,9 @@ final class LeastRows {
         return candidates;
     }
 
+    /** Whether a row on another piece goes into one of some pieces. */
     private static boolean joins(Fixed row, List<Integer> pieces) {
-        return row.joints().stream().anyMatch(joint -> pieces.contains(joint.near()) || pieces.contains(joint.far()));
+        return row.joints().stream().anyMatch(joint -> pieces.contains(joint.far()));
     }
 
     private void add(

@@ -268,15 +268,19 @@ class LeastRowsTest {
     /** The brads of another row sit where the best place was. */
     @Test
     void no_row_is_added_where_another_sits() {
-        String free = loaded(20, "");
+        String free = loaded(10, "");
         Point best = support(free).proposed().get(0).nail().head();
-        String text = loaded(20, """
+        String text = loaded(10, """
                 fastenings:
                   - { name: brads, piece: shelf1, use: 18 ga x 1-1/4, at: { out: %s, up: 3/4 }, spacing: 16 }
                 """.formatted(best.x()));
         assertThat(all(support(text).proposed().get(0)))
                 .filteredOn(row -> row.instead().isEmpty())
-                .allSatisfy(row -> assertThat(row.nail().head().distance(best)).isGreaterThan(0.1));
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(row.nail().head().distance(best)).isGreaterThan(0.1))
+                .allSatisfy(row -> assertThat(row.nail().fastening().first())
+                        .as("beside it, and not between")
+                        .isZero());
     }
 
     @Test
@@ -352,6 +356,36 @@ class LeastRowsTest {
 
     private static Notice notice(Cure cure) {
         return SupportNotices.GAP_CLOSES.notice().cure(cure);
+    }
+
+    /** The third place of the frieze takes only a brad that is shorter than thrice the wood it goes through. */
+    @Test
+    void pins_that_are_as_long_as_they_should_be_and_stand_free_of_other_rows_are_told_first() {
+        Answers answers = Answered.sound(SOFFIT.formatted("fastenings: []"));
+        Section section = answers.section();
+        Places places = new Places(section, List.of(), List.of(), answers.catalog());
+        List<Fixed> nails = places.of(1);
+        Fixed shorter = nails.get(2);
+        assertThat(shorter.check(Check.Rule.THRICE_THE_PIECE).orElseThrow().met())
+                .isFalse();
+        assertThat(pins(section, List.of(), places))
+                .hasSize(3)
+                .noneMatch(edits -> edits.contains(shorter.fastening().use().call()));
+        assertThat(pins(section, nails.subList(0, 1), places))
+                .as("where one row stands, three others stand free")
+                .hasSize(3)
+                .noneMatch(edits -> edits.contains(".first"));
+        assertThat(pins(section, nails, places))
+                .as("where one stands at each place, halfway between its nails")
+                .hasSize(3)
+                .allMatch(edits -> edits.contains(".first, value=Text[text=8]"));
+    }
+
+    private static List<String> pins(Section section, List<Fixed> rows, Places places) {
+        return RowCures.pins(section, rows, () -> Optional.of(places))
+                .apply(1)
+                .map(pin -> NoticeWords.INCHES.edits(notice(pin)).toString())
+                .toList();
     }
 
     @Test
