@@ -46,7 +46,7 @@ public final class Loads {
                     .map(OptionalDouble::of)
                     .orElse(OptionalDouble.empty());
             Optional<String> amount = entry.text("load");
-            OptionalDouble pounds = amount.map(Loads::pounds).orElse(OptionalDouble.empty());
+            Optional<Double> pounds = amount.flatMap(Loads::pounds);
             List<String> names = stack.pieces().stream().map(one -> one.name()).toList();
             if (piece.isEmpty() || !names.contains(piece.get())) {
                 notices.add(SupportNotices.LOAD_ON_NOTHING
@@ -64,19 +64,19 @@ public final class Loads {
             } else if (out.isEmpty() && !entry.has("out")) {
                 notices.add(SupportNotices.LOAD_NOWHERE.with("load", name).at(entry.mark()));
             } else if (out.isPresent()) {
-                loads.add(new Wanted(name, piece.get(), out.getAsDouble(), pounds.getAsDouble(), entry.mark()));
+                loads.add(new Wanted(name, piece.get(), out.getAsDouble(), pounds.get(), entry.mark()));
             }
         }
         return List.copyOf(loads);
     }
 
-    private static OptionalDouble pounds(String text) {
+    private static Optional<Double> pounds(String text) {
         Matcher matcher = LOAD.matcher(text.trim());
         if (!matcher.matches()) {
-            return OptionalDouble.empty();
+            return Optional.empty();
         }
         double value = Double.parseDouble(matcher.group(1));
-        return OptionalDouble.of("N/m".equals(matcher.group(2)) ? value / NEWTONS_PER_METRE : value);
+        return Optional.of("N/m".equals(matcher.group(2)) ? value / NEWTONS_PER_METRE : value);
     }
 
     /** The loads on the pieces of a section; one that stands beside its piece, or lies on framing, is said and left out. */

@@ -3,9 +3,12 @@ package buildup.engine.hold.support;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import buildup.engine.Answer;
+import buildup.engine.Answered;
 import buildup.engine.Bench;
 import buildup.shared.notice.NoticeWords;
 import buildup.shared.notice.Notices;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** A beam that touches one post and lies a little over others: which joint its weight closes. */
@@ -39,7 +42,7 @@ class GapsThatCloseTest {
         for (double other : new double[] {NEAR / 2, NEAR, WIDE}) {
             Held held = beam(NEAR, other);
             Fall.Stop stop = closed(held);
-            assertThat(held.names(java.util.List.of(stop.by()))).containsExactly("behind");
+            assertThat(held.names(List.of(stop.by()))).containsExactly("behind");
             assertThat(stop.travel()).isCloseTo(NEAR, within(1e-9));
             // the beam turns on the inner edge of the post until it lies on the nearer edge of the other
             assertThat(stop.degrees()).isCloseTo(Math.toDegrees(NEAR / (5.5 - 1)), within(0.01));
@@ -112,6 +115,35 @@ class GapsThatCloseTest {
         assertThat(part.way()).isEqualTo(Fall.Way.TIPS_OUT);
         assertThat(beam.section().name(part.on().orElseThrow())).isEqualTo("before");
         assertThat(part.about().orElseThrow().x()).isCloseTo(10, within(1e-6));
+    }
+
+    /** Nails at 12, 24, .. 132, of which those at 24, 48, .. 120 find a stud: 5 of 11 draw the frieze home under its load. */
+    @Test
+    void a_gap_that_closes_is_told_also_where_nails_go_between_the_studs() {
+        String text = Bench.head("""
+                space: { floor: -90, wall: { covering: 1/2 } }
+                loads: [ { name: books, on: shelf, out: 4, load: 5.5 lb/ft } ]
+                fastenings:
+                  - { name: row, piece: frieze, use: 15 ga x 2-1/2, at: { up: 4 }, spacing: 12, first: 12 }
+                plan:
+                  - { left: die, right: die, stretches: [{ name: north, length: 144%s }] }
+                """)
+                + Bench.list(
+                        "name: ledge, kind: framing, section: [out 1, up 6], back: 0, top: 0",
+                        "name: frieze, profile: board 3/4 x 5-1/2, back: 1/16, bottom: 0",
+                        "name: shelf, fixed: frieze, profile: board 3/4 x 4, lay: flat, back: 1/16, bottom: frieze.top");
+        Answer all = Answered.of(text.formatted(""));
+        Answer some = Answered.of(text.formatted(", studs: { every: 24, first: 24 }"));
+        for (Answer answer : List.of(all, some)) {
+            assertThat(answer.known().orElseThrow().support().whole().answer()).isEqualTo(Support.Answer.TRUST);
+            assertThat(answer.notices().stream().filter(notice -> notice.code().equals("gap-that-closes")))
+                    .hasSize(1);
+        }
+        assertThat(times(some)).isCloseTo(times(all) * 5 / 11, within(1e-6));
+    }
+
+    private static double times(Answer answer) {
+        return answer.known().orElseThrow().support().whole().times().orElseThrow();
     }
 
     @Test

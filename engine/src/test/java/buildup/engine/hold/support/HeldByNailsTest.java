@@ -92,6 +92,23 @@ class HeldByNailsTest {
         assertThat(ties).allSatisfy(tie -> assertThat(tie.at().y()).isEqualTo(1, within(1e-9)));
     }
 
+    /** NDS 2018, 12.2.3.4 (from memory): nails along the grain are not loaded in withdrawal. */
+    @Test
+    void a_nail_along_the_grain_pins_nothing() {
+        for (String grain : List.of("up", "out")) {
+            Section section = nailed(
+                    nail("board", "15 ga x 2-1/2", "out: board.face, up: 1"),
+                    "name: post, kind: framing, section: [out 3, up 12], face: 0, top: 8, grain: " + grain,
+                    "name: board, profile: board 3/4 x 3, back: 0, bottom: 0");
+            boolean across = grain.equals("up");
+            assertThat(names(section, section.fastened().given())).containsExactly("board");
+            assertThat(names(section, section.fastened().held()))
+                    .as("grain " + grain)
+                    .isEqualTo(across ? Set.of("board") : Set.of());
+            assertThat(names(section, section.fastened().pinned())).isEqualTo(across ? Set.of("board") : Set.of());
+        }
+    }
+
     private final Notices notices = new Notices();
 
     private List<String> messages() {
