@@ -211,7 +211,11 @@ final class QuickFigures {
                 }
             }
         }
-        if (found.isEmpty() && !eyes.isEmpty() && NONE_WITHOUT_ROW.contains(column)) {
+        boolean sees = found.isEmpty()
+                && eyes.stream()
+                        .anyMatch(eye -> goesBy(named, "eye", eye.name())
+                                && Eyes.fault(eye, section).isEmpty());
+        if (sees && NONE_WITHOUT_ROW.contains(column)) {
             found.add(OptionalDouble.of(0));
         }
     }
@@ -231,7 +235,11 @@ final class QuickFigures {
                         .forEach(dark -> found.add(OptionalDouble.of(taken(OF_DARKNESS, column, dark))));
             }
         }
-        if (found.isEmpty() && !lights.isEmpty()) {
+        boolean shines = found.isEmpty()
+                && lights.stream()
+                        .anyMatch(light -> goesBy(named, "light", light.name())
+                                && Lights.fault(light, section).isEmpty());
+        if (shines) {
             found.add(OptionalDouble.of(0));
         }
     }

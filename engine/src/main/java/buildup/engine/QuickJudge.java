@@ -87,6 +87,11 @@ final class QuickJudge implements StackJudge {
     }
 
     @Override
+    public boolean matters(int size, List<String> texts) {
+        return variants.matters(size, texts);
+    }
+
+    @Override
     public long composed() {
         return composed.sum();
     }

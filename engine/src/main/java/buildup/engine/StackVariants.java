@@ -69,6 +69,12 @@ final class StackVariants {
 
     private final Part<Stack> rest;
 
+    /** The numbers of the free sizes on which something hangs that is no piece. */
+    private final Set<Integer> behindOthers = new TreeSet<>();
+
+    /** For each piece the numbers of the free sizes on which its entry hangs. */
+    private final List<Set<Integer>> behindPieces = new ArrayList<>();
+
     StackVariants(Document document, FreeSizes free, Catalog catalog) {
         this.free = free;
         this.catalog = catalog;
@@ -91,14 +97,16 @@ final class StackVariants {
                 common.addAll(free.behind(entry.value()));
             }
             if (!key.equals("pieces") && !key.equals("sizes")) {
-                behindRest.addAll(free.behind(entry.value()));
+                behindOthers.addAll(free.behind(entry.value()));
             }
         }
+        behindRest.addAll(behindOthers);
         behindRest.addAll(common);
         this.rest = new Part<>(behindRest);
         if (root.get("pieces").orElse(root) instanceof Sequence list) {
             for (Node item : list.items()) {
                 Set<Integer> behind = new TreeSet<>(common);
+                behindPieces.add(free.behind(item));
                 behind.addAll(free.behind(item));
                 names.add(
                         item instanceof Mapping keys && keys.get("name").orElse(item) instanceof Scalar name
@@ -120,6 +128,26 @@ final class StackVariants {
             all = piece.isPresent();
         }
         return all ? common.map(stack -> stack.with(found)) : read(texts);
+    }
+
+    /** Whether anything of a stack hangs on a free size: a piece that it has, or whatever else is no piece. */
+    boolean matters(int size, List<String> texts) {
+        if (behindOthers.contains(size)) {
+            return true;
+        }
+        for (int i = 0; i < names.size(); i++) {
+            String place = "pieces." + names.get(i) + "." + FreeSizes.LEAVE_OUT;
+            boolean out = false;
+            for (int other = 0; other < free.sizes().size() && !out; other++) {
+                out = other != size
+                        && free.sizes().get(other).place().equals(place)
+                        && texts.get(other).equals("yes");
+            }
+            if (!out && behindPieces.get(i).contains(size)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Optional<Stack> read(List<String> texts) {

@@ -133,6 +133,90 @@ class SearchedTest {
 
     /** Worked example B: by the lip alone the fascia's bottom would have to lie at 6.3125, above the soffit. */
     @Test
+    void a_rule_that_turns_on_one_of_the_choices_is_met_on_one_side_of_it() {
+        // 5-1/2 and the soffit's 3/4
+        for (String high : List.of("between 5 and 6 by 1/4, now 5-1/4", "between 5 and 5-1/2 by 1/2, now 5")) {
+            SearchResult found = found(frieze(high, "[height <= 6-1/4]"));
+            Turning turn = found.turning().get(0);
+            assertThat(turn.value()).isCloseTo(5.5, within(1e-9));
+            assertThat(turn.metBelow()).as(high).isTrue();
+            assertThat(turn.metAbove()).as(high).isFalse();
+            Turning other = found(frieze(high, "[height >= 6-1/4]")).turning().get(0);
+            assertThat(other.metBelow()).as(high).isFalse();
+            assertThat(other.metAbove()).as(high).isTrue();
+        }
+    }
+
+    /** A frieze under a soffit of 3/4, in a room of 96 in, with a lamp and an eye. */
+    private static String frieze(String high, String must) {
+        return """
+                title: Frieze
+                sizes: { high: '%s', lamp: 40, eye: 60 }
+                space: { floor: -60, ceiling: 36 }
+                lights: [{ name: lamp, at: { distance: 30, height: floor + lamp } }, { name: sun, altitude: 40, azimuth: 0 }]
+                eyes: [{ name: me, distance: 60, height: floor + eye }, { name: other, distance: 60, height: floor + 60 }]
+                pieces:
+                  - { name: frieze, profile: board 3/4 x high, back: wall, bottom: datum }
+                  - { name: soffit, kind: nailer, profile: board 3/4 x 3-1/2, lay: flat, back: wall, bottom: frieze.top }
+                must: %s
+                """.formatted(high, must);
+    }
+
+    @Test
+    void of_a_light_that_cannot_shine_and_an_eye_that_cannot_see_no_line_is_met() {
+        String lamp = frieze("5", "[share of frieze.face in lamp <= 100 %]")
+                .replace("lamp: 40", "lamp: 'between 88 and 96 by 4, now 88'");
+        String eye = frieze("5", "[seen of soffit from me <= 9]")
+                .replace("eye: 60", "eye: 'between 88 and 96 by 4, now 88'");
+        for (String yaml : List.of(lamp, eye)) {
+            SearchResult found = found(yaml);
+            // at 96 it is the ceiling in which they stand
+            assertThat(found.meeting()).as(yaml).isEqualTo(2);
+            String raised = yaml.replace("now 88", "now 96");
+            Answers today =
+                    Answer.of(document(raised), Catalog.builtIn()).known().orElseThrow();
+            assertThat(today.must()).as(raised).allSatisfy(must -> {
+                assertThat(must.met()).isFalse();
+                assertThat(must.figure()).isEmpty();
+            });
+        }
+    }
+
+    @Test
+    void the_profile_of_a_piece_that_is_left_out_makes_no_other_answer() {
+        SearchResult found = found("""
+                title: Bed or none
+                pieces:
+                  - { name: frieze, profile: board 3/4 x 5-1/2, back: wall, bottom: datum }
+                  - { name: bed, profile: 'any ovolo-bed', back: frieze.face, top: frieze.top, leave-out: 'one of [no, yes]' }
+                wish: [least weight]
+                """);
+        List<String> left = found.best().stream()
+                .filter(one -> one.candidate().texts().contains("yes"))
+                .map(SearchedTest::changes)
+                .toList();
+        assertThat(left).containsExactly("pieces.bed.leave-out yes");
+        assertThat(found.best()).hasSizeGreaterThan(1);
+    }
+
+    @Test
+    void a_size_whose_name_is_a_letter_of_other_words_hangs_on_nothing_else() {
+        SearchResult found =
+                search("""
+                        title: Letters
+                        sizes: { a: between 1 and 3 by 1/8, b: between 3 and 8 by 1/8, c: between 1 and 5 by 1/8 }
+                        pieces:
+                          - { name: one, profile: board 3/4 x 3-1/2, back: wall, bottom: datum, top: datum + a }
+                          - { name: two, profile: board 3/4 x 9-1/4, back: wall, bottom: one.top, top: one.top + b }
+                          - { name: three, profile: board 3/4 x 7-1/4, lay: flat, back: wall, face: two.face + c, bottom: two.top }
+                        must: [height >= 12]
+                        """, SearchLimits.of(300), Optional.empty()).result().orElseThrow();
+        // 3 + 8 + 3/4 at most
+        assertThat(found.nothingLeft()).isTrue();
+        assertThat(found.meeting()).isZero();
+    }
+
+    @Test
     void the_lip_alone_never_lights_half_the_frieze_and_the_answer_says_what_to_give_up() {
         Searched searched = search(cornice("between 1/16 and 1/2 by 1/16, now 1/4", "3-1/2", HALF));
         SearchResult found = searched.result().orElseThrow();

@@ -1,6 +1,7 @@
 package buildup.shared.sheet;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -11,8 +12,10 @@ import java.util.Set;
  * @param type what its cells hold
  * @param shown who reads it
  * @param traits what else is true of it
+ * @param answered for {@link Trait#NONE_WITHOUT_ROW}, the lights or eyes that were asked and had an answer: of one that
+ *     could not shine or see, no row means nothing
  */
-public record Column(String key, String heading, Type type, Shown shown, Set<Trait> traits) {
+public record Column(String key, String heading, Type type, Shown shown, Set<Trait> traits, Set<String> answered) {
     /** Who reads a column. */
     public enum Shown {
         /** People and programs. */
@@ -33,13 +36,19 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
         ALONE,
         /** Rows of one name add up, and no row means none. */
         SUMS,
-        /** No row means none. */
+        /** No row means none, for whatever was asked. */
         NONE_WITHOUT_ROW
     }
 
-    /** Copies the set. */
+    /** Copies the sets. */
     public Column {
         traits = Set.copyOf(traits);
+        answered = Set.copyOf(answered);
+    }
+
+    /** A column in which a row that is not there means nothing. */
+    public Column(String key, String heading, Type type, Shown shown, Set<Trait> traits) {
+        this(key, heading, type, shown, traits, Set.of());
     }
 
     /** A column that everybody reads and that may be empty. */
@@ -51,12 +60,12 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
     Column and(Trait more) {
         Set<Trait> all = EnumSet.of(more);
         all.addAll(traits);
-        return new Column(key, heading, type, shown, all);
+        return new Column(key, heading, type, shown, all, answered);
     }
 
     /** The same for other readers. */
     Column shownTo(Shown whom) {
-        return new Column(key, heading, type, whom, traits);
+        return new Column(key, heading, type, whom, traits, answered);
     }
 
     /** Whether it is part of what a row is known by. */
@@ -79,8 +88,19 @@ public record Column(String key, String heading, Type type, Shown shown, Set<Tra
         return traits.contains(Trait.SUMS);
     }
 
-    /** Whether no row means none. */
-    public boolean noneWithoutRow() {
-        return sums() || traits.contains(Trait.NONE_WITHOUT_ROW);
+    /**
+     * Whether no row means none.
+     *
+     * @param asked the light or eye that is asked about; absent where it is any of them
+     */
+    public boolean noneWithoutRow(Optional<String> asked) {
+        return sums()
+                || (traits.contains(Trait.NONE_WITHOUT_ROW)
+                        && asked.map(answered::contains).orElse(!answered.isEmpty()));
+    }
+
+    /** The same, in which no row means none for those that were asked. */
+    Column noneWithoutRow(Set<String> whom) {
+        return new Column(key, heading, type, shown, and(Trait.NONE_WITHOUT_ROW).traits, whom);
     }
 }

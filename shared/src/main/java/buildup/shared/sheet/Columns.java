@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
@@ -288,9 +289,9 @@ public final class Columns<T> {
         return last(column -> column.and(Trait.SUMS));
     }
 
-    /** No row means none in the last column, if that holds: where nobody asked, nothing is known. */
-    public Columns<T> noneWithoutRow(boolean asked) {
-        return asked ? last(column -> column.and(Trait.NONE_WITHOUT_ROW)) : this;
+    /** No row means none in the last column for those that were asked; of any other nothing is known. */
+    public Columns<T> noneWithoutRow(List<String> asked) {
+        return last(column -> column.noneWithoutRow(Set.copyOf(asked)));
     }
 
     private Columns<T> last(UnaryOperator<Column> change) {

@@ -92,6 +92,6 @@ public final class AskedFigure {
                 found.merge(key, figure.getAsDouble(), Double::sum);
             }
         }
-        return found.isEmpty() && source.noneWithoutRow() && sheet.asked() ? List.of(0.0) : found.values();
+        return found.isEmpty() && source.noneWithoutRow(sheet, names) && sheet.asked() ? List.of(0.0) : found.values();
     }
 }

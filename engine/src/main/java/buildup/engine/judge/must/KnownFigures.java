@@ -51,9 +51,12 @@ final class KnownFigures {
                             .orElse(false));
         }
 
-        /** Whether an absent row means none. */
-        boolean noneWithoutRow() {
-            return column.noneWithoutRow() || inner.isPresent();
+        /** Whether in a sheet of any stack an absent row means none. */
+        boolean noneWithoutRow(Sheet any, Map<Role, String> names) {
+            Optional<String> asked = Optional.ofNullable(names.getOrDefault(Role.IN, names.get(Role.FROM)));
+            return any.columns().stream()
+                    .anyMatch(
+                            own -> own.key().equals(column.key()) && (own.noneWithoutRow(asked) || inner.isPresent()));
         }
 
         /** Whether rows of one name add up. */
@@ -73,6 +76,11 @@ final class KnownFigures {
             return cell instanceof Cell.Decimal number ? OptionalDouble.of(number.amount()) : OptionalDouble.empty();
         }
     }
+
+    /** The sheets of all lights and of all eyes, and their column of names. */
+    private static final Map<Role, String> ALL_OF = Map.of(Role.IN, "lights", Role.FROM, "eyes");
+
+    private static final String NAME = "name";
 
     private final List<Sheet> sheets;
     private final List<Source> sources;
@@ -190,7 +198,10 @@ final class KnownFigures {
     Set<String> names(Role role) {
         Set<String> names = new TreeSet<>();
         for (Sheet sheet : sheets) {
-            role.column(sheet).ifPresent(key -> sheet.rows().forEach(row -> add(sheet.cell(row, key), names)));
+            // a light that cannot shine, or an eye that cannot see, has a row in that sheet alone
+            boolean all = sheet.key().equals(ALL_OF.get(role));
+            Optional<String> key = all ? Optional.of(NAME) : role.column(sheet);
+            key.ifPresent(column -> sheet.rows().forEach(row -> add(sheet.cell(row, column), names)));
         }
         return names;
     }

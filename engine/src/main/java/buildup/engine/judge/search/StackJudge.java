@@ -32,6 +32,14 @@ public interface StackJudge {
     /** What is known of stacks that are not judged; absent where nothing is. */
     Optional<StackBounds> bounds();
 
+    /**
+     * Whether anything of the stack with these sizes hangs on one of them: nothing hangs on the profile of a piece that is
+     * left out.
+     *
+     * @param size its number
+     */
+    boolean matters(int size, List<String> texts);
+
     /** Of how many stacks judged so far the whole had to be composed. */
     long composed();
 

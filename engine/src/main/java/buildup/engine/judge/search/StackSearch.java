@@ -242,6 +242,9 @@ public final class StackSearch {
             FreeSize size = space.sizes().get(i);
             int mine = one.choices().get(i);
             int its = other.choices().get(i);
+            if (mine == its || !(judge.matters(i, one.texts()) || judge.matters(i, other.texts()))) {
+                return false;
+            }
             if (!size.scaled()) {
                 return mine != its;
             }

@@ -32,6 +32,9 @@ final class Turnings {
 
     private static final int LEAST_LOOKS = 9;
 
+    /** What part of a step is looked at beyond a choice at which a rule turns. */
+    private static final int BESIDE = 1024;
+
     private final ChoiceSpace space;
     private final List<MustRule> rules;
     private final StackJudge judge;
@@ -129,8 +132,8 @@ final class Turnings {
             return Double.isNaN(beyond(there, rule)) ? Optional.empty() : Optional.of(side.test(there) == lowSide);
         });
         double value = round(size, rule, (edge.before() + edge.behind()) / 2);
-        boolean below = met(size, rule, from);
-        boolean above = met(size, rule, to);
+        boolean below = met(size, rule, from, value, to);
+        boolean above = met(size, rule, to, value, from);
         FreeSize free = space.sizes().get(size);
         boolean about = rules.get(rule).relation() == MustRule.Relation.EQUAL && met(size, rule, value);
         List<Double> down = looked.stream()
@@ -199,6 +202,20 @@ final class Turnings {
             met = amount;
         }
         return met;
+    }
+
+    /**
+     * Whether a rule is met on one side of a place at which it turns.
+     *
+     * @param looked that was looked at on that side; where it is the place itself, what lies a little beyond it is asked
+     * @param other that was looked at on the other side
+     */
+    private boolean met(int size, int rule, double looked, double value, double other) {
+        if (Math.abs(looked - value) > Tolerance.TURNS_ROUND) {
+            return met(size, rule, looked);
+        }
+        double beyond = looked + (looked - other) / BESIDE;
+        return judged(size, beyond).built() ? met(size, rule, beyond) : met(size, rule, looked);
     }
 
     private boolean met(int size, int rule, double amount) {

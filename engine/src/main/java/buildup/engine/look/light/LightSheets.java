@@ -186,6 +186,11 @@ public final class LightSheets {
                 .sheet();
     }
 
+    /** The lights that can shine on the stack: of any other it is not known what it would leave dark. */
+    private List<String> shining() {
+        return lights.stream().map(lighting -> lighting.light().name()).toList();
+    }
+
     /** A member that lies in light from end to end has its row too: none of it is dark. */
     private Sheet darkness() {
         return Sheet.of("darkness", "DARK OF EACH MEMBER", wholes())
@@ -193,13 +198,13 @@ public final class LightSheets {
                 .name("on", "on", whole -> section.name(whole.member().body()))
                 .name("member", "member", whole -> whole.member().member())
                 .length("dark", "dark", whole -> whole.darkness().dark())
-                .noneWithoutRow(!lights.isEmpty())
+                .noneWithoutRow(shining())
                 .measure(
                         "share",
                         "share",
                         Quantity.SHARE,
                         whole -> whole.darkness().share())
-                .noneWithoutRow(!lights.isEmpty())
+                .noneWithoutRow(shining())
                 .silent()
                 .sheet();
     }

@@ -83,7 +83,8 @@ public final class Lights {
                 Math.cos(Math.toRadians(altitude)) * Math.cos(Math.toRadians(azimuth))));
     }
 
-    private static Optional<Notice> fault(Light light, Section section) {
+    /** What keeps a light from shining on the section. */
+    public static Optional<Notice> fault(Light light, Section section) {
         if (light instanceof Light.Lamp lamp) {
             return section.bodies().stream()
                     .filter(body ->
@@ -95,7 +96,17 @@ public final class Lights {
                             .with("height", Figure.atLeast(80)))
                     .findFirst();
         }
+        return fault(light);
+    }
+
+    /** What keeps a light that is no lamp from shining on any section. */
+    private static Optional<Notice> fault(Light light) {
         return light instanceof Light.Sun sun ? Sunlight.fault(sun) : DistantLights.fault((Light.Distant) light);
+    }
+
+    /** Whether a light that is no lamp shines on the room side of a wall. */
+    public static boolean fromAfar(Light light) {
+        return !(light instanceof Light.Lamp) && fault(light).isEmpty();
     }
 
     private Lighting lighting(Light light, Predicate<Member> wanted, boolean casters) {

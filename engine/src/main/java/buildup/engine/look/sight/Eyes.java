@@ -90,7 +90,8 @@ public final class Eyes {
         return new Viewpoint.Near(new Point(eye.distance(), eye.height()));
     }
 
-    static Optional<Notice> fault(Eye eye, Section section) {
+    /** What keeps an eye from seeing the section: it stands in something. */
+    public static Optional<Notice> fault(Eye eye, Section section) {
         Point at = new Point(eye.distance(), eye.height());
         return section.bodies().stream()
                 .filter(body -> body.outline().takes(at))

@@ -92,6 +92,11 @@ public final class SightSheets {
                 .sheet();
     }
 
+    /** The eyes that stand in the room: of any other it is not known what it would see. */
+    private List<String> seeing() {
+        return sights.stream().map(sighting -> sighting.eye().name()).toList();
+    }
+
     private Sheet coverage() {
         List<Cover> covers = sights.stream()
                 .flatMap(sighting -> sighting.coverage().stream().map(coverage -> new Cover(sighting.eye(), coverage)))
@@ -100,9 +105,9 @@ public final class SightSheets {
                 .name("piece", "nailer", cover -> section.name(cover.coverage().body()))
                 .name("eye", "eye", cover -> cover.eye().name())
                 .length("exposed", "exposed", cover -> cover.coverage().exposed())
-                .noneWithoutRow(!sights.isEmpty())
+                .noneWithoutRow(seeing())
                 .length("seen", "seen", cover -> cover.coverage().seen())
-                .noneWithoutRow(!sights.isEmpty())
+                .noneWithoutRow(seeing())
                 .measure(
                         "hiddenShare",
                         "hidden",

@@ -129,16 +129,29 @@ public final class FreeSizes {
             if (size != null) {
                 found.add(size);
             }
-            // choices speak of named sizes too; a name within a longer word does no harm
+            // choices speak of named sizes too
             if (document.root().get("sizes").orElse(scalar) instanceof Mapping names) {
                 for (Entry entry : names.entries()) {
                     String name = entry.key().text();
-                    if (scalar.text().contains(name) && named.add(name)) {
+                    if (speaksOf(scalar.text(), name) && named.add(name)) {
                         behind(entry.value(), found, named);
                     }
                 }
             }
         }
+    }
+
+    /** Whether a text has a name in it that is no part of a longer word; one more than are meant does no harm. */
+    private static boolean speaksOf(String text, String name) {
+        for (int at = text.indexOf(name); at >= 0; at = text.indexOf(name, at + 1)) {
+            int end = at + name.length();
+            boolean begins = at == 0 || !Character.isLetter(text.codePointBefore(at));
+            boolean ends = end == text.length() || !Character.isLetterOrDigit(text.codePointAt(end));
+            if (begins && ends) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Node put(Node node, List<String> texts) {
