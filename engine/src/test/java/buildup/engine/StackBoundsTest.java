@@ -107,7 +107,7 @@ class StackBoundsTest {
                   - { name: aloft, distance: 90, height: 10 }
                 lights:
                   - { name: raking, altitude: %s, azimuth: 40 }
-                  - { name: lamp, at: { distance: 60, height: 4 }, width: 6 }
+                  - { name: lamp, at: { distance: %s, height: %s }, width: 6 }
                 pieces:
                 """.formatted(
                                 between(1, 9),
@@ -117,7 +117,9 @@ class StackBoundsTest {
                                 between(5, 10),
                                 between(32, 48),
                                 some("no", "no", "yes"),
-                                some("12", "24", "40", "55"))
+                                some("12", "24", "40", "55"),
+                                some("24", "60", "90"),
+                                some("-20", "4", "12", "16"))
                 + pieces.stream().map(piece -> "  - " + piece + "\n").reduce("", String::concat);
     }
 

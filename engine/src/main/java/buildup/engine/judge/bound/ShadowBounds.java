@@ -2,10 +2,9 @@ package buildup.engine.judge.bound;
 
 import buildup.engine.judge.must.AskedFigure;
 import buildup.engine.look.light.Lights;
-import buildup.engine.look.light.Sunlight;
 import buildup.engine.section.stack.Axis;
 import buildup.engine.section.stack.Light;
-import buildup.profiles.outline.Motion;
+import buildup.engine.section.stack.Space;
 import buildup.profiles.outline.Tolerance;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,9 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Bounds of how much of an upright front face lies in shadow. A ray of a distant light goes by one number, the height at
- * which it meets the plane x = 0; a piece in front of the face darkens all rays between its outermost ones, and of a face
- * all places whose rays these are. The face is the stretch between the pieces that lie flat on it.
+ * Bounds of how much of an upright front face lies in shadow. The shadow of a piece that stands wholly in front of the face
+ * is one stretch of it, since an outline is in one: from where the light throws its lowest place to where it throws its
+ * highest ({@link Thrown}). The face is the stretch between the pieces that lie flat on it.
  */
 final class ShadowBounds {
     /** A stretch or a shadow that is shorter is not reckoned with: welding may close it. */
@@ -24,9 +23,20 @@ final class ShadowBounds {
     private final List<PlacedForms> pieces;
     private final List<Light> lights;
 
-    ShadowBounds(List<PlacedForms> pieces, List<Light> lights) {
+    /** @param lights some; what one leaves dark that cannot shine is not known, and no bound speaks of it */
+    ShadowBounds(List<PlacedForms> pieces, List<Light> lights, Space space) {
         this.pieces = pieces;
-        this.lights = lights;
+        this.lights = lights.stream().filter(light -> shines(light, space)).toList();
+    }
+
+    private static boolean shines(Light light, Space space) {
+        if (light instanceof Light.Lamp lamp) {
+            double height = lamp.at().y();
+            return space.slope() == 0
+                    && height > space.floor().orElse(Double.NEGATIVE_INFINITY) + Tolerance.TOUCHING
+                    && height < space.ceiling().orElse(Double.POSITIVE_INFINITY) - Tolerance.TOUCHING;
+        }
+        return Lights.fromAfar(light);
     }
 
     /** A column of how much of each member is dark; absent where nothing is known of it. */
@@ -47,8 +57,8 @@ final class ShadowBounds {
         List<Bounder> all = new ArrayList<>();
         for (Light light : lights) {
             boolean asked = named.get("light") == null || named.get("light").equals(light.name());
-            if (asked && !(light instanceof Light.Lamp)) {
-                all.add(new Face(on.get(), face.get(), slope(light), share));
+            if (asked) {
+                all.add(new Face(on.get(), face.get(), light, share));
             }
         }
         return all.isEmpty()
@@ -63,12 +73,6 @@ final class ShadowBounds {
                 });
     }
 
-    /** How far a ray falls for each inch that it comes nearer to the wall. */
-    private static double slope(Light light) {
-        Light.Distant distant = light instanceof Light.Sun sun ? Sunlight.distant(sun) : (Light.Distant) light;
-        return Math.tan(Math.toRadians(Lights.sectionAngle(distant.altitude(), distant.azimuth())));
-    }
-
     /** What another piece does to the face. */
     private record Other(
             PlacedForms piece,
@@ -77,24 +81,22 @@ final class ShadowBounds {
             Optional<Extent> flat,
             SizeSum bottom,
             SizeSum top,
-            SizeSum lowestRay,
-            SizeSum highestRay) {}
+            Thrown thrown) {}
 
     /** An upright face in a light, all heights from the foot of it. */
     private final class Face implements Bounder {
         private final PlacedForms piece;
         private final SizeSum height;
         private final boolean share;
-        private final double slope;
+        private final Thrown own;
         private final List<Other> others = new ArrayList<>();
 
-        Face(PlacedForms piece, Extent face, double slope, boolean share) {
+        Face(PlacedForms piece, Extent face, Light light, boolean share) {
             this.piece = piece;
             this.share = share;
-            this.slope = slope;
             this.height = face.high().minus(face.low());
             SizeSum line = piece.out().high();
-            SizeSum ray = face.low().minus(line.times(slope));
+            this.own = Thrown.of(piece, light, line, face.low());
             for (PlacedForms other : pieces) {
                 if (!other.name().equals(piece.name())) {
                     others.add(new Other(
@@ -107,46 +109,28 @@ final class ShadowBounds {
                                             flat.high().minus(face.low()))),
                             other.up().low().minus(face.low()),
                             other.up().high().minus(face.low()),
-                            rays(other, false).minus(ray),
-                            rays(other, true).minus(ray)));
+                            Thrown.of(other, light, line, face.low())));
                 }
             }
         }
 
-        /** The lowest or highest ray that a piece darkens, by the height where it meets x = 0. */
-        private SizeSum rays(PlacedForms other, boolean highest) {
-            if (other.box()) {
-                return highest
-                        ? other.up().high().minus(other.out().low().times(slope))
-                        : other.up().low().minus(other.out().high().times(slope));
-            }
-            double turn = -Math.toDegrees(Math.atan(slope));
-            double stretch = Math.hypot(1, slope);
-            SizeSum own = other.own(reading -> {
-                var box = reading.shape().box();
-                var turned = reading.shape()
-                        .moved(Motion.shift(-box.back(), -box.bottom()))
-                        .moved(Motion.turn(turn))
-                        .box();
-                return (highest ? turned.top() : turned.bottom()) * stretch;
-            });
-            return other.up().low().minus(other.out().low().times(slope)).plus(own);
-        }
-
         @Override
         public FigureBound of(ChoiceBox box) {
-            if (!piece.piece().surely(box) || !(slope >= 0) || slope > 1e3) {
+            if (!piece.piece().surely(box) || !own.shines(box)) {
                 return FigureBound.UNKNOWN;
             }
             List<Extent> covers = new ArrayList<>();
             List<Other> inFront = new ArrayList<>();
             for (Other other : others) {
                 boolean behindIt = other.before.over(box).most() <= Tolerance.COINCIDENT;
-                if (!other.piece.piece().maybe(box) || (behindIt && isOff(other, box))) {
+                if (!other.piece.piece().maybe(box)) {
                     continue;
                 }
-                if (behindIt) {
+                if (!other.thrown.shines(box) || (behindIt && !isOff(other, box))) {
                     return FigureBound.UNKNOWN;
+                }
+                if (behindIt) {
+                    continue;
                 }
                 Range behind = other.behind.over(box);
                 boolean beside = other.bottom.minus(height).over(box).least() > SLACK
@@ -222,17 +206,16 @@ final class ShadowBounds {
             Range length = to.minus(from).over(box);
             Spans fromFoot = new Spans();
             Spans fromHead = new Spans();
+            double slope = 0;
             for (Other other : inFront) {
                 boolean surely = other.behind.over(box).least() >= -Tolerance.COINCIDENT
                         && other.piece.piece().surely(box);
-                fromFoot.add(
-                        other.lowestRay.minus(from).over(box),
-                        other.highestRay.minus(from).over(box),
-                        surely);
+                fromFoot.add(other.thrown.above(from, false, box), other.thrown.above(from, true, box), surely);
                 fromHead.add(
-                        to.minus(other.highestRay).over(box),
-                        to.minus(other.lowestRay).over(box),
+                        other.thrown.above(to, true, box).times(-1),
+                        other.thrown.above(to, false, box).times(-1),
                         surely);
+                slope = Math.max(slope, other.thrown.steepest(box));
             }
             double surely = Math.max(fromFoot.longest(length, share), fromHead.longest(length, share));
             double blur = SLACK * (1 + slope);

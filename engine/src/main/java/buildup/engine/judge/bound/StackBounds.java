@@ -62,7 +62,8 @@ public final class StackBounds {
                         ? piece.flatMap(shows -> new RevealBounds(pieces)
                                 .of(shows, Optional.ofNullable(figure.named().get("over"))))
                         : Optional.empty();
-            case "darkness" -> fixedLights ? new ShadowBounds(pieces, stack.lights()).of(figure) : Optional.empty();
+            case "darkness" ->
+                fixedLights ? new ShadowBounds(pieces, stack.lights(), space).of(figure) : Optional.empty();
             case "coverage" ->
                 fixedEyes && space.slope() == 0
                         ? new SightBounds(pieces, stack.eyes(), space).of(column, figure.named())
